@@ -1,0 +1,143 @@
+package org.scalepan.cite;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/**
+ * One source of the literature, in the terms of the Citation Style Language 1.0.2 (https://citationstyles.org).
+ *
+ * <p>One that breaks a rule is refused with an {@link IllegalArgumentException} naming every rule broken.
+ *
+ * @param id citation key, unique in its list: letters, digits and {@code . _ : -}
+ * @param type CSL item type, such as article-journal or report
+ * @param title title as published
+ * @param authors authors in published order; empty if none is known
+ * @param year year of issue, 1000 to 9999; empty if not known
+ * @param containerTitle journal, book or site it stands in
+ * @param volume volume as printed
+ * @param issue issue as printed
+ * @param page page, page range or article number as printed
+ * @param doi bare DOI, without a resolver in front
+ * @param url http or https address
+ * @param publisher publisher or issuing institution
+ * @param number report or standard number
+ * @param isbn ISBN as printed
+ * @param note remark on the source or on the copy read
+ * @param check how the source itself was seen (fulltext, abstract, secondary, memory)
+ * @param licence licence of the source
+ */
+public record Reference(
+        String id,
+        String type,
+        String title,
+        List<Name> authors,
+        OptionalInt year,
+        Optional<String> containerTitle,
+        Optional<String> volume,
+        Optional<String> issue,
+        Optional<String> page,
+        Optional<String> doi,
+        Optional<String> url,
+        Optional<String> publisher,
+        Optional<String> number,
+        Optional<String> isbn,
+        Optional<String> note,
+        String check,
+        Optional<String> licence) {
+
+    /** Words a note carries when the record the reference was taken from did not list every author. */
+    static final String OTHERS_UNLISTED = "et al. in the record seen";
+
+    private static final int TITLE_START = 40;
+
+    public Reference {
+        authors = List.copyOf(authors);
+        Map<String, Optional<String>> optionalText = new LinkedHashMap<>();
+        optionalText.put("container-title", containerTitle);
+        optionalText.put("volume", volume);
+        optionalText.put("issue", issue);
+        optionalText.put("page", page);
+        optionalText.put("publisher", publisher);
+        optionalText.put("number", number);
+        optionalText.put("ISBN", isbn);
+        optionalText.put("note", note);
+        optionalText.put("custom.licence", licence);
+        List<String> broken = ReferenceRules.broken(id, type, title, year, doi, url, check, optionalText);
+        if (!broken.isEmpty()) {
+            throw new UnsoundReference(broken);
+        }
+    }
+
+    /**
+     * The reference as cited in a sentence: "Oonincx & de Boer 2012", "Smetana et al. 2019". Without authors the start
+     * of the title stands in, without a year "n.d." (no date).
+     */
+    public String label() {
+        return citedAuthors() + " " + citedYear();
+    }
+
+    /** True if there are authors the record seen did not list, so that the list must end in "et al.". */
+    boolean hasUnlistedAuthors() {
+        return !authors.isEmpty()
+                && note.filter(text -> text.contains(OTHERS_UNLISTED)).isPresent();
+    }
+
+    /** Four digits, or "n.d." for no date. */
+    String citedYear() {
+        return year.isPresent() ? Integer.toString(year.getAsInt()) : "n.d.";
+    }
+
+    /** Where the source can be opened: the DOI's resolver address, else the URL. */
+    Optional<String> link() {
+        return doi.map(bare -> "https://doi.org/" + percentEncoded(bare)).or(() -> url);
+    }
+
+    /** What a reader should know about the record but would not print in a list of references. */
+    String remarks() {
+        return "Seen: " + OneLine.of(check) + "."
+                + licence.map(text -> " Licence: " + OneLine.of(text) + ".").orElse("")
+                + note.map(text -> " " + OneLine.of(text)).orElse("");
+    }
+
+    private String citedAuthors() {
+        if (authors.isEmpty()) {
+            return titleStart();
+        }
+        String first = authors.get(0).cited();
+        if (authors.size() > 2 || hasUnlistedAuthors()) {
+            return first + " et al.";
+        }
+        return authors.size() == 2 ? first + " & " + authors.get(1).cited() : first;
+    }
+
+    private String titleStart() {
+        String whole = OneLine.of(title);
+        if (whole.codePointCount(0, whole.length()) <= TITLE_START) {
+            return whole;
+        }
+        String start = whole.substring(0, whole.offsetByCodePoints(0, TITLE_START));
+        int lastSpace = start.lastIndexOf(' ');
+        return (lastSpace > 0 ? start.substring(0, lastSpace) : start) + "…";
+    }
+
+    // The DOI Handbook (section 2.5.2.4, from memory) asks for these to be encoded when a DOI becomes a web address.
+    private static String percentEncoded(String doi) {
+        return doi.codePoints()
+                .mapToObj(Character::toString)
+                .map(c -> c.matches("[A-Za-z0-9./:;()_~!$&'*+,=@-]") ? c : bytesEncoded(c))
+                .collect(Collectors.joining());
+    }
+
+    private static String bytesEncoded(String character) {
+        StringBuilder encoded = new StringBuilder();
+        for (byte octet : character.getBytes(StandardCharsets.UTF_8)) {
+            encoded.append(String.format("%%%02X", octet));
+        }
+        return encoded.toString();
+    }
+}
