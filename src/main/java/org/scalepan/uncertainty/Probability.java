@@ -1,0 +1,67 @@
+package org.scalepan.uncertainty;
+
+/**
+ * The share of draws for which a statement holds.
+ *
+ * <p>Source: standard error of a proportion, √(p(1 − p)/n); it is 0 where all draws agree, which with n draws still leaves a
+ * probability of up to about 3/n open (Hanley and Lippman-Hand 1983, JAMA 249, 1743–1745).
+ *
+ * @param value within 0 and 1
+ * @param standardError Monte Carlo standard error, zero or more
+ */
+public record Probability(double value, double standardError) {
+    public Probability {
+        Require.probability(value);
+        Require.notNegative("standard error", standardError);
+    }
+
+    /**
+     * The probability that a is less than b, draw by draw; ties count half.
+     *
+     * @param a draws of the one side, none NaN
+     * @param b draws of the other, equally many, none NaN
+     * @throws IllegalArgumentException when there are no draws, unequal numbers, or a NaN
+     */
+    public static Probability ofLess(double[] a, double[] b) {
+        Require.sameLength("draws of a", a, "draws of b", b);
+        double count = 0;
+        for (int i = 0; i < a.length; i++) {
+            if (a[i] < b[i]) {
+                count += 1;
+            } else if (a[i] == b[i]) {
+                count += 0.5;
+            } else if (!(a[i] > b[i])) {
+                throw new IllegalArgumentException("draw " + i + " cannot be compared: " + a[i] + " and " + b[i]);
+            }
+        }
+        return share(count, a.length);
+    }
+
+    /**
+     * The probability that r is at least k.
+     *
+     * @param r draws, none NaN
+     * @param k finite
+     * @throws IllegalArgumentException when there are no draws, a NaN, or k is not finite
+     */
+    public static Probability ofAtLeast(double[] r, double k) {
+        Require.finite("k", k);
+        int count = 0;
+        for (int i = 0; i < r.length; i++) {
+            if (r[i] >= k) {
+                count++;
+            } else if (Double.isNaN(r[i])) {
+                throw new IllegalArgumentException("draw " + i + " is NaN");
+            }
+        }
+        return share(count, r.length);
+    }
+
+    private static Probability share(double count, int n) {
+        if (n == 0) {
+            throw new IllegalArgumentException("a probability needs at least one draw");
+        }
+        double p = count / n;
+        return new Probability(p, Math.sqrt(p * (1 - p) / n));
+    }
+}

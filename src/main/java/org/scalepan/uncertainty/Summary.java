@@ -1,0 +1,95 @@
+package org.scalepan.uncertainty;
+
+/**
+ * What a reader needs of many draws: centre, equal-tailed interval, and how far the number of draws itself blurs them.
+ *
+ * <p>Sources: quantiles by definition 7 of Hyndman and Fan (1996), Am. Stat. 50, 361–365, by selection; standard error of the
+ * median from the distribution-free interval between order statistics, David and Nagaraja (2003), Order Statistics, 7.1:
+ * the quantiles at ½ ± 1.96·½/√n, half their distance over 1.96; mean by compensated summation, Neumaier (1974), ZAMM 54, 39–51.
+ *
+ * @param mean arithmetic mean of the draws
+ * @param median middle of the draws
+ * @param low lower end of the interval
+ * @param high upper end of the interval
+ * @param coverage share of the draws within the interval, 0.5 to 0.99
+ * @param draws number of draws, at least 2
+ * @param medianStandardError Monte Carlo standard error of the median, in the unit of the draws
+ * @param meanStandardError Monte Carlo standard error of the mean, in the unit of the draws
+ */
+public record Summary(
+        double mean,
+        double median,
+        double low,
+        double high,
+        double coverage,
+        int draws,
+        double medianStandardError,
+        double meanStandardError) {
+    private static final double SMALLEST_COVERAGE = 0.5;
+    private static final double LARGEST_COVERAGE = 0.99;
+    private static final double Z_95 = 1.959963984540054;
+
+    public Summary {
+        requireCoverage(coverage);
+        requireDraws(draws);
+        Require.finite("mean", mean);
+        Require.finite("median", median);
+        Require.finite("low", low);
+        Require.finite("high", high);
+        Require.notNegative("standard error of the median", medianStandardError);
+        Require.notNegative("standard error of the mean", meanStandardError);
+    }
+
+    /**
+     * Sums the draws up; they are left as they are.
+     *
+     * @param draws at least two, all finite
+     * @param coverage of the equal-tailed interval, 0.5 to 0.99
+     * @throws IllegalArgumentException when draws are too few or not finite, or the coverage is out of range
+     */
+    public static Summary of(double[] draws, double coverage) {
+        requireCoverage(coverage);
+        requireDraws(draws.length);
+        double tail = (1 - coverage) / 2;
+        double reach = Math.min(0.5, Z_95 * 0.5 / Math.sqrt(draws.length));
+        double[] q = Quantiles.of(draws, tail, 0.5 - reach, 0.5, 0.5 + reach, 1 - tail);
+        double mean = compensatedSum(draws, 0, 1) / draws.length;
+        double variance = compensatedSum(draws, mean, 2) / (draws.length - 1);
+        return new Summary(
+                mean,
+                q[2],
+                q[0],
+                q[4],
+                coverage,
+                draws.length,
+                (q[3] - q[1]) / (2 * Z_95),
+                Math.sqrt(variance / draws.length));
+    }
+
+    /** The sum of the deviations from the centre, or of their squares, with the rounding of each addition carried along. */
+    private static double compensatedSum(double[] values, double centre, int power) {
+        double sum = 0;
+        double lost = 0;
+        for (double value : values) {
+            double deviation = value - centre;
+            double term = power == 1 ? deviation : deviation * deviation;
+            double next = sum + term;
+            lost += Math.abs(sum) >= Math.abs(term) ? (sum - next) + term : (term - next) + sum;
+            sum = next;
+        }
+        return sum + lost;
+    }
+
+    private static void requireCoverage(double coverage) {
+        if (!(coverage >= SMALLEST_COVERAGE && coverage <= LARGEST_COVERAGE)) {
+            throw new IllegalArgumentException(
+                    "coverage must be " + SMALLEST_COVERAGE + " to " + LARGEST_COVERAGE + ", not " + coverage);
+        }
+    }
+
+    private static void requireDraws(int draws) {
+        if (draws < 2) {
+            throw new IllegalArgumentException("a summary needs at least two draws, not " + draws);
+        }
+    }
+}
