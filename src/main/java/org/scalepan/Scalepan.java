@@ -1,10 +1,55 @@
 package org.scalepan;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.scalepan.factors.FactorFiles;
+import org.scalepan.factors.LibraryLoad;
+import org.scalepan.factors.LibraryLoader;
+import org.scalepan.web.Settings;
+import org.scalepan.web.WebServer;
+
 /** Starts the service. */
 public final class Scalepan {
+    private static final int USAGE_ERROR = 2;
+    private static final int BROKEN_LIBRARY = 3;
+    private static final int CANNOT_LISTEN = 4;
+
     private Scalepan() {}
 
-    public static void main(String[] args) {
-        System.out.println("starting");
+    public static void main(String[] arguments) throws InterruptedException {
+        Settings.Reading reading = Settings.read(List.of(arguments), System.getenv());
+        if (reading instanceof Settings.Reading.Help help) {
+            System.out.println(help.usage());
+        } else if (reading instanceof Settings.Reading.Wrong wrong) {
+            wrong.faults().forEach(System.err::println);
+            System.exit(USAGE_ERROR);
+        } else if (reading instanceof Settings.Reading.Ready ready) {
+            serve(ready.settings());
+        }
+    }
+
+    private static void serve(Settings settings) throws InterruptedException {
+        Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
+        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
+        if (load instanceof LibraryLoad.Broken broken) {
+            broken.faults().forEach(System.err::println);
+            System.err.println(broken.faults().size() + " faults in the factor library; not started");
+            System.exit(BROKEN_LIBRARY);
+        } else if (load instanceof LibraryLoad.Loaded loaded) {
+            WebServer server = new WebServer(loaded.library());
+            try {
+                server.start(settings.host(), settings.port());
+            } catch (io.javalin.util.JavalinBindException e) {
+                System.err.println("cannot listen on " + settings.host() + ":" + settings.port()
+                        + " (is something else listening there? try --port)");
+                System.exit(CANNOT_LISTEN);
+            }
+            System.out.println("Scalepan listens on http://" + settings.host() + ":" + server.port() + "  (library "
+                    + loaded.library().version().version() + ", "
+                    + loaded.library().version().digest() + ")");
+            // The main thread stays, so that tools that end with it keep the service running.
+            new CountDownLatch(1).await();
+        }
     }
 }

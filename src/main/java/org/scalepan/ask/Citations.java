@@ -1,0 +1,60 @@
+package org.scalepan.ask;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Cited;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.WarmingSet;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Harmonised;
+import org.scalepan.literature.PairedEvidence;
+import org.scalepan.literature.Step;
+
+/** Every reference that stands behind an answer: of results, of conversions, of the warming set. */
+public final class Citations {
+    private final Set<String> sources = new LinkedHashSet<>();
+
+    public Citations add(Quote quote) {
+        if (quote.evidence() instanceof Evidence.Some some) {
+            some.findings().forEach(this::add);
+        }
+        return this;
+    }
+
+    public Citations add(PairedEvidence paired) {
+        paired.ratios().forEach(ratio -> sources.add(ratio.source()));
+        return this;
+    }
+
+    public Citations add(WarmingSet set) {
+        set.potentials().values().stream()
+                .map(potential -> potential.cited().source())
+                .sorted()
+                .forEach(sources::add);
+        return this;
+    }
+
+    private void add(Harmonised finding) {
+        sources.add(finding.result().cited().source());
+        for (Step step : finding.steps()) {
+            if (step instanceof Step.ToUnit unit && unit.step() instanceof ChainStep.Published published) {
+                add(published.row().cited());
+            } else if (step instanceof Step.ToWarmingSet warming) {
+                add(warming.rebasing().shares().cited());
+                add(warming.rebasing().from());
+            }
+        }
+    }
+
+    private void add(Cited cited) {
+        sources.add(cited.source());
+    }
+
+    /** The references, in the order in which they were met. */
+    public List<Reference> references(Library library) {
+        return sources.stream().flatMap(id -> library.reference(id).stream()).toList();
+    }
+}

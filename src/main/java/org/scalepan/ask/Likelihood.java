@@ -1,0 +1,48 @@
+package org.scalepan.ask;
+
+/**
+ * The words that the IPCC's Fifth Assessment Report uses for probabilities. They are for probabilities only; a count of studies
+ * is said as "k of n studies".
+ *
+ * @see <a href="https://www.ipcc.ch/site/assets/uploads/2017/08/AR5_Uncertainty_Guidance_Note.pdf">Mastrandrea et al. 2010,
+ *     guidance note, table 1</a>
+ */
+public final class Likelihood {
+    /** The name of the scale, to be printed beside its words. */
+    public static final String SCALE = "IPCC AR5 likelihood scale";
+
+    private Likelihood() {}
+
+    /**
+     * The narrowest word that holds for a probability.
+     *
+     * @param probability 0 to 1
+     */
+    public static String word(double probability) {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("a probability lies between 0 and 1, not at " + probability);
+        }
+        if (probability > 0.99) {
+            return "virtually certain";
+        }
+        if (probability > 0.95) {
+            return "extremely likely";
+        }
+        if (probability > 0.90) {
+            return "very likely";
+        }
+        if (probability > 0.66) {
+            return "likely";
+        }
+        if (probability >= 0.33) {
+            return "about as likely as not";
+        }
+        if (probability >= 0.10) {
+            return "unlikely";
+        }
+        if (probability >= 0.05) {
+            return "very unlikely";
+        }
+        return probability >= 0.01 ? "extremely unlikely" : "exceptionally unlikely";
+    }
+}

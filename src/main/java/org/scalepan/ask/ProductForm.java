@@ -1,0 +1,19 @@
+package org.scalepan.ask;
+
+import org.scalepan.factors.Product;
+
+/** A product in the form in which it is compared, such as mealworm meal. */
+public record ProductForm(Product product, String form) {
+
+    /** As written in a question: the form is named only when it is not the product's usual one. */
+    public String written() {
+        return form.equals(product.defaultForm()) ? product.id() : product.id() + ":" + form;
+    }
+
+    /** As said in a sentence. */
+    public String words() {
+        return form.equals(product.defaultForm())
+                ? product.name().toLowerCase(java.util.Locale.ROOT)
+                : product.name().toLowerCase(java.util.Locale.ROOT) + " (" + form.replace('-', ' ') + ")";
+    }
+}

@@ -1,0 +1,51 @@
+package org.scalepan.ask;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Pool;
+import org.scalepan.literature.Unused;
+
+/** Quotes products from the literature. */
+public final class Quoting {
+    private Quoting() {}
+
+    /** The quote for one product on a ruler. */
+    public static Quote quote(Library library, ProductForm item, Ruler ruler, Sampling sampling) {
+        return quote(library, item, ruler, sampling, sampling.book());
+    }
+
+    static Quote quote(Library library, ProductForm item, Ruler ruler, Sampling sampling, DrawBook book) {
+        Evidence evidence = Pool.of(library, ruler.question(item));
+        if (evidence instanceof Evidence.Some some) {
+            Footprint footprint = some.footprint(book);
+            return new Quote(
+                    item,
+                    evidence,
+                    Optional.of(footprint),
+                    Optional.of(footprint.summary(sampling.coverage())),
+                    List.of());
+        }
+        return new Quote(
+                item, evidence, Optional.empty(), Optional.empty(), elsewhere(library, item.product(), evidence));
+    }
+
+    /** All that is published of the product: first for the indicator asked, then for others. */
+    private static List<Unused> elsewhere(Library library, Product product, Evidence evidence) {
+        Set<String> products =
+                library.withNarrower(product).stream().map(Product::id).collect(Collectors.toUnmodifiableSet());
+        Stream<Unused> others = library.results().stream()
+                .filter(result -> products.contains(result.product())
+                        && !result.indicator()
+                                .equals(evidence.question().indicator().id()))
+                .map(result -> new Unused(result, "it is about another indicator, " + result.indicator()));
+        return Stream.concat(evidence.unused().stream(), others).toList();
+    }
+}

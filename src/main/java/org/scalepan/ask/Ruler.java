@@ -1,0 +1,55 @@
+package org.scalepan.ask;
+
+import java.util.Set;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.WarmingSet;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PoolQuestion;
+
+/**
+ * The one ruler that every product of a question is measured with, all defaults resolved.
+ *
+ * @param pinned ids of the only sources that may speak; empty for all
+ * @param excluded ids of sources that may not
+ * @param strict whether results under another warming set that cannot be re-based are left out
+ */
+public record Ruler(
+        Indicator indicator,
+        FunctionalUnit per,
+        String boundary,
+        LandUseChange luc,
+        WarmingSet gwp,
+        String region,
+        Grade lowestGrade,
+        Set<String> pinned,
+        Set<String> excluded,
+        ProteinBasis protein,
+        boolean qualityCapped,
+        boolean strict) {
+    public Ruler {
+        pinned = Set.copyOf(pinned);
+        excluded = Set.copyOf(excluded);
+    }
+
+    /** What the literature is asked about one product. */
+    PoolQuestion question(ProductForm item) {
+        return new PoolQuestion(
+                item.product(),
+                item.form(),
+                indicator,
+                per,
+                boundary,
+                luc,
+                gwp,
+                region,
+                pinned,
+                excluded,
+                lowestGrade,
+                protein,
+                qualityCapped,
+                strict);
+    }
+}

@@ -1,0 +1,22 @@
+package org.scalepan.ask;
+
+import org.scalepan.footprint.DrawBook;
+
+/**
+ * How an answer is drawn.
+ *
+ * @param coverage share of the draws inside an interval, 0.5 to 0.99
+ * @param draws number of draws, 1 000 to 200 000
+ * @param seed the same seed gives the same answer
+ */
+public record Sampling(double coverage, int draws, long seed) {
+    public static final double DEFAULT_COVERAGE = 0.9;
+    public static final int DEFAULT_DRAWS = 10_000;
+    public static final long DEFAULT_SEED = 1;
+    public static final int FEWEST_DRAWS = 1_000;
+    public static final int MOST_DRAWS = 200_000;
+
+    DrawBook book() {
+        return new DrawBook(seed, draws);
+    }
+}

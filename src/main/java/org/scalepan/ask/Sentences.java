@@ -1,0 +1,103 @@
+package org.scalepan.ask;
+
+import java.util.Locale;
+import java.util.Map;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Term;
+import org.scalepan.quantity.Print;
+import org.scalepan.uncertainty.Summary;
+
+/** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
+public final class Sentences {
+    private static final Map<String, String> OF_INDICATOR = Map.of(
+            "ghg", "greenhouse gas emissions",
+            "land", "land occupation",
+            "energy", "energy use",
+            "water", "freshwater withdrawals",
+            "water-footprint", "water footprint",
+            "feed", "feed",
+            "feed-dry-matter", "feed dry matter");
+
+    private final Library library;
+    private final Ruler ruler;
+    private final double coverage;
+
+    public Sentences(Library library, Ruler ruler, double coverage) {
+        this.library = library;
+        this.ruler = ruler;
+        this.coverage = coverage;
+    }
+
+    /** {@code 8.2 (3.9 to 17)}: a ratio with its interval. */
+    public static String ratio(Summary summary) {
+        return Print.ratio(summary.median()) + " (" + Print.ratio(summary.low()) + " to " + Print.ratio(summary.high())
+                + ")";
+    }
+
+    /** {@code 16 (11 to 24) kg CO2e per kg protein}: a footprint with its interval. */
+    public String footprint(Summary summary) {
+        return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
+                + Print.footprint(summary.high()) + ") " + unit();
+    }
+
+    /** The unit of every figure of this ruler. */
+    public String unit() {
+        return ruler.indicator().unit() + " per " + ruler.per().words();
+    }
+
+    /** One quoted product in a sentence. */
+    public String quote(Quote quote) {
+        String where = capital(name(quote)) + ", " + boundary();
+        return quote.summary()
+                .map(summary -> where + ": " + footprint(summary) + "; " + percent() + " interval, "
+                        + count(quote.studies(), "study", "studies") + ".")
+                .orElse(where + ": no evidence per " + ruler.per().words() + ".");
+    }
+
+    /** A product against the reference in a sentence. */
+    public String versus(Quote product, Quote reference, Versus versus) {
+        String more = versus.timesLess().median() >= 1
+                ? capital(name(reference)) + " has " + ratio(versus.timesLess()) + " times the " + indicator() + " of "
+                        + name(product)
+                : capital(name(product)) + " has " + ratio(versus.share()) + " times the " + indicator() + " of "
+                        + name(reference);
+        return more + ", per " + ruler.per().words() + ", " + boundary() + " (" + percent() + " interval; "
+                + count(product.studies(), "study", "studies") + " of " + name(product) + ", "
+                + reference.studies() + " of " + name(reference) + "). That " + name(product) + " has less is "
+                + Likelihood.word(versus.less().value()) + " (" + Likelihood.SCALE + ").";
+    }
+
+    private String indicator() {
+        return OF_INDICATOR.getOrDefault(
+                ruler.indicator().id(), ruler.indicator().name().toLowerCase(Locale.ROOT));
+    }
+
+    private String boundary() {
+        return library.vocabulary("boundaries").stream()
+                .filter(term -> term.id().equals(ruler.boundary()))
+                .findFirst()
+                .map(Term::name)
+                .map(Sentences::lower)
+                .orElse(ruler.boundary());
+    }
+
+    private String percent() {
+        return Math.round(coverage * 100) + " %";
+    }
+
+    private static String name(Quote quote) {
+        return quote.item().words();
+    }
+
+    private static String count(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private static String lower(String text) {
+        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+}

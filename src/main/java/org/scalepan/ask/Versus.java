@@ -1,0 +1,22 @@
+package org.scalepan.ask;
+
+import org.scalepan.footprint.Footprint;
+import org.scalepan.uncertainty.Probability;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * One product against the reference (M5).
+ *
+ * @param timesLess reference ÷ product: how many times less the product causes
+ * @param share product ÷ reference: what part of the reference's footprint it has
+ * @param less the probability that the product causes less
+ */
+public record Versus(Summary timesLess, Summary share, Probability less) {
+
+    static Versus of(Footprint product, Footprint reference, double coverage) {
+        return new Versus(
+                Summary.of(reference.dividedBy(product), coverage),
+                Summary.of(product.dividedBy(reference), coverage),
+                Probability.ofLess(product.draws(), reference.draws()));
+    }
+}

@@ -1,0 +1,128 @@
+package org.scalepan.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Harmonised;
+import org.scalepan.literature.Note;
+
+/** Gathers what must be said about the figures of an answer, each thing once, with the rows that it is about. */
+public final class Warnings {
+    /** Below this many studies an interval says more about the studies than about the world. */
+    private static final int FEW = 3;
+
+    private static final Map<String, String> TEXTS = Map.ofEntries(
+            Map.entry(
+                    Note.Codes.ASSUMED_SPREAD,
+                    "Some numbers are published without a spread; the one used is this library's assumption."),
+            Map.entry(
+                    Note.Codes.MEMORY_GRADED,
+                    "Some numbers were not seen in any text for this library; they are from memory and provisional"
+                            + " (grade=secondary leaves them out)."),
+            Map.entry(
+                    Note.Codes.OTHER_WARMING_SET,
+                    "Some results are under another or an unstated warming set and could not be re-based; they are kept as"
+                            + " published (strict=yes leaves them out)."),
+            Map.entry(
+                    Note.Codes.OPEN_GAS_SHARES,
+                    "Some results are re-based by their methane share alone; the unknown rest is drawn between N2O and CO2."),
+            Map.entry(
+                    Note.Codes.BY_STAGE_SPLIT,
+                    "Some results end at retail or include land-use change and are carried to the boundary asked by their"
+                            + " source's own split of world totals by stage."),
+            Map.entry(
+                    Note.Codes.LUC_NOT_STATED,
+                    "Some results do not say whether emissions from land-use change are in them."),
+            Map.entry(
+                    Note.Codes.LUC_NOT_SPLIT,
+                    "Some results treat land-use change otherwise than asked, and their sources do not split it."),
+            Map.entry(
+                    Note.Codes.FEED_BASIS_NOT_STATED,
+                    "Some feed conversions do not say whether feed is counted as fed or dry; they are read as fed."),
+            Map.entry(
+                    Note.Codes.BROADER_PRODUCT,
+                    "Some results are converted with the composition of the broader product that includes them."),
+            Map.entry(Note.Codes.OWN_ROWS, "Rows of your own library are in this answer."));
+
+    private Warnings() {}
+
+    /** The warnings for quotes that stand together in one answer. */
+    public static List<Warning> of(Library library, List<Quote> quotes) {
+        List<Warning> warnings = new ArrayList<>();
+        fewStudies(quotes, warnings);
+        noEvidence(quotes, warnings);
+        regionFallback(quotes, warnings);
+        notes(quotes, warnings);
+        if (library.version().ownRows() > 0) {
+            warnings.add(new Warning(
+                    "own-library",
+                    library.version().ownRows() + " rows of a user's own library lie over the bundled one.",
+                    List.of()));
+        }
+        return warnings;
+    }
+
+    private static void fewStudies(List<Quote> quotes, List<Warning> warnings) {
+        List<String> thin = quotes.stream()
+                .filter(quote -> quote.studies() > 0 && quote.studies() < FEW)
+                .map(quote -> quote.item().written())
+                .distinct()
+                .toList();
+        if (!thin.isEmpty()) {
+            warnings.add(new Warning(
+                    "few-studies",
+                    "Fewer than " + FEW + " studies speak for these products: the evidence is thin.",
+                    thin));
+        }
+    }
+
+    private static void noEvidence(List<Quote> quotes, List<Warning> warnings) {
+        List<String> silent = quotes.stream()
+                .filter(quote -> quote.studies() == 0)
+                .map(quote -> quote.item().written())
+                .distinct()
+                .toList();
+        if (!silent.isEmpty()) {
+            warnings.add(new Warning(
+                    "no-evidence",
+                    "No published result fits the question for these products; nothing is borrowed.",
+                    silent));
+        }
+    }
+
+    private static void regionFallback(List<Quote> quotes, List<Warning> warnings) {
+        for (Quote quote : quotes) {
+            if (quote.evidence() instanceof Evidence.Some some
+                    && !some.regionUsed().equals(some.question().region())) {
+                warnings.add(new Warning(
+                        "region-fallback",
+                        "No result for " + quote.item().written() + " in "
+                                + some.question().region() + "; the nearest region with results is " + some.regionUsed()
+                                + ".",
+                        List.of(quote.item().written())));
+            }
+        }
+    }
+
+    private static void notes(List<Quote> quotes, List<Warning> warnings) {
+        Map<String, Set<String>> byCode = new LinkedHashMap<>();
+        for (Quote quote : quotes) {
+            if (quote.evidence() instanceof Evidence.Some some) {
+                some.findings().forEach(finding -> collect(finding, byCode));
+            }
+        }
+        byCode.forEach(
+                (code, rows) -> warnings.add(new Warning(code, TEXTS.getOrDefault(code, code), List.copyOf(rows))));
+    }
+
+    private static void collect(Harmonised finding, Map<String, Set<String>> byCode) {
+        finding.notes()
+                .forEach(note -> byCode.computeIfAbsent(note.code(), code -> new LinkedHashSet<>())
+                        .add(finding.result().id()));
+    }
+}

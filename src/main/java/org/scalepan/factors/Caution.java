@@ -1,0 +1,44 @@
+package org.scalepan.factors;
+
+import java.util.List;
+
+/**
+ * The usual caution where a figure could lead to harm: allergy, feed and food law, metals, health.
+ *
+ * @param groups product groups it concerns; empty with empty {@code products} means every answer
+ */
+public record Caution(
+        String id,
+        List<String> groups,
+        List<String> products,
+        List<String> markets,
+        String topic,
+        String text,
+        List<String> sources,
+        Grade check) {
+    public Caution {
+        groups = List.copyOf(groups);
+        products = List.copyOf(products);
+        markets = List.copyOf(markets);
+        sources = List.copyOf(sources);
+    }
+
+    /** True when the caution concerns a product. */
+    public boolean concerns(Product product) {
+        return (groups.isEmpty() && products.isEmpty())
+                || groups.contains(product.group())
+                || products.contains(product.id());
+    }
+
+    static Caution of(Row row) {
+        return new Caution(
+                row.text("id"),
+                row.list("applies_to_groups"),
+                row.list("applies_to_products"),
+                row.list("markets"),
+                row.text("topic"),
+                row.text("text"),
+                row.list("source"),
+                Grade.of(row.text("check")).orElseThrow());
+    }
+}

@@ -1,0 +1,162 @@
+package org.scalepan.factors;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads the bytes of one CSV file (RFC 4180, UTF-8) into rows that know their place. It judges only the form: encoding,
+ * header, number of cells; what a cell may hold is {@link TableCheck}'s.
+ */
+final class CsvReading {
+    private final TableSchema schema;
+    private final String file;
+    private final List<Fault> faults;
+
+    private CsvReading(TableSchema schema, String file, List<Fault> faults) {
+        this.schema = schema;
+        this.file = file;
+        this.faults = faults;
+    }
+
+    static Table read(TableSchema schema, String file, byte[] bytes, boolean overlaid, List<Fault> faults) {
+        CsvReading reading = new CsvReading(schema, file, faults);
+        List<Row> rows =
+                reading.decode(bytes).map(text -> reading.rows(text, overlaid)).orElse(List.of());
+        return new Table(schema, rows);
+    }
+
+    private Optional<String> decode(byte[] bytes) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        out.flip();
+        if (result.isError()) {
+            String before = out.toString();
+            long line = before.chars().filter(c -> c == '\n').count() + 1;
+            int column = before.length() - before.lastIndexOf('\n');
+            faults.add(new Fault(
+                    file,
+                    line,
+                    column,
+                    "byte 0x%02X is not UTF-8".formatted(bytes[in.position()] & 0xFF),
+                    "save the file as UTF-8"));
+            return Optional.empty();
+        }
+        if (!out.isEmpty() && out.charAt(0) == '\uFEFF') {
+            faults.add(new Fault(file, 1, 1, "the file begins with a byte-order mark", "save it as UTF-8 without one"));
+            return Optional.empty();
+        }
+        return Optional.of(out.toString());
+    }
+
+    private List<Row> rows(String text, boolean overlaid) {
+        String[] lines = text.split("\r\n|\n|\r", -1);
+        List<Row> rows = new ArrayList<>();
+        List<String> header = List.of();
+        try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(text)) {
+            for (CsvRecord line : reader) {
+                if (header.isEmpty()) {
+                    header = List.copyOf(line.getFields());
+                    if (!headerIsRight(header)) {
+                        return List.of();
+                    }
+                } else {
+                    row(line, header, lines, overlaid).ifPresent(rows::add);
+                }
+            }
+        } catch (CsvParseException e) {
+            faults.add(new Fault(
+                    file, lines.length, 1, "not a CSV file: " + e.getMessage(), "quote cells as RFC 4180 says"));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return rows;
+    }
+
+    private boolean headerIsRight(List<String> header) {
+        List<String> expected =
+                schema.fields().stream().map(TableSchema.Field::name).toList();
+        if (header.equals(expected)) {
+            return true;
+        }
+        faults.add(new Fault(
+                file,
+                1,
+                1,
+                "the header is " + String.join(",", header),
+                "it must be " + String.join(",", expected) + " as in datapackage.json"));
+        return false;
+    }
+
+    private Optional<Row> row(CsvRecord line, List<String> header, String[] lines, boolean overlaid) {
+        long number = line.getStartingLineNumber();
+        if (line.getFieldCount() != header.size()) {
+            faults.add(new Fault(
+                    file,
+                    number,
+                    1,
+                    "the row has " + line.getFieldCount() + " cells",
+                    "it must have " + header.size() + ", one for each column"));
+            return Optional.empty();
+        }
+        Map<String, String> cells = new LinkedHashMap<>();
+        Map<String, Integer> columns = new HashMap<>();
+        List<Integer> starts = cellStarts(lines[(int) number - 1]);
+        for (int i = 0; i < header.size(); i++) {
+            String cell = line.getField(i);
+            if (!cell.isEmpty()) {
+                cells.put(header.get(i), cell);
+            }
+            columns.put(header.get(i), i < starts.size() ? starts.get(i) : 1);
+        }
+        return Optional.of(new Row(new Row.Place(file, number, columns), cells, overlaid));
+    }
+
+    /** The character (from 1) at which each cell of a raw line begins; commas inside quotes part nothing. */
+    private static List<Integer> cellStarts(String line) {
+        List<Integer> starts = new ArrayList<>();
+        starts.add(1);
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                starts.add(i + 2);
+            }
+        }
+        return starts;
+    }
+
+    /** Decodes a small text file of the library, strictly. */
+    static Optional<String> text(String file, byte[] bytes, List<Fault> faults) {
+        try {
+            return Optional.of(StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString());
+        } catch (CharacterCodingException e) {
+            faults.add(new Fault(file, 1, 1, "the file is not UTF-8", "save it as UTF-8"));
+            return Optional.empty();
+        }
+    }
+}

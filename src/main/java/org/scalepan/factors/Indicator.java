@@ -1,0 +1,26 @@
+package org.scalepan.factors;
+
+/**
+ * What is compared: warming, land, energy, water or feed.
+ *
+ * @param unit the one unit in which the library states it
+ * @param defaultBoundary the boundary of a question that names none
+ * @param defaultPer the functional unit of a question that names none
+ */
+public record Indicator(
+        String id, String name, String unit, String defaultBoundary, String defaultPer, String description) {
+    static Indicator of(Row row) {
+        return new Indicator(
+                row.text("id"),
+                row.text("name"),
+                row.text("unit"),
+                row.text("default_boundary"),
+                row.text("default_per"),
+                row.text("description"));
+    }
+
+    /** True for the indicator that depends on a warming set and on land-use change. */
+    public boolean isWarming() {
+        return id.equals("ghg");
+    }
+}

@@ -1,0 +1,172 @@
+package org.scalepan.factors;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.scalepan.cite.Reference;
+
+/**
+ * The whole factor library in memory: immutable after loading, so that every answer is a pure function of the question, the
+ * library and the seed.
+ */
+public final class Library {
+    private final LibraryVersion version;
+    private final Map<String, Table> tables;
+    private final Map<String, Reference> references;
+    private final Map<String, Product> products;
+    private final List<CompositionRow> composition;
+    private final List<PublishedResult> results;
+    private final List<StageSplit> stageSplits;
+    private final List<GasShares> gasShares;
+    private final List<PairedRatio> pairedRatios;
+    private final Map<String, WarmingSet> warmingSets;
+    private final Map<String, Indicator> indicators;
+    private final Regions regions;
+    private final List<Claim> claims;
+    private final List<Caution> cautions;
+    private final Map<String, List<Term>> vocabularies;
+    private final SpreadDefaults spreadDefaults;
+
+    Library(LibraryVersion version, Map<String, Table> tables, List<Reference> references) {
+        this.version = version;
+        this.tables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(tables));
+        this.references = byId(references, Reference::id);
+        this.products = byId(map("products", Product::of), Product::id);
+        this.composition = map("composition", CompositionRow::of);
+        this.results = java.util.stream.Stream.concat(
+                        map("results", PublishedResult::of).stream(),
+                        map("feed_conversion", PublishedResult::ofFeedConversion).stream())
+                .toList();
+        this.stageSplits = map("stage_splits", StageSplit::of);
+        this.gasShares = map("gas_shares", GasShares::of);
+        this.pairedRatios = map("paired_ratios", PairedRatio::of);
+        List<WarmingPotential> potentials = map("warming_potentials", WarmingPotential::of);
+        this.warmingSets = byId(map("warming_sets", row -> WarmingSet.of(row, potentials)), WarmingSet::id);
+        this.indicators = byId(map("indicators", Indicator::of), Indicator::id);
+        this.regions = new Regions(map("regions", Region::of));
+        this.claims = map("claims", Claim::of);
+        this.cautions = map("cautions", Caution::of);
+        this.vocabularies = tables.values().stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        table -> table.schema().name(),
+                        table -> table.rows().stream()
+                                .map(row -> Term.of(table, row))
+                                .toList()));
+        this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pedigree"));
+    }
+
+    private <T> List<T> map(String table, Function<Row, T> read) {
+        return table(table).rows().stream().map(read).toList();
+    }
+
+    private static <T> Map<String, T> byId(Collection<T> items, Function<T, String> id) {
+        Map<String, T> map = new LinkedHashMap<>();
+        items.forEach(item -> map.put(id.apply(item), item));
+        return java.util.Collections.unmodifiableMap(map);
+    }
+
+    public LibraryVersion version() {
+        return version;
+    }
+
+    /** A table as read, by the name it has in {@code datapackage.json}. */
+    public Table table(String name) {
+        Table table = tables.get(name);
+        if (table == null) {
+            throw new IllegalArgumentException("the library has no table " + name);
+        }
+        return table;
+    }
+
+    /** Every table, in the order of {@code datapackage.json}. */
+    public Collection<Table> tables() {
+        return tables.values();
+    }
+
+    public Map<String, Reference> references() {
+        return references;
+    }
+
+    public Map<String, Product> products() {
+        return products;
+    }
+
+    /** The product and those that it includes: beef, and beef from the beef and the dairy herd. */
+    public List<Product> withNarrower(Product product) {
+        return products.values().stream()
+                .filter(other -> other.id().equals(product.id())
+                        || other.broader().filter(product.id()::equals).isPresent())
+                .toList();
+    }
+
+    /** A table's rows as a plain vocabulary. */
+    public List<Term> vocabulary(String table) {
+        return vocabularies.getOrDefault(table, List.of());
+    }
+
+    /** The ids of a vocabulary, in the order of its table. */
+    public List<String> ids(String table) {
+        return vocabulary(table).stream().map(Term::id).toList();
+    }
+
+    public List<CompositionRow> composition() {
+        return composition;
+    }
+
+    public List<PublishedResult> results() {
+        return results;
+    }
+
+    public List<StageSplit> stageSplits() {
+        return stageSplits;
+    }
+
+    public List<GasShares> gasShares() {
+        return gasShares;
+    }
+
+    public List<PairedRatio> pairedRatios() {
+        return pairedRatios;
+    }
+
+    public Map<String, WarmingSet> warmingSets() {
+        return warmingSets;
+    }
+
+    /** The warming set of a question that names none. */
+    public WarmingSet defaultWarmingSet() {
+        return warmingSets.values().stream()
+                .filter(WarmingSet::isDefault)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public Map<String, Indicator> indicators() {
+        return indicators;
+    }
+
+    public Regions regions() {
+        return regions;
+    }
+
+    public List<Claim> claims() {
+        return claims;
+    }
+
+    public List<Caution> cautions() {
+        return cautions;
+    }
+
+    public SpreadDefaults spreadDefaults() {
+        return spreadDefaults;
+    }
+
+    /** The reference of a source id. */
+    public Optional<Reference> reference(String source) {
+        return Optional.ofNullable(references.get(source));
+    }
+}

@@ -1,0 +1,41 @@
+package org.scalepan.factors;
+
+import java.util.Optional;
+import org.scalepan.uncertainty.PublishedSpread;
+
+/**
+ * A ratio reference ÷ product that one study printed for two products assessed with one method: "so many times less".
+ */
+public record PairedRatio(
+        String id,
+        String product,
+        String productForm,
+        String reference,
+        String referenceForm,
+        String indicator,
+        String per,
+        String boundary,
+        String luc,
+        Optional<String> gwp,
+        PublishedSpread printed,
+        String region,
+        Cited cited,
+        Optional<String> note) {
+    static PairedRatio of(Row row) {
+        return new PairedRatio(
+                row.text("id"),
+                row.text("product"),
+                row.text("product_form"),
+                row.text("reference"),
+                row.text("reference_form"),
+                row.text("indicator"),
+                row.text("per"),
+                row.text("boundary"),
+                row.text("luc"),
+                row.optional("gwp"),
+                Printed.spread(row),
+                row.text("region"),
+                Cited.of(row),
+                row.optional("note"));
+    }
+}

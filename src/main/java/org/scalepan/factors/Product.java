@@ -1,0 +1,43 @@
+package org.scalepan.factors;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What supplies the protein.
+ *
+ * @param group insect, livestock, fish, plant or feed
+ * @param broader the product that includes this one, as beef includes beef from the dairy herd
+ * @param defaultForm the form meant when a question names none
+ * @param soldAs the functional unit that a kilogram of product as sold is equal to, when it is one
+ * @param aliases other names that people type, used for suggestions only
+ */
+public record Product(
+        String id,
+        String name,
+        String group,
+        Optional<String> taxon,
+        Optional<String> stageEaten,
+        Optional<String> broader,
+        String defaultForm,
+        Optional<String> soldAs,
+        List<String> aliases,
+        Optional<String> note) {
+    public Product {
+        aliases = List.copyOf(aliases);
+    }
+
+    static Product of(Row row) {
+        return new Product(
+                row.text("id"),
+                row.text("name"),
+                row.text("group"),
+                row.optional("taxon"),
+                row.optional("stage_eaten"),
+                row.optional("broader"),
+                row.text("default_form"),
+                row.optional("sold_as"),
+                row.list("aliases"),
+                row.optional("note"));
+    }
+}

@@ -1,0 +1,86 @@
+package org.scalepan.factors;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.scalepan.uncertainty.PublishedSpread;
+
+/**
+ * One published number for one product: the unit of evidence.
+ *
+ * @param finding rows that state the same finding on another functional unit or warming set share this id; they are
+ *     alternatives and never pooled together
+ * @param printed value and spread as published, in {@code unit} per {@code per}
+ * @param publishedBasis the functional unit in the publication's words
+ * @param luc land-use change: included, excluded, not-stated or not-applicable
+ * @param gwp warming set of a {@code ghg} result, {@code not-stated} when the publication is silent, empty otherwise
+ * @param feedBasis for feed conversions: as-fed, dry-matter or not-stated
+ */
+public record PublishedResult(
+        String id,
+        String finding,
+        String product,
+        String form,
+        String indicator,
+        PublishedSpread printed,
+        Optional<String> statistic,
+        String unit,
+        String per,
+        String publishedBasis,
+        String boundary,
+        String luc,
+        Optional<String> gwp,
+        Optional<String> feedBasis,
+        String region,
+        Optional<String> substrate,
+        Optional<String> allocation,
+        Optional<String> scale,
+        OptionalInt dataYear,
+        OptionalInt farms,
+        PedigreeScores pedigree,
+        Cited cited,
+        Optional<String> publishedAs,
+        Optional<String> note,
+        boolean overlaid) {
+
+    /** Scores 1 (best) to 5 for data quality as scored by hand for rows without a published spread. */
+    public record PedigreeScores(OptionalInt reliability, OptionalInt completeness, OptionalInt technology) {}
+
+    static PublishedResult of(Row row) {
+        return read(row, row.text("indicator"), row.text("luc"));
+    }
+
+    /** A feed conversion is a result too; its basis decides which of the two feed indicators it speaks of. */
+    static PublishedResult ofFeedConversion(Row row) {
+        boolean dry = row.text("feed_basis").equals("dry-matter");
+        return read(row, dry ? "feed-dry-matter" : "feed", "not-applicable");
+    }
+
+    private static PublishedResult read(Row row, String indicator, String luc) {
+        return new PublishedResult(
+                row.text("id"),
+                row.text("finding"),
+                row.text("product"),
+                row.text("form"),
+                indicator,
+                Printed.spread(row),
+                row.optional("statistic"),
+                row.text("unit"),
+                row.text("per"),
+                row.text("published_basis"),
+                row.text("boundary"),
+                luc,
+                row.optional("gwp"),
+                row.optional("feed_basis"),
+                row.text("region"),
+                row.optional("substrate"),
+                row.optional("allocation"),
+                row.optional("scale"),
+                row.integer("data_year"),
+                row.integer("farms"),
+                new PedigreeScores(row.integer("reliability"), row.integer("completeness"), row.integer("technology")),
+                Cited.of(row),
+                row.optional("published_as"),
+                row.optional("note"),
+                row.overlaid());
+    }
+}

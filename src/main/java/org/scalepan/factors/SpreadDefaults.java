@@ -1,0 +1,72 @@
+package org.scalepan.factors;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/**
+ * What is assumed where a number was published without a spread: a basic geometric standard deviation, raised by pedigree
+ * scores. An answer that uses it says {@code assumed-spread}.
+ */
+public final class SpreadDefaults {
+    /** The set whose factors are contributions to GSD², as in Frischknecht et al. 2005. */
+    private static final String PEDIGREE_SET = "frischknecht";
+
+    private final double result;
+    private final double composition;
+    private final Map<String, Double> squaredFactors;
+
+    private SpreadDefaults(double result, double composition, Map<String, Double> squaredFactors) {
+        this.result = result;
+        this.composition = composition;
+        this.squaredFactors = Map.copyOf(squaredFactors);
+    }
+
+    static SpreadDefaults of(Table defaults, Table pedigree) {
+        Map<String, Double> gsd = new HashMap<>();
+        defaults.rows()
+                .forEach(
+                        row -> gsd.put(row.text("applies_to"), row.number("gsd").orElseThrow()));
+        Map<String, Double> factors = new HashMap<>();
+        pedigree.rows().stream()
+                .filter(row -> row.text("set").equals(PEDIGREE_SET))
+                .forEach(row -> factors.put(
+                        key(row.text("criterion"), row.integer("score").orElseThrow()),
+                        row.number("factor").orElseThrow()));
+        return new SpreadDefaults(gsd.getOrDefault("result", 1.2), gsd.getOrDefault("composition", 1.05), factors);
+    }
+
+    /** Basic GSD of a published result without a spread. */
+    public double result() {
+        return result;
+    }
+
+    /** GSD of a composition figure without a spread. */
+    public double composition() {
+        return composition;
+    }
+
+    /**
+     * The contribution of one pedigree score to GSD².
+     *
+     * @param criterion reliability, completeness, time, geography or technology
+     * @param score 1 to 5; a score that the published set leaves out takes the next worse one, an absent score counts 1
+     * @return factor of at least 1
+     */
+    public double squaredFactor(String criterion, OptionalInt score) {
+        if (score.isEmpty()) {
+            return 1;
+        }
+        for (int worse = score.getAsInt(); worse <= 5; worse++) {
+            Double factor = squaredFactors.get(key(criterion, worse));
+            if (factor != null) {
+                return factor;
+            }
+        }
+        return 1;
+    }
+
+    private static String key(String criterion, int score) {
+        return criterion + "/" + score;
+    }
+}

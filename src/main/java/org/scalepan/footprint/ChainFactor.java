@@ -1,0 +1,36 @@
+package org.scalepan.footprint;
+
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.uncertainty.Constant;
+import org.scalepan.uncertainty.Distribution;
+import org.scalepan.uncertainty.SpreadKind;
+
+/**
+ * A factor of the functional-unit chain: a composition row, read as a distribution.
+ *
+ * @param row the row it comes from
+ * @param reading its distribution
+ * @param scale a constant put on top of it, such as 6.25 over the nitrogen factor used in print
+ * @param cap the highest value that a draw may take; infinite for no cap
+ */
+public record ChainFactor(CompositionRow row, Distribution reading, double scale, double cap) {
+
+    /** The central value after scale and cap. */
+    public double central() {
+        return Math.min(cap, reading.median() * scale);
+    }
+
+    /** True when the spread is the library's assumption and not the publication's. */
+    public boolean spreadIsAssumed() {
+        return row.printed().kind() == SpreadKind.NONE && !(reading instanceof Constant);
+    }
+
+    double[] draw(DrawBook book) {
+        double[] out = new double[book.size()];
+        reading.fill(book.scores(row.id()), out);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = Math.min(cap, out[i] * scale);
+        }
+        return out;
+    }
+}

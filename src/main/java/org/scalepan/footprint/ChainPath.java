@@ -1,0 +1,30 @@
+package org.scalepan.footprint;
+
+import java.util.List;
+
+/** What asking for a way from one functional unit to another gives. */
+public sealed interface ChainPath {
+
+    /** There is a way; an empty list means that the units are the same. */
+    record Found(List<ChainStep> steps) implements ChainPath {
+        public Found {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * There is none, because the product has no such factor. Never borrowed from another species.
+     *
+     * @param product product id
+     * @param form form id
+     * @param missing the factor that would be needed, in words
+     */
+    record Missing(String product, String form, FunctionalUnit from, FunctionalUnit to, String missing)
+            implements ChainPath {
+        /** The refusal as a sentence. */
+        public String text() {
+            return "no way from " + from.words() + " to " + to.words() + " for " + product + " (" + form + "): "
+                    + missing;
+        }
+    }
+}

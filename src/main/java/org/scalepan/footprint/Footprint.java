@@ -1,0 +1,90 @@
+package org.scalepan.footprint;
+
+import java.util.Optional;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * A distribution of one indicator on one functional unit: what both the literature and a farm's own records end in, and what
+ * every question starts from.
+ *
+ * <p>The draws are kept in the order of the question's {@link DrawBook}, so that draw i of two footprints belongs to the same
+ * state of the factors they share.
+ */
+public final class Footprint {
+    private final String indicator;
+    private final String unit;
+    private final FunctionalUnit per;
+    private final String boundary;
+    private final Optional<String> warmingSet;
+    private final double[] draws;
+
+    /**
+     * @param indicator indicator id, for instance {@code ghg}
+     * @param unit the indicator's unit
+     * @param per functional unit of every draw
+     * @param boundary boundary id
+     * @param warmingSet warming set of a {@code ghg} footprint
+     * @param draws values in {@code unit} per {@code per}; not copied, the caller gives them away
+     */
+    public Footprint(
+            String indicator,
+            String unit,
+            FunctionalUnit per,
+            String boundary,
+            Optional<String> warmingSet,
+            double[] draws) {
+        this.indicator = indicator;
+        this.unit = unit;
+        this.per = per;
+        this.boundary = boundary;
+        this.warmingSet = warmingSet;
+        this.draws = draws;
+    }
+
+    public String indicator() {
+        return indicator;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    public FunctionalUnit per() {
+        return per;
+    }
+
+    public String boundary() {
+        return boundary;
+    }
+
+    public Optional<String> warmingSet() {
+        return warmingSet;
+    }
+
+    /** A copy of the draws. */
+    public double[] draws() {
+        return draws.clone();
+    }
+
+    /** Draw by draw, this footprint over another: how many times more. */
+    public double[] dividedBy(Footprint other) {
+        if (other.draws.length != draws.length) {
+            throw new IllegalArgumentException(
+                    "footprints of different questions: " + draws.length + " draws and " + other.draws.length);
+        }
+        double[] ratio = new double[draws.length];
+        for (int i = 0; i < ratio.length; i++) {
+            ratio[i] = draws[i] / other.draws[i];
+        }
+        return ratio;
+    }
+
+    /**
+     * Median, mean and equal-tailed interval.
+     *
+     * @param coverage share of the draws inside the interval, for instance 0.9
+     */
+    public Summary summary(double coverage) {
+        return Summary.of(draws, coverage);
+    }
+}

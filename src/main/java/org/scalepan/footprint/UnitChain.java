@@ -1,0 +1,243 @@
+package org.scalepan.footprint;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.CompositionRow.Use;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.uncertainty.Constant;
+import org.scalepan.uncertainty.Distribution;
+import org.scalepan.uncertainty.SpreadReading;
+
+/**
+ * The functional-unit chain of one product (M1): live → carcass → edible → dry matter or protein. An impact per kilogram live
+ * divided by the yield along the chain is the impact per kilogram of what comes out; all burden rests on the edible product.
+ *
+ * <p>Factors are the product's own, or those of the broader product that includes it (beef for beef from the dairy herd); a
+ * source that states its own factor is converted with that. Nothing is taken from another species.
+ */
+public final class UnitChain {
+    private static final String FRESH = "fresh";
+
+    /** A link of the chain: so many kilograms of {@code to} per kilogram of {@code from}. */
+    private record Link(FunctionalUnit from, FunctionalUnit to, String quantity, String words) {}
+
+    private static final List<Link> LINKS = List.of(
+            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_CARCASS, "dressing-fraction", "dressing fraction"),
+            new Link(FunctionalUnit.KG_CARCASS, FunctionalUnit.KG_EDIBLE, "bone-free-fraction", "bone-free fraction"),
+            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_EDIBLE, "edible-fraction", "edible fraction"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_EDIBLE, "edible-fraction", "edible fraction"),
+            new Link(FunctionalUnit.LITRE, FunctionalUnit.KG_PRODUCT, "density", "density"),
+            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_DRY_MATTER, "dry-matter", "dry matter"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_DRY_MATTER, "dry-matter", "dry matter"),
+            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, "protein", "protein content"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_PROTEIN, "protein", "protein content"),
+            new Link(
+                    FunctionalUnit.KG_DRY_MATTER,
+                    FunctionalUnit.KG_PROTEIN,
+                    "protein",
+                    "protein content of dry matter"),
+            new Link(
+                    FunctionalUnit.KG_PROTEIN,
+                    FunctionalUnit.KG_QUALITY_PROTEIN,
+                    "diaas",
+                    "digestible indispensable amino acid score (DIAAS)"));
+
+    private final Library library;
+    private final Product product;
+    private final String form;
+    private final String source;
+    private final ProteinBasis protein;
+    private final boolean qualityCapped;
+
+    /**
+     * @param source id of the source whose result is converted; its own factors come first
+     * @param protein how the protein asked for is counted
+     * @param qualityCapped whether a protein quality above 1 counts as 1
+     */
+    public UnitChain(
+            Library library, Product product, String form, String source, ProteinBasis protein, boolean qualityCapped) {
+        this.library = library;
+        this.product = product;
+        this.form = form;
+        this.source = source;
+        this.protein = protein;
+        this.qualityCapped = qualityCapped;
+    }
+
+    /** The shortest way from one unit to another, or the name of the factor that is missing. */
+    public ChainPath path(FunctionalUnit from, FunctionalUnit to) {
+        Optional<List<ChainStep>> steps = shortest(from, to);
+        if (steps.isEmpty()) {
+            return new ChainPath.Missing(product.id(), form, from, to, missing(from, to));
+        }
+        if (!to.countsProtein() || protein == ProteinBasis.CRUDE) {
+            return new ChainPath.Found(steps.get());
+        }
+        Optional<CompositionRow> factor = nitrogenFactor();
+        if (factor.isEmpty()) {
+            return new ChainPath.Missing(
+                    product.id(), form, from, to, "no nitrogen-to-protein factor is published for it in this library");
+        }
+        List<ChainStep> corrected = new ArrayList<>(steps.get());
+        corrected.add(correction(to, factor.get()));
+        return new ChainPath.Found(corrected);
+    }
+
+    /** From crude protein (N × 6.25) to protein by the product's own factor: 6.25 ÷ k more impact per kilogram. */
+    private ChainStep correction(FunctionalUnit unit, CompositionRow row) {
+        Distribution k =
+                SpreadReading.read(row.printed(), library.spreadDefaults().composition());
+        ChainFactor factor = new ChainFactor(row, k, 1 / ProteinBasis.CRUDE_FACTOR, Double.POSITIVE_INFINITY);
+        return new ChainStep.Published(unit, unit, factor, false);
+    }
+
+    private Optional<List<ChainStep>> shortest(FunctionalUnit from, FunctionalUnit to) {
+        Map<FunctionalUnit, List<ChainStep>> reached = new EnumMap<>(FunctionalUnit.class);
+        reached.put(from, List.of());
+        Deque<FunctionalUnit> next = new ArrayDeque<>(List.of(from));
+        while (!next.isEmpty()) {
+            FunctionalUnit at = next.removeFirst();
+            for (ChainStep step : steps(at)) {
+                List<ChainStep> way = new ArrayList<>(reached.getOrDefault(at, List.of()));
+                way.add(step);
+                List<ChainStep> known = reached.get(step.to());
+                if (known == null || published(way) < published(known)) {
+                    reached.put(step.to(), way);
+                    next.addLast(step.to());
+                }
+            }
+        }
+        return Optional.ofNullable(reached.get(to));
+    }
+
+    /** Length of a way: only steps that rest on a published factor count, because only they can be wrong. */
+    private static long published(List<ChainStep> way) {
+        return way.stream().filter(ChainStep.Published.class::isInstance).count();
+    }
+
+    private List<ChainStep> steps(FunctionalUnit at) {
+        List<ChainStep> steps = new ArrayList<>(exact(at));
+        for (Link link : LINKS) {
+            if (link.from() == at || link.to() == at) {
+                factor(link)
+                        .ifPresent(factor -> steps.add(
+                                link.from() == at
+                                        ? new ChainStep.Published(link.from(), link.to(), factor, false)
+                                        : new ChainStep.Published(link.to(), link.from(), factor, true)));
+            }
+        }
+        return steps;
+    }
+
+    private List<ChainStep> exact(FunctionalUnit at) {
+        List<ChainStep> steps = new ArrayList<>();
+        if (at == FunctionalUnit.KG_PROTEIN) {
+            steps.add(new ChainStep.Exact(at, FunctionalUnit.HUNDRED_G_PROTEIN, 0.1, "1 kg is 10 times 100 g"));
+        } else if (at == FunctionalUnit.HUNDRED_G_PROTEIN) {
+            steps.add(new ChainStep.Exact(at, FunctionalUnit.KG_PROTEIN, 10, "1 kg is 10 times 100 g"));
+        }
+        Optional<FunctionalUnit> sold = soldAs();
+        if (sold.isPresent()) {
+            String why = product.name() + " (" + form + ") is sold by the "
+                    + sold.get().words();
+            if (at == FunctionalUnit.KG_PRODUCT) {
+                steps.add(new ChainStep.Exact(at, sold.get(), 1, why));
+            } else if (at == sold.get()) {
+                steps.add(new ChainStep.Exact(at, FunctionalUnit.KG_PRODUCT, 1, why));
+            }
+        }
+        return steps;
+    }
+
+    /** Dried products and meals are eaten or fed as they are sold. */
+    private Optional<FunctionalUnit> soldAs() {
+        return form.equals(FRESH)
+                ? product.soldAs().flatMap(FunctionalUnit::of)
+                : Optional.of(FunctionalUnit.KG_EDIBLE);
+    }
+
+    private Optional<ChainFactor> factor(Link link) {
+        return best(row -> row.form().equals(form)
+                        && row.quantity().equals(link.quantity())
+                        && row.per().equals(link.from().id()))
+                .map(row -> read(link, row));
+    }
+
+    private ChainFactor read(Link link, CompositionRow row) {
+        boolean studysOwn = row.use() == Use.STUDY;
+        double gsd = library.spreadDefaults().composition();
+        boolean fraction =
+                !link.quantity().equals("density") && !link.quantity().equals("diaas");
+        Distribution published =
+                fraction ? SpreadReading.readFraction(row.printed(), gsd) : SpreadReading.read(row.printed(), gsd);
+        // A study's own factor is a parameter of that study: using it back adds no doubt to the study's result.
+        Distribution reading = studysOwn ? new Constant(published.median()) : published;
+        double scale = link.quantity().equals("protein")
+                ? ProteinBasis.CRUDE_FACTOR / row.nitrogenFactor().orElse(ProteinBasis.CRUDE_FACTOR)
+                : 1;
+        double cap = link.quantity().equals("diaas") && qualityCapped ? 1 : Double.POSITIVE_INFINITY;
+        return new ChainFactor(row, reading, scale, cap);
+    }
+
+    private Optional<CompositionRow> nitrogenFactor() {
+        Optional<CompositionRow> sameForm =
+                best(row -> row.form().equals(form) && row.quantity().equals("nitrogen-factor"));
+        return sameForm.isPresent() ? sameForm : best(row -> row.quantity().equals("nitrogen-factor"));
+    }
+
+    /** The study's own row before the product's default, and the product's own before the broader product's. */
+    private Optional<CompositionRow> best(Predicate<CompositionRow> wanted) {
+        return Stream.concat(Stream.of(product.id()), product.broader().stream())
+                .flatMap(id -> library.composition().stream()
+                        .filter(row -> row.product().equals(id))
+                        .filter(wanted)
+                        .filter(this::mayServe)
+                        .sorted(Comparator.comparing(
+                                row -> !row.cited().source().equals(source)))
+                        .limit(1))
+                .min(Comparator.comparing(row -> !row.cited().source().equals(source)));
+    }
+
+    private boolean mayServe(CompositionRow row) {
+        return row.use() == Use.DEFAULT
+                || (row.use() == Use.STUDY && row.cited().source().equals(source));
+    }
+
+    /** Names the first factor on the usual way that this product lacks. */
+    private String missing(FunctionalUnit from, FunctionalUnit to) {
+        if (product.group().equals("insect")
+                && (to == FunctionalUnit.KG_CARCASS || from == FunctionalUnit.KG_CARCASS)) {
+            return "insects have no carcass weight; ask per kg-live, kg-edible or kg-protein";
+        }
+        List<String> lacking = LINKS.stream()
+                .filter(link -> factor(link).isEmpty())
+                .filter(link -> leadsTo(link, from, to))
+                .map(link -> link.words() + " (" + link.quantity() + " per "
+                        + link.from().id() + ")")
+                .distinct()
+                .toList();
+        return lacking.isEmpty()
+                ? "no factor links the two"
+                : "this library has no " + String.join(" or ", lacking) + " for it";
+    }
+
+    /** True when supplying this one missing link would open a way. */
+    private boolean leadsTo(Link link, FunctionalUnit from, FunctionalUnit to) {
+        return (connected(from, link.from()) && connected(link.to(), to))
+                || (connected(from, link.to()) && connected(link.from(), to));
+    }
+
+    private boolean connected(FunctionalUnit from, FunctionalUnit to) {
+        return from == to || shortest(from, to).isPresent();
+    }
+}

@@ -1,0 +1,83 @@
+package org.scalepan.literature;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.Footprint;
+
+/** What the literature has to say to a question about one product. */
+public sealed interface Evidence {
+
+    PoolQuestion question();
+
+    /** Results of the product for the same indicator that could not be used, and why. */
+    List<Unused> unused();
+
+    /**
+     * There are results.
+     *
+     * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
+     */
+    record Some(PoolQuestion question, List<Study> studies, String regionUsed, List<Unused> unused)
+            implements Evidence {
+        public Some {
+            studies = List.copyOf(studies);
+            unused = List.copyOf(unused);
+        }
+
+        /** Every finding of every study. */
+        public Stream<Harmonised> findings() {
+            return studies.stream().flatMap(study -> study.findings().stream());
+        }
+
+        /**
+         * The footprint: an equal-weight mixture over the studies, and within a study over its findings (M3). The choice of
+         * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
+         */
+        public Footprint footprint(DrawBook book) {
+            double[][][] drawn = studies.stream()
+                    .map(study -> study.findings().stream()
+                            .map(finding -> finding.draw(book))
+                            .toArray(double[][]::new))
+                    .toArray(double[][][]::new);
+            double[] choice = book.uniforms("pool/" + question.product().id() + "/" + question.form() + "/"
+                    + question.indicator().id());
+            double[] draws = new double[book.size()];
+            for (int i = 0; i < draws.length; i++) {
+                double position = choice[i] * drawn.length;
+                int study = (int) position;
+                int finding = (int) ((position - study) * drawn[study].length);
+                draws[i] = drawn[study][finding][i];
+            }
+            return new Footprint(
+                    question.indicator().id(),
+                    question.indicator().unit(),
+                    question.per(),
+                    question.boundary(),
+                    question.warmingSet(),
+                    draws);
+        }
+
+        /** The study of a source, if it speaks here. */
+        public Optional<Study> study(String source) {
+            return studies.stream()
+                    .filter(study -> study.source().equals(source))
+                    .findFirst();
+        }
+    }
+
+    /** There is none on this ruler. */
+    record None(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
+        public None {
+            unused = List.copyOf(unused);
+        }
+    }
+
+    /** The ids of the sources behind the evidence, in the order of weight and file. */
+    default List<String> sources() {
+        return this instanceof Some some
+                ? some.studies().stream().map(Study::source).toList()
+                : List.of();
+    }
+}

@@ -1,0 +1,40 @@
+package org.scalepan.literature;
+
+import java.util.List;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.uncertainty.Distribution;
+
+/**
+ * A published result on the ruler of the question.
+ *
+ * @param result the row as published
+ * @param reading its spread as a distribution, still in the published unit
+ * @param geometricSd the geometric standard deviation assumed, when the spread is the library's assumption; 1 otherwise
+ * @param steps the conversions, in order
+ * @param notes what a reader must know
+ */
+public record Harmonised(
+        PublishedResult result, Distribution reading, double geometricSd, List<Step> steps, List<Note> notes) {
+    public Harmonised {
+        steps = List.copyOf(steps);
+        notes = List.copyOf(notes);
+    }
+
+    /** The central value after all conversions. */
+    public double central() {
+        double value = reading.median();
+        for (Step step : steps) {
+            value *= step.multiplier();
+        }
+        return value;
+    }
+
+    /** Draws of this result on the ruler of the question. */
+    public double[] draw(DrawBook book) {
+        double[] values = new double[book.size()];
+        reading.fill(book.scores(result.finding()), values);
+        steps.forEach(step -> step.apply(values, book));
+        return values;
+    }
+}

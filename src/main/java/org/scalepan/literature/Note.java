@@ -1,0 +1,26 @@
+package org.scalepan.literature;
+
+/**
+ * Something that a reader of a figure must know about one result behind it.
+ *
+ * @param code stable code, see {@link Codes}
+ * @param text the sentence
+ */
+public record Note(String code, String text) {
+
+    /** The codes in use; clients may rely on them. */
+    public static final class Codes {
+        public static final String ASSUMED_SPREAD = "assumed-spread";
+        public static final String MEMORY_GRADED = "memory-graded";
+        public static final String OTHER_WARMING_SET = "other-warming-set";
+        public static final String OPEN_GAS_SHARES = "open-gas-shares";
+        public static final String BY_STAGE_SPLIT = "by-stage-split";
+        public static final String LUC_NOT_STATED = "luc-not-stated";
+        public static final String LUC_NOT_SPLIT = "luc-not-split";
+        public static final String FEED_BASIS_NOT_STATED = "feed-basis-not-stated";
+        public static final String BROADER_PRODUCT = "factor-of-broader-product";
+        public static final String OWN_ROWS = "own-rows";
+
+        private Codes() {}
+    }
+}

@@ -1,0 +1,157 @@
+package org.scalepan.literature;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.footprint.ChainStep;
+
+/**
+ * Chooses the published results that may answer a question, and how much each weighs (M3): boundary equal or carried by the
+ * source's own stage split, form equal, region by nearest match, one study one weight.
+ */
+public final class Pool {
+    private final Library library;
+    private final PoolQuestion question;
+    private final List<Unused> unused = new ArrayList<>();
+
+    private Pool(Library library, PoolQuestion question) {
+        this.library = library;
+        this.question = question;
+    }
+
+    /** The evidence for a question. */
+    public static Evidence of(Library library, PoolQuestion question) {
+        return new Pool(library, question).evidence();
+    }
+
+    private Evidence evidence() {
+        List<PublishedResult> candidates = candidates();
+        if (candidates.isEmpty()) {
+            return new Evidence.None(
+                    question,
+                    "no published " + question.indicator().id() + " result of "
+                            + question.product().id() + " is in this library",
+                    unused);
+        }
+        Harmonisation harmonisation = new Harmonisation(library, question);
+        List<Harmonised> usable = new ArrayList<>();
+        for (PublishedResult result : candidates) {
+            Optional<String> barred = barred(result);
+            if (barred.isPresent()) {
+                unused.add(new Unused(result, barred.get()));
+                continue;
+            }
+            Harmonisation.Outcome outcome = harmonisation.harmonise(result);
+            if (outcome instanceof Harmonisation.Outcome.Usable yes) {
+                usable.add(yes.harmonised());
+            } else if (outcome instanceof Harmonisation.Outcome.Unusable no) {
+                unused.add(new Unused(result, no.reason()));
+            }
+        }
+        return pooled(oneForEachFinding(usable));
+    }
+
+    private List<PublishedResult> candidates() {
+        Set<String> products = library.withNarrower(question.product()).stream()
+                .map(Product::id)
+                .collect(Collectors.toUnmodifiableSet());
+        return library.results().stream()
+                .filter(result -> products.contains(result.product())
+                        && result.indicator().equals(question.indicator().id()))
+                .toList();
+    }
+
+    /** What the question itself keeps out. */
+    private Optional<String> barred(PublishedResult result) {
+        String source = result.cited().source();
+        if (!result.form().equals(question.form())) {
+            return Optional.of(
+                    "it is about the form " + result.form() + "; ask for " + result.product() + ":" + result.form());
+        }
+        if (!result.cited().check().isAtLeast(question.lowestGrade())) {
+            return Optional.of("its check grade is " + result.cited().check().id() + ", below grade="
+                    + question.lowestGrade().id());
+        }
+        if (!question.pinned().isEmpty() && !question.pinned().contains(source)) {
+            return Optional.of("sources= pins others");
+        }
+        return question.excluded().contains(source) ? Optional.of("exclude= drops its source") : Optional.empty();
+    }
+
+    /**
+     * Alternative statements of one finding are never pooled. A number that was seen goes before one from memory; then the one
+     * that needs the fewest conversions.
+     */
+    private List<Harmonised> oneForEachFinding(List<Harmonised> usable) {
+        Map<String, List<Harmonised>> byFinding = new LinkedHashMap<>();
+        usable.forEach(item -> byFinding
+                .computeIfAbsent(item.result().finding(), finding -> new ArrayList<>())
+                .add(item));
+        Comparator<Harmonised> best = Comparator.<Harmonised, Boolean>comparing(
+                        item -> item.result().cited().check() == Grade.MEMORY)
+                .thenComparing(Pool::doubts);
+        return byFinding.values().stream()
+                .map(alternatives -> alternatives.stream().min(best).orElseThrow())
+                .toList();
+    }
+
+    /** How many things stand between the printed number and the ruler. */
+    private static double doubts(Harmonised item) {
+        double doubts = 0;
+        for (Step step : item.steps()) {
+            if (step instanceof Step.ToUnit unit) {
+                doubts += unit.step() instanceof ChainStep.Published ? 1 : 0;
+            } else if (step instanceof Step.ToWarmingSet warming) {
+                // Between two sets to start from, the nearer one: its factor is closer to 1.
+                doubts += 1 + Math.abs(Math.log(warming.multiplier()));
+            } else {
+                doubts += 1;
+            }
+        }
+        return doubts
+                + item.notes().stream()
+                        .filter(note -> note.code().equals(Note.Codes.OTHER_WARMING_SET)
+                                || note.code().startsWith("luc-"))
+                        .count();
+    }
+
+    private Evidence pooled(List<Harmonised> findings) {
+        for (String region : library.regions().outwards(question.region())) {
+            List<Harmonised> here = findings.stream()
+                    .filter(item ->
+                            library.regions().contains(region, item.result().region()))
+                    .toList();
+            if (!here.isEmpty()) {
+                findings.stream()
+                        .filter(item -> !here.contains(item))
+                        .forEach(item -> unused.add(new Unused(
+                                item.result(), "it is about " + item.result().region() + ", outside " + region)));
+                return new Evidence.Some(question, studies(here), region, unused);
+            }
+        }
+        return new Evidence.None(
+                question,
+                "no " + question.indicator().id() + " result of "
+                        + question.product().id() + " (" + question.form() + ") can be put on this ruler: "
+                        + question.boundary() + ", per " + question.per().id(),
+                unused);
+    }
+
+    private static List<Study> studies(List<Harmonised> findings) {
+        Map<String, List<Harmonised>> bySource = new LinkedHashMap<>();
+        findings.forEach(item -> bySource.computeIfAbsent(item.result().cited().source(), source -> new ArrayList<>())
+                .add(item));
+        return bySource.entrySet().stream()
+                .map(entry -> new Study(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+}

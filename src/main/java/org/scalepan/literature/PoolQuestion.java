@@ -1,0 +1,44 @@
+package org.scalepan.literature;
+
+import java.util.Optional;
+import java.util.Set;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.WarmingSet;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+
+/**
+ * What is asked of the literature: one product, one indicator, on one ruler.
+ *
+ * @param pinned ids of the only sources that may speak; empty for all
+ * @param excluded ids of sources that may not
+ * @param lowestGrade lowest check grade used
+ * @param strict whether results that cannot be put on the ruler exactly (another warming set without gas shares) are left out
+ */
+public record PoolQuestion(
+        Product product,
+        String form,
+        Indicator indicator,
+        FunctionalUnit per,
+        String boundary,
+        LandUseChange luc,
+        WarmingSet gwp,
+        String region,
+        Set<String> pinned,
+        Set<String> excluded,
+        Grade lowestGrade,
+        ProteinBasis protein,
+        boolean qualityCapped,
+        boolean strict) {
+    public PoolQuestion {
+        pinned = Set.copyOf(pinned);
+        excluded = Set.copyOf(excluded);
+    }
+
+    /** The warming set of the footprint: only warming has one. */
+    public Optional<String> warmingSet() {
+        return indicator.isWarming() ? Optional.of(gwp.id()) : Optional.empty();
+    }
+}

@@ -1,0 +1,143 @@
+package org.scalepan.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.Comparison;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Quote;
+import org.scalepan.ask.Quoting;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Versus;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.Evidence;
+
+/**
+ * One number for one spreadsheet cell: the digits alone, dot decimal, no unit, no line end, no byte-order mark, because a cell
+ * that gets anything else shows an error.
+ */
+final class CellRoutes {
+    static final String ON_ERROR = "on_error";
+    private static final List<String> VALUE_STATS =
+            List.of("median", "mean", "low", "high", "studies", "results", "unit", "text", "sources");
+    private static final List<String> RATIO_STATS =
+            List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources");
+
+    private final Library library;
+
+    CellRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(
+                Route.cell("/v1/value/{indicator}/{product}", RulerReading.with("stat", ON_ERROR), this::value),
+                Route.cell(
+                        "/v1/ratio/{indicator}/{product}/{reference}",
+                        RulerReading.with("stat", ON_ERROR),
+                        this::ratio));
+    }
+
+    private Answer value(Request request) {
+        Parameters parameters = request.parameters();
+        Asked asked = read(request, VALUE_STATS);
+        Optional<ProductForm> product = product(request, "product");
+        parameters.refuseIfWrong();
+        Quote quote = Quoting.quote(library, product.orElseThrow(), asked.ruler, asked.sampling);
+        if (asked.stat.equals("studies") || asked.stat.equals("results")) {
+            return text(Integer.toString(asked.stat.equals("studies") ? quote.studies() : quote.results()));
+        }
+        Sentences sentences = new Sentences(library, asked.ruler, asked.sampling.coverage());
+        if (asked.stat.equals("unit")) {
+            return text(sentences.unit());
+        }
+        var summary = quote.summary().orElseThrow(() -> noEvidence(List.of(quote)));
+        return text(
+                switch (asked.stat) {
+                    case "text" -> sentences.quote(quote);
+                    case "sources" -> labels(List.of(quote));
+                    case "mean" -> Numbers.plain(summary.mean());
+                    case "low" -> Numbers.plain(summary.low());
+                    case "high" -> Numbers.plain(summary.high());
+                    default -> Numbers.plain(summary.median());
+                });
+    }
+
+    private Answer ratio(Request request) {
+        Parameters parameters = request.parameters();
+        Asked asked = read(request, RATIO_STATS);
+        Optional<ProductForm> product = product(request, "product");
+        Optional<ProductForm> reference = product(request, "reference");
+        parameters.refuseIfWrong();
+        Comparison comparison = Comparison.of(
+                library,
+                new Comparison.Question(
+                        List.of(product.orElseThrow()), reference.orElseThrow(), asked.ruler, asked.sampling));
+        Comparison.Item item = comparison.items().get(0);
+        List<Quote> quotes = List.of(item.quote(), comparison.reference());
+        if (asked.stat.equals("studies")) {
+            return text(Integer.toString(
+                    Math.min(item.quote().studies(), comparison.reference().studies())));
+        }
+        Versus versus = item.versus().orElseThrow(() -> noEvidence(quotes));
+        return text(
+                switch (asked.stat) {
+                    case "text" ->
+                        new Sentences(library, asked.ruler, asked.sampling.coverage())
+                                .versus(item.quote(), comparison.reference(), versus);
+                    case "sources" -> labels(quotes);
+                    case "mean" -> Numbers.plain(versus.timesLess().mean());
+                    case "low" -> Numbers.plain(versus.timesLess().low());
+                    case "high" -> Numbers.plain(versus.timesLess().high());
+                    case "probability" -> Numbers.plain(versus.less().value());
+                    default -> Numbers.plain(versus.timesLess().median());
+                });
+    }
+
+    private record Asked(Ruler ruler, Sampling sampling, String stat) {}
+
+    private Asked read(Request request, List<String> stats) {
+        Parameters parameters = request.parameters();
+        String id = request.variable("indicator");
+        if (!library.indicators().containsKey(id)) {
+            parameters.unknown("indicator", id, library.indicators().keySet());
+        }
+        RulerReading reading = new RulerReading(library, parameters);
+        Indicator indicator = library.indicators()
+                .getOrDefault(id, library.indicators().values().iterator().next());
+        Ruler ruler = reading.ruler(indicator);
+        return new Asked(ruler, reading.sampling(), parameters.oneOf("stat", stats, "median"));
+    }
+
+    private Optional<ProductForm> product(Request request, String name) {
+        return new ProductReading(library, request.parameters()).written(name, request.variable(name));
+    }
+
+    private static Refused noEvidence(List<Quote> quotes) {
+        List<String> reasons = new ArrayList<>();
+        for (Quote quote : quotes) {
+            if (quote.evidence() instanceof Evidence.None none) {
+                reasons.add(none.reason());
+            }
+        }
+        return new Refused(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
+    }
+
+    private String labels(List<Quote> quotes) {
+        return String.join(
+                "; ",
+                quotes.stream()
+                        .flatMap(quote -> quote.evidence().sources().stream())
+                        .distinct()
+                        .flatMap(source -> library.reference(source).stream())
+                        .map(org.scalepan.cite.Reference::label)
+                        .toList());
+    }
+
+    private static Answer text(String text) {
+        return Answer.of(Answer.TEXT, text);
+    }
+}

@@ -1,0 +1,104 @@
+package org.scalepan.web;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Writes CSV as RFC 4180 has it, in the style asked for. A text cell that a spreadsheet would run as a formula is led by an
+ * apostrophe; a number never is.
+ */
+final class Csv {
+    static final Set<String> PARAMETERS = Parameters.names("delim", "decimal", "bom");
+    private static final String FORMULA_STARTS = "=+-@\t\r";
+
+    private final Style style;
+    private final StringWriter out = new StringWriter();
+    private final CsvWriter writer;
+
+    /** Field separator, decimal sign, and whether a byte-order mark leads (for Excel opening a downloaded file). */
+    record Style(char delimiter, char decimal, boolean byteOrderMark) {
+        static Style read(Parameters parameters) {
+            String delimiter = parameters.raw("delim").orElse(",");
+            String decimal = parameters.raw("decimal").orElse(".");
+            if (!Set.of(",", ";", "tab", "|").contains(delimiter)) {
+                parameters.unknown("delim", delimiter, List.of(",", ";", "tab", "|"));
+            }
+            if (!Set.of(".", ",").contains(decimal)) {
+                parameters.unknown("decimal", decimal, List.of(".", ","));
+            } else if (decimal.equals(",") && delimiter.equals(",")) {
+                parameters.fault("decimal", "decimal=, needs another delim, such as delim=;");
+            }
+            boolean mark = parameters
+                    .raw("bom")
+                    .filter(value -> {
+                        if (!Set.of("0", "1").contains(value)) {
+                            parameters.unknown("bom", value, List.of("0", "1"));
+                        }
+                        return value.equals("1");
+                    })
+                    .isPresent();
+            return new Style(delimiter.equals("tab") ? '\t' : delimiter.charAt(0), decimal.charAt(0), mark);
+        }
+    }
+
+    Csv(Style style, List<String> header) {
+        this.style = style;
+        if (style.byteOrderMark()) {
+            out.append('\uFEFF');
+        }
+        this.writer = CsvWriter.builder()
+                .fieldSeparator(style.delimiter())
+                .lineDelimiter(LineDelimiter.CRLF)
+                .build(out);
+        writer.writeRecord(header);
+    }
+
+    /** A row that is filled cell by cell. */
+    final class Line {
+        private final List<String> cells = new ArrayList<>();
+
+        Line text(String text) {
+            boolean formula = !text.isEmpty()
+                    && FORMULA_STARTS.indexOf(
+                                    text.stripLeading().isEmpty()
+                                            ? text.charAt(0)
+                                            : text.stripLeading().charAt(0))
+                            >= 0;
+            cells.add(formula ? "'" + text : text);
+            return this;
+        }
+
+        Line number(double value) {
+            cells.add(Numbers.plain(value).replace('.', style.decimal()));
+            return this;
+        }
+
+        Line number(int value) {
+            cells.add(Integer.toString(value));
+            return this;
+        }
+
+        Line empty(int count) {
+            for (int i = 0; i < count; i++) {
+                cells.add("");
+            }
+            return this;
+        }
+
+        void end() {
+            writer.writeRecord(cells);
+        }
+    }
+
+    Line line() {
+        return new Line();
+    }
+
+    Answer answer() {
+        return Answer.of(Answer.CSV, out.toString());
+    }
+}

@@ -1,0 +1,102 @@
+package org.scalepan.web;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The formats an answer can have. */
+enum Format {
+    JSON("json", "application/json"),
+    CSV("csv", "text/csv"),
+    MARKDOWN("md", "text/markdown"),
+    XML("xml", "application/xml"),
+    BIBTEX("bibtex", "application/x-bibtex"),
+    RIS("ris", "application/x-research-info-systems"),
+    CSL("csl", "application/vnd.citationstyles.csl+json"),
+    TEXT("text", "text/plain");
+
+    private final String id;
+    private final String mediaType;
+
+    Format(String id, String mediaType) {
+        this.id = id;
+        this.mediaType = mediaType;
+    }
+
+    String id() {
+        return id;
+    }
+
+    String mediaType() {
+        return mediaType;
+    }
+
+    static Format choose(Parameters parameters, String accept, List<Format> offered) {
+        Optional<String> asked = parameters.raw("format");
+        if (asked.isPresent()) {
+            List<String> ids = offered.stream().map(Format::id).toList();
+            String id = asked.get();
+            if (!ids.contains(id)) {
+                parameters.unknown("format", id, ids);
+                return offered.get(0);
+            }
+            return offered.stream()
+                    .filter(format -> format.id.equals(id))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        if (accept.isBlank()) {
+            return offered.get(0);
+        }
+        List<Range> ranges = Stream.of(accept.split(",", -1))
+                .limit(50)
+                .map(Range::read)
+                .filter(range -> range.quality > 0)
+                .sorted(Comparator.comparingDouble(Range::quality)
+                        .reversed()
+                        .thenComparing(Comparator.comparingInt(Range::precision).reversed()))
+                .toList();
+        for (Range range : ranges) {
+            for (Format format : offered) {
+                if (range.includes(format.mediaType)) {
+                    return format;
+                }
+            }
+        }
+        throw new Refused(Problem.plain(
+                406,
+                "not-acceptable",
+                "None of the wanted media types is offered",
+                "this address answers as "
+                        + String.join(
+                                ", ", offered.stream().map(Format::mediaType).toList())));
+    }
+
+    /** A media range of an Accept header (RFC 9110, section 12.5.1). */
+    private record Range(String type, double quality) {
+        static Range read(String text) {
+            String[] parts = text.strip().toLowerCase(Locale.ROOT).split("\\s*;\\s*", -1);
+            double quality = 1;
+            for (String part : parts) {
+                if (part.startsWith("q=")) {
+                    quality = part.matches("q=(0(\\.\\d{0,3})?|1(\\.0{0,3})?)")
+                            ? Double.parseDouble(part.substring(2))
+                            : 0;
+                }
+            }
+            return new Range(parts[0], quality);
+        }
+
+        int precision() {
+            return type.equals("*/*") ? 0 : type.endsWith("/*") ? 1 : 2;
+        }
+
+        boolean includes(String mediaType) {
+            return type.equals("*/*")
+                    || type.equals(mediaType)
+                    || (type.endsWith("/*") && mediaType.startsWith(type.substring(0, type.length() - 1)));
+        }
+    }
+}

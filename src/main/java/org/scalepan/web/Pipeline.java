@@ -1,0 +1,119 @@
+package org.scalepan.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.factors.Library;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** What happens to every request of a route, in order: read the query strictly, check the pin, answer, tag, and refuse well. */
+final class Pipeline {
+    private static final Logger LOG = LoggerFactory.getLogger(Pipeline.class);
+    /** Answers change only with the library; an hour keeps spreadsheets from asking the same cell again and again. */
+    private static final String FRESH = "public, max-age=3600";
+    /** An answer that is pinned to a library never changes. */
+    private static final String PINNED = "public, max-age=31536000, immutable";
+
+    private final Library library;
+    private final Metrics metrics;
+
+    Pipeline(Library library, Metrics metrics) {
+        this.library = library;
+        this.metrics = metrics;
+    }
+
+    void run(Context context, Route route) {
+        long start = System.nanoTime();
+        try {
+            Parameters parameters = parameters(context, route);
+            checkPin(parameters);
+            Answer answer = route.handling()
+                    .answer(new Request(context.path(), context.pathParamMap(), parameters, header(context, "Accept")));
+            send(context, route, parameters, answer);
+        } catch (Refused refused) {
+            refuse(context, route, refused.problem());
+        } catch (RuntimeException e) {
+            LOG.error("no answer from {}", route.path(), e);
+            refuse(
+                    context,
+                    route,
+                    Problem.plain(500, "internal", "Something broke here", "the fault is ours; it has been logged"));
+        } finally {
+            metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
+        }
+    }
+
+    private static Parameters parameters(Context context, Route route) {
+        Map<String, String> given = QueryString.read(context.queryString());
+        Parameters parameters = new Parameters(given);
+        List<String> known = new ArrayList<>(route.parameters());
+        if (route.isApi()) {
+            known.add(Route.NO_CACHE);
+            known.add(Route.LIBRARY);
+        }
+        parameters.onlyKnown(known);
+        return parameters;
+    }
+
+    private void checkPin(Parameters parameters) {
+        Optional<String> pin = parameters.raw(Route.LIBRARY);
+        String digest = library.version().digest();
+        if (pin.isPresent() && !pin.get().equals(digest)) {
+            throw new Refused(new Problem(
+                    409,
+                    "/problems/other-library",
+                    "The library has changed",
+                    "this service answers from library " + digest + ", the link is pinned to " + pin.get()
+                            + "; leave out library= for today's answer",
+                    List.of(Problem.Flaw.of(Route.LIBRARY, "another library", List.of(digest), List.of()))));
+        }
+    }
+
+    private static void send(Context context, Route route, Parameters parameters, Answer answer) {
+        if (!parameters.errors().isEmpty()) {
+            // A handler that forgot to ask would otherwise answer a question that was not understood.
+            parameters.refuseIfWrong();
+        }
+        String tag = EntityTag.of(answer.body());
+        context.header("ETag", tag);
+        context.header("Vary", "Accept");
+        context.header("Cache-Control", cacheControl(route, parameters));
+        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        if (EntityTag.matches(header(context, "If-None-Match"), tag)) {
+            context.status(HttpStatus.NOT_MODIFIED);
+            return;
+        }
+        context.contentType(answer.mediaType());
+        context.result(answer.body());
+    }
+
+    private static String cacheControl(Route route, Parameters parameters) {
+        if (route.isApi()) {
+            return parameters.raw(Route.LIBRARY).isPresent() ? PINNED : FRESH;
+        }
+        boolean probe = route.path().startsWith("/health") || route.path().equals("/metrics");
+        return probe ? "no-store" : FRESH;
+    }
+
+    private static void refuse(Context context, Route route, Problem problem) {
+        boolean asText = route.cell() && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
+        String mediaType = asText ? Answer.TEXT : ProblemView.MEDIA_TYPE;
+        String body = asText ? problem.line() : ProblemView.json(problem);
+        boolean shownInCell = asText && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
+        context.status(shownInCell ? 200 : problem.status());
+        context.header("Cache-Control", "no-store");
+        SecurityHeaders.set(context::header, mediaType, route.path());
+        context.contentType(mediaType);
+        context.result(body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String header(Context context, String name) {
+        String value = context.header(name);
+        return value == null ? "" : value;
+    }
+}

@@ -1,0 +1,70 @@
+package org.scalepan.web;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A refusal as RFC 9457 has it.
+ *
+ * @param type a relative reference that names the kind of problem
+ * @param detail what is wrong with this request, in a sentence
+ * @param errors the single faults
+ */
+public record Problem(int status, String type, String title, String detail, List<Flaw> errors) {
+    public Problem {
+        errors = List.copyOf(errors);
+    }
+
+    /**
+     * One fault.
+     *
+     * @param parameter the query or path parameter it is about
+     * @param allowed what would be right, when that is a list
+     * @param didYouMean the nearest right values, best first
+     */
+    public record Flaw(Optional<String> parameter, String message, List<String> allowed, List<String> didYouMean) {
+        public Flaw {
+            allowed = List.copyOf(allowed);
+            didYouMean = List.copyOf(didYouMean);
+        }
+
+        static Flaw of(String parameter, String message) {
+            return new Flaw(Optional.of(parameter), message, List.of(), List.of());
+        }
+
+        static Flaw of(String parameter, String message, List<String> allowed, List<String> didYouMean) {
+            return new Flaw(Optional.of(parameter), message, allowed, didYouMean);
+        }
+    }
+
+    static Problem badQuery(List<Flaw> errors) {
+        return new Problem(400, "/problems/bad-query", "The question cannot be read", summary(errors), errors);
+    }
+
+    static Problem notFound(String what, List<Flaw> errors) {
+        return new Problem(404, "/problems/not-found", "There is no such thing here", what, errors);
+    }
+
+    static Problem noEvidence(String detail) {
+        return new Problem(404, "/problems/no-evidence", "No evidence", detail, List.of());
+    }
+
+    static Problem plain(int status, String kind, String title, String detail) {
+        return new Problem(status, "/problems/" + kind, title, detail, List.of());
+    }
+
+    private static String summary(List<Flaw> errors) {
+        return errors.size() == 1 ? errors.get(0).message() : errors.size() + " parameters are wrong";
+    }
+
+    /** The whole refusal in one short line that a spreadsheet cell can show. */
+    String line() {
+        if (errors.isEmpty()) {
+            return "#" + detail;
+        }
+        Flaw first = errors.get(0);
+        String hint =
+                first.didYouMean().isEmpty() ? "" : ": did you mean " + String.join(" or ", first.didYouMean()) + "?";
+        return "#" + first.message() + hint;
+    }
+}

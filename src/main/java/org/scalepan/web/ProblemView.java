@@ -1,0 +1,34 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** Renders a problem as {@code application/problem+json} (RFC 9457). */
+final class ProblemView {
+    static final String MEDIA_TYPE = "application/problem+json";
+
+    private ProblemView() {}
+
+    static String json(Problem problem) {
+        ObjectNode node = Json.object();
+        node.put("type", problem.type());
+        node.put("title", problem.title());
+        node.put("status", problem.status());
+        node.put("detail", problem.detail());
+        if (!problem.errors().isEmpty()) {
+            ArrayNode errors = node.putArray("errors");
+            for (Problem.Flaw error : problem.errors()) {
+                ObjectNode one = errors.addObject();
+                Json.put(one, "parameter", error.parameter());
+                one.put("message", error.message());
+                if (!error.allowed().isEmpty()) {
+                    one.set("allowed", Json.texts(error.allowed()));
+                }
+                if (!error.didYouMean().isEmpty()) {
+                    one.set("did_you_mean", Json.texts(error.didYouMean()));
+                }
+            }
+        }
+        return Json.write(node);
+    }
+}

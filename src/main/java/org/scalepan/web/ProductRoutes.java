@@ -1,0 +1,134 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.PublishedResult;
+
+/** The products, what they consist of, and for which indicators and boundaries there is evidence. */
+final class ProductRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
+
+    private final Library library;
+
+    ProductRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        List<String> parameters = new ArrayList<>(List.of("format"));
+        parameters.addAll(Csv.PARAMETERS);
+        return List.of(
+                Route.of("/v1/products", parameters, this::products),
+                Route.of("/v1/products/{id}", List.of(), this::product));
+    }
+
+    private Answer products(Request request) {
+        Format format = request.format(FORMATS);
+        Csv.Style style = Csv.Style.read(request.parameters());
+        request.parameters().refuseIfWrong();
+        if (format == Format.CSV) {
+            return RowView.csv(
+                    library.table("products"), library.table("products").rows(), style);
+        }
+        ObjectNode node =
+                Envelope.open(library, request.path(), request.parameters().resolved());
+        ArrayNode items = node.putArray("items");
+        library.products().values().forEach(product -> items.add(summary(product)));
+        Envelope.close(node);
+        return Answer.of(Answer.JSON, Json.write(node));
+    }
+
+    private Answer product(Request request) {
+        Parameters parameters = request.parameters();
+        String id = request.variable("id");
+        new ProductReading(library, parameters).written("id", id);
+        if (!parameters.errors().isEmpty()) {
+            throw new Refused(Problem.notFound("no product has the id given", parameters.errors()));
+        }
+        Product product = java.util.Objects.requireNonNull(library.products().get(withoutForm(id)));
+        ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
+        node.set("product", summary(product));
+        ArrayNode composition = node.putArray("composition");
+        library.composition().stream()
+                .filter(row -> row.product().equals(product.id()))
+                .forEach(row -> composition.add(composition(row)));
+        node.set("warnings", Json.array());
+        node.set("cautions", Envelope.cautions(library, List.of(product)));
+        return Answer.of(Answer.JSON, Json.write(node));
+    }
+
+    private static String withoutForm(String id) {
+        int colon = id.indexOf(':');
+        return colon < 0 ? id : id.substring(0, colon);
+    }
+
+    private ObjectNode summary(Product product) {
+        ObjectNode node = Json.object();
+        node.put("id", product.id());
+        node.put("name", product.name());
+        node.put("group", product.group());
+        Json.put(node, "taxon", product.taxon());
+        Json.put(node, "stage_eaten", product.stageEaten());
+        Json.put(node, "broader", product.broader());
+        node.put("default_form", product.defaultForm());
+        Json.put(node, "sold_as", product.soldAs());
+        node.set("aliases", Json.texts(product.aliases()));
+        Json.put(node, "note", product.note());
+        node.set("evidence", evidence(product));
+        return node;
+    }
+
+    /** Which indicators have published results, in which form and at which boundary, and from how many sources. */
+    private ArrayNode evidence(Product product) {
+        Set<String> ids =
+                library.withNarrower(product).stream().map(Product::id).collect(Collectors.toUnmodifiableSet());
+        Map<List<String>, List<PublishedResult>> groups = library.results().stream()
+                .filter(result -> ids.contains(result.product()))
+                .collect(Collectors.groupingBy(
+                        result -> List.of(result.indicator(), result.form(), result.boundary()),
+                        () -> new TreeMap<>(java.util.Comparator.comparing(key -> String.join("/", key))),
+                        Collectors.toList()));
+        ArrayNode array = Json.array();
+        groups.forEach((key, results) -> {
+            ObjectNode node = array.addObject();
+            node.put("indicator", key.get(0));
+            node.put("form", key.get(1));
+            node.put("boundary", key.get(2));
+            node.put("results", results.size());
+            node.put("sources", (int) results.stream()
+                    .map(result -> result.cited().source())
+                    .distinct()
+                    .count());
+        });
+        return array;
+    }
+
+    private static ObjectNode composition(CompositionRow row) {
+        ObjectNode node = Json.object();
+        node.put("id", row.id());
+        node.put("form", row.form());
+        node.put("quantity", row.quantity());
+        Json.put(node, "value", row.printed().value());
+        node.put("spread", row.printed().kind().id());
+        Json.put(node, "low", row.printed().low());
+        Json.put(node, "high", row.printed().high());
+        node.put("unit", row.unit());
+        node.put("per", row.per());
+        node.put("use", row.use().id());
+        Json.put(node, "nitrogen_factor", row.nitrogenFactor());
+        node.put("source", row.cited().source());
+        node.put("locator", row.cited().locator());
+        node.put("check", row.cited().check().id());
+        Json.put(node, "note", row.note());
+        return node;
+    }
+}

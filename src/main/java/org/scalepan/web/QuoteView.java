@@ -1,0 +1,37 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.scalepan.ask.Quote;
+import org.scalepan.ask.Sentences;
+import org.scalepan.literature.Evidence;
+
+/** Shows what can be said of one product: its footprint with the trail, or that there is no evidence and what is known instead. */
+final class QuoteView {
+    private QuoteView() {}
+
+    static ObjectNode json(Quote quote, Sentences sentences) {
+        ObjectNode node = Json.object();
+        node.put("product", quote.item().product().id());
+        node.put("form", quote.item().form());
+        node.put("name", quote.item().product().name());
+        node.put("status", quote.summary().isPresent() ? "ok" : "no-evidence");
+        node.put("sentence", sentences.quote(quote));
+        quote.summary().ifPresent(summary -> {
+            ObjectNode footprint = SummaryView.json(summary);
+            footprint.put("unit", sentences.unit());
+            footprint.put("text", sentences.footprint(summary));
+            node.set("footprint", footprint);
+        });
+        node.put("studies", quote.studies());
+        node.put("results", quote.results());
+        if (quote.evidence() instanceof Evidence.Some some) {
+            node.put("region_used", some.regionUsed());
+            node.set("evidence", EvidenceView.studies(some));
+            node.put("unused_results", some.unused().size());
+        } else if (quote.evidence() instanceof Evidence.None none) {
+            node.put("reason", none.reason());
+            node.set("known_instead", EvidenceView.unused(quote.elsewhere()));
+        }
+        return node;
+    }
+}

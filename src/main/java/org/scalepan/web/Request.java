@@ -1,0 +1,24 @@
+package org.scalepan.web;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One request as a handler sees it.
+ *
+ * @param path the address asked for, without its query
+ * @param variables the parts of the path that the route names
+ * @param parameters the query parameters
+ * @param accept the Accept header
+ */
+record Request(String path, Map<String, String> variables, Parameters parameters, String accept) {
+
+    String variable(String name) {
+        return variables.getOrDefault(name, "");
+    }
+
+    /** The format of the answer: {@code format=} first, then the Accept header, then the first of those offered. */
+    Format format(List<Format> offered) {
+        return Format.choose(parameters, accept, offered);
+    }
+}

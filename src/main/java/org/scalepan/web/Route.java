@@ -1,0 +1,40 @@
+package org.scalepan.web;
+
+import java.util.List;
+
+/**
+ * One address of the service.
+ *
+ * @param path in the framework's notation, as in {@code /v1/products/{id}}
+ * @param parameters query parameters that it knows, beside those that every route knows
+ * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
+ * @param handling how it answers
+ */
+record Route(String path, List<String> parameters, boolean cell, Handling handling) {
+    /** Known by every route of the API: a cache-buster that is ignored. */
+    static final String NO_CACHE = "nocache";
+
+    /** Known by every route of the API: the digest of the library that the answer must come from. */
+    static final String LIBRARY = "library";
+
+    Route {
+        parameters = List.copyOf(parameters);
+    }
+
+    /** How a route answers. */
+    interface Handling {
+        Answer answer(Request request);
+    }
+
+    static Route of(String path, List<String> parameters, Handling handling) {
+        return new Route(path, parameters, false, handling);
+    }
+
+    static Route cell(String path, List<String> parameters, Handling handling) {
+        return new Route(path, parameters, true, handling);
+    }
+
+    boolean isApi() {
+        return path.startsWith("/v1/");
+    }
+}

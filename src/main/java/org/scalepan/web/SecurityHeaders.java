@@ -1,0 +1,21 @@
+package org.scalepan.web;
+
+import java.util.function.BiConsumer;
+
+/** The headers that keep a browser from doing with an answer what was not meant. */
+final class SecurityHeaders {
+    private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";
+    private static final String OWN_PAGE =
+            "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
+    /** The description's reader sets style attributes while it draws; its scripts are files all the same. */
+    private static final String READER_PAGE = OWN_PAGE + "; style-src 'self' 'unsafe-inline'";
+
+    private SecurityHeaders() {}
+
+    static void set(BiConsumer<String, String> header, String mediaType, String path) {
+        boolean page = mediaType.startsWith("text/html");
+        header.accept("Content-Security-Policy", !page ? NOTHING : path.equals("/docs") ? READER_PAGE : OWN_PAGE);
+        header.accept("X-Content-Type-Options", "nosniff");
+        header.accept("Referrer-Policy", "no-referrer");
+    }
+}

@@ -1,0 +1,88 @@
+package org.scalepan.web;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How the service is started: options on the command line, or the environment variable of the same name; the option wins.
+ *
+ * @param host address to listen on; 127.0.0.1 unless told otherwise, so that nothing is open to a network by accident
+ * @param port 0 to 65535; 0 takes any free port
+ * @param factors a folder with a user's own rows
+ */
+public record Settings(String host, int port, Optional<Path> factors) {
+    private static final String USAGE = """
+            usage: scalepan [--port N] [--host ADDRESS] [--factors DIR]
+              --port N         port to listen on (default 8080; environment SCALEPAN_PORT)
+              --host ADDRESS   address to listen on (default 127.0.0.1; environment SCALEPAN_HOST)
+              --factors DIR    folder with your own rows, laid over the bundled ones (environment SCALEPAN_FACTORS)""";
+
+    /** What reading the command line gives. */
+    public sealed interface Reading {
+        record Ready(Settings settings) implements Reading {}
+
+        record Wrong(List<String> faults) implements Reading {}
+
+        record Help(String usage) implements Reading {}
+    }
+
+    /** Reads options, then the environment, then defaults. */
+    public static Reading read(List<String> arguments, Map<String, String> environment) {
+        List<String> faults = new ArrayList<>();
+        String host = environment.getOrDefault("SCALEPAN_HOST", "127.0.0.1");
+        String port = environment.getOrDefault("SCALEPAN_PORT", "8080");
+        String factors = environment.getOrDefault("SCALEPAN_FACTORS", "");
+        for (int i = 0; i < arguments.size(); i++) {
+            String option = arguments.get(i);
+            if (option.equals("--help") || option.equals("-h")) {
+                return new Reading.Help(USAGE);
+            }
+            int equals = option.indexOf('=');
+            String name = equals < 0 ? option : option.substring(0, equals);
+            boolean known = List.of("--port", "--host", "--factors").contains(name);
+            if (!known) {
+                faults.add("unknown option " + option);
+                continue;
+            }
+            if (equals < 0 && i + 1 >= arguments.size()) {
+                faults.add(name + " needs a value");
+                continue;
+            }
+            String value = equals < 0 ? arguments.get(++i) : option.substring(equals + 1);
+            switch (name) {
+                case "--port" -> port = value;
+                case "--host" -> host = value;
+                default -> factors = value;
+            }
+        }
+        int number = port(port, faults);
+        Optional<Path> folder = factors.isBlank() ? Optional.empty() : Optional.of(Path.of(factors));
+        folder.filter(path -> !Files.isDirectory(path))
+                .ifPresent(path -> faults.add("--factors " + path + " is not a folder"));
+        if (host.isBlank()) {
+            faults.add("--host needs an address");
+        }
+        if (!faults.isEmpty()) {
+            faults.add(USAGE);
+            return new Reading.Wrong(faults);
+        }
+        return new Reading.Ready(new Settings(host, number, folder));
+    }
+
+    private static int port(String text, List<String> faults) {
+        try {
+            int port = Integer.parseInt(text);
+            if (port >= 0 && port <= 65_535) {
+                return port;
+            }
+        } catch (NumberFormatException e) {
+            // Told below, together with a number out of range.
+        }
+        faults.add("--port must be a whole number from 0 to 65535, not \"" + text + "\"");
+        return 0;
+    }
+}

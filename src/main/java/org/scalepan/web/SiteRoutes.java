@@ -1,0 +1,77 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.scalepan.factors.Library;
+
+/** What is not a question: the description and its reader, the probes, the metrics and the front page. */
+final class SiteRoutes {
+    private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
+
+    private final Library library;
+    private final Metrics metrics;
+    private final Readiness readiness;
+
+    SiteRoutes(Library library, Metrics metrics, Readiness readiness) {
+        this.library = library;
+        this.metrics = metrics;
+        this.readiness = readiness;
+    }
+
+    List<Route> routes() {
+        return List.of(
+                Route.of("/", List.of(), request -> file("/site/index.html", Answer.HTML)),
+                Route.of("/site.css", List.of(), request -> file("/site/site.css", "text/css; charset=utf-8")),
+                Route.of("/openapi.yaml", List.of(), request -> file("/openapi/openapi.yaml", "application/yaml")),
+                Route.of("/docs", List.of(), request -> file("/site/docs.html", Answer.HTML)),
+                Route.of("/docs/{file}", List.of(), this::readerFile),
+                Route.of("/health/live", List.of(), request -> status("live")),
+                Route.of("/health/ready", List.of(), this::ready),
+                Route.of(
+                        "/metrics",
+                        List.of(),
+                        request -> Answer.of("text/plain; version=0.0.4; charset=utf-8", metrics.text())));
+    }
+
+    private Answer status(String status) {
+        ObjectNode node = Json.object();
+        node.put("status", status);
+        node.set("library", Envelope.library(library));
+        return Answer.of(Answer.JSON, Json.write(node));
+    }
+
+    private Answer ready(Request request) {
+        if (!readiness.isReady()) {
+            throw new Refused(Problem.plain(503, "not-ready", "Not ready", "the service is starting or stopping"));
+        }
+        return status("ready");
+    }
+
+    /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */
+    private Answer readerFile(Request request) {
+        return switch (request.variable("file")) {
+            case "reader.js" -> file("/site/docs.js", "text/javascript; charset=utf-8");
+            case "swagger-ui-bundle.js" -> webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8");
+            case "swagger-ui.css" -> webjar("swagger-ui.css", "text/css; charset=utf-8");
+            default -> throw new Refused(Problem.notFound("there is no such page", List.of()));
+        };
+    }
+
+    private static Answer webjar(String name, String mediaType) {
+        return file(READER + WebJar.version("org.webjars", "swagger-ui") + "/" + name, mediaType);
+    }
+
+    private static Answer file(String resource, String mediaType) {
+        try (InputStream in = SiteRoutes.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the build left out " + resource);
+            }
+            return new Answer(mediaType, in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

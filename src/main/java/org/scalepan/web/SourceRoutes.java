@@ -1,0 +1,90 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.scalepan.cite.BibTex;
+import org.scalepan.cite.CslJson;
+import org.scalepan.cite.PlainText;
+import org.scalepan.cite.Reference;
+import org.scalepan.cite.Ris;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
+
+/** References: all, some or one, in the formats that reference managers read. */
+final class SourceRoutes {
+    private static final List<Format> FORMATS =
+            List.of(Format.JSON, Format.BIBTEX, Format.RIS, Format.CSL, Format.TEXT);
+    private static final int MOST_IDS = 200;
+
+    private final Library library;
+
+    SourceRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(
+                Route.of("/v1/sources", List.of("ids", "format"), this::sources),
+                Route.of("/v1/sources/{id}", List.of("format"), this::source));
+    }
+
+    private Answer sources(Request request) {
+        Parameters parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), MOST_IDS);
+        parameters.refuseIfWrong();
+        List<Reference> references = library.references().values().stream()
+                .filter(reference -> ids.isEmpty() || ids.contains(reference.id()))
+                .toList();
+        return answer(request, format, references);
+    }
+
+    private Answer source(Request request) {
+        Format format = request.format(FORMATS);
+        request.parameters().refuseIfWrong();
+        String id = request.variable("id");
+        Reference reference = library.references().get(id);
+        if (reference == null) {
+            throw new Refused(Problem.notFound(
+                    "no source has the id given",
+                    List.of(Problem.Flaw.of(
+                            "id",
+                            "unknown source",
+                            List.of(),
+                            Nearest.to(id, library.references().keySet(), 3)))));
+        }
+        return answer(request, format, List.of(reference));
+    }
+
+    private Answer answer(Request request, Format format, List<Reference> references) {
+        return switch (format) {
+            case BIBTEX -> Answer.of(Format.BIBTEX.mediaType() + "; charset=utf-8", BibTex.write(references));
+            case RIS -> Answer.of(Format.RIS.mediaType() + "; charset=utf-8", Ris.write(references));
+            case CSL -> Answer.of(Format.CSL.mediaType(), Json.write(CslJson.write(references)));
+            case TEXT -> Answer.of(Answer.TEXT, PlainText.write(references));
+            default -> {
+                ObjectNode node = Envelope.open(
+                        library, request.path(), request.parameters().resolved());
+                ArrayNode items = node.putArray("items");
+                references.forEach(reference -> items.add(json(reference)));
+                Envelope.close(node);
+                yield Answer.of(Answer.JSON, Json.write(node));
+            }
+        };
+    }
+
+    /** A reference as this API shows it: its CSL-JSON fields, how it was seen, and ready to paste. */
+    static ObjectNode json(Reference reference) {
+        ObjectNode node = Json.object();
+        node.put("id", reference.id());
+        node.put("label", reference.label());
+        node.put("text", PlainText.of(reference));
+        node.put("check", reference.check());
+        Json.put(node, "doi", reference.doi());
+        JsonNode csl = CslJson.write(List.of(reference)).path(0);
+        node.set("csl", csl);
+        return node;
+    }
+}

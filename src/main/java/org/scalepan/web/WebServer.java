@@ -1,0 +1,120 @@
+package org.scalepan.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jetty.http.HttpCompliance;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.scalepan.factors.Library;
+
+/** The service over HTTP. */
+public final class WebServer implements AutoCloseable {
+    private static final int STOP_MILLISECONDS = 10_000;
+    private static final int IDLE_MILLISECONDS = 30_000;
+    private static final int HEADER_BYTES = 16_384;
+
+    private final Javalin javalin;
+    private final Readiness readiness = new Readiness();
+    private final List<Route> routes;
+
+    /** Makes the service ready to start; nothing listens yet. */
+    public WebServer(Library library) {
+        Metrics metrics = new Metrics();
+        Pipeline pipeline = new Pipeline(library, metrics);
+        List<Route> all = new ArrayList<>();
+        all.addAll(new ProductRoutes(library).routes());
+        all.addAll(new ResultRoutes(library).routes());
+        all.addAll(new SourceRoutes(library).routes());
+        all.addAll(new ComparisonRoutes(library).routes());
+        all.addAll(new CellRoutes(library).routes());
+        all.addAll(new TableRoutes(library).routes());
+        all.addAll(new VocabularyRoutes(library).routes());
+        all.addAll(new SiteRoutes(library, metrics, readiness).routes());
+        this.routes = List.copyOf(all);
+        this.javalin = Javalin.create(config -> configure(config, pipeline));
+    }
+
+    /** Begins to listen. */
+    public WebServer start(String host, int port) {
+        javalin.start(host, port);
+        readiness.set(true);
+        return this;
+    }
+
+    /** The port it listens on; useful after starting on port 0. */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** The addresses of the service with the parameters that each knows, for holding the description against them. */
+    List<Route> routes() {
+        return routes;
+    }
+
+    /** Lets running answers finish, then stops. */
+    @Override
+    public void close() {
+        readiness.set(false);
+        javalin.stop();
+    }
+
+    private void configure(JavalinConfig config, Pipeline pipeline) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.prefer405over404 = true;
+        config.http.generateEtags = false;
+        // A strong tag belongs to the bytes sent; compression is left to a proxy.
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_MILLISECONDS);
+            server.setStopAtShutdown(true);
+            server.insertHandler(new GracefulHandler());
+            server.setErrorHandler(new ServerErrors());
+        });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setIdleTimeout(IDLE_MILLISECONDS);
+            http.setRequestHeaderSize(HEADER_BYTES);
+            http.setUriCompliance(UriCompliance.DEFAULT);
+            http.setHttpCompliance(HttpCompliance.STRICT);
+            http.setSendServerVersion(false);
+        });
+        for (Route route : routes) {
+            // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its status.
+            config.routes.get(route.path(), context -> pipeline.run(context, route));
+            config.routes.head(route.path(), context -> pipeline.run(context, route));
+            config.routes.options(route.path(), WebServer::options);
+        }
+        config.routes.exception(HttpResponseException.class, WebServer::refuse);
+    }
+
+    private static void options(Context context) {
+        context.header("Allow", "GET, HEAD, OPTIONS");
+        context.status(204);
+    }
+
+    /** Refusals of the framework itself: no such address, no such method. */
+    private static void refuse(HttpResponseException exception, Context context) {
+        int status = exception.getStatus();
+        Problem problem = switch (status) {
+            case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());
+            case 405 ->
+                Problem.plain(405, "wrong-method", "Wrong method", "this address answers GET, HEAD and OPTIONS");
+            default -> Problem.plain(status, "refused", "The request was refused", "the server refuses such requests");
+        };
+        if (status == 405) {
+            context.header("Allow", "GET, HEAD, OPTIONS");
+        }
+        context.status(status);
+        context.header("Cache-Control", "no-store");
+        SecurityHeaders.set(context::header, ProblemView.MEDIA_TYPE, "");
+        context.contentType(ProblemView.MEDIA_TYPE);
+        context.result(ProblemView.json(problem).getBytes(StandardCharsets.UTF_8));
+    }
+}
