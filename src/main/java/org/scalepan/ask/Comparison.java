@@ -54,9 +54,11 @@ public record Comparison(Question question, Quote reference, List<Item> items) {
     private static Optional<Versus> versus(Quote quote, Quote reference, double coverage) {
         Optional<Footprint> product = quote.footprint();
         Optional<Footprint> against = reference.footprint();
-        if (product.isEmpty() || against.isEmpty()) {
+        boolean comparable = product.filter(Footprint::isPositive).isPresent()
+                && against.filter(Footprint::isPositive).isPresent();
+        if (!comparable) {
             return Optional.empty();
         }
-        return Optional.of(Versus.of(product.get(), against.get(), coverage));
+        return Optional.of(Versus.of(product.orElseThrow(), against.orElseThrow(), coverage));
     }
 }

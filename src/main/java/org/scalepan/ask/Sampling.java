@@ -16,6 +16,11 @@ public record Sampling(double coverage, int draws, long seed) {
     public static final int FEWEST_DRAWS = 1_000;
     public static final int MOST_DRAWS = 200_000;
 
+    /** How near to 0 or 1 a probability can be told: the rule of three, 3 ÷ draws (Hanley and Lippman-Hand 1983). */
+    public double resolution() {
+        return 3.0 / draws;
+    }
+
     DrawBook book() {
         return new DrawBook(seed, draws);
     }

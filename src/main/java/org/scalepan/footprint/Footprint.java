@@ -1,5 +1,6 @@
 package org.scalepan.footprint;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.scalepan.uncertainty.Summary;
 
@@ -64,6 +65,11 @@ public final class Footprint {
     /** A copy of the draws. */
     public double[] draws() {
         return draws.clone();
+    }
+
+    /** True when every draw is above zero, as a ratio needs; a footprint with credits may not be. */
+    public boolean isPositive() {
+        return Arrays.stream(draws).allMatch(draw -> draw > 0);
     }
 
     /** Draw by draw, this footprint over another: how many times more. */

@@ -141,9 +141,27 @@ public final class Pool {
         return new Evidence.None(
                 question,
                 "no " + question.indicator().id() + " result of "
-                        + question.product().id() + " (" + question.form() + ") can be put on this ruler: "
-                        + question.boundary() + ", per " + question.per().id(),
+                        + question.product().id() + " (" + question.form()
+                        + ") can be put on this ruler, " + question.boundary() + " per "
+                        + question.per().id() + ": "
+                        + why(),
                 unused);
+    }
+
+    /** The different reasons why results of the form asked for could not be used, the first few of them. */
+    private String why() {
+        List<String> reasons = unused.stream()
+                .filter(item -> item.result().form().equals(question.form()))
+                .map(Unused::reason)
+                .distinct()
+                .limit(3)
+                .toList();
+        if (!reasons.isEmpty()) {
+            return String.join("; ", reasons);
+        }
+        List<String> forms =
+                unused.stream().map(item -> item.result().form()).distinct().toList();
+        return "its results are about other forms, " + String.join(", ", forms);
     }
 
     private static List<Study> studies(List<Harmonised> findings) {

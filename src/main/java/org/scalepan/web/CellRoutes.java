@@ -104,6 +104,7 @@ final class CellRoutes {
         String id = request.variable("indicator");
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());
+            throw notFound(parameters);
         }
         RulerReading reading = new RulerReading(library, parameters);
         Indicator indicator = library.indicators()
@@ -113,7 +114,18 @@ final class CellRoutes {
     }
 
     private Optional<ProductForm> product(Request request, String name) {
-        return new ProductReading(library, request.parameters()).written(name, request.variable(name));
+        Optional<ProductForm> product =
+                new ProductReading(library, request.parameters()).written(name, request.variable(name));
+        if (product.isEmpty()) {
+            throw notFound(request.parameters());
+        }
+        return product;
+    }
+
+    /** What the path names is not there. */
+    private static Refused notFound(Parameters parameters) {
+        Problem.Flaw last = parameters.errors().get(parameters.errors().size() - 1);
+        return new Refused(Problem.notFound(last.message(), List.of(last)));
     }
 
     private static Refused noEvidence(List<Quote> quotes) {

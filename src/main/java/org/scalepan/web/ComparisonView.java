@@ -104,6 +104,10 @@ final class ComparisonView {
             ObjectNode less = node.putObject("probability_less");
             less.put("value", Numbers.rounded(versus.less().value()));
             less.put("standard_error", Numbers.rounded(versus.less().standardError()));
+            // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
+            less.put(
+                    "resolution",
+                    Numbers.rounded(comparison.question().sampling().resolution()));
             less.put("likelihood", Likelihood.word(versus.less().value()));
             less.put("scale", Likelihood.SCALE);
         });

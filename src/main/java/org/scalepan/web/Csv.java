@@ -2,7 +2,9 @@ package org.scalepan.web;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +34,8 @@ final class Csv {
             } else if (decimal.equals(",") && delimiter.equals(",")) {
                 parameters.fault("decimal", "decimal=, needs another delim, such as delim=;");
             }
+            List.of("delim", "decimal", "bom")
+                    .forEach(name -> parameters.raw(name).ifPresent(value -> parameters.resolve(name, value)));
             boolean mark = parameters
                     .raw("bom")
                     .filter(value -> {
@@ -99,6 +103,11 @@ final class Csv {
     }
 
     Answer answer() {
+        try {
+            writer.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory cannot fail", e);
+        }
         return Answer.of(Answer.CSV, out.toString());
     }
 }

@@ -42,6 +42,7 @@ enum Format {
                 parameters.unknown("format", id, ids);
                 return offered.get(0);
             }
+            parameters.resolve("format", id);
             return offered.stream()
                     .filter(format -> format.id.equals(id))
                     .findFirst()
@@ -61,6 +62,10 @@ enum Format {
         for (Range range : ranges) {
             for (Format format : offered) {
                 if (range.includes(format.mediaType)) {
+                    if (format != offered.get(0)) {
+                        // The permalink has no Accept header to go by.
+                        parameters.resolve("format", format.id);
+                    }
                     return format;
                 }
             }

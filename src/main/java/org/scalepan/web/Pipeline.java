@@ -74,7 +74,7 @@ final class Pipeline {
         }
     }
 
-    private static void send(Context context, Route route, Parameters parameters, Answer answer) {
+    private void send(Context context, Route route, Parameters parameters, Answer answer) {
         if (!parameters.errors().isEmpty()) {
             // A handler that forgot to ask would otherwise answer a question that was not understood.
             parameters.refuseIfWrong();
@@ -83,6 +83,13 @@ final class Pipeline {
         context.header("ETag", tag);
         context.header("Vary", "Accept");
         context.header("Cache-Control", cacheControl(route, parameters));
+        if (route.isApi()) {
+            // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
+            // is.
+            context.header("Content-Location", Permalink.of(library, context.path(), parameters.resolved()));
+            context.header("Library-Version", library.version().version());
+            context.header("Library-Digest", library.version().digest());
+        }
         SecurityHeaders.set(context::header, answer.mediaType(), route.path());
         if (EntityTag.matches(header(context, "If-None-Match"), tag)) {
             context.status(HttpStatus.NOT_MODIFIED);

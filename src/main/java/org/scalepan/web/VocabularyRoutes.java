@@ -67,9 +67,21 @@ final class VocabularyRoutes {
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode items = node.putArray("items");
-        table.rows().forEach(row -> items.add(RowView.json(table, row)));
+        table.rows().forEach(row -> items.add(item(table, row)));
         Envelope.close(node);
         return Answer.of(Answer.JSON, Json.write(node));
+    }
+
+    private ObjectNode item(Table table, Row row) {
+        ObjectNode node = RowView.json(table, row);
+        if (table.schema().name().equals("warming_sets")) {
+            Table potentials = library.table("warming_potentials");
+            ArrayNode own = node.putArray("potentials");
+            potentials.rows().stream()
+                    .filter(potential -> potential.text("set").equals(row.text("id")))
+                    .forEach(potential -> own.add(RowView.json(potentials, potential)));
+        }
+        return node;
     }
 
     /** The row behind any id that an answer names, and the publication behind the row. */
