@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 
@@ -10,7 +11,9 @@ import java.util.OptionalInt;
  */
 public final class SpreadDefaults {
     /** The set whose factors are contributions to GSD², as in Frischknecht et al. 2005. */
-    private static final String PEDIGREE_SET = "frischknecht";
+    static final String PEDIGREE_SET = "frischknecht-2005";
+
+    static final List<String> CRITERIA = List.of("reliability", "completeness", "technology", "time", "geography");
 
     private final double result;
     private final double composition;
@@ -33,7 +36,16 @@ public final class SpreadDefaults {
                 .forEach(row -> factors.put(
                         key(row.text("criterion"), row.integer("score").orElseThrow()),
                         row.number("factor").orElseThrow()));
-        return new SpreadDefaults(gsd.getOrDefault("result", 1.2), gsd.getOrDefault("composition", 1.05), factors);
+        return new SpreadDefaults(need(gsd, "result"), need(gsd, "composition"), factors);
+    }
+
+    private static double need(Map<String, Double> gsd, String what) {
+        Double value = gsd.get(what);
+        if (value == null) {
+            throw new IllegalStateException(
+                    "the loader let a library without a default spread of " + what + " through");
+        }
+        return value;
     }
 
     /** Basic GSD of a published result without a spread. */

@@ -33,6 +33,7 @@ final class TradeCheck {
         sharesWithinOne();
         completeWarmingSets();
         treeOfRegions();
+        spreadDefaults();
     }
 
     private List<Row> rows(String table) {
@@ -188,6 +189,35 @@ final class TradeCheck {
             if (!at.equals(Regions.WORLD)) {
                 faults.add(row.fault(
                         "parent", "region " + row.text("id") + " does not lead up to the world", "mend its parents"));
+            }
+        }
+    }
+
+    /** Without these two tables no number that was printed alone could be read. */
+    private void spreadDefaults() {
+        Set<String> defaults = new HashSet<>();
+        rows("default_spreads").forEach(row -> defaults.add(row.text("applies_to")));
+        for (String needed : List.of("result", "composition")) {
+            if (!defaults.contains(needed)) {
+                faults.add(new Fault(
+                        "default_spreads.csv",
+                        1,
+                        1,
+                        "no default spread of a " + needed,
+                        "add a row that applies to it"));
+            }
+        }
+        for (String criterion : SpreadDefaults.CRITERIA) {
+            boolean scored = rows("pedigree").stream()
+                    .anyMatch(row -> row.text("set").equals(SpreadDefaults.PEDIGREE_SET)
+                            && row.text("criterion").equals(criterion));
+            if (!scored) {
+                faults.add(new Fault(
+                        "pedigree.csv",
+                        1,
+                        1,
+                        "no factor of set " + SpreadDefaults.PEDIGREE_SET + " for " + criterion,
+                        "add its five scores"));
             }
         }
     }
