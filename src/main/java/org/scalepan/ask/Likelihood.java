@@ -1,5 +1,7 @@
 package org.scalepan.ask;
 
+import java.util.Optional;
+
 /**
  * The words that the IPCC's Fifth Assessment Report uses for probabilities. They are for probabilities only; a count of studies
  * is said as "k of n studies".
@@ -11,7 +13,15 @@ public final class Likelihood {
     /** The name of the scale, to be printed beside its words. */
     public static final String SCALE = "IPCC AR5 likelihood scale";
 
+    /** With fewer studies than this on either side no likelihood word is used: draws from one farm are no statement about farms. */
+    public static final int FEWEST_STUDIES = 3;
+
     private Likelihood() {}
+
+    /** The word for a probability, or nothing where too few studies stand behind it. */
+    public static Optional<String> word(double probability, int studies, int otherStudies) {
+        return Math.min(studies, otherStudies) < FEWEST_STUDIES ? Optional.empty() : Optional.of(word(probability));
+    }
 
     /**
      * The narrowest word that holds for a probability.

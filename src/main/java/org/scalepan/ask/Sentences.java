@@ -2,8 +2,6 @@ package org.scalepan.ask;
 
 import java.util.Locale;
 import java.util.Map;
-import org.scalepan.factors.Library;
-import org.scalepan.factors.Term;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
@@ -18,12 +16,10 @@ public final class Sentences {
             "feed", "feed",
             "feed-dry-matter", "feed dry matter");
 
-    private final Library library;
     private final Ruler ruler;
     private final double coverage;
 
-    public Sentences(Library library, Ruler ruler, double coverage) {
-        this.library = library;
+    public Sentences(Ruler ruler, double coverage) {
         this.ruler = ruler;
         this.coverage = coverage;
     }
@@ -62,9 +58,17 @@ public final class Sentences {
                 : capital(name(product)) + " has " + ratio(versus.share()) + " times the " + indicator() + " of "
                         + name(reference);
         return more + ", per " + ruler.per().words() + ", " + boundary() + " (" + percent() + " interval; "
-                + count(product.studies(), "study", "studies") + " of " + name(product) + ", "
-                + reference.studies() + " of " + name(reference) + "). That " + name(product) + " has less is "
-                + Likelihood.word(versus.less().value()) + " (" + Likelihood.SCALE + ").";
+                + count(product.studies(), "study", "studies") + " of " + name(product) + ", " + reference.studies()
+                + " of " + name(reference) + "). " + probability(product, reference, versus);
+    }
+
+    private String probability(Quote product, Quote reference, Versus versus) {
+        double value = versus.less().value();
+        return Likelihood.word(value, product.studies(), reference.studies())
+                .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
+                .orElse(capital(name(product)) + " has less in " + Math.round(value * 100)
+                        + " % of the draws; fewer than " + Likelihood.FEWEST_STUDIES
+                        + " studies on a side are too few for a likelihood.");
     }
 
     private String indicator() {
@@ -73,12 +77,14 @@ public final class Sentences {
     }
 
     private String boundary() {
-        return library.vocabulary("boundaries").stream()
-                .filter(term -> term.id().equals(ruler.boundary()))
-                .findFirst()
-                .map(Term::name)
-                .map(Sentences::lower)
-                .orElse(ruler.boundary());
+        boolean feed = ruler.indicator().id().startsWith("feed");
+        return switch (ruler.boundary()) {
+            case "animal" -> feed ? "fed to the growing animals" : "from the animals and their manure or frass only";
+            case "farm-gate" -> "up to the farm gate";
+            case "processing-gate" -> "up to the processing gate";
+            case "retail" -> "up to retail";
+            default -> ruler.boundary();
+        };
     }
 
     private String percent() {
@@ -95,9 +101,5 @@ public final class Sentences {
 
     private static String capital(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-    }
-
-    private static String lower(String text) {
-        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -14,7 +14,7 @@ import org.scalepan.literature.Note;
 /** Gathers what must be said about the figures of an answer, each thing once, with the rows that it is about. */
 public final class Warnings {
     /** Below this many studies an interval says more about the studies than about the world. */
-    private static final int FEW = 3;
+    private static final int FEW = Likelihood.FEWEST_STUDIES;
 
     private static final Map<String, String> TEXTS = Map.ofEntries(
             Map.entry(

@@ -50,7 +50,7 @@ final class CellRoutes {
         if (asked.stat.equals("studies") || asked.stat.equals("results")) {
             return text(Integer.toString(asked.stat.equals("studies") ? quote.studies() : quote.results()));
         }
-        Sentences sentences = new Sentences(library, asked.ruler, asked.sampling.coverage());
+        Sentences sentences = new Sentences(asked.ruler, asked.sampling.coverage());
         if (asked.stat.equals("unit")) {
             return text(sentences.unit());
         }
@@ -86,7 +86,7 @@ final class CellRoutes {
         return text(
                 switch (asked.stat) {
                     case "text" ->
-                        new Sentences(library, asked.ruler, asked.sampling.coverage())
+                        new Sentences(asked.ruler, asked.sampling.coverage())
                                 .versus(item.quote(), comparison.reference(), versus);
                     case "sources" -> labels(quotes);
                     case "mean" -> Numbers.plain(versus.timesLess().mean());

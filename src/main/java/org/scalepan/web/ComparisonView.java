@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
 import org.scalepan.ask.Comparison;
@@ -61,9 +62,7 @@ final class ComparisonView {
         this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
-                library,
-                comparison.question().ruler(),
-                comparison.question().sampling().coverage());
+                comparison.question().ruler(), comparison.question().sampling().coverage());
     }
 
     String json(String path, Map<String, Object> question) {
@@ -108,13 +107,22 @@ final class ComparisonView {
             less.put(
                     "resolution",
                     Numbers.rounded(comparison.question().sampling().resolution()));
-            less.put("likelihood", Likelihood.word(versus.less().value()));
-            less.put("scale", Likelihood.SCALE);
+            likelihood(item.quote(), versus)
+                    .ifPresentOrElse(
+                            word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
+                            () -> less.put(
+                                    "likelihood_withheld",
+                                    "fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side"));
         });
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item.paired()));
         }
         return node;
+    }
+
+    private Optional<String> likelihood(Quote quote, Versus versus) {
+        return Likelihood.word(
+                versus.less().value(), quote.studies(), comparison.reference().studies());
     }
 
     private static ObjectNode ratio(Summary summary) {
@@ -156,7 +164,7 @@ final class ComparisonView {
 
     Answer csv(Csv.Style style) {
         Csv csv = new Csv(style, COLUMNS);
-        row(csv, comparison.reference(), java.util.Optional.empty(), 0);
+        row(csv, comparison.reference(), Optional.empty(), 0);
         comparison
                 .items()
                 .forEach(item -> row(
@@ -164,7 +172,7 @@ final class ComparisonView {
         return csv.answer();
     }
 
-    private void row(Csv csv, Quote quote, java.util.Optional<Versus> versus, int pairedStudies) {
+    private void row(Csv csv, Quote quote, Optional<Versus> versus, int pairedStudies) {
         Csv.Line line = csv.line();
         line.text(quote.item().product().id())
                 .text(quote.item().form())
@@ -197,7 +205,7 @@ final class ComparisonView {
                         .number(found.share().high())
                         .number(found.less().value())
                         .number(found.less().standardError())
-                        .text(Likelihood.word(found.less().value())),
+                        .text(likelihood(quote, found).orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);
         line.text(String.join(" ", quote.evidence().sources()));
