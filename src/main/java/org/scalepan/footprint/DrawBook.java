@@ -2,6 +2,7 @@ package org.scalepan.footprint;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Draws;
 
 /**
@@ -12,6 +13,7 @@ public final class DrawBook {
     private final long seed;
     private final int draws;
     private final Map<String, double[]> scores = new ConcurrentHashMap<>();
+    private final Map<String, double[]> values = new ConcurrentHashMap<>();
 
     /**
      * @param seed the question's seed
@@ -29,6 +31,18 @@ public final class DrawBook {
     /** The standard normal scores of a factor. Shared: callers must not write to them. */
     public double[] scores(String factor) {
         return scores.computeIfAbsent(factor, id -> Draws.scores(id, seed, draws));
+    }
+
+    /**
+     * The draws of a factor's value. Drawn once for each id; the id must always come with the same distribution. Shared: callers
+     * must not write to them.
+     */
+    public double[] values(String factor, Distribution reading) {
+        return values.computeIfAbsent(factor, id -> {
+            double[] drawn = new double[draws];
+            reading.fill(scores(id), drawn);
+            return drawn;
+        });
     }
 
     /** Uniform draws for a choice, such as which study a draw of a mixture comes from. */

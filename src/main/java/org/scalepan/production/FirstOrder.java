@@ -1,0 +1,75 @@
+package org.scalepan.production;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.uncertainty.StandardNormal;
+
+/**
+ * First-order error propagation on the logarithm: the doubt of a footprint from the doubts of its factors, without drawing. For
+ * products and sums of independent factors with small spreads this is IPCC 2006, volume 1, chapter 3, equations 3.1 and 3.2; a factor
+ * that stands in several lines is counted with the sum of its effects, as correlated inputs must be. The interval is
+ * lognormal, so it never falls below zero.
+ *
+ * @param value the footprint with every factor at its central value
+ * @param lnSd standard deviation of its logarithm
+ */
+public record FirstOrder(double value, double lnSd) {
+
+    static FirstOrder of(SystemFootprint system) {
+        double sum = 0;
+        Map<String, Effect> effects = new HashMap<>();
+        for (Flow flow : system.counted()) {
+            double part = system.yearly(flow);
+            sum += part;
+            for (Term.Use use : flow.term().uses()) {
+                effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor()))
+                        .add(use.divides() ? -part : part);
+            }
+        }
+        double total = sum;
+        for (ChainStep step : system.chain()) {
+            if (step instanceof ChainStep.Published published) {
+                Factor factor =
+                        new Factor(published.row().id(), published.factor().reading());
+                effects.computeIfAbsent(factor.id(), id -> new Effect(factor))
+                        .add(published.upwards() ? total : -total);
+            }
+        }
+        double variance = 0;
+        for (Effect effect : effects.values()) {
+            double relative = total == 0 ? 0 : effect.sum / total;
+            variance += relative * relative * effect.factor.lnSd() * effect.factor.lnSd();
+        }
+        return new FirstOrder(system.central(), Math.sqrt(variance));
+    }
+
+    /** The lower end of the equal-tailed interval. */
+    public double low(double coverage) {
+        return bound(-StandardNormal.score((1 + coverage) / 2));
+    }
+
+    /** The upper end of the equal-tailed interval. */
+    public double high(double coverage) {
+        return bound(StandardNormal.score((1 + coverage) / 2));
+    }
+
+    private double bound(double score) {
+        double stretched = StrictMath.exp(score * lnSd);
+        return value >= 0 ? value * stretched : value / stretched;
+    }
+
+    /** How a total changes with the logarithm of one factor. */
+    private static final class Effect {
+        private final Factor factor;
+        private double sum;
+
+        Effect(Factor factor) {
+            this.factor = factor;
+        }
+
+        void add(double part) {
+            sum += part;
+        }
+    }
+}

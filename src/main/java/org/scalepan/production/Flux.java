@@ -1,0 +1,37 @@
+package org.scalepan.production;
+
+import java.util.Optional;
+import org.scalepan.factors.Gas;
+
+/** What a flow adds to. Gases stay apart, so that any warming set can be put on them afterwards. */
+public enum Flux {
+    CO2("ghg", Gas.CO2),
+    CH4_BIOGENIC("ghg", Gas.CH4_BIOGENIC),
+    CH4_FOSSIL("ghg", Gas.CH4_FOSSIL),
+    N2O("ghg", Gas.N2O),
+    /** kg CO2e where the source does not give the gases apart; it stays under the source's warming set. */
+    CO2E("ghg", null),
+    LAND("land", null),
+    ENERGY("energy", null),
+    WATER("water", null),
+    FEED("feed", null),
+    FEED_DRY_MATTER("feed-dry-matter", null);
+
+    private final String indicator;
+    private final Optional<Gas> gas;
+
+    Flux(String indicator, @org.jspecify.annotations.Nullable Gas gas) {
+        this.indicator = indicator;
+        this.gas = Optional.ofNullable(gas);
+    }
+
+    /** The indicator that this flux counts for. */
+    public String indicator() {
+        return indicator;
+    }
+
+    /** The gas, when this flux is one. */
+    public Optional<Gas> gas() {
+        return gas;
+    }
+}

@@ -1,0 +1,19 @@
+package org.scalepan.production;
+
+/**
+ * Something about the records that a reader should look at: outside usual practice, against physics, or not lawful somewhere. Never
+ * a refusal.
+ *
+ * @param code stable code
+ * @param text the sentence
+ */
+public record Remark(String code, String text) {
+    /** Outside what growers or published farms usually find. */
+    public static final String UNUSUAL = "unusual-practice";
+    /** Cannot be, by conservation of matter or energy. */
+    public static final String AGAINST_PHYSICS = "against-physics";
+    /** Not lawful for food or feed in some markets. */
+    public static final String LEGALITY = "legality";
+    /** A way of counting that a reader may not expect. */
+    public static final String METHOD = "method";
+}

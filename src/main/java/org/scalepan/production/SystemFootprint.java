@@ -1,0 +1,99 @@
+package org.scalepan.production;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.Footprint;
+
+/**
+ * An inventory added up on a ruler: the sum of its flows, over the output, carried to the functional unit asked for.
+ *
+ * @param scope the ruler
+ * @param chain the steps from the unit of the records to the unit asked for
+ */
+public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain) {
+    public SystemFootprint {
+        chain = List.copyOf(chain);
+    }
+
+    /** The flows that count on this ruler. */
+    public List<Flow> counted() {
+        return inventory.flows().stream().filter(scope::counts).toList();
+    }
+
+    /** True when nothing on this ruler was recorded or filled: then there is no figure, not a figure of zero. */
+    public boolean isEmpty() {
+        return counted().isEmpty();
+    }
+
+    /** The value with every factor at its central value. */
+    public double central() {
+        return counted().stream().mapToDouble(this::central).sum() * perUnit();
+    }
+
+    private double central(Flow flow) {
+        return flow.term().central() * scope.weight(flow.flux());
+    }
+
+    /** From a year of the farm to one functional unit, centrally. */
+    private double perUnit() {
+        double factor = inventory.output().share() / inventory.output().amount();
+        for (ChainStep step : chain) {
+            factor *= step.multiplier();
+        }
+        return factor;
+    }
+
+    /** The footprint by Monte Carlo, drawn from a book that other systems and products of the same question share. */
+    public Footprint footprint(DrawBook book) {
+        double[] draws = new double[book.size()];
+        double perOutput = inventory.output().share() / inventory.output().amount();
+        for (Flow flow : counted()) {
+            flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, book);
+        }
+        chain.forEach(step -> step.apply(draws, book));
+        boolean warming = scope.indicator().isWarming();
+        return new Footprint(
+                scope.indicator().id(),
+                scope.indicator().unit(),
+                scope.per(),
+                scope.boundary(),
+                warming ? Optional.of(scope.gwp().id()) : Optional.empty(),
+                draws);
+    }
+
+    /** What each stage adds, centrally, per functional unit. */
+    public Map<Stage, Double> byStage() {
+        Map<Stage, Double> stages = new EnumMap<>(Stage.class);
+        counted().forEach(flow -> stages.merge(flow.stage(), central(flow) * perUnit(), Double::sum));
+        return stages;
+    }
+
+    /** What each gas adds, centrally, in the indicator's unit per functional unit. */
+    public Map<Flux, Double> byGas() {
+        Map<Flux, Double> gases = new EnumMap<>(Flux.class);
+        counted().forEach(flow -> gases.merge(flow.flux(), central(flow) * perUnit(), Double::sum));
+        return gases;
+    }
+
+    /** What each line adds, centrally, per functional unit. */
+    public Map<Flow, Double> byFlow() {
+        Map<Flow, Double> flows = new LinkedHashMap<>();
+        counted().forEach(flow -> flows.put(flow, central(flow) * perUnit()));
+        return flows;
+    }
+
+    /** First-order propagation of the factors' doubts. */
+    public FirstOrder firstOrder() {
+        return FirstOrder.of(this);
+    }
+
+    /** Value of a flow on this ruler for one year of the farm, centrally. */
+    double yearly(Flow flow) {
+        return central(flow);
+    }
+}

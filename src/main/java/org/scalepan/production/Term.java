@@ -1,0 +1,76 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.footprint.DrawBook;
+
+/**
+ * A product: an amount out of the records times uncertain factors, each to the power 1 or −1. Everything on a farm comes down to a
+ * sum of such terms, which is why first-order propagation, Monte Carlo and sensitivity all work on the same inventory.
+ *
+ * @param amount the certain part, with its sign (a credit is negative)
+ */
+public record Term(double amount, List<Use> uses) {
+
+    /** A factor as it stands in a product. */
+    public record Use(Factor factor, boolean divides) {}
+
+    public Term {
+        if (!Double.isFinite(amount)) {
+            throw new IllegalArgumentException("an amount must be finite, not " + amount);
+        }
+        uses = List.copyOf(uses);
+    }
+
+    /** An amount alone. */
+    public static Term of(double amount) {
+        return new Term(amount, List.of());
+    }
+
+    /** This term times a factor. */
+    public Term times(Factor factor) {
+        return with(new Use(factor, false));
+    }
+
+    /** This term divided by a factor. */
+    public Term over(Factor factor) {
+        return with(new Use(factor, true));
+    }
+
+    /** This term times a certain number. */
+    public Term times(double number) {
+        return new Term(amount * number, uses);
+    }
+
+    private Term with(Use use) {
+        List<Use> more = new ArrayList<>(uses);
+        more.add(use);
+        return new Term(amount, more);
+    }
+
+    /** The value with every factor at its central value. */
+    public double central() {
+        double value = amount;
+        for (Use use : uses) {
+            value = use.divides()
+                    ? value / use.factor().central()
+                    : value * use.factor().central();
+        }
+        return value;
+    }
+
+    /** Adds {@code scale} times this term, draw by draw. */
+    public void addTo(double[] sum, double scale, DrawBook book) {
+        double[] product = new double[sum.length];
+        java.util.Arrays.fill(product, amount * scale);
+        for (Use use : uses) {
+            double[] drawn = book.values(use.factor().id(), use.factor().reading());
+            for (int i = 0; i < product.length; i++) {
+                product[i] = use.divides() ? product[i] / drawn[i] : product[i] * drawn[i];
+            }
+        }
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += product[i];
+        }
+    }
+}
