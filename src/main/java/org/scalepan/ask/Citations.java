@@ -25,7 +25,7 @@ public final class Citations {
     }
 
     public Citations add(PairedEvidence paired) {
-        paired.ratios().forEach(ratio -> sources.add(ratio.source()));
+        paired.ratios().forEach(ratio -> sources.add(ratio.study()));
         return this;
     }
 

@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import java.util.Locale;
 import java.util.Map;
+import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
@@ -45,8 +46,8 @@ public final class Sentences {
     public String quote(Quote quote) {
         String where = capital(name(quote)) + ", " + boundary();
         return quote.summary()
-                .map(summary -> where + ": " + footprint(summary) + "; " + percent() + " interval, "
-                        + count(quote.studies(), "study", "studies") + ".")
+                .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
+                        + count(quote.studies(), "study", "studies") + basis() + ").")
                 .orElse(where + ": no evidence per " + ruler.per().words() + ".");
     }
 
@@ -59,7 +60,12 @@ public final class Sentences {
                         + name(reference);
         return more + ", per " + ruler.per().words() + ", " + boundary() + " (" + percent() + " interval; "
                 + count(product.studies(), "study", "studies") + " of " + name(product) + ", " + reference.studies()
-                + " of " + name(reference) + "). " + probability(product, reference, versus);
+                + " of " + name(reference) + basis() + "). " + probability(product, reference, versus) + animalsOnly();
+    }
+
+    private String animalsOnly() {
+        boolean gases = ruler.boundary().equals("animal") && ruler.indicator().isWarming();
+        return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
     private String probability(Quote product, Quote reference, Versus versus) {
@@ -85,6 +91,15 @@ public final class Sentences {
             case "retail" -> "up to retail";
             default -> ruler.boundary();
         };
+    }
+
+    /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
+    private String basis() {
+        if (!ruler.indicator().isWarming()) {
+            return "";
+        }
+        String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
+        return "; " + ruler.gwp().name() + ", " + luc + " land-use change where studies tell";
     }
 
     private String percent() {

@@ -9,14 +9,16 @@ import org.scalepan.uncertainty.Summary;
  *
  * @param timesLess reference ÷ product: how many times less the product causes
  * @param share product ÷ reference: what part of the reference's footprint it has
+ * @param ofMeans mean of the reference ÷ mean of the product: what studies print that divide one mean by another
  * @param less the probability that the product causes less
  */
-public record Versus(Summary timesLess, Summary share, Probability less) {
+public record Versus(Summary timesLess, Summary share, double ofMeans, Probability less) {
 
     static Versus of(Footprint product, Footprint reference, double coverage) {
         return new Versus(
                 Summary.of(reference.dividedBy(product), coverage),
                 Summary.of(product.dividedBy(reference), coverage),
+                reference.summary(coverage).mean() / product.summary(coverage).mean(),
                 Probability.ofLess(product.draws(), reference.draws()));
     }
 }

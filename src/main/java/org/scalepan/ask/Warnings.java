@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.Note;
+import org.scalepan.literature.PoolQuestion;
 
 /** Gathers what must be said about the figures of an answer, each thing once, with the rows that it is about. */
 public final class Warnings {
@@ -47,6 +49,12 @@ public final class Warnings {
             Map.entry(
                     Note.Codes.BROADER_PRODUCT,
                     "Some results are converted with the composition of the broader product that includes them."),
+            Map.entry(
+                    Note.Codes.MEMORY_CONVERSION,
+                    "Some conversions rest on factors from memory (grade=secondary leaves them out)."),
+            Map.entry(
+                    Note.Codes.ASSUMED_CONVERSION_SPREAD,
+                    "Some conversion factors are published without a spread; the one used is this library's assumption."),
             Map.entry(Note.Codes.OWN_ROWS, "Rows of your own library are in this answer."));
 
     private Warnings() {}
@@ -56,7 +64,9 @@ public final class Warnings {
         List<Warning> warnings = new ArrayList<>();
         fewStudies(quotes, warnings);
         noEvidence(quotes, warnings);
-        regionFallback(quotes, warnings);
+        regions(quotes, warnings);
+        ruler(quotes, warnings);
+        forms(quotes, warnings);
         notes(quotes, warnings);
         if (library.version().ownRows() > 0) {
             warnings.add(new Warning(
@@ -95,17 +105,74 @@ public final class Warnings {
         }
     }
 
-    private static void regionFallback(List<Quote> quotes, List<Warning> warnings) {
+    private static void regions(List<Quote> quotes, List<Warning> warnings) {
+        List<String> parts = new ArrayList<>();
         for (Quote quote : quotes) {
-            if (quote.evidence() instanceof Evidence.Some some
-                    && !some.regionUsed().equals(some.question().region())) {
-                warnings.add(new Warning(
-                        "region-fallback",
-                        "No result for " + quote.item().written() + " in "
-                                + some.question().region() + "; the nearest region with results is " + some.regionUsed()
-                                + ".",
-                        List.of(quote.item().written())));
+            if (quote.evidence() instanceof Evidence.Some some) {
+                String asked = some.question().region();
+                if (!some.regionUsed().equals(asked)) {
+                    warnings.add(new Warning(
+                            "region-fallback",
+                            "No result for " + quote.item().written() + " in " + asked
+                                    + "; the nearest region with results is " + some.regionUsed() + ".",
+                            List.of(quote.item().written())));
+                }
+                some.findings()
+                        .filter(finding -> !finding.result().region().equals(some.regionUsed()))
+                        .forEach(finding -> parts.add(finding.result().id()));
             }
+        }
+        if (!parts.isEmpty()) {
+            warnings.add(new Warning(
+                    "regional-results",
+                    "Some results are about a part of the region that the answer speaks of, such as one country; they weigh"
+                            + " like any other study.",
+                    parts.stream().distinct().toList()));
+        }
+    }
+
+    /** What the ruler itself asks a reader to bear in mind. */
+    private static void ruler(List<Quote> quotes, List<Warning> warnings) {
+        PoolQuestion question = quotes.get(0).evidence().question();
+        List<String> products =
+                quotes.stream().map(quote -> quote.item().written()).distinct().toList();
+        if (question.boundary().equals("animal") && question.indicator().isWarming()) {
+            warnings.add(new Warning(
+                    "animal-boundary",
+                    "Gases of the animals and their manure or frass alone are not the footprint of a product: feed, energy,"
+                            + " housing and processing are left out. Ratios on this boundary must not be said of food.",
+                    products));
+        }
+        if (question.indicator().id().equals("energy")) {
+            warnings.add(new Warning(
+                    "energy-kinds",
+                    "Studies count energy differently (fossil, non-renewable or all primary energy); the notes of the"
+                            + " results say which.",
+                    products));
+        }
+        if (question.per() == FunctionalUnit.KG_QUALITY_PROTEIN) {
+            warnings.add(new Warning(
+                    "quality-patterns",
+                    "Protein quality was measured with different age patterns and methods, in animals or in vitro; the notes"
+                            + " of the rows say which.",
+                    products));
+        }
+    }
+
+    private static void forms(List<Quote> quotes, List<Warning> warnings) {
+        List<Quote> speaking =
+                quotes.stream().filter(quote -> quote.studies() > 0).toList();
+        long forms =
+                speaking.stream().map(quote -> quote.item().form()).distinct().count();
+        if (forms > 1) {
+            warnings.add(new Warning(
+                    "form-mix",
+                    "Products in different forms stand side by side (fresh, dried, meal): drying and milling are in some of"
+                            + " the figures and not in others, and feed is not food.",
+                    speaking.stream()
+                            .map(quote -> quote.item().written())
+                            .distinct()
+                            .toList()));
         }
     }
 

@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * The usual caution where a figure could lead to harm: allergy, feed and food law, metals, health.
  *
- * @param groups product groups it concerns; empty with empty {@code products} means every answer
+ * @param groups product groups it concerns; empty means all
+ * @param products products it concerns, within those groups; empty means all of them
  */
 public record Caution(
         String id,
@@ -25,9 +26,8 @@ public record Caution(
 
     /** True when the caution concerns a product. */
     public boolean concerns(Product product) {
-        return (groups.isEmpty() && products.isEmpty())
-                || groups.contains(product.group())
-                || products.contains(product.id());
+        return (groups.isEmpty() || groups.contains(product.group()))
+                && (products.isEmpty() || products.contains(product.id()));
     }
 
     static Caution of(Row row) {

@@ -13,6 +13,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * @param publishedBasis the functional unit in the publication's words
  * @param luc land-use change: included, excluded, not-stated or not-applicable
  * @param gwp warming set of a {@code ghg} result, {@code not-stated} when the publication is silent, empty otherwise
+ * @param restates the source whose assessment this number restates, when it is not the citing source's own
  * @param feedBasis for feed conversions: as-fed, dry-matter or not-stated
  */
 public record PublishedResult(
@@ -38,12 +39,18 @@ public record PublishedResult(
         OptionalInt farms,
         PedigreeScores pedigree,
         Cited cited,
+        Optional<String> restates,
         Optional<String> publishedAs,
         Optional<String> note,
         boolean overlaid) {
 
     /** Scores 1 (best) to 5 for data quality as scored by hand for rows without a published spread. */
     public record PedigreeScores(OptionalInt reliability, OptionalInt completeness, OptionalInt technology) {}
+
+    /** The study that the number comes from: numbers of one study weigh as one. */
+    public String study() {
+        return restates.orElse(cited.source());
+    }
 
     static PublishedResult of(Row row) {
         return read(row, row.text("indicator"), row.text("luc"));
@@ -79,6 +86,7 @@ public record PublishedResult(
                 row.integer("farms"),
                 new PedigreeScores(row.integer("reliability"), row.integer("completeness"), row.integer("technology")),
                 Cited.of(row),
+                row.optional("study"),
                 row.optional("published_as"),
                 row.optional("note"),
                 row.overlaid());

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.CompositionRow.Use;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.uncertainty.Constant;
@@ -58,20 +59,29 @@ public final class UnitChain {
     private final String source;
     private final ProteinBasis protein;
     private final boolean qualityCapped;
+    private final Grade lowestGrade;
 
     /**
      * @param source id of the source whose result is converted; its own factors come first
      * @param protein how the protein asked for is counted
      * @param qualityCapped whether a protein quality above 1 counts as 1
+     * @param lowestGrade lowest check grade of a factor that may be used
      */
     public UnitChain(
-            Library library, Product product, String form, String source, ProteinBasis protein, boolean qualityCapped) {
+            Library library,
+            Product product,
+            String form,
+            String source,
+            ProteinBasis protein,
+            boolean qualityCapped,
+            Grade lowestGrade) {
         this.library = library;
         this.product = product;
         this.form = form;
         this.source = source;
         this.protein = protein;
         this.qualityCapped = qualityCapped;
+        this.lowestGrade = lowestGrade;
     }
 
     /** The shortest way from one unit to another, or the name of the factor that is missing. */
@@ -174,7 +184,7 @@ public final class UnitChain {
     }
 
     private ChainFactor read(Link link, CompositionRow row) {
-        boolean studysOwn = row.use() == Use.STUDY;
+        boolean studysOwn = row.cited().source().equals(source);
         double gsd = library.spreadDefaults().composition();
         boolean fraction =
                 !link.quantity().equals("density") && !link.quantity().equals("diaas");
@@ -209,8 +219,9 @@ public final class UnitChain {
     }
 
     private boolean mayServe(CompositionRow row) {
-        return row.use() == Use.DEFAULT
-                || (row.use() == Use.STUDY && row.cited().source().equals(source));
+        return row.cited().check().isAtLeast(lowestGrade)
+                && (row.use() == Use.DEFAULT
+                        || (row.use() == Use.STUDY && row.cited().source().equals(source)));
     }
 
     /** Names the first factor on the usual way that this product lacks. */

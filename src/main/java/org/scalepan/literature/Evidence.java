@@ -59,11 +59,9 @@ public sealed interface Evidence {
                     draws);
         }
 
-        /** The study of a source, if it speaks here. */
-        public Optional<Study> study(String source) {
-            return studies.stream()
-                    .filter(study -> study.source().equals(source))
-                    .findFirst();
+        /** A study by its id, if it speaks here. */
+        public Optional<Study> study(String id) {
+            return studies.stream().filter(study -> study.id().equals(id)).findFirst();
         }
     }
 
@@ -74,10 +72,13 @@ public sealed interface Evidence {
         }
     }
 
-    /** The ids of the sources behind the evidence, in the order of weight and file. */
+    /** The ids of the sources behind the evidence, in the order of the library. */
     default List<String> sources() {
         return this instanceof Some some
-                ? some.studies().stream().map(Study::source).toList()
+                ? some.findings()
+                        .map(finding -> finding.result().cited().source())
+                        .distinct()
+                        .toList()
                 : List.of();
     }
 }

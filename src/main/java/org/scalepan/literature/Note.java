@@ -19,6 +19,8 @@ public record Note(String code, String text) {
         public static final String LUC_NOT_SPLIT = "luc-not-split";
         public static final String FEED_BASIS_NOT_STATED = "feed-basis-not-stated";
         public static final String BROADER_PRODUCT = "factor-of-broader-product";
+        public static final String MEMORY_CONVERSION = "memory-conversion";
+        public static final String ASSUMED_CONVERSION_SPREAD = "assumed-conversion-spread";
         public static final String OWN_ROWS = "own-rows";
 
         private Codes() {}

@@ -135,7 +135,8 @@ public final class Pool {
                         .filter(item -> !here.contains(item))
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
-                return new Evidence.Some(question, studies(here), region, unused);
+                List<Study> studies = studies(here);
+                return new Evidence.Some(question, studies, region, unused);
             }
         }
         return new Evidence.None(
@@ -164,12 +165,29 @@ public final class Pool {
         return "its results are about other forms, " + String.join(", ", forms);
     }
 
-    private static List<Study> studies(List<Harmonised> findings) {
-        Map<String, List<Harmonised>> bySource = new LinkedHashMap<>();
-        findings.forEach(item -> bySource.computeIfAbsent(item.result().cited().source(), source -> new ArrayList<>())
+    private List<Study> studies(List<Harmonised> findings) {
+        Map<String, List<Harmonised>> byStudy = new LinkedHashMap<>();
+        findings.forEach(item -> byStudy.computeIfAbsent(item.result().study(), study -> new ArrayList<>())
                 .add(item));
-        return bySource.entrySet().stream()
-                .map(entry -> new Study(entry.getKey(), entry.getValue()))
+        return byStudy.entrySet().stream()
+                .map(entry -> new Study(entry.getKey(), wholeBeforeParts(entry.getValue())))
                 .toList();
+    }
+
+    /** A study that speaks of the very region asked for is not also counted with its parts: the whole includes them. */
+    private List<Harmonised> wholeBeforeParts(List<Harmonised> findings) {
+        List<Harmonised> whole = findings.stream()
+                .filter(item -> item.result().region().equals(question.region()))
+                .toList();
+        if (whole.isEmpty() || whole.size() == findings.size()) {
+            return findings;
+        }
+        findings.stream()
+                .filter(item -> !whole.contains(item))
+                .forEach(item -> unused.add(new Unused(
+                        item.result(),
+                        "its study speaks of " + question.region() + " as a whole, which includes "
+                                + item.result().region())));
+        return whole;
     }
 }

@@ -3,12 +3,12 @@ package org.scalepan.literature;
 import java.util.List;
 
 /**
- * One source's say in a pool: it weighs as one study, however many findings it brings.
+ * One study's say in a pool: it weighs one, however many findings it brings and however many sources restate it.
  *
- * @param source source id
+ * @param id the source id of the study itself
  * @param findings its findings on the ruler of the question, which share its weight equally
  */
-public record Study(String source, List<Harmonised> findings) {
+public record Study(String id, List<Harmonised> findings) {
     public Study {
         findings = List.copyOf(findings);
     }

@@ -18,6 +18,7 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.literature.PairedEvidence;
+import org.scalepan.literature.PairedStudy;
 import org.scalepan.uncertainty.RandomEffects;
 import org.scalepan.uncertainty.Summary;
 
@@ -100,6 +101,7 @@ final class ComparisonView {
             node.put("against_sentence", sentences.versus(item.quote(), comparison.reference(), versus));
             node.set("times_less", ratio(versus.timesLess()));
             node.set("share", ratio(versus.share()));
+            node.put("times_less_of_means", Numbers.rounded(versus.ofMeans()));
             ObjectNode less = node.putObject("probability_less");
             less.put("value", Numbers.rounded(versus.less().value()));
             less.put("standard_error", Numbers.rounded(versus.less().standardError()));
@@ -134,14 +136,15 @@ final class ComparisonView {
     private static ObjectNode paired(PairedEvidence paired) {
         ObjectNode node = Json.object();
         ArrayNode ratios = node.putArray("studies");
-        for (PairedEvidence.Ratio ratio : paired.ratios()) {
+        for (PairedStudy ratio : paired.ratios()) {
             ObjectNode one = ratios.addObject();
-            one.put("source", ratio.source());
+            one.put("study", ratio.study());
             one.put("times_less", Numbers.rounded(ratio.central()));
             one.put("ln_mean", Numbers.rounded(ratio.lnMean()));
             one.put("ln_variance", Numbers.rounded(ratio.lnVariance()));
-            one.put("origin", ratio.origin() == PairedEvidence.Origin.PRINTED ? "printed" : "computed");
+            one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
             one.set("rows", Json.texts(ratio.rows()));
+            one.set("notes", Json.texts(ratio.notes()));
         }
         paired.pooled().ifPresent(pooled -> node.set("pooled", pooled(pooled)));
         return node;
@@ -150,10 +153,12 @@ final class ComparisonView {
     /** The pooled ratio, carried back from the log scale on which it was pooled. */
     private static ObjectNode pooled(RandomEffects.Pooled pooled) {
         ObjectNode node = Json.object();
-        node.put("method", "DerSimonian-Laird on ln ratio; 95 % interval by Hartung-Knapp");
+        node.put(
+                "method",
+                "DerSimonian-Laird on ln ratio; 95 % interval by Hartung-Knapp, never narrower than DerSimonian-Laird's");
         node.put("times_less", Numbers.rounded(StrictMath.exp(pooled.mean())));
-        node.put("low", Numbers.rounded(StrictMath.exp(pooled.hartungKnappLow())));
-        node.put("high", Numbers.rounded(StrictMath.exp(pooled.hartungKnappHigh())));
+        node.put("low", Numbers.rounded(PairedEvidence.low(pooled)));
+        node.put("high", Numbers.rounded(PairedEvidence.high(pooled)));
         pooled.predictionLow().ifPresent(low -> node.put("prediction_low", Numbers.rounded(StrictMath.exp(low))));
         pooled.predictionHigh().ifPresent(high -> node.put("prediction_high", Numbers.rounded(StrictMath.exp(high))));
         node.put("tau2", Numbers.rounded(pooled.tau2()));

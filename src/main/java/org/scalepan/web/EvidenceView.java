@@ -26,7 +26,7 @@ final class EvidenceView {
         double weight = 1.0 / evidence.studies().size();
         for (Study study : evidence.studies()) {
             ObjectNode node = array.addObject();
-            node.put("source", study.source());
+            node.put("study", study.id());
             node.put("weight", Numbers.rounded(weight));
             ArrayNode findings = node.putArray("findings");
             study.findings()
@@ -42,11 +42,14 @@ final class EvidenceView {
         node.put("result", result.id());
         node.put("weight", Numbers.rounded(weight));
         node.set("published", published(result));
-        node.put("region", result.region());
-        Json.put(node, "allocation", result.allocation());
-        Json.put(node, "scale", result.scale());
+        node.put("source", result.cited().source());
         node.put("locator", result.cited().locator());
         node.put("check", result.cited().check().id());
+        node.put("region", result.region());
+        Json.put(node, "substrate", result.substrate());
+        Json.put(node, "allocation", result.allocation());
+        Json.put(node, "scale", result.scale());
+        Json.put(node, "note", result.note());
         ArrayNode steps = node.putArray("steps");
         finding.steps().forEach(step -> steps.add(step(step)));
         node.put("harmonised_median", Numbers.rounded(finding.central()));
