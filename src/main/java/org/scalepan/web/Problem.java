@@ -19,22 +19,37 @@ public record Problem(int status, String type, String title, String detail, List
      * One fault.
      *
      * @param parameter the query or path parameter it is about
+     * @param pointer the place in the body it is about, as a JSON Pointer (RFC 6901)
      * @param allowed what would be right, when that is a list
      * @param didYouMean the nearest right values, best first
      */
-    public record Flaw(Optional<String> parameter, String message, List<String> allowed, List<String> didYouMean) {
+    public record Flaw(
+            Optional<String> parameter,
+            Optional<String> pointer,
+            String message,
+            List<String> allowed,
+            List<String> didYouMean) {
         public Flaw {
             allowed = List.copyOf(allowed);
             didYouMean = List.copyOf(didYouMean);
         }
 
         static Flaw of(String parameter, String message) {
-            return new Flaw(Optional.of(parameter), message, List.of(), List.of());
+            return new Flaw(Optional.of(parameter), Optional.empty(), message, List.of(), List.of());
+        }
+
+        static Flaw at(String pointer, String message, List<String> allowed, List<String> didYouMean) {
+            return new Flaw(Optional.empty(), Optional.of(pointer), message, allowed, didYouMean);
         }
 
         static Flaw of(String parameter, String message, List<String> allowed, List<String> didYouMean) {
-            return new Flaw(Optional.of(parameter), message, allowed, didYouMean);
+            return new Flaw(Optional.of(parameter), Optional.empty(), message, allowed, didYouMean);
         }
+    }
+
+    static Problem badBody(List<Flaw> errors) {
+        String summary = errors.size() == 1 ? errors.get(0).message() : errors.size() + " fields are wrong";
+        return new Problem(400, "/problems/bad-body", "The records cannot be read", summary, errors);
     }
 
     static Problem badQuery(List<Flaw> errors) {

@@ -20,6 +20,7 @@ final class ProblemView {
             for (Problem.Flaw error : problem.errors()) {
                 ObjectNode one = errors.addObject();
                 Json.put(one, "parameter", error.parameter());
+                Json.put(one, "pointer", error.pointer());
                 one.put("message", error.message());
                 if (!error.allowed().isEmpty()) {
                     one.set("allowed", Json.texts(error.allowed()));

@@ -38,6 +38,7 @@ final class QueryString {
             } catch (CharacterCodingException | IllegalArgumentException e) {
                 errors.add(new Problem.Flaw(
                         java.util.Optional.empty(),
+                        java.util.Optional.empty(),
                         "the query string has a part that is not percent-encoded UTF-8",
                         List.of(),
                         List.of()));

@@ -1,0 +1,109 @@
+package org.scalepan.production;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What a farm's notebook says of a year beside the animals: the same fields for a bin of larvae and a herd.
+ *
+ * @param region region id of the farm, for the electricity grid
+ * @param year year of the records, for the electricity grid
+ * @param water m3 a year
+ * @param buildingArea m2 under roof
+ * @param yardArea m2 of yard or run
+ */
+public record FarmRecords(
+        String name,
+        Optional<String> region,
+        OptionalInt year,
+        List<FeedUse> feed,
+        List<EnergyUse> energy,
+        OptionalDouble water,
+        List<TransportUse> transport,
+        List<MaterialUse> materials,
+        OptionalDouble buildingArea,
+        OptionalDouble yardArea,
+        List<CoProduct> coProducts) {
+    public FarmRecords {
+        feed = List.copyOf(feed);
+        energy = List.copyOf(energy);
+        transport = List.copyOf(transport);
+        materials = List.copyOf(materials);
+        coProducts = List.copyOf(coProducts);
+    }
+
+    /** How much of a residue's or by-product's burden comes with it. */
+    public enum Burden {
+        /** Its share of the crop's burden by price. */
+        ECONOMIC("economic"),
+        /** Its share of the crop's burden by mass. */
+        MASS("mass"),
+        /** None: a method choice, not evidence that there is none. */
+        BURDEN_FREE("burden-free"),
+        /** The burden of what must replace it where it was used before. */
+        DISPLACED("displaced");
+
+        private final String id;
+
+        Burden(String id) {
+            this.id = id;
+        }
+
+        public String id() {
+            return id;
+        }
+
+        public static Optional<Burden> of(String id) {
+            return java.util.stream.Stream.of(values())
+                    .filter(burden -> burden.id.equals(id))
+                    .findFirst();
+        }
+    }
+
+    /**
+     * Feed of one kind.
+     *
+     * @param kilograms as fed, a year
+     * @param moisture share of water, 0 to below 1
+     * @param displaces for {@link Burden#DISPLACED}: what has to be used instead where this was used before
+     * @param displacedPerKilogram kg of that per kg of this
+     * @param own the grower's own factors, which win over the library's
+     */
+    public record FeedUse(
+            String ingredient,
+            double kilograms,
+            OptionalDouble moisture,
+            Optional<Burden> burden,
+            Optional<String> displaces,
+            OptionalDouble displacedPerKilogram,
+            OwnFactors own) {}
+
+    /** Factors per kg as fed that a grower brings along: kg CO2e, m2·yr, MJ, m3. */
+    public record OwnFactors(OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
+        public static final OwnFactors NONE = new OwnFactors(
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * Energy of one carrier.
+     *
+     * @param amount a year, in the carrier's own unit: kWh, kg or litre
+     * @param forProcessing true for energy used behind the farm gate
+     */
+    public record EnergyUse(String carrier, double amount, boolean forProcessing) {}
+
+    /** Transport: tonnes times kilometres a year. */
+    public record TransportUse(String mode, double tonneKilometres) {}
+
+    /** Something that wears out: its mass and how many years it lasts. */
+    public record MaterialUse(String material, double kilograms, double years) {}
+
+    /**
+     * Something else that leaves the farm and may carry part of the burden.
+     *
+     * @param price per kg, in any one currency
+     */
+    public record CoProduct(String name, double kilograms, OptionalDouble price) {}
+}
