@@ -30,6 +30,21 @@ public final class Library {
     private final List<Caution> cautions;
     private final Map<String, List<Term>> vocabularies;
     private final SpreadDefaults spreadDefaults;
+    private final Map<String, List<BackgroundFactor>> background;
+    private final List<IpccRow> ipcc;
+
+    /** The background tables, with the columns that say what a row is about and what is given of it. */
+    private static final Map<String, List<String>> BACKGROUND = Map.ofEntries(
+            Map.entry("ingredient_factors", List.of("ingredient", "indicator")),
+            Map.entry("ingredient_composition", List.of("ingredient", "quantity")),
+            Map.entry("energy_factors", List.of("carrier", "quantity")),
+            Map.entry("transport_factors", List.of("mode", "quantity")),
+            Map.entry("material_factors", List.of("material", "quantity")),
+            Map.entry("water_factors", List.of("service", "indicator")),
+            Map.entry("fertiliser_factors", List.of("fertiliser", "quantity")),
+            Map.entry("processing_factors", List.of("process", "quantity")),
+            Map.entry("insect_practice", List.of("product", "quantity")),
+            Map.entry("frass", List.of("product", "quantity")));
 
     Library(LibraryVersion version, Map<String, Table> tables, List<Reference> references) {
         this.version = version;
@@ -57,6 +72,11 @@ public final class Library {
                                 .map(row -> Term.of(table, row))
                                 .toList()));
         this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pedigree"));
+        Map<String, List<BackgroundFactor>> read = new LinkedHashMap<>();
+        BACKGROUND.forEach((table, columns) ->
+                read.put(table, map(table, row -> BackgroundFactor.of(row, columns.get(0), columns.get(1)))));
+        this.background = Map.copyOf(read);
+        this.ipcc = map("ipcc_livestock", IpccRow::of);
     }
 
     private <T> List<T> map(String table, Function<Row, T> read) {
@@ -163,6 +183,16 @@ public final class Library {
 
     public SpreadDefaults spreadDefaults() {
         return spreadDefaults;
+    }
+
+    /** The rows of a background table. */
+    public List<BackgroundFactor> background(String table) {
+        return background.getOrDefault(table, List.of());
+    }
+
+    /** The cells of the IPCC livestock tables. */
+    public List<IpccRow> ipcc() {
+        return ipcc;
     }
 
     /** The reference of a source id. */

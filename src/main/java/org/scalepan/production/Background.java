@@ -40,8 +40,9 @@ final class Background {
         for (String place : outwards) {
             Optional<BackgroundFactor> here = rows.stream()
                     .filter(row -> row.region().orElse("world").equals(place))
-                    .min(Comparator.<BackgroundFactor>comparingInt(
-                                    row -> year.isPresent() ? Math.abs(year.getAsInt() - row.year().orElse(0)) : 0)
+                    .min(Comparator.<BackgroundFactor>comparingInt(row -> year.isPresent()
+                                    ? Math.abs(year.getAsInt() - row.year().orElse(0))
+                                    : 0)
                             .thenComparing(row -> -row.year().orElse(0))
                             .thenComparing(row -> !row.isDefault()));
             if (here.isPresent()) {
@@ -54,7 +55,8 @@ final class Background {
     /** A row read as a factor, drawn under the row's id. */
     Factor factor(BackgroundFactor row) {
         return new Factor(
-                row.id(), SpreadReading.read(row.printed(), library.spreadDefaults().result()));
+                row.id(),
+                SpreadReading.read(row.printed(), library.spreadDefaults().result()));
     }
 
     /** The same for a share, which cannot exceed 1. */
