@@ -9,21 +9,21 @@ import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.SpreadReading;
 
 /** Finds the background factors of the library and reads them as factors with their doubt. */
-final class Background {
+public final class Background {
     private final Library library;
 
-    Background(Library library) {
+    public Background(Library library) {
         this.library = library;
     }
 
     /** The default row about a subject and a quantity. */
-    Optional<BackgroundFactor> row(String table, String subject, String quantity) {
+    public Optional<BackgroundFactor> row(String table, String subject, String quantity) {
         return rows(table, subject, quantity).stream()
                 .filter(BackgroundFactor::isDefault)
                 .findFirst();
     }
 
-    List<BackgroundFactor> rows(String table, String subject, String quantity) {
+    public List<BackgroundFactor> rows(String table, String subject, String quantity) {
         return library.background(table).stream()
                 .filter(row -> row.subject().equals(subject) && row.quantity().equals(quantity))
                 .toList();
@@ -33,7 +33,7 @@ final class Background {
      * The row nearest to a place and a year: the region itself before what contains it; then the year nearest to the one given, the
      * latest if none is given. Vintages are never averaged.
      */
-    Optional<BackgroundFactor> nearest(
+    public Optional<BackgroundFactor> nearest(
             String table, String subject, String quantity, Optional<String> region, OptionalInt year) {
         List<BackgroundFactor> rows = rows(table, subject, quantity);
         List<String> outwards = library.regions().outwards(region.orElse("world"));
@@ -53,21 +53,17 @@ final class Background {
     }
 
     /** A row read as a factor, drawn under the row's id. */
-    Factor factor(BackgroundFactor row) {
+    public Factor factor(BackgroundFactor row) {
         return new Factor(
                 row.id(),
                 SpreadReading.read(row.printed(), library.spreadDefaults().result()));
     }
 
     /** The same for a share, which cannot exceed 1. */
-    Factor fraction(BackgroundFactor row) {
+    public Factor fraction(BackgroundFactor row) {
         return new Factor(
                 row.id(),
                 SpreadReading.readFraction(
                         row.printed(), library.spreadDefaults().composition()));
-    }
-
-    Library library() {
-        return library;
     }
 }

@@ -1,0 +1,134 @@
+package org.scalepan.production;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Row;
+
+/**
+ * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
+ * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
+ */
+final class EnergyBooks {
+    private static final String FACTORS = "energy_factors";
+    private static final double MJ_PER_KWH = 3.6;
+
+    private final Library library;
+    private final Background background;
+    private final Ledger ledger;
+    private final Optional<String> region;
+    private final OptionalInt year;
+
+    EnergyBooks(Library library, Ledger ledger, Optional<String> region, OptionalInt year) {
+        this.library = library;
+        this.background = new Background(library);
+        this.ledger = ledger;
+        this.region = region;
+        this.year = year;
+    }
+
+    /** Books an amount in the carrier's own unit: kWh, kg or litre. */
+    void book(Stage stage, String carrier, double amount) {
+        Row row = carrier(carrier);
+        if (row.text("unit").equals("kWh")) {
+            bookMegajoules(stage, carrier, Term.of(amount * MJ_PER_KWH));
+            return;
+        }
+        Term mass =
+                row.text("unit").equals("litre") ? Term.of(amount).times(factor(carrier, "density")) : Term.of(amount);
+        bookMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
+    }
+
+    /** Books delivered energy in MJ, as a process needs it. */
+    void bookMegajoules(Stage stage, String carrier, Term megajoules) {
+        ledger.flow(stage, carrier, Flux.ENERGY, megajoules);
+        if (carrier(carrier).text("kind").equals("fuel")) {
+            fuel(stage, carrier, megajoules);
+        } else {
+            electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
+        }
+    }
+
+    private void electricity(Stage stage, String carrier, Term kilowattHours) {
+        Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
+        if (row.isEmpty()) {
+            ledger.gap("energy/" + carrier, "not counted: no intensity of " + carrier + " is in this library");
+            return;
+        }
+        String place = row.get().region().orElse("world");
+        if (region.filter(place::equals).isEmpty()) {
+            ledger.gap(
+                    "region",
+                    "intensity of " + carrier + " of " + place
+                            + row.get().year().stream()
+                                    .mapToObj(y -> ", " + y)
+                                    .findFirst()
+                                    .orElse(""),
+                    row.get().id());
+        }
+        ledger.co2e(
+                stage,
+                carrier,
+                kilowattHours.times(background.factor(row.get())),
+                row.get().gwp().orElse("not-stated"),
+                row.get().id());
+        background
+                .row(FACTORS, carrier, "land")
+                .ifPresent(land -> ledger.flow(
+                        stage, carrier, Flux.LAND, kilowattHours.times(background.factor(land)), land.id()));
+    }
+
+    private void fuel(Stage stage, String carrier, Term megajoules) {
+        gas(stage, carrier, "co2-combustion", megajoules.times(0.001), Flux.CO2);
+        gas(stage, carrier, "ch4-combustion", megajoules.times(0.001), Flux.CH4_FOSSIL);
+        gas(stage, carrier, "n2o-combustion", megajoules.times(0.001), Flux.N2O);
+        Term kilograms = megajoules.over(factor(carrier, "lower-heating-value"));
+        for (BackgroundFactor row : background.rows(FACTORS, carrier, "ghg-upstream")) {
+            if (row.isDefault()) {
+                upstream(stage, carrier, megajoules, kilograms, row);
+                break;
+            }
+        }
+        gas(stage, carrier, "ch4-upstream", kilograms, Flux.CH4_FOSSIL);
+        gas(stage, carrier, "n2o-upstream", kilograms, Flux.N2O);
+    }
+
+    private void gas(Stage stage, String carrier, String quantity, Term base, Flux flux) {
+        background.row(FACTORS, carrier, quantity).ifPresent(row -> {
+            if (row.biogenic() && flux == Flux.CO2) {
+                ledger.remark(
+                        Remark.METHOD,
+                        "CO2 from burning " + carrier
+                                + " is biogenic and not counted; where wood is cut faster than it grows back, it should be");
+                return;
+            }
+            Flux origin = row.biogenic() && flux == Flux.CH4_FOSSIL ? Flux.CH4_BIOGENIC : flux;
+            ledger.flow(stage, carrier, origin, base.times(background.factor(row)), row.id());
+        });
+    }
+
+    private void upstream(Stage stage, String carrier, Term megajoules, Term kilograms, BackgroundFactor row) {
+        Term base = switch (row.per()) {
+            case "kWh", "kWh-net" -> megajoules.times(1 / MJ_PER_KWH);
+            case "litre" -> kilograms.over(factor(carrier, "density"));
+            default -> kilograms;
+        };
+        ledger.co2e(
+                stage, carrier, base.times(background.factor(row)), row.gwp().orElse("not-stated"), row.id());
+    }
+
+    private Factor factor(String carrier, String quantity) {
+        return background
+                .row(FACTORS, carrier, quantity)
+                .map(background::factor)
+                .orElseThrow(() -> new IllegalStateException("no " + quantity + " of " + carrier + " in the library"));
+    }
+
+    private Row carrier(String id) {
+        return library.table("energy_carriers").rows().stream()
+                .filter(row -> row.text("id").equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("unknown energy carrier " + id));
+    }
+}

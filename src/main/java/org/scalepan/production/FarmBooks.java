@@ -1,0 +1,136 @@
+package org.scalepan.production;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Row;
+import org.scalepan.production.FarmRecords.EnergyUse;
+import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.production.FarmRecords.MaterialUse;
+import org.scalepan.production.FarmRecords.TransportUse;
+
+/** Books everything of a farm's records that is not about the animals themselves. */
+public final class FarmBooks {
+    private final Background background;
+    private final Library library;
+    private final Ledger ledger;
+    private final FeedBooks feed;
+    private final EnergyBooks energy;
+
+    public FarmBooks(Library library, FarmRecords records, Ledger ledger) {
+        this.library = library;
+        this.background = new Background(library);
+        this.ledger = ledger;
+        this.feed = new FeedBooks(library, ledger, records.region());
+        this.energy = new EnergyBooks(library, ledger, records.region(), records.year());
+    }
+
+    /** Books the records. */
+    public void book(FarmRecords records) {
+        for (FeedUse use : records.feed()) {
+            feed.book(use);
+        }
+        for (EnergyUse use : records.energy()) {
+            energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
+        }
+        records.water()
+                .ifPresentOrElse(
+                        water -> ledger.flow(Stage.WATER, "water", Flux.WATER, Term.of(water)),
+                        () -> ledger.gap("water_m3", "not recorded, not counted"));
+        records.transport().forEach(this::transport);
+        records.materials().forEach(this::material);
+        site(records);
+        if (records.transport().isEmpty()) {
+            ledger.gap("transport", "not recorded, not counted");
+        }
+        if (records.materials().isEmpty()) {
+            ledger.gap("materials", "not recorded, not counted");
+        }
+    }
+
+    /** Books heat that a process needs, from a carrier. */
+    public void heat(String carrier, Term megajoules) {
+        energy.bookMegajoules(Stage.PROCESSING, carrier, megajoules);
+    }
+
+    /** kg N in the feed of a year, when it is known. */
+    public OptionalDouble feedNitrogen() {
+        return feed.nitrogen();
+    }
+
+    /** kg dry matter in the feed of a year, when it is known. */
+    public OptionalDouble feedDryMatter() {
+        return feed.dryMatterKnown() ? OptionalDouble.of(ledger.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
+    }
+
+    private void site(FarmRecords records) {
+        double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
+        if (area == 0) {
+            ledger.gap("building_m2, yard_m2", "not recorded, not counted");
+        }
+        ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, Term.of(area));
+    }
+
+    private void transport(TransportUse use) {
+        boolean found = false;
+        for (String quantity : List.of("ghg-use", "ghg-upstream")) {
+            Optional<BackgroundFactor> row = modes(use.mode()).stream()
+                    .flatMap(mode -> background.rows("transport_factors", mode, quantity).stream()
+                            .filter(candidate ->
+                                    candidate.isDefault() && candidate.per().equals("t-km")))
+                    .findFirst();
+            if (row.isPresent()) {
+                found = true;
+                ledger.co2e(
+                        Stage.TRANSPORT,
+                        use.mode(),
+                        Term.of(use.tonneKilometres()).times(background.factor(row.get())),
+                        row.get().gwp().orElse("not-stated"),
+                        row.get().id());
+            }
+        }
+        if (!found) {
+            ledger.gap("transport/" + use.mode(), "not counted: no factor per tonne-kilometre in this library");
+        }
+    }
+
+    /** The mode itself, then the broader one that includes it. */
+    private List<String> modes(String mode) {
+        Optional<String> broader = library.table("transport_modes").rows().stream()
+                .filter(row -> row.text("id").equals(mode))
+                .flatMap(row -> row.optional("broader").stream())
+                .findFirst();
+        return broader.map(other -> List.of(mode, other)).orElse(List.of(mode));
+    }
+
+    private void material(MaterialUse use) {
+        Optional<BackgroundFactor> row = background.row("material_factors", use.material(), "ghg");
+        Optional<String> proxy = library.table("materials").rows().stream()
+                .filter(material -> material.text("id").equals(use.material()))
+                .flatMap(material -> material.optional("proxy").stream())
+                .findFirst();
+        if (row.isEmpty() && proxy.isPresent()) {
+            row = background.row("material_factors", proxy.get(), "ghg");
+            ledger.gap("materials/" + use.material(), "counted as " + proxy.get());
+        }
+        if (row.isEmpty()) {
+            ledger.gap("materials/" + use.material(), "not counted: no factor in this library");
+            return;
+        }
+        ledger.co2e(
+                Stage.MATERIALS,
+                use.material(),
+                Term.of(use.kilograms() / use.years()).times(background.factor(row.get())),
+                row.get().gwp().orElse("not-stated"),
+                row.get().id());
+    }
+
+    /** The row of a table by its id. */
+    static Optional<Row> byId(Library library, String table, String id) {
+        return library.table(table).rows().stream()
+                .filter(row -> row.text("id").equals(id))
+                .findFirst();
+    }
+}

@@ -1,0 +1,227 @@
+package org.scalepan.production;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Row;
+import org.scalepan.production.FarmRecords.Burden;
+import org.scalepan.production.FarmRecords.FeedUse;
+
+/** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
+final class FeedBooks {
+    private static final String FACTORS = "ingredient_factors";
+    private static final String COMPOSITION = "ingredient_composition";
+    /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
+    private static final double PROTEIN_PER_NITROGEN = 6.25;
+
+    private final Library library;
+    private final Background background;
+    private final Ledger ledger;
+    private final Optional<String> region;
+    private double nitrogen;
+    private boolean nitrogenKnown = true;
+    private boolean dryMatterKnown = true;
+
+    FeedBooks(Library library, Ledger ledger, Optional<String> region) {
+        this.library = library;
+        this.background = new Background(library);
+        this.ledger = ledger;
+        this.region = region;
+    }
+
+    void book(FeedUse feed) {
+        Term mass = Term.of(feed.kilograms());
+        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED, mass);
+        Optional<Term> dry = dryMatter(feed, mass);
+        dry.ifPresentOrElse(
+                term -> ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_DRY_MATTER, term),
+                () -> dryMatterKnown = false);
+        nitrogen(feed, mass, dry);
+        legality(feed.ingredient());
+        burden(feed, mass, dry, Flux.CO2E, "ghg", feed.own().ghg());
+        burden(feed, mass, dry, Flux.LAND, "land", feed.own().land());
+        burden(feed, mass, dry, Flux.ENERGY, "energy", feed.own().energy());
+        burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
+    }
+
+    /** kg N in the feed of a year, when every ingredient's protein is known. */
+    OptionalDouble nitrogen() {
+        return nitrogenKnown ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+    }
+
+    /** True when the dry matter of every ingredient is known. */
+    boolean dryMatterKnown() {
+        return dryMatterKnown;
+    }
+
+    private Optional<Term> dryMatter(FeedUse feed, Term mass) {
+        if (feed.moisture().isPresent()) {
+            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
+        }
+        Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
+        if (row.isEmpty()) {
+            ledger.gap(
+                    "feed/" + feed.ingredient() + "/moisture",
+                    "not known: no dry matter of " + feed.ingredient() + " is in this library; give its moisture");
+            return Optional.empty();
+        }
+        Factor share = background.fraction(row.get());
+        ledger.gap(
+                "feed/" + feed.ingredient() + "/moisture",
+                "moisture %.0f %%, the published dry matter".formatted(100 * (1 - share.central())),
+                row.get().id());
+        return Optional.of(mass.times(share));
+    }
+
+    private void nitrogen(FeedUse feed, Term mass, Optional<Term> dry) {
+        Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "protein");
+        Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
+        if (base.isEmpty()) {
+            nitrogenKnown = false;
+            return;
+        }
+        nitrogen += base.get().times(background.fraction(row.orElseThrow())).central() / PROTEIN_PER_NITROGEN;
+    }
+
+    private void legality(String ingredient) {
+        for (Row row : library.table("ingredients").rows()) {
+            if (row.text("id").equals(ingredient) && row.optional("legality").isPresent()) {
+                ledger.remark(
+                        Remark.LEGALITY,
+                        ingredient + " is " + row.text("legality").replace('-', ' ')
+                                + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
+                                + row.optional("lawful_note")
+                                        .map(note -> " (" + note + ")")
+                                        .orElse("")
+                                + ". Ask the veterinary authority.");
+            }
+        }
+    }
+
+    private void burden(FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, OptionalDouble own) {
+        if (own.isPresent()) {
+            Term term = mass.times(own.getAsDouble());
+            if (flux == Flux.CO2E) {
+                ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
+            } else {
+                ledger.flow(Stage.FEED, feed.ingredient(), flux, term);
+            }
+            return;
+        }
+        Burden burden = feed.burden().orElse(null);
+        if (burden == Burden.BURDEN_FREE) {
+            ledger.remark(
+                    Remark.METHOD,
+                    feed.ingredient()
+                            + " is counted burden-free: a choice of method, not evidence that it has no burden");
+            return;
+        }
+        if (burden == Burden.DISPLACED) {
+            displaced(feed, mass, flux, indicator);
+            return;
+        }
+        published(feed, mass, dry, flux, indicator, Optional.ofNullable(burden));
+    }
+
+    /** What was fed elsewhere must now be replaced there: its burden comes along. */
+    private void displaced(FeedUse feed, Term mass, Flux flux, String indicator) {
+        String instead = feed.displaces().orElseThrow();
+        Term replaced = mass.times(feed.displacedPerKilogram().orElse(1));
+        Optional<Term> dry =
+                background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
+        FeedUse other = new FeedUse(
+                instead,
+                replaced.amount(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                FarmRecords.OwnFactors.NONE);
+        published(other, replaced, dry, flux, indicator, Optional.empty());
+    }
+
+    private void published(
+            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, Optional<Burden> burden) {
+        Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
+        Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
+        if (row.isPresent() && base.isPresent()) {
+            if (row.get().allocation().filter("cut-off"::equals).isPresent()) {
+                ledger.remark(
+                        Remark.METHOD,
+                        feed.ingredient() + " is cut off as a residue: a choice of method, not evidence");
+                return;
+            }
+            Term term = base.get().times(background.factor(row.get()));
+            if (flux == Flux.CO2E) {
+                ledger.co2e(
+                        Stage.FEED,
+                        feed.ingredient(),
+                        term,
+                        row.get().gwp().orElse("not-stated"),
+                        row.get().id());
+            } else {
+                ledger.flow(Stage.FEED, feed.ingredient(), flux, term, row.get().id());
+            }
+            return;
+        }
+        if (indicator.equals("land") && landOfCrop(feed.ingredient(), mass)) {
+            return;
+        }
+        if (indicator.equals("ghg") || indicator.equals("land")) {
+            ledger.gap(
+                    "feed/" + feed.ingredient() + "/" + indicator,
+                    "not counted: no published " + indicator + " of " + feed.ingredient()
+                            + " fits; the figure is a lower bound (give your own factor, or burden)");
+        }
+    }
+
+    /** Economic before mass before unnamed allocation; a cut-off zero last, because it is a choice. */
+    private Optional<BackgroundFactor> choose(String ingredient, String indicator, Optional<Burden> burden) {
+        List<String> order = List.of("economic", "mass", "not-stated", "system-expansion", "cut-off");
+        List<BackgroundFactor> rows = background.rows(FACTORS, ingredient, indicator).stream()
+                .filter(BackgroundFactor::isDefault)
+                .toList();
+        Optional<BackgroundFactor> asked = rows.stream()
+                .filter(row -> burden.isPresent()
+                        && row.allocation().filter(burden.get().id()::equals).isPresent())
+                .findFirst();
+        if (asked.isPresent()) {
+            return asked;
+        }
+        Optional<BackgroundFactor> taken = rows.stream()
+                .min(Comparator.comparingInt(
+                        row -> order.indexOf(row.allocation().orElse("not-stated"))));
+        if (burden.isPresent() && taken.isPresent()) {
+            ledger.gap(
+                    "feed/" + ingredient + "/burden",
+                    "no " + indicator + " with " + burden.get().id() + " allocation is published; "
+                            + taken.get().allocation().orElse("not-stated") + " is taken",
+                    taken.get().id());
+        }
+        return taken;
+    }
+
+    /** m2·yr per kg = 10 ÷ yield in t/ha. */
+    private boolean landOfCrop(String ingredient, Term mass) {
+        for (String place : library.regions().outwards(region.orElse("world"))) {
+            for (Row row : library.table("crop_yields").rows()) {
+                if (row.optional("ingredient").filter(ingredient::equals).isPresent()
+                        && row.text("region").equals(place)
+                        && row.text("use").equals("default")
+                        && row.number("value").isPresent()) {
+                    double yield = row.number("value").getAsDouble();
+                    ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Optional<Term> base(BackgroundFactor row, Term mass, Optional<Term> dry) {
+        return row.per().equals("kg-dry-matter") ? dry : Optional.of(mass);
+    }
+}

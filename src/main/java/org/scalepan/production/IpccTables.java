@@ -1,0 +1,187 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.IpccRow;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Row;
+import org.scalepan.uncertainty.Constant;
+import org.scalepan.uncertainty.Distribution;
+import org.scalepan.uncertainty.Lognormal;
+import org.scalepan.uncertainty.SpreadKind;
+import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.uncertainty.Triangular;
+
+/**
+ * The IPCC tables of one edition (volume 4, chapters 10 and 11). A look-up starts at the narrowest term and goes outwards: layers →
+ * chickens → poultry → all animals; Africa → other regions → all regions. Editions are never mixed, because a table of this class
+ * sees one only.
+ */
+public final class IpccTables {
+    private static final String MEAN = "mean";
+    private static final List<String> HIGH_PRODUCTIVITY =
+            List.of("ipcc.north-america", "ipcc.western-europe", "ipcc.eastern-europe", "ipcc.oceania");
+
+    private final Library library;
+    private final String edition;
+
+    /**
+     * @param edition 2006 or 2019
+     */
+    public IpccTables(Library library, String edition) {
+        this.library = library;
+        this.edition = edition;
+    }
+
+    public String edition() {
+        return edition;
+    }
+
+    /**
+     * What is looked up.
+     *
+     * @param condition a table's further condition, such as the milk yield of Ym; empty for none
+     */
+    public record Where(
+            String category,
+            String productivity,
+            String region,
+            String climate,
+            String system,
+            Optional<String> condition) {
+        public static Where of(String category) {
+            return new Where(category, MEAN, "ipcc.all-regions", "any-climate", "mms.any-system", Optional.empty());
+        }
+
+        public Where in(String otherRegion, String otherProductivity) {
+            return new Where(category, otherProductivity, otherRegion, climate, system, condition);
+        }
+
+        public Where manure(String otherSystem, String otherClimate) {
+            return new Where(category, productivity, region, otherClimate, otherSystem, condition);
+        }
+
+        public Where given(String otherCondition) {
+            return new Where(category, productivity, region, climate, system, Optional.of(otherCondition));
+        }
+    }
+
+    /** The row that fits best. */
+    public Optional<IpccRow> find(String quantity, Where where) {
+        List<String> categories = outwards(where.category());
+        List<String> regions = outwards(where.region());
+        List<String> climates = outwards(where.climate());
+        List<String> systems = outwards(where.system());
+        List<String> productivities = productivities(where);
+        return library.ipcc().stream()
+                .filter(row -> row.edition().equals(edition)
+                        && row.quantity().equals(quantity)
+                        && row.isDefault()
+                        && row.condition().equals(where.condition())
+                        && categories.contains(row.category())
+                        && regions.contains(row.region())
+                        && climates.contains(row.climate())
+                        && systems.contains(row.system())
+                        && productivities.contains(row.productivity()))
+                .min(Comparator.<IpccRow>comparingInt(row -> systems.indexOf(row.system()))
+                        .thenComparingInt(row -> categories.indexOf(row.category()))
+                        .thenComparingInt(row -> regions.indexOf(row.region()))
+                        .thenComparingInt(row -> productivities.indexOf(row.productivity()))
+                        .thenComparingInt(row -> climates.indexOf(row.climate())));
+    }
+
+    /** Where a table gives high and low productivity only, its regions say which one is meant. */
+    private static List<String> productivities(Where where) {
+        if (!where.productivity().equals(MEAN)) {
+            return List.of(where.productivity(), MEAN);
+        }
+        return List.of(MEAN, HIGH_PRODUCTIVITY.contains(where.region()) ? "high" : "low");
+    }
+
+    private List<String> outwards(String term) {
+        List<String> chain = new ArrayList<>();
+        Optional<String> at = Optional.of(term);
+        while (at.isPresent() && !chain.contains(at.get())) {
+            String id = at.get();
+            chain.add(id);
+            at = library.table("ipcc_terms").rows().stream()
+                    .filter(row -> row.text("id").equals(id))
+                    .flatMap(row -> row.optional("broader").stream())
+                    .findFirst();
+        }
+        return chain;
+    }
+
+    /** A row read as a factor; a number alone has no spread here, because the method's own uncertainty goes on top. */
+    public Factor factor(IpccRow row) {
+        Distribution reading = row.printed().kind() == SpreadKind.NONE
+                ? new Constant(row.printed().value().orElseThrow())
+                : SpreadReading.read(row.printed(), library.spreadDefaults().result());
+        return new Factor(row.id(), reading);
+    }
+
+    /**
+     * The uncertainty that the guidelines name for a step, as a factor about 1: half the 95 % interval as a share of the value.
+     *
+     * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it
+     */
+    public Optional<Factor> uncertainty(String quantity, String drawnAs) {
+        return library.ipcc().stream()
+                .filter(row -> row.quantity().equals(quantity) && row.isDefault())
+                .min(Comparator.comparing(row -> !row.edition().equals(edition)))
+                .map(row -> new Factor(
+                        row.id() + "/" + drawnAs, about1(row.printed().value().orElseThrow())));
+    }
+
+    private static Distribution about1(double half) {
+        double gsd = StrictMath.pow((1 + half) / (1 - half), 1 / 3.92);
+        return Lognormal.ofMedianAndGsd(1, gsd);
+    }
+
+    /** A factor of chapter 11: for any climate, or the wet one where the table parts them. */
+    public Factor soil(String quantity, String input) {
+        return soil(quantity, input, "any-climate")
+                .or(() -> soil(quantity, input, "wet"))
+                .or(() -> soil(quantity, "all", "any-climate"))
+                .orElseThrow(() -> new IllegalStateException("no " + quantity + " for " + input + " in the library"));
+    }
+
+    private Optional<Factor> soil(String quantity, String input, String climate) {
+        return library.table("soil_n2o").rows().stream()
+                .filter(row -> row.text("edition").equals(edition)
+                        && row.text("quantity").equals(quantity)
+                        && row.text("n_input").equals(input)
+                        && row.text("climate").equals(climate)
+                        && row.text("use").equals("default"))
+                .findFirst()
+                .map(row -> new Factor(row.text("id"), aboutMostLikely(row)));
+    }
+
+    /** The value as the most likely one between its limits, or alone. */
+    private static Distribution aboutMostLikely(Row row) {
+        double value = row.number("value").orElseThrow();
+        OptionalDouble low = row.number("low");
+        OptionalDouble high = row.number("high");
+        boolean spread = low.isPresent() && high.isPresent() && low.getAsDouble() < high.getAsDouble();
+        return spread ? new Triangular(low.getAsDouble(), value, high.getAsDouble()) : new Constant(value);
+    }
+
+    /** The IPCC region of a place, by the nearest region around it that the table names. */
+    public Optional<String> regionOf(String place) {
+        for (String around : library.regions().outwards(place)) {
+            Optional<String> found = library.table("ipcc_regions").rows().stream()
+                    .filter(row -> row.text("edition").equals(edition)
+                            && row.text("region").equals(around)
+                            && row.text("scheme").equals("geographic"))
+                    .map(row -> row.text("ipcc_region"))
+                    .findFirst();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,51 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where flows, gaps and remarks are written down while an inventory is made; it lives no longer than that. */
+public final class Ledger {
+    private final List<Flow> flows = new ArrayList<>();
+    private final List<Gap> gaps = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
+
+    /** Adds a line; a line of zero says nothing and is left out. */
+    public void flow(Stage stage, String what, Flux flux, Term term, String... rows) {
+        if (term.amount() != 0) {
+            flows.add(new Flow(stage, what, flux, term, Optional.empty(), List.of(rows)));
+        }
+    }
+
+    /** Adds a line of CO2e that its source does not part into gases. */
+    public void co2e(Stage stage, String what, Term term, String warmingSet, String... rows) {
+        if (term.amount() != 0) {
+            flows.add(new Flow(stage, what, Flux.CO2E, term, Optional.of(warmingSet), List.of(rows)));
+        }
+    }
+
+    /** Notes that a default filled a field, or that something is not counted. */
+    public void gap(String field, String filledWith, String... rows) {
+        gaps.add(new Gap(field, filledWith, List.of(rows)));
+    }
+
+    public void remark(String code, String text) {
+        Remark remark = new Remark(code, text);
+        if (!remarks.contains(remark)) {
+            remarks.add(remark);
+        }
+    }
+
+    /** The inventory of what was written down. */
+    public Inventory inventory(String name, Output output) {
+        return new Inventory(name, output, flows, gaps, remarks);
+    }
+
+    /** The sum of a flux so far, centrally: for mass balances and plausibility. */
+    public double total(Flux flux) {
+        return flows.stream()
+                .filter(flow -> flow.flux() == flux)
+                .mapToDouble(flow -> flow.term().central())
+                .sum();
+    }
+}

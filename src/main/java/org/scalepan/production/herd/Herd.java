@@ -1,0 +1,69 @@
+package org.scalepan.production.herd;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.production.FarmRecords;
+
+/**
+ * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
+ *
+ * @param category animals: dairy-cattle, other-cattle, buffalo, sheep, goats, swine, layers, broilers, ducks
+ * @param edition IPCC edition, 2019 or 2006
+ * @param ipccRegion region of the IPCC tables; from the farm's region when absent
+ * @param productivity mean, high or low
+ * @param climate climate of the manure systems
+ * @param heads animals present, averaged over the year
+ * @param yields what the herd gives a year
+ * @param manure where the manure goes
+ * @param cattle what Tier 2 needs to know of cattle and buffalo
+ */
+public record Herd(
+        FarmRecords records,
+        String category,
+        String edition,
+        Optional<String> ipccRegion,
+        String productivity,
+        Optional<String> climate,
+        double heads,
+        List<Yield> yields,
+        List<ManureShare> manure,
+        Optional<Cattle> cattle,
+        Optional<String> product) {
+    public Herd {
+        yields = List.copyOf(yields);
+        manure = List.copyOf(manure);
+    }
+
+    /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
+    public record Yield(Kind kind, double kilograms) {}
+
+    /** Kinds of yield. */
+    public enum Kind {
+        MILK,
+        EGGS,
+        LIVE
+    }
+
+    /**
+     * A manure system and the share of the manure it gets.
+     *
+     * @param system id of {@code ipcc_terms}
+     */
+    public record ManureShare(String system, double share) {}
+
+    /**
+     * Tier 2 for cattle and buffalo.
+     *
+     * @param activity stall, pasture-fed or large-areas
+     * @param kind lactating, not-lactating, intact-males or castrates, for maintenance and growth
+     * @param conversion Ym in percent, when it is known; from the tables otherwise
+     * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
+     */
+    public record Cattle(
+            EnergyNeed.Animal animal,
+            String activity,
+            String kind,
+            OptionalDouble conversion,
+            OptionalDouble crudeProtein) {}
+}

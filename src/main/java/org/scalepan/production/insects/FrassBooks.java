@@ -1,0 +1,112 @@
+package org.scalepan.production.insects;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Background;
+import org.scalepan.production.IpccTables;
+import org.scalepan.production.IpccTables.Where;
+import org.scalepan.production.Ledger;
+import org.scalepan.production.NitrousOxide;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
+import org.scalepan.production.Term;
+
+/**
+ * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
+ * equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
+ */
+final class FrassBooks {
+    private static final String EDITION = "2019";
+
+    private final Library library;
+    private final Background background;
+    private final InsectFarm farm;
+    private final Ledger ledger;
+    private final OptionalDouble feedNitrogen;
+    private final OptionalDouble larvalNitrogen;
+
+    FrassBooks(
+            Library library,
+            InsectFarm farm,
+            Ledger ledger,
+            OptionalDouble feedNitrogen,
+            OptionalDouble larvalNitrogen) {
+        this.library = library;
+        this.background = new Background(library);
+        this.farm = farm;
+        this.ledger = ledger;
+        this.feedNitrogen = feedNitrogen;
+        this.larvalNitrogen = larvalNitrogen;
+    }
+
+    void book() {
+        OptionalDouble nitrogen = nitrogen();
+        if (nitrogen.isEmpty()) {
+            ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
+            return;
+        }
+        if (nitrogen.getAsDouble() <= 0) {
+            ledger.remark(
+                    Remark.AGAINST_PHYSICS,
+                    "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
+            return;
+        }
+        Term n = Term.of(nitrogen.getAsDouble());
+        boolean stored = farm.frass()
+                .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
+                .orElse(true);
+        NitrousOxide n2o = new NitrousOxide(new IpccTables(library, EDITION), ledger, "frass");
+        if (stored) {
+            n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
+        } else {
+            n2o.spread(n);
+        }
+        farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
+    }
+
+    private OptionalDouble nitrogen() {
+        Optional<InsectFarm.Frass> frass = farm.frass();
+        if (frass.isPresent() && frass.get().kilograms().isPresent()) {
+            double kilograms = frass.get().kilograms().getAsDouble();
+            if (frass.get().nitrogen().isPresent()) {
+                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
+            }
+            Optional<BackgroundFactor> row =
+                    background.row("frass", farm.product().id(), "nitrogen");
+            if (row.isPresent()) {
+                ledger.gap(
+                        "frass/nitrogen",
+                        "the published nitrogen of this species' frass",
+                        row.get().id());
+                return OptionalDouble.of(
+                        kilograms * background.fraction(row.get()).central());
+            }
+        }
+        if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        ledger.gap(
+                frass.isPresent() ? "frass/nitrogen" : "frass",
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise");
+        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
+    }
+
+    private void credit(Term n) {
+        background
+                .row("fertiliser_factors", "nitrogen-average", "ghg-production")
+                .ifPresent(row -> {
+                    ledger.co2e(
+                            Stage.CREDIT,
+                            "fertiliser replaced",
+                            n.times(-1).times(background.factor(row)),
+                            row.gwp().orElse("not-stated"),
+                            row.id());
+                    ledger.remark(
+                            Remark.METHOD,
+                            "frass is credited as if each kg of its nitrogen replaced a kg of bought nitrogen: the figure is given"
+                                    + " with and without");
+                });
+    }
+}

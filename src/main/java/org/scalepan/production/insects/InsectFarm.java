@@ -1,0 +1,70 @@
+package org.scalepan.production.insects;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.Product;
+import org.scalepan.production.FarmRecords;
+
+/**
+ * An insect farm as its notebook tells it; only feed, harvest and energy are asked for, the rest may be open.
+ *
+ * @param form form sold; another form than fresh needs {@code sold}
+ * @param sold kg a year as sold, when that is not the live harvest
+ * @param price of a kg sold, in the currency of the co-products' prices; for economic allocation
+ * @param cycleDays days from hatching or stocking to harvest
+ * @param pairs breeding pairs stocked per container
+ * @param keptForBreeding share of the harvest kept back, 0 to below 1
+ * @param mortality share of the animals that die before harvest, 0 to below 1
+ */
+public record InsectFarm(
+        FarmRecords records,
+        Product product,
+        String form,
+        Harvest harvest,
+        OptionalDouble sold,
+        OptionalDouble price,
+        OptionalDouble cycleDays,
+        OptionalDouble pairs,
+        OptionalDouble keptForBreeding,
+        OptionalDouble mortality,
+        Optional<Frass> frass,
+        List<Processing> processing,
+        CoProductRule coProductRule) {
+    public InsectFarm {
+        processing = List.copyOf(processing);
+    }
+
+    /** What becomes of the frass. */
+    public enum Fate {
+        /** Kept on the farm. */
+        STORED,
+        /** Brought to a field. */
+        SPREAD
+    }
+
+    /**
+     * What is left in the containers.
+     *
+     * @param kilograms a year, as it is
+     * @param nitrogen share of N in it; from the mass balance of feed and larvae when absent
+     * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
+     */
+    public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Fate fate, boolean credited) {}
+
+    /**
+     * A step behind the farm gate.
+     *
+     * @param step a process of the library: drying, blanching, freezing
+     * @param water kg of water removed, heated or frozen a year
+     * @param carrier energy carrier of its heat
+     */
+    public record Processing(String step, double water, String carrier) {}
+
+    /** How co-products take their part of the burden. */
+    public enum CoProductRule {
+        NONE,
+        MASS,
+        ECONOMIC
+    }
+}
