@@ -120,6 +120,6 @@ final class ResultView {
     }
 
     private static void number(Csv.Line line, OptionalDouble number) {
-        number.ifPresentOrElse(line::number, () -> line.empty(1));
+        number.ifPresentOrElse(line::published, () -> line.empty(1));
     }
 }
