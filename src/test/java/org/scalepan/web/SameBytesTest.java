@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import io.restassured.RestAssured;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -12,6 +14,18 @@ import org.scalepan.factors.LibraryLoader;
 
 /** An answer is a function of question, library and seed, and of nothing else. */
 class SameBytesTest {
+    private static WebServer another;
+
+    @BeforeAll
+    static void startAnother() {
+        another = new WebServer(((LibraryLoad.Loaded) LibraryLoader.bundled()).library()).start("127.0.0.1", 0);
+    }
+
+    @AfterAll
+    static void stopAnother() {
+        another.close();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -26,18 +40,15 @@ class SameBytesTest {
         Reply first = Reply.to(question);
 
         assertEquals(first.body(), Reply.to(question).body());
-        try (WebServer another =
-                new WebServer(((LibraryLoad.Loaded) LibraryLoader.bundled()).library()).start("127.0.0.1", 0)) {
-            assertEquals(
-                    first.body(),
-                    RestAssured.given()
-                            .baseUri("http://127.0.0.1")
-                            .port(another.port())
-                            .urlEncodingEnabled(false)
-                            .accept("*/*")
-                            .get(question)
-                            .asString());
-        }
+        assertEquals(
+                first.body(),
+                RestAssured.given()
+                        .baseUri("http://127.0.0.1")
+                        .port(another.port())
+                        .urlEncodingEnabled(false)
+                        .accept("*/*")
+                        .get(question)
+                        .asString());
     }
 
     @Test
