@@ -245,6 +245,12 @@ final class TradeCheck {
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
             if (sum.compareTo(BigDecimal.ONE) > 0) {
                 faults.add(row.fault("co2", "the shares of the gases add up to " + sum, "they must not exceed 1"));
+            } else if (sum.compareTo(BigDecimal.ONE) < 0
+                    && row.optional("ch4_biogenic").isEmpty()) {
+                faults.add(row.fault(
+                        "ch4_biogenic",
+                        "the share of methane is open",
+                        "give it, or 0; only the parting of CO2 and N2O may stay open"));
             }
         }
     }

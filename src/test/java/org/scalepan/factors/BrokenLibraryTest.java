@@ -259,6 +259,14 @@ class BrokenLibraryTest {
     }
 
     @Test
+    void gas_shares_that_leave_methane_open_are_refused_because_they_cannot_be_re_based() {
+        String place = copy.set(
+                "gas_shares.csv", "poore-nemecek-2018.beef-beef-herd.retail.ar5-100-feedback", "ch4_biogenic", "");
+        copy.assertFaults(
+                place + ": the share of methane is open; give it, or 0; only the parting of CO2 and N2O may stay open");
+    }
+
+    @Test
     void a_warming_set_without_one_of_the_gases_is_refused() {
         String place = copy.set("warming_potentials.csv", "ar6-100.n2o", "set", "ar6-500");
         assertTrue(place.contains("warming_potentials.csv"));
