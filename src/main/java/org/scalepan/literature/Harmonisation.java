@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.scalepan.factors.Cited;
 import org.scalepan.factors.GasShares;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -148,6 +149,10 @@ final class Harmonisation {
         if (toFarm || lucOut) {
             steps.add(stages(splits, toFarm, lucInside, lucOut));
             notes.add(new Note(Note.Codes.BY_STAGE_SPLIT, stageWords(toFarm, lucOut)));
+            splits.stream()
+                    .map(StageSplit::cited)
+                    .distinct()
+                    .forEach(cited -> fromMemory("the stage split", cited, notes));
         }
         boolean lucAsAsked = lucOut || result.luc().equals(question.luc().inResults());
         if (question.indicator().isWarming() && !lucAsAsked) {
@@ -175,6 +180,7 @@ final class Harmonisation {
 
     private List<StageSplit> splits(PublishedResult result) {
         return library.stageSplits().stream()
+                .filter(split -> split.cited().check().isAtLeast(question.lowestGrade()))
                 .filter(split -> split.cited().source().equals(result.cited().source())
                         && split.product().equals(result.product())
                         && split.indicator().equals(result.indicator()))
@@ -213,6 +219,7 @@ final class Harmonisation {
             if (under != null) {
                 Rebasing rebasing = new Rebasing(shares.get(), under, from.get(), asked);
                 steps.add(new Step.ToWarmingSet(rebasing));
+                fromMemory("the gas shares", shares.get().cited(), notes);
                 if (rebasing.isOpen()) {
                     notes.add(new Note(
                             Note.Codes.OPEN_GAS_SHARES,
@@ -236,6 +243,7 @@ final class Harmonisation {
     /** The source's own shares for the product at that boundary; shares stated under the printed set come first. */
     private Optional<GasShares> shares(PublishedResult result, WarmingSet printed) {
         return library.gasShares().stream()
+                .filter(shares -> shares.cited().check().isAtLeast(question.lowestGrade()))
                 .filter(shares -> shares.cited().source().equals(result.cited().source())
                         && shares.product().equals(result.product())
                         && shares.boundary().equals(result.boundary()))
@@ -249,13 +257,20 @@ final class Harmonisation {
             throw new IllegalStateException("the loader let a result of an unknown product through: " + result.id());
         }
         UnitChain chain = new UnitChain(
-                library, product, result.form(), result.cited().source(), question.protein(), question.qualityCapped());
+                library,
+                product,
+                result.form(),
+                result.cited().source(),
+                question.protein(),
+                question.qualityCapped(),
+                question.lowestGrade());
         ChainPath path = chain.path(from, question.per());
         if (path instanceof ChainPath.Missing missing) {
             return Optional.of(missing.text());
         }
         List<ChainStep> way = ((ChainPath.Found) path).steps();
         way.forEach(step -> steps.add(new Step.ToUnit(step)));
+        published(way).forEach(step -> conversion(step, notes));
         published(way)
                 .filter(step -> !step.row().product().equals(product.id()))
                 .map(step -> step.row().product())
@@ -264,6 +279,27 @@ final class Harmonisation {
                         Note.Codes.BROADER_PRODUCT,
                         "converted with composition of " + broader + ", which includes " + product.id())));
         return Optional.empty();
+    }
+
+    /** A conversion is a number too: what is thin about it is as thin in the answer. */
+    private static void conversion(ChainStep.Published step, List<Note> notes) {
+        String what =
+                step.row().quantity().replace('-', ' ') + " of " + step.row().product();
+        if (step.factor().spreadIsAssumed()) {
+            notes.add(new Note(
+                    Note.Codes.ASSUMED_SPREAD,
+                    "converted with the " + what + ", published without a spread; a small one is assumed"));
+        }
+        fromMemory("the " + what, step.row().cited(), notes);
+    }
+
+    private static void fromMemory(String what, Cited cited, List<Note> notes) {
+        if (cited.check() == Grade.MEMORY) {
+            notes.add(new Note(
+                    Note.Codes.MEMORY_GRADED,
+                    "converted with " + what + " after " + cited.source()
+                            + ", which was not seen for this library; it is from memory and provisional"));
+        }
     }
 
     private static Stream<ChainStep.Published> published(List<ChainStep> way) {
