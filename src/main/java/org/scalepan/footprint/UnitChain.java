@@ -194,8 +194,9 @@ public final class UnitChain {
                 !link.quantity().equals("density") && !link.quantity().equals("diaas");
         Distribution published =
                 fraction ? SpreadReading.readFraction(row.printed(), gsd) : SpreadReading.read(row.printed(), gsd);
-        // A study's own factor is a parameter of that study: using it back adds no doubt to the study's result.
-        Distribution reading = studysOwn ? new Constant(published.median()) : published;
+        // A study's own factor is a parameter of that study: using it back, as printed, adds no doubt to the study's
+        // result.
+        Distribution reading = studysOwn ? new Constant(row.printed().value().orElseGet(published::median)) : published;
         double scale = link.quantity().equals("protein")
                 ? ProteinBasis.CRUDE_FACTOR / row.nitrogenFactor().orElse(ProteinBasis.CRUDE_FACTOR)
                 : 1;
