@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.CompositionRow.Use;
@@ -60,6 +61,7 @@ public final class UnitChain {
     private final ProteinBasis protein;
     private final boolean qualityCapped;
     private final Grade lowestGrade;
+    private final Map<Link, ChainFactor> factors;
 
     /**
      * @param source id of the source whose result is converted; its own factors come first
@@ -82,6 +84,9 @@ public final class UnitChain {
         this.protein = protein;
         this.qualityCapped = qualityCapped;
         this.lowestGrade = lowestGrade;
+        this.factors = LINKS.stream()
+                .flatMap(link -> published(link).map(factor -> Map.entry(link, factor)).stream())
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     /** The shortest way from one unit to another, or the name of the factor that is missing. */
@@ -181,6 +186,10 @@ public final class UnitChain {
     }
 
     private Optional<ChainFactor> factor(Link link) {
+        return Optional.ofNullable(factors.get(link));
+    }
+
+    private Optional<ChainFactor> published(Link link) {
         return best(row -> row.form().equals(form)
                         && row.quantity().equals(link.quantity())
                         && row.per().equals(link.from().id()))
