@@ -47,10 +47,10 @@ class CommonRandomNumbersTest {
                 .versus()
                 .orElseThrow()
                 .timesLess();
-        // Protein 0.1859 and 0.212, each with a geometric sd of 1.05: median 3 x 0.212 / 0.1859 = 3.421,
-        // ln-sd 0.04879·√2 = 0.0690, so 90 % within 3.421·exp(±0.1135).
-        assertEquals(3.421, ratio.median(), 0.01);
-        assertEquals(3.054, ratio.low(), 0.03);
-        assertEquals(3.832, ratio.high(), 0.03);
+        // Protein 0.1859 and 0.1618, each with a geometric sd of 1.05: median 3 x 0.1618 / 0.1859 = 2.611,
+        // ln-sd 0.04879·√2 = 0.0690, so 90 % within 2.611·exp(±0.1135).
+        assertEquals(2.611, ratio.median(), 0.01);
+        assertEquals(2.331, ratio.low(), 0.03);
+        assertEquals(2.925, ratio.high(), 0.03);
     }
 }
