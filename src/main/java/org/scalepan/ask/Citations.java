@@ -44,6 +44,7 @@ public final class Citations {
                 add(published.row().cited());
             } else if (step instanceof Step.ToWarmingSet warming) {
                 add(warming.rebasing().shares().cited());
+                add(warming.rebasing().underShares());
                 add(warming.rebasing().from());
             }
         }

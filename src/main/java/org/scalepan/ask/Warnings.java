@@ -68,11 +68,10 @@ public final class Warnings {
         ruler(quotes, warnings);
         forms(quotes, warnings);
         notes(quotes, warnings);
-        if (library.version().ownRows() > 0) {
-            warnings.add(new Warning(
-                    "own-library",
-                    library.version().ownRows() + " rows of a user's own library lie over the bundled one.",
-                    List.of()));
+        int own = library.version().ownRows();
+        if (own > 0) {
+            String rows = own == 1 ? "1 row of a user's own library lies" : own + " rows of a user's own library lie";
+            warnings.add(new Warning("own-library", rows + " over the bundled one.", List.of()));
         }
         return warnings;
     }

@@ -3,9 +3,9 @@ package org.scalepan.factors;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
@@ -34,12 +34,14 @@ final class CsvReading {
 
     static Table read(TableSchema schema, String file, byte[] bytes, boolean overlaid, List<Fault> faults) {
         CsvReading reading = new CsvReading(schema, file, faults);
-        List<Row> rows =
-                reading.decode(bytes).map(text -> reading.rows(text, overlaid)).orElse(List.of());
+        List<Row> rows = text(file, bytes, faults)
+                .map(text -> reading.rows(text, overlaid))
+                .orElse(List.of());
         return new Table(schema, rows);
     }
 
-    private Optional<String> decode(byte[] bytes) {
+    /** Decodes a file of the library, strictly: what is not UTF-8 is a fault at the byte where it stops being so. */
+    static Optional<String> text(String file, byte[] bytes, List<Fault> faults) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -71,7 +73,11 @@ final class CsvReading {
         String[] lines = text.split("\r\n|\n|\r", -1);
         List<Row> rows = new ArrayList<>();
         List<String> header = List.of();
-        try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(text)) {
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .ofCsvRecord(text)) {
             for (CsvRecord line : reader) {
                 if (header.isEmpty()) {
                     header = List.copyOf(line.getFields());
@@ -81,6 +87,9 @@ final class CsvReading {
                 } else {
                     row(line, header, lines, overlaid).ifPresent(rows::add);
                 }
+            }
+            if (header.isEmpty()) {
+                headerIsRight(header);
             }
         } catch (CsvParseException e) {
             faults.add(new Fault(
@@ -101,8 +110,8 @@ final class CsvReading {
                 file,
                 1,
                 1,
-                "the header is " + String.join(",", header),
-                "it must be " + String.join(",", expected) + " as in datapackage.json"));
+                header.isEmpty() ? "the file is empty" : "the header is " + String.join(",", header),
+                "the header must be " + String.join(",", expected) + " as in datapackage.json"));
         return false;
     }
 
@@ -144,19 +153,5 @@ final class CsvReading {
             }
         }
         return starts;
-    }
-
-    /** Decodes a small text file of the library, strictly. */
-    static Optional<String> text(String file, byte[] bytes, List<Fault> faults) {
-        try {
-            return Optional.of(StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString());
-        } catch (CharacterCodingException e) {
-            faults.add(new Fault(file, 1, 1, "the file is not UTF-8", "save it as UTF-8"));
-            return Optional.empty();
-        }
     }
 }

@@ -1,5 +1,6 @@
 package org.scalepan.factors;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,10 @@ public record GasShares(
         Cited cited,
         Optional<String> note) {
     public GasShares {
-        known = Map.copyOf(known);
+        // In the order of the gases, because sums over the shares must give the same bits in every run.
+        Map<Gas, Double> ordered = new EnumMap<>(Gas.class);
+        ordered.putAll(known);
+        known = Collections.unmodifiableMap(ordered);
     }
 
     static GasShares of(Row row) {

@@ -3,15 +3,15 @@ package org.scalepan.factors;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.scalepan.cite.CslJson;
 import org.scalepan.cite.Reference;
 
@@ -25,6 +25,7 @@ public final class LibraryLoader {
     private final List<Fault> faults = new ArrayList<>();
     private final FactorFiles base;
     private final Optional<FactorFiles> own;
+    private final Set<String> whole = new HashSet<>();
 
     private LibraryLoader(FactorFiles base, Optional<FactorFiles> own) {
         this.base = base;
@@ -47,27 +48,33 @@ public final class LibraryLoader {
     }
 
     private LibraryLoad load() {
-        Optional<JsonNode> dataPackage = json(base, "datapackage.json");
+        Optional<JsonNode> dataPackage = json(base, "datapackage.json", true);
         if (dataPackage.isEmpty()) {
-            missing("datapackage.json");
             return broken();
         }
         Map<String, Table> tables = new LinkedHashMap<>();
         for (TableSchema schema : TableSchema.readAll(dataPackage.get())) {
             table(schema).ifPresent(table -> tables.put(schema.name(), table));
         }
+        int known = faults.size();
         List<Reference> references = references();
-        Set<String> sources = new TreeSet<>();
-        references.forEach(reference -> sources.add(reference.id()));
-        TableCheck check = new TableCheck(faults);
-        tables.values().forEach(table -> check.links(table, tables, sources));
-        if (faults.isEmpty()) {
-            new TradeCheck(tables, faults).run();
-        }
+        links(tables, references, faults.size() == known);
+        new TradeCheck(tables, whole, List.copyOf(faults), faults).run();
         if (!faults.isEmpty()) {
             return broken();
         }
         return new LibraryLoad.Loaded(new Library(version(tables, references), tables, references));
+    }
+
+    /** Ids are looked up only where every row could be read: one broken file must not fault each row that points to it. */
+    private void links(Map<String, Table> tables, List<Reference> references, boolean sourcesAreWhole) {
+        Map<String, Table> targets = new LinkedHashMap<>(tables);
+        targets.keySet().retainAll(whole);
+        Optional<Set<String>> sources = sourcesAreWhole
+                ? Optional.of(references.stream().map(Reference::id).collect(Collectors.toUnmodifiableSet()))
+                : Optional.empty();
+        TableCheck check = new TableCheck(faults);
+        tables.values().forEach(table -> check.links(table, targets, sources));
     }
 
     private LibraryLoad broken() {
@@ -88,13 +95,16 @@ public final class LibraryLoader {
             missing(schema.path());
             return Optional.empty();
         }
+        int known = faults.size();
         Table table = CsvReading.read(schema, base.place(schema.path()), bytes.get(), false, faults);
-        check.cells(table);
         Optional<Table> ownTable = own.flatMap(files -> files.read(schema.path())
                 .map(rows -> CsvReading.read(schema, files.place(schema.path()), rows, true, faults)));
+        if (faults.size() == known) {
+            whole.add(schema.name());
+        }
+        check.cells(table);
         ownTable.ifPresent(check::cells);
-        boolean everyRowHasAnId = faults.isEmpty();
-        return Optional.of(everyRowHasAnId && ownTable.isPresent() ? table.overlaidBy(ownTable.get()) : table);
+        return Optional.of(ownTable.map(table::overlaidBy).orElse(table));
     }
 
     private List<Reference> references() {
@@ -106,11 +116,8 @@ public final class LibraryLoader {
 
     private List<Reference> references(FactorFiles files, boolean required) {
         String name = "sources.json";
-        Optional<JsonNode> array = json(files, name);
+        Optional<JsonNode> array = json(files, name, required);
         if (array.isEmpty()) {
-            if (required) {
-                missing(name);
-            }
             return List.of();
         }
         List<String> wrong = CslJson.faults(array.get());
@@ -119,15 +126,19 @@ public final class LibraryLoader {
         return wrong.isEmpty() ? CslJson.read(array.get()) : List.of();
     }
 
-    private Optional<JsonNode> json(FactorFiles files, String name) {
-        return files.read(name)
-                .flatMap(bytes -> CsvReading.text(files.place(name), bytes, faults))
-                .map(text -> parse(files.place(name), text));
+    /** The tree in a JSON file, or nothing when the file is absent or, which is then a fault, cannot be read. */
+    private Optional<JsonNode> json(FactorFiles files, String name, boolean required) {
+        Optional<byte[]> bytes = files.read(name);
+        if (bytes.isEmpty() && required) {
+            missing(name);
+        }
+        return bytes.flatMap(content -> CsvReading.text(files.place(name), content, faults))
+                .flatMap(text -> parse(files.place(name), text));
     }
 
-    private JsonNode parse(String place, String text) {
+    private Optional<JsonNode> parse(String place, String text) {
         try {
-            return JSON.readTree(text);
+            return Optional.of(JSON.readTree(text));
         } catch (JsonProcessingException e) {
             faults.add(new Fault(
                     place,
@@ -135,7 +146,7 @@ public final class LibraryLoader {
                     e.getLocation() == null ? 1 : e.getLocation().getColumnNr(),
                     "not JSON: " + e.getOriginalMessage(),
                     "mend the syntax there"));
-            return JsonNodeFactory.instance.missingNode();
+            return Optional.empty();
         }
     }
 

@@ -11,12 +11,12 @@ public record Table(TableSchema schema, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** This table with a user's rows laid over it: a row with a known id replaces, any other is added at the end. */
+    /** This table with a user's rows laid over it: a row with a known id replaces, any other is added at the end. Rows without an id are faults already and are left out. */
     Table overlaidBy(Table own) {
         Map<String, Row> byId = new LinkedHashMap<>();
         String key = schema.primaryKey();
-        rows.forEach(row -> byId.put(row.text(key), row));
-        own.rows.forEach(row -> byId.put(row.text(key), row));
+        rows.forEach(row -> row.optional(key).ifPresent(id -> byId.put(id, row)));
+        own.rows.forEach(row -> row.optional(key).ifPresent(id -> byId.put(id, row)));
         return new Table(schema, new ArrayList<>(byId.values()));
     }
 }

@@ -103,10 +103,16 @@ final class TableCheck {
         });
     }
 
-    /** Checks that every id which a row names exists in the table (or among the sources) that it points to. */
-    void links(Table table, Map<String, Table> tables, Set<String> sources) {
+    /**
+     * Checks that every id which a row names exists in the table (or among the sources) that it points to.
+     *
+     * @param tables the tables that can be pointed to; a key to any other is passed over
+     * @param sources ids of the sources, when they could be read
+     */
+    void links(Table table, Map<String, Table> tables, Optional<Set<String>> sources) {
         for (TableSchema.ForeignKey key : table.schema().foreignKeys()) {
-            Table target = key.resource().isEmpty() ? table : tables.get(key.resource());
+            String resource = key.resource().isEmpty() ? table.schema().name() : key.resource();
+            Table target = tables.get(resource);
             if (target != null) {
                 Set<String> ids = target.rows().stream()
                         .flatMap(row -> row.optional(key.referenced()).stream())
@@ -116,12 +122,12 @@ final class TableCheck {
         }
         table.schema().fields().stream()
                 .filter(TableSchema.Field::citesSource)
-                .forEach(field -> link(table, field.name(), sources, "sources.json"));
+                .forEach(field -> sources.ifPresent(ids -> link(table, field.name(), ids, "sources.json")));
     }
 
     private void link(Table table, String field, Set<String> ids, String where) {
         for (Row row : table.rows()) {
-            for (String id : row.list(field)) {
+            for (String id : ids(table.schema(), field, row)) {
                 if (!ids.contains(id)) {
                     String near = Nearest.to(id, ids, 1).stream()
                             .findFirst()
@@ -132,6 +138,13 @@ final class TableCheck {
                 }
             }
         }
+    }
+
+    /** A cell is one id, semicolons and all, unless the schema says that the column holds several. */
+    private static List<String> ids(TableSchema schema, String field, Row row) {
+        boolean several = schema.fields().stream()
+                .anyMatch(column -> column.name().equals(field) && column.list().isPresent());
+        return several ? row.list(field) : row.optional(field).stream().toList();
     }
 
     private static String lowerFirst(String text) {

@@ -1,32 +1,93 @@
 package org.scalepan.factors;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Rules of the trade that a column's schema cannot say: they hold between the cells of a row or between rows. */
+/**
+ * Rules of the trade that a column's schema cannot say: they hold between the cells of a row or between rows. A rule is passed
+ * over where a cell that it reads is a fault already, so that one start shows every fault once.
+ */
 final class TradeCheck {
     /** Spreads whose low and high stand about the mean and may lie beyond the value's own sign. */
     private static final Set<String> ABOUT_THE_MEAN = Set.of("sd", "se");
 
+    /** Spreads whose limits are symmetric in print even where the quantity itself is bounded. */
+    private static final Set<String> MAY_PASS_THE_BOUNDS = Set.of("sd", "se", "ci95");
+
     private static final List<String> PERCENTILES = List.of("p5", "p10", "p50", "p90", "p95");
 
+    /** The columns that state a printed number. */
+    private static final String[] PRINTED = {"value", "low", "high", "spread", "p5", "p10", "p50", "p90", "p95"};
+
+    /** The quantities that the functional-unit chain divides by, and the one unit of each. */
+    private static final Map<String, String> CHAIN = Map.of(
+            "dressing-fraction", "fraction",
+            "bone-free-fraction", "fraction",
+            "edible-fraction", "fraction",
+            "dry-matter", "fraction",
+            "protein", "fraction",
+            "diaas", "fraction",
+            "density", "kg/litre",
+            "nitrogen-factor", "kg/kg N");
+
+    /** Fractions of a mass; a protein quality is one in name only and may exceed 1. */
+    private static final Set<String> PARTS =
+            Set.of("dressing-fraction", "bone-free-fraction", "edible-fraction", "dry-matter", "protein");
+
     private final Map<String, Table> tables;
+    private final Set<String> whole;
+    private final Set<String> unreadable;
     private final List<Fault> faults;
 
-    TradeCheck(Map<String, Table> tables, List<Fault> faults) {
+    /**
+     * @param whole names of the tables of which every row was read
+     * @param known the faults found so far
+     * @param faults where new faults go
+     */
+    TradeCheck(Map<String, Table> tables, Set<String> whole, List<Fault> known, List<Fault> faults) {
         this.tables = tables;
+        this.whole = whole;
+        this.unreadable = known.stream()
+                .map(fault -> place(fault.file(), fault.line(), fault.column()))
+                .collect(Collectors.toUnmodifiableSet());
         this.faults = faults;
+    }
+
+    private static String place(String file, long line, int column) {
+        return file + ":" + line + ":" + column;
+    }
+
+    /** True when none of these cells of the row is a fault of its own. */
+    private boolean readable(Row row, String... columns) {
+        return Stream.of(columns).filter(row.place().columns()::containsKey).noneMatch(column -> {
+            Fault there = row.fault(column, "", "");
+            return unreadable.contains(place(there.file(), there.line(), there.column()));
+        });
+    }
+
+    /** The rows of a table whose cells in these columns can be read. */
+    private List<Row> rows(String table, String... columns) {
+        return rows(table).stream().filter(row -> readable(row, columns)).toList();
+    }
+
+    /** True when a rule about a whole table can be held against it. */
+    private boolean complete(String table, String... columns) {
+        return whole.contains(table) && rows(table).stream().allMatch(row -> readable(row, columns));
     }
 
     void run() {
         for (String table :
                 List.of("results", "feed_conversion", "composition", "paired_ratios", "warming_potentials")) {
-            rows(table).forEach(this::spread);
+            rows(table, PRINTED).forEach(this::spread);
         }
+        yields();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -99,12 +160,46 @@ final class TradeCheck {
         needs(row, given >= 3, "spread", "spread percentiles needs at least three of p5, p10, p50, p90, p95");
     }
 
+    /** A yield is divided by: it must be in its one unit, above zero, and a part of a mass at most all of it. */
+    private void yields() {
+        for (Row row : rows("composition", "quantity", "unit")) {
+            String unit = CHAIN.get(row.text("quantity"));
+            if (unit != null && !row.text("unit").equals(unit)) {
+                faults.add(row.fault(
+                        "unit",
+                        "unit \"" + row.text("unit") + "\" of " + row.text("quantity"),
+                        "it must be " + unit + "; convert the value"));
+            }
+        }
+        for (Row row : rows("composition", "quantity", "spread", "value", "low", "high")) {
+            if (CHAIN.containsKey(row.text("quantity"))) {
+                yieldCell(row, "value");
+                if (!MAY_PASS_THE_BOUNDS.contains(row.optional("spread").orElse("none"))) {
+                    yieldCell(row, "low");
+                    yieldCell(row, "high");
+                }
+            }
+        }
+    }
+
+    private void yieldCell(Row row, String column) {
+        double most = PARTS.contains(row.text("quantity")) ? 1 : Double.POSITIVE_INFINITY;
+        row.number(column).ifPresent(number -> {
+            if (!(number > 0 && number <= most)) {
+                faults.add(row.fault(
+                        column,
+                        row.text("quantity") + " with " + column + " " + row.text(column),
+                        most == 1 ? "it must be above 0 and at most 1" : "it must be above 0"));
+            }
+        });
+    }
+
     private void indicatorUnits() {
         Map<String, String> units = new HashMap<>();
-        rows("indicators").forEach(row -> units.put(row.text("id"), row.text("unit")));
-        for (Row row : rows("results")) {
+        rows("indicators", "id", "unit").forEach(row -> units.put(row.text("id"), row.text("unit")));
+        for (Row row : rows("results", "indicator", "unit")) {
             String unit = units.get(row.text("indicator"));
-            if (!row.text("unit").equals(unit)) {
+            if (unit != null && !row.text("unit").equals(unit)) {
                 faults.add(row.fault(
                         "unit",
                         "unit \"" + row.text("unit") + "\" of indicator " + row.text("indicator"),
@@ -114,7 +209,7 @@ final class TradeCheck {
     }
 
     private void warmingSetOfGhg() {
-        for (Row row : rows("results")) {
+        for (Row row : rows("results", "indicator", "gwp")) {
             boolean ghg = row.text("indicator").equals("ghg");
             if (ghg != row.optional("gwp").isPresent()) {
                 faults.add(row.fault(
@@ -127,7 +222,7 @@ final class TradeCheck {
 
     private void oneDefaultComposition() {
         Map<String, String> seen = new HashMap<>();
-        for (Row row : rows("composition")) {
+        for (Row row : rows("composition", "id", "product", "form", "quantity", "per", "use")) {
             if (row.text("use").equals("default")) {
                 String key =
                         String.join("/", row.text("product"), row.text("form"), row.text("quantity"), row.text("per"));
@@ -143,17 +238,28 @@ final class TradeCheck {
     }
 
     private void sharesWithinOne() {
-        for (Row row : rows("gas_shares")) {
-            double sum = List.of("co2", "ch4_biogenic", "ch4_fossil", "n2o").stream()
-                    .mapToDouble(gas -> row.number(gas).orElse(0))
-                    .sum();
-            if (sum > 1 + 1e-9) {
+        for (Row row : rows("gas_shares", "co2", "ch4_biogenic", "ch4_fossil", "n2o")) {
+            // Summed as written, so that the sum is told as a person would add it up.
+            BigDecimal sum = Stream.of("co2", "ch4_biogenic", "ch4_fossil", "n2o")
+                    .flatMap(gas -> row.optional(gas).stream())
+                    .map(BigDecimal::new)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            if (sum.compareTo(BigDecimal.ONE) > 0) {
                 faults.add(row.fault("co2", "the shares of the gases add up to " + sum, "they must not exceed 1"));
+            } else if (sum.compareTo(BigDecimal.ONE) < 0
+                    && row.optional("ch4_biogenic").isEmpty()) {
+                faults.add(row.fault(
+                        "ch4_biogenic",
+                        "the share of methane is open",
+                        "give it, or 0; only the parting of CO2 and N2O may stay open"));
             }
         }
     }
 
     private void completeWarmingSets() {
+        if (!complete("warming_sets", "id", "default") || !complete("warming_potentials", "set", "gas")) {
+            return;
+        }
         Map<String, Set<String>> gases = new HashMap<>();
         rows("warming_potentials")
                 .forEach(row -> gases.computeIfAbsent(row.text("set"), set -> new HashSet<>())
@@ -177,6 +283,9 @@ final class TradeCheck {
     }
 
     private void treeOfRegions() {
+        if (!complete("regions", "id", "parent")) {
+            return;
+        }
         Map<String, String> parents = new HashMap<>();
         rows("regions").forEach(row -> row.optional("parent").ifPresent(up -> parents.put(row.text("id"), up)));
         for (Row row : rows("regions")) {

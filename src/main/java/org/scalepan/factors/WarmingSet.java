@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * A warming set: the potentials of one assessment report, metric and time horizon. Potentials of two sets are never mixed.
@@ -41,8 +42,9 @@ public record WarmingSet(
      * @param masses mass of each gas, in one unit
      */
     public double co2e(Map<Gas, Double> masses) {
-        return masses.entrySet().stream()
-                .mapToDouble(entry -> potential(entry.getKey()) * entry.getValue())
+        // In the order of the gases, because a sum must give the same bits in every run.
+        return Stream.of(Gas.values())
+                .mapToDouble(gas -> potential(gas) * masses.getOrDefault(gas, 0.0))
                 .sum();
     }
 

@@ -21,9 +21,9 @@ import org.scalepan.factors.WarmingSet;
  * @param to the set asked for
  */
 public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from, WarmingSet to) {
-    /** True when some share is not known, so that the factor is a range. */
+    /** True when CO2 and N2O share a rest that is not known, so that the factor is a range; one of them alone takes it all. */
     public boolean isOpen() {
-        return !open().isEmpty() && rest() > 1e-12;
+        return open().size() == 2 && rest() > 1e-12;
     }
 
     /** The factor at an even parting of what is not known. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.CompositionRow.Use;
@@ -60,12 +61,13 @@ public final class UnitChain {
     private final ProteinBasis protein;
     private final boolean qualityCapped;
     private final Grade lowestGrade;
+    private final Map<Link, ChainFactor> factors;
 
     /**
      * @param source id of the source whose result is converted; its own factors come first
      * @param protein how the protein asked for is counted
      * @param qualityCapped whether a protein quality above 1 counts as 1
-     * @param lowestGrade lowest check grade of a factor that may be used
+     * @param lowestGrade lowest check grade of a factor that may serve
      */
     public UnitChain(
             Library library,
@@ -82,6 +84,9 @@ public final class UnitChain {
         this.protein = protein;
         this.qualityCapped = qualityCapped;
         this.lowestGrade = lowestGrade;
+        this.factors = LINKS.stream()
+                .flatMap(link -> published(link).map(factor -> Map.entry(link, factor)).stream())
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     /** The shortest way from one unit to another, or the name of the factor that is missing. */
@@ -96,7 +101,11 @@ public final class UnitChain {
         Optional<CompositionRow> factor = nitrogenFactor();
         if (factor.isEmpty()) {
             return new ChainPath.Missing(
-                    product.id(), form, from, to, "no nitrogen-to-protein factor is published for it in this library");
+                    product.id(),
+                    form,
+                    from,
+                    to,
+                    "no nitrogen-to-protein factor is published for it in this library" + ofGrade());
         }
         List<ChainStep> corrected = new ArrayList<>(steps.get());
         corrected.add(correction(to, factor.get()));
@@ -177,6 +186,10 @@ public final class UnitChain {
     }
 
     private Optional<ChainFactor> factor(Link link) {
+        return Optional.ofNullable(factors.get(link));
+    }
+
+    private Optional<ChainFactor> published(Link link) {
         return best(row -> row.form().equals(form)
                         && row.quantity().equals(link.quantity())
                         && row.per().equals(link.from().id()))
@@ -190,8 +203,9 @@ public final class UnitChain {
                 !link.quantity().equals("density") && !link.quantity().equals("diaas");
         Distribution published =
                 fraction ? SpreadReading.readFraction(row.printed(), gsd) : SpreadReading.read(row.printed(), gsd);
-        // A study's own factor is a parameter of that study: using it back adds no doubt to the study's result.
-        Distribution reading = studysOwn ? new Constant(published.median()) : published;
+        // A study's own factor is a parameter of that study: using it back, as printed, adds no doubt to the study's
+        // result.
+        Distribution reading = studysOwn ? new Constant(row.printed().value().orElseGet(published::median)) : published;
         double scale = link.quantity().equals("protein")
                 ? ProteinBasis.CRUDE_FACTOR / row.nitrogenFactor().orElse(ProteinBasis.CRUDE_FACTOR)
                 : 1;
@@ -219,27 +233,66 @@ public final class UnitChain {
     }
 
     private boolean mayServe(CompositionRow row) {
-        return row.cited().check().isAtLeast(lowestGrade)
-                && (row.use() == Use.DEFAULT
-                        || (row.use() == Use.STUDY && row.cited().source().equals(source)));
+        boolean meant = row.use() == Use.DEFAULT
+                || (row.use() == Use.STUDY && row.cited().source().equals(source));
+        return meant && row.cited().check().isAtLeast(lowestGrade);
     }
 
-    /** Names the first factor on the usual way that this product lacks. */
+    /** Names the factor that this product lacks: any one that would open a way, or else all on the way that lacks fewest. */
     private String missing(FunctionalUnit from, FunctionalUnit to) {
         if (product.group().equals("insect")
                 && (to == FunctionalUnit.KG_CARCASS || from == FunctionalUnit.KG_CARCASS)) {
             return "insects have no carcass weight; ask per kg-live, kg-edible or kg-protein";
         }
-        List<String> lacking = LINKS.stream()
+        List<String> anyOneOf = LINKS.stream()
                 .filter(link -> factor(link).isEmpty())
                 .filter(link -> leadsTo(link, from, to))
-                .map(link -> link.words() + " (" + link.quantity() + " per "
-                        + link.from().id() + ")")
+                .map(UnitChain::named)
                 .distinct()
                 .toList();
-        return lacking.isEmpty()
-                ? "no factor links the two"
-                : "this library has no " + String.join(" or ", lacking) + " for it";
+        List<String> lacking = anyOneOf.isEmpty() ? List.of(String.join(" and no ", lackingOn(from, to))) : anyOneOf;
+        return "this library has no " + String.join(" or ", lacking) + " for it" + ofGrade();
+    }
+
+    private static String named(Link link) {
+        return link.words() + " (" + link.quantity() + " per " + link.from().id() + ")";
+    }
+
+    /** The missing factors on the way that lacks fewest, in its order: where no single one would open a way, all are named. */
+    private List<String> lackingOn(FunctionalUnit from, FunctionalUnit to) {
+        Map<FunctionalUnit, List<Link>> lacking = new EnumMap<>(FunctionalUnit.class);
+        lacking.put(from, List.of());
+        Deque<FunctionalUnit> next = new ArrayDeque<>(List.of(from));
+        while (!next.isEmpty()) {
+            FunctionalUnit at = next.removeFirst();
+            List<Link> before = lacking.getOrDefault(at, List.of());
+            exact(at).forEach(step -> reach(step.to(), before, lacking, next));
+            for (Link link : LINKS) {
+                if (link.from() == at || link.to() == at) {
+                    List<Link> way = new ArrayList<>(before);
+                    if (factor(link).isEmpty()) {
+                        way.add(link);
+                    }
+                    reach(link.from() == at ? link.to() : link.from(), way, lacking, next);
+                }
+            }
+        }
+        return lacking.getOrDefault(to, List.of()).stream()
+                .map(UnitChain::named)
+                .toList();
+    }
+
+    private static void reach(
+            FunctionalUnit unit, List<Link> way, Map<FunctionalUnit, List<Link>> lacking, Deque<FunctionalUnit> next) {
+        List<Link> known = lacking.get(unit);
+        if (known == null || way.size() < known.size()) {
+            lacking.put(unit, way);
+            next.addLast(unit);
+        }
+    }
+
+    private String ofGrade() {
+        return lowestGrade == Grade.MEMORY ? "" : " of check grade " + lowestGrade.id() + " or better";
     }
 
     /** True when supplying this one missing link would open a way. */

@@ -2,6 +2,7 @@ package org.scalepan.literature;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
@@ -108,7 +109,10 @@ final class Harmonisation {
         if (none) {
             notes.add(new Note(
                     Note.Codes.ASSUMED_SPREAD,
-                    "published without a spread; a geometric standard deviation of %.2f is assumed".formatted(gsd)));
+                    String.format(
+                            Locale.ROOT,
+                            "published without a spread; a geometric standard deviation of %.2f is assumed",
+                            gsd)));
         }
         if (result.cited().check() == Grade.MEMORY) {
             notes.add(new Note(

@@ -101,6 +101,11 @@ final class CellRoutes {
 
     private Asked read(Request request, List<String> stats) {
         Parameters parameters = request.parameters();
+        // Whoever mistypes it would otherwise learn so only from an empty cell on the day that something is refused.
+        parameters
+                .raw(ON_ERROR)
+                .filter(value -> !value.equals("200"))
+                .ifPresent(value -> parameters.unknown(ON_ERROR, value, List.of("200")));
         String id = request.variable("indicator");
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());

@@ -66,18 +66,21 @@ final class Csv {
         private final List<String> cells = new ArrayList<>();
 
         Line text(String text) {
-            boolean formula = !text.isEmpty()
-                    && FORMULA_STARTS.indexOf(
-                                    text.stripLeading().isEmpty()
-                                            ? text.charAt(0)
-                                            : text.stripLeading().charAt(0))
-                            >= 0;
+            // Blanks before the sign do not stop a spreadsheet, and a leading tab or line end hides one.
+            boolean formula = startsFormula(text) || startsFormula(text.stripLeading());
             cells.add(formula ? "'" + text : text);
             return this;
         }
 
+        /** A computed number. */
         Line number(double value) {
             cells.add(Numbers.plain(value).replace('.', style.decimal()));
+            return this;
+        }
+
+        /** A published number: every digit of it. */
+        Line published(double value) {
+            cells.add(Parameters.plain(value).replace('.', style.decimal()));
             return this;
         }
 
@@ -96,6 +99,10 @@ final class Csv {
         void end() {
             writer.writeRecord(cells);
         }
+    }
+
+    private static boolean startsFormula(String text) {
+        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
     }
 
     Line line() {

@@ -51,24 +51,23 @@ enum Format {
         if (accept.isBlank()) {
             return offered.get(0);
         }
-        List<Range> ranges = Stream.of(accept.split(",", -1))
-                .limit(50)
-                .map(Range::read)
-                .filter(range -> range.quality > 0)
-                .sorted(Comparator.comparingDouble(Range::quality)
+        List<Range> ranges =
+                Stream.of(accept.split(",", -1)).limit(50).map(Range::read).toList();
+        Optional<Wish> wish = offered.stream()
+                .flatMap(format -> Wish.of(format, ranges).stream())
+                // The sort is stable: between equals what the client names first wins, then what is offered first.
+                .sorted(Comparator.comparingDouble((Wish one) -> one.range().quality())
+                        .thenComparingInt(one -> one.range().precision())
                         .reversed()
-                        .thenComparing(Comparator.comparingInt(Range::precision).reversed()))
-                .toList();
-        for (Range range : ranges) {
-            for (Format format : offered) {
-                if (range.includes(format.mediaType)) {
-                    if (format != offered.get(0)) {
-                        // The permalink has no Accept header to go by.
-                        parameters.resolve("format", format.id);
-                    }
-                    return format;
-                }
+                        .thenComparingInt(one -> ranges.indexOf(one.range())))
+                .findFirst();
+        if (wish.isPresent()) {
+            Format format = wish.get().format();
+            if (format != offered.get(0)) {
+                // The permalink has no Accept header to go by.
+                parameters.resolve("format", format.id);
             }
+            return format;
         }
         throw new Refused(Problem.plain(
                 406,
@@ -77,6 +76,17 @@ enum Format {
                 "this address answers as "
                         + String.join(
                                 ", ", offered.stream().map(Format::mediaType).toList())));
+    }
+
+    /** How much a client wants a format: as the most precise of the ranges that include it says, which may be not at all. */
+    private record Wish(Format format, Range range) {
+        static Optional<Wish> of(Format format, List<Range> ranges) {
+            return ranges.stream()
+                    .filter(range -> range.includes(format.mediaType))
+                    .max(Comparator.comparingInt(Range::precision))
+                    .filter(range -> range.quality > 0)
+                    .map(range -> new Wish(format, range));
+        }
     }
 
     /** A media range of an Accept header (RFC 9110, section 12.5.1). */

@@ -64,13 +64,14 @@ final class Pipeline {
         Optional<String> pin = parameters.raw(Route.LIBRARY);
         String digest = library.version().digest();
         if (pin.isPresent() && !pin.get().equals(digest)) {
+            String detail = "this service answers from library " + digest + ", the link is pinned to " + pin.get()
+                    + "; leave out library= for today's answer";
             throw new Refused(new Problem(
                     409,
                     "/problems/other-library",
                     "The library has changed",
-                    "this service answers from library " + digest + ", the link is pinned to " + pin.get()
-                            + "; leave out library= for today's answer",
-                    List.of(Problem.Flaw.of(Route.LIBRARY, "another library", List.of(digest), List.of()))));
+                    detail,
+                    List.of(Problem.Flaw.of(Route.LIBRARY, detail, List.of(digest), List.of()))));
         }
     }
 
@@ -96,6 +97,8 @@ final class Pipeline {
             return;
         }
         context.contentType(answer.mediaType());
+        // Told here because the server does not count a body that HEAD leaves out once it outgrows the buffer.
+        context.header("Content-Length", Integer.toString(answer.body().length));
         context.result(answer.body());
     }
 

@@ -49,6 +49,8 @@ final class ProductRoutes {
 
     private Answer product(Request request) {
         Parameters parameters = request.parameters();
+        // A wrong parameter is not a missing product.
+        parameters.refuseIfWrong();
         String id = request.variable("id");
         new ProductReading(library, parameters).written("id", id);
         if (!parameters.errors().isEmpty()) {

@@ -39,6 +39,7 @@ final class ResultView {
             "data_year",
             "farms",
             "source",
+            "study",
             "locator",
             "check",
             "published_as",
@@ -75,6 +76,7 @@ final class ResultView {
         Json.put(node, "data_year", result.dataYear());
         Json.put(node, "farms", result.farms());
         node.put("source", result.cited().source());
+        Json.put(node, "study", result.restates());
         node.put("locator", result.cited().locator());
         node.put("check", result.cited().check().id());
         Json.put(node, "published_as", result.publishedAs());
@@ -107,9 +109,9 @@ final class ResultView {
         text(line, result.scale());
         text(line, result.dataYear().stream().mapToObj(Integer::toString).findFirst());
         text(line, result.farms().stream().mapToObj(Integer::toString).findFirst());
-        line.text(result.cited().source())
-                .text(result.cited().locator())
-                .text(result.cited().check().id());
+        line.text(result.cited().source());
+        text(line, result.restates());
+        line.text(result.cited().locator()).text(result.cited().check().id());
         text(line, result.publishedAs());
         text(line, result.note());
         line.end();
@@ -120,6 +122,6 @@ final class ResultView {
     }
 
     private static void number(Csv.Line line, OptionalDouble number) {
-        number.ifPresentOrElse(line::number, () -> line.empty(1));
+        number.ifPresentOrElse(line::published, () -> line.empty(1));
     }
 }

@@ -38,7 +38,7 @@ final class RowView {
                 if (field.type() == TableSchema.Type.STRING) {
                     row.optional(field.name()).ifPresentOrElse(line::text, () -> line.empty(1));
                 } else {
-                    row.number(field.name()).ifPresentOrElse(line::number, () -> line.empty(1));
+                    row.number(field.name()).ifPresentOrElse(line::published, () -> line.empty(1));
                 }
             }
             line.end();

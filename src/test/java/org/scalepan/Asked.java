@@ -1,0 +1,151 @@
+package org.scalepan;
+
+import java.util.Set;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Ruler;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.Pool;
+import org.scalepan.literature.PoolQuestion;
+
+/**
+ * A question in the making: greenhouse gases per kilogram of crude protein at the farm gate, without land-use change, under
+ * AR6, all the world, every grade, unless it is told otherwise.
+ */
+public final class Asked {
+    private final Library library;
+    private String indicator = "ghg";
+    private FunctionalUnit per = FunctionalUnit.KG_PROTEIN;
+    private String boundary = "farm-gate";
+    private LandUseChange luc = LandUseChange.EXCLUDE;
+    private String gwp = "ar6-100";
+    private String region = "world";
+    private Grade grade = Grade.MEMORY;
+    private Set<String> pinned = Set.of();
+    private Set<String> excluded = Set.of();
+    private ProteinBasis protein = ProteinBasis.CRUDE;
+    private boolean capped = true;
+    private boolean strict = false;
+
+    private Asked(Library library) {
+        this.library = library;
+    }
+
+    public static Asked of(Library library) {
+        return new Asked(library);
+    }
+
+    public Asked indicator(String id) {
+        indicator = id;
+        return this;
+    }
+
+    public Asked per(FunctionalUnit unit) {
+        per = unit;
+        return this;
+    }
+
+    public Asked at(String boundaryId) {
+        boundary = boundaryId;
+        return this;
+    }
+
+    public Asked luc(LandUseChange change) {
+        luc = change;
+        return this;
+    }
+
+    public Asked gwp(String id) {
+        gwp = id;
+        return this;
+    }
+
+    public Asked in(String regionId) {
+        region = regionId;
+        return this;
+    }
+
+    public Asked grade(Grade lowest) {
+        grade = lowest;
+        return this;
+    }
+
+    public Asked only(String... sources) {
+        pinned = Set.of(sources);
+        return this;
+    }
+
+    public Asked without(String... sources) {
+        excluded = Set.of(sources);
+        return this;
+    }
+
+    public Asked protein(ProteinBasis basis) {
+        protein = basis;
+        return this;
+    }
+
+    public Asked strict() {
+        strict = true;
+        return this;
+    }
+
+    public Ruler ruler() {
+        return new Ruler(
+                library.indicators().get(indicator),
+                per,
+                boundary,
+                luc,
+                library.warmingSets().get(gwp),
+                region,
+                grade,
+                pinned,
+                excluded,
+                protein,
+                capped,
+                strict);
+    }
+
+    /** A product in its usual form, or as {@code product:form}. */
+    public ProductForm item(String written) {
+        String[] parts = written.split(":", 2);
+        Product product = library.products().get(parts[0]);
+        return new ProductForm(product, parts.length == 2 ? parts[1] : product.defaultForm());
+    }
+
+    public Evidence evidence(String written) {
+        ProductForm item = item(written);
+        Ruler ruler = ruler();
+        return Pool.of(
+                library,
+                new PoolQuestion(
+                        item.product(),
+                        item.form(),
+                        ruler.indicator(),
+                        ruler.per(),
+                        ruler.boundary(),
+                        ruler.luc(),
+                        ruler.gwp(),
+                        ruler.region(),
+                        ruler.pinned(),
+                        ruler.excluded(),
+                        ruler.lowestGrade(),
+                        ruler.protein(),
+                        ruler.qualityCapped(),
+                        ruler.strict()));
+    }
+
+    /** The evidence for a product that has some; fails where there is none. */
+    public Evidence.Some some(String written) {
+        return evidence(written) instanceof Evidence.Some some ? some : none(written);
+    }
+
+    private Evidence.Some none(String written) {
+        throw new AssertionError("no evidence of " + written + ": " + ((Evidence.None) evidence(written)).reason());
+    }
+}

@@ -1,0 +1,50 @@
+package org.scalepan.ask;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.scalepan.OwnFolder;
+import org.scalepan.factors.Library;
+
+/**
+ * Libraries with invented results of products that have none at the farm gate, so that an answer has a closed form. No number
+ * here is a finding of anyone.
+ */
+final class InventedResults {
+    private static final String MODEL = "oonincx-2010.cockroach.ghg.kg-live";
+
+    private final OwnFolder folder;
+
+    InventedResults(Path path) {
+        folder = new OwnFolder(path);
+    }
+
+    /** A lognormal result: its 95 % interval per kg live, at the farm gate, under AR6. */
+    InventedResults ci95(String product, String source, double low, double high) {
+        return row(product, source, Map.of("spread", "ci95", "low", text(low), "high", text(high)));
+    }
+
+    /** A result without doubt, per a unit of one's own choice. */
+    InventedResults exact(String product, String source, double value, String per) {
+        return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value), "per", per));
+    }
+
+    private InventedResults row(String product, String source, Map<String, String> changed) {
+        String id = "invented." + product + "." + source;
+        Map<String, String> cells = new HashMap<>(
+                Map.of("id", id, "finding", id, "product", product, "source", source, "boundary", "farm-gate"));
+        cells.putAll(Map.of("gwp", "ar6-100", "luc", "excluded", "value", "", "statistic", "none"));
+        cells.putAll(Map.of("reliability", "", "completeness", "", "technology", "", "check", "secondary"));
+        cells.putAll(changed);
+        folder.rowLike("results", MODEL, cells);
+        return this;
+    }
+
+    private static String text(double number) {
+        return Double.toString(number);
+    }
+
+    Library library() {
+        return folder.library();
+    }
+}

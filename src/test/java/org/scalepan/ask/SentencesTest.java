@@ -1,0 +1,135 @@
+package org.scalepan.ask;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.scalepan.ask.Compared.SAMPLING;
+import static org.scalepan.ask.Compared.compare;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.Asked;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.uncertainty.Summary;
+
+/** Sentences carry unit, boundary, interval and number of studies, and no more figures than the evidence can bear. */
+class SentencesTest {
+    private static final Library LIBRARY = Libraries.bundled();
+
+    @TempDir
+    Path folder;
+
+    private static Summary summary(double median, double low, double high) {
+        return new Summary(median, median, low, high, 0.9, 10_000, 0, 0);
+    }
+
+    private static Sentences sentences(Asked asked) {
+        return new Sentences(asked.ruler(), 0.9);
+    }
+
+    @Test
+    void a_footprint_has_two_significant_figures_its_interval_and_its_unit() {
+        assertEquals(
+                "16 (11 to 24) kg CO2e per kg protein",
+                sentences(Asked.of(LIBRARY)).footprint(summary(16.42, 10.96, 24.4)));
+        assertEquals(
+                "0.0031 (0.00099 to 0.013) m2*yr per kg edible product",
+                sentences(Asked.of(LIBRARY).indicator("land").per(FunctionalUnit.KG_EDIBLE))
+                        .footprint(summary(0.00312, 0.000993, 0.01251)));
+    }
+
+    @Test
+    void a_ratio_has_two_figures_below_ten_and_at_most_two_above() {
+        assertEquals("8.2 (3.9 to 17)", Sentences.ratio(summary(8.243, 3.871, 17.4)));
+        assertEquals("120 (1.0 to 990)", Sentences.ratio(summary(118.7, 1.0, 991)));
+    }
+
+    /** Invented results without doubt, so that every figure of the sentence is known. */
+    @Test
+    void the_sentence_says_who_how_much_per_what_where_and_from_how_many_studies() {
+        Library library = new InventedResults(folder)
+                .exact("cockroach", "oonincx-2010", 2, "kg-live")
+                .exact("sun-beetle", "dreyer-2021", 9, "kg-live")
+                .library();
+        Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
+        Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
+        Sentences say = sentences(live);
+        Comparison.Item item = comparison.items().get(0);
+        assertEquals(
+                "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval; 1"
+                        + " study; AR6 GWP100, without land-use change where studies tell).",
+                say.quote(item.quote()));
+        assertEquals(
+                "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of argentinean cockroach, per kg live"
+                        + " weight, up to the farm gate (90 % interval; 1 study of argentinean cockroach, 1 of sun beetle; AR6"
+                        + " GWP100, without land-use change where studies tell). Argentinean cockroach has less in 100 % of the"
+                        + " draws; fewer than 3 studies on a side are too few for a likelihood.",
+                say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow()));
+    }
+
+    @Test
+    void the_worse_product_is_said_to_have_more_and_not_a_fraction_times_less() {
+        Library library = new InventedResults(folder)
+                .exact("cockroach", "oonincx-2010", 9, "kg-live")
+                .exact("sun-beetle", "dreyer-2021", 2, "kg-live")
+                .library();
+        Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
+        Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
+        Comparison.Item item = comparison.items().get(0);
+        String sentence = sentences(live)
+                .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
+        assertTrue(
+                sentence.startsWith(
+                        "Argentinean cockroach has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of sun beetle"),
+                sentence);
+        assertTrue(sentence.contains("Argentinean cockroach has less in 0 % of the draws"), sentence);
+    }
+
+    @Test
+    void without_evidence_the_sentence_says_so_and_gives_no_figure() {
+        Asked asked = Asked.of(LIBRARY);
+        Quote weevil = Quoting.quote(LIBRARY, asked.item("palm-weevil"), asked.ruler(), SAMPLING);
+        assertEquals(
+                "Palm weevil, up to the farm gate: no evidence per kg protein.",
+                sentences(asked).quote(weevil));
+    }
+
+    @Test
+    void another_form_than_the_usual_is_named() {
+        Asked asked = Asked.of(LIBRARY).at("processing-gate");
+        Quote meal = Quoting.quote(LIBRARY, asked.item("mealworm:meal"), asked.ruler(), SAMPLING);
+        String sentence = sentences(asked).quote(meal);
+        assertTrue(sentence.startsWith("Yellow mealworm (meal), up to the processing gate: "), sentence);
+    }
+
+    /** Property: on real evidence too, no figure of a sentence goes without its interval. */
+    @ParameterizedTest
+    @CsvSource({
+        "mealworm, beef, ghg, farm-gate",
+        "mealworm, pork, land, farm-gate",
+        "pulses, beef, ghg, retail",
+        "chicken, salmon, energy, farm-gate",
+        "tofu, milk, water, retail"
+    })
+    void the_interval_always_stands_beside_the_figure(
+            String product, String reference, String indicator, String boundary) {
+        Asked asked = Asked.of(LIBRARY).indicator(indicator).at(boundary);
+        Comparison comparison = compare(LIBRARY, asked, SAMPLING, product, reference);
+        Comparison.Item item = comparison.items().get(0);
+        Sentences say = sentences(asked);
+        String figure = "[0-9.]+ \\([0-9.]+ to [0-9.]+\\)";
+        String quote = say.quote(item.quote());
+        assertTrue(quote.matches("[^0-9]+: " + figure + " .+ \\(90 % interval; [0-9]+ stud(y|ies).*\\)\\."), quote);
+        String versus =
+                say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
+        assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
+        assertTrue(versus.contains("(90 % interval; " + item.quote().studies() + " stud"), versus);
+        boolean enough =
+                Math.min(item.quote().studies(), comparison.reference().studies()) >= Likelihood.FEWEST_STUDIES;
+        assertEquals(enough, versus.endsWith("(" + Likelihood.SCALE + ")."), versus);
+    }
+}

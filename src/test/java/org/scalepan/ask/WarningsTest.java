@@ -1,0 +1,144 @@
+package org.scalepan.ask;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.scalepan.ask.Compared.SAMPLING;
+
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.scalepan.Asked;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.literature.LandUseChange;
+
+/** Thin evidence is said to be thin, by codes that a client may rely on. */
+class WarningsTest {
+    private static final Library LIBRARY = Libraries.bundled();
+
+    @TempDir
+    Path folder;
+
+    private static List<Warning> warnings(Library library, Asked asked, String... products) {
+        List<Quote> quotes = Stream.of(products)
+                .map(product -> Quoting.quote(library, asked.item(product), asked.ruler(), SAMPLING))
+                .toList();
+        return Warnings.of(library, quotes);
+    }
+
+    private static Warning warning(List<Warning> warnings, String code) {
+        return warnings.stream()
+                .filter(warning -> warning.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(code + " is not among " + warnings));
+    }
+
+    private static Set<String> codes(List<Warning> warnings) {
+        return new HashSet<>(warnings.stream().map(Warning::code).toList());
+    }
+
+    @Test
+    void fewer_than_three_studies_are_said_to_be_few() {
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "mealworm", "beef");
+        assertEquals(List.of("mealworm"), warning(warnings, "few-studies").about());
+    }
+
+    @Test
+    void three_studies_are_not() {
+        // Egg at the farm gate: de Vries & de Boer 2010, Leinonen 2012b, Poore & Nemecek 2018.
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "egg");
+        assertTrue(!codes(warnings).contains("few-studies"), warnings::toString);
+    }
+
+    @Test
+    void a_product_without_evidence_is_named_and_not_counted_as_thin() {
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "palm-weevil", "egg");
+        assertEquals(List.of("palm-weevil"), warning(warnings, "no-evidence").about());
+        assertTrue(!codes(warnings).contains("few-studies"), warnings::toString);
+    }
+
+    @Test
+    void a_wider_region_than_asked_is_told() {
+        Asked ethiopia = Asked.of(LIBRARY).in("ethiopia").per(FunctionalUnit.KG_EDIBLE);
+        assertEquals(
+                "No result for milk in ethiopia; the nearest region with results is eastern-africa.",
+                warning(warnings(LIBRARY, ethiopia, "milk"), "region-fallback").text());
+        assertTrue(!codes(warnings(LIBRARY, ethiopia.in("kenya"), "milk")).contains("region-fallback"));
+    }
+
+    @Test
+    void numbers_from_memory_and_assumed_spreads_name_their_rows() {
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "mealworm");
+        assertEquals(
+                List.of("oonincx-deboer-2012.mealworm.ghg.kg-protein"),
+                warning(warnings, "memory-graded").about());
+        assertEquals(
+                List.of("dreyer-2021.mealworm.ghg.kg-protein", "oonincx-deboer-2012.mealworm.ghg.kg-protein"),
+                warning(warnings, "assumed-spread").about());
+        assertTrue(!codes(warnings(LIBRARY, Asked.of(LIBRARY).grade(Grade.SECONDARY), "mealworm"))
+                .contains("memory-graded"));
+    }
+
+    @Test
+    void what_was_done_to_the_large_livestock_data_set_is_told() {
+        Set<String> codes = codes(warnings(LIBRARY, Asked.of(LIBRARY).only("poore-nemecek-2018"), "pork"));
+        assertEquals(Set.of("few-studies", "by-stage-split", "open-gas-shares"), codes);
+    }
+
+    @Test
+    void asked_for_just_what_it_publishes_only_the_number_of_studies_is_told() {
+        Asked asPublished = Asked.of(LIBRARY)
+                .only("poore-nemecek-2018")
+                .at("retail")
+                .luc(LandUseChange.INCLUDE)
+                .gwp("ar5-100-feedback")
+                .per(FunctionalUnit.HUNDRED_G_PROTEIN);
+        assertEquals(Set.of("few-studies"), codes(warnings(LIBRARY, asPublished, "pork")));
+    }
+
+    @Test
+    void land_use_change_and_warming_sets_that_could_not_be_set_right_are_told() {
+        Set<String> codes = codes(warnings(LIBRARY, Asked.of(LIBRARY), "chicken"));
+        assertTrue(codes.containsAll(Set.of("luc-not-stated", "luc-not-split", "other-warming-set")), codes::toString);
+    }
+
+    @Test
+    void factors_of_the_broader_product_are_told() {
+        Asked retail = Asked.of(LIBRARY).at("retail").only("opio-fao-2013");
+        assertTrue(codes(warnings(LIBRARY, retail, "beef-dairy-herd")).contains("factor-of-broader-product"));
+    }
+
+    @Test
+    void feed_of_an_unstated_basis_is_told() {
+        Asked feed = Asked.of(LIBRARY).indicator("feed").at("animal").per(FunctionalUnit.KG_LIVE);
+        assertTrue(codes(warnings(LIBRARY, feed, "house-cricket")).contains("feed-basis-not-stated"));
+    }
+
+    @Test
+    void own_rows_are_told_even_when_the_answer_uses_none_of_them() {
+        Library library = new InventedResults(folder)
+                .exact("cockroach", "oonincx-2010", 2, "kg-live")
+                .library();
+        assertEquals(
+                "1 row of a user's own library lies over the bundled one.",
+                warning(warnings(library, Asked.of(library), "egg"), "own-library")
+                        .text());
+        assertEquals(
+                List.of("invented.cockroach.oonincx-2010"),
+                warning(warnings(library, Asked.of(library).per(FunctionalUnit.KG_LIVE), "cockroach"), "own-rows")
+                        .about());
+    }
+
+    @Test
+    void each_thing_is_said_once_and_in_words() {
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "beef", "pork", "chicken", "milk", "mealworm");
+        assertEquals(warnings.size(), codes(warnings).size());
+        warnings.forEach(warning -> assertTrue(warning.text().endsWith("."), warning.text()));
+    }
+}

@@ -1,0 +1,60 @@
+package org.scalepan.footprint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+
+/** Property: whoever converts to another unit and back has what he had, for every product, form, source and pair of units. */
+class UnitChainRoundTripTest {
+    private static final Library LIBRARY = Libraries.bundled();
+
+    @Test
+    void there_and_back_is_where_one_started_at_the_centre_and_draw_by_draw() {
+        int pairs = 0;
+        for (Product product : LIBRARY.products().values()) {
+            for (String form : LIBRARY.ids("forms")) {
+                for (String source : new String[] {"some-study", "poore-nemecek-2018", "devries-deboer-2010"}) {
+                    UnitChain chain =
+                            new UnitChain(LIBRARY, product, form, source, ProteinBasis.CRUDE, true, Grade.MEMORY);
+                    for (FunctionalUnit from : FunctionalUnit.values()) {
+                        for (FunctionalUnit to : FunctionalUnit.values()) {
+                            pairs += roundTrip(chain, from, to, product.id() + ":" + form + " " + source);
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(pairs > 1_000, pairs + " pairs");
+    }
+
+    private static int roundTrip(UnitChain chain, FunctionalUnit from, FunctionalUnit to, String what) {
+        boolean there = chain.path(from, to) instanceof ChainPath.Found;
+        assertEquals(there, chain.path(to, from) instanceof ChainPath.Found, () -> what + ": one way only");
+        if (!there) {
+            return 0;
+        }
+        ChainPath.Found out = (ChainPath.Found) chain.path(from, to);
+        ChainPath.Found back = (ChainPath.Found) chain.path(to, from);
+        double centre = 1;
+        double[] draws = new double[50];
+        Arrays.fill(draws, 7);
+        DrawBook book = new DrawBook(3, draws.length);
+        for (ChainPath.Found way : new ChainPath.Found[] {out, back}) {
+            for (ChainStep step : way.steps()) {
+                centre *= step.multiplier();
+                step.apply(draws, book);
+            }
+        }
+        assertEquals(1, centre, 1e-12, () -> what + ": " + from.id() + " to " + to.id() + " and back");
+        for (double draw : draws) {
+            assertEquals(7, draw, 1e-11, () -> what + ": " + from.id() + " to " + to.id() + " and back, drawn");
+        }
+        return 1;
+    }
+}

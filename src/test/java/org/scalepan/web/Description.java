@@ -1,0 +1,195 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The description of the interface in {@code openapi/openapi.yaml}, as the tests read it. */
+final class Description {
+    static final Path FILE = Path.of("openapi", "openapi.yaml");
+
+    private final JsonNode root;
+
+    private Description(JsonNode root) {
+        this.root = root;
+    }
+
+    static Description read() {
+        try {
+            return new Description(new YAMLMapper().readTree(Files.readString(FILE)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    JsonNode root() {
+        return root;
+    }
+
+    /** A part of the description and where it stands, so that a fault can say so. */
+    record Part(JsonPointer at, JsonNode node) {
+        Part child(String name) {
+            JsonPointer pointer =
+                    at.append(JsonPointer.compile("/" + name.replace("~", "~0").replace("/", "~1")));
+            return new Part(pointer, node.path(name));
+        }
+
+        Map<String, Part> children() {
+            Map<String, Part> children = new LinkedHashMap<>();
+            node.fieldNames().forEachRemaining(name -> children.put(name, child(name)));
+            return children;
+        }
+
+        String text(String name) {
+            return node.path(name).asText();
+        }
+    }
+
+    /** One method of one address. */
+    record Operation(String path, String method, Part part) {
+        String id() {
+            return part.text("operationId");
+        }
+
+        @Override
+        public String toString() {
+            return method.toUpperCase(Locale.ROOT) + " " + path;
+        }
+    }
+
+    /** A parameter of an address, references followed. */
+    record Parameter(String name, boolean inPath, JsonNode schema, Optional<JsonNode> byDefault) {
+        boolean isList() {
+            return schema.path("type").asText().equals("array");
+        }
+    }
+
+    /**
+     * An example.
+     *
+     * @param question the question whose answer it is
+     * @param headers what the question is asked with
+     */
+    record Example(String name, String question, Map<String, String> headers, JsonNode value) {}
+
+    /** One documented answer of an address: what comes with a status, references followed. */
+    record Answer(Operation operation, int status, Part part) {
+        Map<String, Part> content() {
+            return part.child("content").children();
+        }
+
+        @Override
+        public String toString() {
+            return operation + " " + status;
+        }
+    }
+
+    List<Operation> operations() {
+        List<Operation> operations = new ArrayList<>();
+        new Part(JsonPointer.empty(), root)
+                .child("paths")
+                .children()
+                .forEach((path, item) -> item.children()
+                        .forEach((method, operation) -> operations.add(new Operation(path, method, operation))));
+        return operations;
+    }
+
+    List<Parameter> parameters(Operation operation) {
+        List<Parameter> parameters = new ArrayList<>();
+        for (JsonNode written : operation.part().node().path("parameters")) {
+            JsonNode parameter = resolve(written);
+            JsonNode schema = parameter.path("schema");
+            parameters.add(new Parameter(
+                    parameter.path("name").asText(),
+                    parameter.path("in").asText().equals("path"),
+                    resolve(schema),
+                    Optional.of(schema.path("default")).filter(value -> !value.isMissingNode())));
+        }
+        return parameters;
+    }
+
+    List<Answer> answers(Operation operation) {
+        List<Answer> answers = new ArrayList<>();
+        operation
+                .part()
+                .child("responses")
+                .children()
+                .forEach((status, answer) ->
+                        answers.add(new Answer(operation, Integer.parseInt(status), resolve(answer))));
+        return answers;
+    }
+
+    /** The examples of one documented answer, each with the media type that it has. */
+    Map<Example, String> examples(Answer answer) {
+        Map<Example, String> examples = new LinkedHashMap<>();
+        answer.content()
+                .forEach((mediaType, content) -> content.child("examples")
+                        .children()
+                        .values()
+                        .forEach(written -> examples.put(example(resolve(written)), mediaType)));
+        return examples;
+    }
+
+    List<Example> examples() {
+        return new Part(JsonPointer.empty(), root)
+                .child("components").child("examples").children().values().stream()
+                        .map(Description::example)
+                        .toList();
+    }
+
+    private static Example example(Part part) {
+        Map<String, String> headers =
+                part.node().has("x-accept") ? Map.of("Accept", part.text("x-accept")) : Map.<String, String>of();
+        String at = part.at().toString();
+        return new Example(
+                at.substring(at.lastIndexOf('/') + 1),
+                part.text("x-question"),
+                headers,
+                part.node().path("value"));
+    }
+
+    /** A question that the address answers with 200: that of its first example, or its own. */
+    String question(Operation operation) {
+        return answers(operation).stream()
+                .filter(answer -> answer.status() == 200)
+                .flatMap(answer -> examples(answer).keySet().stream())
+                .map(Example::question)
+                .findFirst()
+                .orElseGet(() -> operation.part().text("x-question"));
+    }
+
+    Map<String, Part> schemas() {
+        return new Part(JsonPointer.empty(), root)
+                .child("components")
+                .child("schemas")
+                .children();
+    }
+
+    /** Follows a reference within the description. */
+    JsonNode resolve(JsonNode node) {
+        return resolve(new Part(JsonPointer.empty(), node)).node();
+    }
+
+    Part resolve(Part part) {
+        Part found = part;
+        while (found.node().has("$ref")) {
+            JsonPointer pointer =
+                    JsonPointer.compile(found.node().path("$ref").asText().substring(1));
+            found = new Part(pointer, root.at(pointer));
+            if (found.node().isMissingNode()) {
+                throw new AssertionError("nothing stands at " + pointer);
+            }
+        }
+        return found;
+    }
+}

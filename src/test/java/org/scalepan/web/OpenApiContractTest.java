@@ -1,0 +1,701 @@
+package org.scalepan.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.lang.reflect.Field;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.factors.TableSchema;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.Note;
+
+/**
+ * Holds {@code openapi/openapi.yaml} and the running service against each other, in both directions.
+ *
+ * <p>After a change of data or of an answer's shape, run {@code mvn test -Dtest=OpenApiContractTest -Dscalepan.rewrite=true}: the
+ * examples are then written anew from the answers to their questions. Read the difference before committing it.
+ */
+class OpenApiContractTest {
+    private static final String NO_SUCH = "no-such-thing";
+    /** Headers that an answer may carry only when the description names them. */
+    private static final List<String> TOLD_HEADERS =
+            List.of("ETag", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
+
+    /** Parameters that take ids which come and go with the library; the service may list them, the description does not. */
+    private static final Set<String> OPEN = Set.of("products", "product", "against", "library");
+
+    private static Description description;
+    private static DescribedSchemas schemas;
+
+    @BeforeAll
+    static void read() {
+        if (Boolean.getBoolean("scalepan.rewrite")) {
+            ExampleBlock.rewrite();
+        }
+        description = Description.read();
+        schemas = new DescribedSchemas(description);
+    }
+
+    static List<Description.Operation> operations() {
+        return Description.read().operations();
+    }
+
+    @Test
+    void every_address_of_the_service_is_described_and_every_described_address_is_served() {
+        Set<String> served = new TreeSet<>();
+        RunningScalepan.routes().forEach(route -> served.add("get " + route.path()));
+        Set<String> described = new TreeSet<>();
+        description.operations().forEach(operation -> described.add(operation.method() + " " + operation.path()));
+
+        assertSame("addresses", served, described);
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void an_address_knows_the_parameters_described_and_no_others(Description.Operation operation) {
+        Route route = route(operation);
+        Set<String> known = new TreeSet<>(route.parameters());
+        if (route.isApi()) {
+            known.addAll(List.of("nocache", "library"));
+        }
+        Set<String> inPath = new TreeSet<>();
+        Matcher variable = Pattern.compile("\\{(\\w+)}").matcher(operation.path());
+        while (variable.find()) {
+            inPath.add(variable.group(1));
+        }
+
+        assertSame("query parameters of " + operation, known, names(operation, false));
+        assertSame("path parameters of " + operation, inPath, names(operation, true));
+    }
+
+    private static Set<String> names(Description.Operation operation, boolean inPath) {
+        Set<String> names = new TreeSet<>();
+        description.parameters(operation).stream()
+                .filter(parameter -> parameter.inPath() == inPath)
+                .forEach(parameter -> assertTrue(
+                        names.add(parameter.name()), () -> operation + " describes " + parameter.name() + " twice"));
+        return names;
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void an_operation_has_a_name_of_its_own_a_summary_a_description_and_a_declared_tag(
+            Description.Operation operation) {
+        JsonNode node = operation.part().node();
+        Set<String> declared = new TreeSet<>();
+        description
+                .root()
+                .path("tags")
+                .forEach(tag -> declared.add(tag.path("name").asText()));
+
+        assertTrue(
+                operation.id().matches("[a-z][A-Za-z]+"), () -> operation + " has the operationId " + operation.id());
+        assertEquals(
+                1,
+                description.operations().stream()
+                        .filter(other -> other.id().equals(operation.id()))
+                        .count(),
+                () -> "operationId " + operation.id() + " is not its own");
+        assertTrue(!node.path("summary").asText().isBlank(), () -> operation + " has no summary");
+        assertTrue(!node.path("description").asText().isBlank(), () -> operation + " has no description");
+        assertTrue(
+                declared.contains(node.path("tags").path(0).asText()),
+                () -> operation + " has no tag that is declared");
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void the_choices_of_a_parameter_are_those_that_the_service_offers(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        for (Description.Parameter parameter : description.parameters(operation)) {
+            if (parameter.inPath()) {
+                continue;
+            }
+            String question = with(operation, parameter.name(), NO_SUCH);
+            JsonNode schema =
+                    parameter.isList() ? description.resolve(parameter.schema().path("items")) : parameter.schema();
+            Set<String> described = texts(schema.path("enum"));
+            Set<String> offered = offered(Reply.to(question, asProblem(operation)));
+            if (!OPEN.contains(parameter.name()) && !described.equals(offered)) {
+                faults.add(operation + ": " + parameter.name() + " is described as one of " + described
+                        + ", the service offers " + offered);
+            }
+        }
+        assertNone(faults);
+    }
+
+    /** Spreadsheet cells are refused in one line of text unless the client asks for the whole problem. */
+    private static Map<String, String> asProblem(Description.Operation operation) {
+        return route(operation).cell() ? Map.of("Accept", ProblemView.MEDIA_TYPE) : Map.of();
+    }
+
+    /** What a refusal of an unknown value says would be right. */
+    private static Set<String> offered(Reply reply) {
+        if (reply.status() == 200 || !reply.isJson()) {
+            return Set.of();
+        }
+        for (JsonNode flaw : reply.json().path("errors")) {
+            if (flaw.path("message").asText().contains(NO_SUCH)) {
+                return texts(flaw.path("allowed"));
+            }
+        }
+        return Set.of();
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void the_choices_within_a_path_are_those_that_the_service_offers(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        for (Description.Parameter parameter : description.parameters(operation)) {
+            if (parameter.inPath() && parameter.schema().has("enum")) {
+                Set<String> described = texts(parameter.schema().path("enum"));
+                for (String choice : described) {
+                    Reply reply = Reply.to(withPath(operation, parameter.name(), choice), asProblem(operation));
+                    boolean known = reply.status() == 200
+                            || reply.json().path("type").asText().equals("/problems/no-evidence");
+                    if (!known) {
+                        faults.add(operation + ": " + parameter.name() + " " + choice + " is described, but answers "
+                                + reply.status());
+                    }
+                }
+                Reply refusal = Reply.to(withPath(operation, parameter.name(), NO_SUCH), asProblem(operation));
+                Set<String> offered = offered(refusal);
+                if (refusal.status() != 404 || (!offered.isEmpty() && !offered.equals(described))) {
+                    faults.add(operation + ": " + parameter.name() + " is described as one of " + described
+                            + ", the service offers " + offered);
+                }
+            }
+        }
+        assertNone(faults);
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void every_media_type_described_is_sent_to_those_who_ask_for_it(Description.Operation operation) {
+        Set<String> described = new TreeSet<>();
+        description.answers(operation).stream()
+                .filter(answer -> answer.status() == 200)
+                .forEach(answer -> described.addAll(answer.content().keySet()));
+        Set<String> sent = new TreeSet<>();
+        String question = description.question(operation);
+        described.forEach(mediaType ->
+                sent.add(Reply.to(question, Map.of("Accept", mediaType)).mediaType()));
+        // Where the path names a file, the file decides.
+        description.parameters(operation).stream()
+                .filter(parameter -> parameter.inPath() && parameter.name().equals("file"))
+                .flatMap(parameter -> texts(parameter.schema().path("enum")).stream())
+                .forEach(file ->
+                        sent.add(Reply.to(withPath(operation, "file", file)).mediaType()));
+
+        assertSame("media types of " + operation, sent, described);
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void the_limits_of_a_number_are_those_that_the_service_keeps(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        for (Description.Parameter parameter : description.parameters(operation)) {
+            JsonNode schema = parameter.schema();
+            if (schema.has("minimum")) {
+                double step = schema.path("type").asText().equals("integer") ? 1 : 0.001;
+                Map<Double, Integer> statusOf = new LinkedHashMap<>();
+                statusOf.put(schema.path("minimum").asDouble(), 200);
+                statusOf.put(schema.path("minimum").asDouble() - step, 400);
+                statusOf.put(schema.path("maximum").asDouble(), 200);
+                statusOf.put(schema.path("maximum").asDouble() + step, 400);
+                statusOf.forEach((value, status) -> {
+                    String question = with(operation, parameter.name(), Parameters.plain(value));
+                    int got = Reply.to(question).status();
+                    if (got != status) {
+                        faults.add(question + " answers " + got + ", by the limits described it would be " + status);
+                    }
+                });
+            }
+        }
+        assertNone(faults);
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void the_longest_list_is_the_one_that_the_service_takes(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        for (Description.Parameter parameter : description.parameters(operation)) {
+            if (parameter.isList()) {
+                int most = parameter.schema().path("maxItems").asInt();
+                for (int count : new int[] {most, most + 1}) {
+                    String list = String.join(
+                            ",",
+                            IntStream.range(0, count).mapToObj(i -> "x" + i).toList());
+                    String body = Reply.to(with(operation, parameter.name(), list), asProblem(operation))
+                            .body();
+                    if (body.contains("at most " + most + " are allowed") != count > most) {
+                        faults.add(operation + ": " + parameter.name() + " with " + count
+                                + " entries, described are at most " + most + ", is answered with " + body);
+                    }
+                }
+            }
+        }
+        assertNone(faults);
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void a_default_is_what_the_service_takes(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        String question = description.question(operation);
+        Reply reply = Reply.to(question);
+        for (Description.Parameter parameter : description.parameters(operation)) {
+            if (parameter.byDefault().isPresent() && !question.contains(parameter.name() + "=")) {
+                String described = plain(parameter.byDefault().get());
+                String taken = Stream.of(
+                                reply.header("Content-Location").orElse("").split("[?&]"))
+                        .filter(pair -> pair.startsWith(parameter.name() + "="))
+                        .findFirst()
+                        .orElse("nothing");
+                if (!taken.equals(parameter.name() + "=" + described)) {
+                    faults.add(operation + ": the default of " + parameter.name() + " is described as " + described
+                            + ", the service takes " + taken);
+                }
+            }
+        }
+        assertNone(faults);
+    }
+
+    private static String plain(JsonNode value) {
+        return value.isArray() ? String.join(",", texts(value)) : value.asText();
+    }
+
+    @Test
+    void every_closed_list_of_words_repeats_its_vocabulary() {
+        Map<String, Supplier<Collection<String>>> own = new TreeMap<>();
+        own.put("askable functional units", FunctionalUnit::askable);
+        own.put(
+                "land-use change in questions",
+                () -> Stream.of(LandUseChange.values()).map(LandUseChange::id).toList());
+        own.put(
+                "protein bases",
+                () -> Stream.of(ProteinBasis.values()).map(ProteinBasis::id).toList());
+        own.put("note codes", OpenApiContractTest::noteCodes);
+        own.put("warning codes", () -> {
+            Set<String> codes = new LinkedHashSet<>(noteCodes());
+            codes.addAll(List.of(
+                    "few-studies",
+                    "no-evidence",
+                    "region-fallback",
+                    "regional-results",
+                    "animal-boundary",
+                    "energy-kinds",
+                    "quality-patterns",
+                    "form-mix",
+                    "own-library"));
+            return codes;
+        });
+        own.put(
+                "likelihood words",
+                () -> IntStream.rangeClosed(0, 1_000)
+                        .mapToObj(i -> Likelihood.word(i / 1_000.0))
+                        .toList());
+        own.put("warming_sets or not-stated", () -> {
+            Set<String> sets =
+                    new LinkedHashSet<>(RunningScalepan.library().warmingSets().keySet());
+            sets.add("not-stated");
+            return sets;
+        });
+        List<String> faults = new ArrayList<>();
+        Set<String> met = new TreeSet<>();
+        List<Description.Part> parts = new ArrayList<>();
+        description.schemas().values().forEach(schema -> collectEnums(schema, parts));
+        for (Description.Part part : parts) {
+            String vocabulary = part.text("x-vocabulary");
+            met.add(vocabulary);
+            if (vocabulary.equals("fixed")) {
+                continue;
+            }
+            Collection<String> right =
+                    own.containsKey(vocabulary) ? own.get(vocabulary).get() : ofLibrary(vocabulary);
+            Set<String> wanted = new TreeSet<>(right);
+            Set<String> described = new TreeSet<>(texts(part.node().path("enum")));
+            if (!wanted.equals(described)) {
+                faults.add(part.at() + " lists " + described + ", the vocabulary \"" + vocabulary + "\" has " + wanted);
+            }
+        }
+        assertNone(faults);
+        assertTrue(met.containsAll(own.keySet()), () -> "of " + own.keySet() + " only " + met + " were met");
+    }
+
+    private static void collectEnums(Description.Part part, List<Description.Part> found) {
+        if (part.node().has("enum")) {
+            found.add(part);
+        }
+        part.children().values().forEach(child -> collectEnums(child, found));
+    }
+
+    private static Collection<String> noteCodes() {
+        List<String> codes = new ArrayList<>();
+        for (Field field : Note.Codes.class.getFields()) {
+            try {
+                codes.add((String) field.get(null));
+            } catch (IllegalAccessException e) {
+                throw new AssertionError(e);
+            }
+        }
+        return codes;
+    }
+
+    /** The ids of a table, or the words that a column may hold, written {@code table.column}. */
+    private static Collection<String> ofLibrary(String vocabulary) {
+        int dot = vocabulary.indexOf('.');
+        String table = dot < 0 ? vocabulary : vocabulary.substring(0, dot);
+        assertTrue(
+                RunningScalepan.library().tables().stream()
+                        .anyMatch(found -> found.schema().name().equals(table)),
+                () -> "x-vocabulary \"" + vocabulary + "\" names neither a list known here nor a table");
+        if (dot < 0) {
+            return RunningScalepan.library().table(table).rows().stream()
+                    .map(row -> row.text("id"))
+                    .toList();
+        }
+        String column = vocabulary.substring(dot + 1);
+        return RunningScalepan.library().table(table).schema().fields().stream()
+                .filter(field -> field.name().equals(column))
+                .flatMap(field -> field.allowed().stream())
+                .toList();
+    }
+
+    @Test
+    void the_schema_of_a_row_has_the_columns_of_its_table() {
+        List<String> faults = new ArrayList<>();
+        int tables = 0;
+        for (Description.Part schema : description.schemas().values()) {
+            if (schema.node().has("x-table")) {
+                tables++;
+                Set<String> columns =
+                        new TreeSet<>(RunningScalepan.library().table(schema.text("x-table")).schema().fields().stream()
+                                .map(TableSchema.Field::name)
+                                .toList());
+                Set<String> described =
+                        new TreeSet<>(schema.child("properties").children().keySet());
+                // The one thing that an address adds to a row.
+                described.remove("potentials");
+                if (!columns.equals(described)) {
+                    faults.add(schema.at() + " has " + described + ", the table has " + columns);
+                }
+            }
+        }
+        assertNone(faults);
+        assertEquals(
+                VocabularyRoutes.TABLES.size(), tables, "one schema for the rows of each table that has an address");
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void an_address_shows_each_status_that_is_described_and_no_other(Description.Operation operation) {
+        Map<Integer, Description.Answer> described = new TreeMap<>();
+        description.answers(operation).forEach(answer -> described.put(answer.status(), answer));
+        List<String> faults = new ArrayList<>();
+        Set<Integer> shown = new TreeSet<>();
+        probes(operation).forEach((question, headers) -> {
+            Reply reply = Reply.to(question, headers);
+            shown.add(reply.status());
+            Description.Answer answer = described.get(reply.status());
+            if (answer == null) {
+                faults.add(question + " with " + headers + " answers " + reply.status() + ", which is not described");
+            } else {
+                faults.addAll(faults(question, reply, answer));
+            }
+        });
+        if (operation.path().equals("/health/ready")) {
+            // Shown below, on a service that has not started.
+            shown.add(503);
+        }
+        if (!shown.equals(described.keySet())) {
+            faults.add(operation + " is described with " + described.keySet() + ", but shows " + shown);
+        }
+        assertNone(faults);
+    }
+
+    /** Questions that bring out every status that an address may have, derived from one that it answers with 200. */
+    private static Map<String, Map<String, String>> probes(Description.Operation operation) {
+        String good = description.question(operation);
+        String joint = good.contains("?") ? "&" : "?";
+        Map<String, Map<String, String>> probes = new LinkedHashMap<>();
+        probes.put(good, Map.of());
+        probes.put(good + joint + "no_such_parameter=1", Map.of());
+        if (operation.path().startsWith("/v1/")) {
+            probes.put(good + joint + "nocache=1", Map.of("If-None-Match", "*"));
+            probes.put(good + joint + "nocache=2", Map.of("Accept", "image/png"));
+            probes.put(good + joint + "library=0000000000000000", Map.of());
+        } else {
+            probes.put(good + "?", Map.of("If-None-Match", "*"));
+        }
+        if (operation.path().endsWith("}")) {
+            String path = good.replaceAll("\\?.*", "");
+            probes.put(path.substring(0, path.lastIndexOf('/') + 1) + NO_SUCH, Map.of());
+        }
+        return probes;
+    }
+
+    /** What of a reply differs from its description: media type, headers, and the body by its schema. */
+    private static List<String> faults(String question, Reply reply, Description.Answer answer) {
+        List<String> faults = new ArrayList<>();
+        Map<String, Description.Part> content = answer.content();
+        if (content.isEmpty() != reply.body().isEmpty()) {
+            faults.add(question + ": " + answer + " is described with the bodies " + content.keySet()
+                    + ", the reply has " + reply.body().length() + " characters");
+        }
+        if (!content.isEmpty() && !content.containsKey(reply.mediaType())) {
+            faults.add(question + ": " + answer + " is described as " + content.keySet() + ", the reply is "
+                    + reply.mediaType());
+        }
+        Map<String, Description.Part> headers = answer.part().child("headers").children();
+        headers.forEach((name, header) -> {
+            JsonPointer schema = description.resolve(header).child("schema").at();
+            reply.header(name)
+                    .ifPresentOrElse(
+                            value -> schemas.faults(schema, TextNode.valueOf(value))
+                                    .forEach(fault -> faults.add(question + ": header " + name + ": " + fault)),
+                            () -> faults.add(question + ": " + answer + " has no header " + name));
+        });
+        TOLD_HEADERS.stream()
+                .filter(name -> reply.header(name).isPresent() && !headers.containsKey(name))
+                .forEach(name -> faults.add(question + ": " + answer + " is described without the header " + name));
+        if (reply.isJson() && content.containsKey(reply.mediaType())) {
+            JsonPointer schema = content.get(reply.mediaType()).child("schema").at();
+            schemas.faults(schema, reply.json()).forEach(fault -> faults.add(question + ": " + answer + ": " + fault));
+        }
+        return faults;
+    }
+
+    @Test
+    void a_service_that_is_not_ready_says_503() {
+        Readiness readiness = new Readiness();
+        Route ready = new SiteRoutes(RunningScalepan.library(), new Metrics(), readiness)
+                .routes().stream()
+                        .filter(route -> route.path().equals("/health/ready"))
+                        .findFirst()
+                        .orElseThrow();
+        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "");
+
+        Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
+
+        assertEquals(503, refused.problem().status());
+    }
+
+    /** Questions beyond the examples: every product as product and as reference, every kind of step, and thin evidence. */
+    static List<String> questions() {
+        List<String> questions = new ArrayList<>(List.of(
+                "/v1/comparison?products=mealworm,house-cricket,black-soldier-fly,chicken,pork,milk,tofu&against=beef",
+                "/v1/comparison?products=mealworm&against=beef&boundary=retail&per=100g-protein&luc=include",
+                "/v1/comparison?products=mealworm&against=chicken&per=kg-quality-protein&protein=corrected&quality=uncapped",
+                "/v1/comparison?products=house-cricket&against=beef&boundary=animal&per=kg-live&gwp=ar5-gtp20&strict=yes",
+                "/v1/comparison?products=mealworm&against=pork&grade=abstract&region=thailand&coverage=0.5&draws=1000",
+                "/v1/comparison?products=mealworm&against=beef&exclude=poore-nemecek-2018&seed=7&delim=;&bom=0",
+                "/v1/table?products=mealworm,beef&indicators=ghg,land,energy,feed&format=json"
+                        + "&stats=median,mean,low,high,studies,results",
+                "/v1/results?product=beef",
+                "/v1/results?indicator=feed-dry-matter&form=fresh&boundary=animal&region=world&grade=secondary",
+                "/v1/results",
+                "/v1/sources",
+                "/v1/sources?format=csl",
+                "/v1/rows/c01",
+                "/v1/table?products=nothing&indicators=nothing&coverage=2&draws=1.5"));
+        RunningScalepan.library().products().keySet().forEach(id -> questions.add("/v1/products/" + id));
+        RunningScalepan.library()
+                .indicators()
+                .keySet()
+                .forEach(id -> questions.add("/v1/comparison?draws=1000&against=beef&indicator=" + id + "&products="
+                        + String.join(
+                                ",",
+                                RunningScalepan.library().products().keySet().stream()
+                                        .limit(20)
+                                        .toList())));
+        return questions;
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void a_real_answer_is_as_its_schema_says(String question) {
+        Reply reply = Reply.to(question);
+        Description.Answer answer = answer(question, reply.status());
+
+        assertNone(faults(question, reply, answer));
+    }
+
+    private static Description.Answer answer(String question, int status) {
+        String path = question.replaceAll("\\?.*", "");
+        Description.Operation operation = description.operations().stream()
+                .filter(found -> path.matches(found.path().replaceAll("\\{\\w+}", "[^/]+")))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(path + " is not described"));
+        return description.answers(operation).stream()
+                .filter(answer -> answer.status() == status)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(question + " answers " + status + ", which is not described"));
+    }
+
+    @Test
+    void every_example_is_the_answer_to_its_question() {
+        List<String> faults = new ArrayList<>();
+        description.examples().forEach(example -> {
+            Reply reply = Reply.to(example.question(), example.headers());
+            if (reply.isJson()) {
+                differences("", example.value(), reply.json(), faults, example);
+            } else if (!example.value().asText().equals(reply.body())) {
+                faults.add("example " + example.name() + " shows\n" + example.value() + "\nbut " + example.question()
+                        + " answers\n" + TextNode.valueOf(reply.body()));
+            }
+        });
+        assertNone(faults);
+    }
+
+    private static void differences(
+            String at, JsonNode shown, JsonNode told, List<String> faults, Description.Example example) {
+        boolean bothObjects = shown.isObject() && told.isObject();
+        boolean bothArrays = shown.isArray() && told.isArray() && shown.size() == told.size();
+        if (bothObjects) {
+            Set<String> names = new TreeSet<>();
+            shown.fieldNames().forEachRemaining(names::add);
+            told.fieldNames().forEachRemaining(names::add);
+            names.forEach(name -> differences(at + "/" + name, shown.path(name), told.path(name), faults, example));
+        } else if (bothArrays) {
+            IntStream.range(0, shown.size())
+                    .forEach(i -> differences(at + "/" + i, shown.path(i), told.path(i), faults, example));
+        } else if (!shown.equals(told)) {
+            faults.add("example " + example.name() + " shows at " + at + " " + shown + ", but " + example.question()
+                    + " answers " + told);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void an_example_stands_under_the_status_and_media_type_that_its_question_has(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        description
+                .answers(operation)
+                .forEach(answer -> description.examples(answer).forEach((example, mediaType) -> {
+                    Reply reply = Reply.to(example.question(), example.headers());
+                    if (reply.status() != answer.status() || !reply.mediaType().equals(mediaType)) {
+                        faults.add("example " + example.name() + " stands under " + answer + " " + mediaType
+                                + ", its question has " + reply.status() + " " + reply.mediaType());
+                    }
+                }));
+        assertNone(faults);
+    }
+
+    @Test
+    void every_example_is_shown_somewhere() {
+        Set<String> shown = new TreeSet<>();
+        description
+                .operations()
+                .forEach(operation -> description
+                        .answers(operation)
+                        .forEach(answer ->
+                                description.examples(answer).keySet().forEach(example -> shown.add(example.name()))));
+        Set<String> there = new TreeSet<>();
+        description.examples().forEach(example -> there.add(example.name()));
+
+        assertSame("examples", there, shown);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1", "/v1/", "/v2/products", "/v1/products/beef/more", "/docs/index.html", "/index.html"})
+    void an_address_that_is_not_described_is_not_there(String path) {
+        Reply reply = Reply.to(path);
+
+        assertEquals(404, reply.status(), path);
+        assertNone(schemas.faults(JsonPointer.compile("/components/schemas/Problem"), reply.json()));
+    }
+
+    @Test
+    void the_description_is_served_as_it_stands_in_the_file() throws Exception {
+        assumeTrue(!Boolean.getBoolean("scalepan.rewrite"), "the build has still the file as it was before");
+        assertTrue(
+                Files.readString(Description.FILE)
+                        .equals(Reply.to("/openapi.yaml").body()),
+                () -> "the build serves another description than " + Description.FILE + "; compile anew");
+    }
+
+    private static Route route(Description.Operation operation) {
+        return RunningScalepan.routes().stream()
+                .filter(route -> route.path().equals(operation.path()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(operation + " is not served"));
+    }
+
+    /** The question that the address answers, with one parameter set to a value. */
+    private static String with(Description.Operation operation, String name, String value) {
+        String good = description.question(operation);
+        int mark = good.indexOf('?');
+        String path = mark < 0 ? good : good.substring(0, mark);
+        List<String> pairs = new ArrayList<>(List.of(name + "=" + value));
+        if (mark >= 0) {
+            Stream.of(good.substring(mark + 1).split("&"))
+                    .filter(pair -> !pair.startsWith(name + "="))
+                    .forEach(pairs::add);
+        }
+        return path + "?" + String.join("&", pairs);
+    }
+
+    /** The address that is answered, with one variable of its path set to a value. */
+    private static String withPath(Description.Operation operation, String name, String value) {
+        String[] template = operation.path().split("/", -1);
+        String[] path = description.question(operation).replaceAll("\\?.*", "").split("/", -1);
+        for (int i = 0; i < template.length; i++) {
+            if (template[i].equals("{" + name + "}")) {
+                path[i] = value;
+            }
+        }
+        return String.join("/", path);
+    }
+
+    private static Set<String> texts(JsonNode array) {
+        Set<String> texts = new LinkedHashSet<>();
+        StreamSupport.stream(array.spliterator(), false).map(JsonNode::asText).forEach(texts::add);
+        return texts;
+    }
+
+    private static void assertSame(String what, Set<String> served, Set<String> described) {
+        Set<String> missing = new TreeSet<>(served);
+        missing.removeAll(described);
+        Set<String> surplus = new TreeSet<>(described);
+        surplus.removeAll(served);
+        assertTrue(
+                missing.isEmpty() && surplus.isEmpty(),
+                () -> what + ": the description lacks " + missing + " and has too many " + surplus);
+    }
+
+    private static void assertNone(List<String> faults) {
+        if (!faults.isEmpty()) {
+            fail(String.join("\n", faults));
+        }
+    }
+}

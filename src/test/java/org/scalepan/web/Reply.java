@@ -1,0 +1,61 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What the running service replies to a question. */
+record Reply(int status, Map<String, String> headers, String body) {
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final JsonMapper JSON = new JsonMapper();
+
+    /** Asks with the headers given and no others: the client adds no Accept header of its own. */
+    static Reply to(String question, Map<String, String> headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri(question));
+        headers.forEach(request::header);
+        try {
+            HttpResponse<byte[]> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
+            Map<String, String> replied = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+            response.headers().map().forEach((name, values) -> replied.put(name, String.join(", ", values)));
+            return new Reply(response.statusCode(), replied, new String(response.body(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new AssertionError("no reply to " + question, e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("no reply to " + question, e);
+        }
+    }
+
+    static Reply to(String question) {
+        return to(question, Map.of());
+    }
+
+    Optional<String> header(String name) {
+        return Optional.ofNullable(headers.get(name));
+    }
+
+    /** The media type without its parameters. */
+    String mediaType() {
+        return header("Content-Type").orElse("").replaceAll(";.*", "").strip();
+    }
+
+    boolean isJson() {
+        return mediaType().endsWith("json");
+    }
+
+    JsonNode json() {
+        try {
+            return JSON.readTree(body);
+        } catch (JsonProcessingException e) {
+            throw new AssertionError("not JSON: " + body, e);
+        }
+    }
+}

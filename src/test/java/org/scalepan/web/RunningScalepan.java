@@ -1,0 +1,43 @@
+package org.scalepan.web;
+
+import io.restassured.RestAssured;
+import io.restassured.specification.RequestSpecification;
+import java.net.URI;
+import java.util.List;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.LibraryLoad;
+import org.scalepan.factors.LibraryLoader;
+
+/** The one service that the tests of the HTTP face share: it starts on a free port at the first question and stops with the JVM. */
+final class RunningScalepan {
+    private static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
+    private static final String HOST = "127.0.0.1";
+    private static final WebServer SERVER = new WebServer(LIBRARY).start(HOST, 0);
+
+    private RunningScalepan() {}
+
+    static Library library() {
+        return LIBRARY;
+    }
+
+    static String digest() {
+        return LIBRARY.version().digest();
+    }
+
+    static List<Route> routes() {
+        return SERVER.routes();
+    }
+
+    static int port() {
+        return SERVER.port();
+    }
+
+    static URI uri(String question) {
+        return URI.create("http://" + HOST + ":" + SERVER.port() + question);
+    }
+
+    /** A request that sends the address as it is written, so that the tests decide what is percent-encoded. */
+    static RequestSpecification given() {
+        return RestAssured.given().baseUri("http://" + HOST).port(SERVER.port()).urlEncodingEnabled(false);
+    }
+}

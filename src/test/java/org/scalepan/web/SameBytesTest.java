@@ -1,0 +1,79 @@
+package org.scalepan.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import io.restassured.RestAssured;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.factors.LibraryLoad;
+import org.scalepan.factors.LibraryLoader;
+
+/** An answer is a function of question, library and seed, and of nothing else. */
+class SameBytesTest {
+    private static WebServer another;
+
+    @BeforeAll
+    static void startAnother() {
+        another = new WebServer(((LibraryLoad.Loaded) LibraryLoader.bundled()).library()).start("127.0.0.1", 0);
+    }
+
+    @AfterAll
+    static void stopAnother() {
+        another.close();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/v1/comparison?products=mealworm,chicken&against=beef",
+                "/v1/comparison?products=mealworm&against=beef&format=md",
+                "/v1/table?products=mealworm,beef&indicators=ghg,land&format=xml",
+                "/v1/ratio/ghg/mealworm/beef?stat=text",
+                "/v1/products",
+                "/v1/sources?format=bibtex"
+            })
+    void the_same_question_gives_the_same_bytes_also_from_another_start_of_the_service(String question) {
+        Reply first = Reply.to(question);
+
+        assertEquals(first.body(), Reply.to(question).body());
+        assertEquals(
+                first.body(),
+                RestAssured.given()
+                        .baseUri("http://127.0.0.1")
+                        .port(another.port())
+                        .urlEncodingEnabled(false)
+                        .accept("*/*")
+                        .get(question)
+                        .asString());
+    }
+
+    @Test
+    void a_default_that_is_written_out_changes_nothing_but_the_question() {
+        assertEquals(
+                Reply.to("/v1/value/ghg/mealworm").body(),
+                Reply.to(
+                                "/v1/value/ghg/mealworm?per=kg-protein&boundary=farm-gate&gwp=ar6-100&coverage=0.90&draws=10000"
+                                        + "&seed=1")
+                        .body());
+    }
+
+    @Test
+    void a_product_has_the_same_figure_beside_whatever_else_is_asked() {
+        assertEquals(
+                Reply.to("/v1/comparison?products=mealworm&against=beef").json().at("/items/0/footprint"),
+                Reply.to("/v1/comparison?products=chicken,mealworm&against=pork")
+                        .json()
+                        .at("/items/1/footprint"));
+    }
+
+    @Test
+    void another_seed_gives_another_draw() {
+        assertNotEquals(
+                Reply.to("/v1/value/ghg/mealworm").body(),
+                Reply.to("/v1/value/ghg/mealworm?seed=2").body());
+    }
+}
