@@ -24,6 +24,11 @@ public final class Citations {
         return this;
     }
 
+    /** A source by its id. */
+    public void addSource(String id) {
+        sources.add(id);
+    }
+
     public Citations add(PairedEvidence paired) {
         paired.ratios().forEach(ratio -> sources.add(ratio.study()));
         return this;

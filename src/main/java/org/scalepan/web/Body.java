@@ -163,6 +163,25 @@ final class Body {
         flaws.add(Problem.Flaw.at(place(field), message, List.of(), List.of()));
     }
 
+    /** A text or number as text, if given: for fields that are read by the rules of query parameters. */
+    Optional<String> scalar(String field) {
+        if (!has(field)) {
+            return Optional.empty();
+        }
+        JsonNode value = node.path(field);
+        if (!value.isTextual() && !value.isNumber()) {
+            fault(field, field + " must be a text or a number");
+            return Optional.empty();
+        }
+        return Optional.of(value.asText());
+    }
+
+    /** Takes over a fault that was found by the rules of query parameters. */
+    void unknownScalar(Problem.Flaw flaw) {
+        flaws.add(
+                Problem.Flaw.at(place(flaw.parameter().orElse("")), flaw.message(), flaw.allowed(), flaw.didYouMean()));
+    }
+
     /** Refuses fields that nobody asked for, which are mostly misspelt. */
     void close() {
         node.fieldNames().forEachRemaining(field -> {

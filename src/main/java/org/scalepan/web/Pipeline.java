@@ -1,10 +1,13 @@
 package org.scalepan.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.factors.Library;
@@ -33,10 +36,18 @@ final class Pipeline {
             Parameters parameters = parameters(context, route);
             checkPin(parameters);
             Answer answer = route.handling()
-                    .answer(new Request(context.path(), context.pathParamMap(), parameters, header(context, "Accept")));
+                    .answer(new Request(
+                            context.path(),
+                            context.pathParamMap(),
+                            parameters,
+                            header(context, "Accept"),
+                            () -> body(context)));
             send(context, route, parameters, answer);
         } catch (Refused refused) {
             refuse(context, route, refused.problem());
+        } catch (HttpResponseException e) {
+            // The framework's own refusal, such as a body that is too long: answered where all of those are.
+            throw e;
         } catch (RuntimeException e) {
             LOG.error("no answer from {}", route.path(), e);
             refuse(
@@ -46,6 +57,15 @@ final class Pipeline {
         } finally {
             metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
         }
+    }
+
+    private static JsonNode body(Context context) {
+        String type = header(context, "Content-Type").toLowerCase(Locale.ROOT);
+        if (!type.equals("application/json") && !type.replace(" ", "").startsWith("application/json;")) {
+            throw new Refused(Problem.plain(
+                    415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
+        }
+        return JsonBody.parse(context.bodyAsBytes());
     }
 
     private static Parameters parameters(Context context, Route route) {
@@ -80,6 +100,10 @@ final class Pipeline {
             // A handler that forgot to ask would otherwise answer a question that was not understood.
             parameters.refuseIfWrong();
         }
+        if (route.method() == Route.Method.POST) {
+            sendComputed(context, route, answer);
+            return;
+        }
         String tag = EntityTag.of(answer.body());
         context.header("ETag", tag);
         context.header("Vary", "Accept");
@@ -99,6 +123,16 @@ final class Pipeline {
         context.contentType(answer.mediaType());
         // Told here because the server does not count a body that HEAD leaves out once it outgrows the buffer.
         context.header("Content-Length", Integer.toString(answer.body().length));
+        context.result(answer.body());
+    }
+
+    /** An answer to records sent: it belongs to them and is kept by nobody. */
+    private void sendComputed(Context context, Route route, Answer answer) {
+        context.header("Cache-Control", "no-store");
+        context.header("Library-Version", library.version().version());
+        context.header("Library-Digest", library.version().digest());
+        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        context.contentType(answer.mediaType());
         context.result(answer.body());
     }
 

@@ -1,7 +1,9 @@
 package org.scalepan.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * One request as a handler sees it.
@@ -10,8 +12,10 @@ import java.util.Map;
  * @param variables the parts of the path that the route names
  * @param parameters the query parameters
  * @param accept the Accept header
+ * @param body the JSON sent along, read when it is asked for
  */
-record Request(String path, Map<String, String> variables, Parameters parameters, String accept) {
+record Request(
+        String path, Map<String, String> variables, Parameters parameters, String accept, Supplier<JsonNode> body) {
 
     String variable(String name) {
         return variables.getOrDefault(name, "");

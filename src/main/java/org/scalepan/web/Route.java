@@ -5,12 +5,21 @@ import java.util.List;
 /**
  * One address of the service.
  *
+ * @param method what is done with the address
  * @param path in the framework's notation, as in {@code /v1/products/{id}}
  * @param parameters query parameters that it knows, beside those that every route knows
  * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
  */
-record Route(String path, List<String> parameters, boolean cell, Handling handling) {
+record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling) {
+    /** What a client does with an address. */
+    enum Method {
+        /** Asks; HEAD asks for the head of the same answer. */
+        GET,
+        /** Sends records to be computed. */
+        POST
+    }
+
     /** Known by every route of the API: a cache-buster that is ignored. */
     static final String NO_CACHE = "nocache";
 
@@ -27,11 +36,15 @@ record Route(String path, List<String> parameters, boolean cell, Handling handli
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(path, parameters, false, handling);
+        return new Route(Method.GET, path, parameters, false, handling);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(path, parameters, true, handling);
+        return new Route(Method.GET, path, parameters, true, handling);
+    }
+
+    static Route post(String path, List<String> parameters, Handling handling) {
+        return new Route(Method.POST, path, parameters, false, handling);
     }
 
     boolean isApi() {

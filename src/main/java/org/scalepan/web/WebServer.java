@@ -35,6 +35,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
+        all.addAll(new FootprintRoutes(library).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
         this.javalin = Javalin.create(config -> configure(config, pipeline));
@@ -86,16 +87,21 @@ public final class WebServer implements AutoCloseable {
             http.setSendServerVersion(false);
         });
         for (Route route : routes) {
+            if (route.method() == Route.Method.POST) {
+                config.routes.post(route.path(), context -> pipeline.run(context, route));
+                config.routes.options(route.path(), context -> options(context, "POST, OPTIONS"));
+                continue;
+            }
             // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its status.
             config.routes.get(route.path(), context -> pipeline.run(context, route));
             config.routes.head(route.path(), context -> pipeline.run(context, route));
-            config.routes.options(route.path(), WebServer::options);
+            config.routes.options(route.path(), context -> options(context, "GET, HEAD, OPTIONS"));
         }
         config.routes.exception(HttpResponseException.class, WebServer::refuse);
     }
 
-    private static void options(Context context) {
-        context.header("Allow", "GET, HEAD, OPTIONS");
+    private static void options(Context context, String methods) {
+        context.header("Allow", methods);
         context.status(204);
     }
 

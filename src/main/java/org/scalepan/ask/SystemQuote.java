@@ -1,0 +1,71 @@
+package org.scalepan.ask;
+
+import java.util.Optional;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.ChainPath;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.FirstOrder;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Scope;
+import org.scalepan.production.SystemFootprint;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * What can be said of one farm or herd on a ruler.
+ *
+ * @param system the inventory added up, when there is a way to the unit asked for and something to add
+ * @param missing why there is none
+ */
+public record SystemQuote(
+        Inventory inventory,
+        Scope scope,
+        Optional<SystemFootprint> system,
+        Optional<Footprint> footprint,
+        Optional<Summary> summary,
+        Optional<String> missing) {
+
+    static SystemQuote of(
+            Library library, Inventory inventory, Ruler ruler, boolean credit, Sampling sampling, DrawBook book) {
+        Scope scope = new Scope(ruler.indicator(), ruler.per(), ruler.boundary(), ruler.gwp(), credit);
+        UnitChain chain = new UnitChain(
+                library,
+                inventory.output().product(),
+                inventory.output().form(),
+                "",
+                ruler.protein(),
+                ruler.qualityCapped(),
+                Grade.MEMORY);
+        ChainPath path = chain.path(inventory.output().per(), ruler.per());
+        if (path instanceof ChainPath.Missing missing) {
+            return none(inventory, scope, missing.text());
+        }
+        SystemFootprint system = new SystemFootprint(inventory, scope, ((ChainPath.Found) path).steps());
+        if (system.isEmpty()) {
+            return none(
+                    inventory,
+                    scope,
+                    "nothing that counts for " + ruler.indicator().id() + " was recorded or could be filled");
+        }
+        Footprint footprint = system.footprint(book);
+        return new SystemQuote(
+                inventory,
+                scope,
+                Optional.of(system),
+                Optional.of(footprint),
+                Optional.of(footprint.summary(sampling.coverage())),
+                Optional.empty());
+    }
+
+    private static SystemQuote none(Inventory inventory, Scope scope, String why) {
+        return new SystemQuote(
+                inventory, scope, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(why));
+    }
+
+    /** The doubt by first-order propagation. */
+    public Optional<FirstOrder> firstOrder() {
+        return system.map(SystemFootprint::firstOrder);
+    }
+}

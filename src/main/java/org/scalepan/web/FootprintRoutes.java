@@ -1,0 +1,127 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.SystemAnswer;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Inventory;
+
+/** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
+final class FootprintRoutes {
+    private static final int MOST_SYSTEMS = 10;
+    private static final int MOST_PRODUCTS = 20;
+    private static final List<String> BOUNDARIES = List.of("animal", "farm-gate", "processing-gate");
+    private static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
+    private static final List<String> SCALARS = List.of(
+            "per", "boundary", "luc", "gwp", "grade", "protein", "quality", "strict", "coverage", "draws", "seed");
+
+    private final Library library;
+
+    FootprintRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(Route.post("/v1/footprint", List.of(), this::footprint));
+    }
+
+    private Answer footprint(Request request) {
+        request.parameters().refuseIfWrong();
+        Body body = Body.of(request.body().get());
+        SystemReading systems = new SystemReading(library);
+        Optional<Inventory> system = body.object("system").flatMap(systems::read);
+        if (!body.has("system")) {
+            body.fault("system", "system is missing: the farm or herd to compute");
+        }
+        List<Inventory> others = new ArrayList<>();
+        List<ProductForm> products = new ArrayList<>();
+        body.object("compare").ifPresent(compare -> {
+            compare.objects("systems", MOST_SYSTEMS)
+                    .forEach(other -> systems.read(other).ifPresent(others::add));
+            products.addAll(products(compare));
+            compare.close();
+        });
+        boolean credit =
+                body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
+        List<String> indicators = indicators(body);
+        Parameters scalars = scalars(body);
+        List<Ruler> rulers = rulers(body, scalars, indicators);
+        Sampling sampling = new RulerReading(library, scalars).sampling();
+        scalars.errors().forEach(flaw -> body.unknownScalar(flaw));
+        body.close();
+        body.refuseIfWrong();
+        SystemAnswer answer = SystemAnswer.of(
+                library, new SystemAnswer.Question(system.orElseThrow(), others, products, rulers, credit, sampling));
+        Map<String, Object> question = new LinkedHashMap<>();
+        question.put("indicators", indicators);
+        question.put("products", products.stream().map(ProductForm::written).toList());
+        question.put("credit", credit ? "yes" : "no");
+        question.putAll(scalars.resolved());
+        return Answer.of(Answer.JSON, new FootprintView(library, answer).json(question));
+    }
+
+    private List<ProductForm> products(Body compare) {
+        List<String> names = compare.texts("products", MOST_PRODUCTS);
+        if (names.isEmpty()) {
+            return List.of();
+        }
+        Parameters parameters = new Parameters(Map.of("products", String.join(",", names)));
+        List<ProductForm> products = new ProductReading(library, parameters).some("products", MOST_PRODUCTS);
+        parameters.errors().forEach(compare::unknownScalar);
+        return products;
+    }
+
+    private static List<String> indicators(Body body) {
+        List<String> asked = body.texts("indicators", INDICATORS.size());
+        asked.stream()
+                .filter(name -> !INDICATORS.contains(name))
+                .forEach(name -> body.unknown(
+                        "indicators", name, INDICATORS, org.scalepan.factors.Nearest.to(name, INDICATORS, 2)));
+        List<String> known =
+                asked.stream().filter(INDICATORS::contains).distinct().toList();
+        return known.isEmpty() ? List.of("ghg", "land", "feed", "energy", "water") : known;
+    }
+
+    /** The fields that the questions about published products have as parameters, read by the same rules. */
+    private static Parameters scalars(Body body) {
+        Map<String, String> given = new LinkedHashMap<>();
+        for (String field : SCALARS) {
+            body.scalar(field).ifPresent(value -> given.put(field, value));
+        }
+        return new Parameters(given);
+    }
+
+    private List<Ruler> rulers(Body body, Parameters scalars, List<String> indicators) {
+        String boundary = scalars.raw("boundary").orElse("farm-gate");
+        if (!BOUNDARIES.contains(boundary)) {
+            body.unknown("boundary", boundary, BOUNDARIES, List.of());
+        }
+        List<Ruler> rulers = new ArrayList<>();
+        for (String id : indicators) {
+            var indicator =
+                    java.util.Objects.requireNonNull(library.indicators().get(id));
+            rulers.add(new RulerReading(library, scalars).ruler(indicator));
+        }
+        if (rulers.size() > 1) {
+            List.of("per", "boundary").stream()
+                    .filter(name -> scalars.raw(name).isEmpty())
+                    .forEach(scalars::unresolve);
+        }
+        return rulers;
+    }
+
+    /** For reading a system that stands alone, as in a row of a bulk run. */
+    static Optional<Inventory> system(Library library, JsonNode node, List<Problem.Flaw> flaws) {
+        Body body = Body.of(node);
+        Optional<Inventory> read = new SystemReading(library).read(body);
+        flaws.addAll(body.flaws());
+        return read;
+    }
+}

@@ -1,0 +1,271 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.scalepan.ask.Citations;
+import org.scalepan.ask.KeyFigures;
+import org.scalepan.ask.Quote;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.SystemAnswer;
+import org.scalepan.ask.SystemQuote;
+import org.scalepan.ask.Versus;
+import org.scalepan.ask.Warning;
+import org.scalepan.ask.Warnings;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.Row;
+import org.scalepan.factors.Table;
+import org.scalepan.production.Flow;
+import org.scalepan.production.Flux;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Stage;
+import org.scalepan.production.SystemFootprint;
+
+/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and what stands beside it. */
+final class FootprintView {
+    private final Library library;
+    private final SystemAnswer answer;
+
+    FootprintView(Library library, SystemAnswer answer) {
+        this.library = library;
+        this.answer = answer;
+    }
+
+    String json(Map<String, Object> question) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", Envelope.library(library));
+        Inventory inventory = answer.question().system();
+        node.set("system", system(inventory));
+        ArrayNode footprints = node.putArray("footprints");
+        answer.rulers().forEach(ruler -> footprints.add(onRuler(ruler)));
+        node.set("key_figures", figures(KeyFigures.of(inventory)));
+        node.set("gaps", gaps(inventory));
+        node.set("remarks", remarks(inventory));
+        Envelope.close(node, warnings(), library, products(), references());
+        return Json.write(node);
+    }
+
+    private static ObjectNode system(Inventory inventory) {
+        ObjectNode node = Json.object();
+        node.put("name", inventory.name());
+        node.put("product", inventory.output().product().id());
+        node.put("form", inventory.output().form());
+        node.put("output", Numbers.rounded(inventory.output().amount()));
+        node.put("output_unit", inventory.output().per().words() + " a year");
+        node.put("burden_share", Numbers.rounded(inventory.output().share()));
+        node.put("allocation", inventory.output().allocation());
+        return node;
+    }
+
+    private ObjectNode onRuler(SystemAnswer.OnRuler on) {
+        Ruler ruler = on.ruler();
+        Sentences sentences = new Sentences(ruler, answer.question().sampling().coverage());
+        ObjectNode node = quote(on.system(), sentences);
+        on.withCredit().ifPresent(other -> {
+            ObjectNode beside = quote(other, sentences);
+            beside.put("credit", other.scope().credit() ? "yes" : "no");
+            node.set("credit_the_other_way", beside);
+        });
+        ArrayNode others = node.putArray("compare");
+        on.others().forEach(other -> {
+            ObjectNode one = quote(other.quote(), sentences);
+            one.put("system", other.quote().inventory().name());
+            versus(one, other.versus());
+            others.add(one);
+        });
+        on.products().forEach(other -> {
+            ObjectNode one = QuoteView.json(other.quote(), sentences);
+            versus(one, other.versus());
+            others.add(one);
+        });
+        return node;
+    }
+
+    private ObjectNode quote(SystemQuote quote, Sentences sentences) {
+        ObjectNode node = Json.object();
+        node.put("indicator", quote.scope().indicator().id());
+        node.put("per", quote.scope().per().id());
+        node.put("boundary", quote.scope().boundary());
+        if (quote.scope().indicator().isWarming()) {
+            node.put("gwp", quote.scope().gwp().id());
+        }
+        node.put("status", quote.system().isPresent() ? "ok" : "not-computed");
+        Json.put(node, "reason", quote.missing());
+        quote.summary().ifPresent(summary -> {
+            ObjectNode footprint = SummaryView.json(summary);
+            footprint.put("unit", sentences.unit());
+            footprint.put("text", sentences.footprint(summary));
+            node.set("footprint", footprint);
+        });
+        quote.firstOrder().ifPresent(first -> {
+            double coverage = answer.question().sampling().coverage();
+            ObjectNode propagated = node.putObject("first_order");
+            propagated.put("value", Numbers.rounded(first.value()));
+            propagated.put("low", Numbers.rounded(first.low(coverage)));
+            propagated.put("high", Numbers.rounded(first.high(coverage)));
+        });
+        quote.system().ifPresent(system -> parts(node, system));
+        return node;
+    }
+
+    private static void parts(ObjectNode node, SystemFootprint system) {
+        double whole = system.central();
+        ArrayNode stages = node.putArray("by_stage");
+        for (Map.Entry<Stage, Double> stage : system.byStage().entrySet()) {
+            ObjectNode one = stages.addObject();
+            one.put("stage", stage.getKey().id());
+            one.put("value", Numbers.rounded(stage.getValue()));
+            share(one, stage.getValue(), whole);
+        }
+        if (system.scope().indicator().isWarming()) {
+            ArrayNode gases = node.putArray("by_gas");
+            for (Map.Entry<Flux, Double> gas : system.byGas().entrySet()) {
+                ObjectNode one = gases.addObject();
+                one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-parted"));
+                one.put("value", Numbers.rounded(gas.getValue()));
+                share(one, gas.getValue(), whole);
+            }
+        }
+        ArrayNode lines = node.putArray("lines");
+        for (Map.Entry<Flow, Double> line : system.byFlow().entrySet()) {
+            ObjectNode one = lines.addObject();
+            Flow flow = line.getKey();
+            one.put("stage", flow.stage().id());
+            one.put("what", flow.what());
+            one.put(
+                    "flux",
+                    flow.flux()
+                            .gas()
+                            .map(gas -> gas.id())
+                            .orElse(flow.flux()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', '-')));
+            one.put("value", Numbers.rounded(line.getValue()));
+            Json.put(one, "gwp", flow.warmingSet());
+            one.set("rows", Json.texts(flow.rows()));
+        }
+    }
+
+    private static void share(ObjectNode node, double part, double whole) {
+        if (whole != 0) {
+            node.put("share", Numbers.rounded(part / whole));
+        }
+    }
+
+    private static void versus(ObjectNode node, Optional<Versus> versus) {
+        versus.ifPresent(found -> {
+            ObjectNode times = SummaryView.json(found.timesLess());
+            times.put("text", Sentences.ratio(found.timesLess()));
+            node.set("times_less", times);
+            ObjectNode less = node.putObject("probability_less");
+            less.put("value", Numbers.rounded(found.less().value()));
+            less.put("standard_error", Numbers.rounded(found.less().standardError()));
+        });
+    }
+
+    private static ObjectNode figures(Map<String, Double> figures) {
+        ObjectNode node = Json.object();
+        figures.forEach((name, value) -> node.put(name, Numbers.rounded(value)));
+        return node;
+    }
+
+    private static ArrayNode gaps(Inventory inventory) {
+        ArrayNode array = Json.array();
+        inventory.gaps().forEach(gap -> {
+            ObjectNode one = array.addObject();
+            one.put("field", gap.field());
+            one.put("filled_with", gap.filledWith());
+            one.set("rows", Json.texts(gap.rows()));
+        });
+        return array;
+    }
+
+    private static ArrayNode remarks(Inventory inventory) {
+        ArrayNode array = Json.array();
+        inventory
+                .remarks()
+                .forEach(remark -> array.addObject().put("code", remark.code()).put("text", remark.text()));
+        return array;
+    }
+
+    private List<Inventory> inventories() {
+        List<Inventory> all = new ArrayList<>(List.of(answer.question().system()));
+        all.addAll(answer.question().others());
+        return all;
+    }
+
+    private List<Quote> quotes() {
+        return answer.rulers().stream()
+                .flatMap(ruler -> ruler.products().stream())
+                .map(SystemAnswer.OtherProduct::quote)
+                .toList();
+    }
+
+    private List<Product> products() {
+        Set<Product> products = new LinkedHashSet<>();
+        inventories().forEach(inventory -> products.add(inventory.output().product()));
+        quotes().forEach(quote -> products.add(quote.item().product()));
+        return List.copyOf(products);
+    }
+
+    private List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        boolean mixed = inventories().stream()
+                .flatMap(inventory -> inventory.flows().stream())
+                .anyMatch(flow -> flow.flux() == Flux.CO2E);
+        if (mixed) {
+            warnings.add(new Warning(
+                    "other-warming-set",
+                    "Some factors are published as CO2e only, under their own warming set (see gwp of each line); they are kept as"
+                            + " published.",
+                    List.of()));
+        }
+        boolean bound = inventories().stream()
+                .flatMap(inventory -> inventory.gaps().stream())
+                .anyMatch(gap -> gap.filledWith().startsWith("not counted")
+                        || gap.filledWith().contains("not counted"));
+        if (bound) {
+            warnings.add(new Warning(
+                    "lower-bound",
+                    "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
+                    List.of()));
+        }
+        if (!quotes().isEmpty()) {
+            warnings.addAll(Warnings.of(library, quotes()));
+            warnings.add(new Warning(
+                    "computed-beside-published",
+                    "A system computed from records stands beside published studies, which may count other things; a system of"
+                            + " the other kind computed by the same rules is the fairer neighbour.",
+                    List.of()));
+        }
+        return warnings;
+    }
+
+    private List<Reference> references() {
+        Citations citations = new Citations();
+        quotes().forEach(citations::add);
+        Set<String> rows = new LinkedHashSet<>();
+        inventories().forEach(inventory -> {
+            inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
+            inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+        });
+        for (Table table : library.tables()) {
+            for (Row row : table.rows()) {
+                if (row.optional("id").filter(rows::contains).isPresent()) {
+                    row.list("source").forEach(citations::addSource);
+                }
+            }
+        }
+        return citations.references(library);
+    }
+}

@@ -1,0 +1,274 @@
+package org.scalepan.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.Row;
+import org.scalepan.production.FarmRecords;
+import org.scalepan.production.FarmRecords.CoProduct;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.herd.EnergyNeed;
+import org.scalepan.production.herd.Herd;
+import org.scalepan.production.herd.HerdBooks;
+import org.scalepan.production.insects.Harvest;
+import org.scalepan.production.insects.InsectBooks;
+import org.scalepan.production.insects.InsectFarm;
+
+/** Reads one production system out of a request: an insect farm's notebook or a herd. */
+final class SystemReading {
+    private static final double MOST = 1e12;
+    private static final List<String> CATEGORIES = List.of(
+            "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
+
+    private final Library library;
+    private final RecordsReading records;
+
+    SystemReading(Library library) {
+        this.library = library;
+        this.records = new RecordsReading(library);
+    }
+
+    /** Reads a system; after a fault the result is empty and the fault is in the body. */
+    Optional<Inventory> read(Body body) {
+        Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
+        int before = body.flaws().size();
+        if (kind.isEmpty()) {
+            return Optional.empty();
+        }
+        if (kind.get().equals("insects")) {
+            Optional<InsectFarm> farm = insects(body);
+            body.close();
+            return farm.filter(read -> body.flaws().size() == before).map(read -> InsectBooks.inventory(library, read));
+        }
+        Optional<Herd> herd = herd(body);
+        body.close();
+        return herd.filter(read -> body.flaws().size() == before).map(read -> HerdBooks.inventory(library, read));
+    }
+
+    private Optional<InsectFarm> insects(Body body) {
+        List<String> insects = library.products().values().stream()
+                .filter(product -> product.group().equals("insect"))
+                .map(Product::id)
+                .toList();
+        Optional<String> species = body.needOneOf("product", insects);
+        String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
+        Optional<Harvest> harvest = harvest(body);
+        OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
+        if (!form.equals("fresh") && sold.isEmpty()) {
+            body.fault(
+                    "sold_kg",
+                    "sold_kg is missing: a farm that sells " + form + " needs the kg sold beside the live harvest");
+        }
+        FarmRecords read = records.read(body, "farm");
+        InsectFarm.CoProductRule rule = body.oneOf("co_product_allocation", List.of("none", "mass", "economic"))
+                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
+                .orElse(InsectFarm.CoProductRule.NONE);
+        OptionalDouble price = body.number("price_per_kg", 0, MOST);
+        if (rule == InsectFarm.CoProductRule.ECONOMIC
+                && (price.isEmpty()
+                        || read.coProducts().stream().map(CoProduct::price).anyMatch(OptionalDouble::isEmpty))) {
+            body.fault(
+                    "co_product_allocation",
+                    "economic allocation needs price_per_kg of the product and of every co-product");
+        }
+        OptionalDouble cycle = body.number("cycle_days", 1, 2000);
+        OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
+        OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
+        OptionalDouble mortality = body.number("mortality", 0, 0.99);
+        Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
+        List<InsectFarm.Processing> processing =
+                body.objects("processing", 10).stream().map(this::processing).toList();
+        if (species.isEmpty() || harvest.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new InsectFarm(
+                read,
+                java.util.Objects.requireNonNull(library.products().get(species.get())),
+                form,
+                harvest.get(),
+                sold,
+                price,
+                cycle,
+                pairs,
+                kept,
+                mortality,
+                frass,
+                processing,
+                rule));
+    }
+
+    private static Optional<Harvest> harvest(Body body) {
+        Optional<Body> given = body.object("harvest");
+        if (given.isEmpty()) {
+            if (!body.has("harvest")) {
+                body.fault(
+                        "harvest",
+                        "harvest is missing: give kg_per_year, or containers, kg_per_container and cycles_per_year, or larvae"
+                                + " and larvae_per_kg");
+            }
+            return Optional.empty();
+        }
+        Body harvest = given.get();
+        int before = body.flaws().size();
+        boolean weighed = harvest.has("kg_per_year");
+        boolean contained = harvest.has("containers");
+        boolean counted = harvest.has("larvae");
+        if (List.of(weighed, contained, counted).stream().filter(way -> way).count() != 1) {
+            harvest.fault(
+                    "kg_per_year",
+                    "give the harvest in one way: kg_per_year, or containers with kg_per_container and cycles_per_year, or larvae"
+                            + " with larvae_per_kg");
+            return Optional.empty();
+        }
+        List<Double> numbers = new ArrayList<>();
+        List<String> fields = weighed
+                ? List.of("kg_per_year")
+                : contained
+                        ? List.of("containers", "kg_per_container", "cycles_per_year")
+                        : List.of("larvae", "larvae_per_kg");
+        fields.forEach(field -> numbers.add(harvest.needNumber(field, 1e-9, MOST)));
+        harvest.close();
+        if (body.flaws().size() != before) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                weighed
+                        ? new Harvest.Weighed(numbers.get(0))
+                        : contained
+                                ? new Harvest.ByContainer(numbers.get(0), numbers.get(1), numbers.get(2))
+                                : new Harvest.ByNumber(numbers.get(0), numbers.get(1)));
+    }
+
+    private static InsectFarm.Frass frass(Body body) {
+        OptionalDouble kilograms = body.number("kg", 0, MOST);
+        OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
+        InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
+                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
+                .orElse(InsectFarm.Fate.STORED);
+        boolean credited = body.oneOf("credited", List.of("no", "yes"))
+                .filter("yes"::equals)
+                .isPresent();
+        body.close();
+        return new InsectFarm.Frass(kilograms, nitrogen, fate, credited);
+    }
+
+    private InsectFarm.Processing processing(Body body) {
+        String step = body.needOneOf("step", List.of("drying", "blanching", "freezing"))
+                .orElse("");
+        double water = body.needNumber("water_kg", 0, MOST);
+        String carrier =
+                body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+        body.close();
+        return new InsectFarm.Processing(step, water, carrier);
+    }
+
+    private Optional<Herd> herd(Body body) {
+        Optional<String> category = body.needOneOf("animals", CATEGORIES);
+        String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
+        Optional<String> region =
+                body.oneOf("ipcc_region", terms("ipcc-region", "ipcc.")).map(id -> "ipcc." + id);
+        String productivity =
+                body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
+        Optional<String> climate = body.oneOf("climate", terms("climate", ""));
+        double heads = body.needNumber("heads", 1e-9, 1e9);
+        List<Herd.Yield> yields = yields(body);
+        List<Herd.ManureShare> manure = manure(body);
+        Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
+        if (cattle.isPresent()
+                && category.filter(name -> List.of("dairy-cattle", "other-cattle", "buffalo")
+                                .contains(name))
+                        .isEmpty()) {
+            body.fault("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only");
+        }
+        Optional<String> product = body.oneOf("product", library.products().keySet());
+        FarmRecords read = records.read(body, "herd");
+        if (category.isEmpty() || yields.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Herd(
+                read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product));
+    }
+
+    private List<String> terms(String kind, String prefix) {
+        return library.table("ipcc_terms").rows().stream()
+                .filter(row -> row.text("kind").equals(kind))
+                .map(row -> row.text("id").substring(prefix.length()))
+                .toList();
+    }
+
+    private static List<Herd.Yield> yields(Body body) {
+        List<Herd.Yield> yields = new ArrayList<>();
+        Optional<Body> given = body.object("yield");
+        if (given.isEmpty()) {
+            body.fault("yield", "yield is missing: give milk_kg, eggs_kg or live_kg a year");
+            return yields;
+        }
+        Body yield = given.get();
+        yield.number("milk_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.MILK, kg)));
+        yield.number("eggs_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.EGGS, kg)));
+        yield.number("live_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.LIVE, kg)));
+        yield.close();
+        if (yields.isEmpty()) {
+            body.fault("yield", "yield needs at least one of milk_kg, eggs_kg, live_kg");
+        }
+        return yields;
+    }
+
+    private List<Herd.ManureShare> manure(Body body) {
+        List<Herd.ManureShare> shares = new ArrayList<>();
+        double sum = 0;
+        for (Body given : body.objects("manure", 20)) {
+            String system =
+                    given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
+            double share = given.needNumber("share", 0, 1);
+            given.close();
+            sum += share;
+            shares.add(new Herd.ManureShare("mms." + system, share));
+        }
+        if (!shares.isEmpty() && Math.abs(sum - 1) > 1e-6) {
+            body.fault(
+                    "manure",
+                    "the shares of the manure systems add up to " + Numbers.plain(sum) + "; they must add up to 1");
+        }
+        return shares;
+    }
+
+    private static Optional<Herd.Cattle> cattle(Body body) {
+        int before = body.flaws().size();
+        double weight = body.needNumber("weight_kg", 10, 2000);
+        double mature = body.number("mature_weight_kg", 10, 2000).orElse(weight);
+        double gain = body.number("gain_kg_per_day", 0, 5).orElse(0);
+        double milk = body.number("milk_kg_per_day", 0, 100).orElse(0);
+        double fat = body.number("milk_fat_percent", 0, 15).orElse(4);
+        double pregnant = body.number("pregnant_share", 0, 1).orElse(0);
+        double work = body.number("work_hours_per_day", 0, 24).orElse(0);
+        double digestibility = body.needNumber("digestibility_percent", 40, 90);
+        String activity = body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas"))
+                .orElse("stall");
+        String kind = body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates"))
+                .orElse(milk > 0 ? "lactating" : "not-lactating");
+        OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
+        OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
+        body.close();
+        if (body.flaws().size() != before) {
+            return Optional.empty();
+        }
+        EnergyNeed.Animal animal =
+                new EnergyNeed.Animal(weight, mature, gain, milk, fat, pregnant, work, digestibility);
+        return Optional.of(new Herd.Cattle(animal, activity, kind, conversion, protein));
+    }
+
+    /** Names near to a mistyped ingredient, by its other names too. */
+    static List<String> nearIngredients(Library library, String typed) {
+        for (Row row : library.table("ingredients").rows()) {
+            if (row.list("aliases").stream().anyMatch(typed::equalsIgnoreCase)) {
+                return List.of(row.text("id"));
+            }
+        }
+        return Nearest.to(typed, library.ids("ingredients"), 3);
+    }
+}
