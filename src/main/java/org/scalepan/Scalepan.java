@@ -45,9 +45,10 @@ public final class Scalepan {
                         + " (is something else listening there? try --port)");
                 System.exit(CANNOT_LISTEN);
             }
+            int ownRows = loaded.library().version().ownRows();
             System.out.println("Scalepan listens on http://" + settings.host() + ":" + server.port() + "  (library "
                     + loaded.library().version().version() + ", "
-                    + loaded.library().version().digest() + ")");
+                    + loaded.library().version().digest() + (ownRows == 0 ? "" : ", " + ownRows + " own rows") + ")");
             // The main thread stays, so that tools that end with it keep the service running.
             new CountDownLatch(1).await();
         }

@@ -136,4 +136,16 @@ class OverlayTest {
                 LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(own.path())));
         return assertInstanceOf(LibraryLoad.Broken.class, load).faults();
     }
+
+    @Test
+    void a_misspelt_file_name_is_told_with_the_name_that_was_meant() throws IOException {
+        Files.writeString(folder.resolve("result.csv"), "id\n");
+        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
+        LibraryLoad.Broken broken = assertInstanceOf(LibraryLoad.Broken.class, load);
+        assertEquals(
+                List.of(
+                        folder.resolve("result.csv")
+                                + ":1:1: no table has this file name; did you mean results.csv? see factors/README.md for the files"),
+                broken.faults().stream().map(Fault::toString).toList());
+    }
 }
