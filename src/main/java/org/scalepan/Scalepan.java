@@ -34,7 +34,7 @@ public final class Scalepan {
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
         if (load instanceof LibraryLoad.Broken broken) {
             broken.faults().forEach(System.err::println);
-            System.err.println(broken.faults().size() + " faults in the factor library; not started");
+            System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
             WebServer server = new WebServer(loaded.library());
@@ -45,11 +45,17 @@ public final class Scalepan {
                         + " (is something else listening there? try --port)");
                 System.exit(CANNOT_LISTEN);
             }
+            int ownRows = loaded.library().version().ownRows();
             System.out.println("Scalepan listens on http://" + settings.host() + ":" + server.port() + "  (library "
                     + loaded.library().version().version() + ", "
-                    + loaded.library().version().digest() + ")");
+                    + loaded.library().version().digest() + (ownRows == 0 ? "" : ", " + counted(ownRows, "own row"))
+                    + ")");
             // The main thread stays, so that tools that end with it keep the service running.
             new CountDownLatch(1).await();
         }
+    }
+
+    private static String counted(int count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
     }
 }

@@ -13,7 +13,7 @@ public record ProductForm(Product product, String form) {
     /** As said in a sentence. */
     public String words() {
         return form.equals(product.defaultForm())
-                ? product.name().toLowerCase(java.util.Locale.ROOT)
-                : product.name().toLowerCase(java.util.Locale.ROOT) + " (" + form.replace('-', ' ') + ")";
+                ? product.name()
+                : product.name() + " (" + form.replace('-', ' ') + ")";
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.DrawBook;
@@ -31,10 +32,24 @@ public final class Quoting {
                     evidence,
                     Optional.of(footprint),
                     Optional.of(footprint.summary(sampling.coverage())),
+                    List.of(),
                     List.of());
         }
         return new Quote(
-                item, evidence, Optional.empty(), Optional.empty(), elsewhere(library, item.product(), evidence));
+                item,
+                evidence,
+                Optional.empty(),
+                Optional.empty(),
+                elsewhere(library, item.product(), evidence),
+                composition(library, item));
+    }
+
+    private static List<CompositionRow> composition(Library library, ProductForm item) {
+        return library.composition().stream()
+                .filter(row -> row.product().equals(item.product().id())
+                        && row.form().equals(item.form())
+                        && row.use() == CompositionRow.Use.DEFAULT)
+                .toList();
     }
 
     /** All that is published of the product: first for the indicator asked, then for others. */

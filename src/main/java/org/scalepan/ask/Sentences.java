@@ -1,7 +1,9 @@
 package org.scalepan.ask;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.scalepan.factors.Regions;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
@@ -47,7 +49,7 @@ public final class Sentences {
         String where = capital(name(quote)) + ", " + boundary();
         return quote.summary()
                 .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
-                        + count(quote.studies(), "study", "studies") + basis() + ").")
+                        + studies(quote, "") + basis(List.of(quote)) + ")." + animalsOnly())
                 .orElse(where + ": no evidence per " + ruler.per().words() + ".");
     }
 
@@ -59,8 +61,21 @@ public final class Sentences {
                 : capital(name(product)) + " has " + ratio(versus.share()) + " times the " + indicator() + " of "
                         + name(reference);
         return more + ", per " + ruler.per().words() + ", " + boundary() + " (" + percent() + " interval; "
-                + count(product.studies(), "study", "studies") + " of " + name(product) + ", " + reference.studies()
-                + " of " + name(reference) + basis() + "). " + probability(product, reference, versus) + animalsOnly();
+                + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
+                + basis(List.of(product, reference)) + "). " + probability(product, reference, versus)
+                + animalsOnly();
+    }
+
+    /** {@code 2 studies of beef in Kenya, 1 from memory}. */
+    private String studies(Quote quote, String of) {
+        StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
+        quote.regionUsed()
+                .filter(region -> !region.equals(Regions.WORLD))
+                .ifPresent(region -> text.append(" in ").append(region));
+        if (quote.studiesFromMemory() > 0) {
+            text.append(", ").append(quote.studiesFromMemory()).append(" from memory");
+        }
+        return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
     }
 
     private String animalsOnly() {
@@ -72,9 +87,16 @@ public final class Sentences {
         double value = versus.less().value();
         return Likelihood.word(value, product.studies(), reference.studies())
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
-                .orElse(capital(name(product)) + " has less in " + Math.round(value * 100)
-                        + " % of the draws; fewer than " + Likelihood.FEWEST_STUDIES
-                        + " studies on a side are too few for a likelihood.");
+                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; fewer than "
+                        + Likelihood.FEWEST_STUDIES + " studies on a side are too few for a likelihood.");
+    }
+
+    /** A share of draws: never said to be none or all, because draws end somewhere. */
+    private static String share(double value) {
+        if (value > 0.99) {
+            return "more than 99 %";
+        }
+        return value < 0.01 ? "fewer than 1 %" : Math.round(value * 100) + " %";
     }
 
     private String indicator() {
@@ -94,12 +116,14 @@ public final class Sentences {
     }
 
     /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
-    private String basis() {
+    private String basis(List<Quote> quotes) {
         if (!ruler.indicator().isWarming()) {
             return "";
         }
+        boolean all = quotes.stream().noneMatch(Quote::keepsOtherWarmingSets);
         String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        return "; " + ruler.gwp().name() + ", " + luc + " land-use change where studies tell";
+        return "; " + ruler.gwp().name() + (all ? "" : " where studies could be re-based") + ", " + luc
+                + " land-use change where studies tell";
     }
 
     private String percent() {

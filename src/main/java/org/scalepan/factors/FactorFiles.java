@@ -5,13 +5,18 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where the files of a factor library come from. */
 public sealed interface FactorFiles {
 
     /** The content of a file of the library, or nothing if it has no such file. */
     Optional<byte[]> read(String name);
+
+    /** The CSV and JSON files that lie in this library, so that a misspelt one is not passed over in silence. */
+    List<String> names();
 
     /** How to name a file of this library to a person, so that a fault can be found. */
     String place(String name);
@@ -25,6 +30,11 @@ public sealed interface FactorFiles {
             } catch (IOException e) {
                 throw new UncheckedIOException("cannot read the bundled factors/" + name, e);
             }
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of();
         }
 
         @Override
@@ -45,6 +55,18 @@ public sealed interface FactorFiles {
                 return Optional.of(Files.readAllBytes(file));
             } catch (IOException e) {
                 throw new UncheckedIOException("cannot read " + file, e);
+            }
+        }
+
+        @Override
+        public List<String> names() {
+            try (Stream<Path> files = Files.list(path)) {
+                return files.map(file -> String.valueOf(file.getFileName()))
+                        .filter(name -> name.endsWith(".csv") || name.endsWith(".json"))
+                        .sorted()
+                        .toList();
+            } catch (IOException e) {
+                throw new UncheckedIOException("cannot list " + path, e);
             }
         }
 

@@ -56,6 +56,7 @@ public final class LibraryLoader {
         for (TableSchema schema : TableSchema.readAll(dataPackage.get())) {
             table(schema).ifPresent(table -> tables.put(schema.name(), table));
         }
+        own.ifPresent(files -> strangers(files, TableSchema.readAll(dataPackage.get())));
         int known = faults.size();
         List<Reference> references = references();
         links(tables, references, faults.size() == known);
@@ -75,6 +76,26 @@ public final class LibraryLoader {
                 : Optional.empty();
         TableCheck check = new TableCheck(faults);
         tables.values().forEach(table -> check.links(table, targets, sources));
+    }
+
+    /** A misspelt file in a user's folder must not be passed over in silence. */
+    private void strangers(FactorFiles files, List<TableSchema> schemas) {
+        List<String> known = new ArrayList<>(List.of("sources.json", "datapackage.json"));
+        schemas.forEach(schema -> known.add(schema.path()));
+        for (String name : files.names()) {
+            if (!known.contains(name)) {
+                String near = Nearest.to(name, known, 1).stream()
+                        .findFirst()
+                        .map(right -> "did you mean " + right + "? ")
+                        .orElse("");
+                faults.add(new Fault(
+                        files.place(name),
+                        1,
+                        1,
+                        "no table has this file name",
+                        near + "see factors/README.md for the files"));
+            }
+        }
     }
 
     private LibraryLoad broken() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * What supplies the protein.
  *
+ * @param name singular, as it stands inside a sentence: capital letters only where the language asks for them
  * @param group insect, livestock, fish, plant or feed
  * @param broader the product that includes this one, as beef includes beef from the dairy herd
  * @param defaultForm the form meant when a question names none

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -149,20 +150,33 @@ public final class Pool {
                 unused);
     }
 
-    /** The different reasons why results of the form asked for could not be used, the first few of them. */
+    /** Why results of the form asked for could not be used: their boundaries in one breath, other reasons one by one. */
     private String why() {
-        List<String> reasons = unused.stream()
+        List<Unused> sameForm = unused.stream()
                 .filter(item -> item.result().form().equals(question.form()))
+                .toList();
+        if (sameForm.isEmpty()) {
+            return "its results are about other forms, "
+                    + joined(unused.stream().map(item -> item.result().form()));
+        }
+        List<String> reasons = new ArrayList<>();
+        String elsewhere = joined(sameForm.stream()
+                .map(item -> item.result().boundary())
+                .filter(boundary -> !boundary.equals(question.boundary())));
+        if (!elsewhere.isEmpty()) {
+            reasons.add("results end at " + elsewhere + ", and no published stage split leads from there");
+        }
+        sameForm.stream()
+                .filter(item -> item.result().boundary().equals(question.boundary()))
                 .map(Unused::reason)
                 .distinct()
-                .limit(3)
-                .toList();
-        if (!reasons.isEmpty()) {
-            return String.join("; ", reasons);
-        }
-        List<String> forms =
-                unused.stream().map(item -> item.result().form()).distinct().toList();
-        return "its results are about other forms, " + String.join(", ", forms);
+                .limit(2)
+                .forEach(reasons::add);
+        return String.join("; ", reasons);
+    }
+
+    private static String joined(Stream<String> words) {
+        return String.join(", ", words.distinct().toList());
     }
 
     private List<Study> studies(List<Harmonised> findings) {

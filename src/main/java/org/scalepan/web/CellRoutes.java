@@ -14,6 +14,8 @@ import org.scalepan.ask.Versus;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.PairedEvidence;
+import org.scalepan.quantity.Print;
 
 /**
  * One number for one spreadsheet cell: the digits alone, dot decimal, no unit, no line end, no byte-order mark, because a cell
@@ -21,8 +23,8 @@ import org.scalepan.literature.Evidence;
  */
 final class CellRoutes {
     static final String ON_ERROR = "on_error";
-    private static final List<String> VALUE_STATS =
-            List.of("median", "mean", "low", "high", "studies", "results", "unit", "text", "sources");
+    private static final List<String> VALUE_STATS = List.of(
+            "median", "mean", "low", "high", "studies", "results", "grade", "region", "unit", "text", "sources");
     private static final List<String> RATIO_STATS =
             List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources");
 
@@ -54,11 +56,13 @@ final class CellRoutes {
         if (asked.stat.equals("unit")) {
             return text(sentences.unit());
         }
-        var summary = quote.summary().orElseThrow(() -> noEvidence(List.of(quote)));
+        var summary = quote.summary().orElseThrow(() -> noEvidence(List.of(quote), PairedEvidence.NONE));
         return text(
                 switch (asked.stat) {
                     case "text" -> sentences.quote(quote);
                     case "sources" -> labels(List.of(quote));
+                    case "grade" -> quote.lowestGrade().orElseThrow().id();
+                    case "region" -> quote.regionUsed().orElseThrow();
                     case "mean" -> Numbers.plain(summary.mean());
                     case "low" -> Numbers.plain(summary.low());
                     case "high" -> Numbers.plain(summary.high());
@@ -82,7 +86,7 @@ final class CellRoutes {
             return text(Integer.toString(
                     Math.min(item.quote().studies(), comparison.reference().studies())));
         }
-        Versus versus = item.versus().orElseThrow(() -> noEvidence(quotes));
+        Versus versus = item.versus().orElseThrow(() -> noEvidence(quotes, item.paired()));
         return text(
                 switch (asked.stat) {
                     case "text" ->
@@ -133,13 +137,16 @@ final class CellRoutes {
         return new Refused(Problem.notFound(last.message(), List.of(last)));
     }
 
-    private static Refused noEvidence(List<Quote> quotes) {
+    private static Refused noEvidence(List<Quote> quotes, PairedEvidence paired) {
         List<String> reasons = new ArrayList<>();
         for (Quote quote : quotes) {
             if (quote.evidence() instanceof Evidence.None none) {
                 reasons.add(none.reason());
             }
         }
+        paired.ratios()
+                .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
+                        + study.study() + ")"));
         return new Refused(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 

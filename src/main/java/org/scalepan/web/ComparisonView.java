@@ -15,10 +15,13 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Versus;
 import org.scalepan.ask.Warnings;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.RandomEffects;
 import org.scalepan.uncertainty.Summary;
 
@@ -41,6 +44,8 @@ final class ComparisonView {
             "coverage",
             "studies",
             "results",
+            "lowest_grade",
+            "region_used",
             "against",
             "times_less_median",
             "times_less_low",
@@ -200,6 +205,8 @@ final class ComparisonView {
                                 .number(summary.coverage()),
                         () -> line.empty(5));
         line.number(quote.studies()).number(quote.results());
+        line.text(quote.lowestGrade().map(Grade::id).orElse(""));
+        line.text(quote.regionUsed().orElse(""));
         line.text(comparison.question().against().written());
         versus.ifPresentOrElse(
                 found -> line.number(found.timesLess().median())
@@ -224,7 +231,7 @@ final class ComparisonView {
                 .append(sentences.unit())
                 .append(" | times less than ")
                 .append(comparison.reference().item().words())
-                .append(" | studies |\n|---|---|---|---|\n");
+                .append(" (below 1: more) | studies |\n|---|---|---|---|\n");
         Stream.concat(
                         Stream.of(comparison.reference()),
                         comparison.items().stream().map(Comparison.Item::quote))
@@ -239,11 +246,7 @@ final class ComparisonView {
                         .append(quote.studies())
                         .append(" |\n"));
         out.append('\n');
-        comparison
-                .items()
-                .forEach(item -> item.versus()
-                        .ifPresent(versus -> out.append(sentences.versus(item.quote(), comparison.reference(), versus))
-                                .append('\n')));
+        comparison.items().forEach(item -> out.append(inWords(item)).append('\n'));
         out.append("\nReferences\n\n");
         references()
                 .forEach(reference -> out.append("- ")
@@ -254,6 +257,26 @@ final class ComparisonView {
                 .forEach(warning -> out.append("- ").append(warning.text()).append('\n'));
         out.append('\n').append(Permalink.of(library, path, question)).append('\n');
         return out.toString();
+    }
+
+    /** A product in words: against the reference, or why not and what one study says. */
+    private String inWords(Comparison.Item item) {
+        if (item.versus().isPresent()) {
+            return sentences.versus(
+                    item.quote(), comparison.reference(), item.versus().get());
+        }
+        StringBuilder words = new StringBuilder(sentences.quote(item.quote()));
+        if (item.quote().evidence() instanceof Evidence.None none) {
+            words.append(" (").append(none.reason()).append(')');
+        }
+        item.paired()
+                .ratios()
+                .forEach(study -> words.append(" One study gives the ratio itself: ")
+                        .append(Print.ratio(study.central()))
+                        .append(" (")
+                        .append(study.study())
+                        .append(")."));
+        return words.toString();
     }
 
     private String interval(Summary summary) {

@@ -88,6 +88,11 @@ final class EvidenceView {
             node.set(
                     "kept",
                     Json.texts(stages.kept().stream().map(StageSplit::id).toList()));
+            stages.kept().stream().limit(1).forEach(split -> {
+                node.put("source", split.cited().source());
+                node.put("locator", split.cited().locator());
+                node.put("check", split.cited().check().id());
+            });
             node.set(
                     "dropped",
                     Json.texts(stages.dropped().stream().map(StageSplit::id).toList()));

@@ -11,6 +11,9 @@ import java.util.Optional;
  * @param errors the single faults
  */
 public record Problem(int status, String type, String title, String detail, List<Flaw> errors) {
+    /** A cell shows a closed list only when it is short. */
+    private static final int MOST_IN_A_CELL = 20;
+
     public Problem {
         errors = List.copyOf(errors);
     }
@@ -78,8 +81,12 @@ public record Problem(int status, String type, String title, String detail, List
             return "#" + detail;
         }
         Flaw first = errors.get(0);
-        String hint =
-                first.didYouMean().isEmpty() ? "" : ": did you mean " + String.join(" or ", first.didYouMean()) + "?";
+        String hint = "";
+        if (!first.didYouMean().isEmpty()) {
+            hint = ": did you mean " + String.join(" or ", first.didYouMean()) + "?";
+        } else if (!first.allowed().isEmpty() && first.allowed().size() <= MOST_IN_A_CELL) {
+            hint = ": one of " + String.join(", ", first.allowed());
+        }
         return "#" + first.message() + hint;
     }
 }

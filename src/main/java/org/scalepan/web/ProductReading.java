@@ -55,15 +55,15 @@ final class ProductReading {
     }
 
     private Optional<ProductForm> read(String name, String text) {
+        if (text.contains(";")) {
+            parameters.fault(name, name + " is a list with commas, not semicolons: " + text.replace(';', ','));
+            return Optional.empty();
+        }
         int colon = text.indexOf(':');
         String id = colon < 0 ? text : text.substring(0, colon);
         Product product = library.products().get(id);
         if (product == null) {
-            parameters.unknown(
-                    name.equals("products") ? "product" : name,
-                    id,
-                    library.products().keySet(),
-                    near(id));
+            parameters.unknown(name, id, library.products().keySet(), near(id));
             return Optional.empty();
         }
         String form = colon < 0 ? product.defaultForm() : text.substring(colon + 1);

@@ -114,7 +114,8 @@ final class ProductRoutes {
         return array;
     }
 
-    private static ObjectNode composition(CompositionRow row) {
+    /** A composition row as it stands. */
+    static ObjectNode composition(CompositionRow row) {
         ObjectNode node = Json.object();
         node.put("id", row.id());
         node.put("form", row.form());

@@ -1,5 +1,6 @@
 package org.scalepan.web;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Quote;
 import org.scalepan.ask.Sentences;
@@ -31,6 +32,9 @@ final class QuoteView {
         } else if (quote.evidence() instanceof Evidence.None none) {
             node.put("reason", none.reason());
             node.set("known_instead", EvidenceView.unused(quote.elsewhere()));
+            Json.put(node, "product_note", quote.item().product().note());
+            ArrayNode composition = node.putArray("known_composition");
+            quote.composition().forEach(row -> composition.add(ProductRoutes.composition(row)));
         }
         return node;
     }

@@ -15,6 +15,7 @@ import org.scalepan.ask.Quoting;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Warnings;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -102,7 +103,7 @@ final class TableRoutes {
     private Answer csv(List<Row> rows, List<String> stats, Csv.Style style) {
         List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
         header.addAll(stats);
-        header.addAll(List.of("status", "sources"));
+        header.addAll(List.of("lowest_grade", "region_used", "status", "sources"));
         Csv csv = new Csv(style, header);
         for (Row row : rows) {
             Csv.Line line = csv.line();
@@ -119,7 +120,11 @@ final class TableRoutes {
                     default -> row.number(stat).ifPresentOrElse(line::number, () -> line.empty(1));
                 }
             }
-            line.text(status(row)).text(row.sources()).end();
+            line.text(grade(row))
+                    .text(region(row))
+                    .text(status(row))
+                    .text(row.sources())
+                    .end();
         }
         return csv.answer();
     }
@@ -143,6 +148,8 @@ final class TableRoutes {
                     default -> row.number(stat).ifPresent(value -> one.put(stat, Numbers.rounded(value)));
                 }
             }
+            Json.put(one, "lowest_grade", row.quote().lowestGrade().map(Grade::id));
+            Json.put(one, "region_used", row.quote().regionUsed());
             one.put("status", status(row));
             one.set("sources", Json.texts(row.quote().evidence().sources()));
         }
@@ -179,6 +186,8 @@ final class TableRoutes {
                     };
                     element(writer, stat, number);
                 }
+                element(writer, "lowest_grade", grade(row));
+                element(writer, "region_used", region(row));
                 element(writer, "status", status(row));
                 element(writer, "sources", row.sources());
                 writer.writeEndElement();
@@ -196,6 +205,14 @@ final class TableRoutes {
         writer.writeStartElement(name);
         writer.writeCharacters(text);
         writer.writeEndElement();
+    }
+
+    private static String grade(Row row) {
+        return row.quote().lowestGrade().map(Grade::id).orElse("");
+    }
+
+    private static String region(Row row) {
+        return row.quote().regionUsed().orElse("");
     }
 
     private static String status(Row row) {

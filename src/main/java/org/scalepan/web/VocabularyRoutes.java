@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Row;
@@ -88,13 +90,10 @@ final class VocabularyRoutes {
     private Answer row(Request request) {
         request.parameters().refuseIfWrong();
         String id = request.variable("id");
-        for (Table table : library.tables()) {
-            for (Row row : table.rows()) {
-                if (row.optional("id").filter(id::equals).isPresent()
-                        && row.optional("source").isPresent()) {
-                    return Answer.of(Answer.JSON, Json.write(row(request, table, row)));
-                }
-            }
+        Optional<Answer> found =
+                find(request, id, row -> row.optional("source").isPresent()).or(() -> find(request, id, row -> true));
+        if (found.isPresent()) {
+            return found.get();
         }
         List<String> ids = library.tables().stream()
                 .flatMap(table -> table.rows().stream())
@@ -103,6 +102,18 @@ final class VocabularyRoutes {
         throw new Refused(Problem.notFound(
                 "no row has the id given",
                 List.of(Problem.Flaw.of("id", "unknown row", List.of(), Nearest.to(id, ids, 3)))));
+    }
+
+    /** A row with a source before a word of a vocabulary that happens to have the same id. */
+    private Optional<Answer> find(Request request, String id, Predicate<Row> wanted) {
+        for (Table table : library.tables()) {
+            for (Row row : table.rows()) {
+                if (row.optional("id").filter(id::equals).isPresent() && wanted.test(row)) {
+                    return Optional.of(Answer.of(Answer.JSON, Json.write(row(request, table, row))));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private ObjectNode row(Request request, Table table, Row row) {

@@ -136,4 +136,36 @@ class OverlayTest {
                 LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(own.path())));
         return assertInstanceOf(LibraryLoad.Broken.class, load).faults();
     }
+
+    @Test
+    void a_misspelt_file_name_is_told_with_the_name_that_was_meant() throws IOException {
+        Files.writeString(folder.resolve("result.csv"), "id\n");
+        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
+        LibraryLoad.Broken broken = assertInstanceOf(LibraryLoad.Broken.class, load);
+        assertEquals(
+                List.of(
+                        folder.resolve("result.csv")
+                                + ":1:1: no table has this file name; did you mean results.csv? see factors/README.md for the files"),
+                broken.faults().stream().map(Fault::toString).toList());
+    }
+
+    /** The example that shows how own rows are written must itself be right. */
+    @Test
+    void the_example_in_the_readme_of_the_factors_loads() throws IOException {
+        String readme = Files.readString(Path.of("factors/README.md"));
+        Files.writeString(folder.resolve("results.csv"), block(readme, "csv"));
+        Files.writeString(folder.resolve("sources.json"), block(readme, "json"));
+        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
+        Library library =
+                assertInstanceOf(LibraryLoad.Loaded.class, load, load::toString).library();
+        assertEquals(1, library.version().ownRows());
+        assertEquals(
+                3.1, result(library, "own-trial.mealworm.ghg").printed().value().getAsDouble(), "kg CO2e per kg live");
+    }
+
+    private static String block(String markdown, String language) {
+        String opening = "```" + language + "\n";
+        int start = markdown.indexOf(opening) + opening.length();
+        return markdown.substring(start, markdown.indexOf("```", start));
+    }
 }
