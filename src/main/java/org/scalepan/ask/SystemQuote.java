@@ -29,6 +29,28 @@ public record SystemQuote(
 
     static SystemQuote of(
             Library library, Inventory inventory, Ruler ruler, boolean credit, Sampling sampling, DrawBook book) {
+        SystemQuote quote = undrawn(library, inventory, ruler, credit);
+        if (quote.system.isEmpty()) {
+            return quote;
+        }
+        Footprint footprint = quote.system.get().footprint(book);
+        return new SystemQuote(
+                inventory,
+                quote.scope,
+                quote.system,
+                Optional.of(footprint),
+                Optional.of(footprint.summary(sampling.coverage())),
+                Optional.empty());
+    }
+
+    /** The figure by Monte Carlo, drawn for itself alone. */
+    public static SystemQuote drawn(
+            Library library, Inventory inventory, Ruler ruler, boolean credit, Sampling sampling) {
+        return of(library, inventory, ruler, credit, sampling, sampling.book());
+    }
+
+    /** Without draws: the central value, with {@link #firstOrder} for its doubt. */
+    public static SystemQuote undrawn(Library library, Inventory inventory, Ruler ruler, boolean credit) {
         Scope scope = new Scope(ruler.indicator(), ruler.per(), ruler.boundary(), ruler.gwp(), credit);
         UnitChain chain = new UnitChain(
                 library,
@@ -49,14 +71,8 @@ public record SystemQuote(
                     scope,
                     "nothing that counts for " + ruler.indicator().id() + " was recorded or could be filled");
         }
-        Footprint footprint = system.footprint(book);
         return new SystemQuote(
-                inventory,
-                scope,
-                Optional.of(system),
-                Optional.of(footprint),
-                Optional.of(footprint.summary(sampling.coverage())),
-                Optional.empty());
+                inventory, scope, Optional.of(system), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static SystemQuote none(Inventory inventory, Scope scope, String why) {

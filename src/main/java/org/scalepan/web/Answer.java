@@ -1,23 +1,44 @@
 package org.scalepan.web;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
-/** The body of an answer and its media type. */
+/** The body of an answer and its media type: whole, or as rows that are written while they are computed. */
 final class Answer {
     static final String JSON = "application/json";
     static final String CSV = "text/csv; charset=utf-8; header=present";
     static final String MARKDOWN = "text/markdown; charset=utf-8";
     static final String TEXT = "text/plain; charset=utf-8";
+    static final String NDJSON = "application/x-ndjson";
     static final String XML = "application/xml; charset=utf-8";
     static final String HTML = "text/html; charset=utf-8";
 
     private final String mediaType;
     private final byte[] body;
+    private final Optional<Rows> streamed;
+
+    /** Writes an answer that is too long to be held. */
+    interface Rows {
+        void writeTo(OutputStream out) throws IOException;
+    }
 
     /** The bytes are not copied; the caller gives them away. */
     Answer(String mediaType, byte[] body) {
         this.mediaType = mediaType;
         this.body = body;
+        this.streamed = Optional.empty();
+    }
+
+    private Answer(String mediaType, Rows rows) {
+        this.mediaType = mediaType;
+        this.body = new byte[0];
+        this.streamed = Optional.of(rows);
+    }
+
+    static Answer streamed(String mediaType, Rows rows) {
+        return new Answer(mediaType, rows);
     }
 
     static Answer of(String mediaType, String body) {
@@ -30,5 +51,9 @@ final class Answer {
 
     byte[] body() {
         return body;
+    }
+
+    Optional<Rows> streamed() {
+        return streamed;
     }
 }

@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -18,7 +19,7 @@ final class Csv {
     private static final String FORMULA_STARTS = "=+-@\t\r";
 
     private final Style style;
-    private final StringWriter out = new StringWriter();
+    private final Writer out;
     private final CsvWriter writer;
 
     /** Field separator, decimal sign, and whether a byte-order mark leads (for Excel opening a downloaded file). */
@@ -50,9 +51,19 @@ final class Csv {
     }
 
     Csv(Style style, List<String> header) {
+        this(style, header, new StringWriter());
+    }
+
+    /** Writes to a writer as the rows come, for tables that are too long to be held. */
+    Csv(Style style, List<String> header, Writer out) {
         this.style = style;
+        this.out = out;
         if (style.byteOrderMark()) {
-            out.append('\uFEFF');
+            try {
+                out.append('\uFEFF');
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
         this.writer = CsvWriter.builder()
                 .fieldSeparator(style.delimiter())
@@ -107,6 +118,11 @@ final class Csv {
 
     Line line() {
         return new Line();
+    }
+
+    /** Sends what is written so far on its way. */
+    void flush() throws IOException {
+        writer.flush();
     }
 
     Answer answer() {

@@ -1,6 +1,5 @@
 package org.scalepan.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +16,9 @@ import org.scalepan.production.Inventory;
 final class FootprintRoutes {
     private static final int MOST_SYSTEMS = 10;
     private static final int MOST_PRODUCTS = 20;
-    private static final List<String> BOUNDARIES = List.of("animal", "farm-gate", "processing-gate");
-    private static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
+    static final List<String> BOUNDARIES = List.of("animal", "farm-gate", "processing-gate");
+    static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
+    static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
     private static final List<String> SCALARS = List.of(
             "per", "boundary", "luc", "gwp", "grade", "protein", "quality", "strict", "coverage", "draws", "seed");
 
@@ -34,7 +34,7 @@ final class FootprintRoutes {
 
     private Answer footprint(Request request) {
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.body().get());
+        Body body = Body.of(request.sent().json());
         SystemReading systems = new SystemReading(library);
         Optional<Inventory> system = body.object("system").flatMap(systems::read);
         if (!body.has("system")) {
@@ -86,7 +86,7 @@ final class FootprintRoutes {
                         "indicators", name, INDICATORS, org.scalepan.factors.Nearest.to(name, INDICATORS, 2)));
         List<String> known =
                 asked.stream().filter(INDICATORS::contains).distinct().toList();
-        return known.isEmpty() ? List.of("ghg", "land", "feed", "energy", "water") : known;
+        return known.isEmpty() ? USUAL_INDICATORS : known;
     }
 
     /** The fields that the questions about published products have as parameters, read by the same rules. */
@@ -115,13 +115,5 @@ final class FootprintRoutes {
                     .forEach(scalars::unresolve);
         }
         return rulers;
-    }
-
-    /** For reading a system that stands alone, as in a row of a bulk run. */
-    static Optional<Inventory> system(Library library, JsonNode node, List<Problem.Flaw> flaws) {
-        Body body = Body.of(node);
-        Optional<Inventory> read = new SystemReading(library).read(body);
-        flaws.addAll(body.flaws());
-        return read;
     }
 }

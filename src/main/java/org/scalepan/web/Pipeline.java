@@ -1,13 +1,13 @@
 package org.scalepan.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.factors.Library;
@@ -41,7 +41,7 @@ final class Pipeline {
                             context.pathParamMap(),
                             parameters,
                             header(context, "Accept"),
-                            () -> body(context)));
+                            new SentBody(context)));
             send(context, route, parameters, answer);
         } catch (Refused refused) {
             refuse(context, route, refused.problem());
@@ -57,15 +57,6 @@ final class Pipeline {
         } finally {
             metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
         }
-    }
-
-    private static JsonNode body(Context context) {
-        String type = header(context, "Content-Type").toLowerCase(Locale.ROOT);
-        if (!type.equals("application/json") && !type.replace(" ", "").startsWith("application/json;")) {
-            throw new Refused(Problem.plain(
-                    415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
-        }
-        return JsonBody.parse(context.bodyAsBytes());
     }
 
     private static Parameters parameters(Context context, Route route) {
@@ -133,7 +124,20 @@ final class Pipeline {
         context.header("Library-Digest", library.version().digest());
         SecurityHeaders.set(context::header, answer.mediaType(), route.path());
         context.contentType(answer.mediaType());
-        context.result(answer.body());
+        if (answer.streamed().isPresent()) {
+            stream(context, route, answer.streamed().get());
+        } else {
+            context.result(answer.body());
+        }
+    }
+
+    /** Rows that leave as they are done. After the first of them a refusal is no longer possible: only the log can tell. */
+    private static void stream(Context context, Route route, Answer.Rows rows) {
+        try (OutputStream out = context.outputStream()) {
+            rows.writeTo(out);
+        } catch (IOException e) {
+            LOG.debug("the client of {} went away", route.path(), e);
+        }
     }
 
     private static String cacheControl(Route route, Parameters parameters) {

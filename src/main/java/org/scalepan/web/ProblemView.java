@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** Renders a problem as {@code application/problem+json} (RFC 9457). */
 final class ProblemView {
@@ -16,20 +17,25 @@ final class ProblemView {
         node.put("status", problem.status());
         node.put("detail", problem.detail());
         if (!problem.errors().isEmpty()) {
-            ArrayNode errors = node.putArray("errors");
-            for (Problem.Flaw error : problem.errors()) {
-                ObjectNode one = errors.addObject();
-                Json.put(one, "parameter", error.parameter());
-                Json.put(one, "pointer", error.pointer());
-                one.put("message", error.message());
-                if (!error.allowed().isEmpty()) {
-                    one.set("allowed", Json.texts(error.allowed()));
-                }
-                if (!error.didYouMean().isEmpty()) {
-                    one.set("did_you_mean", Json.texts(error.didYouMean()));
-                }
-            }
+            node.set("errors", errors(problem.errors()));
         }
         return Json.write(node);
+    }
+
+    static ArrayNode errors(List<Problem.Flaw> flaws) {
+        ArrayNode errors = Json.array();
+        for (Problem.Flaw error : flaws) {
+            ObjectNode one = errors.addObject();
+            Json.put(one, "parameter", error.parameter());
+            Json.put(one, "pointer", error.pointer());
+            one.put("message", error.message());
+            if (!error.allowed().isEmpty()) {
+                one.set("allowed", Json.texts(error.allowed()));
+            }
+            if (!error.didYouMean().isEmpty()) {
+                one.set("did_you_mean", Json.texts(error.didYouMean()));
+            }
+        }
+        return errors;
     }
 }

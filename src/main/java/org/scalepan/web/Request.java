@@ -1,9 +1,7 @@
 package org.scalepan.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 
 /**
  * One request as a handler sees it.
@@ -12,10 +10,9 @@ import java.util.function.Supplier;
  * @param variables the parts of the path that the route names
  * @param parameters the query parameters
  * @param accept the Accept header
- * @param body the JSON sent along, read when it is asked for
+ * @param sent what was sent along
  */
-record Request(
-        String path, Map<String, String> variables, Parameters parameters, String accept, Supplier<JsonNode> body) {
+record Request(String path, Map<String, String> variables, Parameters parameters, String accept, Sent sent) {
 
     String variable(String name) {
         return variables.getOrDefault(name, "");

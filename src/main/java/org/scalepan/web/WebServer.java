@@ -36,6 +36,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new BulkRoutes(library).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
         this.javalin = Javalin.create(config -> configure(config, pipeline));

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.lang.reflect.Field;
 import java.nio.file.Files;
@@ -504,7 +503,7 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", MissingNode::getInstance);
+        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING);
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 

@@ -1,0 +1,90 @@
+package org.scalepan.web;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+
+/** Rows of a CSV table with a header. */
+final class BulkCsvRows implements BulkRows {
+    private static final int LONGEST_FIELD = 100_000;
+
+    private final BulkQuestion question;
+    private final CsvReader<CsvRecord> reader;
+    private final Iterator<CsvRecord> records;
+    private final FlatColumns columns;
+    private long number;
+    private boolean broken;
+
+    /** Reads the header; a wrong one is refused here, before any answer has begun. */
+    BulkCsvRows(BulkQuestion question, Reader text, Csv.Style style) {
+        this.question = question;
+        this.reader = CsvReader.builder()
+                .fieldSeparator(style.delimiter())
+                .commentStrategy(CommentStrategy.NONE)
+                .maxBufferSize(LONGEST_FIELD)
+                .ofCsvRecord(text);
+        this.records = reader.iterator();
+        try {
+            if (!records.hasNext()) {
+                throw refused("the body is empty; the first line must name the columns");
+            }
+            List<String> header = new ArrayList<>(records.next().getFields());
+            header.set(0, header.get(0).replaceFirst("^\uFEFF", ""));
+            this.columns = FlatColumns.read(header, style.decimal());
+        } catch (CsvParseException | UncheckedIOException e) {
+            throw refused("the header cannot be read as CSV in UTF-8");
+        }
+    }
+
+    private static Refused refused(String detail) {
+        return new Refused(Problem.badBody(List.of(Problem.Flaw.of("column", detail))));
+    }
+
+    @Override
+    public Optional<BulkRow> next() {
+        if (broken) {
+            return Optional.empty();
+        }
+        try {
+            if (!records.hasNext()) {
+                return Optional.empty();
+            }
+            CsvRecord cells = records.next();
+            number++;
+            return Optional.of(answer(cells));
+        } catch (CsvParseException | UncheckedIOException e) {
+            broken = true;
+            return Optional.of(wrong(
+                    ++number,
+                    "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell that is too long, or other"
+                            + " bytes); the rows after it were not read"));
+        }
+    }
+
+    private BulkRow answer(CsvRecord cells) {
+        if (cells.getFieldCount() != columns.size()) {
+            return wrong(
+                    number,
+                    "this row has " + cells.getFieldCount() + " cells; the header names " + columns.size()
+                            + " columns");
+        }
+        return question.answer(number, columns.row(cells.getFields()));
+    }
+
+    private static BulkRow wrong(long number, String message) {
+        return new BulkRow.Wrong(number, Optional.empty(), List.of(Problem.Flaw.of("", message)));
+    }
+
+    @Override
+    public void close() throws IOException {
+        reader.close();
+    }
+}

@@ -1,0 +1,95 @@
+package org.scalepan.web;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.SystemQuote;
+import org.scalepan.production.FirstOrder;
+import org.scalepan.production.Gap;
+import org.scalepan.production.Remark;
+
+/** One line of CSV for each row sent: figures with their intervals, and in the same line what is wrong with the row. */
+final class BulkCsvView implements BulkView {
+    private final BulkQuestion question;
+    private final Csv csv;
+
+    BulkCsvView(BulkQuestion question, Csv.Style style, Writer out) {
+        this.question = question;
+        this.csv = new Csv(style, header(question.rulers()), out);
+    }
+
+    private static List<String> header(List<Ruler> rulers) {
+        List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
+        for (Ruler ruler : rulers) {
+            String id = ruler.indicator().id();
+            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit"));
+        }
+        header.addAll(List.of("gaps", "remarks", "column", "message"));
+        return header;
+    }
+
+    @Override
+    public void write(BulkRow row) {
+        Csv.Line line = csv.line().text(Long.toString(row.number()));
+        if (row instanceof BulkRow.Computed computed) {
+            computed(line, computed);
+        } else if (row instanceof BulkRow.Wrong wrong) {
+            line.text(wrong.name().orElse(""))
+                    .empty(3)
+                    .text("wrong")
+                    .empty(question.rulers().size() * 4 + 2);
+            line.text(wrong.flaws().stream()
+                    .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
+                    .distinct()
+                    .collect(Collectors.joining("; ")));
+            line.text(wrong.flaws().stream().map(BulkCsvView::told).collect(Collectors.joining("; ")));
+        }
+        line.end();
+    }
+
+    private static String told(Problem.Flaw flaw) {
+        if (!flaw.didYouMean().isEmpty()) {
+            return flaw.message() + ": did you mean " + String.join(", ", flaw.didYouMean()) + "?";
+        }
+        return flaw.allowed().isEmpty()
+                ? flaw.message()
+                : flaw.message() + ": one of " + String.join(", ", flaw.allowed());
+    }
+
+    private void computed(Csv.Line line, BulkRow.Computed row) {
+        double coverage = question.sampling().coverage();
+        line.text(row.inventory().name());
+        line.text(row.inventory().output().product().id());
+        line.text(row.inventory().output().form());
+        line.text(row.quotes().get(0).scope().boundary());
+        line.text(row.status());
+        List<String> missing = new ArrayList<>();
+        for (SystemQuote quote : row.quotes()) {
+            if (quote.summary().isPresent()) {
+                var summary = quote.summary().get();
+                line.number(summary.median()).number(summary.low()).number(summary.high());
+            } else if (quote.firstOrder().isPresent()) {
+                FirstOrder first = quote.firstOrder().get();
+                line.number(first.value()).number(first.low(coverage)).number(first.high(coverage));
+            } else {
+                line.empty(3);
+            }
+            line.text(quote.scope().indicator().unit() + " per "
+                    + quote.scope().per().words());
+            quote.missing()
+                    .ifPresent(why -> missing.add(quote.scope().indicator().id() + ": " + why));
+        }
+        line.text(row.inventory().gaps().stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
+        line.text(
+                row.inventory().remarks().stream().map(Remark::code).distinct().collect(Collectors.joining(" ")));
+        line.empty(1).text(String.join("; ", missing));
+    }
+
+    @Override
+    public void flush() throws IOException {
+        csv.flush();
+    }
+}

@@ -1,0 +1,137 @@
+package org.scalepan.web;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Library;
+
+/**
+ * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
+ * the same order and format, while it computes. The memory it needs does not grow with the rows.
+ */
+final class BulkRoutes {
+    static final long MOST_BYTES = 256L * 1_048_576;
+    private static final long FLUSH_NANOSECONDS = 250_000_000;
+    private static final int MOST_DRAWS = 10_000;
+    private static final Set<String> JSON_LINES =
+            Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
+    private static final List<String> YES_NO = List.of("no", "yes");
+    private static final String TEMPLATE = "/footprints-template.csv";
+
+    private final Library library;
+
+    BulkRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        List<String> parameters =
+                new ArrayList<>(List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit"));
+        parameters.addAll(List.of("coverage", "draws", "seed"));
+        parameters.addAll(Csv.PARAMETERS.stream().sorted().toList());
+        return List.of(
+                Route.post("/v1/footprints", parameters, this::footprints),
+                Route.of("/v1/footprints/template.csv", List.of(), request -> template()));
+    }
+
+    private Answer footprints(Request request) {
+        Parameters parameters = request.parameters();
+        BulkQuestion question = question(parameters);
+        Csv.Style style = Csv.Style.read(parameters);
+        String type = request.sent().mediaType();
+        boolean table = type.equals("text/csv");
+        if (!table && !JSON_LINES.contains(type)) {
+            throw new Refused(Problem.plain(
+                    415,
+                    "media-type",
+                    "Wrong media type",
+                    "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
+        }
+        parameters.refuseIfWrong();
+        BulkRows rows = rows(question, style, table, request.sent().stream());
+        return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> write(question, style, table, rows, out));
+    }
+
+    private BulkQuestion question(Parameters parameters) {
+        List<String> indicators = parameters.someOf(
+                "indicators",
+                FootprintRoutes.INDICATORS,
+                FootprintRoutes.USUAL_INDICATORS,
+                FootprintRoutes.INDICATORS.size());
+        parameters.oneOf("boundary", FootprintRoutes.BOUNDARIES, "farm-gate");
+        boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
+        RulerReading reading = new RulerReading(library, parameters);
+        List<Ruler> rulers = new ArrayList<>();
+        for (String id : indicators) {
+            rulers.add(reading.ruler(
+                    java.util.Objects.requireNonNull(library.indicators().get(id))));
+        }
+        boolean drawn = parameters.raw("draws").isPresent();
+        long draws = parameters.whole("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
+        double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
+        long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
+        return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
+    }
+
+    private static BulkRows rows(BulkQuestion question, Csv.Style style, boolean table, InputStream sent) {
+        try (Spool spool = Spool.of(sent, MOST_BYTES)) {
+            return open(question, style, table, spool);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the rows could not be taken in", e);
+        }
+    }
+
+    private static BulkRows open(BulkQuestion question, Csv.Style style, boolean table, Spool spool)
+            throws IOException {
+        InputStream in = spool.read();
+        try {
+            return table
+                    ? new BulkCsvRows(question, BulkRows.strict(in), style)
+                    : new BulkJsonRows(question, BulkRows.strict(in));
+        } catch (RuntimeException e) {
+            in.close();
+            throw e;
+        }
+    }
+
+    private static void write(BulkQuestion question, Csv.Style style, boolean table, BulkRows rows, OutputStream out)
+            throws IOException {
+        try (rows) {
+            Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            BulkView view = table ? new BulkCsvView(question, style, text) : new BulkJsonView(question, text);
+            long flushed = System.nanoTime();
+            for (Optional<BulkRow> row = rows.next(); row.isPresent(); row = rows.next()) {
+                view.write(row.get());
+                long now = System.nanoTime();
+                if (now - flushed > FLUSH_NANOSECONDS) {
+                    view.flush();
+                    flushed = now;
+                }
+            }
+            view.flush();
+            text.flush();
+        }
+    }
+
+    private static Answer template() {
+        try (InputStream in = BulkRoutes.class.getResourceAsStream(TEMPLATE)) {
+            if (in == null) {
+                throw new IllegalStateException(TEMPLATE + " is missing from the class path");
+            }
+            return new Answer(Answer.CSV, in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

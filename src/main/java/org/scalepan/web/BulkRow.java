@@ -1,0 +1,33 @@
+package org.scalepan.web;
+
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.SystemQuote;
+import org.scalepan.production.Inventory;
+
+/** What came of one row of a bulk run. */
+sealed interface BulkRow {
+    /** Counted from 1, in the order sent. */
+    long number();
+
+    /** The row was computed; a quote can still say that it has no figure. */
+    record Computed(long number, Inventory inventory, List<SystemQuote> quotes) implements BulkRow {
+        public Computed {
+            quotes = List.copyOf(quotes);
+        }
+
+        /** Whether all, some or none of the indicators asked for have a figure. */
+        String status() {
+            long figures =
+                    quotes.stream().filter(quote -> quote.system().isPresent()).count();
+            return figures == quotes.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
+        }
+    }
+
+    /** The row could not be read: what is wrong, with the column or field as its parameter or pointer. */
+    record Wrong(long number, Optional<String> name, List<Problem.Flaw> flaws) implements BulkRow {
+        public Wrong {
+            flaws = List.copyOf(flaws);
+        }
+    }
+}
