@@ -34,6 +34,12 @@ public record Ruler(
         excluded = Set.copyOf(excluded);
     }
 
+    /** The same ruler with another end of the account. */
+    public Ruler endingAt(String other) {
+        return new Ruler(
+                indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
+    }
+
     /** What the literature is asked about one product. */
     PoolQuestion question(ProductForm item) {
         return new PoolQuestion(

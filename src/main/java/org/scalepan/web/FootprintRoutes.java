@@ -16,7 +16,8 @@ import org.scalepan.production.Inventory;
 final class FootprintRoutes {
     private static final int MOST_SYSTEMS = 10;
     private static final int MOST_PRODUCTS = 20;
-    static final List<String> BOUNDARIES = List.of("animal", "farm-gate", "processing-gate");
+    static final String FARM_GATE = "farm-gate";
+    static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");
     static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
     static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
     private static final List<String> SCALARS = List.of(
@@ -52,9 +53,10 @@ final class FootprintRoutes {
                 body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
         List<String> indicators = indicators(body);
         Parameters scalars = scalars(body);
-        List<Ruler> rulers = rulers(body, scalars, indicators);
+        List<Ruler> rulers = rulers(scalars, indicators);
         Sampling sampling = new RulerReading(library, scalars).sampling();
-        scalars.errors().forEach(flaw -> body.unknownScalar(flaw));
+        // Every indicator reads the same ruler anew; what is wrong with it is one fault all the same.
+        scalars.errors().stream().distinct().forEach(body::unknownScalar);
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
@@ -93,21 +95,25 @@ final class FootprintRoutes {
     private static Parameters scalars(Body body) {
         Map<String, String> given = new LinkedHashMap<>();
         for (String field : SCALARS) {
-            body.scalar(field).ifPresent(value -> given.put(field, value));
+            // What ends at a shop has no records; the other questions may end there.
+            Optional<String> value = field.equals("boundary") ? body.oneOf(field, BOUNDARIES) : body.scalar(field);
+            value.ifPresent(text -> given.put(field, text));
         }
         return new Parameters(given);
     }
 
-    private List<Ruler> rulers(Body body, Parameters scalars, List<String> indicators) {
-        String boundary = scalars.raw("boundary").orElse("farm-gate");
-        if (!BOUNDARIES.contains(boundary)) {
-            body.unknown("boundary", boundary, BOUNDARIES, List.of());
-        }
+    private List<Ruler> rulers(Parameters scalars, List<String> indicators) {
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {
             var indicator =
                     java.util.Objects.requireNonNull(library.indicators().get(id));
-            rulers.add(new RulerReading(library, scalars).ruler(indicator));
+            Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
+            boolean beyondRecords = !BOUNDARIES.contains(ruler.boundary());
+            if (beyondRecords) {
+                scalars.resolve("boundary", FARM_GATE);
+            }
+            // Published water is usually told at the shop; records end at the gate, and the answer must say so.
+            rulers.add(beyondRecords ? ruler.endingAt(FARM_GATE) : ruler);
         }
         if (rulers.size() > 1) {
             List.of("per", "boundary").stream()

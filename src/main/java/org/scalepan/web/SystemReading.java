@@ -21,8 +21,12 @@ import org.scalepan.production.insects.InsectFarm;
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 final class SystemReading {
     private static final double MOST = 1e12;
-    private static final List<String> CATEGORIES = List.of(
+    /** Animals that a herd can be of. */
+    static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
+
+    /** Steps behind the farm gate. */
+    static final List<String> STEPS = List.of("drying", "blanching", "freezing");
 
     private final Library library;
     private final RecordsReading records;
@@ -157,8 +161,7 @@ final class SystemReading {
     }
 
     private InsectFarm.Processing processing(Body body) {
-        String step = body.needOneOf("step", List.of("drying", "blanching", "freezing"))
-                .orElse("");
+        String step = body.needOneOf("step", STEPS).orElse("");
         double water = body.needNumber("water_kg", 0, MOST);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");

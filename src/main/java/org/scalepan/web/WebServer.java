@@ -35,6 +35,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
+        all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
         all.addAll(new BulkRoutes(library).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());

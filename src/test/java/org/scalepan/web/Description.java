@@ -79,8 +79,13 @@ final class Description {
      *
      * @param question the question whose answer it is
      * @param headers what the question is asked with
+     * @param body what is sent along, when records are
      */
-    record Example(String name, String question, Map<String, String> headers, JsonNode value) {}
+    record Example(String name, String question, Map<String, String> headers, Optional<JsonNode> body, JsonNode value) {
+        Reply reply() {
+            return Reply.to(question, headers, body.map(JsonNode::toString));
+        }
+    }
 
     /** One documented answer of an address: what comes with a status, references followed. */
     record Answer(Operation operation, int status, Part part) {
@@ -155,6 +160,7 @@ final class Description {
                 at.substring(at.lastIndexOf('/') + 1),
                 part.text("x-question"),
                 headers,
+                Optional.of(part.node().path("x-body")).filter(JsonNode::isObject),
                 part.node().path("value"));
     }
 
@@ -166,6 +172,26 @@ final class Description {
                 .map(Example::question)
                 .findFirst()
                 .orElseGet(() -> operation.part().text("x-question"));
+    }
+
+    /** The records of that question, where the address takes records. */
+    Optional<String> body(Operation operation) {
+        return answers(operation).stream()
+                .filter(answer -> answer.status() == 200)
+                .flatMap(answer -> examples(answer).keySet().stream())
+                .findFirst()
+                .flatMap(Example::body)
+                .map(JsonNode::toString);
+    }
+
+    /** Where the schema of what an address takes stands. */
+    Part bodySchema(Operation operation) {
+        return operation
+                .part()
+                .child("requestBody")
+                .child("content")
+                .child("application/json")
+                .child("schema");
     }
 
     Map<String, Part> schemas() {

@@ -1,5 +1,8 @@
 package org.scalepan.web;
 
+import static java.util.Objects.requireNonNull;
+import static java.util.stream.Collectors.toMap;
+
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,32 +18,28 @@ import java.util.regex.Pattern;
  * of the file is touched, and in it only the values.
  */
 final class ExampleBlock {
-    private static final Pattern FIELD = Pattern.compile("      (x-question|x-accept|value):(?: (.*))?");
+    private static final Pattern NAME = Pattern.compile("    (\\w+):");
 
     private ExampleBlock() {}
 
     static void rewrite() {
+        Map<String, Description.Example> examples =
+                Description.read().examples().stream().collect(toMap(Description.Example::name, example -> example));
         try {
             List<String> lines = Files.readAllLines(Description.FILE);
             int start = lines.lastIndexOf("  examples:");
             List<String> written = new ArrayList<>(lines.subList(0, start + 1));
-            String question = "";
-            Map<String, String> headers = Map.of();
+            String name = "";
             boolean inValue = false;
             for (String line : lines.subList(start + 1, lines.size())) {
-                Matcher field = FIELD.matcher(line);
-                boolean opens = line.matches("    \\w+:");
-                if (opens) {
-                    headers = Map.of();
+                Matcher opening = NAME.matcher(line);
+                if (opening.matches()) {
+                    name = opening.group(1);
                     inValue = false;
-                } else if (field.matches()) {
-                    inValue = field.group(1).equals("value");
+                } else if (line.matches("      [\\w-]+:.*")) {
+                    inValue = line.startsWith("      value:");
                     if (inValue) {
-                        written.addAll(value(Reply.to(question, headers)));
-                    } else if (field.group(1).equals("x-question")) {
-                        question = field.group(2);
-                    } else {
-                        headers = Map.of("Accept", field.group(2));
+                        written.addAll(value(requireNonNull(examples.get(name)).reply()));
                     }
                 }
                 if (!inValue) {

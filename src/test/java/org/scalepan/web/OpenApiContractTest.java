@@ -16,7 +16,9 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -32,11 +34,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Likelihood;
+import org.scalepan.factors.Gas;
 import org.scalepan.factors.TableSchema;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.Note;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
 
 /**
  * Holds {@code openapi/openapi.yaml} and the running service against each other, in both directions.
@@ -72,7 +77,8 @@ class OpenApiContractTest {
     @Test
     void every_address_of_the_service_is_described_and_every_described_address_is_served() {
         Set<String> served = new TreeSet<>();
-        RunningScalepan.routes().forEach(route -> served.add("get " + route.path()));
+        RunningScalepan.routes()
+                .forEach(route -> served.add(route.method().name().toLowerCase(Locale.ROOT) + " " + route.path()));
         Set<String> described = new TreeSet<>();
         description.operations().forEach(operation -> described.add(operation.method() + " " + operation.path()));
 
@@ -144,7 +150,7 @@ class OpenApiContractTest {
             JsonNode schema =
                     parameter.isList() ? description.resolve(parameter.schema().path("items")) : parameter.schema();
             Set<String> described = texts(schema.path("enum"));
-            Set<String> offered = offered(Reply.to(question, asProblem(operation)));
+            Set<String> offered = offered(ask(operation, question, asProblem(operation)));
             if (!OPEN.contains(parameter.name()) && !described.equals(offered)) {
                 faults.add(operation + ": " + parameter.name() + " is described as one of " + described
                         + ", the service offers " + offered);
@@ -156,6 +162,11 @@ class OpenApiContractTest {
     /** Spreadsheet cells are refused in one line of text unless the client asks for the whole problem. */
     private static Map<String, String> asProblem(Description.Operation operation) {
         return route(operation).cell() ? Map.of("Accept", ProblemView.MEDIA_TYPE) : Map.of();
+    }
+
+    /** Asks an address; one that takes records gets those of its first example. */
+    private static Reply ask(Description.Operation operation, String question, Map<String, String> headers) {
+        return Reply.to(question, headers, description.body(operation));
     }
 
     /** What a refusal of an unknown value says would be right. */
@@ -208,7 +219,7 @@ class OpenApiContractTest {
         Set<String> sent = new TreeSet<>();
         String question = description.question(operation);
         described.forEach(mediaType ->
-                sent.add(Reply.to(question, Map.of("Accept", mediaType)).mediaType()));
+                sent.add(ask(operation, question, Map.of("Accept", mediaType)).mediaType()));
         // Where the path names a file, the file decides.
         description.parameters(operation).stream()
                 .filter(parameter -> parameter.inPath() && parameter.name().equals("file"))
@@ -272,7 +283,7 @@ class OpenApiContractTest {
     void a_default_is_what_the_service_takes(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         String question = description.question(operation);
-        Reply reply = Reply.to(question);
+        Reply reply = ask(operation, question, Map.of());
         for (Description.Parameter parameter : description.parameters(operation)) {
             if (parameter.byDefault().isPresent() && !question.contains(parameter.name() + "=")) {
                 String described = plain(parameter.byDefault().get());
@@ -316,6 +327,8 @@ class OpenApiContractTest {
                     "energy-kinds",
                     "quality-patterns",
                     "form-mix",
+                    "lower-bound",
+                    "computed-beside-published",
                     "own-library"));
             return codes;
         });
@@ -324,6 +337,19 @@ class OpenApiContractTest {
                 () -> IntStream.rangeClosed(0, 1_000)
                         .mapToObj(i -> Likelihood.word(i / 1_000.0))
                         .toList());
+        own.put("livestock of records", () -> SystemReading.CATEGORIES);
+        own.put("processing steps", () -> SystemReading.STEPS);
+        RecordWordRoutes.GUIDELINE.forEach((path, part) -> {
+            if (!part.kind().equals("category")) {
+                own.put("guideline " + path.replaceAll("/v1/(ipcc-)?", "").replace('-', ' '), () -> items(path));
+            }
+        });
+        own.put(
+                "stages of records",
+                () -> Stream.of(Stage.values()).map(Stage::id).toList());
+        own.put("gases of records", () -> gasesAnd("co2e-not-parted"));
+        own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
+        own.put("remark codes", () -> constants(Remark.class));
         own.put("warming_sets or not-stated", () -> {
             Set<String> sets =
                     new LinkedHashSet<>(RunningScalepan.library().warmingSets().keySet());
@@ -359,9 +385,28 @@ class OpenApiContractTest {
         part.children().values().forEach(child -> collectEnums(child, found));
     }
 
+    /** The words that an address lists. */
+    private static Collection<String> items(String path) {
+        List<String> ids = new ArrayList<>();
+        Reply.to(path)
+                .json()
+                .path("items")
+                .forEach(item -> ids.add(item.path("id").asText()));
+        return ids;
+    }
+
+    private static Collection<String> gasesAnd(String... others) {
+        return Stream.concat(Stream.of(Gas.values()).map(Gas::id), Stream.of(others))
+                .toList();
+    }
+
     private static Collection<String> noteCodes() {
+        return constants(Note.Codes.class);
+    }
+
+    private static Collection<String> constants(Class<?> of) {
         List<String> codes = new ArrayList<>();
-        for (Field field : Note.Codes.class.getFields()) {
+        for (Field field : of.getFields()) {
             try {
                 codes.add((String) field.get(null));
             } catch (IllegalAccessException e) {
@@ -404,8 +449,8 @@ class OpenApiContractTest {
                                 .toList());
                 Set<String> described =
                         new TreeSet<>(schema.child("properties").children().keySet());
-                // The one thing that an address adds to a row.
-                described.remove("potentials");
+                // What addresses add to a row.
+                described.removeAll(Set.of("potentials", "default_rows"));
                 if (!columns.equals(described)) {
                     faults.add(schema.at() + " has " + described + ", the table has " + columns);
                 }
@@ -413,7 +458,9 @@ class OpenApiContractTest {
         }
         assertNone(faults);
         assertEquals(
-                VocabularyRoutes.TABLES.size(), tables, "one schema for the rows of each table that has an address");
+                VocabularyRoutes.TABLES.size() + RecordWordRoutes.TABLES.size(),
+                tables,
+                "one schema for the rows of each table that has an address");
     }
 
     @ParameterizedTest
@@ -423,16 +470,17 @@ class OpenApiContractTest {
         description.answers(operation).forEach(answer -> described.put(answer.status(), answer));
         List<String> faults = new ArrayList<>();
         Set<Integer> shown = new TreeSet<>();
-        probes(operation).forEach((question, headers) -> {
-            Reply reply = Reply.to(question, headers);
+        for (Probe probe : probes(operation)) {
+            Reply reply = Reply.to(probe.question(), probe.headers(), probe.body());
             shown.add(reply.status());
             Description.Answer answer = described.get(reply.status());
             if (answer == null) {
-                faults.add(question + " with " + headers + " answers " + reply.status() + ", which is not described");
+                faults.add(probe.question() + " with " + probe.headers() + " answers " + reply.status()
+                        + ", which is not described");
             } else {
-                faults.addAll(faults(question, reply, answer));
+                faults.addAll(faults(probe.question(), reply, answer));
             }
-        });
+        }
         if (operation.path().equals("/health/ready")) {
             // Shown below, on a service that has not started.
             shown.add(503);
@@ -443,23 +491,34 @@ class OpenApiContractTest {
         assertNone(faults);
     }
 
+    /** A question that brings out a status. */
+    private record Probe(String question, Map<String, String> headers, Optional<String> body) {}
+
     /** Questions that bring out every status that an address may have, derived from one that it answers with 200. */
-    private static Map<String, Map<String, String>> probes(Description.Operation operation) {
+    private static List<Probe> probes(Description.Operation operation) {
         String good = description.question(operation);
         String joint = good.contains("?") ? "&" : "?";
-        Map<String, Map<String, String>> probes = new LinkedHashMap<>();
-        probes.put(good, Map.of());
-        probes.put(good + joint + "no_such_parameter=1", Map.of());
+        Optional<String> body = description.body(operation);
+        List<Probe> probes = new ArrayList<>();
+        probes.add(new Probe(good, Map.of(), body));
+        probes.add(new Probe(good + joint + "no_such_parameter=1", Map.of(), body));
         if (operation.path().startsWith("/v1/")) {
-            probes.put(good + joint + "nocache=1", Map.of("If-None-Match", "*"));
-            probes.put(good + joint + "nocache=2", Map.of("Accept", "image/png"));
-            probes.put(good + joint + "library=0000000000000000", Map.of());
+            probes.add(new Probe(good + joint + "nocache=1", Map.of("If-None-Match", "*"), body));
+            probes.add(new Probe(good + joint + "nocache=2", Map.of("Accept", "image/png"), body));
+            probes.add(new Probe(good + joint + "library=0000000000000000", Map.of(), body));
         } else {
-            probes.put(good + "?", Map.of("If-None-Match", "*"));
+            probes.add(new Probe(good + "?", Map.of("If-None-Match", "*"), body));
         }
         if (operation.path().endsWith("}")) {
             String path = good.replaceAll("\\?.*", "");
-            probes.put(path.substring(0, path.lastIndexOf('/') + 1) + NO_SUCH, Map.of());
+            probes.add(new Probe(path.substring(0, path.lastIndexOf('/') + 1) + NO_SUCH, Map.of(), body));
+        }
+        if (body.isPresent()) {
+            probes.add(new Probe(good, Map.of(), Optional.of("{}")));
+            probes.add(new Probe(good, Map.of(), Optional.of("{\"system\":")));
+            probes.add(new Probe(good, Map.of(), Optional.of("[]")));
+            probes.add(new Probe(good, Map.of("Content-Type", "text/csv"), body));
+            probes.add(new Probe(good, Map.of(), Optional.of(" ".repeat(1_000_001) + "{}")));
         }
         return probes;
     }
@@ -527,6 +586,7 @@ class OpenApiContractTest {
                 "/v1/sources",
                 "/v1/sources?format=csl",
                 "/v1/rows/c01",
+                "/v1/rows/mms.pasture",
                 "/v1/table?products=nothing&indicators=nothing&coverage=2&draws=1.5"));
         RunningScalepan.library().products().keySet().forEach(id -> questions.add("/v1/products/" + id));
         RunningScalepan.library()
@@ -566,7 +626,7 @@ class OpenApiContractTest {
     void every_example_is_the_answer_to_its_question() {
         List<String> faults = new ArrayList<>();
         description.examples().forEach(example -> {
-            Reply reply = Reply.to(example.question(), example.headers());
+            Reply reply = example.reply();
             if (reply.isJson()) {
                 differences("", example.value(), reply.json(), faults, example);
             } else if (!example.value().asText().equals(reply.body())) {
@@ -602,7 +662,7 @@ class OpenApiContractTest {
         description
                 .answers(operation)
                 .forEach(answer -> description.examples(answer).forEach((example, mediaType) -> {
-                    Reply reply = Reply.to(example.question(), example.headers());
+                    Reply reply = example.reply();
                     if (reply.status() != answer.status() || !reply.mediaType().equals(mediaType)) {
                         faults.add("example " + example.name() + " stands under " + answer + " " + mediaType
                                 + ", its question has " + reply.status() + " " + reply.mediaType());
@@ -646,7 +706,8 @@ class OpenApiContractTest {
 
     private static Route route(Description.Operation operation) {
         return RunningScalepan.routes().stream()
-                .filter(route -> route.path().equals(operation.path()))
+                .filter(route -> route.path().equals(operation.path())
+                        && route.method().name().equalsIgnoreCase(operation.method()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(operation + " is not served"));
     }

@@ -19,8 +19,17 @@ record Reply(int status, Map<String, String> headers, String body) {
 
     /** Asks with the headers given and no others: the client adds no Accept header of its own. */
     static Reply to(String question, Map<String, String> headers) {
+        return to(question, headers, Optional.empty());
+    }
+
+    /** The same; a body, where there is one, is sent as JSON unless a header says otherwise. */
+    static Reply to(String question, Map<String, String> headers, Optional<String> body) {
         HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri(question));
-        headers.forEach(request::header);
+        body.ifPresent(text -> request.POST(HttpRequest.BodyPublishers.ofString(text)));
+        Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        body.ifPresent(text -> sent.put("Content-Type", "application/json"));
+        sent.putAll(headers);
+        sent.forEach(request::header);
         try {
             HttpResponse<byte[]> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
             Map<String, String> replied = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
@@ -32,6 +41,11 @@ record Reply(int status, Map<String, String> headers, String body) {
             Thread.currentThread().interrupt();
             throw new AssertionError("no reply to " + question, e);
         }
+    }
+
+    /** Sends records. */
+    static Reply to(String question, JsonNode body) {
+        return to(question, Map.of(), Optional.of(body.toString()));
     }
 
     static Reply to(String question) {
