@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.lang.reflect.Field;
 import java.nio.file.Files;
@@ -503,7 +504,7 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "");
+        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", MissingNode::getInstance);
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
