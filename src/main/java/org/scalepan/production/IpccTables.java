@@ -133,7 +133,9 @@ public final class IpccTables {
                 .filter(row -> row.quantity().equals(quantity) && row.isDefault())
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
                 .map(row -> new Factor(
-                        row.id() + "/" + drawnAs, about1(row.printed().value().orElseThrow())));
+                        row.id() + "/" + drawnAs,
+                        about1(row.printed().value().orElseThrow()),
+                        Optional.of(row.id())));
     }
 
     private static Distribution about1(double half) {

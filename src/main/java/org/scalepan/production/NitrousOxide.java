@@ -70,8 +70,6 @@ public final class NitrousOxide {
     }
 
     private void add(String how, Term nitrogenLost) {
-        String[] rows =
-                nitrogenLost.uses().stream().map(use -> use.factor().id()).toArray(String[]::new);
-        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O), rows);
+        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
     }
 }

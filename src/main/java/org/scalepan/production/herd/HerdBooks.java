@@ -1,5 +1,6 @@
 package org.scalepan.production.herd;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,8 @@ public final class HerdBooks {
     private final Ledger ledger = new Ledger();
     private final IpccTables tables;
     private final Where where;
+    /** Rows of the coefficients behind Tier 2. */
+    private final List<String> coefficients = new ArrayList<>();
 
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
@@ -107,10 +110,11 @@ public final class HerdBooks {
         Where asked = condition.isEmpty()
                 ? Where.of("cattle-and-buffalo")
                 : Where.of("cattle-and-buffalo").given(condition);
-        return tables.find(quantity, asked)
-                .map(row -> row.printed().value().orElseThrow())
+        IpccRow row = tables.find(quantity, asked)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "the tables have no " + quantity + (condition.isEmpty() ? "" : " for " + condition)));
+        coefficients.add(row.id());
+        return row.printed().value().orElseThrow();
     }
 
     private void enteric(Optional<EnergyNeed> need) {
@@ -146,7 +150,8 @@ public final class HerdBooks {
                 uncertain(
                         Term.of(herd.heads() * perHead),
                         "uncertainty-enteric-tier2",
-                        herd.category() + "." + herd.edition()));
+                        herd.category() + "." + herd.edition()),
+                coefficients.toArray(String[]::new));
         ledger.flow(
                 Stage.FEED,
                 "feed by energy need",
@@ -170,6 +175,7 @@ public final class HerdBooks {
         IpccRow row = tables.find("ym", where.given(condition))
                 .or(() -> tables.find("ym", where))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
+        coefficients.add(row.id());
         ledger.gap("methane_conversion_percent", "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
     }
