@@ -54,7 +54,8 @@ final class FootprintRoutes {
         Parameters scalars = scalars(body);
         List<Ruler> rulers = rulers(body, scalars, indicators);
         Sampling sampling = new RulerReading(library, scalars).sampling();
-        scalars.errors().forEach(flaw -> body.unknownScalar(flaw));
+        // Each indicator has read the same fields again.
+        scalars.errors().stream().distinct().forEach(body::unknownScalar);
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
