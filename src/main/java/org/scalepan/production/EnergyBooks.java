@@ -56,6 +56,13 @@ final class EnergyBooks {
             ledger.gap("energy/" + carrier, "not counted: no intensity of " + carrier + " is in this library");
             return;
         }
+        OptionalInt vintage = row.get().year();
+        if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
+            ledger.gap(
+                    "year",
+                    "intensity of " + carrier + " of " + vintage.getAsInt() + ", the nearest year held",
+                    row.get().id());
+        }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
             ledger.gap(

@@ -35,6 +35,12 @@ public final class FarmBooks {
         for (EnergyUse use : records.energy()) {
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
+        if (records.feed().isEmpty()) {
+            ledger.gap("feed", "not recorded, not counted");
+        }
+        if (records.energy().isEmpty()) {
+            ledger.gap("energy", "not recorded, not counted");
+        }
         records.water()
                 .ifPresentOrElse(
                         water -> ledger.flow(Stage.WATER, "water", Flux.WATER, Term.of(water)),

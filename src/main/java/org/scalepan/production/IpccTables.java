@@ -17,11 +17,12 @@ import org.scalepan.uncertainty.Triangular;
 
 /**
  * The IPCC tables of one edition (volume 4, chapters 10 and 11). A look-up starts at the narrowest term and goes outwards: layers →
- * chickens → poultry → all animals; Africa → other regions → all regions. Editions are never mixed, because a table of this class
+ * chickens → poultry → all animals; Africa → other regions → developing countries → all regions. Editions are never mixed, because a table of this class
  * sees one only.
  */
 public final class IpccTables {
     private static final String MEAN = "mean";
+    private static final String ALL_REGIONS = "ipcc.all-regions";
     private static final List<String> HIGH_PRODUCTIVITY =
             List.of("ipcc.north-america", "ipcc.western-europe", "ipcc.eastern-europe", "ipcc.oceania");
 
@@ -43,36 +44,43 @@ public final class IpccTables {
     /**
      * What is looked up.
      *
+     * @param development developed or developing countries, by which 2006 parts many tables; empty when it is not known
      * @param condition a table's further condition, such as the milk yield of Ym; empty for none
      */
     public record Where(
             String category,
             String productivity,
             String region,
+            Optional<String> development,
             String climate,
             String system,
             Optional<String> condition) {
         public static Where of(String category) {
-            return new Where(category, MEAN, "ipcc.all-regions", "any-climate", "mms.any-system", Optional.empty());
+            return new Where(
+                    category, MEAN, ALL_REGIONS, Optional.empty(), "any-climate", "mms.any-system", Optional.empty());
         }
 
         public Where in(String otherRegion, String otherProductivity) {
-            return new Where(category, otherProductivity, otherRegion, climate, system, condition);
+            return new Where(category, otherProductivity, otherRegion, development, climate, system, condition);
+        }
+
+        public Where developed(Optional<String> group) {
+            return new Where(category, productivity, region, group, climate, system, condition);
         }
 
         public Where manure(String otherSystem, String otherClimate) {
-            return new Where(category, productivity, region, otherClimate, otherSystem, condition);
+            return new Where(category, productivity, region, development, otherClimate, otherSystem, condition);
         }
 
         public Where given(String otherCondition) {
-            return new Where(category, productivity, region, climate, system, Optional.of(otherCondition));
+            return new Where(category, productivity, region, development, climate, system, Optional.of(otherCondition));
         }
     }
 
     /** The row that fits best. */
     public Optional<IpccRow> find(String quantity, Where where) {
         List<String> categories = outwards(where.category());
-        List<String> regions = outwards(where.region());
+        List<String> regions = regions(where);
         List<String> climates = outwards(where.climate());
         List<String> systems = outwards(where.system());
         List<String> productivities = productivities(where);
@@ -101,6 +109,17 @@ public final class IpccTables {
         return List.of(MEAN, HIGH_PRODUCTIVITY.contains(where.region()) ? "high" : "low");
     }
 
+    /** The region and what includes it, then its group by development, and last all regions. */
+    private List<String> regions(Where where) {
+        List<String> chain = outwards(where.region());
+        where.development().ifPresent(group -> {
+            chain.remove(ALL_REGIONS);
+            chain.add(group);
+            chain.add(ALL_REGIONS);
+        });
+        return chain;
+    }
+
     private List<String> outwards(String term) {
         List<String> chain = new ArrayList<>();
         Optional<String> at = Optional.of(term);
@@ -124,7 +143,8 @@ public final class IpccTables {
     }
 
     /**
-     * The uncertainty that the guidelines name for a step, as a factor about 1: half the 95 % interval as a share of the value.
+     * The uncertainty that the guidelines name for a step, as a factor about 1: half the 95 % interval as a share of the value, or its
+     * ends where they are printed as multiples of it.
      *
      * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it
      */
@@ -132,11 +152,18 @@ public final class IpccTables {
         return library.ipcc().stream()
                 .filter(row -> row.quantity().equals(quantity) && row.isDefault())
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
-                .map(row -> new Factor(
-                        row.id() + "/" + drawnAs, about1(row.printed().value().orElseThrow())));
+                .map(row -> new Factor(row.id() + "/" + drawnAs, about1(row), Optional.of(row.id())));
     }
 
-    private static Distribution about1(double half) {
+    private static Distribution about1(IpccRow row) {
+        if (row.unit().equals("ratio")) {
+            return Lognormal.ofQuantiles(
+                    0.025,
+                    row.printed().low().orElseThrow(),
+                    0.975,
+                    row.printed().high().orElseThrow());
+        }
+        double half = row.printed().value().orElseThrow();
         double gsd = StrictMath.pow((1 + half) / (1 - half), 1 / 3.92);
         return Lognormal.ofMedianAndGsd(1, gsd);
     }
@@ -171,11 +198,26 @@ public final class IpccTables {
 
     /** The IPCC region of a place, by the nearest region around it that the table names. */
     public Optional<String> regionOf(String place) {
+        return grouped(place, "geographic");
+    }
+
+    /** Whether the tables count a place among the developed or the developing countries. */
+    public Optional<String> developmentOf(String place) {
+        return grouped(place, "development");
+    }
+
+    /** The same for a region of the tables: only those of high productivity are counted as developed. */
+    public static Optional<String> developmentOfRegion(String ipccRegion) {
+        return Optional.of(
+                HIGH_PRODUCTIVITY.contains(ipccRegion) ? "ipcc.developed-countries" : "ipcc.developing-countries");
+    }
+
+    private Optional<String> grouped(String place, String scheme) {
         for (String around : library.regions().outwards(place)) {
             Optional<String> found = library.table("ipcc_regions").rows().stream()
                     .filter(row -> row.text("edition").equals(edition)
                             && row.text("region").equals(around)
-                            && row.text("scheme").equals("geographic"))
+                            && row.text("scheme").equals(scheme))
                     .map(row -> row.text("ipcc_region"))
                     .findFirst();
             if (found.isPresent()) {

@@ -1,8 +1,10 @@
 package org.scalepan.production;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where flows, gaps and remarks are written down while an inventory is made; it lives no longer than that. */
 public final class Ledger {
@@ -10,18 +12,29 @@ public final class Ledger {
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
 
-    /** Adds a line; a line of zero says nothing and is left out. */
+    /**
+     * Adds a line; a line of zero says nothing and is left out.
+     *
+     * @param rows rows of the library that the line rests on beside those of the term's factors
+     */
     public void flow(Stage stage, String what, Flux flux, Term term, String... rows) {
         if (term.amount() != 0) {
-            flows.add(new Flow(stage, what, flux, term, Optional.empty(), List.of(rows)));
+            flows.add(new Flow(stage, what, flux, term, Optional.empty(), cited(term, rows)));
         }
     }
 
     /** Adds a line of CO2e that its source does not part into gases. */
     public void co2e(Stage stage, String what, Term term, String warmingSet, String... rows) {
         if (term.amount() != 0) {
-            flows.add(new Flow(stage, what, Flux.CO2E, term, Optional.of(warmingSet), List.of(rows)));
+            flows.add(new Flow(stage, what, Flux.CO2E, term, Optional.of(warmingSet), cited(term, rows)));
         }
+    }
+
+    /** Every row behind a line, because a number without its sources is worth nothing to a reader. */
+    private static List<String> cited(Term term, String... rows) {
+        Set<String> all = new LinkedHashSet<>(List.of(rows));
+        term.uses().forEach(use -> use.factor().row().ifPresent(all::add));
+        return List.copyOf(all);
     }
 
     /** Notes that a default filled a field, or that something is not counted. */

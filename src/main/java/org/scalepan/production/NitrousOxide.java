@@ -36,7 +36,12 @@ public final class NitrousOxide {
             ledger.gap("manure/" + where.system(), "N2O not counted: no direct factor for this system in the tables");
             return;
         }
-        add("stored", nitrogen.times(tables.factor(direct.get())));
+        Term stored = nitrogen.times(tables.factor(direct.get()));
+        add(
+                "stored",
+                tables.uncertainty("uncertainty-ef3", direct.get().id())
+                        .map(stored::times)
+                        .orElse(stored));
         tables.find("frac-gas-ms", where)
                 .map(tables::factor)
                 .ifPresent(share -> add("volatilised", nitrogen.times(share).times(tables.soil("ef4", "volatilised"))));
@@ -45,33 +50,34 @@ public final class NitrousOxide {
                 .ifPresent(share -> add("leached", nitrogen.times(share).times(tables.soil("ef5", "leached"))));
     }
 
-    /** Nitrogen brought to a field. */
+    /** Nitrogen brought to a field, counted as one where rain leaches. */
     public void spread(Term nitrogen) {
         add("spread", nitrogen.times(tables.soil("ef1", "all")));
-        onSoil(nitrogen);
+        onSoil(nitrogen, true);
     }
 
     /**
      * Nitrogen dropped while grazing or scavenging.
      *
      * @param input the row of table 11.1: cattle, poultry and pigs, or sheep and other animals
+     * @param leaches false in a dry climate, where the guidelines count no leaching (table 11.3)
      */
-    public void dropped(Term nitrogen, String input) {
+    public void dropped(Term nitrogen, String input, boolean leaches) {
         add("dropped", nitrogen.times(tables.soil("ef3-prp", input)));
-        onSoil(nitrogen);
+        onSoil(nitrogen, leaches);
     }
 
-    private void onSoil(Term nitrogen) {
+    private void onSoil(Term nitrogen, boolean leaches) {
         add(
                 "volatilised",
                 nitrogen.times(tables.soil("frac-gasm", "organic-and-grazing"))
                         .times(tables.soil("ef4", "volatilised")));
-        add("leached", nitrogen.times(tables.soil("frac-leach", "all")).times(tables.soil("ef5", "leached")));
+        if (leaches) {
+            add("leached", nitrogen.times(tables.soil("frac-leach", "all")).times(tables.soil("ef5", "leached")));
+        }
     }
 
     private void add(String how, Term nitrogenLost) {
-        String[] rows =
-                nitrogenLost.uses().stream().map(use -> use.factor().id()).toArray(String[]::new);
-        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O), rows);
+        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
     }
 }

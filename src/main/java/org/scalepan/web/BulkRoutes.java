@@ -74,8 +74,11 @@ final class BulkRoutes {
         RulerReading reading = new RulerReading(library, parameters);
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {
-            rulers.add(reading.ruler(
-                    java.util.Objects.requireNonNull(library.indicators().get(id))));
+            Ruler ruler = reading.ruler(
+                    java.util.Objects.requireNonNull(library.indicators().get(id)));
+            // Published water is usually told at the shop; records end at the gate.
+            boolean beyondRecords = !FootprintRoutes.BOUNDARIES.contains(ruler.boundary());
+            rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
         }
         boolean drawn = parameters.raw("draws").isPresent();
         long draws = parameters.whole("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);

@@ -73,11 +73,11 @@ final class SystemReading {
                 .orElse(InsectFarm.CoProductRule.NONE);
         OptionalDouble price = body.number("price_per_kg", 0, MOST);
         if (rule == InsectFarm.CoProductRule.ECONOMIC
-                && (price.isEmpty()
+                && (!(price.orElse(0) > 0)
                         || read.coProducts().stream().map(CoProduct::price).anyMatch(OptionalDouble::isEmpty))) {
             body.fault(
                     "co_product_allocation",
-                    "economic allocation needs price_per_kg of the product and of every co-product");
+                    "economic allocation needs price_per_kg of the product, above zero, and of every co-product");
         }
         OptionalDouble cycle = body.number("cycle_days", 1, 2000);
         OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
@@ -178,7 +178,7 @@ final class SystemReading {
                 body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
         Optional<String> climate = body.oneOf("climate", terms("climate", ""));
         double heads = body.needNumber("heads", 1e-9, 1e9);
-        List<Herd.Yield> yields = yields(body);
+        List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
         if (cattle.isPresent()
@@ -187,7 +187,7 @@ final class SystemReading {
                         .isEmpty()) {
             body.fault("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only");
         }
-        Optional<String> product = body.oneOf("product", library.products().keySet());
+        Optional<String> product = body.oneOf("product", given(category, yields));
         FarmRecords read = records.read(body, "herd");
         if (category.isEmpty() || yields.isEmpty()) {
             return Optional.empty();
@@ -203,7 +203,14 @@ final class SystemReading {
                 .toList();
     }
 
-    private static List<Herd.Yield> yields(Body body) {
+    /** The products that the herd's yields are. */
+    private static List<String> given(Optional<String> category, List<Herd.Yield> yields) {
+        return yields.stream()
+                .flatMap(yield -> HerdBooks.product(category.orElse(""), yield.kind()).stream())
+                .toList();
+    }
+
+    private static List<Herd.Yield> yields(Body body, Optional<String> category) {
         List<Herd.Yield> yields = new ArrayList<>();
         Optional<Body> given = body.object("yield");
         if (given.isEmpty()) {
@@ -211,9 +218,16 @@ final class SystemReading {
             return yields;
         }
         Body yield = given.get();
-        yield.number("milk_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.MILK, kg)));
-        yield.number("eggs_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.EGGS, kg)));
-        yield.number("live_kg", 1e-9, MOST).ifPresent(kg -> yields.add(new Herd.Yield(Herd.Kind.LIVE, kg)));
+        for (Herd.Kind kind : Herd.Kind.values()) {
+            String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
+            OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
+            if (kilograms.isPresent()) {
+                yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
+                category.filter(animals -> HerdBooks.product(animals, kind).isEmpty())
+                        .ifPresent(animals ->
+                                yield.fault(field, "no product of this library is the " + field + " of " + animals));
+            }
+        }
         yield.close();
         if (yields.isEmpty()) {
             body.fault("yield", "yield needs at least one of milk_kg, eggs_kg, live_kg");

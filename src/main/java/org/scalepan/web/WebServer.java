@@ -99,7 +99,7 @@ public final class WebServer implements AutoCloseable {
             config.routes.head(route.path(), context -> pipeline.run(context, route));
             config.routes.options(route.path(), context -> options(context, "GET, HEAD, OPTIONS"));
         }
-        config.routes.exception(HttpResponseException.class, WebServer::refuse);
+        config.routes.exception(HttpResponseException.class, this::refuse);
     }
 
     private static void options(Context context, String methods) {
@@ -108,16 +108,23 @@ public final class WebServer implements AutoCloseable {
     }
 
     /** Refusals of the framework itself: no such address, no such method. */
-    private static void refuse(HttpResponseException exception, Context context) {
+    private void refuse(HttpResponseException exception, Context context) {
+        boolean sendable = routes.stream()
+                .anyMatch(route ->
+                        route.method() == Route.Method.POST && route.path().equals(context.path()));
         int status = exception.getStatus();
         Problem problem = switch (status) {
             case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());
             case 405 ->
-                Problem.plain(405, "wrong-method", "Wrong method", "this address answers GET, HEAD and OPTIONS");
+                Problem.plain(
+                        405,
+                        "wrong-method",
+                        "Wrong method",
+                        "this address answers " + (sendable ? "POST and OPTIONS" : "GET, HEAD and OPTIONS"));
             default -> Problem.plain(status, "refused", "The request was refused", "the server refuses such requests");
         };
         if (status == 405) {
-            context.header("Allow", "GET, HEAD, OPTIONS");
+            context.header("Allow", sendable ? "POST, OPTIONS" : "GET, HEAD, OPTIONS");
         }
         context.status(status);
         context.header("Cache-Control", "no-store");

@@ -38,7 +38,7 @@ public record EnergyNeed(
      * @param fat fat in the milk, percent
      * @param pregnant share of the animals that are pregnant, 0 to 1
      * @param workHours hours of work a day
-     * @param digestibility digestible energy in percent of gross energy, 45 to 85
+     * @param digestibility digestible energy in percent of gross energy, 40 to 90; feeds of cattle lie between 45 and 85
      */
     public record Animal(
             double weight,
@@ -53,6 +53,7 @@ public record EnergyNeed(
             require(weight > 0, "weight", weight, "above 0 kg");
             require(matureWeight >= 0, "mature weight", matureWeight, "0 kg or more");
             require(gain >= 0, "gain", gain, "0 kg a day or more");
+            require(gain == 0 || matureWeight > 0, "mature weight of a growing animal", matureWeight, "above 0 kg");
             require(milk >= 0, "milk", milk, "0 kg a day or more");
             require(fat >= 0 && fat <= 15, "fat", fat, "0 to 15 percent");
             require(pregnant >= 0 && pregnant <= 1, "share pregnant", pregnant, "0 to 1");

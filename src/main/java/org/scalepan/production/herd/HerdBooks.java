@@ -1,5 +1,6 @@
 package org.scalepan.production.herd;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,7 @@ public final class HerdBooks {
             "broilers", "chicken",
             "ducks", "duck");
 
+    /** Milk of sheep is not among the products, and that of another species does not stand in. */
     private static final Map<String, String> MILK =
             Map.of("dairy-cattle", "milk", "other-cattle", "milk", "buffalo", "buffalo-milk", "goats", "goat-milk");
 
@@ -52,12 +54,24 @@ public final class HerdBooks {
     private final Ledger ledger = new Ledger();
     private final IpccTables tables;
     private final Where where;
+    /** Rows of the coefficients behind Tier 2. */
+    private final List<String> coefficients = new ArrayList<>();
 
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
         this.herd = herd;
         this.tables = new IpccTables(library, herd.edition());
-        this.where = Where.of(herd.category()).in(region(), herd.productivity());
+        String region = region();
+        this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
+    }
+
+    /** The product that a kind of animal gives, when it gives any that the library knows. */
+    public static Optional<String> product(String category, Herd.Kind kind) {
+        return switch (kind) {
+            case MILK -> Optional.ofNullable(MILK.get(category));
+            case EGGS -> POULTRY.contains(category) ? Optional.of("egg") : Optional.empty();
+            case LIVE -> Optional.ofNullable(MEAT.get(category));
+        };
     }
 
     /** The inventory of a herd. */
@@ -81,9 +95,17 @@ public final class HerdBooks {
         if (found.isEmpty()) {
             ledger.gap(
                     "ipcc_region",
-                    "no region given: the tables' row for other or all regions where there is one, else Africa");
+                    "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
         return found.orElse("ipcc.africa");
+    }
+
+    /** A country may be developed in a region that is not, such as Japan in Asia. */
+    private Optional<String> development(String region) {
+        Optional<String> place = herd.ipccRegion().isPresent()
+                ? Optional.empty()
+                : herd.records().region().flatMap(tables::developmentOf);
+        return place.or(() -> IpccTables.developmentOfRegion(region));
     }
 
     private EnergyNeed need(Herd.Cattle cattle) {
@@ -107,10 +129,11 @@ public final class HerdBooks {
         Where asked = condition.isEmpty()
                 ? Where.of("cattle-and-buffalo")
                 : Where.of("cattle-and-buffalo").given(condition);
-        return tables.find(quantity, asked)
-                .map(row -> row.printed().value().orElseThrow())
+        IpccRow row = tables.find(quantity, asked)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "the tables have no " + quantity + (condition.isEmpty() ? "" : " for " + condition)));
+        coefficients.add(row.id());
+        return row.printed().value().orElseThrow();
     }
 
     private void enteric(Optional<EnergyNeed> need) {
@@ -146,7 +169,8 @@ public final class HerdBooks {
                 uncertain(
                         Term.of(herd.heads() * perHead),
                         "uncertainty-enteric-tier2",
-                        herd.category() + "." + herd.edition()));
+                        herd.category() + "." + herd.edition()),
+                coefficients.toArray(String[]::new));
         ledger.flow(
                 Stage.FEED,
                 "feed by energy need",
@@ -154,11 +178,12 @@ public final class HerdBooks {
                 Term.of(herd.records().feed().isEmpty() ? herd.heads() * need.feedDryMatter() * DAYS : 0));
     }
 
-    /** Ym by the milk of a year or, without milk, for forage. */
+    /** Ym by the milk of a year or, for animals that are not milked and suckler cows, for forage. */
     private double conversion() {
         double milk = herd.cattle().orElseThrow().animal().milk() * DAYS;
+        boolean milked = milk > 0 && !herd.category().equals("other-cattle");
         String condition;
-        if (milk == 0) {
+        if (!milked) {
             condition = herd.cattle().orElseThrow().animal().digestibility() <= 62
                     ? "cond.forage-over-75"
                     : "cond.forage-15-to-75";
@@ -167,9 +192,14 @@ public final class HerdBooks {
                     ? "cond.milk-under-5000"
                     : milk <= 8500 ? "cond.milk-5000-to-8500" : "cond.milk-over-8500-ndf-from-35";
         }
-        IpccRow row = tables.find("ym", where.given(condition))
+        // Table 10.12 parts cattle and buffalo by milking and not by species.
+        IpccRow row = tables.find(
+                        "ym",
+                        Where.of(milked ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo")
+                                .given(condition))
                 .or(() -> tables.find("ym", where))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
+        coefficients.add(row.id());
         ledger.gap("methane_conversion_percent", "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
     }
@@ -288,7 +318,10 @@ public final class HerdBooks {
                 new NitrousOxide(tables, ledger, "manure, " + there.system().substring("mms.".length()));
         if (there.system().equals("mms.pasture")) {
             boolean other = List.of("sheep", "goats").contains(herd.category());
-            n2o.dropped(nitrogen, other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs");
+            n2o.dropped(
+                    nitrogen,
+                    other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs",
+                    !there.climate().endsWith("-dry"));
         } else {
             n2o.stored(nitrogen, there);
         }
@@ -337,11 +370,13 @@ public final class HerdBooks {
     }
 
     private Part part(Herd.Yield yield) {
-        String id = switch (yield.kind()) {
-            case MILK -> MILK.getOrDefault(herd.category(), "milk");
-            case EGGS -> "egg";
-            case LIVE -> MEAT.getOrDefault(herd.category(), "beef");
-        };
+        String id = product(herd.category(), yield.kind())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
+                                + " that is a product of this library"));
+        if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
+            ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
+        }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
         return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));

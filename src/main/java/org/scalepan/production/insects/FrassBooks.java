@@ -47,6 +47,9 @@ final class FrassBooks {
             ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
+        if (recorded() && nitrogen.getAsDouble() == 0) {
+            return;
+        }
         if (nitrogen.getAsDouble() <= 0) {
             ledger.remark(
                     Remark.AGAINST_PHYSICS,
@@ -61,9 +64,17 @@ final class FrassBooks {
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
+            ledger.gap("frass/climate", "leaching counted as in a wet climate");
             n2o.spread(n);
         }
         farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
+    }
+
+    /** True when the grower weighed the frass, be it as none. */
+    private boolean recorded() {
+        return farm.frass()
+                .flatMap(frass -> frass.kilograms().stream().boxed().findFirst())
+                .isPresent();
     }
 
     private OptionalDouble nitrogen() {

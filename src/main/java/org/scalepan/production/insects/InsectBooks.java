@@ -112,7 +112,7 @@ public final class InsectBooks {
                 "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained"
                         .formatted(lowest, highest),
                 all.stream().map(PublishedResult::id).toArray(String[]::new));
-        Factor range = new Factor("default.insect-gases", new LogUniform(lowest, highest));
+        Factor range = new Factor("default.insect-gases", new LogUniform(lowest, highest), Optional.empty());
         ledger.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
@@ -124,7 +124,8 @@ public final class InsectBooks {
     private void measured(PublishedResult result, double gain) {
         Factor gases = new Factor(
                 result.finding(),
-                SpreadReading.read(result.printed(), library.spreadDefaults().result()));
+                SpreadReading.read(result.printed(), library.spreadDefaults().result()),
+                Optional.of(result.id()));
         Term term = Term.of(gain).times(gases);
         if (result.per().equals("kg-dry-matter")) {
             Optional<Factor> dry = composition("dry-matter", "kg-edible");

@@ -1,5 +1,7 @@
 package org.scalepan.production.insects;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
@@ -123,7 +125,14 @@ final class InsectPractice {
         }
     }
 
+    /** As a grower writes it: 28 days and not 28.0. */
     private static String plain(double value) {
-        return org.scalepan.quantity.SignificantFigures.text(value, 3);
+        if (Double.isInfinite(value)) {
+            return "no limit";
+        }
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -1,0 +1,116 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.Library;
+import org.scalepan.production.insects.Harvest;
+import org.scalepan.production.insects.InsectBooks;
+import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.insects.InsectFarm.CoProductRule;
+import org.scalepan.production.insects.InsectFarm.Fate;
+
+/** The notebook of an insect farm: a weighed harvest and nothing else, unless it is told more. */
+public final class InsectNotebook extends Notebook<InsectNotebook> {
+    private final String product;
+    private Harvest harvest;
+    private String form = "fresh";
+    private OptionalDouble sold = OptionalDouble.empty();
+    private OptionalDouble price = OptionalDouble.empty();
+    private OptionalDouble cycleDays = OptionalDouble.empty();
+    private OptionalDouble pairs = OptionalDouble.empty();
+    private OptionalDouble kept = OptionalDouble.empty();
+    private OptionalDouble mortality = OptionalDouble.empty();
+    private Optional<InsectFarm.Frass> frass = Optional.empty();
+    private final List<InsectFarm.Processing> processing = new ArrayList<>();
+    private CoProductRule rule = CoProductRule.NONE;
+
+    private InsectNotebook(Library library, String product, Harvest harvest) {
+        super(library);
+        this.product = product;
+        this.harvest = harvest;
+    }
+
+    public static InsectNotebook of(Library library, String product, double kilograms) {
+        return new InsectNotebook(library, product, new Harvest.Weighed(kilograms));
+    }
+
+    @Override
+    protected InsectNotebook self() {
+        return this;
+    }
+
+    public InsectNotebook harvest(Harvest other) {
+        harvest = other;
+        return this;
+    }
+
+    public InsectNotebook sold(String as, double kilograms) {
+        form = as;
+        sold = OptionalDouble.of(kilograms);
+        return this;
+    }
+
+    public InsectNotebook cycleDays(double days) {
+        cycleDays = OptionalDouble.of(days);
+        return this;
+    }
+
+    public InsectNotebook pairs(double stocked) {
+        pairs = OptionalDouble.of(stocked);
+        return this;
+    }
+
+    public InsectNotebook kept(double share) {
+        kept = OptionalDouble.of(share);
+        return this;
+    }
+
+    public InsectNotebook mortality(double share) {
+        mortality = OptionalDouble.of(share);
+        return this;
+    }
+
+    public InsectNotebook frass(double kilograms, double nitrogen, Fate fate, boolean credited) {
+        frass = Optional.of(
+                new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), fate, credited));
+        return this;
+    }
+
+    public InsectNotebook frass(Fate fate) {
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), fate, false));
+        return this;
+    }
+
+    public InsectNotebook process(String step, double water, String carrier) {
+        processing.add(new InsectFarm.Processing(step, water, carrier));
+        return this;
+    }
+
+    public InsectNotebook allocate(CoProductRule by, double ownPrice) {
+        rule = by;
+        price = OptionalDouble.of(ownPrice);
+        return this;
+    }
+
+    @Override
+    public Inventory inventory() {
+        return InsectBooks.inventory(
+                library,
+                new InsectFarm(
+                        records(),
+                        library.products().get(product),
+                        form,
+                        harvest,
+                        sold,
+                        price,
+                        cycleDays,
+                        pairs,
+                        kept,
+                        mortality,
+                        frass,
+                        processing,
+                        rule));
+    }
+}

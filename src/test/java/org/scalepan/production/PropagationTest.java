@@ -1,0 +1,139 @@
+package org.scalepan.production;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.uncertainty.Lognormal;
+import org.scalepan.uncertainty.Summary;
+
+/** Doubt of a footprint: first-order propagation (IPCC 2006, volume 1, chapter 3) beside Monte Carlo, and what they must agree on. */
+class PropagationTest {
+    private static final Library LIBRARY = Libraries.bundled();
+
+    private static Factor factor(String id, double median, double gsd) {
+        return new Factor(id, Lognormal.ofMedianAndGsd(median, gsd));
+    }
+
+    private static SystemFootprint of(Term... terms) {
+        Ledger ledger = new Ledger();
+        for (Term term : terms) {
+            ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
+        }
+        Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 2, 0.5, "mass");
+        return Tally.of(LIBRARY, ledger.inventory("by hand", output)).system();
+    }
+
+    /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
+    @Test
+    void in_a_product_relative_doubts_add_in_squares() {
+        SystemFootprint system = of(Term.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
+
+        assertEquals(10 * 2 / 4.0 * 0.5 / 2, system.firstOrder().value(), 1e-12);
+        assertEquals(
+                Math.hypot(Math.log(1.05), Math.log(1.10)), system.firstOrder().lnSd(), 1e-9);
+    }
+
+    /** Equation 3.2: two equal lines of independent factors have a doubt smaller by the root of two. */
+    @Test
+    void in_a_sum_independent_doubts_thin_out() {
+        SystemFootprint system =
+                of(Term.of(3).times(factor("a", 1, 1.08)), Term.of(3).times(factor("b", 1, 1.08)));
+
+        assertEquals(Math.log(1.08) / Math.sqrt(2), system.firstOrder().lnSd(), 1e-9);
+    }
+
+    /** The guidelines: inputs that are one and the same are fully correlated and do not thin out. */
+    @Test
+    void one_factor_in_two_lines_keeps_its_whole_doubt() {
+        Factor grid = factor("grid", 1, 1.08);
+        SystemFootprint system = of(Term.of(3).times(grid), Term.of(5).times(grid));
+
+        assertEquals(Math.log(1.08), system.firstOrder().lnSd(), 1e-9);
+    }
+
+    @Test
+    void a_factor_that_divides_what_it_multiplied_leaves_no_doubt() {
+        Factor density = factor("density", 0.8, 1.2);
+
+        assertEquals(0, of(Term.of(1).times(density).over(density)).firstOrder().lnSd(), 1e-12);
+    }
+
+    static Stream<SystemFootprint> smallSpreads() {
+        SplittableRandom random = new SplittableRandom(20);
+        return Stream.generate(() -> randomSystem(random)).limit(8);
+    }
+
+    /** Several lines with shared factors, each with a spread of 2 to 12 %. */
+    private static SystemFootprint randomSystem(SplittableRandom random) {
+        List<Factor> factors = Stream.of("a", "b", "c", "d", "e")
+                .map(id -> factor(id, 0.1 + 5 * random.nextDouble(), 1.02 + 0.10 * random.nextDouble()))
+                .toList();
+        Term[] terms = new Term[5];
+        for (int i = 0; i < terms.length; i++) {
+            Term term = Term.of(1 + 9 * random.nextDouble()).times(factors.get(random.nextInt(5)));
+            Factor other = factors.get(random.nextInt(5));
+            terms[i] = random.nextBoolean() ? term.times(other) : term.over(other);
+        }
+        return of(terms);
+    }
+
+    @ParameterizedTest
+    @MethodSource("smallSpreads")
+    void where_spreads_are_small_both_ways_agree_within_two_percent(SystemFootprint system) {
+        Summary drawn = system.footprint(new DrawBook(1, 100_000)).summary(0.9);
+        FirstOrder first = system.firstOrder();
+
+        assertEquals(drawn.median(), first.value(), 0.02 * drawn.median());
+        assertEquals(drawn.low(), first.low(0.9), 0.02 * drawn.low());
+        assertEquals(drawn.high(), first.high(0.9), 0.02 * drawn.high());
+        double width = Math.log(drawn.high() / drawn.low());
+        assertEquals(width, Math.log(first.high(0.9) / first.low(0.9)), 0.02 * width, "width of the interval");
+    }
+
+    @Test
+    void a_whole_farm_with_the_spreads_of_the_library_agrees_roughly() {
+        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 1000)
+                .in("kenya")
+                .feed("wheat-bran", 2500)
+                .feed("carrot", 1000)
+                .energy("grid-electricity", 3000)
+                .energy("diesel", 100)
+                .inventory();
+        SystemFootprint system =
+                Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).system();
+        Summary drawn = system.footprint(new DrawBook(1, 20_000)).summary(0.9);
+
+        assertEquals(drawn.median(), system.firstOrder().value(), 0.05 * drawn.median());
+        assertEquals(drawn.low(), system.firstOrder().low(0.9), 0.05 * drawn.low());
+        assertEquals(drawn.high(), system.firstOrder().high(0.9), 0.05 * drawn.high());
+    }
+
+    @Test
+    void the_interval_lies_about_the_value_and_widens_with_coverage() {
+        FirstOrder first = of(Term.of(1).times(factor("a", 1, 1.3))).firstOrder();
+
+        assertTrue(first.low(0.95) < first.low(0.5) && first.low(0.5) < first.value());
+        assertTrue(first.value() < first.high(0.5) && first.high(0.5) < first.high(0.95));
+        // 95 % of a lognormal lie within GSD^1.96 either way.
+        assertEquals(0.5 / 2 * Math.pow(1.3, 1.959964), first.high(0.95), 1e-6);
+    }
+
+    @Test
+    void a_credit_beyond_the_burden_has_its_lower_end_below_its_upper() {
+        FirstOrder first = of(Term.of(-4).times(factor("a", 1, 1.3)), Term.of(1).times(factor("b", 1, 1.2)))
+                .firstOrder();
+
+        assertTrue(first.value() < 0);
+        assertTrue(first.low(0.9) < first.value() && first.value() < first.high(0.9), first::toString);
+    }
+}

@@ -1,0 +1,216 @@
+package org.scalepan.production;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Set;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.production.herd.Herd.Kind;
+import org.scalepan.production.insects.InsectFarm.Fate;
+
+/** An inventory added up on a ruler. */
+class SystemFootprintTest {
+    private static final Library LIBRARY = Libraries.bundled();
+
+    private static Inventory of(Consumer<Ledger> lines) {
+        Ledger ledger = new Ledger();
+        lines.accept(ledger);
+        Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, 1, "none");
+        return ledger.inventory("by hand", output);
+    }
+
+    private static Inventory oneKilogram(Flux gas) {
+        return of(ledger -> ledger.flow(Stage.ANIMALS, "gas", gas, Term.of(1)));
+    }
+
+    /** The potentials of the assessment reports: SAR 2.9, TAR 6.7, AR4 2.14, AR5 8.7 and 8.A.1, AR6 7.15. */
+    @ParameterizedTest
+    @CsvSource({
+        "sar-100, 21, 310",
+        "tar-100, 23, 296",
+        "ar4-100, 25, 298",
+        "ar5-100, 28, 265",
+        "ar5-100-feedback, 34, 298",
+        "ar6-100, 27.0, 273"
+    })
+    void one_inventory_is_weighed_by_any_warming_set(String set, double methane, double nitrousOxide) {
+        assertEquals(
+                methane,
+                Tally.of(LIBRARY, oneKilogram(Flux.CH4_BIOGENIC)).gwp(set).value(),
+                0.0);
+        assertEquals(
+                nitrousOxide, Tally.of(LIBRARY, oneKilogram(Flux.N2O)).gwp(set).value(), 0.0);
+        assertEquals(1, Tally.of(LIBRARY, oneKilogram(Flux.CO2)).gwp(set).value(), 0.0);
+    }
+
+    /** AR6, table 7.15: fossil methane adds its own carbon dioxide. */
+    @Test
+    void fossil_methane_weighs_more_than_biogenic() {
+        assertEquals(29.8, Tally.of(LIBRARY, oneKilogram(Flux.CH4_FOSSIL)).value(), 0.0);
+    }
+
+    @Test
+    void what_its_source_gives_as_co2e_only_stays_as_published() {
+        Inventory inventory = of(ledger -> ledger.co2e(Stage.FEED, "feed", Term.of(3), "ar4-100"));
+
+        assertEquals(3, Tally.of(LIBRARY, inventory).gwp("ar6-20").value(), 0.0);
+    }
+
+    private static Inventory everyStage() {
+        return of(ledger -> {
+            for (Stage stage : Stage.values()) {
+                double sign = stage == Stage.CREDIT ? -1 : 1;
+                ledger.flow(stage, stage.id(), Flux.CO2, Term.of(sign * Math.pow(2, stage.ordinal())));
+            }
+        });
+    }
+
+    private static Set<Stage> stages(Tally tally) {
+        return tally.system().byStage().keySet();
+    }
+
+    @Test
+    void at_the_animal_only_gases_of_animals_and_manure_count() {
+        assertEquals(
+                Set.of(Stage.ANIMALS, Stage.MANURE),
+                stages(Tally.of(LIBRARY, everyStage()).at("animal")));
+        assertEquals(
+                Set.of(Stage.ANIMALS, Stage.MANURE),
+                stages(Tally.of(LIBRARY, everyStage()).at("animal").credited()));
+    }
+
+    @Test
+    void processing_counts_behind_the_processing_gate_only() {
+        assertFalse(stages(Tally.of(LIBRARY, everyStage())).contains(Stage.PROCESSING));
+        assertTrue(stages(Tally.of(LIBRARY, everyStage()).at("processing-gate")).contains(Stage.PROCESSING));
+    }
+
+    @Test
+    void a_credit_counts_when_it_is_asked_for_only() {
+        assertFalse(stages(Tally.of(LIBRARY, everyStage())).contains(Stage.CREDIT));
+        assertTrue(stages(Tally.of(LIBRARY, everyStage()).credited()).contains(Stage.CREDIT));
+    }
+
+    @Test
+    void stages_gases_and_lines_each_add_up_to_the_whole() {
+        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 500)
+                .in("kenya")
+                .feed("wheat-bran", 1500)
+                .energy("diesel", 30)
+                .energy("grid-electricity", 400)
+                .transport("van-diesel", 12)
+                .material("plastic-pp", 30, 5)
+                .inventory();
+        SystemFootprint system =
+                Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).system();
+        double whole = system.central();
+
+        assertEquals(whole, sum(system.byStage().values()), 1e-9 * whole);
+        assertEquals(whole, sum(system.byGas().values()), 1e-9 * whole);
+        assertEquals(whole, sum(system.byFlow().values()), 1e-9 * whole);
+    }
+
+    private static double sum(java.util.Collection<Double> parts) {
+        return parts.stream().mapToDouble(part -> part).sum();
+    }
+
+    /** Composition of the library: mealworms are eaten whole and hold 18.7 % protein (Finke 2002). */
+    @Test
+    void per_kg_protein_is_per_kg_live_over_the_protein() {
+        Inventory inventory = oneKilogram(Flux.CO2);
+
+        assertEquals(
+                1 / 0.187,
+                Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value(),
+                1e-6);
+    }
+
+    @Test
+    void an_indicator_that_nothing_counts_for_is_empty_and_not_zero() {
+        assertTrue(Tally.of(LIBRARY, oneKilogram(Flux.CO2))
+                .indicator("water")
+                .system()
+                .isEmpty());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+    void an_output_of_nothing_is_refused(double amount) {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Output(
+                        LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, amount, 1, "none"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.1, 1.01, Double.NaN})
+    void a_share_of_the_burden_beyond_none_and_all_is_refused(double share) {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Output(
+                        LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, share, "none"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.NEGATIVE_INFINITY})
+    void an_amount_that_is_no_number_is_refused(double amount) {
+        assertThrows(IllegalArgumentException.class, () -> Term.of(amount));
+    }
+
+    /** The credit is 4.5719 kg CO2e per kg N (European standard value, from memory) for 100 kg of frass with 3 % N. */
+    @Test
+    void a_credit_for_fertiliser_by_hand() {
+        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 200)
+                .feed("wheat-bran", 600)
+                .frass(100, 0.03, Fate.SPREAD, true)
+                .inventory();
+        double without = Tally.of(LIBRARY, inventory).value();
+        double with = Tally.of(LIBRARY, inventory).credited().value();
+
+        assertEquals(-100 * 0.03 * 4.5719 / 200, with - without, 1e-9, "kg CO2e per kg live");
+        assertEquals(
+                Tally.of(LIBRARY, inventory).at("animal").value(),
+                Tally.of(LIBRARY, inventory).at("animal").credited().value(),
+                0.0);
+    }
+
+    @Test
+    void feed_is_feed_at_the_animal_too_and_its_field_is_not() {
+        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 100)
+                .feed("wheat-bran", 250)
+                .inventory();
+
+        assertEquals(
+                2.5, Tally.of(LIBRARY, inventory).indicator("feed").at("animal").value(), 1e-12);
+        assertTrue(Tally.of(LIBRARY, inventory)
+                .indicator("land")
+                .at("animal")
+                .system()
+                .isEmpty());
+    }
+
+    @Test
+    void eggs_are_counted_as_sold_and_per_kg_of_their_protein() {
+        Inventory hens = HerdNotebook.of(LIBRARY, "layers", 10)
+                .in("ghana")
+                .gives(Kind.EGGS, 40)
+                .inventory();
+        double perEgg = Tally.of(LIBRARY, hens).value();
+
+        // 88 % without shell, 12.56 % protein (USDA SR 27).
+        double perProtein = perEgg / 0.88 / 0.1256;
+        assertEquals(
+                perProtein,
+                Tally.of(LIBRARY, hens).per(FunctionalUnit.KG_PROTEIN).value(),
+                5e-4 * perProtein);
+    }
+}

@@ -1,0 +1,144 @@
+package org.scalepan.production.herd;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.production.herd.EnergyNeed.Animal;
+import org.scalepan.production.herd.EnergyNeed.Coefficients;
+
+/**
+ * IPCC volume 4, chapter 10, equations 10.3 to 10.16 and 10.21. The animals are those of table 10A.1, as quoted by a second source;
+ * the emission factors are printed in table 10.11.
+ */
+class EnergyNeedTest {
+    /** Cfi 0.386 for lactating cows (table 10.4), C 0.8 for females, Cpregnancy 0.10 (table 10.7). */
+    private static Coefficients lactating(double activity) {
+        return new Coefficients(0.386, activity, 0.8, 0.10);
+    }
+
+    private static Animal cow(double weight, double milk, double fat, double pregnant, double digestibility) {
+        return new Animal(weight, weight, 0, milk, fat, pregnant, 0, digestibility);
+    }
+
+    private static Animal northAmerican() {
+        return cow(600, 23.0, 4, 0.90, 75);
+    }
+
+    /** 2006: Ym 6.5 %. Gross energy and factor are the chain worked apart from this program, the last column is printed. */
+    @ParameterizedTest
+    @CsvSource({
+        "North America,          600, 23.0, 0.90, 75, 0,    299.86, 127.84, 128",
+        "Western Europe,         600, 16.4, 0.90, 70, 0,    273.77, 116.72, 117",
+        "Latin America,          400,  2.2, 0.80, 60, 0.17, 168.16,  71.69,  72",
+        "Africa and Middle East, 275,  1.3, 0.67, 60, 0,    107.15,  45.68,  46"
+    })
+    void the_dairy_cow_of_2006_emits_what_table_10_11_prints(
+            String region,
+            double weight,
+            double milk,
+            double pregnant,
+            double digestibility,
+            double activity,
+            double gross,
+            double computed,
+            double printed) {
+        EnergyNeed need = EnergyNeed.of(cow(weight, milk, 4, pregnant, digestibility), lactating(activity));
+        double factor = Methane.enteric(need.gross(), 6.5);
+
+        assertEquals(gross, need.gross(), 0.005, region + ", MJ a day");
+        assertEquals(computed, factor, 0.005, region + ", kg CH4 a year");
+        assertEquals(printed, factor, 0.5, region + ", kg CH4 a year as printed");
+    }
+
+    /** 2019: 20.3 kg milk of 4.2 % fat, digestibility 71 %, Ym 6.3 % for a medium yield (table 10.12); 126 printed in table 10.11. */
+    @Test
+    void the_dairy_cow_of_western_europe_in_2019_emits_what_table_10_11_prints() {
+        EnergyNeed need = EnergyNeed.of(cow(600, 20.3, 4.2, 0.90, 71), lactating(0));
+
+        assertEquals(46.795, need.maintenance(), 0.0005);
+        assertEquals(63.945, need.lactation(), 0.0005);
+        assertEquals(4.212, need.pregnancy(), 0.0005);
+        assertEquals(0.53148, need.forMaintenance(), 0.000005);
+        assertEquals(304.63, need.gross(), 0.005);
+        assertEquals(16.511, need.feedDryMatter(), 0.0005);
+        assertEquals(125.87, Methane.enteric(need.gross(), 6.3), 0.005);
+        assertEquals(126, Methane.enteric(need.gross(), 6.3), 0.5);
+    }
+
+    /** The steps of the North American cow of 2006, worked apart from this program. */
+    @Test
+    void each_step_of_the_chain_has_its_value() {
+        EnergyNeed need = EnergyNeed.of(northAmerican(), lactating(0));
+
+        assertEquals(46.795, need.maintenance(), 0.0005, "386 kJ x 600^0.75");
+        assertEquals(0, need.activity(), 0.0);
+        assertEquals(70.610, need.lactation(), 0.0005, "23 x (1.47 + 0.40 x 4)");
+        assertEquals(4.212, need.pregnancy(), 0.0005);
+        assertEquals(0.54085, need.forMaintenance(), 0.0001, "rounded on the way");
+        assertEquals(16.253, need.feedDryMatter(), 0.0005, "at 18.45 MJ per kg");
+    }
+
+    /** Equation 10.6 by hand: 22.02 x (300 / (1.0 x 600))^0.75 x 0.9^1.097 = 22.02 x 0.594604 x 0.890849 = 11.6640. */
+    @Test
+    void growth_by_hand() {
+        Animal steer = new Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
+        EnergyNeed need = EnergyNeed.of(steer, new Coefficients(0.322, 0, 1.0, 0.10));
+
+        assertEquals(22.02 * 0.594604 * Math.exp(1.097 * Math.log(0.9)), need.growth(), 0.0005);
+    }
+
+    /** Equation 10.11: a tenth of maintenance for each hour of work. */
+    @Test
+    void five_hours_of_work_are_half_of_maintenance() {
+        Animal ox = new Animal(350, 350, 0, 0, 0, 0, 5, 55);
+        EnergyNeed need = EnergyNeed.of(ox, new Coefficients(0.322, 0.17, 1.0, 0.10));
+
+        assertEquals(need.maintenance() / 2, need.work(), 1e-12);
+        assertEquals(0.17 * need.maintenance(), need.activity(), 1e-12);
+    }
+
+    @Test
+    void an_animal_that_does_not_gain_spends_nothing_on_growth() {
+        assertEquals(0, EnergyNeed.of(northAmerican(), lactating(0)).growth(), 0.0);
+    }
+
+    /** Property: feed that is easier to digest is eaten less and gives less methane, other things equal. */
+    @Test
+    void better_feed_means_less_methane() {
+        double last = Double.POSITIVE_INFINITY;
+        for (double digestibility = 45; digestibility <= 85; digestibility += 2.5) {
+            double gross = EnergyNeed.of(cow(500, 10, 4, 0.8, digestibility), lactating(0))
+                    .gross();
+            assertTrue(gross < last, "at " + digestibility + " %: " + gross);
+            last = gross;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, Double.NaN})
+    void a_weight_that_is_none_is_refused(double weight) {
+        assertThrows(IllegalArgumentException.class, () -> cow(weight, 10, 4, 0.5, 60));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {39.9, 90.1, Double.NaN})
+    void a_digestibility_beyond_any_feed_is_refused(double digestibility) {
+        assertThrows(IllegalArgumentException.class, () -> cow(500, 10, 4, 0.5, digestibility));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.01, 1.01, Double.NaN})
+    void a_share_of_pregnant_cows_beyond_none_and_all_is_refused(double pregnant) {
+        assertThrows(IllegalArgumentException.class, () -> cow(500, 10, 4, pregnant, 60));
+    }
+
+    @Test
+    void a_growing_animal_needs_a_mature_weight() {
+        assertThrows(IllegalArgumentException.class, () -> new Animal(300, 0, 0.5, 0, 0, 0, 0, 60));
+    }
+}

@@ -1,0 +1,278 @@
+package org.scalepan.production.insects;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.Libraries;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.production.Fed;
+import org.scalepan.production.Flow;
+import org.scalepan.production.Flux;
+import org.scalepan.production.InsectNotebook;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
+import org.scalepan.production.Tally;
+import org.scalepan.production.insects.InsectFarm.CoProductRule;
+import org.scalepan.production.insects.InsectFarm.Fate;
+
+/** An insect farm from its notebook to the lines of its inventory. */
+class InsectBooksTest {
+    private static final Library LIBRARY = Libraries.bundled();
+    private static final double TO_N2O = 44.0 / 28.0;
+
+    private static InsectNotebook farm(String product, double kilograms) {
+        return InsectNotebook.of(LIBRARY, product, kilograms);
+    }
+
+    /** A thousand kg of mealworms on three tonnes of bran with 10 % water. */
+    private static InsectNotebook mealworms() {
+        return farm("mealworm", 1000).feed(Fed.of("wheat-bran", 3000).moisture(0.10));
+    }
+
+    @Test
+    void three_ways_to_count_one_harvest_give_one_inventory() {
+        Inventory weighed = farm("palm-weevil", 1200).feed("maize", 3000).inventory();
+        Inventory contained = farm("palm-weevil", 1)
+                .harvest(new Harvest.ByContainer(40, 2.5, 12))
+                .feed("maize", 3000)
+                .inventory();
+        Inventory counted = farm("palm-weevil", 1)
+                .harvest(new Harvest.ByNumber(198_000, 165))
+                .feed("maize", 3000)
+                .inventory();
+
+        assertEquals(1200, weighed.output().amount(), 1e-9);
+        assertEquals(weighed.output(), contained.output());
+        assertEquals(weighed.output(), counted.output());
+        assertEquals(weighed.flows(), contained.flows());
+        assertEquals(weighed.flows(), counted.flows());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+    void a_harvest_of_nothing_is_refused_in_any_way_of_counting(double wrong) {
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.Weighed(wrong));
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.ByContainer(wrong, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.ByContainer(1, wrong, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.ByContainer(1, 1, wrong));
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.ByNumber(wrong, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Harvest.ByNumber(1, wrong));
+    }
+
+    @Test
+    void what_is_kept_for_breeding_is_not_sold() {
+        assertEquals(950, mealworms().kept(0.05).inventory().output().amount(), 1e-9);
+    }
+
+    /**
+     * Nitrogen closes: what the larvae do not hold is in the frass. Bran holds 17.403 % protein of dry matter (NASEM 2021), mealworms
+     * 18.7 % fresh (Finke 2002), both N x 6.25: 2 700 x 0.17403 / 6.25 - 1 000 x 0.187 / 6.25 = 45.261 kg N.
+     */
+    @Test
+    void nitrogen_of_the_frass_is_that_of_the_feed_less_that_of_the_larvae() {
+        Inventory inventory = mealworms().inventory();
+        double nitrogen = Tally.yearly(inventory, "frass, stored", Flux.N2O) / TO_N2O / 0.01;
+
+        assertEquals(
+                2700 * 0.17403 / 6.25 - 1000 * 0.187 / 6.25, nitrogen, 0.005, "kg N at EF3 0.01 (2019, table 10.21)");
+        assertTrue(Tally.gaps(inventory).contains("frass"), inventory::toString);
+    }
+
+    /** IPCC 2019, tables 11.1 and 11.3: EF1 0.01 of the N spread; 50 kg of frass with 3 % N are 1.5 kg N. */
+    @Test
+    void frass_that_was_weighed_is_taken_as_weighed() {
+        Inventory inventory = mealworms().frass(50, 0.03, Fate.SPREAD, false).inventory();
+
+        assertEquals(1.5 * 0.01 * TO_N2O, Tally.yearly(inventory, "frass, spread", Flux.N2O), 1e-9);
+        assertEquals(0, Tally.yearly(inventory, "frass, stored", Flux.N2O), 0.0);
+        assertTrue(Tally.yearly(inventory, "frass, leached", Flux.N2O) > 0);
+        assertTrue(Tally.gaps(inventory).contains("frass/climate"));
+    }
+
+    @Test
+    void no_frass_is_no_frass_and_no_sign_of_missing_feed() {
+        Inventory inventory = mealworms().frass(0, 0.03, Fate.STORED, false).inventory();
+
+        assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.MANURE), 0.0);
+        assertEquals(List.of(), Tally.remarks(inventory, Remark.AGAINST_PHYSICS));
+    }
+
+    @Test
+    void larvae_cannot_hold_more_nitrogen_than_they_ate() {
+        Inventory inventory = farm("mealworm", 1000)
+                .feed(Fed.of("maize", 2000).moisture(0.13))
+                .inventory();
+
+        // 1 740 kg dry x 8.514 % / 6.25 = 23.7 kg N eaten, 29.9 kg N harvested.
+        assertEquals(1, Tally.remarks(inventory, Remark.AGAINST_PHYSICS).size(), inventory::toString);
+        assertTrue(Tally.remarks(inventory, Remark.AGAINST_PHYSICS).get(0).contains("more nitrogen than the feed"));
+        assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.MANURE), 0.0);
+    }
+
+    /** Mealworms hold 38.1 % dry matter (Finke 2002): 381 kg in a tonne. */
+    @ParameterizedTest
+    @CsvSource({"420, true", "425, false"})
+    void feed_cannot_hold_less_dry_matter_than_the_harvest(double bran, boolean flagged) {
+        Inventory inventory = farm("mealworm", 1000)
+                .feed(Fed.of("wheat-bran", bran).moisture(0.10))
+                .inventory();
+
+        assertEquals(
+                flagged,
+                Tally.remarks(inventory, Remark.AGAINST_PHYSICS).stream()
+                        .anyMatch(text -> text.contains("less dry matter")),
+                inventory::toString);
+    }
+
+    /** Oonincx et al. 2010: 7.58 g CO2e per kg of mealworm gained (AR4); animals that die have grown too. */
+    @Test
+    void gases_of_the_larvae_count_for_all_that_grew() {
+        Inventory alive = mealworms().inventory();
+        Inventory half = mealworms().mortality(0.5).inventory();
+        double gases = Tally.yearly(alive, "gases of the larvae", Flux.CO2E);
+
+        assertEquals(7.58, gases, 0.5, "kg CO2e; the middle of a skewed distribution with that mean");
+        assertEquals(2 * gases, Tally.yearly(half, "gases of the larvae", Flux.CO2E), 1e-9);
+        assertTrue(Tally.gaps(alive).contains("mortality"));
+        assertFalse(Tally.gaps(half).contains("mortality"));
+    }
+
+    /** Oonincx et al. 2010: from 1.57 g (house cricket) to 121.86 g (sun beetle) per kg gained. */
+    @Test
+    void gases_that_nobody_measured_lie_anywhere_between_the_insects_measured() {
+        Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
+        Flow gases = inventory.flows().stream()
+                .filter(flow -> flow.what().equals("gases of the larvae"))
+                .findFirst()
+                .orElseThrow();
+        double[] draws = new double[20_000];
+        gases.term().addTo(draws, 1, new DrawBook(1, draws.length));
+
+        for (double draw : draws) {
+            assertTrue(draw >= 0.00157 - 1e-12 && draw <= 0.12186 + 1e-12, "kg CO2e: " + draw);
+        }
+        assertTrue(Tally.gaps(inventory).contains("direct gases of palm-weevil"));
+    }
+
+    /** Parodi et al. 2020 count 16.8 g CO2e per kg of dry larvae of the black soldier fly, 38.8 % dry (as the library's sample). */
+    @Test
+    void gases_measured_per_dry_matter_are_counted_on_dry_matter() {
+        Inventory inventory =
+                farm("black-soldier-fly", 1000).feed("wheat-bran", 3000).inventory();
+
+        assertEquals(1000 * 0.388 * 0.0168, Tally.yearly(inventory, "gases of the larvae", Flux.CO2E), 0.9);
+    }
+
+    static Stream<Arguments> coProducts() {
+        // 900 kg of larvae at 8 a kg, 300 kg of oil at 4 and 1 800 kg of frass at 0.5: 7 200, 1 200 and 900.
+        return Stream.of(
+                Arguments.of(CoProductRule.NONE, 1.0),
+                Arguments.of(CoProductRule.MASS, 900.0 / (900 + 300 + 1800)),
+                Arguments.of(CoProductRule.ECONOMIC, 7200.0 / (7200 + 1200 + 900)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("coProducts")
+    void co_products_take_their_part_by_the_rule_asked_for(CoProductRule rule, double share) {
+        InsectNotebook alone = farm("mealworm", 900).feed("wheat-bran", 3000);
+        Inventory inventory = farm("mealworm", 900)
+                .feed("wheat-bran", 3000)
+                .coProduct("oil", 300, 4)
+                .coProduct("frass", 1800, 0.5)
+                .allocate(rule, 8)
+                .inventory();
+
+        assertEquals(share, inventory.output().share(), 1e-12);
+        assertEquals(
+                share * Tally.of(LIBRARY, alone.inventory()).value(),
+                Tally.of(LIBRARY, inventory).value(),
+                1e-12);
+        assertEquals(
+                rule == CoProductRule.NONE,
+                Tally.remarks(inventory, Remark.METHOD)
+                        .contains("co-products carry no burden; all rests on the product"));
+    }
+
+    /** Water boils off for no less than 2.257 MJ per kg, and heated from 25 degrees for 2.57 MJ (physical constants). */
+    @ParameterizedTest
+    @CsvSource({"drying, 2.257", "blanching, 0.31", "freezing, 0.47"})
+    void no_step_takes_less_heat_than_physics_asks_for(String step, double floor) {
+        Inventory inventory = farm("mealworm", 1000)
+                .feed("wheat-bran", 3000)
+                .sold("dried", 400)
+                .process(step, 600, "natural-gas")
+                .inventory();
+        Flow heat = inventory.flows().stream()
+                .filter(flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY)
+                .findFirst()
+                .orElseThrow();
+        double[] draws = new double[10_000];
+        heat.term().addTo(draws, 1.0 / 600, new DrawBook(1, draws.length));
+        double least = java.util.Arrays.stream(draws).min().orElseThrow();
+
+        if (step.equals("drying")) {
+            assertTrue(least >= floor, "MJ per kg of water: " + least);
+        } else {
+            // The floor itself stands in, and the answer says that it is one.
+            assertEquals(floor, heat.term().central() / 600, 0.01, "MJ per kg");
+            assertTrue(Tally.gaps(inventory).contains("processing/" + step + "/energy"));
+        }
+    }
+
+    @Test
+    void processing_burdens_the_product_behind_the_farm_gate_only() {
+        Inventory raw = farm("mealworm", 1000)
+                .feed("wheat-bran", 3000)
+                .sold("dried", 400)
+                .inventory();
+        Inventory dried = farm("mealworm", 1000)
+                .feed("wheat-bran", 3000)
+                .sold("dried", 400)
+                .process("drying", 600, "natural-gas")
+                .energyForProcessing("grid-electricity", 50)
+                .inventory();
+
+        assertEquals(Tally.of(LIBRARY, raw).value(), Tally.of(LIBRARY, dried).value(), 1e-12, "at the farm gate");
+        assertTrue(Tally.of(LIBRARY, dried).at("processing-gate").value()
+                > 1.1 * Tally.of(LIBRARY, raw).at("processing-gate").value());
+        assertEquals(FunctionalUnit.KG_PRODUCT, dried.output().per());
+        assertEquals(400, dried.output().amount(), 0.0);
+    }
+
+    /** A notebook with a harvest, one feed and one meter: every other field is open, and each is named. */
+    @Test
+    void three_fields_are_enough_and_every_gap_is_named() {
+        Inventory inventory = farm("palm-weevil", 500)
+                .feed("wheat-bran", 2000)
+                .energy("grid-electricity", 100)
+                .inventory();
+
+        assertEquals(
+                List.of(
+                        "feed/wheat-bran/moisture",
+                        "region",
+                        "water_m3",
+                        "building_m2, yard_m2",
+                        "transport",
+                        "materials",
+                        "mortality",
+                        "direct gases of palm-weevil",
+                        "frass",
+                        "kept_for_breeding"),
+                Tally.gaps(inventory));
+        assertTrue(Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value() > 0);
+    }
+}
