@@ -49,6 +49,7 @@ final class BulkRoutes {
         Parameters parameters = request.parameters();
         BulkQuestion question = question(parameters);
         Csv.Style style = Csv.Style.read(parameters);
+        parameters.refuseIfWrong();
         String type = request.sent().mediaType();
         boolean table = type.equals("text/csv");
         if (!table && !JSON_LINES.contains(type)) {
@@ -58,7 +59,6 @@ final class BulkRoutes {
                     "Wrong media type",
                     "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
         }
-        parameters.refuseIfWrong();
         BulkRows rows = rows(question, style, table, request.sent().stream());
         return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> write(question, style, table, rows, out));
     }
@@ -71,6 +71,7 @@ final class BulkRoutes {
                 FootprintRoutes.INDICATORS.size());
         parameters.oneOf("boundary", FootprintRoutes.BOUNDARIES, "farm-gate");
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
+        parameters.refuseIfWrong();
         RulerReading reading = new RulerReading(library, parameters);
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {

@@ -168,7 +168,8 @@ final class Parameters {
     /** Stops here if anything was wrong. */
     void refuseIfWrong() {
         if (!errors.isEmpty()) {
-            throw new Refused(Problem.badQuery(errors));
+            // A ruler that is read once for each indicator finds the same fault each time.
+            throw new Refused(Problem.badQuery(errors.stream().distinct().toList()));
         }
     }
 

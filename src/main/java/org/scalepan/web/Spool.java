@@ -42,7 +42,7 @@ final class Spool implements AutoCloseable {
                 if (taken > most) {
                     throw new Refused(Problem.plain(
                             413,
-                            "too-large",
+                            "refused",
                             "Too many rows at once",
                             "a body may have at most " + most / 1_048_576 + " MB; send the rows in parts"));
                 }

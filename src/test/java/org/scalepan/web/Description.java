@@ -83,7 +83,12 @@ final class Description {
      */
     record Example(String name, String question, Map<String, String> headers, Optional<JsonNode> body, JsonNode value) {
         Reply reply() {
-            return Reply.to(question, headers, body.map(JsonNode::toString));
+            return Reply.to(question, headers, sent());
+        }
+
+        /** Records as JSON, rows as they are written. */
+        Optional<String> sent() {
+            return body.map(node -> node.isTextual() ? node.asText() : node.toString());
         }
     }
 
@@ -153,14 +158,18 @@ final class Description {
     }
 
     private static Example example(Part part) {
-        Map<String, String> headers =
-                part.node().has("x-accept") ? Map.of("Accept", part.text("x-accept")) : Map.<String, String>of();
+        Map<String, String> headers = new LinkedHashMap<>();
+        Map.of("Accept", "x-accept", "Content-Type", "x-content-type").forEach((name, key) -> {
+            if (part.node().has(key)) {
+                headers.put(name, part.text(key));
+            }
+        });
         String at = part.at().toString();
         return new Example(
                 at.substring(at.lastIndexOf('/') + 1),
                 part.text("x-question"),
                 headers,
-                Optional.of(part.node().path("x-body")).filter(JsonNode::isObject),
+                Optional.of(part.node().path("x-body")).filter(node -> !node.isMissingNode()),
                 part.node().path("value"));
     }
 
@@ -180,8 +189,17 @@ final class Description {
                 .filter(answer -> answer.status() == 200)
                 .flatMap(answer -> examples(answer).keySet().stream())
                 .findFirst()
-                .flatMap(Example::body)
-                .map(JsonNode::toString);
+                .flatMap(Example::sent);
+    }
+
+    /** The headers of that question. */
+    Map<String, String> headers(Operation operation) {
+        return answers(operation).stream()
+                .filter(answer -> answer.status() == 200)
+                .flatMap(answer -> examples(answer).keySet().stream())
+                .findFirst()
+                .map(Example::headers)
+                .orElse(Map.of());
     }
 
     /** Where the schema of what an address takes stands. */

@@ -166,7 +166,12 @@ class OpenApiContractTest {
 
     /** Asks an address; one that takes records gets those of its first example. */
     private static Reply ask(Description.Operation operation, String question, Map<String, String> headers) {
-        return Reply.to(question, headers, description.body(operation));
+        Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        if (description.body(operation).isPresent()) {
+            sent.putAll(description.headers(operation));
+        }
+        sent.putAll(headers);
+        return Reply.to(question, sent, description.body(operation));
     }
 
     /** What a refusal of an unknown value says would be right. */
@@ -220,6 +225,11 @@ class OpenApiContractTest {
         String question = description.question(operation);
         described.forEach(mediaType ->
                 sent.add(ask(operation, question, Map.of("Accept", mediaType)).mediaType()));
+        // Where rows are sent, they come back in the format that they had.
+        description.answers(operation).stream()
+                .filter(answer -> answer.status() == 200 && operation.method().equals("post"))
+                .flatMap(answer -> description.examples(answer).keySet().stream())
+                .forEach(example -> sent.add(example.reply().mediaType()));
         // Where the path names a file, the file decides.
         description.parameters(operation).stream()
                 .filter(parameter -> parameter.inPath() && parameter.name().equals("file"))
@@ -245,7 +255,7 @@ class OpenApiContractTest {
                 statusOf.put(schema.path("maximum").asDouble() + step, 400);
                 statusOf.forEach((value, status) -> {
                     String question = with(operation, parameter.name(), Parameters.plain(value));
-                    int got = Reply.to(question).status();
+                    int got = ask(operation, question, Map.of()).status();
                     if (got != status) {
                         faults.add(question + " answers " + got + ", by the limits described it would be " + status);
                     }
@@ -266,7 +276,7 @@ class OpenApiContractTest {
                     String list = String.join(
                             ",",
                             IntStream.range(0, count).mapToObj(i -> "x" + i).toList());
-                    String body = Reply.to(with(operation, parameter.name(), list), asProblem(operation))
+                    String body = ask(operation, with(operation, parameter.name(), list), asProblem(operation))
                             .body();
                     if (body.contains("at most " + most + " are allowed") != count > most) {
                         faults.add(operation + ": " + parameter.name() + " with " + count
@@ -282,6 +292,10 @@ class OpenApiContractTest {
     @MethodSource("operations")
     void a_default_is_what_the_service_takes(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
+        if (operation.method().equals("post")) {
+            // An answer to records has no address of its own that would tell them.
+            return;
+        }
         String question = description.question(operation);
         Reply reply = ask(operation, question, Map.of());
         for (Description.Parameter parameter : description.parameters(operation)) {
@@ -471,7 +485,12 @@ class OpenApiContractTest {
         List<String> faults = new ArrayList<>();
         Set<Integer> shown = new TreeSet<>();
         for (Probe probe : probes(operation)) {
-            Reply reply = Reply.to(probe.question(), probe.headers(), probe.body());
+            Map<String, String> headers = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+            if (probe.body().isPresent()) {
+                headers.putAll(description.headers(operation));
+            }
+            headers.putAll(probe.headers());
+            Reply reply = Reply.to(probe.question(), headers, probe.body());
             shown.add(reply.status());
             Description.Answer answer = described.get(reply.status());
             if (answer == null) {
@@ -484,6 +503,10 @@ class OpenApiContractTest {
         if (operation.path().equals("/health/ready")) {
             // Shown below, on a service that has not started.
             shown.add(503);
+        }
+        if (operation.path().equals("/v1/footprints")) {
+            // SpoolTest shows it without a quarter of a gigabyte.
+            shown.add(413);
         }
         if (!shown.equals(described.keySet())) {
             faults.add(operation + " is described with " + described.keySet() + ", but shows " + shown);
@@ -517,7 +540,7 @@ class OpenApiContractTest {
             probes.add(new Probe(good, Map.of(), Optional.of("{}")));
             probes.add(new Probe(good, Map.of(), Optional.of("{\"system\":")));
             probes.add(new Probe(good, Map.of(), Optional.of("[]")));
-            probes.add(new Probe(good, Map.of("Content-Type", "text/csv"), body));
+            probes.add(new Probe(good, Map.of("Content-Type", "text/html"), body));
             probes.add(new Probe(good, Map.of(), Optional.of(" ".repeat(1_000_001) + "{}")));
         }
         return probes;

@@ -62,7 +62,7 @@ record Reply(int status, Map<String, String> headers, String body) {
     }
 
     boolean isJson() {
-        return mediaType().endsWith("json");
+        return mediaType().equals("application/json") || mediaType().endsWith("+json");
     }
 
     JsonNode json() {
