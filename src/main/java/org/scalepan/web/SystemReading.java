@@ -73,11 +73,11 @@ final class SystemReading {
                 .orElse(InsectFarm.CoProductRule.NONE);
         OptionalDouble price = body.number("price_per_kg", 0, MOST);
         if (rule == InsectFarm.CoProductRule.ECONOMIC
-                && (price.isEmpty()
+                && (price.orElse(0) == 0
                         || read.coProducts().stream().map(CoProduct::price).anyMatch(OptionalDouble::isEmpty))) {
             body.fault(
                     "co_product_allocation",
-                    "economic allocation needs price_per_kg of the product and of every co-product");
+                    "economic allocation needs price_per_kg of the product, above zero, and of every co-product");
         }
         OptionalDouble cycle = body.number("cycle_days", 1, 2000);
         OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
