@@ -62,7 +62,7 @@ final class SystemReading {
         String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
         Optional<Harvest> harvest = harvest(body);
         OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
-        if (!form.equals("fresh") && sold.isEmpty()) {
+        if (!form.equals("fresh") && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
                     "sold_kg is missing: a farm that sells " + form + " needs the kg sold beside the live harvest");

@@ -178,30 +178,34 @@ public final class HerdBooks {
                 Term.of(herd.records().feed().isEmpty() ? herd.heads() * need.feedDryMatter() * DAYS : 0));
     }
 
-    /** Ym by the milk of a year or, for animals that are not milked and suckler cows, for forage. */
+    /**
+     * Ym of milked cows and buffalo by the milk of a year, a dry cow being in the lowest class; of all others by forage, milk or none.
+     * The 2019 table has buffalo in both halves.
+     */
     private double conversion() {
-        double milk = herd.cattle().orElseThrow().animal().milk() * DAYS;
-        boolean milked = milk > 0 && !herd.category().equals("other-cattle");
-        String condition;
-        if (!milked) {
-            condition = herd.cattle().orElseThrow().animal().digestibility() <= 62
-                    ? "cond.forage-over-75"
-                    : "cond.forage-15-to-75";
-        } else {
-            condition = milk < 5000
-                    ? "cond.milk-under-5000"
-                    : milk <= 8500 ? "cond.milk-5000-to-8500" : "cond.milk-over-8500-ndf-from-35";
-        }
-        // Table 10.12 parts cattle and buffalo by milking and not by species.
-        IpccRow row = tables.find(
-                        "ym",
-                        Where.of(milked ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo")
-                                .given(condition))
-                .or(() -> tables.find("ym", where))
+        EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
+        boolean buffalo = herd.category().equals("buffalo");
+        boolean dairy = herd.category().equals("dairy-cattle") || (buffalo && animal.milk() > 0);
+        String half = dairy ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo";
+        Where there = buffalo ? Where.of(half).in(where.region(), herd.productivity()) : where;
+        String condition = dairy ? milkClass(animal.milk() * DAYS) : forageClass(animal.digestibility());
+        IpccRow row = tables.find("ym", there.given(condition))
+                .or(() -> tables.find("ym", there))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
         coefficients.add(row.id());
         ledger.gap("methane_conversion_percent", "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
+    }
+
+    private static String milkClass(double perYear) {
+        if (perYear < 5000) {
+            return "cond.milk-under-5000";
+        }
+        return perYear <= 8500 ? "cond.milk-5000-to-8500" : "cond.milk-over-8500-ndf-from-35";
+    }
+
+    private static String forageClass(double digestibility) {
+        return digestibility <= 62 ? "cond.forage-over-75" : "cond.forage-15-to-75";
     }
 
     private void manure(Optional<EnergyNeed> need) {

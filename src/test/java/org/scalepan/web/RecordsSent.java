@@ -1,0 +1,79 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Records of farms and herds that nobody has: invented so that every field is used once. */
+final class RecordsSent {
+    private static final String FULL_FARM = """
+            {"system": {"kind": "insects", "product": "palm-weevil", "form": "dried", "name": "invented bins",
+              "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12}, "sold_kg": 400,
+              "co_product_allocation": "economic", "price_per_kg": 5, "cycle_days": 26, "pairs_stocked": 4,
+              "kept_for_breeding": 0.05, "mortality": 0.2, "region": "ghana", "year": 2024,
+              "feed": [{"ingredient": "wheat-bran", "kg": 3600, "moisture": 0.1, "burden": "mass"},
+                {"ingredient": "cassava-peel", "kg": 2400, "moisture": 0.7, "burden": "displaced",
+                  "displaces": "maize", "displaced_kg_per_kg": 0.2},
+                {"ingredient": "wheat-bran", "kg": 100, "ghg_per_kg": 0.3, "land_per_kg": 0.5, "energy_per_kg": 2,
+                  "water_per_kg": 0.01}],
+              "energy": [{"carrier": "grid-electricity", "amount": 150, "for": "processing"}], "water_m3": 15,
+              "transport": [{"mode": "truck-average", "tonne_km": 90}],
+              "materials": [{"material": "plastic-average", "kg": 40, "years": 4}],
+              "building_m2": 40, "yard_m2": 30,
+              "co_products": [{"name": "oil", "kg": 20, "price_per_kg": 2}],
+              "frass": {"kg": 900, "nitrogen": 0.03, "fate": "spread", "credited": "yes"},
+              "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity"}]},
+             "compare": {"products": ["beef", "palm-weevil"], "systems": [{"kind": "herd", "name": "invented hens",
+                "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}}]},
+             "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
+             "luc": "include", "gwp": "ar5-100", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
+             "strict": "yes", "coverage": 0.8, "draws": 1000, "seed": 7}
+            """;
+    private static final String COUNTED_FARM = """
+            {"system": {"kind": "insects", "product": "mealworm", "harvest": {"larvae": 5000000, "larvae_per_kg": 8000},
+              "feed": [{"ingredient": "wheat-bran", "kg": 1400}], "frass": {"kg": 700}}, "draws": 1000}
+            """;
+    private static final String WEIGHED_FARM = """
+            {"system": {"kind": "insects", "product": "house-cricket", "harvest": {"kg_per_year": 100}},
+             "indicators": ["ghg", "land", "feed", "feed-dry-matter", "energy", "water"], "draws": 1000}
+            """;
+    private static final String FULL_HERD = """
+            {"system": {"kind": "herd", "name": "invented cows", "animals": "dairy-cattle", "ipcc_edition": "2019",
+              "ipcc_region": "africa", "productivity": "low", "climate": "tropical-wet", "heads": 12,
+              "yield": {"milk_kg": 9000, "live_kg": 700}, "manure": [{"system": "pasture", "share": 1}],
+              "cattle": {"weight_kg": 300, "mature_weight_kg": 320, "gain_kg_per_day": 0.1, "milk_kg_per_day": 3,
+                "milk_fat_percent": 4.5, "pregnant_share": 0.6, "work_hours_per_day": 1, "digestibility_percent": 58,
+                "activity": "large-areas", "kind": "lactating", "methane_conversion_percent": 6.5,
+                "crude_protein_percent": 11},
+              "product": "milk", "region": "kenya", "year": 2023,
+              "feed": [{"ingredient": "maize", "kg": 500}], "energy": [{"carrier": "diesel", "amount": 20}],
+              "water_m3": 200, "transport": [{"mode": "truck-average", "tonne_km": 30}],
+              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300,
+              "co_products": [{"kg": 3000}]},
+             "indicators": ["ghg"], "draws": 1000}
+            """;
+    private static final String FLOCK = """
+            {"system": {"kind": "herd", "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40, "live_kg": 6},
+              "region": "ghana", "feed": [{"ingredient": "maize", "kg": 150}]}, "draws": 1000}
+            """;
+
+    private RecordsSent() {}
+
+    static List<ObjectNode> all() {
+        List<ObjectNode> read = new ArrayList<>();
+        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, FULL_HERD, FLOCK)) {
+            read.add(read(text));
+        }
+        return read;
+    }
+
+    static ObjectNode read(String text) {
+        try {
+            return (ObjectNode) new JsonMapper().readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
