@@ -73,8 +73,7 @@ public final class IpccTables {
         }
 
         public Where given(String otherCondition) {
-            return new Where(
-                    category, productivity, region, development, climate, system, Optional.of(otherCondition));
+            return new Where(category, productivity, region, development, climate, system, Optional.of(otherCondition));
         }
     }
 
@@ -153,10 +152,7 @@ public final class IpccTables {
         return library.ipcc().stream()
                 .filter(row -> row.quantity().equals(quantity) && row.isDefault())
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
-                .map(row -> new Factor(
-                        row.id() + "/" + drawnAs,
-                        about1(row),
-                        Optional.of(row.id())));
+                .map(row -> new Factor(row.id() + "/" + drawnAs, about1(row), Optional.of(row.id())));
     }
 
     private static Distribution about1(IpccRow row) {

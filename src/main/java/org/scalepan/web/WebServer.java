@@ -108,8 +108,8 @@ public final class WebServer implements AutoCloseable {
     /** Refusals of the framework itself: no such address, no such method. */
     private void refuse(HttpResponseException exception, Context context) {
         boolean sendable = routes.stream()
-                .anyMatch(route -> route.method() == Route.Method.POST
-                        && route.path().equals(context.path()));
+                .anyMatch(route ->
+                        route.method() == Route.Method.POST && route.path().equals(context.path()));
         int status = exception.getStatus();
         Problem problem = switch (status) {
             case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());

@@ -54,7 +54,9 @@ class OneRulerTest {
         return new Inventory(
                 country,
                 whole.output(),
-                whole.flows().stream().filter(flow -> flow.stage() == Stage.ENERGY).toList(),
+                whole.flows().stream()
+                        .filter(flow -> flow.stage() == Stage.ENERGY)
+                        .toList(),
                 List.of(),
                 List.of());
     }
@@ -99,7 +101,9 @@ class OneRulerTest {
 
     @Test
     void a_farm_stands_beside_published_products_too() {
-        Inventory larvae = InsectNotebook.of(LIBRARY, "mealworm", 100).feed("wheat-bran", 250).inventory();
+        Inventory larvae = InsectNotebook.of(LIBRARY, "mealworm", 100)
+                .feed("wheat-bran", 250)
+                .inventory();
         SystemAnswer.OnRuler on =
                 answer(larvae, List.of(), List.of("beef"), false).rulers().get(0);
 
@@ -113,11 +117,12 @@ class OneRulerTest {
                 .feed("wheat-bran", 300)
                 .frass(50, 0.03, Fate.SPREAD, true)
                 .inventory();
-        SystemAnswer.OnRuler without = answer(farm, List.of(), List.of(), false).rulers().get(0);
-        SystemAnswer.OnRuler with = answer(farm, List.of(), List.of(), true).rulers().get(0);
+        SystemAnswer.OnRuler without =
+                answer(farm, List.of(), List.of(), false).rulers().get(0);
+        SystemAnswer.OnRuler with =
+                answer(farm, List.of(), List.of(), true).rulers().get(0);
 
-        assertEquals(
-                without.system().summary(), with.withCredit().orElseThrow().summary(), "the other way of the one");
+        assertEquals(without.system().summary(), with.withCredit().orElseThrow().summary(), "the other way of the one");
         assertEquals(with.system().summary(), without.withCredit().orElseThrow().summary(), "is the way of the other");
         assertTrue(with.system().summary().orElseThrow().median()
                 < without.system().summary().orElseThrow().median());
@@ -139,10 +144,20 @@ class OneRulerTest {
 
     @Test
     void the_same_records_give_the_same_answer() {
-        Inventory farm = InsectNotebook.of(LIBRARY, "mealworm", 100).feed("wheat-bran", 300).inventory();
+        Inventory farm = InsectNotebook.of(LIBRARY, "mealworm", 100)
+                .feed("wheat-bran", 300)
+                .inventory();
 
         assertEquals(
-                answer(farm, List.of(), List.of("beef"), false).rulers().get(0).system().summary(),
-                answer(farm, List.of(), List.of("egg"), false).rulers().get(0).system().summary());
+                answer(farm, List.of(), List.of("beef"), false)
+                        .rulers()
+                        .get(0)
+                        .system()
+                        .summary(),
+                answer(farm, List.of(), List.of("egg"), false)
+                        .rulers()
+                        .get(0)
+                        .system()
+                        .summary());
     }
 }

@@ -52,10 +52,12 @@ class FarmBooksTest {
                 .filter(flow -> flow.stage() == Stage.ENERGY && flow.flux() == Flux.CO2E)
                 .findFirst()
                 .orElseThrow();
-        Inventory only = new Inventory("upstream", inventory.output(), java.util.List.of(upstream), java.util.List.of(), java.util.List.of());
+        Inventory only = new Inventory(
+                "upstream", inventory.output(), java.util.List.of(upstream), java.util.List.of(), java.util.List.of());
 
         // The default spread of a factor without one alone: a GSD of 1.219.
-        assertEquals(Math.log(1.219), Tally.of(LIBRARY, only).system().firstOrder().lnSd(), 1e-9);
+        assertEquals(
+                Math.log(1.219), Tally.of(LIBRARY, only).system().firstOrder().lnSd(), 1e-9);
     }
 
     /** Firewood, 200 kg at 15.6 MJ/kg: 0.3 kg CH4 and 0.004 kg N2O per GJ are counted, its 112 kg CO2 per GJ are biogenic. */
@@ -68,8 +70,8 @@ class FarmBooksTest {
         assertEquals(0.3 * gigajoules, of(inventory, Flux.CH4_BIOGENIC), 1e-9);
         assertEquals(0, of(inventory, Flux.CH4_FOSSIL), 0.0);
         assertEquals(0.004 * gigajoules, of(inventory, Flux.N2O), 1e-9);
-        assertTrue(
-                Tally.remarks(inventory, Remark.METHOD).stream().anyMatch(text -> text.contains("firewood is biogenic")));
+        assertTrue(Tally.remarks(inventory, Remark.METHOD).stream()
+                .anyMatch(text -> text.contains("firewood is biogenic")));
     }
 
     /** Ember 2026: 452.86 g CO2e per kWh in Ghana (2023). */
@@ -121,14 +123,13 @@ class FarmBooksTest {
     void transport_by_hand() {
         Inventory inventory = farm().transport("truck-rigid-3.5-7.5t", 90).inventory();
 
-        assertEquals(
-                90 * (0.52761 + 0.04332), Tally.yearly(inventory, flow -> flow.stage() == Stage.TRANSPORT), 1e-9);
+        assertEquals(90 * (0.52761 + 0.04332), Tally.yearly(inventory, flow -> flow.stage() == Stage.TRANSPORT), 1e-9);
     }
 
     @Test
     void transport_without_a_factor_per_load_is_a_gap() {
-        assertTrue(Tally.gaps(farm().transport("motorcycle-small", 5).inventory())
-                .contains("transport/motorcycle-small"));
+        assertTrue(
+                Tally.gaps(farm().transport("motorcycle-small", 5).inventory()).contains("transport/motorcycle-small"));
     }
 
     /** UK 2025: 2.5776 kg CO2e per kg of polypropylene; 10 kg that last four years are 2.5 kg a year. */

@@ -50,7 +50,6 @@ public record Fed(FeedUse use) {
             Optional<String> displaces,
             OptionalDouble perKilogram,
             OwnFactors own) {
-        return new Fed(
-                new FeedUse(use.ingredient(), use.kilograms(), moisture, burden, displaces, perKilogram, own));
+        return new Fed(new FeedUse(use.ingredient(), use.kilograms(), moisture, burden, displaces, perKilogram, own));
     }
 }

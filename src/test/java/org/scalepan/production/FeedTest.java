@@ -45,7 +45,8 @@ class FeedTest {
     void bran_carries_its_share_of_the_field() {
         Inventory inventory = fed(Fed.of("wheat-bran", 100)).inventory();
 
-        assertEquals(100 * 10 / 3.4228, Tally.yearly(inventory, "wheat-bran", Flux.LAND), 0.2, "m2·yr, printed 2.92 per kg");
+        assertEquals(
+                100 * 10 / 3.4228, Tally.yearly(inventory, "wheat-bran", Flux.LAND), 0.2, "m2·yr, printed 2.92 per kg");
     }
 
     /** Adom et al. 2012: 0.39 kg CO2e per kg of maize dry matter. */
@@ -110,8 +111,9 @@ class FeedTest {
     /** Peel that was fed to goats: half a kg of maize must replace each kg, 86.907 % dry (NASEM 2021) at 0.39 kg CO2e (Adom 2012). */
     @Test
     void a_residue_with_another_use_brings_the_burden_of_what_replaces_it() {
-        Inventory inventory =
-                fed(Fed.of("cassava-peel", 1000).displacing("maize", 0.5)).in("ghana").inventory();
+        Inventory inventory = fed(Fed.of("cassava-peel", 1000).displacing("maize", 0.5))
+                .in("ghana")
+                .inventory();
 
         assertEquals(1000 * 0.5 * 0.86907 * 0.39, ghg(inventory), 0.5);
         assertEquals(1000 * 0.5 * 10 / 1.9474, Tally.yearly(inventory, "maize", Flux.LAND), 1e-9);

@@ -29,19 +29,18 @@ class PropagationTest {
         for (Term term : terms) {
             ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
         }
-        Output output =
-                new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 2, 0.5, "mass");
+        Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 2, 0.5, "mass");
         return Tally.of(LIBRARY, ledger.inventory("by hand", output)).system();
     }
 
     /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
     @Test
     void in_a_product_relative_doubts_add_in_squares() {
-        SystemFootprint system =
-                of(Term.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
+        SystemFootprint system = of(Term.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
 
         assertEquals(10 * 2 / 4.0 * 0.5 / 2, system.firstOrder().value(), 1e-12);
-        assertEquals(Math.hypot(Math.log(1.05), Math.log(1.10)), system.firstOrder().lnSd(), 1e-9);
+        assertEquals(
+                Math.hypot(Math.log(1.05), Math.log(1.10)), system.firstOrder().lnSd(), 1e-9);
     }
 
     /** Equation 3.2: two equal lines of independent factors have a doubt smaller by the root of two. */

@@ -75,7 +75,10 @@ class RecordsPropertyTest {
             assertEquals(figure, figure(twice, indicator), 1e-12 * Math.abs(figure), indicator);
         }
         assertEquals(Tally.gaps(once), Tally.gaps(twice));
-        assertEquals(2 * once.output().amount(), twice.output().amount(), 1e-9 * once.output().amount());
+        assertEquals(
+                2 * once.output().amount(),
+                twice.output().amount(),
+                1e-9 * once.output().amount());
     }
 
     @ParameterizedTest

@@ -24,8 +24,7 @@ class SystemFootprintTest {
     private static Inventory of(Consumer<Ledger> lines) {
         Ledger ledger = new Ledger();
         lines.accept(ledger);
-        Output output =
-                new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, 1, "none");
+        Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, 1, "none");
         return ledger.inventory("by hand", output);
     }
 
@@ -45,8 +44,11 @@ class SystemFootprintTest {
     })
     void one_inventory_is_weighed_by_any_warming_set(String set, double methane, double nitrousOxide) {
         assertEquals(
-                methane, Tally.of(LIBRARY, oneKilogram(Flux.CH4_BIOGENIC)).gwp(set).value(), 0.0);
-        assertEquals(nitrousOxide, Tally.of(LIBRARY, oneKilogram(Flux.N2O)).gwp(set).value(), 0.0);
+                methane,
+                Tally.of(LIBRARY, oneKilogram(Flux.CH4_BIOGENIC)).gwp(set).value(),
+                0.0);
+        assertEquals(
+                nitrousOxide, Tally.of(LIBRARY, oneKilogram(Flux.N2O)).gwp(set).value(), 0.0);
         assertEquals(1, Tally.of(LIBRARY, oneKilogram(Flux.CO2)).gwp(set).value(), 0.0);
     }
 
@@ -78,7 +80,9 @@ class SystemFootprintTest {
 
     @Test
     void at_the_animal_only_gases_of_animals_and_manure_count() {
-        assertEquals(Set.of(Stage.ANIMALS, Stage.MANURE), stages(Tally.of(LIBRARY, everyStage()).at("animal")));
+        assertEquals(
+                Set.of(Stage.ANIMALS, Stage.MANURE),
+                stages(Tally.of(LIBRARY, everyStage()).at("animal")));
         assertEquals(
                 Set.of(Stage.ANIMALS, Stage.MANURE),
                 stages(Tally.of(LIBRARY, everyStage()).at("animal").credited()));
@@ -125,12 +129,17 @@ class SystemFootprintTest {
         Inventory inventory = oneKilogram(Flux.CO2);
 
         assertEquals(
-                1 / 0.187, Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value(), 1e-6);
+                1 / 0.187,
+                Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value(),
+                1e-6);
     }
 
     @Test
     void an_indicator_that_nothing_counts_for_is_empty_and_not_zero() {
-        assertTrue(Tally.of(LIBRARY, oneKilogram(Flux.CO2)).indicator("water").system().isEmpty());
+        assertTrue(Tally.of(LIBRARY, oneKilogram(Flux.CO2))
+                .indicator("water")
+                .system()
+                .isEmpty());
     }
 
     @ParameterizedTest
@@ -180,8 +189,13 @@ class SystemFootprintTest {
                 .feed("wheat-bran", 250)
                 .inventory();
 
-        assertEquals(2.5, Tally.of(LIBRARY, inventory).indicator("feed").at("animal").value(), 1e-12);
-        assertTrue(Tally.of(LIBRARY, inventory).indicator("land").at("animal").system().isEmpty());
+        assertEquals(
+                2.5, Tally.of(LIBRARY, inventory).indicator("feed").at("animal").value(), 1e-12);
+        assertTrue(Tally.of(LIBRARY, inventory)
+                .indicator("land")
+                .at("animal")
+                .system()
+                .isEmpty());
     }
 
     @Test
@@ -195,6 +209,8 @@ class SystemFootprintTest {
         // 88 % without shell, 12.56 % protein (USDA SR 27).
         double perProtein = perEgg / 0.88 / 0.1256;
         assertEquals(
-                perProtein, Tally.of(LIBRARY, hens).per(FunctionalUnit.KG_PROTEIN).value(), 5e-4 * perProtein);
+                perProtein,
+                Tally.of(LIBRARY, hens).per(FunctionalUnit.KG_PROTEIN).value(),
+                5e-4 * perProtein);
     }
 }

@@ -62,8 +62,8 @@ public final class Tally {
                 library.warmingSets().get(gwp),
                 credit);
         Output output = inventory.output();
-        UnitChain chain = new UnitChain(
-                library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+        UnitChain chain =
+                new UnitChain(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         ChainPath path = chain.path(output.per(), per);
         return new SystemFootprint(inventory, scope, ((ChainPath.Found) path).steps());
     }

@@ -18,8 +18,7 @@ class FootprintRefusalTest {
     private static String farm(String harvest, String feed, String more) {
         return """
                {"system": {"kind": "insects", "product": "mealworm", "harvest": %s, "feed": [%s], "energy": []%s}}
-               """
-                .formatted(harvest, feed, more);
+               """.formatted(harvest, feed, more);
     }
 
     private static String farm(String more) {
@@ -84,22 +83,27 @@ class FootprintRefusalTest {
 
         assertEquals(
                 "wheat-bran",
-                posted.fault("/system/feed/0/ingredient").path("did_you_mean").path(0).asText());
+                posted.fault("/system/feed/0/ingredient")
+                        .path("did_you_mean")
+                        .path(0)
+                        .asText());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"1.2", "-0.1", "1", "\"wet\"", "null"})
     void a_moisture_that_is_none(String moisture) {
-        String feed = "{\"ingredient\": \"wheat-bran\", \"kg\": 1}, {\"ingredient\": \"maize\", \"kg\": 2, \"moisture\": "
-                + moisture + "}";
+        String feed =
+                "{\"ingredient\": \"wheat-bran\", \"kg\": 1}, {\"ingredient\": \"maize\", \"kg\": 2, \"moisture\": "
+                        + moisture + "}";
 
-        message("moisture must be", refused(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed/1/moisture"));
+        message(
+                "moisture must be",
+                refused(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed/1/moisture"));
     }
 
     @Test
     void everything_that_is_wrong_is_told_at_once() {
-        Posted posted = refused(
-                """
+        Posted posted = refused("""
                 {"system": {"kind": "insects", "product": "mealwurm", "harvest": {"kg_per_year": -1},
                   "feed": [{"ingredient": "wheat-bran"}], "energy": [{"carrier": "petroleum", "amount": 2}],
                   "colour": "green"}, "per": "kg-protien", "draws": 5}
@@ -117,8 +121,11 @@ class FootprintRefusalTest {
             posted.fault(pointer);
         }
         assertEquals(7, posted.tree().path("errors").size(), posted::body);
-        assertEquals("mealworm", posted.fault("/system/product").path("did_you_mean").path(0).asText());
-        assertEquals("kg-protein", posted.fault("/per").path("did_you_mean").path(0).asText());
+        assertEquals(
+                "mealworm",
+                posted.fault("/system/product").path("did_you_mean").path(0).asText());
+        assertEquals(
+                "kg-protein", posted.fault("/per").path("did_you_mean").path(0).asText());
     }
 
     @ParameterizedTest
@@ -158,7 +165,9 @@ class FootprintRefusalTest {
     void a_displaced_burden_names_what_is_displaced() {
         String feed = "{\"ingredient\": \"cassava-peel\", \"kg\": 1, \"burden\": \"displaced\"}";
 
-        message("displaces goes with", refused(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed/0/displaces"));
+        message(
+                "displaces goes with",
+                refused(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed/0/displaces"));
     }
 
     @Test
@@ -173,18 +182,22 @@ class FootprintRefusalTest {
     void a_herd_that_gives_what_its_animals_do_not() {
         message(
                 "no product",
-                refused(herd(", \"animals\": \"sheep\", \"yield\": {\"milk_kg\": 90}")).fault("/system/yield/milk_kg"));
+                refused(herd(", \"animals\": \"sheep\", \"yield\": {\"milk_kg\": 90}"))
+                        .fault("/system/yield/milk_kg"));
         message(
                 "no product",
-                refused(herd(", \"animals\": \"swine\", \"yield\": {\"eggs_kg\": 9}")).fault("/system/yield/eggs_kg"));
+                refused(herd(", \"animals\": \"swine\", \"yield\": {\"eggs_kg\": 9}"))
+                        .fault("/system/yield/eggs_kg"));
         refused(herd(", \"animals\": \"layers\", \"yield\": {\"eggs_kg\": 90}, \"product\": \"beef\""))
                 .fault("/system/product");
     }
 
     @Test
     void manure_that_does_not_add_up() {
-        Posted posted = refused(herd(", \"animals\": \"dairy-cattle\", \"yield\": {\"milk_kg\": 900},"
-                + " \"manure\": [{\"system\": \"pasture\", \"share\": 0.5}, {\"system\": \"solid-storage\", \"share\": 0.4}]"));
+        Posted posted = refused(
+                herd(
+                        ", \"animals\": \"dairy-cattle\", \"yield\": {\"milk_kg\": 900},"
+                                + " \"manure\": [{\"system\": \"pasture\", \"share\": 0.5}, {\"system\": \"solid-storage\", \"share\": 0.4}]"));
 
         message("add up to 0.9", posted.fault("/system/manure"));
     }
@@ -209,9 +222,10 @@ class FootprintRefusalTest {
     })
     void tier_2_answers_for_every_kind_of_cattle(String animals, String edition, String yield) {
         for (String kind : new String[] {"lactating", "not-lactating", "intact-males", "castrates"}) {
-            String body = herd((", \"animals\": \"%s\", \"ipcc_edition\": \"%s\", \"yield\": {\"%s\": 900}, \"region\": \"india\","
-                            + " \"cattle\": {\"weight_kg\": 400, \"kind\": \"%s\", \"digestibility_percent\": 60}")
-                    .formatted(animals, edition, yield, kind));
+            String body = herd(
+                    (", \"animals\": \"%s\", \"ipcc_edition\": \"%s\", \"yield\": {\"%s\": 900}, \"region\": \"india\","
+                                    + " \"cattle\": {\"weight_kg\": 400, \"kind\": \"%s\", \"digestibility_percent\": 60}")
+                            .formatted(animals, edition, yield, kind));
             assertEquals(200, Posted.json(body).status(), body);
         }
     }

@@ -504,7 +504,8 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", MissingNode::getInstance);
+        Request request =
+                new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", MissingNode::getInstance);
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 

@@ -25,7 +25,8 @@ record Posted(int status, String mediaType, String body) {
         }
         try {
             HttpResponse<String> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
-            String type = response.headers().firstValue("Content-Type").orElse("").replaceAll(";.*", "");
+            String type =
+                    response.headers().firstValue("Content-Type").orElse("").replaceAll(";.*", "");
             return new Posted(response.statusCode(), type, response.body());
         } catch (IOException e) {
             throw new AssertionError("no reply", e);

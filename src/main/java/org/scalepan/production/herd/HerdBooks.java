@@ -62,9 +62,7 @@ public final class HerdBooks {
         this.herd = herd;
         this.tables = new IpccTables(library, herd.edition());
         String region = region();
-        this.where = Where.of(herd.category())
-                .in(region, herd.productivity())
-                .developed(development(region));
+        this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
     }
 
     /** The product that a kind of animal gives, when it gives any that the library knows. */
@@ -373,8 +371,9 @@ public final class HerdBooks {
 
     private Part part(Herd.Yield yield) {
         String id = product(herd.category(), yield.kind())
-                .orElseThrow(() -> new IllegalArgumentException(herd.category() + " give no "
-                        + yield.kind().name().toLowerCase(java.util.Locale.ROOT) + " that is a product of this library"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
+                                + " that is a product of this library"));
         if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
             ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
         }

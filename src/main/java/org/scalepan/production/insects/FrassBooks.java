@@ -80,7 +80,9 @@ final class FrassBooks {
 
     /** True when the grower weighed the frass, be it as none. */
     private boolean recorded() {
-        return farm.frass().flatMap(frass -> frass.kilograms().stream().boxed().findFirst()).isPresent();
+        return farm.frass()
+                .flatMap(frass -> frass.kilograms().stream().boxed().findFirst())
+                .isPresent();
     }
 
     private OptionalDouble nitrogen() {
@@ -107,7 +109,8 @@ final class FrassBooks {
         String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
         ledger.gap(
                 frass.isPresent() ? "frass/nitrogen" : "frass",
-                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise" + open);
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
+                        + open);
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
 

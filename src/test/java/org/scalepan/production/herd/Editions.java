@@ -21,7 +21,11 @@ final class Editions {
                 .filter(row -> !row.quantity().startsWith("uncertainty-"))
                 .forEach(row -> OF_ROW.put(row.id(), row.edition()));
         Libraries.bundled().table("soil_n2o").rows().forEach(row -> OF_ROW.put(row.text("id"), row.text("edition")));
-        assertFalse(Libraries.bundled().ipcc().stream().map(IpccRow::edition).distinct().count() < 2);
+        assertFalse(Libraries.bundled().ipcc().stream()
+                        .map(IpccRow::edition)
+                        .distinct()
+                        .count()
+                < 2);
     }
 
     private Editions() {}
@@ -35,9 +39,11 @@ final class Editions {
         for (Flow flow : inventory.flows()) {
             long known = flow.rows().stream().filter(OF_ROW::containsKey).count();
             assertFalse(
-                    known == 0 && flow.flux().gas().isPresent(), () -> what + ": no row behind " + flow.what() + flow.rows());
+                    known == 0 && flow.flux().gas().isPresent(),
+                    () -> what + ": no row behind " + flow.what() + flow.rows());
             for (String row : flow.rows()) {
-                assertEquals(edition, OF_ROW.getOrDefault(row, edition), () -> what + ": " + row + " in " + flow.what());
+                assertEquals(
+                        edition, OF_ROW.getOrDefault(row, edition), () -> what + ": " + row + " in " + flow.what());
             }
         }
     }

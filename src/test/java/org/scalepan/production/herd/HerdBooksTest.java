@@ -39,7 +39,8 @@ class HerdBooksTest {
         return herd("dairy-cattle", heads).gives(Kind.MILK, 6000 * heads);
     }
 
-    private static EnergyNeed.Animal cow(double weight, double milk, double fat, double pregnant, double digestibility) {
+    private static EnergyNeed.Animal cow(
+            double weight, double milk, double fat, double pregnant, double digestibility) {
         return new EnergyNeed.Animal(weight, weight, 0, milk, fat, pregnant, 0, digestibility);
     }
 
@@ -73,8 +74,7 @@ class HerdBooksTest {
     /** IPCC 2019, table 10.11, 126 kg; table 10.12 gives Ym 6.3 % for 5 000 to 8 500 kg of milk a year. */
     @Test
     void given_the_animal_the_herd_meets_table_10_11_through_the_whole_chain() {
-        Inventory inventory = cows(10)
-                .ipcc("ipcc.western-europe")
+        Inventory inventory = cows(10).ipcc("ipcc.western-europe")
                 .tier2(cow(600, 20.3, 4.2, 0.90, 71), "stall")
                 .inventory();
 
@@ -98,8 +98,7 @@ class HerdBooksTest {
             double digestibility,
             String activity,
             double printed) {
-        Inventory inventory = cows(1)
-                .edition("2006")
+        Inventory inventory = cows(1).edition("2006")
                 .ipcc(region)
                 .tier2(cow(weight, milk, 4, pregnant, digestibility), activity)
                 .inventory();
@@ -110,8 +109,7 @@ class HerdBooksTest {
     /** The guidelines: half the 95 % interval of an enteric factor is 20 % with Tier 2 (2006, volume 4, 10.3.4). */
     @Test
     void the_uncertainty_of_the_guidelines_is_on_the_line() {
-        Inventory inventory = cows(1)
-                .ipcc("ipcc.western-europe")
+        Inventory inventory = cows(1).ipcc("ipcc.western-europe")
                 .tier2(cow(600, 20.3, 4.2, 0.90, 71), "stall")
                 .inventory();
         double[] draws = drawn(inventory, "enteric methane, Tier 2");
@@ -143,8 +141,7 @@ class HerdBooksTest {
      */
     @Test
     void manure_by_hand() {
-        Inventory inventory = cows(10)
-                .ipcc("ipcc.western-europe")
+        Inventory inventory = cows(10).ipcc("ipcc.western-europe")
                 .climate("cool")
                 .manure("mms.solid-storage", 1)
                 .inventory();
@@ -170,9 +167,9 @@ class HerdBooksTest {
 
     @Test
     void manure_parted_over_systems_loses_none() {
-        Inventory whole = cows(4).ipcc("ipcc.asia").manure("mms.solid-storage", 1).inventory();
-        Inventory parted = cows(4)
-                .ipcc("ipcc.asia")
+        Inventory whole =
+                cows(4).ipcc("ipcc.asia").manure("mms.solid-storage", 1).inventory();
+        Inventory parted = cows(4).ipcc("ipcc.asia")
                 .manure("mms.solid-storage", 0.25)
                 .manure("mms.solid-storage", 0.75)
                 .inventory();
@@ -184,7 +181,8 @@ class HerdBooksTest {
     /** On pasture: 0.4 % of the N becomes N2O-N directly (2019, table 11.1), between 0 and 1.4 %. */
     @Test
     void grazing_cattle_drop_nitrous_oxide_around_the_factor_of_the_table() {
-        Inventory inventory = cows(1).ipcc("ipcc.africa").manure("mms.pasture", 1).inventory();
+        Inventory inventory =
+                cows(1).ipcc("ipcc.africa").manure("mms.pasture", 1).inventory();
         double nitrogen = 0.44 * 260 / 1000 * 365;
         Summary summary = Summary.of(drawn(inventory, "manure, pasture, dropped"), 0.9);
 
@@ -225,7 +223,15 @@ class HerdBooksTest {
                 List.of("the guidelines give no enteric methane for poultry: none is counted"),
                 Tally.remarks(inventory, Remark.METHOD));
         assertEquals(
-                List.of("feed", "energy", "water_m3", "building_m2, yard_m2", "transport", "materials", "manure", "climate"),
+                List.of(
+                        "feed",
+                        "energy",
+                        "water_m3",
+                        "building_m2, yard_m2",
+                        "transport",
+                        "materials",
+                        "manure",
+                        "climate"),
                 Tally.gaps(inventory));
     }
 
@@ -243,8 +249,10 @@ class HerdBooksTest {
      */
     @Test
     void a_herd_that_gives_milk_and_meat_parts_its_burden_by_protein() {
-        HerdNotebook both = herd("dairy-cattle", 1).ipcc("ipcc.western-europe").gives(Kind.MILK, 6000).gives(
-                Kind.LIVE, 200);
+        HerdNotebook both = herd("dairy-cattle", 1)
+                .ipcc("ipcc.western-europe")
+                .gives(Kind.MILK, 6000)
+                .gives(Kind.LIVE, 200);
         Inventory milk = both.inventory();
         Inventory beef = both.asked("beef").inventory();
 
@@ -266,7 +274,13 @@ class HerdBooksTest {
     void milk_is_the_milk_of_the_animal() {
         assertEquals(
                 "goat-milk",
-                herd("goats", 5).in("kenya").gives(Kind.MILK, 500).inventory().output().product().id());
+                herd("goats", 5)
+                        .in("kenya")
+                        .gives(Kind.MILK, 500)
+                        .inventory()
+                        .output()
+                        .product()
+                        .id());
         HerdNotebook sheep = herd("sheep", 5).in("kenya").gives(Kind.MILK, 500);
         assertThrows(IllegalArgumentException.class, sheep::inventory);
         HerdNotebook pigs = herd("swine", 5).in("kenya").gives(Kind.EGGS, 5);
@@ -291,7 +305,8 @@ class HerdBooksTest {
         for (String edition : List.of("2006", "2019")) {
             int counted = 0;
             for (String region : regions()) {
-                HerdNotebook herd = herd(animals, 3).edition(edition).ipcc(region).gives(Kind.LIVE, 100);
+                HerdNotebook herd =
+                        herd(animals, 3).edition(edition).ipcc(region).gives(Kind.LIVE, 100);
                 Inventory inventory = herd.inventory();
                 Editions.assertUnmixed(inventory, edition, animals + " in " + region);
                 counted += inventory.flows().isEmpty() ? 0 : 1;
@@ -304,8 +319,11 @@ class HerdBooksTest {
     @ParameterizedTest
     @CsvSource({"france, 8", "japan, 8", "kenya, 5", "viet-nam, 5"})
     void where_the_table_parts_by_development_the_country_decides(String country, double printed) {
-        Inventory inventory =
-                herd("sheep", 1).edition("2006").in(country).gives(Kind.LIVE, 20).inventory();
+        Inventory inventory = herd("sheep", 1)
+                .edition("2006")
+                .in(country)
+                .gives(Kind.LIVE, 20)
+                .inventory();
 
         assertEquals(printed, Tally.yearly(inventory, "enteric methane, Tier 1", Flux.CH4_BIOGENIC), 1e-9);
     }

@@ -86,7 +86,8 @@ class InsectBooksTest {
         Inventory inventory = mealworms().inventory();
         double nitrogen = Tally.yearly(inventory, "frass, stored", Flux.N2O) / TO_N2O / 0.01;
 
-        assertEquals(2700 * 0.17403 / 6.25 - 1000 * 0.187 / 6.25, nitrogen, 0.005, "kg N at EF3 0.01 (2019, table 10.21)");
+        assertEquals(
+                2700 * 0.17403 / 6.25 - 1000 * 0.187 / 6.25, nitrogen, 0.005, "kg N at EF3 0.01 (2019, table 10.21)");
         assertTrue(Tally.gaps(inventory).contains("frass"), inventory::toString);
     }
 
@@ -94,14 +95,14 @@ class InsectBooksTest {
     @Test
     void nitrogen_that_is_not_known_does_not_hide_the_nitrogen_that_is() {
         Inventory alone = mealworms().inventory();
-        Inventory both = mealworms()
-                .feed(Fed.of("cassava-peel", 500).moisture(0.7))
-                .inventory();
+        Inventory both =
+                mealworms().feed(Fed.of("cassava-peel", 500).moisture(0.7)).inventory();
 
         assertEquals(
                 Tally.yearly(alone, "frass, stored", Flux.N2O), Tally.yearly(both, "frass, stored", Flux.N2O), 0.0);
         assertTrue(
-                both.gaps().stream().anyMatch(gap -> gap.filledWith().contains("not counted: the nitrogen of cassava-peel")),
+                both.gaps().stream()
+                        .anyMatch(gap -> gap.filledWith().contains("not counted: the nitrogen of cassava-peel")),
                 both::toString);
     }
 
@@ -120,8 +121,7 @@ class InsectBooksTest {
     /** IPCC 2019, tables 11.1 and 11.3: EF1 0.01 of the N spread; 50 kg of frass with 3 % N are 1.5 kg N. */
     @Test
     void frass_that_was_weighed_is_taken_as_weighed() {
-        Inventory inventory =
-                mealworms().frass(50, 0.03, Fate.SPREAD, false).inventory();
+        Inventory inventory = mealworms().frass(50, 0.03, Fate.SPREAD, false).inventory();
 
         assertEquals(1.5 * 0.01 * TO_N2O, Tally.yearly(inventory, "frass, spread", Flux.N2O), 1e-9);
         assertEquals(0, Tally.yearly(inventory, "frass, stored", Flux.N2O), 0.0);
@@ -131,8 +131,7 @@ class InsectBooksTest {
 
     @Test
     void no_frass_is_no_frass_and_no_sign_of_missing_feed() {
-        Inventory inventory =
-                mealworms().frass(0, 0.03, Fate.STORED, false).inventory();
+        Inventory inventory = mealworms().frass(0, 0.03, Fate.STORED, false).inventory();
 
         assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.MANURE), 0.0);
         assertEquals(List.of(), Tally.remarks(inventory, Remark.AGAINST_PHYSICS));
@@ -198,7 +197,8 @@ class InsectBooksTest {
     /** Parodi et al. 2020 count 16.8 g CO2e per kg of dry larvae of the black soldier fly, 38.8 % dry (as the library's sample). */
     @Test
     void gases_measured_per_dry_matter_are_counted_on_dry_matter() {
-        Inventory inventory = farm("black-soldier-fly", 1000).feed("wheat-bran", 3000).inventory();
+        Inventory inventory =
+                farm("black-soldier-fly", 1000).feed("wheat-bran", 3000).inventory();
 
         assertEquals(1000 * 0.388 * 0.0168, Tally.yearly(inventory, "gases of the larvae", Flux.CO2E), 0.9);
     }
@@ -229,7 +229,8 @@ class InsectBooksTest {
                 1e-12);
         assertEquals(
                 rule == CoProductRule.NONE,
-                Tally.remarks(inventory, Remark.METHOD).contains("co-products carry no burden; all rests on the product"));
+                Tally.remarks(inventory, Remark.METHOD)
+                        .contains("co-products carry no burden; all rests on the product"));
     }
 
     /** Water boils off for no less than 2.257 MJ per kg, and heated from 25 degrees for 2.57 MJ (physical constants). */
@@ -260,7 +261,10 @@ class InsectBooksTest {
 
     @Test
     void processing_burdens_the_product_behind_the_farm_gate_only() {
-        Inventory raw = farm("mealworm", 1000).feed("wheat-bran", 3000).sold("dried", 400).inventory();
+        Inventory raw = farm("mealworm", 1000)
+                .feed("wheat-bran", 3000)
+                .sold("dried", 400)
+                .inventory();
         Inventory dried = farm("mealworm", 1000)
                 .feed("wheat-bran", 3000)
                 .sold("dried", 400)
@@ -268,11 +272,9 @@ class InsectBooksTest {
                 .energyForProcessing("grid-electricity", 50)
                 .inventory();
 
-        assertEquals(
-                Tally.of(LIBRARY, raw).value(), Tally.of(LIBRARY, dried).value(), 1e-12, "at the farm gate");
-        assertTrue(
-                Tally.of(LIBRARY, dried).at("processing-gate").value()
-                        > 1.1 * Tally.of(LIBRARY, raw).at("processing-gate").value());
+        assertEquals(Tally.of(LIBRARY, raw).value(), Tally.of(LIBRARY, dried).value(), 1e-12, "at the farm gate");
+        assertTrue(Tally.of(LIBRARY, dried).at("processing-gate").value()
+                > 1.1 * Tally.of(LIBRARY, raw).at("processing-gate").value());
         assertEquals(FunctionalUnit.KG_PRODUCT, dried.output().per());
         assertEquals(400, dried.output().amount(), 0.0);
     }

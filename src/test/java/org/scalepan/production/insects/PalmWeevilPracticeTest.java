@@ -48,7 +48,8 @@ class PalmWeevilPracticeTest {
     void there_are_150_to_180_larvae_to_the_kg(double perKilogram, boolean flagged) {
         assertEquals(
                 flagged,
-                !unusual(larvae().harvest(new Harvest.ByNumber(90_000, perKilogram))).isEmpty());
+                !unusual(larvae().harvest(new Harvest.ByNumber(90_000, perKilogram)))
+                        .isEmpty());
     }
 
     @ParameterizedTest
@@ -96,7 +97,9 @@ class PalmWeevilPracticeTest {
         assertEquals(List.of(), unusual(usual));
         assertEquals(List.of(), impossible(usual));
         assertEquals(
-                Tally.of(LIBRARY, usual.inventory()).value(), Tally.of(LIBRARY, odd).value(), 0.0);
+                Tally.of(LIBRARY, usual.inventory()).value(),
+                Tally.of(LIBRARY, odd).value(),
+                0.0);
     }
 
     /** Practice of one species says nothing of another. */
