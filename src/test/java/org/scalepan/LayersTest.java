@@ -78,6 +78,19 @@ class LayersTest {
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..", "java.net.http..");
 
+    /** One ruler: what a farm feeds and burns is booked without knowing which animals it is for. */
+    @ArchTest
+    static final ArchRule the_books_of_a_farm_know_no_animals = noClasses()
+            .that()
+            .resideInAPackage("org.scalepan.production")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.scalepan.production.herd..", "org.scalepan.production.insects..");
+
+    @ArchTest
+    static final ArchRule herds_and_insects_do_not_know_each_other =
+            slices().matching("org.scalepan.production.(*)..").should().notDependOnEachOther();
+
     @ArchTest
     static final ArchRule the_ground_knows_no_json = noClasses()
             .that()

@@ -61,9 +61,14 @@ public final class FarmBooks {
         energy.bookMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
-    /** kg N in the feed of a year, when it is known. */
+    /** kg N in the feed of a year, as far as it is known. */
     public OptionalDouble feedNitrogen() {
         return feed.nitrogen();
+    }
+
+    /** The ingredients whose nitrogen is not in {@link #feedNitrogen}, because it is not known. */
+    public List<String> feedWithoutNitrogen() {
+        return List.copyOf(feed.withoutNitrogen());
     }
 
     /** kg dry matter in the feed of a year, when it is known. */

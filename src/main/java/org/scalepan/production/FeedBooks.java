@@ -1,9 +1,11 @@
 package org.scalepan.production;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
@@ -22,7 +24,8 @@ final class FeedBooks {
     private final Ledger ledger;
     private final Optional<String> region;
     private double nitrogen;
-    private boolean nitrogenKnown = true;
+    private final Set<String> withoutNitrogen = new LinkedHashSet<>();
+    private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
     FeedBooks(Library library, Ledger ledger, Optional<String> region) {
@@ -47,9 +50,14 @@ final class FeedBooks {
         burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
     }
 
-    /** kg N in the feed of a year, when every ingredient's protein is known. */
+    /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
     OptionalDouble nitrogen() {
-        return nitrogenKnown ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+    }
+
+    /** The ingredients whose nitrogen is not known. */
+    Set<String> withoutNitrogen() {
+        return withoutNitrogen;
     }
 
     /** True when the dry matter of every ingredient is known. */
@@ -80,9 +88,10 @@ final class FeedBooks {
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "protein");
         Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
         if (base.isEmpty()) {
-            nitrogenKnown = false;
+            withoutNitrogen.add(feed.ingredient());
             return;
         }
+        nitrogenKnown = true;
         nitrogen += base.get().times(background.fraction(row.orElseThrow())).central() / PROTEIN_PER_NITROGEN;
     }
 

@@ -93,6 +93,16 @@ class RecordsPropertyTest {
         assertTrue(figure(lavish, "ghg") > figure(sparing, "ghg"));
     }
 
+    /** Peel of which the library knows neither nitrogen nor footprint must not take away what is known of the bran. */
+    @ParameterizedTest
+    @ValueSource(strings = {"cassava-peel", "palm-pith", "compound-poultry-feed", "maize", "market-waste"})
+    void one_more_ingredient_never_lowers_the_greenhouse_gases(String ingredient) {
+        InsectNotebook bran = InsectNotebook.of(LIBRARY, "palm-weevil", 500).feed("wheat-bran", 2000);
+        double without = figure(bran.inventory(), "ghg");
+
+        assertTrue(figure(bran.feed(ingredient, 800).inventory(), "ghg") >= without, ingredient);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {1e-9, 1e-3, 1, 1e6, 1e12})
     void every_draw_of_the_smallest_and_the_largest_farm_is_finite(double kilograms) {

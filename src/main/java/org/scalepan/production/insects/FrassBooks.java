@@ -1,5 +1,6 @@
 package org.scalepan.production.insects;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
@@ -25,6 +26,7 @@ final class FrassBooks {
     private final InsectFarm farm;
     private final Ledger ledger;
     private final OptionalDouble feedNitrogen;
+    private final List<String> unknown;
     private final OptionalDouble larvalNitrogen;
 
     FrassBooks(
@@ -32,12 +34,14 @@ final class FrassBooks {
             InsectFarm farm,
             Ledger ledger,
             OptionalDouble feedNitrogen,
+            List<String> unknown,
             OptionalDouble larvalNitrogen) {
         this.library = library;
         this.background = new Background(library);
         this.farm = farm;
         this.ledger = ledger;
         this.feedNitrogen = feedNitrogen;
+        this.unknown = List.copyOf(unknown);
         this.larvalNitrogen = larvalNitrogen;
     }
 
@@ -48,6 +52,10 @@ final class FrassBooks {
             return;
         }
         if (recorded() && nitrogen.getAsDouble() == 0) {
+            return;
+        }
+        if (nitrogen.getAsDouble() <= 0 && !unknown.isEmpty()) {
+            // What is not known of the feed may well hold what the larvae hold.
             return;
         }
         if (nitrogen.getAsDouble() <= 0) {
@@ -98,9 +106,11 @@ final class FrassBooks {
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
             return OptionalDouble.empty();
         }
+        String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
         ledger.gap(
                 frass.isPresent() ? "frass/nitrogen" : "frass",
-                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise");
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
+                        + open);
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
 

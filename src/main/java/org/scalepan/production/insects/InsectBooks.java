@@ -49,7 +49,8 @@ public final class InsectBooks {
     private Inventory make() {
         books.book(farm.records());
         animals();
-        new FrassBooks(library, farm, ledger, books.feedNitrogen(), larvalNitrogen()).book();
+        new FrassBooks(library, farm, ledger, books.feedNitrogen(), books.feedWithoutNitrogen(), larvalNitrogen())
+                .book();
         farm.processing().forEach(this::process);
         new InsectPractice(library, farm, ledger, books.feedDryMatter(), dryMatterOfHarvest()).remark();
         return ledger.inventory(farm.records().name(), output());

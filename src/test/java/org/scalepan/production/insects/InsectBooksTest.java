@@ -91,6 +91,33 @@ class InsectBooksTest {
         assertTrue(Tally.gaps(inventory).contains("frass"), inventory::toString);
     }
 
+    /** Bran beside peel of unknown nitrogen: that of the bran is counted, and the peel's is named as not counted. */
+    @Test
+    void nitrogen_that_is_not_known_does_not_hide_the_nitrogen_that_is() {
+        Inventory alone = mealworms().inventory();
+        Inventory both =
+                mealworms().feed(Fed.of("cassava-peel", 500).moisture(0.7)).inventory();
+
+        assertEquals(
+                Tally.yearly(alone, "frass, stored", Flux.N2O), Tally.yearly(both, "frass, stored", Flux.N2O), 0.0);
+        assertTrue(
+                both.gaps().stream()
+                        .anyMatch(gap -> gap.filledWith().contains("not counted: the nitrogen of cassava-peel")),
+                both::toString);
+    }
+
+    /** Maize alone holds less nitrogen than the larvae; what the peel holds is not known, so physics has no say. */
+    @Test
+    void larvae_may_have_their_nitrogen_from_feed_that_is_not_known() {
+        Inventory inventory = farm("mealworm", 1000)
+                .feed(Fed.of("maize", 2000).moisture(0.13))
+                .feed(Fed.of("cassava-peel", 5000).moisture(0.7))
+                .inventory();
+
+        assertEquals(List.of(), Tally.remarks(inventory, Remark.AGAINST_PHYSICS));
+        assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.MANURE), 0.0);
+    }
+
     /** IPCC 2019, tables 11.1 and 11.3: EF1 0.01 of the N spread; 50 kg of frass with 3 % N are 1.5 kg N. */
     @Test
     void frass_that_was_weighed_is_taken_as_weighed() {

@@ -1,0 +1,181 @@
+package org.scalepan.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A farm's notebook over HTTP: POST /v1/footprint. */
+class FootprintTest {
+    private static final String NOTEBOOK = """
+            {"system": {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "region": "ghana",
+              "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12},
+              "cycle_days": 26, "pairs_stocked": 4,
+              "feed": [{"ingredient": "wheat-bran", "kg": 3600},
+                       {"ingredient": "cassava-peel", "kg": 2400, "moisture": 0.7, "burden": "burden-free"}],
+              "energy": [{"carrier": "grid-electricity", "amount": 150}],
+              "water_m3": 15, "transport": [{"mode": "truck-average", "tonne_km": 90}]},
+             "per": "kg-protein", "indicators": ["ghg", "land", "feed"],
+             "compare": {"products": ["beef"],
+               "systems": [{"kind": "herd", "name": "village hens", "animals": "layers", "heads": 10,
+                            "region": "ghana", "yield": {"eggs_kg": 40}}]}}
+            """;
+    private static final String THREE_FIELDS = """
+            {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
+              "feed": [{"ingredient": "wheat-bran", "kg": 2000}],
+              "energy": [{"carrier": "grid-electricity", "amount": 100}]}%s}
+            """;
+
+    private static List<String> texts(JsonNode list, String field) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(item -> texts.add(item.path(field).asText()));
+        return texts;
+    }
+
+    @Test
+    void a_notebook_gets_a_figure_with_interval_stages_gases_lines_and_gaps() {
+        JsonNode answer = Posted.answer(NOTEBOOK);
+        JsonNode ghg = answer.path("footprints").path(0);
+        JsonNode footprint = ghg.path("footprint");
+
+        assertEquals(1200, answer.path("system").path("output").asDouble(), 1e-9);
+        assertEquals("ok", ghg.path("status").asText());
+        assertEquals("kg CO2e per kg protein", footprint.path("unit").asText());
+        assertTrue(footprint.path("low").asDouble() < footprint.path("median").asDouble());
+        assertTrue(footprint.path("median").asDouble() < footprint.path("high").asDouble());
+        assertTrue(footprint.path("text").asText().matches(".* \\(.* to .*\\) kg CO2e per kg protein"));
+        assertEquals(List.of("feed", "animals", "manure", "energy", "transport"), texts(ghg.path("by_stage"), "stage"));
+        double shares = 0;
+        for (JsonNode stage : ghg.path("by_stage")) {
+            shares += stage.path("share").asDouble();
+        }
+        assertEquals(1, shares, 1e-5, "the stages are the whole");
+        assertTrue(texts(ghg.path("by_gas"), "gas").contains("n2o"));
+        ghg.path("lines")
+                .forEach(line -> assertTrue(
+                        line.path("rows").isArray() && !line.path("rows").isEmpty(), line::toString));
+        assertTrue(texts(answer.path("gaps"), "field").contains("direct gases of palm-weevil"));
+        assertEquals(List.of("ghg", "land", "feed"), texts(answer.path("footprints"), "indicator"));
+        assertFalse(answer.path("library").path("digest").asText().isEmpty());
+        assertTrue(answer.path("references").size() > 3, "every row is cited");
+    }
+
+    @Test
+    void beside_it_stand_a_flock_computed_the_same_way_and_published_beef() {
+        JsonNode compare = Posted.answer(NOTEBOOK).path("footprints").path(0).path("compare");
+
+        assertEquals("village hens", compare.path(0).path("system").asText());
+        assertEquals("beef", compare.path(1).path("product").asText());
+        for (JsonNode other : compare) {
+            JsonNode times = other.path("times_less");
+            assertTrue(times.path("low").asDouble() < times.path("high").asDouble(), other::toString);
+            double probability = other.path("probability_less").path("value").asDouble(-1);
+            assertTrue(probability >= 0 && probability <= 1, other::toString);
+        }
+    }
+
+    @Test
+    void three_fields_are_enough() {
+        JsonNode answer = Posted.answer(THREE_FIELDS.formatted(""));
+
+        assertEquals(List.of("ghg", "land", "feed", "energy", "water"), texts(answer.path("footprints"), "indicator"));
+        assertEquals("ok", answer.path("footprints").path(0).path("status").asText());
+        // Water was not recorded: there is no figure, and not a figure of zero.
+        assertEquals(
+                "not-computed", answer.path("footprints").path(4).path("status").asText());
+        assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
+    }
+
+    @Test
+    void ten_hens_with_their_eggs_alone_are_enough() {
+        JsonNode answer = Posted.answer("""
+                {"system": {"kind": "herd", "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}},
+                 "indicators": ["ghg"]}
+                """);
+
+        assertEquals("egg", answer.path("system").path("product").asText());
+        assertTrue(answer.path("footprints")
+                        .path(0)
+                        .path("footprint")
+                        .path("median")
+                        .asDouble()
+                > 0);
+        assertTrue(texts(answer.path("gaps"), "field").containsAll(List.of("feed", "energy", "ipcc_region")));
+    }
+
+    @Test
+    void the_figure_is_harvest_and_feed_by_hand_where_nothing_else_is_in_it() {
+        // 2 kg of feed at 0.5 kg CO2e make 1 kg CO2e per kg live; gases of the larvae (1.57 to 121.86 g) come on top.
+        JsonNode answer = Posted.answer("""
+                {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 100},
+                  "feed": [{"ingredient": "artificial-diet", "kg": 200, "ghg_per_kg": 0.5}], "energy": []},
+                 "indicators": ["ghg"], "per": "kg-live"}
+                """);
+        double median = answer.path("footprints")
+                .path(0)
+                .path("footprint")
+                .path("median")
+                .asDouble();
+
+        assertTrue(median > 1.00157 && median < 1.12186, "kg CO2e per kg live: " + median);
+    }
+
+    @Test
+    void at_the_boundary_of_the_animal_neither_feed_nor_energy_counts() {
+        JsonNode answer =
+                Posted.answer(THREE_FIELDS.formatted(", \"boundary\": \"animal\", \"indicators\": [\"ghg\"]"));
+
+        assertEquals(
+                List.of("animals", "manure"),
+                texts(answer.path("footprints").path(0).path("by_stage"), "stage"));
+    }
+
+    @Test
+    void the_same_records_get_the_same_bytes_and_nobody_may_keep_them() {
+        assertEquals(Posted.json(NOTEBOOK).body(), Posted.json(NOTEBOOK).body());
+        RunningScalepan.given()
+                .contentType("application/json")
+                .body(NOTEBOOK)
+                .post("/v1/footprint")
+                .then()
+                .statusCode(200)
+                .header("Cache-Control", "no-store");
+    }
+
+    @Test
+    void legality_and_practice_are_remarked_and_not_refused() {
+        JsonNode answer = Posted.answer("""
+                {"system": {"kind": "insects", "product": "palm-weevil", "cycle_days": 60,
+                  "harvest": {"containers": 10, "kg_per_container": 9, "cycles_per_year": 10},
+                  "feed": [{"ingredient": "kitchen-waste", "kg": 500}], "energy": []}, "indicators": ["ghg"]}
+                """);
+
+        assertTrue(texts(answer.path("remarks"), "code")
+                .containsAll(List.of("legality", "unusual-practice", "against-physics")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-9, 1e12})
+    void the_smallest_and_the_largest_harvest_have_a_finite_ordered_interval(double kilograms) {
+        JsonNode footprint = Posted.answer("""
+                        {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": %s},
+                          "feed": [{"ingredient": "wheat-bran", "kg": %s}], "energy": []},
+                         "indicators": ["ghg"], "draws": 1000}
+                        """.formatted(kilograms, kilograms))
+                .path("footprints")
+                .path(0)
+                .path("footprint");
+
+        double median = footprint.path("median").asDouble();
+        assertTrue(footprint.path("low").asDouble() < median
+                && median < footprint.path("high").asDouble());
+        assertTrue(Double.isFinite(footprint.path("high").asDouble())
+                && footprint.path("low").asDouble() > 0);
+    }
+}

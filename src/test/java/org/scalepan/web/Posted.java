@@ -1,0 +1,65 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+
+/** What the running service replies to records that are sent to it. */
+record Posted(int status, String mediaType, String body) {
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final JsonMapper JSON = new JsonMapper();
+
+    static Posted json(String body) {
+        return bytes(body.getBytes(StandardCharsets.UTF_8), "application/json");
+    }
+
+    static Posted bytes(byte[] body, String mediaType) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri("/v1/footprint"))
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body));
+        if (!mediaType.isEmpty()) {
+            request.header("Content-Type", mediaType);
+        }
+        try {
+            HttpResponse<String> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+            String type =
+                    response.headers().firstValue("Content-Type").orElse("").replaceAll(";.*", "");
+            return new Posted(response.statusCode(), type, response.body());
+        } catch (IOException e) {
+            throw new AssertionError("no reply", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("no reply", e);
+        }
+    }
+
+    /** The answer to records that must be understood. */
+    static JsonNode answer(String body) {
+        Posted posted = json(body);
+        if (posted.status() != 200) {
+            throw new AssertionError(posted.body());
+        }
+        return posted.tree();
+    }
+
+    JsonNode tree() {
+        try {
+            return JSON.readTree(body);
+        } catch (IOException e) {
+            throw new AssertionError("not JSON: " + body, e);
+        }
+    }
+
+    /** The fault at a place of the body, which must be there. */
+    JsonNode fault(String pointer) {
+        for (JsonNode error : tree().path("errors")) {
+            if (error.path("pointer").asText("none").equals(pointer)) {
+                return error;
+            }
+        }
+        throw new AssertionError("no fault at " + pointer + " in " + body);
+    }
+}
