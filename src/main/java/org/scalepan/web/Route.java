@@ -9,8 +9,9 @@ import java.util.List;
  * @param parameters query parameters that it knows, beside those that every route knows
  * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
+ * @param computes whether an answer costs enough that only a few may be made at once
  */
-record Route(String path, List<String> parameters, boolean cell, Handling handling) {
+record Route(String path, List<String> parameters, boolean cell, Handling handling, boolean computes) {
     /** Known by every route of the API: a cache-buster that is ignored. */
     static final String NO_CACHE = "nocache";
 
@@ -27,11 +28,16 @@ record Route(String path, List<String> parameters, boolean cell, Handling handli
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(path, parameters, false, handling);
+        return new Route(path, parameters, false, handling, false);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(path, parameters, true, handling);
+        return new Route(path, parameters, true, handling, false);
+    }
+
+    /** The same route, of whose answers only a few are made at once. */
+    Route computing() {
+        return new Route(path, parameters, cell, handling, true);
     }
 
     boolean isApi() {

@@ -25,9 +25,13 @@ public final class WebServer implements AutoCloseable {
 
     /** Makes the service ready to start; nothing listens yet. */
     public WebServer(Library library) {
+        this(library, Turnstile.ofThisMachine(), List.of());
+    }
+
+    /** As above, with the places there are to compute and with routes of a test beside its own. */
+    WebServer(Library library, Turnstile turnstile, List<Route> more) {
         Metrics metrics = new Metrics();
-        Pipeline pipeline = new Pipeline(library, metrics);
-        List<Route> all = new ArrayList<>();
+        List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
         all.addAll(new ResultRoutes(library).routes());
         all.addAll(new SourceRoutes(library).routes());
@@ -37,6 +41,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile);
         this.javalin = Javalin.create(config -> configure(config, pipeline));
     }
 

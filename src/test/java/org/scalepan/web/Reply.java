@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -19,7 +20,12 @@ record Reply(int status, Map<String, String> headers, String body) {
 
     /** Asks with the headers given and no others: the client adds no Accept header of its own. */
     static Reply to(String question, Map<String, String> headers) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri(question));
+        return to(RunningScalepan.uri(question), headers);
+    }
+
+    /** Asks another service than the one that the tests share. */
+    static Reply to(URI question, Map<String, String> headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(question);
         headers.forEach(request::header);
         try {
             HttpResponse<byte[]> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
