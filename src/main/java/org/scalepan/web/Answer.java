@@ -2,7 +2,7 @@ package org.scalepan.web;
 
 import java.nio.charset.StandardCharsets;
 
-/** The body of an answer and its media type. */
+/** The body of an answer, its media type and the tag of its bytes; an answer that never changes is made, and tagged, once. */
 final class Answer {
     static final String JSON = "application/json";
     static final String CSV = "text/csv; charset=utf-8; header=present";
@@ -13,11 +13,13 @@ final class Answer {
 
     private final String mediaType;
     private final byte[] body;
+    private final String tag;
 
     /** The bytes are not copied; the caller gives them away. */
     Answer(String mediaType, byte[] body) {
         this.mediaType = mediaType;
         this.body = body;
+        this.tag = EntityTag.of(body);
     }
 
     static Answer of(String mediaType, String body) {
@@ -26,6 +28,10 @@ final class Answer {
 
     String mediaType() {
         return mediaType;
+    }
+
+    String tag() {
+        return tag;
     }
 
     byte[] body() {

@@ -80,7 +80,8 @@ final class Pipeline {
         Optional<String> pin = parameters.raw(Route.LIBRARY);
         String digest = library.version().digest();
         if (pin.isPresent() && !pin.get().equals(digest)) {
-            String detail = "this service answers from library " + digest + ", the link is pinned to " + pin.get()
+            String detail = "this service answers from library " + digest + ", the link is pinned to "
+                    + Problem.shortened(pin.get())
                     + "; leave out library= for today's answer";
             throw new Refused(new Problem(
                     409,
@@ -96,7 +97,7 @@ final class Pipeline {
             // A handler that forgot to ask would otherwise answer a question that was not understood.
             parameters.refuseIfWrong();
         }
-        String tag = EntityTag.of(answer.body());
+        String tag = answer.tag();
         context.header("ETag", tag);
         context.header("Vary", "Accept");
         context.header("Cache-Control", cacheControl(route, parameters));

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.scalepan.factors.Library;
 
@@ -18,6 +20,7 @@ public final class WebServer implements AutoCloseable {
     private static final int STOP_MILLISECONDS = 10_000;
     private static final int IDLE_MILLISECONDS = 30_000;
     private static final int HEADER_BYTES = 16_384;
+    private static final int MOST_CONNECTIONS = 200;
 
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
@@ -62,6 +65,11 @@ public final class WebServer implements AutoCloseable {
         return routes;
     }
 
+    /** The server underneath, for holding its limits against each other. */
+    Server jetty() {
+        return javalin.jettyServer().server();
+    }
+
     /** Lets running answers finish, then stops. */
     @Override
     public void close() {
@@ -82,6 +90,9 @@ public final class WebServer implements AutoCloseable {
             server.setStopAtShutdown(true);
             server.insertHandler(new GracefulHandler());
             server.setErrorHandler(new ServerErrors());
+            // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
+            // them.
+            server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setIdleTimeout(IDLE_MILLISECONDS);

@@ -4,10 +4,13 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.util.thread.ThreadPool;
 import org.junit.jupiter.api.Test;
 import org.scalepan.ask.Sampling;
 
@@ -69,6 +72,18 @@ class CostTest {
             assertEquals(503, reply.status());
             assertEquals("application/problem+json", reply.mediaType());
             assertEquals("1", reply.header("Retry-After").orElse("none"));
+        }
+    }
+
+    @Test
+    void fewer_clients_may_be_connected_than_there_are_threads_to_serve_them() {
+        try (WebServer server = new WebServer(RunningScalepan.library())) {
+            server.start("127.0.0.1", 0);
+            int threads = ((ThreadPool.SizedThreadPool) server.jetty().getThreadPool()).getMaxThreads();
+            int connections =
+                    server.jetty().getBean(NetworkConnectionLimit.class).getMaxNetworkConnectionCount();
+
+            assertTrue(connections < threads, connections + " connections, " + threads + " threads");
         }
     }
 }
