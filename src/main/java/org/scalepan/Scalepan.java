@@ -11,6 +11,7 @@ import org.scalepan.web.WebServer;
 
 /** Starts the service. */
 public final class Scalepan {
+    private static final int MOST_FAULTS = 100;
     private static final int USAGE_ERROR = 2;
     private static final int BROKEN_LIBRARY = 3;
     private static final int CANNOT_LISTEN = 4;
@@ -33,16 +34,19 @@ public final class Scalepan {
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
         if (load instanceof LibraryLoad.Broken broken) {
-            broken.faults().forEach(System.err::println);
+            broken.faults().stream().limit(MOST_FAULTS).forEach(System.err::println);
+            if (broken.faults().size() > MOST_FAULTS) {
+                System.err.println("... and " + (broken.faults().size() - MOST_FAULTS) + " more");
+            }
             System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
             WebServer server = new WebServer(loaded.library());
             try {
                 server.start(settings.host(), settings.port());
-            } catch (io.javalin.util.JavalinBindException e) {
-                System.err.println("cannot listen on " + settings.host() + ":" + settings.port()
-                        + " (is something else listening there? try --port)");
+            } catch (RuntimeException e) {
+                System.err.println(
+                        "cannot listen on " + settings.host() + ":" + settings.port() + ": " + why(settings.host(), e));
                 System.exit(CANNOT_LISTEN);
             }
             int ownRows = loaded.library().version().ownRows();
@@ -57,5 +61,26 @@ public final class Scalepan {
 
     private static String counted(int count, String thing) {
         return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
+    /** Why a port cannot be had, in words: told by the first cause that is known. */
+    static String why(String host, Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String text = String.valueOf(cause.getMessage());
+            if (cause instanceof java.net.UnknownHostException
+                    || cause instanceof java.nio.channels.UnresolvedAddressException) {
+                return "the host " + host + " is not known";
+            }
+            if (text.contains("assign requested address")) {
+                return host + " is not an address of this machine";
+            }
+            if (text.contains("Permission denied")) {
+                return "ports below 1024 are for administrators; try --port";
+            }
+            if (text.contains("in use")) {
+                return "something else listens there; try --port";
+            }
+        }
+        return String.valueOf(failure.getMessage());
     }
 }

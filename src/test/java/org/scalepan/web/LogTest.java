@@ -10,7 +10,8 @@ import org.slf4j.LoggerFactory;
 class LogTest {
     @Test
     void the_parser_of_requests_does_not_log_what_clients_send() {
-        assertFalse(LoggerFactory.getLogger(org.eclipse.jetty.util.HostPort.class).isWarnEnabled());
+        assertFalse(
+                LoggerFactory.getLogger(org.eclipse.jetty.util.HostPort.class).isWarnEnabled());
     }
 
     @Test
