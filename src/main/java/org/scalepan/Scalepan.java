@@ -1,5 +1,9 @@
 package org.scalepan;
 
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.net.UnknownHostException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -63,18 +67,24 @@ public final class Scalepan {
         return count + " " + thing + (count == 1 ? "" : "s");
     }
 
-    /** Why a port cannot be had, in words: told by the first cause that is known. */
+    /** Why a port cannot be had. The host is looked at first: the framework says "in use" of everything. */
     static String why(String host, Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            String text = String.valueOf(cause.getMessage());
-            if (cause instanceof java.net.UnknownHostException
-                    || cause instanceof java.nio.channels.UnresolvedAddressException) {
-                return "the host " + host + " is not known";
-            }
-            if (text.contains("assign requested address")) {
+        try {
+            InetAddress address = InetAddress.getByName(host);
+            boolean here = address.isAnyLocalAddress()
+                    || address.isLoopbackAddress()
+                    || NetworkInterface.getByInetAddress(address) != null;
+            if (!here) {
                 return host + " is not an address of this machine";
             }
-            if (text.contains("Permission denied")) {
+        } catch (UnknownHostException e) {
+            return "the host " + host + " is not known";
+        } catch (SocketException e) {
+            return String.valueOf(failure.getMessage());
+        }
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String text = String.valueOf(cause.getMessage());
+            if (text.contains("Permission denied") || text.contains("elevated privileges")) {
                 return "ports below 1024 are for administrators; try --port";
             }
             if (text.contains("in use")) {
