@@ -1,5 +1,9 @@
 package org.scalepan;
 
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.net.UnknownHostException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -11,6 +15,7 @@ import org.scalepan.web.WebServer;
 
 /** Starts the service. */
 public final class Scalepan {
+    private static final int MOST_FAULTS = 100;
     private static final int USAGE_ERROR = 2;
     private static final int BROKEN_LIBRARY = 3;
     private static final int CANNOT_LISTEN = 4;
@@ -33,16 +38,19 @@ public final class Scalepan {
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
         if (load instanceof LibraryLoad.Broken broken) {
-            broken.faults().forEach(System.err::println);
+            broken.faults().stream().limit(MOST_FAULTS).forEach(System.err::println);
+            if (broken.faults().size() > MOST_FAULTS) {
+                System.err.println("... and " + (broken.faults().size() - MOST_FAULTS) + " more");
+            }
             System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
             WebServer server = new WebServer(loaded.library());
             try {
                 server.start(settings.host(), settings.port());
-            } catch (io.javalin.util.JavalinBindException e) {
-                System.err.println("cannot listen on " + settings.host() + ":" + settings.port()
-                        + " (is something else listening there? try --port)");
+            } catch (RuntimeException e) {
+                System.err.println(
+                        "cannot listen on " + settings.host() + ":" + settings.port() + ": " + why(settings.host(), e));
                 System.exit(CANNOT_LISTEN);
             }
             int ownRows = loaded.library().version().ownRows();
@@ -57,5 +65,32 @@ public final class Scalepan {
 
     private static String counted(int count, String thing) {
         return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
+    /** Why a port cannot be had. The host is looked at first: the framework says "in use" of everything. */
+    static String why(String host, Throwable failure) {
+        try {
+            InetAddress address = InetAddress.getByName(host);
+            boolean here = address.isAnyLocalAddress()
+                    || address.isLoopbackAddress()
+                    || NetworkInterface.getByInetAddress(address) != null;
+            if (!here) {
+                return host + " is not an address of this machine";
+            }
+        } catch (UnknownHostException e) {
+            return "the host " + host + " is not known";
+        } catch (SocketException e) {
+            return String.valueOf(failure.getMessage());
+        }
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String text = String.valueOf(cause.getMessage());
+            if (text.contains("Permission denied") || text.contains("elevated privileges")) {
+                return "ports below 1024 are for administrators; try --port";
+            }
+            if (text.contains("in use")) {
+                return "something else listens there; try --port";
+            }
+        }
+        return String.valueOf(failure.getMessage());
     }
 }

@@ -20,6 +20,11 @@ public final class Libraries {
         return BUNDLED;
     }
 
+    /** The bundled library read once more, equal to the other but no part of it the same object. */
+    public static Library readAnew() {
+        return sound(LibraryLoader.bundled());
+    }
+
     /** The bundled library with a user's own folder laid over it. */
     public static Library withOwn(Path folder) {
         return sound(LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder))));

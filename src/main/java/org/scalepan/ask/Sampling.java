@@ -15,6 +15,8 @@ public record Sampling(double coverage, int draws, long seed) {
     public static final long DEFAULT_SEED = 1;
     public static final int FEWEST_DRAWS = 1_000;
     public static final int MOST_DRAWS = 200_000;
+    /** How many draws the footprints of one answer may have together; a choice of this service, for its memory. */
+    public static final int MOST_DRAWS_OF_AN_ANSWER = 2_000_000;
 
     /** How near to 0 or 1 a probability can be told: the rule of three, 3 ÷ draws (Hanley and Lippman-Hand 1983). */
     public double resolution() {

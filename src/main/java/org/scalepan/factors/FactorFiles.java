@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,22 @@ public sealed interface FactorFiles {
 
     /** How to name a file of this library to a person, so that a fault can be found. */
     String place(String name);
+
+    /** A file of a user's folder that cannot be read, with what would be right; told as a fault with its place. */
+    final class Unreadable extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final String right;
+
+        Unreadable(String what, String right) {
+            super(what, null, false, false);
+            this.right = right;
+        }
+
+        Fault at(String place) {
+            return new Fault(place, 1, 1, String.valueOf(getMessage()), right);
+        }
+    }
 
     /** The library that travels inside the jar. */
     record Bundled() implements FactorFiles {
@@ -45,16 +62,26 @@ public sealed interface FactorFiles {
 
     /** A folder on disk, as given with {@code --factors}. */
     record Folder(Path path) implements FactorFiles {
+        /** Larger than any table of published numbers; a mistaken file must not fill the memory. */
+        private static final long MOST_BYTES = 32L * 1024 * 1024;
+
         @Override
         public Optional<byte[]> read(String name) {
             Path file = path.resolve(name);
-            if (!Files.isRegularFile(file)) {
+            if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
                 return Optional.empty();
             }
+            // A pipe would be waited for without end, and a link that leads nowhere would be passed over.
+            if (!Files.isRegularFile(file)) {
+                throw new Unreadable("it is not a regular file", "put a plain file there, or nothing");
+            }
             try {
+                if (Files.size(file) > MOST_BYTES) {
+                    throw new Unreadable("the file is larger than 32 MB", "split off what is not needed");
+                }
                 return Optional.of(Files.readAllBytes(file));
             } catch (IOException e) {
-                throw new UncheckedIOException("cannot read " + file, e);
+                throw new Unreadable("the file cannot be read", "see who may read it");
             }
         }
 
@@ -66,7 +93,7 @@ public sealed interface FactorFiles {
                         .sorted()
                         .toList();
             } catch (IOException e) {
-                throw new UncheckedIOException("cannot list " + path, e);
+                throw new Unreadable("the folder cannot be listed", "see who may read it");
             }
         }
 

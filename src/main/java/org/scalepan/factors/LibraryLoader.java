@@ -1,9 +1,13 @@
 package org.scalepan.factors;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,7 +24,12 @@ import org.scalepan.cite.Reference;
  * shows everything there is to mend.
  */
 public final class LibraryLoader {
-    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
+
+    private static final String DATA_PACKAGE = "datapackage.json";
 
     private final List<Fault> faults = new ArrayList<>();
     private final FactorFiles base;
@@ -48,7 +57,7 @@ public final class LibraryLoader {
     }
 
     private LibraryLoad load() {
-        Optional<JsonNode> dataPackage = json(base, "datapackage.json", true);
+        Optional<JsonNode> dataPackage = json(base, DATA_PACKAGE, true);
         if (dataPackage.isEmpty()) {
             return broken();
         }
@@ -80,9 +89,29 @@ public final class LibraryLoader {
 
     /** A misspelt file in a user's folder must not be passed over in silence. */
     private void strangers(FactorFiles files, List<TableSchema> schemas) {
-        List<String> known = new ArrayList<>(List.of("sources.json", "datapackage.json"));
+        List<String> known = new ArrayList<>(List.of("sources.json", DATA_PACKAGE));
         schemas.forEach(schema -> known.add(schema.path()));
-        for (String name : files.names()) {
+        List<String> names = names(files);
+        if (names.stream().allMatch(DATA_PACKAGE::equals)) {
+            faults.add(new Fault(
+                    files.place(""),
+                    1,
+                    1,
+                    "the folder holds no table",
+                    "put a file such as results.csv there, see factors/README.md"));
+        }
+        // A copy of the bundled one says nothing new; any other would be a wish that is not fulfilled.
+        Optional<byte[]> ownSchema = bytes(files, DATA_PACKAGE);
+        if (ownSchema.isPresent()
+                && !Arrays.equals(ownSchema.get(), bytes(base, DATA_PACKAGE).orElse(new byte[0]))) {
+            faults.add(new Fault(
+                    files.place(DATA_PACKAGE),
+                    1,
+                    1,
+                    "the columns cannot be changed by a folder of your own",
+                    "take the file away, or leave it as it came"));
+        }
+        for (String name : names) {
             if (!known.contains(name)) {
                 String near = Nearest.to(name, known, 1).stream()
                         .findFirst()
@@ -95,6 +124,24 @@ public final class LibraryLoader {
                         "no table has this file name",
                         near + "see factors/README.md for the files"));
             }
+        }
+    }
+
+    private List<String> names(FactorFiles files) {
+        try {
+            return files.names();
+        } catch (FactorFiles.Unreadable unreadable) {
+            faults.add(unreadable.at(files.place("")));
+            return List.of();
+        }
+    }
+
+    private Optional<byte[]> bytes(FactorFiles files, String name) {
+        try {
+            return files.read(name);
+        } catch (FactorFiles.Unreadable unreadable) {
+            faults.add(unreadable.at(files.place(name)));
+            return Optional.empty();
         }
     }
 
@@ -111,14 +158,14 @@ public final class LibraryLoader {
 
     private Optional<Table> table(TableSchema schema) {
         TableCheck check = new TableCheck(faults);
-        Optional<byte[]> bytes = base.read(schema.path());
+        Optional<byte[]> bytes = bytes(base, schema.path());
         if (bytes.isEmpty()) {
             missing(schema.path());
             return Optional.empty();
         }
         int known = faults.size();
         Table table = CsvReading.read(schema, base.place(schema.path()), bytes.get(), false, faults);
-        Optional<Table> ownTable = own.flatMap(files -> files.read(schema.path())
+        Optional<Table> ownTable = own.flatMap(files -> bytes(files, schema.path())
                 .map(rows -> CsvReading.read(schema, files.place(schema.path()), rows, true, faults)));
         if (faults.size() == known) {
             whole.add(schema.name());
@@ -149,7 +196,7 @@ public final class LibraryLoader {
 
     /** The tree in a JSON file, or nothing when the file is absent or, which is then a fault, cannot be read. */
     private Optional<JsonNode> json(FactorFiles files, String name, boolean required) {
-        Optional<byte[]> bytes = files.read(name);
+        Optional<byte[]> bytes = bytes(files, name);
         if (bytes.isEmpty() && required) {
             missing(name);
         }

@@ -11,6 +11,11 @@ import java.util.regex.Pattern;
 final class TableCheck {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
     private static final Pattern INTEGER = Pattern.compile("-?\\d{1,9}");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029]");
+    /** Nothing that the library measures is smaller or larger; beyond, ratios and squares would run out of the range of numbers. */
+    private static final double SMALLEST = 1e-12;
+
+    private static final double LARGEST = 1e12;
     private static final String FORMULA_STARTS = "=+-@\t\r";
 
     private final List<Fault> faults;
@@ -68,6 +73,12 @@ final class TableCheck {
                     field.name() + " begins with \"" + cell.charAt(0) + "\", which a spreadsheet runs as a formula",
                     "reword it, or make it a number"));
         }
+        if (CONTROL.matcher(cell).find()) {
+            faults.add(row.fault(
+                    field.name(),
+                    field.name() + " holds a line break, a tab or another control character",
+                    "write it in one line of plain text"));
+        }
         if (!cell.equals(cell.strip())) {
             faults.add(
                     row.fault(field.name(), field.name() + " has blanks at its start or end", "write it without them"));
@@ -91,6 +102,15 @@ final class TableCheck {
             return;
         }
         double value = Double.parseDouble(cell);
+        // By the digits too: a number too small for a double is read as 0, which would pass.
+        boolean zero = cell.replaceFirst("[eE].*", "").chars().noneMatch(c -> c >= '1' && c <= '9');
+        if (!zero && !(Math.abs(value) >= SMALLEST && Math.abs(value) <= LARGEST)) {
+            faults.add(row.fault(
+                    field.name(),
+                    field.name() + " is " + cell,
+                    "a number other than 0 must lie between 1e-12 and 1e12, with or without a minus"));
+            return;
+        }
         field.minimum().ifPresent(minimum -> {
             if (value < minimum) {
                 faults.add(row.fault(field.name(), field.name() + " is " + cell, "it must be at least " + minimum));

@@ -5,7 +5,10 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/** The body of an answer and its media type: whole, or as rows that are written while they are computed. */
+/**
+ * The body of an answer, its media type and the tag of its bytes: whole, so that one that never changes is made and tagged once, or as
+ * rows that are written while they are computed.
+ */
 final class Answer {
     static final String JSON = "application/json";
     static final String CSV = "text/csv; charset=utf-8; header=present";
@@ -17,6 +20,7 @@ final class Answer {
 
     private final String mediaType;
     private final byte[] body;
+    private final String tag;
     private final Optional<Rows> streamed;
 
     /** Writes an answer that is too long to be held. */
@@ -28,12 +32,14 @@ final class Answer {
     Answer(String mediaType, byte[] body) {
         this.mediaType = mediaType;
         this.body = body;
+        this.tag = EntityTag.of(body);
         this.streamed = Optional.empty();
     }
 
     private Answer(String mediaType, Rows rows) {
         this.mediaType = mediaType;
         this.body = new byte[0];
+        this.tag = "";
         this.streamed = Optional.of(rows);
     }
 
@@ -47,6 +53,10 @@ final class Answer {
 
     String mediaType() {
         return mediaType;
+    }
+
+    String tag() {
+        return tag;
     }
 
     byte[] body() {

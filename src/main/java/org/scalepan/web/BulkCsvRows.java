@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -30,6 +31,9 @@ final class BulkCsvRows implements BulkRows {
                 .fieldSeparator(style.delimiter())
                 .commentStrategy(CommentStrategy.NONE)
                 .maxBufferSize(LONGEST_FIELD)
+                // A row of another length is told in its place, and does not end the run.
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(text);
         this.records = reader.iterator();
         try {

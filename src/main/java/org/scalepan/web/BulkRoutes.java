@@ -30,9 +30,14 @@ final class BulkRoutes {
     private static final String TEMPLATE = "/footprints-template.csv";
 
     private final Library library;
+    private final Turnstile turnstile;
 
-    BulkRoutes(Library library) {
+    /**
+     * @param turnstile bounds how many runs go on at once
+     */
+    BulkRoutes(Library library, Turnstile turnstile) {
         this.library = library;
+        this.turnstile = turnstile;
     }
 
     List<Route> routes() {
@@ -59,8 +64,20 @@ final class BulkRoutes {
                     "Wrong media type",
                     "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
         }
-        BulkRows rows = rows(question, style, table, request.sent().stream());
-        return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> write(question, style, table, rows, out));
+        Runnable done = turnstile.take();
+        try {
+            BulkRows rows = rows(question, style, table, request.sent().stream());
+            return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> {
+                try {
+                    write(question, style, table, rows, out);
+                } finally {
+                    done.run();
+                }
+            });
+        } catch (RuntimeException e) {
+            done.run();
+            throw e;
+        }
     }
 
     private BulkQuestion question(Parameters parameters) {

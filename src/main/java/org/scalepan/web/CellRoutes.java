@@ -36,11 +36,13 @@ final class CellRoutes {
 
     List<Route> routes() {
         return List.of(
-                Route.cell("/v1/value/{indicator}/{product}", RulerReading.with("stat", ON_ERROR), this::value),
+                Route.cell("/v1/value/{indicator}/{product}", RulerReading.with("stat", ON_ERROR), this::value)
+                        .computing(),
                 Route.cell(
-                        "/v1/ratio/{indicator}/{product}/{reference}",
-                        RulerReading.with("stat", ON_ERROR),
-                        this::ratio));
+                                "/v1/ratio/{indicator}/{product}/{reference}",
+                                RulerReading.with("stat", ON_ERROR),
+                                this::ratio)
+                        .computing());
     }
 
     private Answer value(Request request) {

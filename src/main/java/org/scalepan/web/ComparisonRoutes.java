@@ -24,7 +24,7 @@ final class ComparisonRoutes {
     List<Route> routes() {
         List<String> parameters = new ArrayList<>(RulerReading.with("products", "indicator", "against", "format"));
         parameters.addAll(Csv.PARAMETERS);
-        return List.of(Route.of("/v1/comparison", parameters, this::comparison));
+        return List.of(Route.of("/v1/comparison", parameters, this::comparison).computing());
     }
 
     private Answer comparison(Request request) {
@@ -38,6 +38,7 @@ final class ComparisonRoutes {
         Optional<ProductForm> against = products.one("against");
         Ruler ruler = reading.ruler(indicator);
         Sampling sampling = reading.sampling();
+        reading.afford(sampling, asked.size());
         parameters.refuseIfWrong();
         Comparison comparison =
                 Comparison.of(library, new Comparison.Question(asked, against.orElseThrow(), ruler, sampling));

@@ -225,19 +225,24 @@ final class ComparisonView {
         line.end();
     }
 
+    /** Text whose signs Markdown would read as a table, a tag, a link or code, with those signs made plain. */
+    static String markdownText(String text) {
+        return text.replaceAll("[|<\\[\\]`\\\\]", "\\\\$0");
+    }
+
     String markdown(String path, Map<String, Object> question) {
         StringBuilder out = new StringBuilder();
         out.append("| product | ")
                 .append(sentences.unit())
                 .append(" | times less than ")
-                .append(comparison.reference().item().words())
+                .append(markdownText(comparison.reference().item().words()))
                 .append(" (below 1: more) | studies |\n|---|---|---|---|\n");
         Stream.concat(
                         Stream.of(comparison.reference()),
                         comparison.items().stream().map(Comparison.Item::quote))
                 .distinct()
                 .forEach(quote -> out.append("| ")
-                        .append(quote.item().words())
+                        .append(markdownText(quote.item().words()))
                         .append(" | ")
                         .append(quote.summary().map(this::interval).orElse("no evidence"))
                         .append(" | ")
@@ -246,11 +251,13 @@ final class ComparisonView {
                         .append(quote.studies())
                         .append(" |\n"));
         out.append('\n');
-        comparison.items().forEach(item -> out.append(inWords(item)).append('\n'));
+        comparison
+                .items()
+                .forEach(item -> out.append(markdownText(inWords(item))).append('\n'));
         out.append("\nReferences\n\n");
         references()
                 .forEach(reference -> out.append("- ")
-                        .append(org.scalepan.cite.PlainText.of(reference))
+                        .append(markdownText(org.scalepan.cite.PlainText.of(reference)))
                         .append('\n'));
         out.append("\nWarnings\n\n");
         Warnings.of(library, quotes())

@@ -30,7 +30,7 @@ final class FootprintRoutes {
     }
 
     List<Route> routes() {
-        return List.of(Route.post("/v1/footprint", List.of(), this::footprint));
+        return List.of(Route.post("/v1/footprint", List.of(), this::footprint).computing());
     }
 
     private Answer footprint(Request request) {
@@ -54,7 +54,9 @@ final class FootprintRoutes {
         List<String> indicators = indicators(body);
         Parameters scalars = scalars(body);
         List<Ruler> rulers = rulers(scalars, indicators);
-        Sampling sampling = new RulerReading(library, scalars).sampling();
+        RulerReading reading = new RulerReading(library, scalars);
+        Sampling sampling = reading.sampling();
+        reading.afford(sampling, 1 + others.size() + products.size());
         // Every indicator reads the same ruler anew; what is wrong with it is one fault all the same.
         scalars.errors().stream().distinct().forEach(body::unknownScalar);
         body.close();

@@ -92,16 +92,19 @@ enum Format {
     /** A media range of an Accept header (RFC 9110, section 12.5.1). */
     private record Range(String type, double quality) {
         static Range read(String text) {
-            String[] parts = text.strip().toLowerCase(Locale.ROOT).split("\\s*;\\s*", -1);
+            String[] parts = text.strip().toLowerCase(Locale.ROOT).split(";", -1);
             double quality = 1;
-            for (String part : parts) {
+            for (String written : parts) {
+                // Parted first and stripped then: a pattern with blanks on both sides takes quadratic time over many
+                // blanks.
+                String part = written.strip();
                 if (part.startsWith("q=")) {
                     quality = part.matches("q=(0(\\.\\d{0,3})?|1(\\.0{0,3})?)")
                             ? Double.parseDouble(part.substring(2))
                             : 0;
                 }
             }
-            return new Range(parts[0], quality);
+            return new Range(parts[0].strip(), quality);
         }
 
         int precision() {

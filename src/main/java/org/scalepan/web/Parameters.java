@@ -36,7 +36,7 @@ final class Parameters {
                 .filter(name -> !known.contains(name))
                 .forEach(name -> errors.add(Problem.Flaw.of(
                         name,
-                        "unknown parameter \"" + shortened(name) + "\"",
+                        "unknown parameter \"" + Problem.shortened(name) + "\"",
                         known.stream().sorted().toList(),
                         Nearest.to(name, known, 2))));
     }
@@ -138,7 +138,8 @@ final class Parameters {
     void unknown(String name, String value, Collection<String> allowed, List<String> near) {
         // A long list helps nobody in an error; the vocabulary routes have it.
         List<String> shown = allowed.size() <= 60 ? List.copyOf(allowed) : List.of();
-        errors.add(Problem.Flaw.of(name, "unknown " + singular(name) + " \"" + shortened(value) + "\"", shown, near));
+        errors.add(Problem.Flaw.of(
+                name, "unknown " + singular(name) + " \"" + Problem.shortened(value) + "\"", shown, near));
     }
 
     void fault(String name, String message) {
@@ -183,10 +184,6 @@ final class Parameters {
 
     private static String singular(String name) {
         return name.endsWith("s") ? name.substring(0, name.length() - 1) : name;
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 57) + "...";
     }
 
     static String plain(double value) {

@@ -24,10 +24,12 @@ final class Pipeline {
 
     private final Library library;
     private final Metrics metrics;
+    private final Turnstile turnstile;
 
-    Pipeline(Library library, Metrics metrics) {
+    Pipeline(Library library, Metrics metrics, Turnstile turnstile) {
         this.library = library;
         this.metrics = metrics;
+        this.turnstile = turnstile;
     }
 
     void run(Context context, Route route) {
@@ -35,13 +37,15 @@ final class Pipeline {
         try {
             Parameters parameters = parameters(context, route);
             checkPin(parameters);
-            Answer answer = route.handling()
-                    .answer(new Request(
-                            context.path(),
-                            context.pathParamMap(),
-                            parameters,
-                            header(context, "Accept"),
-                            new SentBody(context)));
+            Request request = new Request(
+                    context.path(),
+                    context.pathParamMap(),
+                    parameters,
+                    header(context, "Accept"),
+                    new SentBody(context));
+            Answer answer = route.computes()
+                    ? turnstile.pass(() -> route.handling().answer(request))
+                    : route.handling().answer(request);
             send(context, route, parameters, answer);
         } catch (Refused refused) {
             refuse(context, route, refused.problem());
@@ -54,6 +58,17 @@ final class Pipeline {
                     context,
                     route,
                     Problem.plain(500, "internal", "Something broke here", "the fault is ours; it has been logged"));
+        } catch (OutOfMemoryError e) {
+            // What this answer held is free again by now; a small refusal is better than a dead connection.
+            LOG.error("not enough memory for an answer from {}", route.path(), e);
+            refuse(
+                    context,
+                    route,
+                    Problem.plain(
+                            503,
+                            "busy",
+                            "Too much at once",
+                            "busy: there is not enough memory for this answer now; ask for fewer draws or ask again"));
         } finally {
             metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
         }
@@ -75,7 +90,8 @@ final class Pipeline {
         Optional<String> pin = parameters.raw(Route.LIBRARY);
         String digest = library.version().digest();
         if (pin.isPresent() && !pin.get().equals(digest)) {
-            String detail = "this service answers from library " + digest + ", the link is pinned to " + pin.get()
+            String detail = "this service answers from library " + digest + ", the link is pinned to "
+                    + Problem.shortened(pin.get())
                     + "; leave out library= for today's answer";
             throw new Refused(new Problem(
                     409,
@@ -95,7 +111,7 @@ final class Pipeline {
             sendComputed(context, route, answer);
             return;
         }
-        String tag = EntityTag.of(answer.body());
+        String tag = answer.tag();
         context.header("ETag", tag);
         context.header("Vary", "Accept");
         context.header("Cache-Control", cacheControl(route, parameters));
@@ -155,6 +171,9 @@ final class Pipeline {
         boolean shownInCell = asText && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
         context.status(shownInCell ? 200 : problem.status());
         context.header("Cache-Control", "no-store");
+        if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()) {
+            context.header("Retry-After", "1");
+        }
         SecurityHeaders.set(context::header, mediaType, route.path());
         context.contentType(mediaType);
         context.result(body.getBytes(StandardCharsets.UTF_8));

@@ -1,7 +1,9 @@
 package org.scalepan.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A refusal as RFC 9457 has it.
@@ -13,9 +15,44 @@ import java.util.Optional;
 public record Problem(int status, String type, String title, String detail, List<Flaw> errors) {
     /** A cell shows a closed list only when it is short. */
     private static final int MOST_IN_A_CELL = 20;
+    /** Beyond these a list of faults helps nobody any more. */
+    private static final int MOST_ERRORS = 20;
+    /** As much of a client's own text as is told back. */
+    private static final int MOST_REPEATED = 60;
+    /** What a cell shows of a fault, which may repeat the client's own text. */
+    private static final int MOST_OF_A_FAULT = 200;
+    /** What a cell shows in all: the fault with a list of what would be right, or why there is no evidence. */
+    private static final int MOST_OF_A_LINE = 400;
+    /** Control characters, line and paragraph separators, and the marks that turn the direction of writing. */
+    private static final Pattern UNSHOWABLE =
+            Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]+");
 
     public Problem {
-        errors = List.copyOf(errors);
+        errors = first(errors);
+    }
+
+    private static List<Flaw> first(List<Flaw> errors) {
+        if (errors.size() <= MOST_ERRORS) {
+            return List.copyOf(errors);
+        }
+        List<Flaw> first = new ArrayList<>(errors.subList(0, MOST_ERRORS - 1));
+        String rest = "and " + (errors.size() - first.size()) + " more faults";
+        first.add(new Flaw(Optional.empty(), Optional.empty(), rest, List.of(), List.of()));
+        return List.copyOf(first);
+    }
+
+    /** A client's own text, short enough to be told back. */
+    static String shortened(String text) {
+        return shortened(text, MOST_REPEATED);
+    }
+
+    private static String shortened(String text, int most) {
+        if (text.length() <= most) {
+            return text;
+        }
+        int end = most - 3;
+        // A character outside the basic plane is two units long; half of one is no text.
+        return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "...";
     }
 
     /**
@@ -33,6 +70,7 @@ public record Problem(int status, String type, String title, String detail, List
             List<String> allowed,
             List<String> didYouMean) {
         public Flaw {
+            parameter = parameter.map(Problem::shortened);
             allowed = List.copyOf(allowed);
             didYouMean = List.copyOf(didYouMean);
         }
@@ -78,15 +116,20 @@ public record Problem(int status, String type, String title, String detail, List
     /** The whole refusal in one short line that a spreadsheet cell can show. */
     String line() {
         if (errors.isEmpty()) {
-            return "#" + detail;
+            return "#" + shown(detail, MOST_OF_A_LINE - 1);
         }
         Flaw first = errors.get(0);
+        String message = shown(first.message(), MOST_OF_A_FAULT - 1);
         String hint = "";
         if (!first.didYouMean().isEmpty()) {
             hint = ": did you mean " + String.join(" or ", first.didYouMean()) + "?";
         } else if (!first.allowed().isEmpty() && first.allowed().size() <= MOST_IN_A_CELL) {
             hint = ": one of " + String.join(", ", first.allowed());
         }
-        return "#" + first.message() + hint;
+        return "#" + shown(message + hint, MOST_OF_A_LINE - 1);
+    }
+
+    private static String shown(String text, int most) {
+        return shortened(UNSHOWABLE.matcher(text).replaceAll(" "), most);
     }
 }

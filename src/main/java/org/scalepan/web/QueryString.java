@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * framework would drop or choose in silence.
  */
 final class QueryString {
+    private static final int MOST_PAIRS = 64;
+
     private QueryString() {}
 
     static Map<String, String> read(@Nullable String raw) {
@@ -23,7 +25,16 @@ final class QueryString {
         if (raw == null || raw.isEmpty()) {
             return values;
         }
-        for (String pair : raw.split("&", -1)) {
+        String[] pairs = raw.split("&", MOST_PAIRS + 1);
+        if (pairs.length > MOST_PAIRS) {
+            throw new Refused(Problem.badQuery(List.of(new Problem.Flaw(
+                    java.util.Optional.empty(),
+                    java.util.Optional.empty(),
+                    "the query string has more than " + MOST_PAIRS + " parameters",
+                    List.of(),
+                    List.of()))));
+        }
+        for (String pair : pairs) {
             if (pair.isEmpty()) {
                 continue;
             }
@@ -33,7 +44,9 @@ final class QueryString {
                 String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
                 if (values.putIfAbsent(name, value) != null) {
                     errors.add(Problem.Flaw.of(
-                            name, "parameter \"" + name + "\" is given twice; give several values as one comma list"));
+                            name,
+                            "parameter \"" + Problem.shortened(name)
+                                    + "\" is given twice; give several values as one comma list"));
                 }
             } catch (CharacterCodingException | IllegalArgumentException e) {
                 errors.add(new Problem.Flaw(

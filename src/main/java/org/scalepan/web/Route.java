@@ -10,8 +10,9 @@ import java.util.List;
  * @param parameters query parameters that it knows, beside those that every route knows
  * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
+ * @param computes whether an answer costs enough that only a few may be made at once
  */
-record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling) {
+record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling, boolean computes) {
     /** What a client does with an address. */
     enum Method {
         /** Asks; HEAD asks for the head of the same answer. */
@@ -36,15 +37,20 @@ record Route(Method method, String path, List<String> parameters, boolean cell, 
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, false, handling);
+        return new Route(Method.GET, path, parameters, false, handling, false);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, true, handling);
+        return new Route(Method.GET, path, parameters, true, handling, false);
     }
 
     static Route post(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.POST, path, parameters, false, handling);
+        return new Route(Method.POST, path, parameters, false, handling, false);
+    }
+
+    /** The same route, of whose answers only a few are made at once. */
+    Route computing() {
+        return new Route(method, path, parameters, cell, handling, true);
     }
 
     boolean isApi() {

@@ -92,4 +92,16 @@ final class RulerReading {
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new Sampling(coverage, (int) draws, seed);
     }
+
+    /** Refuses more draws than can be held in memory for so many footprints at once, with the most that would be right. */
+    void afford(Sampling sampling, int footprints) {
+        long wanted = (long) footprints * sampling.draws();
+        if (wanted > Sampling.MOST_DRAWS_OF_AN_ANSWER) {
+            parameters.fault(
+                    "draws",
+                    "draws may be at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER / footprints + " for " + footprints
+                            + " footprints: an answer makes at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER
+                            + " draws in all");
+        }
+    }
 }

@@ -48,11 +48,15 @@ public record Settings(String host, int port, Optional<Path> factors) {
                 faults.add("unknown option " + option);
                 continue;
             }
-            if (equals < 0 && i + 1 >= arguments.size()) {
+            if (equals < 0 && (i + 1 >= arguments.size() || arguments.get(i + 1).startsWith("--"))) {
                 faults.add(name + " needs a value");
                 continue;
             }
             String value = equals < 0 ? arguments.get(++i) : option.substring(equals + 1);
+            if (name.equals("--factors") && value.isBlank()) {
+                faults.add(name + " needs a folder");
+                continue;
+            }
             switch (name) {
                 case "--port" -> port = value;
                 case "--host" -> host = value;
@@ -74,13 +78,9 @@ public record Settings(String host, int port, Optional<Path> factors) {
     }
 
     private static int port(String text, List<String> faults) {
-        try {
-            int port = Integer.parseInt(text);
-            if (port >= 0 && port <= 65_535) {
-                return port;
-            }
-        } catch (NumberFormatException e) {
-            // Told below, together with a number out of range.
+        // Parsing alone would take digits of other scripts and a plus sign.
+        if (text.matches("[0-9]{1,5}") && Integer.parseInt(text) <= 65_535) {
+            return Integer.parseInt(text);
         }
         faults.add("--port must be a whole number from 0 to 65535, not \"" + text + "\"");
         return 0;

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import org.scalepan.factors.Library;
 
 /** What is not a question: the description and its reader, the probes, the metrics and the front page. */
@@ -14,6 +15,10 @@ final class SiteRoutes {
     private final Library library;
     private final Metrics metrics;
     private final Readiness readiness;
+    private final Map<String, Answer> readerFiles = Map.of(
+            "reader.js", file("/site/docs.js", "text/javascript; charset=utf-8"),
+            "swagger-ui-bundle.js", webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8"),
+            "swagger-ui.css", webjar("swagger-ui.css", "text/css; charset=utf-8"));
 
     SiteRoutes(Library library, Metrics metrics, Readiness readiness) {
         this.library = library;
@@ -23,10 +28,10 @@ final class SiteRoutes {
 
     List<Route> routes() {
         return List.of(
-                Route.of("/", List.of(), request -> file("/site/index.html", Answer.HTML)),
-                Route.of("/site.css", List.of(), request -> file("/site/site.css", "text/css; charset=utf-8")),
-                Route.of("/openapi.yaml", List.of(), request -> file("/openapi/openapi.yaml", "application/yaml")),
-                Route.of("/docs", List.of(), request -> file("/site/docs.html", Answer.HTML)),
+                fixed("/", file("/site/index.html", Answer.HTML)),
+                fixed("/site.css", file("/site/site.css", "text/css; charset=utf-8")),
+                fixed("/openapi.yaml", file("/openapi/openapi.yaml", "application/yaml")),
+                fixed("/docs", file("/site/docs.html", Answer.HTML)),
                 Route.of("/docs/{file}", List.of(), this::readerFile),
                 Route.of("/health/live", List.of(), request -> status("live")),
                 Route.of("/health/ready", List.of(), this::ready),
@@ -34,6 +39,11 @@ final class SiteRoutes {
                         "/metrics",
                         List.of(),
                         request -> Answer.of("text/plain; version=0.0.4; charset=utf-8", metrics.text())));
+    }
+
+    /** What never changes while the service runs is read once; read anew for each request it would fill the memory. */
+    private static Route fixed(String path, Answer answer) {
+        return Route.of(path, List.of(), request -> answer);
     }
 
     private Answer status(String status) {
@@ -52,12 +62,11 @@ final class SiteRoutes {
 
     /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */
     private Answer readerFile(Request request) {
-        return switch (request.variable("file")) {
-            case "reader.js" -> file("/site/docs.js", "text/javascript; charset=utf-8");
-            case "swagger-ui-bundle.js" -> webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8");
-            case "swagger-ui.css" -> webjar("swagger-ui.css", "text/css; charset=utf-8");
-            default -> throw new Refused(Problem.notFound("there is no such page", List.of()));
-        };
+        Answer file = readerFiles.get(request.variable("file"));
+        if (file == null) {
+            throw new Refused(Problem.notFound("there is no such page", List.of()));
+        }
+        return file;
     }
 
     private static Answer webjar(String name, String mediaType) {

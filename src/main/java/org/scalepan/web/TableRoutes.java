@@ -36,7 +36,7 @@ final class TableRoutes {
     List<Route> routes() {
         List<String> parameters = new ArrayList<>(RulerReading.with("products", "indicators", "stats", "format"));
         parameters.addAll(Csv.PARAMETERS);
-        return List.of(Route.of("/v1/table", parameters, this::table));
+        return List.of(Route.of("/v1/table", parameters, this::table).computing());
     }
 
     /** One row: a product under an indicator. */
@@ -79,6 +79,8 @@ final class TableRoutes {
                     "products",
                     "the table would have " + products.size() * rulers.size() + " rows; at most " + MOST_ROWS
                             + " are allowed");
+        } else {
+            reading.afford(sampling, products.size() * rulers.size());
         }
         parameters.refuseIfWrong();
         if (rulers.size() > 1) {

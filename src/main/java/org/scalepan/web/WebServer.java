@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.scalepan.factors.Library;
 
@@ -18,6 +20,7 @@ public final class WebServer implements AutoCloseable {
     private static final int STOP_MILLISECONDS = 10_000;
     private static final int IDLE_MILLISECONDS = 30_000;
     private static final int HEADER_BYTES = 16_384;
+    private static final int MOST_CONNECTIONS = 200;
 
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
@@ -25,9 +28,16 @@ public final class WebServer implements AutoCloseable {
 
     /** Makes the service ready to start; nothing listens yet. */
     public WebServer(Library library) {
+        this(library, Turnstile.ofThisMachine(), Turnstile.ofThisMachine(), List.of());
+    }
+
+    /**
+     * As above, with the places there are to compute an answer and those to compute many rows, which are apart because rows can take
+     * minutes, and with routes of a test beside its own.
+     */
+    WebServer(Library library, Turnstile turnstile, Turnstile rows, List<Route> more) {
         Metrics metrics = new Metrics();
-        Pipeline pipeline = new Pipeline(library, metrics);
-        List<Route> all = new ArrayList<>();
+        List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
         all.addAll(new ResultRoutes(library).routes());
         all.addAll(new SourceRoutes(library).routes());
@@ -37,9 +47,10 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
-        all.addAll(new BulkRoutes(library).routes());
+        all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile);
         this.javalin = Javalin.create(config -> configure(config, pipeline));
     }
 
@@ -58,6 +69,11 @@ public final class WebServer implements AutoCloseable {
     /** The addresses of the service with the parameters that each knows, for holding the description against them. */
     List<Route> routes() {
         return routes;
+    }
+
+    /** The server underneath, for holding its limits against each other. */
+    Server jetty() {
+        return javalin.jettyServer().server();
     }
 
     /** Lets running answers finish, then stops. */
@@ -80,6 +96,9 @@ public final class WebServer implements AutoCloseable {
             server.setStopAtShutdown(true);
             server.insertHandler(new GracefulHandler());
             server.setErrorHandler(new ServerErrors());
+            // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
+            // them.
+            server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setIdleTimeout(IDLE_MILLISECONDS);

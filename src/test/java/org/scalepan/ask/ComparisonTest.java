@@ -75,7 +75,7 @@ class ComparisonTest {
     @Test
     void the_same_question_gives_the_same_numbers_to_the_last_bit() {
         Versus first = versus(LIBRARY, Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
-        Versus second = versus(Libraries.withOwn(folder), Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
+        Versus second = versus(Libraries.readAnew(), Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
         assertEquals(first, second);
     }
 

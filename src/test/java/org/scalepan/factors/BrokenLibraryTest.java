@@ -298,7 +298,7 @@ class BrokenLibraryTest {
     void a_source_without_a_title_is_told() {
         copy.write(
                 "sources.json",
-                copy.text("sources.json").replaceFirst("\"title\": \"Nutritional [^\"]*\"", "\"note\": \"\""));
+                copy.text("sources.json").replaceFirst("\"title\": \"Nutritional [^\"]*\"", "\"abstract\": \"\""));
         assertTrue(
                 copy.faults().stream().anyMatch(fault -> fault.contains("entry 1 (adamkova-2017)")),
                 () -> copy.faults().toString());

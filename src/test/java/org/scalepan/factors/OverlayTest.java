@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 
@@ -90,9 +92,76 @@ class OverlayTest {
         assertTrue(library.reference("oonincx-deboer-2012").isPresent());
     }
 
+    private void assertOneFault(String place, String what) {
+        List<Fault> faults = faults(new OwnFolder(folder));
+        assertEquals(
+                List.of(place + ": " + what),
+                faults.stream().map(fault -> fault.file() + ": " + fault.what()).toList());
+    }
+
     @Test
-    void an_empty_folder_changes_nothing() {
-        assertEquals(Libraries.bundled().version(), Libraries.withOwn(folder).version());
+    void a_folder_without_any_table_is_told() {
+        assertOneFault(folder.toString(), "the folder holds no table");
+    }
+
+    @Test
+    void a_whole_copy_of_the_bundled_folder_loads() {
+        new LibraryCopy(folder);
+        assertEquals(
+                Libraries.bundled().results().size(),
+                Libraries.withOwn(folder).results().size());
+    }
+
+    @Test
+    void a_data_package_of_the_users_own_is_refused() throws IOException {
+        new LibraryCopy(folder).write("datapackage.json", "{}");
+        assertOneFault(
+                folder.resolve("datapackage.json").toString(), "the columns cannot be changed by a folder of your own");
+    }
+
+    @Test
+    void a_folder_in_the_place_of_a_table_and_a_link_in_a_circle_are_told() throws IOException {
+        Path results = folder.resolve("results.csv");
+        Files.createDirectory(results);
+        assertOneFault(results.toString(), "it is not a regular file");
+        Files.delete(results);
+        Files.createSymbolicLink(results, results);
+        assertOneFault(results.toString(), "it is not a regular file");
+    }
+
+    @Test
+    void a_file_above_32_megabytes_is_not_read() throws IOException {
+        Path results = folder.resolve("results.csv");
+        try (var file = new java.io.RandomAccessFile(results.toFile(), "rw")) {
+            file.setLength(32L * 1024 * 1024 + 1);
+        }
+        assertOneFault(results.toString(), "the file is larger than 32 MB");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[] []", "[{\"id\": \"a\", \"id\": \"b\"}]"})
+    void sources_with_a_second_document_or_a_name_given_twice_are_not_read(String json) throws IOException {
+        Files.writeString(folder.resolve("sources.json"), json);
+        assertTrue(faults(new OwnFolder(folder)).get(0).what().startsWith("not JSON: "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e13", "1e-13", "1e-400", "1e300"})
+    void a_value_that_nothing_measured_can_have_is_refused(String value) {
+        List<String> faults =
+                faults(new OwnFolder(folder).rowLike("results", MEALWORM_GHG, Map.of("value", value))).stream()
+                        .map(Fault::what)
+                        .toList();
+        assertTrue(faults.contains("value is " + value), faults::toString);
+    }
+
+    @Test
+    void a_name_with_a_line_break_is_refused() {
+        List<String> faults =
+                faults(new OwnFolder(folder).rowLike("products", "beef", Map.of("name", "be\nef"))).stream()
+                        .map(Fault::what)
+                        .toList();
+        assertTrue(faults.contains("name holds a line break, a tab or another control character"), faults::toString);
     }
 
     @Test

@@ -5,8 +5,12 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -101,5 +105,33 @@ class CachingTest {
         assertEquals(
                 RunningScalepan.given().get("/v1/value/ghg/mealworm").header("ETag"),
                 RunningScalepan.given().get("/v1/value/ghg/mealworm?nocache=17").header("ETag"));
+    }
+
+    @Test
+    void a_pin_that_is_no_digest_is_not_repeated_in_full() {
+        String reply = RunningScalepan.given()
+                .get("/v1/indicators?library=" + "f".repeat(1_500))
+                .asString();
+
+        assertTrue(reply.contains("f".repeat(57) + "..."), reply);
+        assertFalse(reply.contains("f".repeat(61)), reply);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/site.css", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
+    void a_file_that_never_changes_is_read_once(String path) {
+        Route route = RunningScalepan.routes().stream()
+                .filter(found -> path.equals(found.path().replace("{file}", "swagger-ui-bundle.js")))
+                .findFirst()
+                .orElseThrow();
+        Request request =
+                new Request(path, Map.of("file", "swagger-ui-bundle.js"), new Parameters(Map.of()), "", Sent.NOTHING);
+
+        assertSame(route.handling().answer(request), route.handling().answer(request));
+        RunningScalepan.given()
+                .header("If-None-Match", RunningScalepan.given().get(path).header("ETag"))
+                .get(path)
+                .then()
+                .statusCode(304);
     }
 }

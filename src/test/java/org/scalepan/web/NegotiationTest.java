@@ -36,6 +36,7 @@ class NegotiationTest {
                 "application/json;q=0.5, text/csv;q=0.4      | application/json",
                 "application/json ; q=0.5 , text/csv ; q=0.9 | text/csv",
                 "application/json;q=0.5, */*;q=0.8           | text/csv",
+                "text/csv\t ;  q=0.9  ;x=1, image/png         | text/csv",
                 "application/json;q=0, */*                   | text/csv",
                 "image/png, text/csv;q=0.1                   | text/csv",
                 "image/png, */*;q=0.1                        | application/json",

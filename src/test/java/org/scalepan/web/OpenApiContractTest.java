@@ -53,7 +53,7 @@ class OpenApiContractTest {
     private static final String NO_SUCH = "no-such-thing";
     /** Headers that an answer may carry only when the description names them. */
     private static final List<String> TOLD_HEADERS =
-            List.of("ETag", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
+            List.of("ETag", "Retry-After", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
 
     /** Parameters that take ids which come and go with the library; the service may list them, the description does not. */
     private static final Set<String> OPEN = Set.of("products", "product", "against", "library");
@@ -508,6 +508,10 @@ class OpenApiContractTest {
             // SpoolTest shows it without a quarter of a gigabyte.
             shown.add(413);
         }
+        if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
+            // Shown below, on a service that is always busy.
+            shown.add(503);
+        }
         if (!shown.equals(described.keySet())) {
             faults.add(operation + " is described with " + described.keySet() + ", but shows " + shown);
         }
@@ -590,6 +594,33 @@ class OpenApiContractTest {
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
         assertEquals(503, refused.problem().status());
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void a_service_that_is_busy_says_503_as_described_where_it_would_have_to_compute(Description.Operation operation) {
+        String question = description.question(operation);
+        boolean computes = route(operation).computes() || operation.path().equals("/v1/footprints");
+        List<Map<String, String>> wishes = List.of(Map.of(), Map.of("Accept", ProblemView.MEDIA_TYPE));
+        try (BusyScalepan busy = new BusyScalepan()) {
+            if (!computes) {
+                assertEquals(200, askBusy(busy, operation, Map.of()).status(), question);
+                return;
+            }
+            for (Map<String, String> headers : route(operation).cell() ? wishes : List.of(wishes.get(0))) {
+                Reply reply = askBusy(busy, operation, headers);
+
+                assertEquals(503, reply.status(), question);
+                assertNone(faults(question, reply, answer(question, 503)));
+            }
+        }
+    }
+
+    private static Reply askBusy(BusyScalepan busy, Description.Operation operation, Map<String, String> wishes) {
+        Map<String, String> headers = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        headers.putAll(description.body(operation).isPresent() ? description.headers(operation) : Map.of());
+        headers.putAll(wishes);
+        return Reply.to(busy.uri(description.question(operation)), headers, description.body(operation));
     }
 
     /** Questions beyond the examples: every product as product and as reference, every kind of step, and thin evidence. */

@@ -11,6 +11,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.restassured.http.Method;
 import java.util.stream.Stream;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.LocalConnector;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.util.Callback;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -80,6 +86,7 @@ class RefusalTest {
         assertEquals("application/problem+json", reply.header("Content-Type").orElse("none"));
         assertEquals(status, problem.path("status").asInt());
         assertTrue(problem.path("type").asText().startsWith("/problems/"), reply.body());
+        assertEquals("/problems/malformed-request", problem.path("type").asText(), "the fault is the client's");
         assertFalse(reply.body().contains("etc"), "what was asked is not repeated");
     }
 
@@ -120,5 +127,32 @@ class RefusalTest {
                 .then()
                 .body("permalink", not(equalTo(null)))
                 .body("permalink.startsWith('/v1/results?')", equalTo(true));
+    }
+
+    /** The answer that the server gives by itself while it stops, when no route is asked any more. */
+    @Test
+    void a_service_that_stops_says_so_and_when_to_ask_again() throws Exception {
+        Server server = new Server();
+        server.setErrorHandler(new ServerErrors());
+        LocalConnector connector = new LocalConnector(server);
+        server.addConnector(connector);
+        server.setHandler(new Handler.Abstract() {
+            @Override
+            public boolean handle(Request request, Response response, Callback callback) {
+                Response.writeError(request, response, callback, 503);
+                return true;
+            }
+        });
+        server.start();
+        try {
+            String reply = connector.getResponse("GET / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+
+            assertTrue(reply.startsWith("HTTP/1.1 503 "), reply);
+            assertTrue(reply.contains("Retry-After: 1\r\n"), reply);
+            assertTrue(reply.contains("the service is stopping"), reply);
+            assertFalse(reply.contains("broke"), reply);
+        } finally {
+            server.stop();
+        }
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -24,7 +25,16 @@ record Reply(int status, Map<String, String> headers, String body) {
 
     /** The same; a body, where there is one, is sent as JSON unless a header says otherwise. */
     static Reply to(String question, Map<String, String> headers, Optional<String> body) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri(question));
+        return to(RunningScalepan.uri(question), headers, body);
+    }
+
+    /** Asks another service than the one that the tests share. */
+    static Reply to(URI question, Map<String, String> headers) {
+        return to(question, headers, Optional.empty());
+    }
+
+    static Reply to(URI question, Map<String, String> headers, Optional<String> body) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(question);
         body.ifPresent(text -> request.POST(HttpRequest.BodyPublishers.ofString(text)));
         Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         body.ifPresent(text -> sent.put("Content-Type", "application/json"));

@@ -4,6 +4,8 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -167,5 +169,49 @@ class StrictQueryTest {
                 .then()
                 .statusCode(400)
                 .body("detail", containsString("at most 200"));
+    }
+
+    private static String pairs(int count) {
+        return String.join(
+                "&",
+                java.util.stream.IntStream.range(0, count)
+                        .mapToObj(i -> "x" + i + "=1")
+                        .toList());
+    }
+
+    @Test
+    void more_than_64_parameters_are_one_fault() {
+        RunningScalepan.given()
+                .get("/v1/products?" + pairs(65))
+                .then()
+                .statusCode(400)
+                .body("errors", hasSize(1))
+                .body("errors[0].message", containsString("more than 64"));
+    }
+
+    @Test
+    void of_many_faults_the_first_are_told_and_the_number_of_the_others() {
+        RunningScalepan.given()
+                .get("/v1/products?" + pairs(64))
+                .then()
+                .statusCode(400)
+                .body("detail", equalTo("64 parameters are wrong"))
+                .body("errors", hasSize(20))
+                .body("errors[18].parameter", notNullValue())
+                .body("errors[19].message", equalTo("and 45 more faults"));
+    }
+
+    @Test
+    void a_long_name_is_not_repeated_in_full() {
+        String name = "x".repeat(1_000);
+
+        for (String query : new String[] {name + "=1", name + "=1&" + name + "=2"}) {
+            RunningScalepan.given()
+                    .get("/v1/products?" + query)
+                    .then()
+                    .statusCode(400)
+                    .body("errors[0].parameter", equalTo("x".repeat(57) + "..."))
+                    .body(not(containsString("x".repeat(61))));
+        }
     }
 }

@@ -1,0 +1,19 @@
+package org.scalepan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.net.BindException;
+import org.junit.jupiter.api.Test;
+
+/** Why the service cannot listen is told by its cause. */
+class ScalepanTest {
+    private static final Exception IN_USE = new IllegalStateException(new BindException("Address already in use"));
+
+    @Test
+    void a_taken_port_an_address_elsewhere_and_an_unknown_host_are_told_apart() {
+        // 192.0.2.0/24 is kept for documentation (RFC 5737) and .invalid for names that never exist (RFC 2606).
+        assertEquals("something else listens there; try --port", Scalepan.why("127.0.0.1", IN_USE));
+        assertEquals("192.0.2.1 is not an address of this machine", Scalepan.why("192.0.2.1", IN_USE));
+        assertEquals("the host no.such.invalid is not known", Scalepan.why("no.such.invalid", IN_USE));
+    }
+}

@@ -1,0 +1,50 @@
+package org.scalepan.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command line is read as strictly as a question. */
+class SettingsTest {
+    private static Settings.Reading read(String... arguments) {
+        return Settings.read(List.of(arguments), Map.of());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"+80", "٨٠٨٠", "-1", "65536", "008080", "80 ", "", "eighty"})
+    void a_port_is_one_to_five_plain_digits(String port) {
+        assertInstanceOf(Settings.Reading.Wrong.class, read("--port", port));
+    }
+
+    @Test
+    void the_largest_port_is_taken() {
+        Settings.Reading.Ready ready = assertInstanceOf(Settings.Reading.Ready.class, read("--port", "65535"));
+        assertEquals(65_535, ready.settings().port());
+    }
+
+    @Test
+    void an_option_is_not_the_value_of_another() {
+        Settings.Reading.Wrong wrong = assertInstanceOf(Settings.Reading.Wrong.class, read("--host", "--port", "9000"));
+        assertEquals("--host needs a value", wrong.faults().get(0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--factors=", "--factors= "})
+    void a_blank_folder_is_not_taken_for_none(String option) {
+        assertInstanceOf(Settings.Reading.Wrong.class, read(option));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {"beef | pork; beef \\| pork", "<b>; \\<b>", "[a](b); \\[a\\](b)", "`a`; \\`a\\`"})
+    void names_do_not_become_markup_in_markdown(String name, String written) {
+        assertEquals(written, ComparisonView.markdownText(name));
+    }
+}
