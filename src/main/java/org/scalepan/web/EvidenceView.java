@@ -61,15 +61,7 @@ final class EvidenceView {
 
     private static ObjectNode published(PublishedResult result) {
         ObjectNode node = Json.object();
-        Json.put(node, "value", result.printed().value());
-        Json.put(node, "statistic", result.statistic());
-        node.put("spread", result.printed().kind().id());
-        Json.put(node, "low", result.printed().low());
-        Json.put(node, "high", result.printed().high());
-        result.printed()
-                .percentiles()
-                .forEach((probability, value) -> node.put("p" + Math.round(probability * 100), value));
-        node.put("unit", result.unit());
+        ResultView.printed(node, result);
         node.put("basis", result.publishedBasis());
         node.put("read_as_per", result.per());
         node.put("boundary", result.boundary());

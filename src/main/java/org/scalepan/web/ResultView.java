@@ -47,13 +47,8 @@ final class ResultView {
 
     private ResultView() {}
 
-    static ObjectNode json(PublishedResult result) {
-        ObjectNode node = Json.object();
-        node.put("id", result.id());
-        node.put("finding", result.finding());
-        node.put("product", result.product());
-        node.put("form", result.form());
-        node.put("indicator", result.indicator());
+    /** The number as printed, with its spread and unit: the same wherever a published result is shown. */
+    static void printed(ObjectNode node, PublishedResult result) {
         Json.put(node, "value", result.printed().value());
         Json.put(node, "statistic", result.statistic());
         node.put("spread", result.printed().kind().id());
@@ -63,6 +58,16 @@ final class ResultView {
                 .percentiles()
                 .forEach((probability, value) -> node.put("p" + Math.round(probability * 100), value));
         node.put("unit", result.unit());
+    }
+
+    static ObjectNode json(PublishedResult result) {
+        ObjectNode node = Json.object();
+        node.put("id", result.id());
+        node.put("finding", result.finding());
+        node.put("product", result.product());
+        node.put("form", result.form());
+        node.put("indicator", result.indicator());
+        printed(node, result);
         node.put("per", result.per());
         node.put("published_basis", result.publishedBasis());
         node.put("boundary", result.boundary());
