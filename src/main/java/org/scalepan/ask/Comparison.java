@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
-import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.PairedEvidence;
 
 /**
@@ -45,20 +44,9 @@ public record Comparison(Question question, Quote reference, List<Item> items) {
             PairedEvidence paired = product.equals(question.against())
                     ? PairedEvidence.NONE
                     : PairedEvidence.between(library, quote.evidence(), reference.evidence());
-            items.add(
-                    new Item(quote, versus(quote, reference, question.sampling().coverage()), paired));
+            items.add(new Item(
+                    quote, Versus.between(quote, reference, question.sampling().coverage()), paired));
         }
         return new Comparison(question, reference, items);
-    }
-
-    private static Optional<Versus> versus(Quote quote, Quote reference, double coverage) {
-        Optional<Footprint> product = quote.footprint();
-        Optional<Footprint> against = reference.footprint();
-        boolean comparable = product.filter(Footprint::isPositive).isPresent()
-                && against.filter(Footprint::isPositive).isPresent();
-        if (!comparable) {
-            return Optional.empty();
-        }
-        return Optional.of(Versus.of(product.orElseThrow(), against.orElseThrow(), coverage));
     }
 }

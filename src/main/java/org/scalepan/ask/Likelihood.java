@@ -18,9 +18,9 @@ public final class Likelihood {
 
     private Likelihood() {}
 
-    /** The word for a probability, or nothing where too few studies stand behind it. */
-    public static Optional<String> word(double probability, int studies, int otherStudies) {
-        return Math.min(studies, otherStudies) < FEWEST_STUDIES ? Optional.empty() : Optional.of(word(probability));
+    /** The word for a probability that is told of two standings, or nothing where too few studies stand behind one of them. */
+    public static Optional<String> word(double probability, Standing one, Standing other) {
+        return one.bearsLikelihood() && other.bearsLikelihood() ? Optional.of(word(probability)) : Optional.empty();
     }
 
     /**

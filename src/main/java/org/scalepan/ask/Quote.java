@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
@@ -24,10 +25,31 @@ public record Quote(
         Optional<Footprint> footprint,
         Optional<Summary> summary,
         List<Unused> elsewhere,
-        List<CompositionRow> composition) {
+        List<CompositionRow> composition)
+        implements Standing {
     public Quote {
         elsewhere = List.copyOf(elsewhere);
         composition = List.copyOf(composition);
+    }
+
+    @Override
+    public String words() {
+        return item.words();
+    }
+
+    @Override
+    public Product product() {
+        return item.product();
+    }
+
+    @Override
+    public Optional<String> missing() {
+        return evidence instanceof Evidence.None none ? Optional.of(none.reason()) : Optional.empty();
+    }
+
+    @Override
+    public boolean bearsLikelihood() {
+        return studies() >= Likelihood.FEWEST_STUDIES;
     }
 
     /** How many studies speak. */

@@ -44,8 +44,8 @@ public final class Sentences {
         return ruler.indicator().unit() + " per " + ruler.per().words();
     }
 
-    /** One quoted product in a sentence. */
-    public String quote(Quote quote) {
+    /** One product or farm in a sentence. */
+    public String quote(Standing quote) {
         String where = capital(name(quote)) + ", " + boundary();
         return quote.summary()
                 .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
@@ -54,7 +54,7 @@ public final class Sentences {
     }
 
     /** A product against the reference in a sentence. */
-    public String versus(Quote product, Quote reference, Versus versus) {
+    public String versus(Standing product, Standing reference, Versus versus) {
         String more = versus.timesLess().median() >= 1
                 ? capital(name(reference)) + " has " + ratio(versus.timesLess()) + " times the " + indicator() + " of "
                         + name(product)
@@ -67,7 +67,10 @@ public final class Sentences {
     }
 
     /** {@code 2 studies of beef in Kenya, 1 from memory}. */
-    private String studies(Quote quote, String of) {
+    private static String studies(Standing standing, String of) {
+        if (!(standing instanceof Quote quote)) {
+            return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
+        }
         StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
         quote.regionUsed()
                 .filter(region -> !region.equals(Regions.WORLD))
@@ -83,9 +86,9 @@ public final class Sentences {
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
-    private String probability(Quote product, Quote reference, Versus versus) {
+    private String probability(Standing product, Standing reference, Versus versus) {
         double value = versus.less().value();
-        return Likelihood.word(value, product.studies(), reference.studies())
+        return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
                 .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; fewer than "
                         + Likelihood.FEWEST_STUDIES + " studies on a side are too few for a likelihood.");
@@ -116,11 +119,12 @@ public final class Sentences {
     }
 
     /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
-    private String basis(List<Quote> quotes) {
+    private String basis(List<Standing> standings) {
         if (!ruler.indicator().isWarming()) {
             return "";
         }
-        boolean all = quotes.stream().noneMatch(Quote::keepsOtherWarmingSets);
+        boolean all = standings.stream()
+                .noneMatch(standing -> standing instanceof Quote quote && quote.keepsOtherWarmingSets());
         String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
         return "; " + ruler.gwp().name() + (all ? "" : " where studies could be re-based") + ", " + luc
                 + " land-use change where studies tell";
@@ -130,8 +134,8 @@ public final class Sentences {
         return Math.round(coverage * 100) + " %";
     }
 
-    private static String name(Quote quote) {
-        return quote.item().words();
+    private static String name(Standing standing) {
+        return standing.words();
     }
 
     private static String count(int n, String one, String many) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
-import org.scalepan.footprint.Footprint;
 import org.scalepan.production.Inventory;
 
 /**
@@ -78,11 +77,11 @@ public record SystemAnswer(Question question, List<OnRuler> rulers) {
         SystemQuote own = SystemQuote.of(library, question.system(), ruler, question.credit(), sampling, book);
         List<OtherSystem> others = question.others().stream()
                 .map(inventory -> SystemQuote.of(library, inventory, ruler, question.credit(), sampling, book))
-                .map(quote -> new OtherSystem(quote, versus(own, quote.footprint(), sampling)))
+                .map(quote -> new OtherSystem(quote, Versus.between(own, quote, sampling.coverage())))
                 .toList();
         List<OtherProduct> products = question.products().stream()
                 .map(product -> Quoting.quote(library, product, ruler, sampling, book))
-                .map(quote -> new OtherProduct(quote, versus(own, quote.footprint(), sampling)))
+                .map(quote -> new OtherProduct(quote, Versus.between(own, quote, sampling.coverage())))
                 .toList();
         boolean hasCredit = question.system().flows().stream()
                 .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT
@@ -91,14 +90,5 @@ public record SystemAnswer(Question question, List<OnRuler> rulers) {
                 ? Optional.of(SystemQuote.of(library, question.system(), ruler, !question.credit(), sampling, book))
                 : Optional.empty();
         return new OnRuler(ruler, own, otherWay, others, products);
-    }
-
-    /** The other one over the system: how many times less the system causes. */
-    private static Optional<Versus> versus(SystemQuote own, Optional<Footprint> other, Sampling sampling) {
-        boolean comparable = own.footprint().filter(Footprint::isPositive).isPresent()
-                && other.filter(Footprint::isPositive).isPresent();
-        return comparable
-                ? Optional.of(Versus.of(own.footprint().orElseThrow(), other.orElseThrow(), sampling.coverage()))
-                : Optional.empty();
     }
 }

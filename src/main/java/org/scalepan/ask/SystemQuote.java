@@ -3,6 +3,7 @@ package org.scalepan.ask;
 import java.util.Optional;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
@@ -25,7 +26,23 @@ public record SystemQuote(
         Optional<SystemFootprint> system,
         Optional<Footprint> footprint,
         Optional<Summary> summary,
-        Optional<String> missing) {
+        Optional<String> missing)
+        implements Standing {
+
+    @Override
+    public String words() {
+        return inventory.name();
+    }
+
+    @Override
+    public Product product() {
+        return inventory.output().product();
+    }
+
+    @Override
+    public boolean bearsLikelihood() {
+        return true;
+    }
 
     static SystemQuote of(
             Library library, Inventory inventory, Ruler ruler, boolean credit, Sampling sampling, DrawBook book) {

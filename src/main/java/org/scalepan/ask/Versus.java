@@ -1,5 +1,6 @@
 package org.scalepan.ask;
 
+import java.util.Optional;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
@@ -14,7 +15,15 @@ import org.scalepan.uncertainty.Summary;
  */
 public record Versus(Summary timesLess, Summary share, double ofMeans, Probability less) {
 
-    static Versus of(Footprint product, Footprint reference, double coverage) {
+    /** The ratios of two standings of one question; none when a side has no figure or one that is not above zero throughout. */
+    public static Optional<Versus> between(Standing product, Standing reference, double coverage) {
+        return product.isComparable() && reference.isComparable()
+                ? Optional.of(of(
+                        product.footprint().orElseThrow(), reference.footprint().orElseThrow(), coverage))
+                : Optional.empty();
+    }
+
+    private static Versus of(Footprint product, Footprint reference, double coverage) {
         return new Versus(
                 Summary.of(reference.dividedBy(product), coverage),
                 Summary.of(product.dividedBy(reference), coverage),

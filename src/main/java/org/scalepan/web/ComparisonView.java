@@ -128,8 +128,7 @@ final class ComparisonView {
     }
 
     private Optional<String> likelihood(Quote quote, Versus versus) {
-        return Likelihood.word(
-                versus.less().value(), quote.studies(), comparison.reference().studies());
+        return Likelihood.word(versus.less().value(), quote, comparison.reference());
     }
 
     private static ObjectNode ratio(Summary summary) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import org.scalepan.ask.Grounds;
 import org.scalepan.ask.Warning;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
@@ -35,6 +36,11 @@ final class Envelope {
         node.set("warnings", warnings(warnings));
         node.set("cautions", cautions(library, products));
         node.set("references", references(references));
+    }
+
+    /** Closes an answer with what stands behind its figures. */
+    static void close(ObjectNode node, Grounds grounds) {
+        close(node, grounds.warnings(), grounds.library(), grounds.products(), grounds.references());
     }
 
     /** Closes an answer that states rows as they are. */

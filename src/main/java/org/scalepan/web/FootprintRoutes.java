@@ -20,8 +20,6 @@ final class FootprintRoutes {
     static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");
     static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
     static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
-    private static final List<String> SCALARS = List.of(
-            "per", "boundary", "luc", "gwp", "grade", "protein", "quality", "strict", "coverage", "draws", "seed");
 
     private final Library library;
 
@@ -49,16 +47,15 @@ final class FootprintRoutes {
             products.addAll(products(compare));
             compare.close();
         });
-        boolean credit =
-                body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
+        boolean credit = SideReading.credit(body);
         List<String> indicators = indicators(body);
-        Parameters scalars = scalars(body);
+        // What ends at a shop has no records; the other questions may end there.
+        Parameters scalars = BodyScalars.of(body, BOUNDARIES);
         List<Ruler> rulers = rulers(scalars, indicators);
         RulerReading reading = new RulerReading(library, scalars);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
-        // Every indicator reads the same ruler anew; what is wrong with it is one fault all the same.
-        scalars.errors().stream().distinct().forEach(body::unknownScalar);
+        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
@@ -91,17 +88,6 @@ final class FootprintRoutes {
         List<String> known =
                 asked.stream().filter(INDICATORS::contains).distinct().toList();
         return known.isEmpty() ? USUAL_INDICATORS : known;
-    }
-
-    /** The fields that the questions about published products have as parameters, read by the same rules. */
-    private static Parameters scalars(Body body) {
-        Map<String, String> given = new LinkedHashMap<>();
-        for (String field : SCALARS) {
-            // What ends at a shop has no records; the other questions may end there.
-            Optional<String> value = field.equals("boundary") ? body.oneOf(field, BOUNDARIES) : body.scalar(field);
-            value.ifPresent(text -> given.put(field, text));
-        }
-        return new Parameters(given);
     }
 
     private List<Ruler> rulers(Parameters scalars, List<String> indicators) {

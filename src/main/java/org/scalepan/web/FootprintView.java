@@ -3,26 +3,18 @@ package org.scalepan.web;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.scalepan.ask.Citations;
+import org.scalepan.ask.Grounds;
 import org.scalepan.ask.KeyFigures;
-import org.scalepan.ask.Quote;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Standing;
 import org.scalepan.ask.SystemAnswer;
 import org.scalepan.ask.SystemQuote;
 import org.scalepan.ask.Versus;
-import org.scalepan.ask.Warning;
-import org.scalepan.ask.Warnings;
-import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Product;
-import org.scalepan.factors.Row;
-import org.scalepan.factors.Table;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
@@ -50,7 +42,7 @@ final class FootprintView {
         node.set("key_figures", figures(KeyFigures.of(inventory)));
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
-        Envelope.close(node, warnings(), library, products(), references());
+        Envelope.close(node, grounds());
         return Json.write(node);
     }
 
@@ -198,74 +190,13 @@ final class FootprintView {
         return array;
     }
 
-    private List<Inventory> inventories() {
-        List<Inventory> all = new ArrayList<>(List.of(answer.question().system()));
-        all.addAll(answer.question().others());
-        return all;
-    }
-
-    private List<Quote> quotes() {
-        return answer.rulers().stream()
-                .flatMap(ruler -> ruler.products().stream())
-                .map(SystemAnswer.OtherProduct::quote)
-                .toList();
-    }
-
-    private List<Product> products() {
-        Set<Product> products = new LinkedHashSet<>();
-        inventories().forEach(inventory -> products.add(inventory.output().product()));
-        quotes().forEach(quote -> products.add(quote.item().product()));
-        return List.copyOf(products);
-    }
-
-    private List<Warning> warnings() {
-        List<Warning> warnings = new ArrayList<>();
-        boolean mixed = inventories().stream()
-                .flatMap(inventory -> inventory.flows().stream())
-                .anyMatch(flow -> flow.flux() == Flux.CO2E);
-        if (mixed) {
-            warnings.add(new Warning(
-                    "other-warming-set",
-                    "Some factors are published as CO2e only, under their own warming set (see gwp of each line); they are kept as"
-                            + " published.",
-                    List.of()));
-        }
-        boolean bound = inventories().stream()
-                .flatMap(inventory -> inventory.gaps().stream())
-                .anyMatch(gap -> gap.filledWith().startsWith("not counted")
-                        || gap.filledWith().contains("not counted"));
-        if (bound) {
-            warnings.add(new Warning(
-                    "lower-bound",
-                    "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
-                    List.of()));
-        }
-        if (!quotes().isEmpty()) {
-            warnings.addAll(Warnings.of(library, quotes()));
-            warnings.add(new Warning(
-                    "computed-beside-published",
-                    "A system computed from records stands beside published studies, which may count other things; a system of"
-                            + " the other kind computed by the same rules is the fairer neighbour.",
-                    List.of()));
-        }
-        return warnings;
-    }
-
-    private List<Reference> references() {
-        Citations citations = new Citations();
-        quotes().forEach(citations::add);
-        Set<String> rows = new LinkedHashSet<>();
-        inventories().forEach(inventory -> {
-            inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
-            inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+    private Grounds grounds() {
+        List<Standing> standings = new ArrayList<>();
+        answer.rulers().forEach(on -> {
+            standings.add(on.system());
+            on.others().forEach(other -> standings.add(other.quote()));
+            on.products().forEach(other -> standings.add(other.quote()));
         });
-        for (Table table : library.tables()) {
-            for (Row row : table.rows()) {
-                if (row.optional("id").filter(rows::contains).isPresent()) {
-                    row.list("source").forEach(citations::addSource);
-                }
-            }
-        }
-        return citations.references(library);
+        return new Grounds(library, standings);
     }
 }

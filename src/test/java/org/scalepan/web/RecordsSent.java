@@ -28,7 +28,7 @@ final class RecordsSent {
              "compare": {"products": ["beef", "palm-weevil"], "systems": [{"kind": "herd", "name": "invented hens",
                 "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
-             "luc": "include", "gwp": "ar5-100", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
+             "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
              "strict": "yes", "coverage": 0.8, "draws": 1000, "seed": 7}
             """;
     private static final String COUNTED_FARM = """

@@ -1,0 +1,97 @@
+package org.scalepan.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.Row;
+import org.scalepan.factors.Table;
+import org.scalepan.production.Flux;
+import org.scalepan.production.Inventory;
+
+/**
+ * What stands behind the standings of one answer, whether they come from the literature or from records: what must be said about
+ * them, which publications they rest on, and which products are concerned.
+ */
+public record Grounds(Library library, List<Standing> standings) {
+    public Grounds {
+        standings = List.copyOf(standings);
+    }
+
+    /** What a reader must know. */
+    public List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        if (inventories().flatMap(inventory -> inventory.flows().stream()).anyMatch(flow -> flow.flux() == Flux.CO2E)) {
+            warnings.add(new Warning(
+                    "other-warming-set",
+                    "Some factors are published as CO2e only, under their own warming set (see gwp of each line); they are kept as"
+                            + " published.",
+                    List.of()));
+        }
+        if (inventories()
+                .flatMap(inventory -> inventory.gaps().stream())
+                .anyMatch(gap -> gap.filledWith().contains("not counted"))) {
+            warnings.add(new Warning(
+                    "lower-bound",
+                    "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
+                    List.of()));
+        }
+        List<Quote> quotes = quotes().toList();
+        if (!quotes.isEmpty()) {
+            warnings.addAll(Warnings.of(library, quotes));
+        }
+        if (!quotes.isEmpty() && inventories().findAny().isPresent()) {
+            warnings.add(new Warning(
+                    "computed-beside-published",
+                    "A system computed from records stands beside published studies, which may count other things; a system of"
+                            + " the other kind computed by the same rules is the fairer neighbour.",
+                    List.of()));
+        }
+        return warnings;
+    }
+
+    /** The publications, in the order in which they were met. */
+    public List<Reference> references() {
+        Citations citations = new Citations();
+        quotes().forEach(citations::add);
+        Set<String> rows = new LinkedHashSet<>();
+        inventories().forEach(inventory -> {
+            inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
+            inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+        });
+        if (!rows.isEmpty()) {
+            cite(rows, citations);
+        }
+        return citations.references(library);
+    }
+
+    /** What supplies the protein on any side. */
+    public List<Product> products() {
+        return standings.stream().map(Standing::product).distinct().toList();
+    }
+
+    private void cite(Set<String> rows, Citations citations) {
+        for (Table table : library.tables()) {
+            for (Row row : table.rows()) {
+                if (row.optional("id").filter(rows::contains).isPresent()) {
+                    row.list("source").forEach(citations::addSource);
+                }
+            }
+        }
+    }
+
+    private Stream<Quote> quotes() {
+        return standings.stream().filter(Quote.class::isInstance).map(Quote.class::cast);
+    }
+
+    private Stream<Inventory> inventories() {
+        return standings.stream()
+                .filter(SystemQuote.class::isInstance)
+                .map(SystemQuote.class::cast)
+                .map(SystemQuote::inventory);
+    }
+}

@@ -1,0 +1,57 @@
+package org.scalepan.web;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+
+/**
+ * Reads one side of a question out of a body: a product by its name, or a farm or herd by its records. The records stand in a field
+ * of their own, so that a name is never mistaken for a record.
+ */
+final class SideReading {
+    private final Library library;
+    private final SystemReading systems;
+    private final boolean credit;
+
+    /**
+     * @param credit whether systems take off the credit for replaced fertiliser
+     */
+    SideReading(Library library, boolean credit) {
+        this.library = library;
+        this.systems = new SystemReading(library);
+        this.credit = credit;
+    }
+
+    /** Reads whether the credit for replaced fertiliser is taken off; it is not unless asked. */
+    static boolean credit(Body body) {
+        return body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
+    }
+
+    /** A side that must be given in one of its two fields; after a fault the result is empty and the fault is in the body. */
+    Optional<Side> one(Body body, String productField, String systemField) {
+        boolean named = body.has(productField);
+        boolean recorded = body.has(systemField);
+        if (named == recorded) {
+            body.fault(
+                    named ? systemField : productField,
+                    "give either " + productField + ", the name of a product, or " + systemField
+                            + ", the records of a farm or herd" + (named ? ", not both" : ""));
+            return Optional.empty();
+        }
+        return named
+                ? body.text(productField).flatMap(name -> product(body, productField, name))
+                : body.object(systemField)
+                        .flatMap(systems::read)
+                        .map(inventory -> new Side.Recorded(inventory, credit));
+    }
+
+    private Optional<Side> product(Body body, String field, String name) {
+        Parameters parameters = new Parameters(Map.of(field, name));
+        Optional<ProductForm> product = new ProductReading(library, parameters).one(field);
+        parameters.errors().forEach(body::unknownScalar);
+        return product.map(Side.Published::new);
+    }
+}
