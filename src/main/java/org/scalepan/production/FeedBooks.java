@@ -92,7 +92,9 @@ final class FeedBooks {
             return;
         }
         nitrogenKnown = true;
-        nitrogen += base.get().times(background.fraction(row.orElseThrow())).central() / PROTEIN_PER_NITROGEN;
+        Term protein = base.get().times(background.fraction(row.orElseThrow()));
+        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
+        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
     }
 
     private void legality(String ingredient) {

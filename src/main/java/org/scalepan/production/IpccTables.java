@@ -7,13 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Row;
+import org.scalepan.uncertainty.CappedFraction;
 import org.scalepan.uncertainty.Constant;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Lognormal;
-import org.scalepan.uncertainty.SpreadKind;
-import org.scalepan.uncertainty.SpreadReading;
-import org.scalepan.uncertainty.Triangular;
+import org.scalepan.uncertainty.SplitNormal;
 
 /**
  * The IPCC tables of one edition (volume 4, chapters 10 and 11). A look-up starts at the narrowest term and goes outwards: layers →
@@ -136,10 +134,13 @@ public final class IpccTables {
 
     /** A row read as a factor; a number alone has no spread here, because the method's own uncertainty goes on top. */
     public Factor factor(IpccRow row) {
-        Distribution reading = row.printed().kind() == SpreadKind.NONE
-                ? new Constant(row.printed().value().orElseThrow())
-                : SpreadReading.read(row.printed(), library.spreadDefaults().result());
-        return new Factor(row.id(), reading);
+        return new Factor(
+                row.id(),
+                aboutDefault(
+                        row.printed().value().orElseThrow(),
+                        row.printed().low(),
+                        row.printed().high(),
+                        row.unit()));
     }
 
     /**
@@ -168,15 +169,23 @@ public final class IpccTables {
         return Lognormal.ofMedianAndGsd(1, gsd);
     }
 
-    /** A factor of chapter 11: for any climate, or the wet one where the table parts them. */
-    public Factor soil(String quantity, String input) {
-        return soil(quantity, input, "any-climate")
-                .or(() -> soil(quantity, input, "wet"))
-                .or(() -> soil(quantity, "all", "any-climate"))
+    /**
+     * A factor of chapter 11, for the moisture of a climate where the table parts it, else for any climate. Where there is a row for
+     * wet climates only, such as leaching, it serves as long as nothing is known of the climate.
+     *
+     * @param climate a climate of the tables; {@code any-climate} when it is not known
+     */
+    public Factor soil(String quantity, String input, String climate) {
+        Optional<Moisture> moisture = Moisture.of(climate);
+        return moisture.flatMap(known -> soilRow(quantity, input, known.id()))
+                .or(() -> moisture.flatMap(known -> soilRow(quantity, "all", known.id())))
+                .or(() -> soilRow(quantity, input, "any-climate"))
+                .or(() -> soilRow(quantity, "all", "any-climate"))
+                .or(() -> soilRow(quantity, input, Moisture.WET.id()))
                 .orElseThrow(() -> new IllegalStateException("no " + quantity + " for " + input + " in the library"));
     }
 
-    private Optional<Factor> soil(String quantity, String input, String climate) {
+    private Optional<Factor> soilRow(String quantity, String input, String climate) {
         return library.table("soil_n2o").rows().stream()
                 .filter(row -> row.text("edition").equals(edition)
                         && row.text("quantity").equals(quantity)
@@ -184,16 +193,23 @@ public final class IpccTables {
                         && row.text("climate").equals(climate)
                         && row.text("use").equals("default"))
                 .findFirst()
-                .map(row -> new Factor(row.text("id"), aboutMostLikely(row)));
+                .map(row -> new Factor(
+                        row.text("id"),
+                        aboutDefault(
+                                row.number("value").orElseThrow(),
+                                row.number("low"),
+                                row.number("high"),
+                                row.text("unit"))));
     }
 
-    /** The value as the most likely one between its limits, or alone. */
-    private static Distribution aboutMostLikely(Row row) {
-        double value = row.number("value").orElseThrow();
-        OptionalDouble low = row.number("low");
-        OptionalDouble high = row.number("high");
+    /** The printed default in the middle of its printed limits, or alone; a share stays within 1. */
+    private static Distribution aboutDefault(double value, OptionalDouble low, OptionalDouble high, String unit) {
         boolean spread = low.isPresent() && high.isPresent() && low.getAsDouble() < high.getAsDouble();
-        return spread ? new Triangular(low.getAsDouble(), value, high.getAsDouble()) : new Constant(value);
+        if (!spread) {
+            return new Constant(value);
+        }
+        SplitNormal about = new SplitNormal(low.getAsDouble(), value, high.getAsDouble());
+        return unit.equals("fraction") ? new CappedFraction(about) : about;
     }
 
     /** The IPCC region of a place, by the nearest region around it that the table names. */

@@ -12,6 +12,7 @@ package org.scalepan.uncertainty;
 public sealed interface Distribution
         permits Constant,
                 Normal,
+                SplitNormal,
                 Lognormal,
                 Uniform,
                 Triangular,

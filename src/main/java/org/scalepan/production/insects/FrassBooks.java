@@ -68,7 +68,7 @@ final class FrassBooks {
         boolean stored = farm.frass()
                 .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
                 .orElse(true);
-        NitrousOxide n2o = new NitrousOxide(new IpccTables(library, EDITION), ledger, "frass");
+        NitrousOxide n2o = new NitrousOxide(new IpccTables(library, EDITION), ledger, "frass", "any-climate");
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
