@@ -57,7 +57,7 @@ public final class KeyFigures {
     /** kg crude protein per unit of the output; 0 when the way there is not known. */
     private static double proteinShare(Library library, Output output) {
         UnitChain chain =
-                new UnitChain(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+                UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         if (chain.path(output.per(), FunctionalUnit.KG_PROTEIN) instanceof ChainPath.Found found) {
             return 1 / found.steps().stream().mapToDouble(ChainStep::multiplier).reduce(1, (a, b) -> a * b);
         }

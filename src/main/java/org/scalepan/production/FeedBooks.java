@@ -30,7 +30,7 @@ final class FeedBooks {
 
     FeedBooks(Library library, Ledger ledger, Optional<String> region) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.ledger = ledger;
         this.region = region;
     }

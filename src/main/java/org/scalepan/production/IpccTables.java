@@ -2,9 +2,13 @@ package org.scalepan.production;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.CappedFraction;
@@ -26,13 +30,35 @@ public final class IpccTables {
 
     private final Library library;
     private final String edition;
+    private final Map<String, List<IpccRow>> defaults;
+    private final Map<String, List<IpccRow>> uncertainties;
+    private final Map<String, Optional<String>> broader = new HashMap<>();
+    private final Map<String, Factor> factors = new ConcurrentHashMap<>();
 
-    /**
-     * @param edition 2006 or 2019
-     */
-    public IpccTables(Library library, String edition) {
+    /** The tables of every edition that a library has been asked for. */
+    private record Shelf(Map<String, IpccTables> editions) {}
+
+    private IpccTables(Library library, String edition) {
         this.library = library;
         this.edition = edition;
+        this.defaults = library.ipcc().stream()
+                .filter(row -> row.edition().equals(edition) && row.isDefault())
+                .collect(Collectors.groupingBy(IpccRow::quantity));
+        this.uncertainties = library.ipcc().stream()
+                .filter(row -> row.quantity().startsWith("uncertainty-") && row.isDefault())
+                .collect(Collectors.groupingBy(IpccRow::quantity));
+        library.table("ipcc_terms").rows().forEach(row -> broader.put(row.text("id"), row.optional("broader")));
+    }
+
+    /**
+     * The tables of one edition, indexed once.
+     *
+     * @param edition 2006 or 2019
+     */
+    public static IpccTables of(Library library, String edition) {
+        return library.view(Shelf.class, unused -> new Shelf(new ConcurrentHashMap<>()))
+                .editions()
+                .computeIfAbsent(edition, year -> new IpccTables(library, year));
     }
 
     public String edition() {
@@ -82,11 +108,8 @@ public final class IpccTables {
         List<String> climates = outwards(where.climate());
         List<String> systems = outwards(where.system());
         List<String> productivities = productivities(where);
-        return library.ipcc().stream()
-                .filter(row -> row.edition().equals(edition)
-                        && row.quantity().equals(quantity)
-                        && row.isDefault()
-                        && row.condition().equals(where.condition())
+        return defaults.getOrDefault(quantity, List.of()).stream()
+                .filter(row -> row.condition().equals(where.condition())
                         && categories.contains(row.category())
                         && regions.contains(row.region())
                         && climates.contains(row.climate())
@@ -124,23 +147,22 @@ public final class IpccTables {
         while (at.isPresent() && !chain.contains(at.get())) {
             String id = at.get();
             chain.add(id);
-            at = library.table("ipcc_terms").rows().stream()
-                    .filter(row -> row.text("id").equals(id))
-                    .flatMap(row -> row.optional("broader").stream())
-                    .findFirst();
+            at = broader.getOrDefault(id, Optional.empty());
         }
         return chain;
     }
 
     /** A row read as a factor; a number alone has no spread here, because the method's own uncertainty goes on top. */
     public Factor factor(IpccRow row) {
-        return new Factor(
+        return factors.computeIfAbsent(
                 row.id(),
-                aboutDefault(
-                        row.printed().value().orElseThrow(),
-                        row.printed().low(),
-                        row.printed().high(),
-                        row.unit()));
+                id -> new Factor(
+                        id,
+                        aboutDefault(
+                                row.printed().value().orElseThrow(),
+                                row.printed().low(),
+                                row.printed().high(),
+                                row.unit())));
     }
 
     /**
@@ -150,8 +172,7 @@ public final class IpccTables {
      * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it
      */
     public Optional<Factor> uncertainty(String quantity, String drawnAs) {
-        return library.ipcc().stream()
-                .filter(row -> row.quantity().equals(quantity) && row.isDefault())
+        return uncertainties.getOrDefault(quantity, List.of()).stream()
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
                 .map(row -> new Factor(row.id() + "/" + drawnAs, about1(row), Optional.of(row.id())));
     }

@@ -39,7 +39,7 @@ public final class HerdBooks {
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
         this.herd = herd;
-        this.tables = new IpccTables(library, herd.edition());
+        this.tables = IpccTables.of(library, herd.edition());
         String region = region();
         this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
     }

@@ -104,7 +104,7 @@ public final class HerdOutput {
 
     private double proteinShare(Product product, FunctionalUnit unit) {
         UnitChain chain =
-                new UnitChain(library, product, product.defaultForm(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+                UnitChain.of(library, product, product.defaultForm(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         ChainPath path = chain.path(unit, FunctionalUnit.KG_PROTEIN);
         if (path instanceof ChainPath.Found found) {
             double share = 1;
