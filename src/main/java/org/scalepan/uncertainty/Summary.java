@@ -66,6 +66,27 @@ public record Summary(
                 Math.sqrt(variance / draws.length));
     }
 
+    /**
+     * The summary of every draw times a number.
+     *
+     * @param factor above zero, so that the low end stays the low end
+     * @throws IllegalArgumentException when the factor is zero, negative or not finite
+     */
+    public Summary times(double factor) {
+        if (!(factor > 0) || !Double.isFinite(factor)) {
+            throw new IllegalArgumentException("a summary can be scaled by a number above zero, not by " + factor);
+        }
+        return new Summary(
+                mean * factor,
+                median * factor,
+                low * factor,
+                high * factor,
+                coverage,
+                draws,
+                medianStandardError * factor,
+                meanStandardError * factor);
+    }
+
     /** The sum of the deviations from the centre, or of their squares, with the rounding of each addition carried along. */
     private static double compensatedSum(double[] values, double centre, int power) {
         double sum = 0;
