@@ -52,8 +52,12 @@ public record Substitution(
         return new Substitution(question, displaced, changes, money);
     }
 
-    /** What stands behind the figures. */
-    public Grounds grounds(Library library) {
+    /** What a reader must know, each thing once however many indicators it is about. */
+    public List<Warning> warnings(Library library) {
+        return grounds(library).warnings().stream().distinct().toList();
+    }
+
+    private Grounds grounds(Library library) {
         return new Grounds(
                 library,
                 changes.stream().flatMap(change -> change.speaking().stream()).toList());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Summary;
@@ -104,8 +105,9 @@ public final class SubstitutionSentences {
     }
 
     private String boundary(YearlyChange change) {
+        String luc = change.ruler().luc() == LandUseChange.EXCLUDE ? "without" : "with";
         String gwp = change.ruler().indicator().isWarming()
-                ? " (" + change.ruler().gwp().name() + ")"
+                ? " (" + change.ruler().gwp().name() + ", " + luc + " land-use change where studies tell)"
                 : "";
         return "boundary " + change.ruler().boundary() + gwp;
     }

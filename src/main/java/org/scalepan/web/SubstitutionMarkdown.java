@@ -45,7 +45,7 @@ final class SubstitutionMarkdown {
         list(
                 out,
                 "Warnings",
-                substitution.grounds(library).warnings().stream()
+                substitution.warnings(library).stream()
                         .map(warning -> warning.text())
                         .distinct()
                         .toList());

@@ -46,7 +46,7 @@ final class SubstitutionView {
         substitution.money().ifPresent(money -> node.set("money", money(money)));
         Envelope.close(
                 node,
-                substitution.grounds(library).warnings(),
+                substitution.warnings(library),
                 library,
                 substitution.products(),
                 substitution.references(library));
