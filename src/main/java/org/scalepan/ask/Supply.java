@@ -91,7 +91,7 @@ sealed interface Supply {
     private static UnitChain chain(Library library, Side side, Ruler ruler) {
         // Records have no grade to ask for: as in their own footprint, whatever is known of the product serves.
         Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : ruler.lowestGrade();
-        return new UnitChain(library, side.product(), form(side), "", ruler.protein(), ruler.qualityCapped(), lowest);
+        return UnitChain.of(library, side.product(), form(side), "", ruler.protein(), ruler.qualityCapped(), lowest);
     }
 
     private static String form(Side side) {
