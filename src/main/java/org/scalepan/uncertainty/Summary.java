@@ -67,6 +67,27 @@ public record Summary(
                 Math.sqrt(variance / draws.length));
     }
 
+    /**
+     * The summary of every draw times a number.
+     *
+     * @param factor above zero, so that the low end stays the low end
+     * @throws IllegalArgumentException when the factor is zero, negative or not finite
+     */
+    public Summary times(double factor) {
+        if (!(factor > 0) || !Double.isFinite(factor)) {
+            throw new IllegalArgumentException("a summary can be scaled by a number above zero, not by " + factor);
+        }
+        return new Summary(
+                mean * factor,
+                median * factor,
+                low * factor,
+                high * factor,
+                coverage,
+                draws,
+                medianStandardError * factor,
+                meanStandardError * factor);
+    }
+
     private static void requireCoverage(double coverage) {
         if (!(coverage >= SMALLEST_COVERAGE && coverage <= LARGEST_COVERAGE)) {
             throw new IllegalArgumentException(

@@ -78,6 +78,7 @@ class TurnstileTest {
                 Set.of(
                         "/v1/comparison",
                         "/v1/footprint",
+                        "/v1/substitution",
                         "/v1/table",
                         "/v1/value/{indicator}/{product}",
                         "/v1/ratio/{indicator}/{product}/{reference}"),
