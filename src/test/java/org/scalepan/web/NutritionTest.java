@@ -79,7 +79,7 @@ class NutritionTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "products=mealworm&basis=100g | unknown basi \"100g\"",
+                "products=mealworm&basis=100g | unknown basis \"100g\"",
                 "products=mealworm&pattern=fao-2013 | unknown pattern \"fao-2013\"",
                 "products=mealworm&price_per_kg=12 | currency is missing: name that of the price, such as currency=EUR",
                 "products=mealworm&price_per_kg=0&currency=EUR | price_per_kg must be a number from 0.000001 to 1000000",
