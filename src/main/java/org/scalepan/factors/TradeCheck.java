@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,19 +40,7 @@ final class TradeCheck {
     private static final Set<String> PARTS =
             Set.of("dressing-fraction", "bone-free-fraction", "edible-fraction", "dry-matter", "protein");
 
-    /** What a content of food may be printed in. */
-    private static final Map<String, Set<String>> CONTENTS = Map.of(
-            "fat", Set.of("fraction"),
-            "carbohydrate", Set.of("fraction"),
-            "energy", Set.of("kcal/100 g", "MJ/kg"),
-            "iron", Set.of("mg/100 g", "ug/100 g"),
-            "zinc", Set.of("mg/100 g", "ug/100 g"),
-            "calcium", Set.of("mg/100 g", "ug/100 g"),
-            "vitamin-b12", Set.of("mg/100 g", "ug/100 g"));
-
-    private final Map<String, Table> tables;
-    private final Set<String> whole;
-    private final Set<String> unreadable;
+    private final ReadableRows tables;
     private final List<Fault> faults;
 
     /**
@@ -62,34 +49,16 @@ final class TradeCheck {
      * @param faults where new faults go
      */
     TradeCheck(Map<String, Table> tables, Set<String> whole, List<Fault> known, List<Fault> faults) {
-        this.tables = tables;
-        this.whole = whole;
-        this.unreadable = known.stream()
-                .map(fault -> place(fault.file(), fault.line(), fault.column()))
-                .collect(Collectors.toUnmodifiableSet());
+        this.tables = new ReadableRows(tables, whole, known);
         this.faults = faults;
     }
 
-    private static String place(String file, long line, int column) {
-        return file + ":" + line + ":" + column;
-    }
-
-    /** True when none of these cells of the row is a fault of its own. */
-    private boolean readable(Row row, String... columns) {
-        return Stream.of(columns).filter(row.place().columns()::containsKey).noneMatch(column -> {
-            Fault there = row.fault(column, "", "");
-            return unreadable.contains(place(there.file(), there.line(), there.column()));
-        });
-    }
-
-    /** The rows of a table whose cells in these columns can be read. */
     private List<Row> rows(String table, String... columns) {
-        return rows(table).stream().filter(row -> readable(row, columns)).toList();
+        return tables.rows(table, columns);
     }
 
-    /** True when a rule about a whole table can be held against it. */
     private boolean complete(String table, String... columns) {
-        return whole.contains(table) && rows(table).stream().allMatch(row -> readable(row, columns));
+        return tables.complete(table, columns);
     }
 
     void run() {
@@ -98,10 +67,7 @@ final class TradeCheck {
             rows(table, PRINTED).forEach(this::spread);
         }
         yields();
-        contents();
-        completePatterns();
-        oneDefaultAminoAcid();
-        allergyOfInsects();
+        new FoodCheck(tables, faults).run();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -109,11 +75,6 @@ final class TradeCheck {
         completeWarmingSets();
         treeOfRegions();
         spreadDefaults();
-    }
-
-    private List<Row> rows(String table) {
-        Table found = tables.get(table);
-        return found == null ? List.of() : found.rows();
     }
 
     private void spread(Row row) {
@@ -206,101 +167,6 @@ final class TradeCheck {
                         most == 1 ? "it must be above 0 and at most 1" : "it must be above 0"));
             }
         });
-    }
-
-    /** A content is put on other bases: it must be in a unit that can be. */
-    private void contents() {
-        for (Row row : rows("composition", "quantity", "unit")) {
-            Set<String> units = CONTENTS.getOrDefault(row.text("quantity"), Set.of(row.text("unit")));
-            if (!units.contains(row.text("unit"))) {
-                faults.add(row.fault(
-                        "unit",
-                        "unit \"" + row.text("unit") + "\" of " + row.text("quantity"),
-                        "it must be "
-                                + String.join(" or ", units.stream().sorted().toList()) + "; convert the value"));
-            }
-        }
-    }
-
-    /** A score is the least of nine shares: a pattern that lacks one would flatter every protein. */
-    private void completePatterns() {
-        if (!complete("amino_acids", "id")
-                || !complete("amino_acid_patterns", "id", "default")
-                || !complete("amino_acid_requirements", "pattern", "acid", "value")) {
-            return;
-        }
-        Map<String, Set<String>> acids = new HashMap<>();
-        for (Row row : rows("amino_acid_requirements")) {
-            boolean first = acids.computeIfAbsent(row.text("pattern"), pattern -> new HashSet<>())
-                    .add(row.text("acid"));
-            if (!first) {
-                faults.add(row.fault("acid", "a second " + row.text("acid") + " of this pattern", "leave one"));
-            }
-            if (!(row.number("value").orElse(Double.NaN) > 0)) {
-                faults.add(row.fault("value", "a requirement without a value above 0", "contents are divided by it"));
-            }
-        }
-        for (Row row : rows("amino_acid_patterns")) {
-            for (Row acid : rows("amino_acids")) {
-                if (!acids.getOrDefault(row.text("id"), Set.of()).contains(acid.text("id"))) {
-                    faults.add(row.fault(
-                            "id",
-                            "pattern " + row.text("id") + " asks nothing of " + acid.text("id"),
-                            "add the row to amino_acid_requirements.csv"));
-                }
-            }
-        }
-        long defaults = rows("amino_acid_patterns").stream()
-                .filter(row -> row.text("default").equals("yes"))
-                .count();
-        if (defaults != 1 && !rows("amino_acid_patterns").isEmpty()) {
-            faults.add(rows("amino_acid_patterns")
-                    .get(0)
-                    .fault("default", defaults + " default patterns", "name exactly one"));
-        }
-    }
-
-    private void oneDefaultAminoAcid() {
-        Map<String, String> seen = new HashMap<>();
-        for (Row row : rows("amino_acid_contents", "id", "product", "form", "acid", "use")) {
-            if (row.text("use").equals("default")) {
-                String key = String.join("/", row.text("product"), row.text("form"), row.text("acid"));
-                String first = seen.putIfAbsent(key, row.text("id"));
-                if (first != null) {
-                    faults.add(row.fault(
-                            "use",
-                            "a second default for " + key,
-                            "row " + first + " is the default already; use kept"));
-                }
-            }
-        }
-    }
-
-    /** Whoever reads about an insect must read that it can make people ill who are allergic to its relatives. */
-    private void allergyOfInsects() {
-        if (!complete("products", "id", "group")
-                || !complete("cautions", "applies_to_groups", "applies_to_products", "markets", "topic")) {
-            return;
-        }
-        for (Row product : rows("products")) {
-            boolean warned = !product.text("group").equals("insect")
-                    || rows("cautions").stream().anyMatch(caution -> warnsOfAllergy(caution, product));
-            if (!warned) {
-                faults.add(product.fault(
-                        "id",
-                        "no caution about allergy concerns " + product.text("id"),
-                        "cautions.csv must have one for every insect, in every market"));
-            }
-        }
-    }
-
-    private static boolean warnsOfAllergy(Row caution, Row product) {
-        List<String> groups = caution.list("applies_to_groups");
-        List<String> products = caution.list("applies_to_products");
-        return caution.text("topic").equals("allergy")
-                && caution.list("markets").isEmpty()
-                && (groups.isEmpty() || groups.contains(product.text("group")))
-                && (products.isEmpty() || products.contains(product.text("id")));
     }
 
     private void indicatorUnits() {
