@@ -44,6 +44,8 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ComparisonRoutes(library).routes());
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
+        all.addAll(new NutritionRoutes(library).routes());
+        all.addAll(new CautionRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
