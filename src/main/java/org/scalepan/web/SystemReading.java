@@ -21,6 +21,8 @@ import org.scalepan.production.insects.InsectFarm;
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 final class SystemReading {
     private static final double MOST = 1e12;
+    /** kWh per kg of water; the worst dryer published takes 7. */
+    private static final double MOST_HEAT = 100;
     /** Animals that a herd can be of. */
     static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
@@ -165,8 +167,9 @@ final class SystemReading {
         double water = body.needNumber("water_kg", 0, MOST);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
         body.close();
-        return new InsectFarm.Processing(step, water, carrier);
+        return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
     private Optional<Herd> herd(Body body) {

@@ -84,7 +84,7 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
     }
 
     public InsectNotebook process(String step, double water, String carrier) {
-        processing.add(new InsectFarm.Processing(step, water, carrier));
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
         return this;
     }
 
