@@ -17,9 +17,10 @@ import java.util.function.IntFunction;
  *
  * @param mean of the result
  * @param variance of the result, zero or more
+ * @param varianceStandardError how far the number of draws leaves the variance open
  * @param shares one for each input, in their order; empty when nothing varies
  */
-public record Sobol(double mean, double variance, List<Share> shares) {
+public record Sobol(double mean, double variance, double varianceStandardError, List<Share> shares) {
     public Sobol {
         Require.finite("mean", mean);
         Require.notNegative("variance", variance);
@@ -74,6 +75,8 @@ public record Sobol(double mean, double variance, List<Share> shares) {
     }
 
     /**
+     * The shares by the estimators asked for.
+     *
      * @param a results of the first sample, at least two, finite
      * @param b results of the second, equally many
      * @param mixed for the number of an input: the results of the first sample with that input out of the second; asked once each
@@ -102,7 +105,7 @@ public record Sobol(double mean, double variance, List<Share> shares) {
         double variance = mean(spread);
         // Rounding of equal results is no variance.
         if (Math.sqrt(variance) <= 1e-12 * Math.abs(mean)) {
-            return new Sobol(mean, 0, List.of());
+            return new Sobol(mean, 0, 0, List.of());
         }
         List<Share> shares = new ArrayList<>();
         for (int input = 0; input < inputs; input++) {
@@ -121,7 +124,7 @@ public record Sobol(double mean, double variance, List<Share> shares) {
             shares.add(new Share(
                     s, standardError(first, s, spread, variance), t, standardError(total, t, spread, variance)));
         }
-        return new Sobol(mean, variance, shares);
+        return new Sobol(mean, variance, standardError(spread, variance, ones(a.length), 1), shares);
     }
 
     /** Of a ratio of means: the scatter of what is left of the upper draws after the ratio times the lower. */
@@ -132,6 +135,12 @@ public record Sobol(double mean, double variance, List<Share> shares) {
             sum += left * left;
         }
         return Math.sqrt(sum / (upper.length - 1.0) / upper.length) / meanOfLower;
+    }
+
+    private static double[] ones(int count) {
+        double[] ones = new double[count];
+        java.util.Arrays.fill(ones, 1);
+        return ones;
     }
 
     private static double[] from(double mean, double[] values) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.ask.Notebook;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
@@ -15,7 +16,6 @@ import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdBooks;
 import org.scalepan.production.insects.Harvest;
-import org.scalepan.production.insects.InsectBooks;
 import org.scalepan.production.insects.InsectFarm;
 
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
@@ -40,19 +40,21 @@ final class SystemReading {
 
     /** Reads a system; after a fault the result is empty and the fault is in the body. */
     Optional<Inventory> read(Body body) {
+        return notebook(body).map(read -> read.inventory(library));
+    }
+
+    /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
+    Optional<Notebook> notebook(Body body) {
         Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
         int before = body.flaws().size();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
-        if (kind.get().equals("insects")) {
-            Optional<InsectFarm> farm = insects(body);
-            body.close();
-            return farm.filter(read -> body.flaws().size() == before).map(read -> InsectBooks.inventory(library, read));
-        }
-        Optional<Herd> herd = herd(body);
+        Optional<Notebook> read = kind.get().equals("insects")
+                ? insects(body).map(Notebook.Insects::new)
+                : herd(body).map(Notebook.Animals::new);
         body.close();
-        return herd.filter(read -> body.flaws().size() == before).map(read -> HerdBooks.inventory(library, read));
+        return read.filter(found -> body.flaws().size() == before);
     }
 
     private Optional<InsectFarm> insects(Body body) {
