@@ -70,7 +70,7 @@ public final class BreakEvenWords {
                 .map(range ->
                         " (" + Math.round(100 * answer.question().sampling().coverage())
                                 + " % interval over the draws: " + range + ")")
-                .orElse("");
+                .orElse(" (the draws leave it open at both ends)");
         return text.append(draws)
                 .append(". ")
                 .append(found.rising() ? "Below" : "Above")
@@ -90,7 +90,8 @@ public final class BreakEvenWords {
                                 .collect(java.util.stream.Collectors.joining("; "))
                         + ".";
             case NO_EFFECT ->
-                capital(input.words()) + " does not change " + sentences.measure() + ", of " + system() + ".";
+                "Changing " + input.words() + " makes no difference to " + sentences.measure() + ", of " + system()
+                        + ".";
             case ALWAYS_ABOVE -> limit(none.nearest().orElseThrow(), "above");
             case ALWAYS_BELOW -> limit(none.nearest().orElseThrow(), "below");
             case JUMP ->
@@ -111,7 +112,7 @@ public final class BreakEvenWords {
         Entry input = answer.question().input();
         if (value == 0) {
             return input.unit().endsWith(" a year")
-                    ? "Even without " + input.words()
+                    ? "Even without " + input.words().replaceFirst("^all ", "any ")
                     : "Even if " + input.words() + " were 0";
         }
         if (value >= NO_LIMIT) {

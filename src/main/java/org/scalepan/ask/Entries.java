@@ -306,8 +306,10 @@ public final class Entries {
                         .toList());
     }
 
-    private void herd(Herd herd) {
+    private void herd(Herd records) {
         String product = notebook.inventory(library).output().product().id();
+        // With another yield, another product might give the most protein; the question stays about this one.
+        Herd herd = records.withProduct(product);
         herd.yields().stream()
                 .filter(yield -> HerdBooks.product(herd.category(), yield.kind())
                         .filter(product::equals)
@@ -316,7 +318,7 @@ public final class Entries {
                 .ifPresent(main -> yieldOf(herd, main));
         single(
                 "heads",
-                "the number of heads",
+                "the number of animals",
                 "heads",
                 herd.heads(),
                 LEAST_OUTPUT,

@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
@@ -56,8 +57,10 @@ public record InputName(Kind kind, String words, List<String> rows) {
      * Names a stream of draws.
      *
      * @param choices the choices of study of the literature, with what they choose for
+     * @param lines the lines of inventories that factors stand in, by the factor's id
      */
-    static InputName of(Library library, DrawBook.Stream stream, java.util.Map<DrawBook.Stream, String> choices) {
+    static InputName of(
+            Library library, DrawBook.Stream stream, Map<DrawBook.Stream, String> choices, Map<String, String> lines) {
         String product = choices.get(stream);
         if (product != null) {
             return new InputName(Kind.CHOICE_OF_STUDY, "which study of " + product + " speaks", List.of());
@@ -77,15 +80,16 @@ public record InputName(Kind kind, String words, List<String> rows) {
                             + label(library, results.get(0).cited().source()),
                     results.stream().map(PublishedResult::id).toList());
         }
-        return ofRow(library, stream.id());
+        return ofRow(library, stream.id(), Optional.ofNullable(lines.get(stream.id())));
     }
 
-    private static InputName ofRow(Library library, String id) {
+    private static InputName ofRow(Library library, String id, Optional<String> line) {
         int slash = id.indexOf('/');
         if (slash > 0) {
             // A doubt that the guidelines give for a whole kind of factor is drawn apart for each factor.
-            InputName doubt = ofRow(library, id.substring(0, slash));
-            return new InputName(doubt.kind(), doubt.words() + " (" + id.substring(slash + 1) + ")", doubt.rows());
+            InputName doubt = ofRow(library, id.substring(0, slash), line);
+            return new InputName(
+                    doubt.kind(), doubt.words() + " for " + line.orElse(id.substring(slash + 1)), doubt.rows());
         }
         for (Table table : library.tables()) {
             for (Row row : table.rows()) {
@@ -105,7 +109,7 @@ public record InputName(Kind kind, String words, List<String> rows) {
                 }
             }
         }
-        return new InputName(Kind.FACTOR, words(id.substring(id.lastIndexOf('.') + 1)), List.of());
+        return new InputName(Kind.FACTOR, line.orElse(words(id.substring(id.lastIndexOf('.') + 1))), List.of());
     }
 
     private static Optional<String> first(Row row, List<String> columns) {

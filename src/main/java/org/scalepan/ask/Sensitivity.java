@@ -93,9 +93,21 @@ public record Sensitivity(
      *
      * @param lowValue the entry moved down, within its limits
      * @param highValue the entry moved up
+     * @param central the figure with the entry as recorded
      */
     public record EntrySwing(
-            Entry entry, double percent, double lowValue, double highValue, double atLow, double atHigh) {}
+            Entry entry,
+            double percent,
+            double lowValue,
+            double highValue,
+            double central,
+            double atLow,
+            double atHigh) {
+        /** By how many percent the figure is another than with the entry as recorded. */
+        public double change(double figure) {
+            return 100 * (figure - central) / Math.abs(central);
+        }
+    }
 
     /** The uncertain inputs of a question, found by a trial of two draws. */
     public static SortedSet<Stream> inputs(Library library, Question question) {
@@ -162,8 +174,11 @@ public record Sensitivity(
             // An input that changes no draw at all is a factor without a spread.
             if (share.total() > 0) {
                 Stream stream = ordered.get(i);
-                inputs.add(
-                        new Input(stream, InputName.of(library, stream, middle.names()), share, middle.swing(stream)));
+                inputs.add(new Input(
+                        stream,
+                        InputName.of(library, stream, middle.names(), middle.lines()),
+                        share,
+                        middle.swing(stream)));
             }
         }
         inputs.sort(Comparator.<Input>comparingDouble(input -> -input.share().total())
@@ -218,8 +233,10 @@ public record Sensitivity(
             double high = entry.within(entry.present() * (1 + percent / 100));
             double atLow = central(library, question, recorded, entry.at().apply(low));
             double atHigh = central(library, question, recorded, entry.at().apply(high));
-            if (Math.max(Math.abs(atLow - central), Math.abs(atHigh - central)) > 1e-12 * Math.abs(central)) {
-                swings.add(new EntrySwing(entry, percent, low, high, atLow, atHigh));
+            // A change is told as a part of the figure, which none can be of nothing.
+            if (central != 0
+                    && Math.max(Math.abs(atLow - central), Math.abs(atHigh - central)) > 1e-12 * Math.abs(central)) {
+                swings.add(new EntrySwing(entry, percent, low, high, central, atLow, atHigh));
             }
         }
         swings.sort(Comparator.<EntrySwing>comparingDouble(swing -> -Math.abs(swing.atHigh() - swing.atLow()))
@@ -317,6 +334,18 @@ public record Sensitivity(
 
         Map<Stream, String> names() {
             return names;
+        }
+
+        /** Where factors stand in the inventories, by the factor's id. */
+        Map<String, String> lines() {
+            Map<String, String> lines = new HashMap<>();
+            java.util.stream.Stream.concat(java.util.stream.Stream.of(sides.standing()), sides.reference().stream())
+                    .filter(SystemQuote.class::isInstance)
+                    .flatMap(standing -> ((SystemQuote) standing).inventory().flows().stream())
+                    .forEach(flow -> flow.term()
+                            .uses()
+                            .forEach(use -> lines.putIfAbsent(use.factor().id(), flow.what())));
+            return lines;
         }
 
         double central() {

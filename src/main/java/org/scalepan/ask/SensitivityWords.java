@@ -56,8 +56,12 @@ public final class SensitivityWords {
 
     /** What a moved entry does. */
     public String entry(Sensitivity.EntrySwing swing) {
-        return swing.entry().words() + " " + Print.footprint(swing.percent()) + " % lower or higher: "
-                + Print.footprint(swing.atLow()) + " or " + Print.footprint(swing.atHigh()) + " " + sentences.unit();
+        return swing.entry().words() + " " + Print.footprint(swing.percent()) + " % lower or higher: the figure "
+                + change(swing.change(swing.atLow())) + " or " + change(swing.change(swing.atHigh()));
+    }
+
+    private static String change(double percent) {
+        return Print.footprint(Math.abs(percent)) + " % " + (percent < 0 ? "lower" : "higher");
     }
 
     /** What a reader must know of the shares. */

@@ -91,9 +91,11 @@ final class SensitivityView {
         ObjectNode low = node.putObject("lower");
         low.put("value", Numbers.rounded(swing.lowValue()));
         low.put("footprint", Numbers.rounded(swing.atLow()));
+        low.put("change_percent", Numbers.rounded(swing.change(swing.atLow())));
         ObjectNode high = node.putObject("higher");
         high.put("value", Numbers.rounded(swing.highValue()));
         high.put("footprint", Numbers.rounded(swing.atHigh()));
+        high.put("change_percent", Numbers.rounded(swing.change(swing.atHigh())));
         node.put("text", words.entry(swing));
         return node;
     }

@@ -53,6 +53,22 @@ public record Herd(
                 records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product);
     }
 
+    /** The same herd, asked about one of the products that it gives. */
+    public Herd withProduct(String id) {
+        return new Herd(
+                records,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                heads,
+                yields,
+                manure,
+                cattle,
+                Optional.of(id));
+    }
+
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
     public record Yield(Kind kind, double kilograms) {}
 
