@@ -21,7 +21,7 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
-import org.scalepan.production.herd.HerdBooks;
+import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 
@@ -242,7 +242,7 @@ public final class Entries {
         if (drying.isEmpty()) {
             return;
         }
-        Background background = new Background(library);
+        Background background = Background.of(library);
         OptionalDouble published = background
                 .row("processing_factors", DRYING, "energy-demand")
                 .map((BackgroundFactor row) ->
@@ -311,7 +311,7 @@ public final class Entries {
         // With another yield, another product might give the most protein; the question stays about this one.
         Herd herd = records.withProduct(product);
         herd.yields().stream()
-                .filter(yield -> HerdBooks.product(herd.category(), yield.kind())
+                .filter(yield -> HerdOutput.product(herd.category(), yield.kind())
                         .filter(product::equals)
                         .isPresent())
                 .findFirst()

@@ -24,7 +24,7 @@ public final class EnergyBooks {
 
     EnergyBooks(Library library, Ledger ledger, FarmRecords records) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.ledger = ledger;
         this.region = records.region();
         this.year = records.year();
@@ -59,7 +59,7 @@ public final class EnergyBooks {
 
     /** kg CO2e per kWh that the library takes for a place and a year, centrally, where it has one. */
     public static OptionalDouble intensity(Library library, String carrier, FarmRecords records) {
-        Background background = new Background(library);
+        Background background = Background.of(library);
         return background
                 .nearest(FACTORS, carrier, "ghg-life-cycle", records.region(), records.year())
                 .map(row -> OptionalDouble.of(background.factor(row).central()))

@@ -51,7 +51,7 @@ final class RecordsSent {
               "feed": [{"ingredient": "maize", "kg": 500}], "energy": [{"carrier": "diesel", "amount": 20}],
               "water_m3": 200, "transport": [{"mode": "truck-average", "tonne_km": 30}],
               "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300,
-              "co_products": [{"kg": 3000}], "grid_ghg_per_kwh": 0.2},
+              "grid_ghg_per_kwh": 0.2},
              "indicators": ["ghg"], "draws": 1000}
             """;
     private static final String FLOCK = """
