@@ -61,7 +61,7 @@ final class SensitivityRoutes {
         question.put("credit", credit ? "yes" : "no");
         question.put("percent", usual);
         question.putAll(scalars.resolved());
-        question.put("draws", asked.sampling().draws());
+        question.put("draws", (long) asked.sampling().draws());
         return Answer.of(Answer.JSON, new SensitivityView(library, Sensitivity.of(library, asked)).json(question));
     }
 

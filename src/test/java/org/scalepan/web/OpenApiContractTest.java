@@ -330,7 +330,6 @@ class OpenApiContractTest {
                 "protein bases",
                 () -> Stream.of(ProteinBasis.values()).map(ProteinBasis::id).toList());
         own.put("note codes", OpenApiContractTest::noteCodes);
-        own.put("entries of records", () -> org.scalepan.ask.Entries.NAMES);
         own.put(
                 "reasons without a break-even",
                 () -> Stream.of(org.scalepan.ask.BreakEven.Reason.values())
