@@ -43,14 +43,17 @@ public final class DrawBook {
 
         /** Random numbers by seed. */
         static Source seeded(long seed) {
-            return (stream, count) ->
-                    stream.choice() ? Draws.uniforms(stream.id(), seed, count) : Draws.scores(stream.id(), seed, count);
+            return (stream, count) -> stream.choice()
+                    ? Draws.uniforms(stream.id(), seed, count)
+                    : KeptScores.of(stream.id(), seed, count);
         }
 
         /** The same seed once more: numbers that have nothing to do with those of {@link #seeded}. */
         static Source seededAnew(long seed) {
-            Source first = seeded(seed);
-            return (stream, count) -> first.draw(new Stream("anew/" + stream.id(), stream.choice()), count);
+            return (stream, count) -> {
+                String id = "anew/" + stream.id();
+                return stream.choice() ? Draws.uniforms(id, seed, count) : Draws.scores(id, seed, count);
+            };
         }
     }
 
@@ -81,6 +84,23 @@ public final class DrawBook {
             throw new IllegalArgumentException("books of different length: " + draws + " and " + from.draws);
         }
         return new DrawBook(source, draws, Optional.of(new Exchange(stream, from, this)));
+    }
+
+    /**
+     * The same book at some places only, for what is not wanted at all of them. Draw i of it is draw {@code places[i]} of this one.
+     *
+     * @param places valid indices of draws
+     */
+    public DrawBook only(int[] places) {
+        return new DrawBook((stream, count) -> at(places, read(stream)), places.length);
+    }
+
+    private static double[] at(int[] places, double[] all) {
+        double[] some = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
+            some[i] = all[places[i]];
+        }
+        return some;
     }
 
     public int size() {
