@@ -50,6 +50,8 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
         all.addAll(new SubstitutionRoutes(library).routes());
+        all.addAll(new BreakEvenRoutes(library).routes());
+        all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);

@@ -334,9 +334,21 @@ class OpenApiContractTest {
         own.put("nutrition bases", Basis::ids);
         own.put("nutrition notes", OpenApiContractTest::caveats);
         own.put("note codes", OpenApiContractTest::noteCodes);
+        own.put(
+                "reasons without a break-even",
+                () -> Stream.of(org.scalepan.ask.BreakEven.Reason.values())
+                        .map(org.scalepan.ask.BreakEven.Reason::id)
+                        .toList());
+        own.put(
+                "kinds of input",
+                () -> Stream.of(org.scalepan.ask.InputName.Kind.values())
+                        .map(org.scalepan.ask.InputName.Kind::id)
+                        .toList());
         own.put("warning codes", () -> {
             Set<String> codes = new LinkedHashSet<>(noteCodes());
             codes.addAll(List.of(
+                    "noisy-shares",
+                    "records-certain",
                     "few-studies",
                     "no-evidence",
                     "region-fallback",

@@ -77,6 +77,8 @@ class TurnstileTest {
         assertEquals(
                 Set.of(
                         "/v1/comparison",
+                        "/v1/break-even",
+                        "/v1/sensitivity",
                         "/v1/footprint",
                         "/v1/substitution",
                         "/v1/table",
