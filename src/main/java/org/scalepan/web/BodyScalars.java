@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The fields of a body that the questions about published products have as query parameters: read by the same rules. */
 final class BodyScalars {
@@ -28,10 +29,11 @@ final class BodyScalars {
      * body with {@link #returnFaults}.
      *
      * @param boundaries the ends of the account that this question allows
+     * @param own further fields of this question that are read like parameters
      */
-    static Parameters of(Body body, List<String> boundaries) {
+    static Parameters of(Body body, List<String> boundaries, String... own) {
         Map<String, String> given = new LinkedHashMap<>();
-        for (String field : RULER) {
+        for (String field : Stream.concat(Stream.of(own), RULER.stream()).toList()) {
             Optional<String> value = field.equals("boundary") ? body.oneOf(field, boundaries) : body.scalar(field);
             value.ifPresent(text -> given.put(field, text));
         }

@@ -42,6 +42,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ResultRoutes(library).routes());
         all.addAll(new SourceRoutes(library).routes());
         all.addAll(new ComparisonRoutes(library).routes());
+        all.addAll(new ClaimRoutes(library).routes());
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());

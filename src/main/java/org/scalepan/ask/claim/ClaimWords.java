@@ -1,0 +1,331 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.uncertainty.Summary;
+
+/** Says of a checked claim why it comes out as it does, and what can be said instead. */
+final class ClaimWords {
+    private static final Map<String, String> OF_INDICATOR = Map.of(
+            "ghg", "greenhouse gas emissions",
+            "land", "land",
+            "energy", "energy",
+            "water", "fresh water",
+            "water-footprint", "water (green, blue and grey)",
+            "feed", "feed",
+            "feed-dry-matter", "feed dry matter");
+
+    private final Library library;
+    private final ClaimQuestion question;
+    private final Side side;
+    private final List<Cell> cells;
+    private final List<PairedFinding> paired;
+
+    ClaimWords(Library library, ClaimQuestion question, Side side, List<Cell> cells, List<PairedFinding> paired) {
+        this.library = library;
+        this.question = question;
+        this.side = side;
+        this.cells = cells;
+        this.paired = paired;
+    }
+
+    /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
+    static String claim(ClaimQuestion question, String product) {
+        String noun = noun(question.ruler());
+        if (question.claimed().times().isEmpty()) {
+            return product + " " + verb(question.ruler()) + " no " + noun;
+        }
+        return product + " " + verb(question.ruler()) + " " + question.claimed().words() + " " + noun + " than "
+                + question.reference().map(Side::words).orElse("");
+    }
+
+    private static String noun(Ruler ruler) {
+        return OF_INDICATOR.getOrDefault(
+                ruler.indicator().id(), ruler.indicator().id());
+    }
+
+    private static String verb(Ruler ruler) {
+        return ruler.indicator().isWarming() ? "causes" : "needs";
+    }
+
+    /** {@code per kg protein, up to the farm gate}. */
+    static String basis(Ruler ruler) {
+        return "per " + ruler.per().words() + ", " + new Sentences(ruler, 0.9).boundary();
+    }
+
+    String reason(Overall overall) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(asked());
+        sentences.addAll(elsewhere(overall));
+        pairedInWords().ifPresent(sentences::add);
+        return String.join(" ", sentences);
+    }
+
+    private String asked() {
+        Cell asked = cells.get(0);
+        String where = capital(basis(asked.ruler()));
+        if (!asked.speaks()) {
+            return where + ", there is no evidence: " + missing(asked) + ".";
+        }
+        if (question.claimed().times().isEmpty()) {
+            Sentences sentences =
+                    new Sentences(asked.ruler(), question.sampling().coverage());
+            return where + ", " + side.words() + " " + verb(asked.ruler()) + " "
+                    + asked.product().footprint().map(sentences::footprint).orElse("") + " (" + percent()
+                    + " interval; " + asked.product().amount()
+                    + "). "
+                    + (asked.verdict() == Verdict.FAILS
+                            ? "A footprint of none fails on every boundary on which a study has measured one."
+                            : "With credits taken off, " + asked.verdict().words() + ".");
+        }
+        double probability = asked.probability().orElseThrow().value();
+        String likelihood = asked.bearsLikelihood()
+                ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
+                : "; fewer than " + Likelihood.FEWEST_STUDIES
+                        + " studies on a side are too few for a likelihood, the evidence is thin";
+        return where + ", " + ratio(asked) + ", and at least " + Print.ratio(times()) + " times comes out in "
+                + Sentences.share(probability) + " of the draws: "
+                + asked.verdict().words() + " there (" + amounts(asked)
+                + likelihood + ").";
+    }
+
+    /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
+    private String ratio(Cell cell) {
+        Summary timesLess = cell.timesLess().orElseThrow();
+        return referenceWords() + " has " + Sentences.ratio(timesLess) + " times the "
+                + new Sentences(cell.ruler(), question.sampling().coverage()).indicator() + " of " + side.words();
+    }
+
+    private List<String> elsewhere(Overall overall) {
+        List<Cell> others =
+                cells.subList(1, cells.size()).stream().filter(Cell::speaks).toList();
+        if (others.isEmpty()) {
+            return cells.get(0).speaks()
+                    ? List.of("No other basis has evidence.")
+                    : List.of("No basis of this library has evidence for both.");
+        }
+        List<String> sentences = new ArrayList<>();
+        List<Cell> holding =
+                others.stream().filter(cell -> cell.verdict() == Verdict.HOLDS).toList();
+        List<Cell> failing =
+                others.stream().filter(cell -> cell.verdict() == Verdict.FAILS).toList();
+        if (!holding.isEmpty()) {
+            String only = overall == Overall.HOLDS_ONLY_FOR ? "It holds only " : "It also holds ";
+            sentences.add(only + String.join("; ", bases(holding)) + "." + animalsOnly(holding));
+        } else if (overall != Overall.HOLDS) {
+            sentences.add("It holds on none of the other " + bases(others).size()
+                    + " boundaries with evidence.".replace("1 boundaries", "1 boundary"));
+        }
+        if (!failing.isEmpty()) {
+            sentences.add("It fails " + String.join("; ", bases(failing)) + ".");
+        }
+        return sentences.stream()
+                .map(text -> text.replace("none of the other 1 boundaries", "no other basis"))
+                .toList();
+    }
+
+    private static String animalsOnly(List<Cell> holding) {
+        return holding.stream()
+                .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The boundaries with their units, and the warming sets where not all of the grid say the same. */
+    static List<String> bases(List<Cell> cells) {
+        Map<String, List<Cell>> byBoundary = cells.stream()
+                .collect(Collectors.groupingBy(
+                        cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
+        return byBoundary.values().stream().map(ClaimWords::base).toList();
+    }
+
+    private static String base(List<Cell> cells) {
+        Ruler ruler = cells.get(0).ruler();
+        String units = cells.stream()
+                .map(cell -> cell.ruler().per().words())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        String sets = ruler.indicator().isWarming()
+                ? cells.stream()
+                        .map(cell -> cell.ruler().gwp().name())
+                        .distinct()
+                        .collect(Collectors.joining(", ", " (", ")"))
+                : "";
+        return new Sentences(ruler, 0.9).boundary() + " per " + units + sets;
+    }
+
+    /** {@code 0 of 1 study that assessed both found 100 times or more: oonincx-deboer-2012 5.5 to 13.} */
+    private Optional<String> pairedInWords() {
+        if (paired.isEmpty() || question.claimed().times().isEmpty()) {
+            return Optional.empty();
+        }
+        long agreeing =
+                paired.stream().filter(one -> one.study().central() >= times()).count();
+        String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
+        return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
+                + " from studies that assessed both " + (paired.size() == 1 ? "is" : "are") + " at least "
+                + Print.ratio(times()) + " times: " + found + ".");
+    }
+
+    private String found(PairedFinding one) {
+        String band = one.low().isPresent() && one.high().isPresent()
+                ? Print.ratio(one.low().getAsDouble()) + " to "
+                        + Print.ratio(one.high().getAsDouble())
+                : Print.ratio(one.study().central());
+        String origin = one.study().origin() == PairedStudy.Origin.PRINTED ? " (printed" : " (from its two results";
+        return band + " times " + basis(one.ruler()) + " in "
+                + label(one.study().study()) + origin + ")";
+    }
+
+    private String label(String source) {
+        return library.reference(source).map(reference -> reference.label()).orElse(source);
+    }
+
+    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
+    Instead instead() {
+        Optional<Cell> cell = cells.stream()
+                .filter(one -> question.reference().isPresent()
+                        ? one.bounds().isPresent()
+                        : one.product().leastCaused().isPresent())
+                .min(Comparator.comparingInt(this::remoteness));
+        if (cell.isEmpty()) {
+            return new Instead(
+                    "Nothing can be said of " + side.words()
+                            + question.reference()
+                                    .map(other -> " against " + other.words())
+                                    .orElse("")
+                            + " from this library; if you have a farm's records, send them as a system.",
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    List.of());
+        }
+        return question.reference().isPresent() ? instead(cell.get()) : caused(cell.get());
+    }
+
+    private int remoteness(Cell cell) {
+        Ruler ruler = cell.ruler();
+        Ruler asked = question.ruler();
+        int boundary =
+                ruler.boundary().equals(asked.boundary()) ? 0 : ruler.boundary().equals("animal") ? 8 : 4;
+        return boundary
+                + (ruler.per() == asked.per() ? 0 : 2)
+                + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
+    }
+
+    private Instead instead(Cell cell) {
+        Cell.Bounds bounds = cell.bounds().orElseThrow();
+        String where = capital(basis(cell.ruler())) + ", ";
+        String behind = " with 90 % probability (" + amounts(cell) + warmingSet(cell.ruler()) + ")" + thin(cell);
+        if (bounds.less()) {
+            return new Instead(
+                    where + side.words() + " " + verb(cell.ruler()) + " at least " + number(bounds.least())
+                            + " times less " + noun(cell.ruler()) + " than " + referenceWords() + "," + behind,
+                    Optional.of(cell.ruler()),
+                    OptionalDouble.of(bounds.least()),
+                    OptionalDouble.empty(),
+                    sources(cell));
+        }
+        if (bounds.more()) {
+            return new Instead(
+                    where + side.words() + " " + verb(cell.ruler()) + " more " + noun(cell.ruler()) + " than "
+                            + referenceWords() + ": at least " + number(bounds.reverseLeast()) + " times as much,"
+                            + behind,
+                    Optional.of(cell.ruler()),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(bounds.reverseLeast()),
+                    sources(cell));
+        }
+        return new Instead(
+                where + "no reduction can be defended with 90 % probability: " + ratio(cell) + " (" + percent()
+                        + " interval; " + amounts(cell) + warmingSet(cell.ruler()) + ")" + thin(cell),
+                Optional.of(cell.ruler()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                sources(cell));
+    }
+
+    /** Without a reference: what the product causes at least. */
+    private Instead caused(Cell cell) {
+        Ruler ruler = cell.ruler();
+        return new Instead(
+                capital(basis(ruler)) + ", " + side.words() + " " + verb(ruler) + " at least "
+                        + number(cell.product().leastCaused().getAsDouble()) + " "
+                        + new Sentences(ruler, 0.9).unit() + ", with 90 % probability ("
+                        + cell.product().amount() + warmingSet(ruler) + ")" + thin(cell),
+                Optional.of(ruler),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                sources(cell));
+    }
+
+    private static String thin(Cell cell) {
+        String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
+        return "." + (cell.bearsLikelihood() ? "" : " So few studies carry no more than this library's own draws.")
+                + animals;
+    }
+
+    private static List<String> sources(Cell cell) {
+        return Stream.concat(
+                        cell.product().results().stream(),
+                        cell.reference().stream().flatMap(other -> other.results().stream()))
+                .map(result -> result.cited().source())
+                .collect(Collectors.toCollection(TreeSet::new))
+                .stream()
+                .toList();
+    }
+
+    private static String amounts(Cell cell) {
+        return cell.product().amount()
+                + cell.reference().map(other -> ", " + other.amount()).orElse("");
+    }
+
+    private static String missing(Cell cell) {
+        return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .flatMap(one -> one.missing().stream())
+                .findFirst()
+                .orElse("a footprint with credits may not be above zero, and then no ratio can be made");
+    }
+
+    private static String warmingSet(Ruler ruler) {
+        return ruler.indicator().isWarming() ? "; " + ruler.gwp().name() : "";
+    }
+
+    private double times() {
+        return question.claimed().times().orElseThrow();
+    }
+
+    private String referenceWords() {
+        return question.reference().map(Side::words).orElse("");
+    }
+
+    private String percent() {
+        return Math.round(question.sampling().coverage() * 100) + " %";
+    }
+
+    /** A number that is rounded already. */
+    private static String number(double rounded) {
+        return SignificantFigures.text(rounded, 2);
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}
