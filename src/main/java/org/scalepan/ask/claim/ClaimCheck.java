@@ -18,6 +18,7 @@ import org.scalepan.footprint.DrawBook;
  * @param cells the claim on every basis with evidence; the first is the one asked, with or without evidence
  * @param halfMeasured bases on which only one of the sides has been measured
  * @param reason why the verdict is as it is, in sentences
+ * @param shortly the same in half a sentence, for an answer about many products
  * @param paired what studies that assessed both found
  */
 public record ClaimCheck(
@@ -29,6 +30,7 @@ public record ClaimCheck(
         List<HalfMeasured> halfMeasured,
         Overall overall,
         String reason,
+        String shortly,
         Instead instead,
         List<PairedFinding> paired,
         Differences differences,
@@ -63,23 +65,14 @@ public record ClaimCheck(
         return overall != Overall.NOT_TRACEABLE;
     }
 
-    /** How many footprints must be drawn for one side of a question. */
-    static int footprints(Library library, ClaimQuestion question, Side side) {
-        int sides = question.reference().isPresent() ? 2 : 1;
-        return sides
-                * new Grid(library, question.ruler())
-                        .rulers(side, question.reference())
-                        .size();
-    }
-
-    /** Checks the claim for one of its sides, drawn from a book that all sides share. */
-    static ClaimCheck of(Library library, ClaimQuestion question, Side side, DrawBook book) {
-        Grid grid = new Grid(library, question.ruler());
+    /** Checks the claim for one of its sides on the rulers of its grid, drawn from a book that all sides share. */
+    static ClaimCheck of(
+            Library library, ClaimQuestion question, Side side, Grid grid, List<Ruler> rulers, DrawBook book) {
         Standing product = side.on(library, question.ruler(), question.sampling(), book);
         Optional<Standing> reference =
                 question.reference().map(other -> other.on(library, question.ruler(), question.sampling(), book));
         List<Cell> cells = new ArrayList<>();
-        for (Ruler ruler : grid.rulers(side, question.reference())) {
+        for (Ruler ruler : rulers) {
             boolean asked = cells.isEmpty();
             cells.add(Cell.of(
                     question.claimed(),
@@ -105,6 +98,7 @@ public record ClaimCheck(
                 halfMeasured(library, grid, question, side),
                 overall,
                 words.reason(overall),
+                words.shortly(),
                 words.instead(),
                 paired,
                 Differences.of(cells),
@@ -118,7 +112,7 @@ public record ClaimCheck(
                         .filter(base -> base.per() == question.ruler().per())
                         .forEach(base -> {
                             boolean product = side.speaks(library, base);
-                            if (product != other.speaks(library, base)) {
+                            if (product != grid.referenceSpeaks(base)) {
                                 found.add(new HalfMeasured(
                                         base.boundary(),
                                         product ? side.words() : other.words(),

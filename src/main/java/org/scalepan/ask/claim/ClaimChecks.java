@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
 import org.scalepan.ask.Grounds;
+import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Standing;
 import org.scalepan.cite.Reference;
@@ -79,21 +80,20 @@ public record ClaimChecks(
         if (question.subject().sides().size() == 1) {
             return checks.get(0).reason();
         }
-        String each = checks.stream()
-                .map(check -> check.side().words() + ": " + shortly(check))
-                .collect(Collectors.joining("; "));
+        String each = checks.stream().map(ClaimCheck::shortly).collect(Collectors.joining("; "));
+        String animals = checks.stream()
+                .flatMap(check -> check.holding().stream())
+                .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .map(text -> " Gases of the animals alone are not the footprint of a product.")
+                .orElse("");
         String none = silent.isEmpty()
                 ? ""
                 : " No evidence for " + silent.stream().map(Side::words).collect(Collectors.joining(", ")) + ".";
         return capital(question.subject().words()) + " are not one product; each was checked for itself "
-                + ClaimWords.basis(question.ruler()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + none;
-    }
-
-    private static String shortly(ClaimCheck check) {
-        String asked = check.asked().verdict().words() + " on the basis asked";
-        return check.overall() == Overall.HOLDS_ONLY_FOR
-                ? asked + ", it holds " + String.join("; ", ClaimWords.bases(check.holding()))
-                : asked;
+                + ClaimWords.basis(question.ruler()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
+                + none;
     }
 
     /** The sentence of the product that says most of the basis asked: the one with the most studies behind it. */

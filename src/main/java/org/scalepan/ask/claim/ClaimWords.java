@@ -15,6 +15,7 @@ import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
@@ -30,6 +31,8 @@ final class ClaimWords {
             "water-footprint", "water (green, blue and grey)",
             "feed", "feed",
             "feed-dry-matter", "feed dry matter");
+
+    private static final String ANIMAL = "animal";
 
     private final Library library;
     private final ClaimQuestion question;
@@ -48,10 +51,12 @@ final class ClaimWords {
     /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
     static String claim(ClaimQuestion question, String product) {
         String noun = noun(question.ruler());
+        boolean many = product.equals(Subject.INSECTS);
+        String verb = many ? verb(question.ruler()).replaceFirst("s$", "") : verb(question.ruler());
         if (question.claimed().times().isEmpty()) {
-            return product + " " + verb(question.ruler()) + " no " + noun;
+            return product + " " + verb + " no " + noun;
         }
-        return product + " " + verb(question.ruler()) + " " + question.claimed().words() + " " + noun + " than "
+        return product + " " + verb + " " + question.claimed().words() + " " + noun + " than "
                 + question.reference().map(Side::words).orElse("");
     }
 
@@ -86,7 +91,7 @@ final class ClaimWords {
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.ruler(), question.sampling().coverage());
-            return where + ", " + side.words() + " " + verb(asked.ruler()) + " "
+            return capital(sentences.boundary()) + ", " + side.words() + " " + verb(asked.ruler()) + " "
                     + asked.product().footprint().map(sentences::footprint).orElse("") + " (" + percent()
                     + " interval; " + asked.product().amount()
                     + "). "
@@ -118,26 +123,57 @@ final class ClaimWords {
         if (others.isEmpty()) {
             return cells.get(0).speaks()
                     ? List.of("No other basis has evidence.")
-                    : List.of("No basis of this library has evidence for both.");
+                    : List.of("No basis of this library has evidence of all that is compared.");
+        }
+        if (question.claimed().times().isEmpty()) {
+            return measured(others);
         }
         List<String> sentences = new ArrayList<>();
-        List<Cell> holding =
-                others.stream().filter(cell -> cell.verdict() == Verdict.HOLDS).toList();
-        List<Cell> failing =
-                others.stream().filter(cell -> cell.verdict() == Verdict.FAILS).toList();
+        List<Cell> holding = with(Verdict.HOLDS, others);
+        List<Cell> failing = with(Verdict.FAILS, others);
         if (!holding.isEmpty()) {
             String only = overall == Overall.HOLDS_ONLY_FOR ? "It holds only " : "It also holds ";
-            sentences.add(only + String.join("; ", bases(holding)) + "." + animalsOnly(holding));
+            sentences.add(only + String.join("; ", bases(holding, cells)) + "." + animalsOnly(holding));
         } else if (overall != Overall.HOLDS) {
-            sentences.add("It holds on none of the other " + bases(others).size()
-                    + " boundaries with evidence.".replace("1 boundaries", "1 boundary"));
+            sentences.add("It holds on no other basis with evidence.");
         }
         if (!failing.isEmpty()) {
-            sentences.add("It fails " + String.join("; ", bases(failing)) + ".");
+            sentences.add("It " + (cells.get(0).verdict() == Verdict.FAILS ? "also fails " : "fails ")
+                    + String.join("; ", bases(failing, cells)) + ".");
         }
-        return sentences.stream()
-                .map(text -> text.replace("none of the other 1 boundaries", "no other basis"))
+        return sentences;
+    }
+
+    /** What was measured at other boundaries, once for each. */
+    private List<String> measured(List<Cell> others) {
+        Map<String, Cell> byBoundary = new LinkedHashMap<>();
+        others.stream()
+                .filter(cell -> !cell.ruler().boundary().equals(question.ruler().boundary()))
+                .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWords::plainer));
+        return byBoundary.values().stream()
+                .map(cell -> {
+                    Sentences sentences =
+                            new Sentences(cell.ruler(), question.sampling().coverage());
+                    return capital(sentences.boundary()) + ": "
+                            + cell.product()
+                                    .footprint()
+                                    .map(sentences::footprint)
+                                    .orElse("") + ".";
+                })
                 .toList();
+    }
+
+    /** Of the animals alone people speak per kg live weight, as it is measured. */
+    private static Cell plainer(Cell one, Cell other) {
+        return one.ruler().per() != FunctionalUnit.KG_LIVE
+                        && other.ruler().boundary().equals(ANIMAL)
+                        && other.ruler().per() == FunctionalUnit.KG_LIVE
+                ? other
+                : one;
+    }
+
+    private static List<Cell> with(Verdict verdict, List<Cell> cells) {
+        return cells.stream().filter(cell -> cell.verdict() == verdict).toList();
     }
 
     private static String animalsOnly(List<Cell> holding) {
@@ -148,27 +184,75 @@ final class ClaimWords {
                 .orElse("");
     }
 
-    /** The boundaries with their units, and the warming sets where not all of the grid say the same. */
-    static List<String> bases(List<Cell> cells) {
-        Map<String, List<Cell>> byBoundary = cells.stream()
-                .collect(Collectors.groupingBy(
-                        cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
-        return byBoundary.values().stream().map(ClaimWords::base).toList();
+    /** The verdict on one of many products, in half a sentence. */
+    String shortly() {
+        Cell asked = cells.get(0);
+        List<Cell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
+        List<Cell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
+        StringBuilder text = new StringBuilder(side.words()).append(": ");
+        if (!asked.speaks()) {
+            text.append("not measured on the basis asked");
+        } else if (question.claimed().times().isEmpty()) {
+            Sentences sentences =
+                    new Sentences(asked.ruler(), question.sampling().coverage());
+            text.append(asked.product().footprint().map(sentences::footprint).orElse(""))
+                    .append(", ")
+                    .append(asked.verdict().words());
+        } else {
+            text.append(ratio(asked)).append(", ").append(asked.verdict().words());
+        }
+        if (!holding.isEmpty()) {
+            text.append(", it holds ").append(String.join(" and ", bases(holding, cells)));
+        }
+        if (!asked.speaks() && !failing.isEmpty()) {
+            text.append(", it fails ").append(String.join(" and ", bases(failing, cells)));
+        }
+        return text.toString();
     }
 
-    private static String base(List<Cell> cells) {
-        Ruler ruler = cells.get(0).ruler();
-        String units = cells.stream()
-                .map(cell -> cell.ruler().per().words())
-                .distinct()
-                .collect(Collectors.joining(", "));
-        String sets = ruler.indicator().isWarming()
-                ? cells.stream()
-                        .map(cell -> cell.ruler().gwp().name())
-                        .distinct()
-                        .collect(Collectors.joining(", ", " (", ")"))
-                : "";
-        return new Sentences(ruler, 0.9).boundary() + " per " + units + sets;
+    /**
+     * Bases in words: the boundaries with their units, and the warming sets where not all of the grid say the same.
+     *
+     * @param chosen the cells to be told
+     * @param grid all cells
+     */
+    static List<String> bases(List<Cell> chosen, List<Cell> grid) {
+        Map<String, List<Cell>> byBoundary = chosen.stream()
+                .collect(Collectors.groupingBy(
+                        cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
+        return byBoundary.entrySet().stream()
+                .map(entry -> base(
+                        entry.getValue(),
+                        grid.stream()
+                                .filter(cell ->
+                                        cell.speaks() && cell.ruler().boundary().equals(entry.getKey()))
+                                .toList()))
+                .toList();
+    }
+
+    private static String base(List<Cell> chosen, List<Cell> atBoundary) {
+        Ruler ruler = chosen.get(0).ruler();
+        List<FunctionalUnit> units = units(chosen);
+        boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
+        FunctionalUnit first = ruler.boundary().equals(ANIMAL) && units.contains(FunctionalUnit.KG_LIVE)
+                ? FunctionalUnit.KG_LIVE
+                : units.get(0);
+        String per = all
+                ? first.words() + " and on every other unit checked"
+                : units.stream().map(FunctionalUnit::words).collect(Collectors.joining(", "));
+        List<String> sets = sets(chosen);
+        boolean everySet = !ruler.indicator().isWarming()
+                || sets.size() == sets(atBoundary).size();
+        return new Sentences(ruler, 0.9).boundary() + " per " + per
+                + (everySet ? "" : " (under " + String.join(", ", sets) + ")");
+    }
+
+    private static List<FunctionalUnit> units(List<Cell> cells) {
+        return cells.stream().map(cell -> cell.ruler().per()).distinct().toList();
+    }
+
+    private static List<String> sets(List<Cell> cells) {
+        return cells.stream().map(cell -> cell.ruler().gwp().name()).distinct().toList();
     }
 
     /** {@code 0 of 1 study that assessed both found 100 times or more: oonincx-deboer-2012 5.5 to 13.} */
@@ -266,7 +350,8 @@ final class ClaimWords {
     private Instead caused(Cell cell) {
         Ruler ruler = cell.ruler();
         return new Instead(
-                capital(basis(ruler)) + ", " + side.words() + " " + verb(ruler) + " at least "
+                capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " " + verb(ruler)
+                        + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
                         + new Sentences(ruler, 0.9).unit() + ", with 90 % probability ("
                         + cell.product().amount() + warmingSet(ruler) + ")" + thin(cell),
@@ -278,7 +363,10 @@ final class ClaimWords {
 
     private static String thin(Cell cell) {
         String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
-        return "." + (cell.bearsLikelihood() ? "" : " So few studies carry no more than this library's own draws.")
+        return "."
+                + (cell.bearsLikelihood()
+                        ? ""
+                        : " Fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side: the evidence is thin.")
                 + animals;
     }
 

@@ -1,8 +1,10 @@
 package org.scalepan.ask.claim;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -24,24 +26,39 @@ final class Grid {
 
     private final Library library;
     private final Ruler asked;
+    private final Optional<Side> reference;
+    private final Map<Ruler, Boolean> referenceSpeaks = new HashMap<>();
 
-    Grid(Library library, Ruler asked) {
+    Grid(Library library, ClaimQuestion question) {
         this.library = library;
-        this.asked = asked;
+        this.asked = question.ruler();
+        this.reference = question.reference();
     }
 
     /** The rulers on which both sides have a figure, or the product alone where there is no reference; the asked one always. */
-    List<Ruler> rulers(Side product, Optional<Side> reference) {
+    List<Ruler> rulers(Side product) {
         Set<Ruler> rulers = new LinkedHashSet<>(List.of(asked));
         for (Ruler base : bases()) {
-            if (product.speaks(library, base)
-                    && reference.filter(side -> !side.speaks(library, base)).isEmpty()) {
+            if (speak(base, product)) {
+                // A set under which no result can stand, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
                         .map(set -> base.on(base.per(), base.boundary(), set))
+                        .filter(ruler -> ruler.equals(base) || speak(ruler, product))
                         .forEach(rulers::add);
             }
         }
         return List.copyOf(rulers);
+    }
+
+    private boolean speak(Ruler ruler, Side product) {
+        return product.speaks(library, ruler) && referenceSpeaks(ruler);
+    }
+
+    /** True when the reference has a figure on a ruler, or there is none to have one; looked up once for all products. */
+    boolean referenceSpeaks(Ruler ruler) {
+        return referenceSpeaks.computeIfAbsent(
+                ruler,
+                key -> reference.filter(side -> !side.speaks(library, key)).isEmpty());
     }
 
     /** Every unit and boundary on the warming set asked, the boundary of the question and its unit first. */
