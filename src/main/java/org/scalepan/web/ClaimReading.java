@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.claim.ClaimChecks;
+import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimQuestion;
 import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Claimed;
@@ -116,8 +116,8 @@ final class ClaimReading {
         return parameters.errors().size() == before ? Optional.of(claimed) : Optional.empty();
     }
 
-    /** The whole question; empty after a fault. */
-    Optional<ClaimQuestion> question(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
+    /** The whole question, ready to be checked; empty after a fault. */
+    Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
         RulerReading reading = new RulerReading(library, parameters);
         Ruler ruler = reading.ruler(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
@@ -127,20 +127,17 @@ final class ClaimReading {
         if (!whole || !parameters.errors().isEmpty()) {
             return Optional.empty();
         }
-        ClaimQuestion question = new ClaimQuestion(subject.get(), reference, claimed.get(), ruler, sampling);
-        afford(question);
-        return parameters.errors().isEmpty() ? Optional.of(question) : Optional.empty();
-    }
-
-    private void afford(ClaimQuestion question) {
-        int footprints = ClaimChecks.footprints(library, question);
-        if ((long) footprints * question.sampling().draws() > ClaimChecks.MOST_DRAWS) {
+        ClaimPlan plan =
+                new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), ruler, sampling));
+        if (!plan.isAffordable()) {
             parameters.fault(
                     "draws",
-                    "draws may be at most " + ClaimChecks.MOST_DRAWS / footprints + " for the " + footprints
-                            + " footprints of this claim: a claim is checked with at most " + ClaimChecks.MOST_DRAWS
-                            + " draws in all");
+                    "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the "
+                            + plan.footprints() + " footprints of this claim: a claim is checked with at most "
+                            + ClaimPlan.MOST_DRAWS + " draws in all");
+            return Optional.empty();
         }
+        return Optional.of(plan);
     }
 
     /** The names of the sides that parameters give. */

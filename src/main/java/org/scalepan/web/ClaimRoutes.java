@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimChecks;
-import org.scalepan.ask.claim.ClaimQuestion;
+import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
@@ -37,9 +37,9 @@ final class ClaimRoutes {
         Optional<ClaimSentence> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // What could not be read at all is told alone: faults of the fields it did not give would only confuse.
         parameters.refuseIfWrong();
-        Optional<ClaimQuestion> question = reading.question(reading.subject(), reading.reference(), reading.claimed());
+        Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         parameters.refuseIfWrong();
-        ClaimView view = new ClaimView(library, ClaimChecks.of(library, question.orElseThrow()), sentence);
+        ClaimView view = new ClaimView(library, plan.orElseThrow().check(), sentence);
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
                 ? Answer.of(
@@ -77,12 +77,11 @@ final class ClaimRoutes {
         } else if (!unread && sentence.isPresent()) {
             reference = reading.reference();
         }
-        Optional<ClaimQuestion> question =
-                reading.question(subject, reference, unread ? Optional.empty() : reading.claimed());
+        Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
-        ClaimChecks checks = ClaimChecks.of(library, question.orElseThrow());
+        ClaimChecks checks = plan.orElseThrow().check();
         ClaimView view = new ClaimView(library, checks, sentence);
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());

@@ -29,28 +29,20 @@ public record ClaimChecks(
         Overall overall,
         String reason,
         Instead instead) {
-    /** How many draws all footprints of one claim may have together: they are made one after the other and not kept. */
-    public static final int MOST_DRAWS = 20_000_000;
 
     public ClaimChecks {
         checks = List.copyOf(checks);
         silent = List.copyOf(silent);
     }
 
-    /** How many footprints the answer to a question takes; nothing is drawn to tell. */
-    public static int footprints(Library library, ClaimQuestion question) {
-        return question.subject().sides().stream()
-                .mapToInt(side -> ClaimCheck.footprints(library, question, side))
-                .sum();
-    }
-
-    public static ClaimChecks of(Library library, ClaimQuestion question) {
+    static ClaimChecks of(ClaimPlan plan) {
+        ClaimQuestion question = plan.question();
         DrawBook book = question.sampling().book();
         List<ClaimCheck> checks = new ArrayList<>();
         List<Side> silent = new ArrayList<>();
         List<Side> sides = question.subject().sides();
         for (Side side : sides) {
-            ClaimCheck check = ClaimCheck.of(library, question, side, book);
+            ClaimCheck check = plan.check(side, book);
             if (check.isTraceable() || sides.size() == 1) {
                 checks.add(check);
             } else {
@@ -59,7 +51,7 @@ public record ClaimChecks(
         }
         Overall overall = Overall.ofAll(checks.stream().map(ClaimCheck::overall).toList());
         return new ClaimChecks(
-                library,
+                plan.library(),
                 question,
                 checks,
                 silent,

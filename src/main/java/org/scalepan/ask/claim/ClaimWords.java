@@ -104,7 +104,8 @@ final class ClaimWords {
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
                 : "; fewer than " + Likelihood.FEWEST_STUDIES
                         + " studies on a side are too few for a likelihood, the evidence is thin";
-        return where + ", " + ratio(asked) + ", and at least " + Print.ratio(times()) + " times comes out in "
+        return where + ", " + ratio(asked) + ", and " + (times() == 1 ? "less" : "at least " + said() + " times")
+                + " comes out in "
                 + Sentences.share(probability) + " of the draws: "
                 + asked.verdict().words() + " there (" + amounts(asked)
                 + likelihood + ").";
@@ -265,7 +266,7 @@ final class ClaimWords {
         String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
         return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
                 + " from studies that assessed both " + (paired.size() == 1 ? "is" : "are") + " at least "
-                + Print.ratio(times()) + " times: " + found + ".");
+                + said() + " times: " + found + ".");
     }
 
     private String found(PairedFinding one) {
@@ -394,6 +395,11 @@ final class ClaimWords {
 
     private static String warmingSet(Ruler ruler) {
         return ruler.indicator().isWarming() ? "; " + ruler.gwp().name() : "";
+    }
+
+    /** The claimed ratio as it was said: 1, 12 or 1.25. */
+    private String said() {
+        return Claimed.number(times());
     }
 
     private double times() {

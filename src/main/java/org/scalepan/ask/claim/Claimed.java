@@ -70,7 +70,8 @@ public sealed interface Claimed {
         }
     }
 
-    private static String number(double value) {
+    /** A claimed number as people say it: {@code 100}, {@code 2.5}. */
+    static String number(double value) {
         int whole = (int) Math.log10(Math.max(1, value)) + 1;
         String text = SignificantFigures.text(value, Math.min(15, Math.max(3, whole)));
         return text.contains(".") ? text.replaceFirst("\\.?0+$", "") : text;
