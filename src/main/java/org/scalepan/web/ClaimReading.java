@@ -97,6 +97,9 @@ final class ClaimReading {
     Optional<Claimed> claimed() {
         List<String> given =
                 KINDS.stream().filter(name -> parameters.raw(name).isPresent()).toList();
+        if (parameters.raw("none").isPresent()) {
+            parameters.oneOf("none", List.of("yes"), "yes");
+        }
         if (given.size() != 1) {
             parameters.fault(
                     given.isEmpty() ? "times_less" : given.get(1),
@@ -108,10 +111,7 @@ final class ClaimReading {
         Claimed claimed = switch (given.get(0)) {
             case "times_less" -> new Claimed.TimesLess(parameters.number("times_less", 1e-9, MOST_TIMES, 1));
             case "percent_less" -> new Claimed.PercentLess(parameters.number("percent_less", 1e-9, MOST_PERCENT, 50));
-            default -> {
-                parameters.oneOf("none", List.of("yes"), "yes");
-                yield new Claimed.None();
-            }
+            default -> new Claimed.None();
         };
         return parameters.errors().size() == before ? Optional.of(claimed) : Optional.empty();
     }
