@@ -42,7 +42,8 @@ final class Pipeline {
                     context.pathParamMap(),
                     parameters,
                     header(context, "Accept"),
-                    new SentBody(context));
+                    new SentBody(context),
+                    header(context, "Host"));
             Answer answer = route.computes()
                     ? turnstile.pass(() -> route.handling().answer(request))
                     : route.handling().answer(request);
@@ -165,11 +166,12 @@ final class Pipeline {
     }
 
     private static void refuse(Context context, Route route, Problem problem) {
-        boolean asText = route.cell() && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
+        boolean forCell = route.parameters().contains(CellRoutes.ON_ERROR)
+                && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
+        boolean asText = (route.cell() || forCell) && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
         String mediaType = asText ? Answer.TEXT : ProblemView.MEDIA_TYPE;
         String body = asText ? problem.line() : ProblemView.json(problem);
-        boolean shownInCell = asText && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
-        context.status(shownInCell ? 200 : problem.status());
+        context.status(asText && forCell ? 200 : problem.status());
         context.header("Cache-Control", "no-store");
         if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()) {
             context.header("Retry-After", "1");

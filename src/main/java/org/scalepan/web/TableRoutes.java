@@ -34,7 +34,8 @@ final class TableRoutes {
     }
 
     List<Route> routes() {
-        List<String> parameters = new ArrayList<>(RulerReading.with("products", "indicators", "stats", "format"));
+        List<String> parameters =
+                new ArrayList<>(RulerReading.with("products", "indicators", "stats", "format", CellRoutes.ON_ERROR));
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/table", parameters, this::table).computing());
     }
@@ -61,6 +62,7 @@ final class TableRoutes {
 
     private Answer table(Request request) {
         Parameters parameters = request.parameters();
+        CellRoutes.checkOnError(parameters);
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         List<ProductForm> products = new ProductReading(library, parameters).some("products", 60);
