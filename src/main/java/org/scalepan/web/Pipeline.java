@@ -123,7 +123,7 @@ final class Pipeline {
             context.header("Library-Version", library.version().version());
             context.header("Library-Digest", library.version().digest());
         }
-        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        head(context, route, answer);
         if (EntityTag.matches(header(context, "If-None-Match"), tag)) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
@@ -134,12 +134,18 @@ final class Pipeline {
         context.result(answer.body());
     }
 
+    private static void head(Context context, Route route, Answer answer) {
+        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        answer.fileName()
+                .ifPresent(name -> context.header("Content-Disposition", "attachment; filename=\"" + name + "\""));
+    }
+
     /** An answer to records sent: it belongs to them and is kept by nobody. */
     private void sendComputed(Context context, Route route, Answer answer) {
         context.header("Cache-Control", "no-store");
         context.header("Library-Version", library.version().version());
         context.header("Library-Digest", library.version().digest());
-        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        head(context, route, answer);
         context.contentType(answer.mediaType());
         if (answer.streamed().isPresent()) {
             stream(context, route, answer.streamed().get());

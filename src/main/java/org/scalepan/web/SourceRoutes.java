@@ -10,9 +10,11 @@ import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 import org.scalepan.cite.Ris;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.LibraryFolder;
 import org.scalepan.factors.Nearest;
+import org.scalepan.sheet.FixedZip;
 
-/** References: all, some or one, in the formats that reference managers read. */
+/** References: all, some or one, in the formats that reference managers read; and the whole library to keep. */
 final class SourceRoutes {
     private static final List<Format> FORMATS =
             List.of(Format.JSON, Format.BIBTEX, Format.RIS, Format.CSL, Format.TEXT);
@@ -26,8 +28,17 @@ final class SourceRoutes {
 
     List<Route> routes() {
         return List.of(
+                Route.of("/v1/library.zip", List.of(), request -> folder()).computing(),
                 Route.of("/v1/sources", List.of("ids", "format"), this::sources),
                 Route.of("/v1/sources/{id}", List.of("format"), this::source));
+    }
+
+    /** The factors folder as loaded. */
+    private Answer folder() {
+        FixedZip zip = new FixedZip();
+        LibraryFolder.of(library).forEach(zip::with);
+        return new Answer("application/zip", zip.bytes())
+                .named("scalepan-library-" + library.version().digest() + ".zip");
     }
 
     private Answer sources(Request request) {
