@@ -69,7 +69,7 @@ public record SystemQuote(
     /** Without draws: the central value, with {@link #firstOrder} for its doubt. */
     public static SystemQuote undrawn(Library library, Inventory inventory, Ruler ruler, boolean credit) {
         Scope scope = new Scope(ruler.indicator(), ruler.per(), ruler.boundary(), ruler.gwp(), credit);
-        UnitChain chain = new UnitChain(
+        UnitChain chain = UnitChain.of(
                 library,
                 inventory.output().product(),
                 inventory.output().form(),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.scalepan.cite.Reference;
@@ -30,9 +31,11 @@ public final class Library {
     private final List<Claim> claims;
     private final List<Caution> cautions;
     private final Map<String, List<Term>> vocabularies;
+    private final Map<String, List<String>> ids;
     private final SpreadDefaults spreadDefaults;
     private final Map<String, List<BackgroundFactor>> background;
     private final List<IpccRow> ipcc;
+    private final Map<Class<?>, Object> views = new ConcurrentHashMap<>();
 
     /** The background tables, with the columns that say what a row is about and what is given of it. */
     private static final Map<String, List<String>> BACKGROUND = Map.ofEntries(
@@ -77,6 +80,11 @@ public final class Library {
                         table -> table.rows().stream()
                                 .map(row -> Term.of(table, row))
                                 .toList()));
+        this.ids = vocabularies.entrySet().stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        Map.Entry::getKey,
+                        vocabulary ->
+                                vocabulary.getValue().stream().map(Term::id).toList()));
         this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pedigree"));
         Map<String, List<BackgroundFactor>> read = new LinkedHashMap<>();
         BACKGROUND.forEach((table, columns) ->
@@ -141,7 +149,7 @@ public final class Library {
 
     /** The ids of a vocabulary, in the order of its table. */
     public List<String> ids(String table) {
-        return vocabulary(table).stream().map(Term::id).toList();
+        return ids.getOrDefault(table, List.of());
     }
 
     public List<CompositionRow> composition() {
@@ -204,6 +212,20 @@ public final class Library {
     /** The cells of the IPCC livestock tables. */
     public List<IpccRow> ipcc() {
         return ipcc;
+    }
+
+    /**
+     * Something that is made of this library once and then kept, such as an index of its tables. The library never changes, so neither
+     * may what is made of it.
+     */
+    public <T> T view(Class<T> kind, Function<Library, T> make) {
+        Object view = views.get(kind);
+        if (view == null) {
+            // Made outside the map, because a view may ask for another; of two made at once one is kept.
+            views.putIfAbsent(kind, make.apply(this));
+            view = java.util.Objects.requireNonNull(views.get(kind));
+        }
+        return kind.cast(view);
     }
 
     /** The reference of a source id. */

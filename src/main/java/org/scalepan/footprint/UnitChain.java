@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -62,14 +63,17 @@ public final class UnitChain {
     private final boolean qualityCapped;
     private final Grade lowestGrade;
     private final Map<Link, ChainFactor> factors;
+    private final Map<Ends, ChainPath> paths = new ConcurrentHashMap<>();
 
-    /**
-     * @param source id of the source whose result is converted; its own factors come first
-     * @param protein how the protein asked for is counted
-     * @param qualityCapped whether a protein quality above 1 counts as 1
-     * @param lowestGrade lowest check grade of a factor that may serve
-     */
-    public UnitChain(
+    private record Ends(FunctionalUnit from, FunctionalUnit to) {}
+
+    /** What tells one chain from another; all parts come from closed lists, so there are not many. */
+    private record Key(
+            String product, String form, String source, ProteinBasis protein, boolean capped, Grade lowestGrade) {}
+
+    private record Shelf(Map<Key, UnitChain> chains) {}
+
+    private UnitChain(
             Library library,
             Product product,
             String form,
@@ -89,8 +93,35 @@ public final class UnitChain {
                 .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
+    /**
+     * The chain of a product in a form, with every way through it found once.
+     *
+     * @param source id of the source whose result is converted; its own factors come first
+     * @param protein how the protein asked for is counted
+     * @param qualityCapped whether a protein quality above 1 counts as 1
+     * @param lowestGrade lowest check grade of a factor that may serve
+     */
+    public static UnitChain of(
+            Library library,
+            Product product,
+            String form,
+            String source,
+            ProteinBasis protein,
+            boolean qualityCapped,
+            Grade lowestGrade) {
+        return library.view(Shelf.class, unused -> new Shelf(new ConcurrentHashMap<>()))
+                .chains()
+                .computeIfAbsent(
+                        new Key(product.id(), form, source, protein, qualityCapped, lowestGrade),
+                        key -> new UnitChain(library, product, form, source, protein, qualityCapped, lowestGrade));
+    }
+
     /** The shortest way from one unit to another, or the name of the factor that is missing. */
     public ChainPath path(FunctionalUnit from, FunctionalUnit to) {
+        return paths.computeIfAbsent(new Ends(from, to), ends -> find(from, to));
+    }
+
+    private ChainPath find(FunctionalUnit from, FunctionalUnit to) {
         Optional<List<ChainStep>> steps = shortest(from, to);
         if (steps.isEmpty()) {
             return new ChainPath.Missing(product.id(), form, from, to, missing(from, to));

@@ -36,19 +36,20 @@ public sealed interface Evidence {
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
          */
         public Footprint footprint(DrawBook book) {
-            double[][][] drawn = studies.stream()
-                    .map(study -> study.findings().stream()
-                            .map(finding -> finding.draw(book))
-                            .toArray(double[][]::new))
-                    .toArray(double[][][]::new);
-            double[] choice = book.uniforms("pool/" + question.product().id() + "/" + question.form() + "/"
-                    + question.indicator().id());
+            Mixture mixture = Mixture.of(
+                    studies.stream().mapToInt(study -> study.findings().size()).toArray(),
+                    book.uniforms("pool/" + question.product().id() + "/" + question.form() + "/"
+                            + question.indicator().id()));
             double[] draws = new double[book.size()];
-            for (int i = 0; i < draws.length; i++) {
-                double position = choice[i] * drawn.length;
-                int study = (int) position;
-                int finding = (int) ((position - study) * drawn[study].length);
-                draws[i] = drawn[study][finding][i];
+            for (int study = 0; study < studies.size(); study++) {
+                List<Harmonised> findings = studies.get(study).findings();
+                for (int finding = 0; finding < findings.size(); finding++) {
+                    int[] places = mixture.places(study, finding);
+                    double[] drawn = findings.get(finding).draw(book.only(places));
+                    for (int i = 0; i < places.length; i++) {
+                        draws[places[i]] = drawn[i];
+                    }
+                }
             }
             return new Footprint(
                     question.indicator().id(),

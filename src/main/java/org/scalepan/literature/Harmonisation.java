@@ -63,7 +63,7 @@ final class Harmonisation {
         if (product == null) {
             throw new IllegalStateException("the loader let a result of an unknown product through: " + result.id());
         }
-        UnitChain chain = new UnitChain(
+        UnitChain chain = UnitChain.of(
                 library,
                 product,
                 result.form(),

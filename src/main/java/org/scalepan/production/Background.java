@@ -2,18 +2,30 @@ package org.scalepan.production;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.SpreadReading;
 
-/** Finds the background factors of the library and reads them as factors with their doubt. */
+/** Finds the background factors of the library and reads them as factors with their doubt, each once. */
 public final class Background {
     private final Library library;
+    private final Map<String, Map<About, List<BackgroundFactor>>> rows = new ConcurrentHashMap<>();
+    private final Map<String, Factor> factors = new ConcurrentHashMap<>();
+    private final Map<String, Factor> fractions = new ConcurrentHashMap<>();
 
-    public Background(Library library) {
+    private record About(String subject, String quantity) {}
+
+    private Background(Library library) {
         this.library = library;
+    }
+
+    public static Background of(Library library) {
+        return library.view(Background.class, Background::new);
     }
 
     /** The default row about a subject and a quantity. */
@@ -24,9 +36,12 @@ public final class Background {
     }
 
     public List<BackgroundFactor> rows(String table, String subject, String quantity) {
+        return rows.computeIfAbsent(table, this::index).getOrDefault(new About(subject, quantity), List.of());
+    }
+
+    private Map<About, List<BackgroundFactor>> index(String table) {
         return library.background(table).stream()
-                .filter(row -> row.subject().equals(subject) && row.quantity().equals(quantity))
-                .toList();
+                .collect(Collectors.groupingBy(row -> new About(row.subject(), row.quantity())));
     }
 
     /**
@@ -54,16 +69,21 @@ public final class Background {
 
     /** A row read as a factor, drawn under the row's id. */
     public Factor factor(BackgroundFactor row) {
-        return new Factor(
+        return factors.computeIfAbsent(
                 row.id(),
-                SpreadReading.read(row.printed(), library.spreadDefaults().result()));
+                id -> new Factor(
+                        id,
+                        SpreadReading.read(
+                                row.printed(), library.spreadDefaults().result())));
     }
 
     /** The same for a share, which cannot exceed 1. */
     public Factor fraction(BackgroundFactor row) {
-        return new Factor(
+        return fractions.computeIfAbsent(
                 row.id(),
-                SpreadReading.readFraction(
-                        row.printed(), library.spreadDefaults().composition()));
+                id -> new Factor(
+                        id,
+                        SpreadReading.readFraction(
+                                row.printed(), library.spreadDefaults().composition())));
     }
 }

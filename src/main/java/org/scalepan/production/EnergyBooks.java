@@ -22,7 +22,7 @@ final class EnergyBooks {
 
     EnergyBooks(Library library, Ledger ledger, Optional<String> region, OptionalInt year) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.ledger = ledger;
         this.region = region;
         this.year = year;

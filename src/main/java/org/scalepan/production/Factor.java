@@ -11,8 +11,6 @@ import org.scalepan.uncertainty.Distribution;
  * @param row the row of the library it comes from, when it comes from one
  */
 public record Factor(String id, Distribution reading, Optional<String> row) {
-    private static final double ONE_SD_BELOW = 0.15865525393145707;
-
     /** A factor that is a row of the library and drawn under its id. */
     public Factor(String id, Distribution reading) {
         this(id, reading, Optional.of(id));
@@ -23,10 +21,8 @@ public record Factor(String id, Distribution reading, Optional<String> row) {
         return reading.median();
     }
 
-    /** The standard deviation of its logarithm, by the quantiles one standard deviation about the middle. */
+    /** How wide it is on the logarithm. */
     public double lnSd() {
-        double low = reading.quantile(ONE_SD_BELOW);
-        double high = reading.quantile(1 - ONE_SD_BELOW);
-        return low > 0 ? (StrictMath.log(high) - StrictMath.log(low)) / 2 : 0;
+        return reading.lnSd();
     }
 }

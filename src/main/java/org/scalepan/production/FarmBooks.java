@@ -21,7 +21,7 @@ public final class FarmBooks {
 
     public FarmBooks(Library library, FarmRecords records, Ledger ledger) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.ledger = ledger;
         this.feed = new FeedBooks(library, ledger, records.region());
         this.energy = new EnergyBooks(library, ledger, records.region(), records.year());

@@ -30,7 +30,7 @@ final class FeedBooks {
 
     FeedBooks(Library library, Ledger ledger, Optional<String> region) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.ledger = ledger;
         this.region = region;
     }
@@ -73,7 +73,8 @@ final class FeedBooks {
         if (row.isEmpty()) {
             ledger.gap(
                     "feed/" + feed.ingredient() + "/moisture",
-                    "not known: no dry matter of " + feed.ingredient() + " is in this library; give its moisture");
+                    "its dry matter is not counted: none of " + feed.ingredient()
+                            + " is in this library; give its moisture");
             return Optional.empty();
         }
         Factor share = background.fraction(row.get());
@@ -92,7 +93,9 @@ final class FeedBooks {
             return;
         }
         nitrogenKnown = true;
-        nitrogen += base.get().times(background.fraction(row.orElseThrow())).central() / PROTEIN_PER_NITROGEN;
+        Term protein = base.get().times(background.fraction(row.orElseThrow()));
+        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
+        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
     }
 
     private void legality(String ingredient) {

@@ -15,7 +15,9 @@ public enum Flux {
     ENERGY("energy", null),
     WATER("water", null),
     FEED("feed", null),
-    FEED_DRY_MATTER("feed-dry-matter", null);
+    FEED_DRY_MATTER("feed-dry-matter", null),
+    /** kg crude protein in the feed: no indicator of its own, but a figure growers know their animals by. */
+    FEED_PROTEIN("feed-protein", null);
 
     private final String indicator;
     private final Optional<Gas> gas;

@@ -2,18 +2,20 @@ package org.scalepan.production;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Row;
+import org.scalepan.uncertainty.CappedFraction;
 import org.scalepan.uncertainty.Constant;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Lognormal;
-import org.scalepan.uncertainty.SpreadKind;
-import org.scalepan.uncertainty.SpreadReading;
-import org.scalepan.uncertainty.Triangular;
+import org.scalepan.uncertainty.SplitNormal;
 
 /**
  * The IPCC tables of one edition (volume 4, chapters 10 and 11). A look-up starts at the narrowest term and goes outwards: layers →
@@ -28,13 +30,35 @@ public final class IpccTables {
 
     private final Library library;
     private final String edition;
+    private final Map<String, List<IpccRow>> defaults;
+    private final Map<String, List<IpccRow>> uncertainties;
+    private final Map<String, Optional<String>> broader = new HashMap<>();
+    private final Map<String, Factor> factors = new ConcurrentHashMap<>();
 
-    /**
-     * @param edition 2006 or 2019
-     */
-    public IpccTables(Library library, String edition) {
+    /** The tables of every edition that a library has been asked for. */
+    private record Shelf(Map<String, IpccTables> editions) {}
+
+    private IpccTables(Library library, String edition) {
         this.library = library;
         this.edition = edition;
+        this.defaults = library.ipcc().stream()
+                .filter(row -> row.edition().equals(edition) && row.isDefault())
+                .collect(Collectors.groupingBy(IpccRow::quantity));
+        this.uncertainties = library.ipcc().stream()
+                .filter(row -> row.quantity().startsWith("uncertainty-") && row.isDefault())
+                .collect(Collectors.groupingBy(IpccRow::quantity));
+        library.table("ipcc_terms").rows().forEach(row -> broader.put(row.text("id"), row.optional("broader")));
+    }
+
+    /**
+     * The tables of one edition, indexed once.
+     *
+     * @param edition 2006 or 2019
+     */
+    public static IpccTables of(Library library, String edition) {
+        return library.view(Shelf.class, unused -> new Shelf(new ConcurrentHashMap<>()))
+                .editions()
+                .computeIfAbsent(edition, year -> new IpccTables(library, year));
     }
 
     public String edition() {
@@ -84,11 +108,8 @@ public final class IpccTables {
         List<String> climates = outwards(where.climate());
         List<String> systems = outwards(where.system());
         List<String> productivities = productivities(where);
-        return library.ipcc().stream()
-                .filter(row -> row.edition().equals(edition)
-                        && row.quantity().equals(quantity)
-                        && row.isDefault()
-                        && row.condition().equals(where.condition())
+        return defaults.getOrDefault(quantity, List.of()).stream()
+                .filter(row -> row.condition().equals(where.condition())
                         && categories.contains(row.category())
                         && regions.contains(row.region())
                         && climates.contains(row.climate())
@@ -126,20 +147,22 @@ public final class IpccTables {
         while (at.isPresent() && !chain.contains(at.get())) {
             String id = at.get();
             chain.add(id);
-            at = library.table("ipcc_terms").rows().stream()
-                    .filter(row -> row.text("id").equals(id))
-                    .flatMap(row -> row.optional("broader").stream())
-                    .findFirst();
+            at = broader.getOrDefault(id, Optional.empty());
         }
         return chain;
     }
 
     /** A row read as a factor; a number alone has no spread here, because the method's own uncertainty goes on top. */
     public Factor factor(IpccRow row) {
-        Distribution reading = row.printed().kind() == SpreadKind.NONE
-                ? new Constant(row.printed().value().orElseThrow())
-                : SpreadReading.read(row.printed(), library.spreadDefaults().result());
-        return new Factor(row.id(), reading);
+        return factors.computeIfAbsent(
+                row.id(),
+                id -> new Factor(
+                        id,
+                        aboutDefault(
+                                row.printed().value().orElseThrow(),
+                                row.printed().low(),
+                                row.printed().high(),
+                                row.unit())));
     }
 
     /**
@@ -149,8 +172,7 @@ public final class IpccTables {
      * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it
      */
     public Optional<Factor> uncertainty(String quantity, String drawnAs) {
-        return library.ipcc().stream()
-                .filter(row -> row.quantity().equals(quantity) && row.isDefault())
+        return uncertainties.getOrDefault(quantity, List.of()).stream()
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
                 .map(row -> new Factor(row.id() + "/" + drawnAs, about1(row), Optional.of(row.id())));
     }
@@ -168,15 +190,23 @@ public final class IpccTables {
         return Lognormal.ofMedianAndGsd(1, gsd);
     }
 
-    /** A factor of chapter 11: for any climate, or the wet one where the table parts them. */
-    public Factor soil(String quantity, String input) {
-        return soil(quantity, input, "any-climate")
-                .or(() -> soil(quantity, input, "wet"))
-                .or(() -> soil(quantity, "all", "any-climate"))
+    /**
+     * A factor of chapter 11, for the moisture of a climate where the table parts it, else for any climate. Where there is a row for
+     * wet climates only, such as leaching, it serves as long as nothing is known of the climate.
+     *
+     * @param climate a climate of the tables; {@code any-climate} when it is not known
+     */
+    public Factor soil(String quantity, String input, String climate) {
+        Optional<Moisture> moisture = Moisture.of(climate);
+        return moisture.flatMap(known -> soilRow(quantity, input, known.id()))
+                .or(() -> moisture.flatMap(known -> soilRow(quantity, "all", known.id())))
+                .or(() -> soilRow(quantity, input, "any-climate"))
+                .or(() -> soilRow(quantity, "all", "any-climate"))
+                .or(() -> soilRow(quantity, input, Moisture.WET.id()))
                 .orElseThrow(() -> new IllegalStateException("no " + quantity + " for " + input + " in the library"));
     }
 
-    private Optional<Factor> soil(String quantity, String input, String climate) {
+    private Optional<Factor> soilRow(String quantity, String input, String climate) {
         return library.table("soil_n2o").rows().stream()
                 .filter(row -> row.text("edition").equals(edition)
                         && row.text("quantity").equals(quantity)
@@ -184,16 +214,23 @@ public final class IpccTables {
                         && row.text("climate").equals(climate)
                         && row.text("use").equals("default"))
                 .findFirst()
-                .map(row -> new Factor(row.text("id"), aboutMostLikely(row)));
+                .map(row -> new Factor(
+                        row.text("id"),
+                        aboutDefault(
+                                row.number("value").orElseThrow(),
+                                row.number("low"),
+                                row.number("high"),
+                                row.text("unit"))));
     }
 
-    /** The value as the most likely one between its limits, or alone. */
-    private static Distribution aboutMostLikely(Row row) {
-        double value = row.number("value").orElseThrow();
-        OptionalDouble low = row.number("low");
-        OptionalDouble high = row.number("high");
+    /** The printed default in the middle of its printed limits, or alone; a share stays within 1. */
+    private static Distribution aboutDefault(double value, OptionalDouble low, OptionalDouble high, String unit) {
         boolean spread = low.isPresent() && high.isPresent() && low.getAsDouble() < high.getAsDouble();
-        return spread ? new Triangular(low.getAsDouble(), value, high.getAsDouble()) : new Constant(value);
+        if (!spread) {
+            return new Constant(value);
+        }
+        SplitNormal about = new SplitNormal(low.getAsDouble(), value, high.getAsDouble());
+        return unit.equals("fraction") ? new CappedFraction(about) : about;
     }
 
     /** The IPCC region of a place, by the nearest region around it that the table names. */

@@ -15,14 +15,17 @@ public final class NitrousOxide {
     private final IpccTables tables;
     private final Ledger ledger;
     private final String what;
+    private final String climate;
 
     /**
      * @param what what the nitrogen is in, for the lines of the inventory
+     * @param climate a climate of the tables, which parts the soil factors; {@code any-climate} when it is not known
      */
-    public NitrousOxide(IpccTables tables, Ledger ledger, String what) {
+    public NitrousOxide(IpccTables tables, Ledger ledger, String what, String climate) {
         this.tables = tables;
         this.ledger = ledger;
         this.what = what;
+        this.climate = climate;
     }
 
     /**
@@ -44,37 +47,40 @@ public final class NitrousOxide {
                         .orElse(stored));
         tables.find("frac-gas-ms", where)
                 .map(tables::factor)
-                .ifPresent(share -> add("volatilised", nitrogen.times(share).times(tables.soil("ef4", "volatilised"))));
+                .ifPresent(share -> add("volatilised", nitrogen.times(share).times(soil("ef4", "volatilised"))));
         tables.find("frac-leach-ms", where)
                 .map(tables::factor)
-                .ifPresent(share -> add("leached", nitrogen.times(share).times(tables.soil("ef5", "leached"))));
+                .ifPresent(share -> add("leached", nitrogen.times(share).times(soil("ef5", "leached"))));
     }
 
-    /** Nitrogen brought to a field, counted as one where rain leaches. */
+    /** Nitrogen brought to a field. */
     public void spread(Term nitrogen) {
-        add("spread", nitrogen.times(tables.soil("ef1", "all")));
-        onSoil(nitrogen, true);
+        add("spread", nitrogen.times(soil("ef1", "organic")));
+        onSoil(nitrogen);
     }
 
     /**
      * Nitrogen dropped while grazing or scavenging.
      *
      * @param input the row of table 11.1: cattle, poultry and pigs, or sheep and other animals
-     * @param leaches false in a dry climate, where the guidelines count no leaching (table 11.3)
      */
-    public void dropped(Term nitrogen, String input, boolean leaches) {
-        add("dropped", nitrogen.times(tables.soil("ef3-prp", input)));
-        onSoil(nitrogen, leaches);
+    public void dropped(Term nitrogen, String input) {
+        add("dropped", nitrogen.times(soil("ef3-prp", input)));
+        onSoil(nitrogen);
     }
 
-    private void onSoil(Term nitrogen, boolean leaches) {
+    /** In a dry climate the guidelines count no leaching (table 11.3). */
+    private void onSoil(Term nitrogen) {
         add(
                 "volatilised",
-                nitrogen.times(tables.soil("frac-gasm", "organic-and-grazing"))
-                        .times(tables.soil("ef4", "volatilised")));
-        if (leaches) {
-            add("leached", nitrogen.times(tables.soil("frac-leach", "all")).times(tables.soil("ef5", "leached")));
+                nitrogen.times(soil("frac-gasm", "organic-and-grazing")).times(soil("ef4", "volatilised")));
+        if (!Moisture.of(climate).equals(Optional.of(Moisture.DRY))) {
+            add("leached", nitrogen.times(soil("frac-leach", "all")).times(soil("ef5", "leached")));
         }
+    }
+
+    private Factor soil(String quantity, String input) {
+        return tables.soil(quantity, input, climate);
     }
 
     private void add(String how, Term nitrogenLost) {

@@ -1,5 +1,7 @@
 package org.scalepan.uncertainty;
 
+import org.apache.commons.math3.special.Gamma;
+
 /**
  * The beta distribution, for a fraction between 0 and 1 with a published mean and spread.
  *
@@ -38,6 +40,12 @@ public record BetaFraction(double alpha, double beta) implements Distribution {
     @Override
     public double atScore(double score) {
         return BetaLogit.fraction(new BetaLogit(alpha, beta).atScore(score));
+    }
+
+    /** Closed form: ψ′(α) − ψ′(α + β) is the variance of the logarithm of a beta-distributed fraction (Johnson and others, as above). */
+    @Override
+    public double lnSd() {
+        return Math.sqrt(Gamma.trigamma(alpha) - Gamma.trigamma(alpha + beta));
     }
 
     @Override

@@ -12,6 +12,7 @@ package org.scalepan.uncertainty;
 public sealed interface Distribution
         permits Constant,
                 Normal,
+                SplitNormal,
                 Lognormal,
                 Uniform,
                 Triangular,
@@ -40,6 +41,17 @@ public sealed interface Distribution
 
     /** The expected value, in the unit of the quantity. */
     double mean();
+
+    /**
+     * How wide the quantity is on the logarithm: the standard deviation of its natural logarithm where that is known in closed form,
+     * otherwise half the distance of the logarithms of the quantiles one standard deviation about the middle; 0 where the lower of these
+     * is not above zero.
+     */
+    default double lnSd() {
+        double low = atScore(-1);
+        double high = atScore(1);
+        return low > 0 ? (StrictMath.log(high) - StrictMath.log(low)) / 2 : 0;
+    }
 
     /** The value that is as likely exceeded as not. */
     default double median() {

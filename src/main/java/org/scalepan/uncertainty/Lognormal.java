@@ -89,6 +89,11 @@ public record Lognormal(double mu, double sigma) implements Distribution {
     }
 
     @Override
+    public double lnSd() {
+        return sigma;
+    }
+
+    @Override
     public double mean() {
         return StrictMath.exp(mu + sigma * sigma / 2);
     }

@@ -39,7 +39,7 @@ final class FootprintView {
         node.set("system", system(inventory));
         ArrayNode footprints = node.putArray("footprints");
         answer.rulers().forEach(ruler -> footprints.add(onRuler(ruler)));
-        node.set("key_figures", figures(KeyFigures.of(inventory)));
+        node.set("key_figures", figures(KeyFigures.of(library, inventory)));
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
         Envelope.close(node, grounds());

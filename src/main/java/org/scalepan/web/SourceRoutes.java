@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import org.scalepan.cite.BibTex;
 import org.scalepan.cite.CslJson;
 import org.scalepan.cite.PlainText;
@@ -21,6 +22,7 @@ final class SourceRoutes {
     private static final int MOST_IDS = 200;
 
     private final Library library;
+    private Optional<Answer> folder = Optional.empty();
 
     SourceRoutes(Library library) {
         this.library = library;
@@ -28,17 +30,20 @@ final class SourceRoutes {
 
     List<Route> routes() {
         return List.of(
-                Route.of("/v1/library.zip", List.of(), request -> folder()).computing(),
+                Route.of("/v1/library.zip", List.of(), request -> folder()),
                 Route.of("/v1/sources", List.of("ids", "format"), this::sources),
                 Route.of("/v1/sources/{id}", List.of("format"), this::source));
     }
 
-    /** The factors folder as loaded. */
-    private Answer folder() {
-        FixedZip zip = new FixedZip();
-        LibraryFolder.of(library).forEach(zip::with);
-        return new Answer("application/zip", zip.bytes())
-                .named("scalepan-library-" + library.version().digest() + ".zip");
+    /** The factors folder as loaded. It never changes, so it is made once; not at the start, because few ask for it. */
+    private synchronized Answer folder() {
+        if (folder.isEmpty()) {
+            FixedZip zip = new FixedZip();
+            LibraryFolder.of(library).forEach(zip::with);
+            folder = Optional.of(new Answer("application/zip", zip.bytes())
+                    .named("scalepan-library-" + library.version().digest() + ".zip"));
+        }
+        return folder.get();
     }
 
     private Answer sources(Request request) {

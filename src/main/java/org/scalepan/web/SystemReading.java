@@ -14,6 +14,7 @@ import org.scalepan.production.Inventory;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdBooks;
+import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectBooks;
 import org.scalepan.production.insects.InsectFarm;
@@ -189,6 +190,11 @@ final class SystemReading {
         }
         Optional<String> product = body.oneOf("product", given(category, yields));
         FarmRecords read = records.read(body, "herd");
+        if (!read.coProducts().isEmpty()) {
+            body.fault(
+                    "co_products",
+                    "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out");
+        }
         if (category.isEmpty() || yields.isEmpty()) {
             return Optional.empty();
         }
@@ -206,7 +212,7 @@ final class SystemReading {
     /** The products that the herd's yields are. */
     private static List<String> given(Optional<String> category, List<Herd.Yield> yields) {
         return yields.stream()
-                .flatMap(yield -> HerdBooks.product(category.orElse(""), yield.kind()).stream())
+                .flatMap(yield -> HerdOutput.product(category.orElse(""), yield.kind()).stream())
                 .toList();
     }
 
@@ -223,7 +229,7 @@ final class SystemReading {
             OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
             if (kilograms.isPresent()) {
                 yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
-                category.filter(animals -> HerdBooks.product(animals, kind).isEmpty())
+                category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
                         .ifPresent(animals ->
                                 yield.fault(field, "no product of this library is the " + field + " of " + animals));
             }

@@ -21,7 +21,7 @@ class UnitChainRoundTripTest {
             for (String form : LIBRARY.ids("forms")) {
                 for (String source : new String[] {"some-study", "poore-nemecek-2018", "devries-deboer-2010"}) {
                     UnitChain chain =
-                            new UnitChain(LIBRARY, product, form, source, ProteinBasis.CRUDE, true, Grade.MEMORY);
+                            UnitChain.of(LIBRARY, product, form, source, ProteinBasis.CRUDE, true, Grade.MEMORY);
                     for (FunctionalUnit from : FunctionalUnit.values()) {
                         for (FunctionalUnit to : FunctionalUnit.values()) {
                             pairs += roundTrip(chain, from, to, product.id() + ":" + form + " " + source);

@@ -43,7 +43,7 @@ class UnitChainTest {
 
     private static UnitChain chain(
             String product, String form, String source, ProteinBasis protein, boolean capped, Grade lowest) {
-        return new UnitChain(LIBRARY, LIBRARY.products().get(product), form, source, protein, capped, lowest);
+        return UnitChain.of(LIBRARY, LIBRARY.products().get(product), form, source, protein, capped, lowest);
     }
 
     private static double times(UnitChain chain, FunctionalUnit from, FunctionalUnit to) {

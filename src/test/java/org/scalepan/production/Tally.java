@@ -63,7 +63,7 @@ public final class Tally {
                 credit);
         Output output = inventory.output();
         UnitChain chain =
-                new UnitChain(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+                UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         ChainPath path = chain.path(output.per(), per);
         return new SystemFootprint(inventory, scope, ((ChainPath.Found) path).steps());
     }

@@ -20,6 +20,7 @@ final class RandomDistributions {
                 new Normal(between(-3, 3), between(0, 2)),
                 lognormal(),
                 new Uniform(-low, high),
+                new SplitNormal(low, low + between(0, 1) * (high - low), high),
                 new Triangular(low, low + between(0, 1) * (high - low), high),
                 new LogUniform(low, high),
                 new BetaFraction(between(0.4, 60), between(0.4, 60)),

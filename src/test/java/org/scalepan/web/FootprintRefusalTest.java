@@ -171,6 +171,14 @@ class FootprintRefusalTest {
     }
 
     @Test
+    void co_products_of_a_herd_stand_in_its_yield() {
+        message(
+                "what a herd gives stands in yield",
+                refused(herd(", \"animals\": \"layers\", \"yield\": {\"eggs_kg\": 90}, \"co_products\": [{\"kg\": 3}]"))
+                        .fault("/system/co_products"));
+    }
+
+    @Test
     void a_herd_without_yield_or_animals() {
         Posted posted = refused(herd(""));
 

@@ -50,8 +50,7 @@ final class RecordsSent {
               "product": "milk", "region": "kenya", "year": 2023,
               "feed": [{"ingredient": "maize", "kg": 500}], "energy": [{"carrier": "diesel", "amount": 20}],
               "water_m3": 200, "transport": [{"mode": "truck-average", "tonne_km": 30}],
-              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300,
-              "co_products": [{"kg": 3000}]},
+              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300},
              "indicators": ["ghg"], "draws": 1000}
             """;
     private static final String FLOCK = """

@@ -1,19 +1,10 @@
 package org.scalepan.production.herd;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.scalepan.factors.Grade;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Product;
-import org.scalepan.footprint.ChainPath;
-import org.scalepan.footprint.ChainStep;
-import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.footprint.ProteinBasis;
-import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBooks;
 import org.scalepan.production.Flux;
@@ -22,7 +13,6 @@ import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.NitrousOxide;
-import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
@@ -31,23 +21,12 @@ import org.scalepan.production.Term;
 public final class HerdBooks {
     private static final double DAYS = 365;
 
-    /** What a category gives when it is slaughtered, and what it is milked or laid for. */
-    private static final Map<String, String> MEAT = Map.of(
-            "dairy-cattle", "beef",
-            "other-cattle", "beef",
-            "buffalo", "buffalo-meat",
-            "sheep", "lamb",
-            "goats", "goat-meat",
-            "swine", "pork",
-            "layers", "chicken",
-            "broilers", "chicken",
-            "ducks", "duck");
+    /** Share of the milk given that is sold, outside which the two records are held to contradict each other; common practice, no source. */
+    private static final double LEAST_MILK_SOLD = 0.5;
 
-    /** Milk of sheep is not among the products, and that of another species does not stand in. */
-    private static final Map<String, String> MILK =
-            Map.of("dairy-cattle", "milk", "other-cattle", "milk", "buffalo", "buffalo-milk", "goats", "goat-milk");
+    private static final double MOST_MILK_SOLD = 1.05;
 
-    private static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
+    static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
 
     private final Library library;
     private final Herd herd;
@@ -60,18 +39,9 @@ public final class HerdBooks {
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
         this.herd = herd;
-        this.tables = new IpccTables(library, herd.edition());
+        this.tables = IpccTables.of(library, herd.edition());
         String region = region();
         this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
-    }
-
-    /** The product that a kind of animal gives, when it gives any that the library knows. */
-    public static Optional<String> product(String category, Herd.Kind kind) {
-        return switch (kind) {
-            case MILK -> Optional.ofNullable(MILK.get(category));
-            case EGGS -> POULTRY.contains(category) ? Optional.of("egg") : Optional.empty();
-            case LIVE -> Optional.ofNullable(MEAT.get(category));
-        };
     }
 
     /** The inventory of a herd. */
@@ -82,9 +52,27 @@ public final class HerdBooks {
     private Inventory make() {
         new FarmBooks(library, herd.records(), ledger).book(herd.records());
         Optional<EnergyNeed> need = herd.cattle().map(this::need);
+        milkAgainstYield();
         enteric(need);
         manure(need);
-        return ledger.inventory(herd.records().name(), output());
+        return ledger.inventory(herd.records().name(), new HerdOutput(library, herd, ledger).output());
+    }
+
+    /** The milk that energy is reckoned for and the milk that is sold should be the same milk, but for what calves drink or is spilt. */
+    private void milkAgainstYield() {
+        double fed = herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0) * herd.heads() * DAYS;
+        double sold = herd.yields().stream()
+                .filter(yield -> yield.kind() == Herd.Kind.MILK)
+                .mapToDouble(Herd.Yield::kilograms)
+                .sum();
+        if (sold > 0 && (fed == 0 || sold / fed < LEAST_MILK_SOLD || sold / fed > MOST_MILK_SOLD)) {
+            herd.cattle()
+                    .ifPresent(cattle -> ledger.remark(
+                            sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
+                            ("energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
+                                            + " %.0f kg: one of them is off, or much of the milk is not sold")
+                                    .formatted(fed, sold)));
+        }
     }
 
     private String region() {
@@ -318,14 +306,14 @@ public final class HerdBooks {
     }
 
     private void manureNitrogen(Term nitrogen, Where there) {
-        NitrousOxide n2o =
-                new NitrousOxide(tables, ledger, "manure, " + there.system().substring("mms.".length()));
+        NitrousOxide n2o = new NitrousOxide(
+                tables,
+                ledger,
+                "manure, " + there.system().substring("mms.".length()),
+                herd.climate().orElse("any-climate"));
         if (there.system().equals("mms.pasture")) {
             boolean other = List.of("sheep", "goats").contains(herd.category());
-            n2o.dropped(
-                    nitrogen,
-                    other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs",
-                    !there.climate().endsWith("-dry"));
+            n2o.dropped(nitrogen, other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs");
         } else {
             n2o.stored(nitrogen, there);
         }
@@ -334,69 +322,5 @@ public final class HerdBooks {
     private Term uncertain(Term term, String quantity, String drawnAs) {
         Optional<Factor> factor = tables.uncertainty(quantity, drawnAs);
         return factor.map(term::times).orElse(term);
-    }
-
-    /** The product asked about, and its part of the burden by protein when the herd gives more than one. */
-    private Output output() {
-        List<Part> parts = herd.yields().stream().map(this::part).toList();
-        Part main = herd.product()
-                .flatMap(id -> parts.stream()
-                        .filter(part -> part.product().id().equals(id))
-                        .findFirst())
-                .orElseGet(() -> parts.stream()
-                        .max(Comparator.comparingDouble(Part::protein))
-                        .orElseThrow());
-        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
-        double all = parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
-        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
-        if (parts.size() > 1) {
-            ledger.gap(
-                    "allocation",
-                    "by %s: %.0f %% of the burden rests on %s"
-                            .formatted(
-                                    byProtein ? "protein" : "mass",
-                                    100 * share,
-                                    main.product().id()));
-        }
-        return new Output(
-                main.product(),
-                main.product().defaultForm(),
-                main.unit(),
-                main.kilograms(),
-                share,
-                parts.size() == 1 ? "none" : byProtein ? "protein" : "mass");
-    }
-
-    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
-        double weight(boolean byProtein) {
-            return byProtein ? protein : kilograms;
-        }
-    }
-
-    private Part part(Herd.Yield yield) {
-        String id = product(herd.category(), yield.kind())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
-                                + " that is a product of this library"));
-        if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
-            ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
-        }
-        Product product = java.util.Objects.requireNonNull(library.products().get(id));
-        FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
-    }
-
-    private double proteinShare(Product product, FunctionalUnit unit) {
-        UnitChain chain =
-                new UnitChain(library, product, product.defaultForm(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
-        ChainPath path = chain.path(unit, FunctionalUnit.KG_PROTEIN);
-        if (path instanceof ChainPath.Found found) {
-            double share = 1;
-            for (ChainStep step : found.steps()) {
-                share /= step.multiplier();
-            }
-            return share;
-        }
-        return 0;
     }
 }

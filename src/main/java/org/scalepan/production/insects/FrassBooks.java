@@ -37,7 +37,7 @@ final class FrassBooks {
             List<String> unknown,
             OptionalDouble larvalNitrogen) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.farm = farm;
         this.ledger = ledger;
         this.feedNitrogen = feedNitrogen;
@@ -68,7 +68,7 @@ final class FrassBooks {
         boolean stored = farm.frass()
                 .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
                 .orElse(true);
-        NitrousOxide n2o = new NitrousOxide(new IpccTables(library, EDITION), ledger, "frass");
+        NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), ledger, "frass", "any-climate");
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {

@@ -36,7 +36,7 @@ public final class InsectBooks {
 
     private InsectBooks(Library library, InsectFarm farm) {
         this.library = library;
-        this.background = new Background(library);
+        this.background = Background.of(library);
         this.farm = farm;
         this.books = new FarmBooks(library, farm.records(), ledger);
     }

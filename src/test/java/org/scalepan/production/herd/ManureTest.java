@@ -12,7 +12,7 @@ import org.scalepan.production.IpccTables.Where;
 
 /** Volatile solids, nitrogen and manure methane of IPCC volume 4, chapter 10, from the tables of the library. */
 class ManureTest {
-    private static final IpccTables REFINEMENT = new IpccTables(Libraries.bundled(), "2019");
+    private static final IpccTables REFINEMENT = IpccTables.of(Libraries.bundled(), "2019");
 
     private static double cell(String quantity, Where where) {
         return REFINEMENT.find(quantity, where).orElseThrow().printed().value().orElseThrow();

@@ -1,0 +1,118 @@
+package org.scalepan.production.herd;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.ChainPath;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.Ledger;
+import org.scalepan.production.Output;
+
+/** What a herd gives, and which part of the burden rests on the product asked about. */
+public final class HerdOutput {
+    /** What a category gives when it is slaughtered, and what it is milked or laid for. */
+    private static final Map<String, String> MEAT = Map.of(
+            "dairy-cattle", "beef",
+            "other-cattle", "beef",
+            "buffalo", "buffalo-meat",
+            "sheep", "lamb",
+            "goats", "goat-meat",
+            "swine", "pork",
+            "layers", "chicken",
+            "broilers", "chicken",
+            "ducks", "duck");
+
+    /** Milk of sheep is not among the products, and that of another species does not stand in. */
+    private static final Map<String, String> MILK =
+            Map.of("dairy-cattle", "milk", "other-cattle", "milk", "buffalo", "buffalo-milk", "goats", "goat-milk");
+
+    private final Library library;
+    private final Herd herd;
+    private final Ledger ledger;
+
+    HerdOutput(Library library, Herd herd, Ledger ledger) {
+        this.library = library;
+        this.herd = herd;
+        this.ledger = ledger;
+    }
+
+    /** The product that a kind of animal gives, when it gives any that the library knows. */
+    public static Optional<String> product(String category, Herd.Kind kind) {
+        return switch (kind) {
+            case MILK -> Optional.ofNullable(MILK.get(category));
+            case EGGS -> HerdBooks.POULTRY.contains(category) ? Optional.of("egg") : Optional.empty();
+            case LIVE -> Optional.ofNullable(MEAT.get(category));
+        };
+    }
+
+    /** The product asked about, and its part of the burden by protein when the herd gives more than one. */
+    Output output() {
+        List<Part> parts = herd.yields().stream().map(this::part).toList();
+        Part main = herd.product()
+                .flatMap(id -> parts.stream()
+                        .filter(part -> part.product().id().equals(id))
+                        .findFirst())
+                .orElseGet(() -> parts.stream()
+                        .max(Comparator.comparingDouble(Part::protein))
+                        .orElseThrow());
+        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
+        double all = parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
+        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
+        if (parts.size() > 1) {
+            ledger.gap(
+                    "allocation",
+                    "by %s: %.0f %% of the burden rests on %s"
+                            .formatted(
+                                    byProtein ? "protein" : "mass",
+                                    100 * share,
+                                    main.product().id()));
+        }
+        return new Output(
+                main.product(),
+                main.product().defaultForm(),
+                main.unit(),
+                main.kilograms(),
+                share,
+                parts.size() == 1 ? "none" : byProtein ? "protein" : "mass");
+    }
+
+    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
+        double weight(boolean byProtein) {
+            return byProtein ? protein : kilograms;
+        }
+    }
+
+    private Part part(Herd.Yield yield) {
+        String id = product(herd.category(), yield.kind())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
+                                + " that is a product of this library"));
+        if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
+            ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
+        }
+        Product product = java.util.Objects.requireNonNull(library.products().get(id));
+        FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
+        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
+    }
+
+    private double proteinShare(Product product, FunctionalUnit unit) {
+        UnitChain chain =
+                UnitChain.of(library, product, product.defaultForm(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+        ChainPath path = chain.path(unit, FunctionalUnit.KG_PROTEIN);
+        if (path instanceof ChainPath.Found found) {
+            double share = 1;
+            for (ChainStep step : found.steps()) {
+                share /= step.multiplier();
+            }
+            return share;
+        }
+        return 0;
+    }
+}
