@@ -1,0 +1,36 @@
+"""Asks a running Scalepan three things through the generated Python client: ask_scalepan.py http://127.0.0.1:8080"""
+
+import json
+import sys
+
+import openapi_client as scalepan
+
+client = scalepan.ApiClient(scalepan.Configuration(host=sys.argv[1]))
+
+# Two published products on one ruler.
+answer = scalepan.ComparisonApi(client).compare(
+    products=["mealworm"], against="beef", per=scalepan.FunctionalUnitId.KG_MINUS_PROTEIN
+)
+print(answer.items[0].against_sentence)
+
+# A farm from its records (invented), and a published product beside it.
+shed = scalepan.InsectFarm(
+    kind="insects",
+    product="superworm",
+    region="portugal",
+    harvest=scalepan.Harvest(scalepan.HarvestWeighed(kg_per_year=240)),
+    feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=650)],
+    energy=[scalepan.EnergyUse(carrier="grid-electricity", amount=400)],
+)
+records = scalepan.FootprintRequest(
+    system=scalepan.ProductionSystem(shed), compare=scalepan.Beside(products=["chicken"])
+)
+footprint = scalepan.RecordsApi(client).footprint(records).footprints[0]
+print(footprint.footprint.text)
+print(footprint.compare[0].actual_instance.sentence)
+
+# A slip of the pen is refused, with a hint.
+try:
+    scalepan.ComparisonApi(client).compare(products=["mealwurm"], against="beef")
+except scalepan.ApiException as refusal:
+    print(refusal.status, json.loads(refusal.body)["errors"][0]["did_you_mean"][0])
