@@ -11,8 +11,16 @@ import java.util.List;
  * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
  * @param computes whether an answer costs enough that only a few may be made at once
+ * @param dated whether the answer tells the day on which it is given, so that it is not the same tomorrow
  */
-record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling, boolean computes) {
+record Route(
+        Method method,
+        String path,
+        List<String> parameters,
+        boolean cell,
+        Handling handling,
+        boolean computes,
+        boolean dated) {
     /** What a client does with an address. */
     enum Method {
         /** Asks; HEAD asks for the head of the same answer. */
@@ -37,20 +45,30 @@ record Route(Method method, String path, List<String> parameters, boolean cell, 
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, false, handling, false);
+        return new Route(Method.GET, path, parameters, false, handling, false, false);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, true, handling, false);
+        return new Route(Method.GET, path, parameters, true, handling, false, false);
     }
 
     static Route post(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.POST, path, parameters, false, handling, false);
+        return new Route(Method.POST, path, parameters, false, handling, false, false);
     }
 
     /** The same route, of whose answers only a few are made at once. */
     Route computing() {
-        return new Route(method, path, parameters, cell, handling, true);
+        return new Route(method, path, parameters, cell, handling, true, dated);
+    }
+
+    /** The same route, whose answers tell the day. */
+    Route tellingTheDay() {
+        return new Route(method, path, parameters, cell, handling, computes, true);
+    }
+
+    /** Whether an answer may be kept and given again. */
+    boolean keeps() {
+        return computes && !dated;
     }
 
     boolean isApi() {

@@ -48,6 +48,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new BriefRoutes(library, java.time.Clock.systemUTC()).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
