@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,9 +40,7 @@ final class TradeCheck {
     private static final Set<String> PARTS =
             Set.of("dressing-fraction", "bone-free-fraction", "edible-fraction", "dry-matter", "protein");
 
-    private final Map<String, Table> tables;
-    private final Set<String> whole;
-    private final Set<String> unreadable;
+    private final ReadableRows tables;
     private final List<Fault> faults;
 
     /**
@@ -52,34 +49,16 @@ final class TradeCheck {
      * @param faults where new faults go
      */
     TradeCheck(Map<String, Table> tables, Set<String> whole, List<Fault> known, List<Fault> faults) {
-        this.tables = tables;
-        this.whole = whole;
-        this.unreadable = known.stream()
-                .map(fault -> place(fault.file(), fault.line(), fault.column()))
-                .collect(Collectors.toUnmodifiableSet());
+        this.tables = new ReadableRows(tables, whole, known);
         this.faults = faults;
     }
 
-    private static String place(String file, long line, int column) {
-        return file + ":" + line + ":" + column;
-    }
-
-    /** True when none of these cells of the row is a fault of its own. */
-    private boolean readable(Row row, String... columns) {
-        return Stream.of(columns).filter(row.place().columns()::containsKey).noneMatch(column -> {
-            Fault there = row.fault(column, "", "");
-            return unreadable.contains(place(there.file(), there.line(), there.column()));
-        });
-    }
-
-    /** The rows of a table whose cells in these columns can be read. */
     private List<Row> rows(String table, String... columns) {
-        return rows(table).stream().filter(row -> readable(row, columns)).toList();
+        return tables.rows(table, columns);
     }
 
-    /** True when a rule about a whole table can be held against it. */
     private boolean complete(String table, String... columns) {
-        return whole.contains(table) && rows(table).stream().allMatch(row -> readable(row, columns));
+        return tables.complete(table, columns);
     }
 
     void run() {
@@ -88,6 +67,8 @@ final class TradeCheck {
             rows(table, PRINTED).forEach(this::spread);
         }
         yields();
+        new FoodCheck(tables, faults).run();
+        new CirculatingCheck(tables, faults).run();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -95,54 +76,6 @@ final class TradeCheck {
         completeWarmingSets();
         treeOfRegions();
         spreadDefaults();
-        claims();
-    }
-
-    /** What a claim says must be whole, and the bases it is said to hold or fail on must be words of the library. */
-    private void claims() {
-        for (Row row : rows("claims", "claimed", "times_less_low", "times_less_high")) {
-            OptionalDouble low = row.number("times_less_low");
-            OptionalDouble high = row.number("times_less_high");
-            boolean ratio = row.optional("claimed").filter("times-less"::equals).isPresent();
-            if (ratio != low.isPresent() || ratio != high.isPresent()) {
-                faults.add(row.fault(
-                        "claimed",
-                        "the claimed ratio is incomplete",
-                        "times-less needs times_less_low and times_less_high, and nothing else has them"));
-            } else if (ratio && low.getAsDouble() > high.getAsDouble()) {
-                faults.add(row.fault("times_less_low", "times_less_low is above times_less_high", "swap them"));
-            }
-        }
-        Stream.of("holds_on", "fails_on")
-                .forEach(column -> rows("claims", column)
-                        .forEach(row -> row.list(column).stream()
-                                .filter(written -> ClaimBasis.of(written)
-                                        .filter(this::isKnown)
-                                        .isEmpty())
-                                .forEach(written -> faults.add(row.fault(
-                                        column,
-                                        "unknown basis \"" + written + "\"",
-                                        "it must be boundary:per, or boundary:per:product, in words of boundaries.csv,"
-                                                + " functional_units.csv and products.csv")))));
-    }
-
-    private boolean isKnown(ClaimBasis basis) {
-        return has("boundaries", basis.boundary())
-                && has("functional_units", basis.per())
-                && basis.reference()
-                        .filter(product -> !has("products", product))
-                        .isEmpty();
-    }
-
-    private boolean has(String table, String id) {
-        return !whole.contains(table)
-                || rows(table).stream()
-                        .anyMatch(row -> row.optional("id").filter(id::equals).isPresent());
-    }
-
-    private List<Row> rows(String table) {
-        Table found = tables.get(table);
-        return found == null ? List.of() : found.rows();
     }
 
     private void spread(Row row) {

@@ -1,5 +1,7 @@
 package org.scalepan.literature;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -38,8 +40,7 @@ public sealed interface Evidence {
         public Footprint footprint(DrawBook book) {
             Mixture mixture = Mixture.of(
                     studies.stream().mapToInt(study -> study.findings().size()).toArray(),
-                    book.uniforms("pool/" + question.product().id() + "/" + question.form() + "/"
-                            + question.indicator().id()));
+                    book.uniforms(choice().id()));
             double[] draws = new double[book.size()];
             for (int study = 0; study < studies.size(); study++) {
                 List<Harmonised> findings = studies.get(study).findings();
@@ -58,6 +59,50 @@ public sealed interface Evidence {
                     question.boundary(),
                     question.warmingSet(),
                     draws);
+        }
+
+        /** The stream by which a draw chooses its study, and a finding within it. */
+        public DrawBook.Stream choice() {
+            return new DrawBook.Stream(
+                    "pool/" + question.product().id() + "/" + question.form() + "/"
+                            + question.indicator().id(),
+                    true);
+        }
+
+        /**
+         * A finding and where on its choice's stream it lies.
+         *
+         * @param weight its part of the pool
+         * @param place the middle of its part, between 0 and 1
+         */
+        public record Place(Harmonised finding, double weight, double place) {}
+
+        /** The findings from the lowest central value to the highest. */
+        public List<Place> places() {
+            List<Place> places = new ArrayList<>();
+            double before = 0;
+            for (Study study : studies) {
+                double weight = 1.0 / studies.size() / study.findings().size();
+                for (Harmonised finding : study.findings()) {
+                    places.add(new Place(finding, weight, before + weight / 2));
+                    before += weight;
+                }
+            }
+            places.sort(Comparator.comparingDouble(place -> place.finding().central()));
+            return places;
+        }
+
+        /** The finding in the middle of the pool: as much weight lies below it as above. */
+        public Place middle() {
+            double below = 0;
+            List<Place> places = places();
+            for (Place place : places) {
+                below += place.weight();
+                if (below >= 0.5 - 1e-12) {
+                    return place;
+                }
+            }
+            return places.get(places.size() - 1);
         }
 
         /** A study by its id, if it speaks here. */
