@@ -42,7 +42,7 @@ final class SiteRoutes {
     }
 
     /** What never changes while the service runs is read once; read anew for each request it would fill the memory. */
-    private static Route fixed(String path, Answer answer) {
+    static Route fixed(String path, Answer answer) {
         return Route.of(path, List.of(), request -> answer);
     }
 
@@ -73,7 +73,7 @@ final class SiteRoutes {
         return file(READER + WebJar.version("org.webjars", "swagger-ui") + "/" + name, mediaType);
     }
 
-    private static Answer file(String resource, String mediaType) {
+    static Answer file(String resource, String mediaType) {
         try (InputStream in = SiteRoutes.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new IllegalStateException("the build left out " + resource);

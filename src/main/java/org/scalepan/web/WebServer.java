@@ -55,6 +55,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
+        all.addAll(new ExampleRoutes().routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
         Pipeline pipeline = new Pipeline(library, metrics, turnstile);

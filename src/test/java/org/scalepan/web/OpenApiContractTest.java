@@ -615,7 +615,7 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING);
+        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "");
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
