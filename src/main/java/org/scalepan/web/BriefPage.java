@@ -103,13 +103,18 @@ final class BriefPage {
                 + " beside " + brief.reference().words();
     }
 
-    /** What is claimed, when something is, and what became of it. */
+    /** What is claimed, when something particular is, and what became of it for each product. */
     private void verdict(List<Page.Block> blocks) {
         boolean particular = brief.question().claimed().times().stream().anyMatch(times -> times != 1);
         if (particular) {
-            blocks.add(new Page.Block.Paragraph("Claim: " + brief.checks().claim() + ". Verdict: "
-                    + brief.checks().overall().id().replace('-', ' ') + ". "
-                    + brief.checks().reason()));
+            blocks.add(
+                    new Page.Block.Heading("Is it " + brief.question().claimed().words() + " than "
+                            + brief.reference().words() + "?"));
+            blocks.add(new Page.Block.Bullets(brief.rows().stream()
+                    .flatMap(row -> row.check().stream())
+                    .map(check -> check.side().words() + ": "
+                            + check.overall().id().replace('-', ' ') + ". " + check.reason())
+                    .toList()));
         }
     }
 

@@ -11,7 +11,6 @@ import org.scalepan.ask.brief.Brief;
 import org.scalepan.factors.Grade;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
-import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -105,10 +104,16 @@ final class ChartSvg {
         int bottom = TOP + ROW * rows.size();
         for (double decade = low; decade <= high * 1.001; decade *= 10) {
             line(out, at(decade), "#d9dfdc", "");
-            text(out, at(decade), bottom + 18, QUIET, "middle", Print.footprint(decade));
+            text(out, at(decade), bottom + 18, QUIET, "middle", Numbers.plain(Numbers.rounded(decade)));
             for (int part : List.of(2, 5)) {
                 if (decade * part < high * 0.999) {
-                    text(out, at(decade * part), bottom + 18, QUIET, "middle", Print.footprint(decade * part));
+                    text(
+                            out,
+                            at(decade * part),
+                            bottom + 18,
+                            QUIET,
+                            "middle",
+                            Numbers.plain(Numbers.rounded(decade * part)));
                 }
             }
         }
@@ -160,7 +165,7 @@ final class ChartSvg {
 
     private void legend(StringBuilder out, int height) {
         int y = height - 36;
-        double x = LABELS;
+        double x = 6;
         for (Grade grade : Grade.values()) {
             mark(out, x, y - 4, grade);
             text(out, x + 10, y, QUIET, "start", grade.id());

@@ -68,7 +68,7 @@ record Route(
 
     /** Whether an answer may be kept and given again. */
     boolean keeps() {
-        return computes && !dated;
+        return method == Method.GET && computes && !dated;
     }
 
     boolean isApi() {
