@@ -27,7 +27,9 @@ public final class KeyFigures {
         double output = inventory.output().amount();
         String per = inventory.output().per() == FunctionalUnit.KG_LIVE ? "live" : "product";
         put(figures, "feed_as_fed_kg_per_kg_" + per, total(inventory, Flux.FEED) / output);
-        put(figures, "feed_dry_matter_kg_per_kg_" + per, total(inventory, Flux.FEED_DRY_MATTER) / output);
+        if (knownOfAllFeed(inventory, Flux.FEED_DRY_MATTER)) {
+            put(figures, "feed_dry_matter_kg_per_kg_" + per, total(inventory, Flux.FEED_DRY_MATTER) / output);
+        }
         put(figures, "energy_mj_per_kg_" + per, total(inventory, Flux.ENERGY) / output);
         double area = inventory.flows().stream()
                 .filter(flow -> flow.stage() == Stage.SITE)
@@ -46,12 +48,15 @@ public final class KeyFigures {
      * protein of every ingredient and of the product is.
      */
     private static OptionalDouble proteinConversion(Library library, Inventory inventory) {
-        long fed = flows(inventory, Flux.FEED).count();
         double in = total(inventory, Flux.FEED_PROTEIN) * inventory.output().share();
-        boolean known = fed > 0 && flows(inventory, Flux.FEED_PROTEIN).count() == fed;
-        return known && in > 0
+        return in > 0 && knownOfAllFeed(inventory, Flux.FEED_PROTEIN)
                 ? OptionalDouble.of(inventory.output().amount() * proteinShare(library, inventory.output()) / in)
                 : OptionalDouble.empty();
+    }
+
+    /** A figure of some of the feed would pass for a figure of all of it. */
+    private static boolean knownOfAllFeed(Inventory inventory, Flux flux) {
+        return flows(inventory, flux).count() >= flows(inventory, Flux.FEED).count();
     }
 
     /** kg crude protein per unit of the output; 0 when the way there is not known. */

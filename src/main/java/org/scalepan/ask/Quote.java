@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
@@ -40,6 +41,11 @@ public record Quote(
     @Override
     public Product product() {
         return item.product();
+    }
+
+    @Override
+    public Optional<Footprint> drawn(DrawBook book) {
+        return evidence instanceof Evidence.Some some ? Optional.of(some.footprint(book)) : Optional.empty();
     }
 
     @Override

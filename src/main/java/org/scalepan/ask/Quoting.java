@@ -23,7 +23,13 @@ public final class Quoting {
         return quote(library, item, ruler, sampling, sampling.book());
     }
 
+    /** The quote of a question; one that was asked before on the same ruler and sampling is kept and given again. */
     static Quote quote(Library library, ProductForm item, Ruler ruler, Sampling sampling, DrawBook book) {
+        return KeptQuotes.of(library)
+                .get(new KeptQuotes.Key(item, ruler, sampling), () -> fresh(library, item, ruler, sampling, book));
+    }
+
+    private static Quote fresh(Library library, ProductForm item, Ruler ruler, Sampling sampling, DrawBook book) {
         Evidence evidence = Pool.of(library, ruler.question(item));
         if (evidence instanceof Evidence.Some some) {
             Footprint footprint = some.footprint(book);

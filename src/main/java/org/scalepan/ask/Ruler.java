@@ -40,6 +40,23 @@ public record Ruler(
                 indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
     }
 
+    /** The same ruler with another functional unit. */
+    public Ruler counting(FunctionalUnit other) {
+        return new Ruler(
+                indicator,
+                other,
+                boundary,
+                luc,
+                gwp,
+                region,
+                lowestGrade,
+                pinned,
+                excluded,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
     /** What the literature is asked about one product. */
     PoolQuestion question(ProductForm item) {
         return new PoolQuestion(

@@ -44,6 +44,11 @@ public final class Sentences {
         return ruler.indicator().unit() + " per " + ruler.per().words();
     }
 
+    /** {@code greenhouse gas emissions per kg protein, up to the farm gate}: what the figures are of. */
+    public String measure() {
+        return indicator() + " per " + ruler.per().words() + ", " + boundary();
+    }
+
     /** One product or farm in a sentence. */
     public String quote(Standing quote) {
         String where = capital(name(quote)) + ", " + boundary();

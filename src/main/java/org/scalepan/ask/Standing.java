@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import java.util.Optional;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Summary;
 
@@ -18,6 +19,9 @@ public sealed interface Standing permits Quote, SystemQuote {
 
     /** Median, mean and interval of the figure, when there is evidence. */
     Optional<Summary> summary();
+
+    /** The figure once more out of another book, when there is evidence. */
+    Optional<Footprint> drawn(DrawBook book);
 
     /** Why there is no figure. */
     Optional<String> missing();

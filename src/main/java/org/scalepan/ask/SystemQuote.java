@@ -40,6 +40,11 @@ public record SystemQuote(
     }
 
     @Override
+    public Optional<Footprint> drawn(DrawBook book) {
+        return system.map(found -> found.footprint(book));
+    }
+
+    @Override
     public boolean bearsLikelihood() {
         return true;
     }

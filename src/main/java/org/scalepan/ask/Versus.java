@@ -28,6 +28,6 @@ public record Versus(Summary timesLess, Summary share, double ofMeans, Probabili
                 Summary.of(reference.dividedBy(product), coverage),
                 Summary.of(product.dividedBy(reference), coverage),
                 reference.summary(coverage).mean() / product.summary(coverage).mean(),
-                Probability.ofLess(product.draws(), reference.draws()));
+                product.below(reference));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
@@ -68,12 +69,18 @@ public final class Warnings {
         ruler(quotes, warnings);
         forms(quotes, warnings);
         notes(quotes, warnings);
-        int own = library.version().ownRows();
-        if (own > 0) {
-            String rows = own == 1 ? "1 row of a user's own library lies" : own + " rows of a user's own library lie";
-            warnings.add(new Warning("own-library", rows + " over the bundled one.", List.of()));
-        }
+        ownLibrary(library).ifPresent(warnings::add);
         return warnings;
+    }
+
+    /** That a user's own rows were used, where there are any. */
+    public static Optional<Warning> ownLibrary(Library library) {
+        int own = library.version().ownRows();
+        if (own == 0) {
+            return Optional.empty();
+        }
+        String rows = own == 1 ? "1 row of a user's own library lies" : own + " rows of a user's own library lie";
+        return Optional.of(new Warning("own-library", rows + " over the bundled one.", List.of()));
     }
 
     private static void fewStudies(List<Quote> quotes, List<Warning> warnings) {

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param groups product groups it concerns; empty means all
  * @param products products it concerns, within those groups; empty means all of them
+ * @param markets markets whose law it is about; empty means everywhere
  */
 public record Caution(
         String id,
@@ -28,6 +29,11 @@ public record Caution(
     public boolean concerns(Product product) {
         return (groups.isEmpty() || groups.contains(product.group()))
                 && (products.isEmpty() || products.contains(product.id()));
+    }
+
+    /** True when the caution is to be shown to somebody in a market: it is about that market, or about no market. */
+    public boolean holdsIn(String market) {
+        return markets.isEmpty() || markets.contains(market);
     }
 
     static Caution of(Row row) {

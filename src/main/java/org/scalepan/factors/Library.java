@@ -20,6 +20,10 @@ public final class Library {
     private final Map<String, Reference> references;
     private final Map<String, Product> products;
     private final List<CompositionRow> composition;
+    private final Map<String, AminoAcidPattern> aminoAcidPatterns;
+    private final List<AminoAcidContent> aminoAcidContents;
+    private final Map<String, QualityMethod> qualityMethods;
+    private final List<FoodEnergyFactor> foodEnergyFactors;
     private final List<PublishedResult> results;
     private final List<StageSplit> stageSplits;
     private final List<GasShares> gasShares;
@@ -55,6 +59,12 @@ public final class Library {
         this.references = byId(references, Reference::id);
         this.products = byId(map("products", Product::of), Product::id);
         this.composition = map("composition", CompositionRow::of);
+        List<AminoAcidRequirement> requirements = map("amino_acid_requirements", AminoAcidRequirement::of);
+        this.aminoAcidPatterns =
+                byId(map("amino_acid_patterns", row -> AminoAcidPattern.of(row, requirements)), AminoAcidPattern::id);
+        this.aminoAcidContents = map("amino_acid_contents", AminoAcidContent::of);
+        this.qualityMethods = byId(map("protein_quality", QualityMethod::of), QualityMethod::row);
+        this.foodEnergyFactors = map("food_energy_factors", FoodEnergyFactor::of);
         this.results = java.util.stream.Stream.concat(
                         map("results", PublishedResult::of).stream(),
                         map("feed_conversion", PublishedResult::ofFeedConversion).stream())
@@ -143,6 +153,31 @@ public final class Library {
 
     public List<CompositionRow> composition() {
         return composition;
+    }
+
+    public Map<String, AminoAcidPattern> aminoAcidPatterns() {
+        return aminoAcidPatterns;
+    }
+
+    /** The scoring pattern of a question that names none. */
+    public AminoAcidPattern defaultAminoAcidPattern() {
+        return aminoAcidPatterns.values().stream()
+                .filter(AminoAcidPattern::isDefault)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public List<AminoAcidContent> aminoAcidContents() {
+        return aminoAcidContents;
+    }
+
+    /** How protein-quality scores were measured, by the composition row that holds the score. */
+    public Map<String, QualityMethod> qualityMethods() {
+        return qualityMethods;
+    }
+
+    public List<FoodEnergyFactor> foodEnergyFactors() {
+        return foodEnergyFactors;
     }
 
     public List<PublishedResult> results() {

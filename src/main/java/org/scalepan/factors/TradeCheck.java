@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,9 +40,7 @@ final class TradeCheck {
     private static final Set<String> PARTS =
             Set.of("dressing-fraction", "bone-free-fraction", "edible-fraction", "dry-matter", "protein");
 
-    private final Map<String, Table> tables;
-    private final Set<String> whole;
-    private final Set<String> unreadable;
+    private final ReadableRows tables;
     private final List<Fault> faults;
 
     /**
@@ -52,34 +49,16 @@ final class TradeCheck {
      * @param faults where new faults go
      */
     TradeCheck(Map<String, Table> tables, Set<String> whole, List<Fault> known, List<Fault> faults) {
-        this.tables = tables;
-        this.whole = whole;
-        this.unreadable = known.stream()
-                .map(fault -> place(fault.file(), fault.line(), fault.column()))
-                .collect(Collectors.toUnmodifiableSet());
+        this.tables = new ReadableRows(tables, whole, known);
         this.faults = faults;
     }
 
-    private static String place(String file, long line, int column) {
-        return file + ":" + line + ":" + column;
-    }
-
-    /** True when none of these cells of the row is a fault of its own. */
-    private boolean readable(Row row, String... columns) {
-        return Stream.of(columns).filter(row.place().columns()::containsKey).noneMatch(column -> {
-            Fault there = row.fault(column, "", "");
-            return unreadable.contains(place(there.file(), there.line(), there.column()));
-        });
-    }
-
-    /** The rows of a table whose cells in these columns can be read. */
     private List<Row> rows(String table, String... columns) {
-        return rows(table).stream().filter(row -> readable(row, columns)).toList();
+        return tables.rows(table, columns);
     }
 
-    /** True when a rule about a whole table can be held against it. */
     private boolean complete(String table, String... columns) {
-        return whole.contains(table) && rows(table).stream().allMatch(row -> readable(row, columns));
+        return tables.complete(table, columns);
     }
 
     void run() {
@@ -88,6 +67,7 @@ final class TradeCheck {
             rows(table, PRINTED).forEach(this::spread);
         }
         yields();
+        new FoodCheck(tables, faults).run();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -95,11 +75,6 @@ final class TradeCheck {
         completeWarmingSets();
         treeOfRegions();
         spreadDefaults();
-    }
-
-    private List<Row> rows(String table) {
-        Table found = tables.get(table);
-        return found == null ? List.of() : found.rows();
     }
 
     private void spread(Row row) {

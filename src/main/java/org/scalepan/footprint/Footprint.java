@@ -1,7 +1,7 @@
 package org.scalepan.footprint;
 
-import java.util.Arrays;
 import java.util.Optional;
+import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -69,7 +69,17 @@ public final class Footprint {
 
     /** True when every draw is above zero, as a ratio needs; a footprint with credits may not be. */
     public boolean isPositive() {
-        return Arrays.stream(draws).allMatch(draw -> draw > 0);
+        for (double draw : draws) {
+            if (!(draw > 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The probability that this footprint is less than another, draw by draw. */
+    public Probability below(Footprint other) {
+        return Probability.ofLess(draws, other.draws);
     }
 
     /** Draw by draw, this footprint over another: how many times more. */

@@ -1,5 +1,7 @@
 package org.scalepan.literature;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -36,19 +38,19 @@ public sealed interface Evidence {
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
          */
         public Footprint footprint(DrawBook book) {
-            double[][][] drawn = studies.stream()
-                    .map(study -> study.findings().stream()
-                            .map(finding -> finding.draw(book))
-                            .toArray(double[][]::new))
-                    .toArray(double[][][]::new);
-            double[] choice = book.uniforms("pool/" + question.product().id() + "/" + question.form() + "/"
-                    + question.indicator().id());
+            Mixture mixture = Mixture.of(
+                    studies.stream().mapToInt(study -> study.findings().size()).toArray(),
+                    book.uniforms(choice().id()));
             double[] draws = new double[book.size()];
-            for (int i = 0; i < draws.length; i++) {
-                double position = choice[i] * drawn.length;
-                int study = (int) position;
-                int finding = (int) ((position - study) * drawn[study].length);
-                draws[i] = drawn[study][finding][i];
+            for (int study = 0; study < studies.size(); study++) {
+                List<Harmonised> findings = studies.get(study).findings();
+                for (int finding = 0; finding < findings.size(); finding++) {
+                    int[] places = mixture.places(study, finding);
+                    double[] drawn = findings.get(finding).draw(book.only(places));
+                    for (int i = 0; i < places.length; i++) {
+                        draws[places[i]] = drawn[i];
+                    }
+                }
             }
             return new Footprint(
                     question.indicator().id(),
@@ -57,6 +59,50 @@ public sealed interface Evidence {
                     question.boundary(),
                     question.warmingSet(),
                     draws);
+        }
+
+        /** The stream by which a draw chooses its study, and a finding within it. */
+        public DrawBook.Stream choice() {
+            return new DrawBook.Stream(
+                    "pool/" + question.product().id() + "/" + question.form() + "/"
+                            + question.indicator().id(),
+                    true);
+        }
+
+        /**
+         * A finding and where on its choice's stream it lies.
+         *
+         * @param weight its part of the pool
+         * @param place the middle of its part, between 0 and 1
+         */
+        public record Place(Harmonised finding, double weight, double place) {}
+
+        /** The findings from the lowest central value to the highest. */
+        public List<Place> places() {
+            List<Place> places = new ArrayList<>();
+            double before = 0;
+            for (Study study : studies) {
+                double weight = 1.0 / studies.size() / study.findings().size();
+                for (Harmonised finding : study.findings()) {
+                    places.add(new Place(finding, weight, before + weight / 2));
+                    before += weight;
+                }
+            }
+            places.sort(Comparator.comparingDouble(place -> place.finding().central()));
+            return places;
+        }
+
+        /** The finding in the middle of the pool: as much weight lies below it as above. */
+        public Place middle() {
+            double below = 0;
+            List<Place> places = places();
+            for (Place place : places) {
+                below += place.weight();
+                if (below >= 0.5 - 1e-12) {
+                    return place;
+                }
+            }
+            return places.get(places.size() - 1);
         }
 
         /** A study by its id, if it speaks here. */

@@ -1,6 +1,7 @@
 package org.scalepan.production;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
@@ -10,7 +11,7 @@ import org.scalepan.factors.Row;
  * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
  * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
  */
-final class EnergyBooks {
+public final class EnergyBooks {
     private static final String FACTORS = "energy_factors";
     private static final double MJ_PER_KWH = 3.6;
 
@@ -19,13 +20,15 @@ final class EnergyBooks {
     private final Ledger ledger;
     private final Optional<String> region;
     private final OptionalInt year;
+    private final OptionalDouble gridIntensity;
 
-    EnergyBooks(Library library, Ledger ledger, Optional<String> region, OptionalInt year) {
+    EnergyBooks(Library library, Ledger ledger, FarmRecords records) {
         this.library = library;
         this.background = Background.of(library);
         this.ledger = ledger;
-        this.region = region;
-        this.year = year;
+        this.region = records.region();
+        this.year = records.year();
+        this.gridIntensity = records.gridIntensity();
     }
 
     /** Books an amount in the carrier's own unit: kWh, kg or litre. */
@@ -45,9 +48,22 @@ final class EnergyBooks {
         ledger.flow(stage, carrier, Flux.ENERGY, megajoules);
         if (carrier(carrier).text("kind").equals("fuel")) {
             fuel(stage, carrier, megajoules);
+        } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
+            Term kilowattHours = megajoules.times(1 / MJ_PER_KWH);
+            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
+            land(stage, carrier, kilowattHours);
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
         }
+    }
+
+    /** kg CO2e per kWh that the library takes for a place and a year, centrally, where it has one. */
+    public static OptionalDouble intensity(Library library, String carrier, FarmRecords records) {
+        Background background = Background.of(library);
+        return background
+                .nearest(FACTORS, carrier, "ghg-life-cycle", records.region(), records.year())
+                .map(row -> OptionalDouble.of(background.factor(row).central()))
+                .orElse(OptionalDouble.empty());
     }
 
     private void electricity(Stage stage, String carrier, Term kilowattHours) {
@@ -80,6 +96,10 @@ final class EnergyBooks {
                 kilowattHours.times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
+        land(stage, carrier, kilowattHours);
+    }
+
+    private void land(Stage stage, String carrier, Term kilowattHours) {
         background
                 .row(FACTORS, carrier, "land")
                 .ifPresent(land -> ledger.flow(

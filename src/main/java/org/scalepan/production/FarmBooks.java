@@ -24,7 +24,7 @@ public final class FarmBooks {
         this.background = Background.of(library);
         this.ledger = ledger;
         this.feed = new FeedBooks(library, ledger, records.region());
-        this.energy = new EnergyBooks(library, ledger, records.region(), records.year());
+        this.energy = new EnergyBooks(library, ledger, records);
     }
 
     /** Books the records. */

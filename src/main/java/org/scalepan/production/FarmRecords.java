@@ -13,6 +13,7 @@ import java.util.OptionalInt;
  * @param water m3 a year
  * @param buildingArea m2 under roof
  * @param yardArea m2 of yard or run
+ * @param gridIntensity kg CO2e per kWh of the grid, as the grower's supplier tells it; the library's when absent
  */
 public record FarmRecords(
         String name,
@@ -25,13 +26,133 @@ public record FarmRecords(
         List<MaterialUse> materials,
         OptionalDouble buildingArea,
         OptionalDouble yardArea,
-        List<CoProduct> coProducts) {
+        List<CoProduct> coProducts,
+        OptionalDouble gridIntensity) {
     public FarmRecords {
         feed = List.copyOf(feed);
         energy = List.copyOf(energy);
         transport = List.copyOf(transport);
         materials = List.copyOf(materials);
         coProducts = List.copyOf(coProducts);
+    }
+
+    /** The same records with other feed. */
+    public FarmRecords withFeed(List<FeedUse> other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                other,
+                energy,
+                water,
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                gridIntensity);
+    }
+
+    /** The same records with other energy. */
+    public FarmRecords withEnergy(List<EnergyUse> other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                other,
+                water,
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                gridIntensity);
+    }
+
+    /** The same records with other water, m3 a year. */
+    public FarmRecords withWater(double other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                OptionalDouble.of(other),
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                gridIntensity);
+    }
+
+    /** The same records with other transport. */
+    public FarmRecords withTransport(List<TransportUse> other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                other,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                gridIntensity);
+    }
+
+    /** The same records with other areas, m2. */
+    public FarmRecords withAreas(OptionalDouble building, OptionalDouble yard) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                building,
+                yard,
+                coProducts,
+                gridIntensity);
+    }
+
+    /** The same records with other co-products. */
+    public FarmRecords withCoProducts(List<CoProduct> other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                other,
+                gridIntensity);
+    }
+
+    /** The same records with other kg CO2e per kWh of the grid. */
+    public FarmRecords withGridIntensity(double other) {
+        return new FarmRecords(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                OptionalDouble.of(other));
     }
 
     /** How much of a residue's or by-product's burden comes with it. */

@@ -73,7 +73,8 @@ final class FeedBooks {
         if (row.isEmpty()) {
             ledger.gap(
                     "feed/" + feed.ingredient() + "/moisture",
-                    "not known: no dry matter of " + feed.ingredient() + " is in this library; give its moisture");
+                    "its dry matter is not counted: none of " + feed.ingredient()
+                            + " is in this library; give its moisture");
             return Optional.empty();
         }
         Factor share = background.fraction(row.get());

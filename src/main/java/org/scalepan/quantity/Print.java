@@ -1,7 +1,7 @@
 package org.scalepan.quantity;
 
 /**
- * The two kinds of number that are shown to a reader, at the precision their evidence can carry.
+ * The kinds of number that are shown to a reader, at the precision their evidence can carry.
  *
  * <p>Source: common practice, no source; two figures because published footprints seldom agree on the second.
  */
@@ -26,5 +26,14 @@ public final class Print {
      */
     public static String ratio(double ratio) {
         return SignificantFigures.text(ratio, FIGURES);
+    }
+
+    /**
+     * What a food holds of something, to two figures: 20.5 is "20", 1.93 is "1.9". Samples of one food seldom agree on the third.
+     *
+     * @throws IllegalArgumentException when the content is not finite
+     */
+    public static String content(double content) {
+        return SignificantFigures.text(content, FIGURES);
     }
 }

@@ -1,7 +1,5 @@
 package org.scalepan.uncertainty;
 
-import java.util.Arrays;
-
 /**
  * Quantiles of draws: linear between neighbouring order statistics, with the first draw at probability 0 and the last at 1.
  *
@@ -33,19 +31,22 @@ public final class Quantiles {
             throw new IllegalArgumentException("quantiles need at least one draw");
         }
         Require.allFinite("draw", draws);
-        double[] ordered = draws.clone();
-        OrderStatistics.place(ordered, ranks(draws.length, ps));
+        double[] neighbours = OrderStatistics.at(draws, ranks(draws.length, ps));
         double[] quantiles = new double[ps.length];
         for (int i = 0; i < ps.length; i++) {
-            double place = (draws.length - 1) * ps[i];
-            int below = (int) place;
-            double part = place - below;
-            // No part, no look at the next draw: after the last there is none.
-            quantiles[i] = part == 0 ? ordered[below] : ordered[below] * (1 - part) + ordered[below + 1] * part;
+            quantiles[i] = between(draws.length, ps[i], neighbours[2 * i], neighbours[2 * i + 1]);
         }
         return quantiles;
     }
 
+    private static double between(int n, double p, double lower, double upper) {
+        double place = (n - 1) * p;
+        double part = place - (int) place;
+        // Without a part the upper neighbour has no say, though it may be far away.
+        return part == 0 ? lower : lower * (1 - part) + upper * part;
+    }
+
+    /** For each probability the ranks of its two neighbours; after the last there is none but itself. */
     private static int[] ranks(int n, double[] ps) {
         int[] ranks = new int[2 * ps.length];
         for (int i = 0; i < ps.length; i++) {
@@ -53,7 +54,6 @@ public final class Quantiles {
             ranks[2 * i] = below;
             ranks[2 * i + 1] = Math.min(below + 1, n - 1);
         }
-        Arrays.sort(ranks);
         return ranks;
     }
 }

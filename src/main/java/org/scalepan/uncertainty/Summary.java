@@ -5,7 +5,8 @@ package org.scalepan.uncertainty;
  *
  * <p>Sources: quantiles by definition 7 of Hyndman and Fan (1996), Am. Stat. 50, 361–365, by selection; standard error of the
  * median from the distribution-free interval between order statistics, David and Nagaraja (2003), Order Statistics, 7.1:
- * the quantiles at ½ ± 1.96·½/√n, half their distance over 1.96; mean by compensated summation, Neumaier (1974), ZAMM 54, 39–51.
+ * the quantiles at ½ ± 1.96·½/√n, half their distance over 1.96; sums compensated, see
+ * {@link CompensatedSum}.
  *
  * @param mean arithmetic mean of the draws
  * @param median middle of the draws
@@ -53,8 +54,8 @@ public record Summary(
         double tail = (1 - coverage) / 2;
         double reach = Math.min(0.5, Z_95 * 0.5 / Math.sqrt(draws.length));
         double[] q = Quantiles.of(draws, tail, 0.5 - reach, 0.5, 0.5 + reach, 1 - tail);
-        double mean = compensatedSum(draws, 0, 1) / draws.length;
-        double variance = compensatedSum(draws, mean, 2) / (draws.length - 1);
+        double mean = CompensatedSum.of(draws) / draws.length;
+        double variance = CompensatedSum.ofSquares(draws, mean) / (draws.length - 1);
         return new Summary(
                 mean,
                 q[2],
@@ -66,18 +67,25 @@ public record Summary(
                 Math.sqrt(variance / draws.length));
     }
 
-    /** The sum of the deviations from the centre, or of their squares, with the rounding of each addition carried along. */
-    private static double compensatedSum(double[] values, double centre, int power) {
-        double sum = 0;
-        double lost = 0;
-        for (double value : values) {
-            double deviation = value - centre;
-            double term = power == 1 ? deviation : deviation * deviation;
-            double next = sum + term;
-            lost += Math.abs(sum) >= Math.abs(term) ? (sum - next) + term : (term - next) + sum;
-            sum = next;
+    /**
+     * The summary of every draw times a number.
+     *
+     * @param factor above zero, so that the low end stays the low end
+     * @throws IllegalArgumentException when the factor is zero, negative or not finite
+     */
+    public Summary times(double factor) {
+        if (!(factor > 0) || !Double.isFinite(factor)) {
+            throw new IllegalArgumentException("a summary can be scaled by a number above zero, not by " + factor);
         }
-        return sum + lost;
+        return new Summary(
+                mean * factor,
+                median * factor,
+                low * factor,
+                high * factor,
+                coverage,
+                draws,
+                medianStandardError * factor,
+                meanStandardError * factor);
     }
 
     private static void requireCoverage(double coverage) {

@@ -163,6 +163,11 @@ final class Body {
         flaws.add(Problem.Flaw.at(place(field), message, List.of(), List.of()));
     }
 
+    /** A fault with what would be right. */
+    void fault(String field, String message, Collection<String> allowed) {
+        flaws.add(Problem.Flaw.at(place(field), message, shown(allowed), List.of()));
+    }
+
     /** A text or number as text, if given: for fields that are read by the rules of query parameters. */
     Optional<String> scalar(String field) {
         if (!has(field)) {

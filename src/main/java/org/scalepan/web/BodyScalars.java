@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.footprint.FunctionalUnit;
 
 /** The fields of a body that the questions about published products have as query parameters: read by the same rules. */
 final class BodyScalars {
@@ -30,8 +31,20 @@ final class BodyScalars {
      * @param boundaries the ends of the account that this question allows
      */
     static Parameters of(Body body, List<String> boundaries) {
-        Map<String, String> given = new LinkedHashMap<>();
-        for (String field : RULER) {
+        return read(body, boundaries, RULER, Map.of());
+    }
+
+    /** As above, for a question that settles the functional unit itself and has no field for it. */
+    static Parameters counting(Body body, List<String> boundaries, FunctionalUnit per) {
+        List<String> others =
+                RULER.stream().filter(field -> !field.equals("per")).toList();
+        return read(body, boundaries, others, Map.of("per", per.id()));
+    }
+
+    private static Parameters read(
+            Body body, List<String> boundaries, List<String> fields, Map<String, String> settled) {
+        Map<String, String> given = new LinkedHashMap<>(settled);
+        for (String field : fields) {
             Optional<String> value = field.equals("boundary") ? body.oneOf(field, boundaries) : body.scalar(field);
             value.ifPresent(text -> given.put(field, text));
         }

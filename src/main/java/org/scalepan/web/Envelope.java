@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.scalepan.ask.Grounds;
 import org.scalepan.ask.Warning;
 import org.scalepan.cite.PlainText;
@@ -68,9 +69,15 @@ final class Envelope {
     }
 
     static ArrayNode cautions(Library library, Collection<Product> products) {
+        return cautions(library, products, Optional.empty());
+    }
+
+    /** The cautions about products; with a market only those that hold everywhere or there. */
+    static ArrayNode cautions(Library library, Collection<Product> products, Optional<String> market) {
         ArrayNode array = Json.array();
         library.cautions().stream()
                 .filter(caution -> products.stream().anyMatch(caution::concerns))
+                .filter(caution -> market.map(caution::holdsIn).orElse(true))
                 .forEach(caution -> array.add(caution(caution)));
         return array;
     }

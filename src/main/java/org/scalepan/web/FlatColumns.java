@@ -50,6 +50,7 @@ final class FlatColumns {
             "cattle.kind");
     private static final Set<String> NUMBERS = Set.of(
             "year",
+            "grid_ghg_per_kwh",
             "sold_kg",
             "price_per_kg",
             "cycle_days",
@@ -81,6 +82,7 @@ final class FlatColumns {
             "frass.kg",
             "frass.nitrogen",
             "processing.#.water_kg",
+            "processing.#.kwh_per_kg",
             "heads",
             "yield.milk_kg",
             "yield.eggs_kg",

@@ -183,7 +183,7 @@ final class Parameters {
     }
 
     private static String singular(String name) {
-        return name.endsWith("s") ? name.substring(0, name.length() - 1) : name;
+        return name.endsWith("s") && !name.endsWith("is") ? name.substring(0, name.length() - 1) : name;
     }
 
     static String plain(double value) {

@@ -25,6 +25,7 @@ final class Pipeline {
     private final Library library;
     private final Metrics metrics;
     private final Turnstile turnstile;
+    private final KeptAnswers kept = new KeptAnswers();
 
     Pipeline(Library library, Metrics metrics, Turnstile turnstile) {
         this.library = library;
@@ -35,18 +36,15 @@ final class Pipeline {
     void run(Context context, Route route) {
         long start = System.nanoTime();
         try {
-            Parameters parameters = parameters(context, route);
+            Map<String, String> given = QueryString.read(context.queryString());
+            Parameters parameters = parameters(given, route);
             checkPin(parameters);
-            Request request = new Request(
-                    context.path(),
-                    context.pathParamMap(),
-                    parameters,
-                    header(context, "Accept"),
-                    new SentBody(context));
-            Answer answer = route.computes()
-                    ? turnstile.pass(() -> route.handling().answer(request))
-                    : route.handling().answer(request);
-            send(context, route, parameters, answer);
+            if (route.method() == Route.Method.POST) {
+                sendComputed(context, route, answer(context, route, parameters));
+            } else {
+                boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
+                send(context, route, pinned, keptOrMade(context, route, given, parameters));
+            }
         } catch (Refused refused) {
             refuse(context, route, refused.problem());
         } catch (HttpResponseException e) {
@@ -74,8 +72,35 @@ final class Pipeline {
         }
     }
 
-    private static Parameters parameters(Context context, Route route) {
-        Map<String, String> given = QueryString.read(context.queryString());
+    private Answer answer(Context context, Route route, Parameters parameters) {
+        Request request = new Request(
+                context.path(), context.pathParamMap(), parameters, header(context, "Accept"), new SentBody(context));
+        Answer answer = route.computes()
+                ? turnstile.pass(() -> route.handling().answer(request))
+                : route.handling().answer(request);
+        // A handler that forgot to ask would otherwise answer a question that was not understood.
+        parameters.refuseIfWrong();
+        return answer;
+    }
+
+    /** What is cheap to make is not kept: it would only push out what is not. */
+    private KeptAnswers.Kept keptOrMade(
+            Context context, Route route, Map<String, String> given, Parameters parameters) {
+        KeptAnswers.Question question = KeptAnswers.Question.of(context.path(), given, header(context, "Accept"));
+        Optional<KeptAnswers.Kept> before = route.computes() ? kept.find(question) : Optional.empty();
+        if (before.isPresent()) {
+            return before.get();
+        }
+        Answer answer = answer(context, route, parameters);
+        KeptAnswers.Kept made =
+                new KeptAnswers.Kept(answer, Permalink.of(library, context.path(), parameters.resolved()));
+        if (route.computes()) {
+            kept.keep(question, made);
+        }
+        return made;
+    }
+
+    private static Parameters parameters(Map<String, String> given, Route route) {
         Parameters parameters = new Parameters(given);
         List<String> known = new ArrayList<>(route.parameters());
         if (route.isApi()) {
@@ -102,23 +127,16 @@ final class Pipeline {
         }
     }
 
-    private void send(Context context, Route route, Parameters parameters, Answer answer) {
-        if (!parameters.errors().isEmpty()) {
-            // A handler that forgot to ask would otherwise answer a question that was not understood.
-            parameters.refuseIfWrong();
-        }
-        if (route.method() == Route.Method.POST) {
-            sendComputed(context, route, answer);
-            return;
-        }
+    private void send(Context context, Route route, boolean pinned, KeptAnswers.Kept made) {
+        Answer answer = made.answer();
         String tag = answer.tag();
         context.header("ETag", tag);
         context.header("Vary", "Accept");
-        context.header("Cache-Control", cacheControl(route, parameters));
+        context.header("Cache-Control", cacheControl(route, pinned));
         if (route.isApi()) {
             // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
             // is.
-            context.header("Content-Location", Permalink.of(library, context.path(), parameters.resolved()));
+            context.header("Content-Location", made.location());
             context.header("Library-Version", library.version().version());
             context.header("Library-Digest", library.version().digest());
         }
@@ -156,9 +174,9 @@ final class Pipeline {
         }
     }
 
-    private static String cacheControl(Route route, Parameters parameters) {
+    private static String cacheControl(Route route, boolean pinned) {
         if (route.isApi()) {
-            return parameters.raw(Route.LIBRARY).isPresent() ? PINNED : FRESH;
+            return pinned ? PINNED : FRESH;
         }
         boolean probe = route.path().startsWith("/health") || route.path().equals("/metrics");
         return probe ? "no-store" : FRESH;

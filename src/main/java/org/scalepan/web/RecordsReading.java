@@ -19,6 +19,8 @@ import org.scalepan.production.FarmRecords.TransportUse;
 final class RecordsReading {
     private static final double MOST = 1e12;
     private static final int MOST_LINES = 100;
+    /** kg CO2e per kWh; no fuel burnt in any plant comes near it. */
+    static final double MOST_GRID = 10;
 
     private final Library library;
 
@@ -46,7 +48,8 @@ final class RecordsReading {
                 body.number("yard_m2", 0, MOST),
                 body.objects("co_products", 20).stream()
                         .map(RecordsReading::coProduct)
-                        .toList());
+                        .toList(),
+                body.number("grid_ghg_per_kwh", 0, MOST_GRID));
     }
 
     private static OptionalInt year(Body body) {

@@ -3,6 +3,7 @@ package org.scalepan.web;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.Notebook;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
@@ -30,8 +31,20 @@ final class SideReading {
         return body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
     }
 
+    /**
+     * A side with the records that it was computed from, for questions that change them.
+     *
+     * @param notebook empty for a published product
+     */
+    record Read(Side side, Optional<Notebook> notebook) {}
+
     /** A side that must be given in one of its two fields; after a fault the result is empty and the fault is in the body. */
     Optional<Side> one(Body body, String productField, String systemField) {
+        return read(body, productField, systemField).map(Read::side);
+    }
+
+    /** The same, with the records. */
+    Optional<Read> read(Body body, String productField, String systemField) {
         boolean named = body.has(productField);
         boolean recorded = body.has(systemField);
         if (named == recorded) {
@@ -42,10 +55,13 @@ final class SideReading {
             return Optional.empty();
         }
         return named
-                ? body.text(productField).flatMap(name -> product(body, productField, name))
+                ? body.text(productField)
+                        .flatMap(name -> product(body, productField, name))
+                        .map(side -> new Read(side, Optional.empty()))
                 : body.object(systemField)
-                        .flatMap(systems::read)
-                        .map(inventory -> new Side.Recorded(inventory, credit));
+                        .flatMap(systems::notebook)
+                        .map(notebook -> new Read(
+                                new Side.Recorded(notebook.inventory(library), credit), Optional.of(notebook)));
     }
 
     private Optional<Side> product(Body body, String field, String name) {

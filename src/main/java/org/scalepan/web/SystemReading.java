@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.ask.Notebook;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
@@ -13,15 +14,15 @@ import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
-import org.scalepan.production.herd.HerdBooks;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
-import org.scalepan.production.insects.InsectBooks;
 import org.scalepan.production.insects.InsectFarm;
 
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 final class SystemReading {
     private static final double MOST = 1e12;
+    /** kWh per kg of water; the worst dryer published takes 7. */
+    private static final double MOST_HEAT = 100;
     /** Animals that a herd can be of. */
     static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
@@ -39,19 +40,21 @@ final class SystemReading {
 
     /** Reads a system; after a fault the result is empty and the fault is in the body. */
     Optional<Inventory> read(Body body) {
+        return notebook(body).map(read -> read.inventory(library));
+    }
+
+    /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
+    Optional<Notebook> notebook(Body body) {
         Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
         int before = body.flaws().size();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
-        if (kind.get().equals("insects")) {
-            Optional<InsectFarm> farm = insects(body);
-            body.close();
-            return farm.filter(read -> body.flaws().size() == before).map(read -> InsectBooks.inventory(library, read));
-        }
-        Optional<Herd> herd = herd(body);
+        Optional<Notebook> read = kind.get().equals("insects")
+                ? insects(body).map(Notebook.Insects::new)
+                : herd(body).map(Notebook.Animals::new);
         body.close();
-        return herd.filter(read -> body.flaws().size() == before).map(read -> HerdBooks.inventory(library, read));
+        return read.filter(found -> body.flaws().size() == before);
     }
 
     private Optional<InsectFarm> insects(Body body) {
@@ -166,8 +169,9 @@ final class SystemReading {
         double water = body.needNumber("water_kg", 0, MOST);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
         body.close();
-        return new InsectFarm.Processing(step, water, carrier);
+        return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
     private Optional<Herd> herd(Body body) {

@@ -45,7 +45,14 @@ final class VocabularyRoutes {
         tables.put("/v1/paired-ratios", "paired_ratios");
         tables.put("/v1/composition", "composition");
         tables.put("/v1/claims", "claims");
-        tables.put("/v1/cautions", "cautions");
+        tables.put("/v1/amino-acids", "amino_acids");
+        tables.put("/v1/amino-acid-patterns", "amino_acid_patterns");
+        tables.put("/v1/amino-acid-requirements", "amino_acid_requirements");
+        tables.put("/v1/amino-acid-contents", "amino_acid_contents");
+        tables.put("/v1/protein-quality", "protein_quality");
+        tables.put("/v1/nitrogen-factors", "nitrogen_factors");
+        tables.put("/v1/food-energy-factors", "food_energy_factors");
+        tables.put("/v1/markets", "markets");
         return tables;
     }
 

@@ -44,9 +44,14 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ComparisonRoutes(library).routes());
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
+        all.addAll(new NutritionRoutes(library).routes());
+        all.addAll(new CautionRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new SubstitutionRoutes(library).routes());
+        all.addAll(new BreakEvenRoutes(library).routes());
+        all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);

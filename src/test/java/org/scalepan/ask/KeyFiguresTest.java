@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.scalepan.Libraries;
@@ -62,6 +63,17 @@ class KeyFiguresTest {
                                 .feed(Fed.of("pasture-grass", 100))
                                 .inventory())
                 .containsKey(PROTEIN));
+    }
+
+    /** The library has no dry matter of palm pith. */
+    @Test
+    void neither_is_dry_matter_told_of_a_part_of_the_feed() {
+        InsectNotebook notebook = InsectNotebook.of(LIBRARY, "mealworm", 100).feed(Fed.of("wheat-bran", 200));
+
+        assertTrue(KeyFigures.of(LIBRARY, notebook.inventory()).containsKey("feed_dry_matter_kg_per_kg_live"));
+        assertFalse(
+                KeyFigures.of(LIBRARY, notebook.feed(Fed.of("palm-pith", 100)).inventory())
+                        .containsKey("feed_dry_matter_kg_per_kg_live"));
     }
 
     @Test

@@ -335,4 +335,57 @@ class BrokenLibraryTest {
         assertTrue(copy.faults().get(0).startsWith(value + ": value 38 lies outside low 3.04"));
         assertTrue(copy.faults().get(1).startsWith(locator + ": locator is missing"));
     }
+
+    @Test
+    void a_content_in_a_unit_that_leads_nowhere_is_to_be_converted() {
+        String place = copy.set(COMPOSITION, "finke-2002.mealworm.fresh.fat", "unit", "mg/100 g");
+        copy.assertFaults(place + ": unit \"mg/100 g\" of fat; it must be fraction; convert the value");
+    }
+
+    @Test
+    void a_pattern_without_one_of_the_nine_amino_acids_would_flatter_every_protein() {
+        copy.set("amino_acid_requirements.csv", "fao-2013-over-3-years.lysine", "acid", "valine");
+        assertEquals(2, copy.faults().size());
+        assertTrue(copy.faults().stream()
+                .anyMatch(fault -> fault.endsWith(": a second valine of this pattern; leave one")));
+        assertTrue(copy.faults().stream()
+                .anyMatch(
+                        fault -> fault.endsWith(": pattern fao-2013-over-3-years asks nothing of lysine; add the row to"
+                                + " amino_acid_requirements.csv")));
+    }
+
+    @Test
+    void there_is_one_pattern_for_a_question_that_names_none() {
+        copy.set("amino_acid_patterns.csv", "fao-2013-over-3-years", "default", "no");
+        assertTrue(
+                copy.faults().toString().contains("0 default patterns; name exactly one"),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_amino_acid_has_one_default_in_a_food() {
+        copy.set("amino_acid_contents.csv", "fao-who-unu-1985.beef.fresh.lysine", "acid", "valine");
+        assertEquals(1, copy.faults().size());
+        assertTrue(
+                copy.faults().get(0).contains(": a second default for beef/fresh/valine; row fao-who-unu-1985.beef."),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_insect_without_a_caution_about_allergy_stops_the_start() {
+        copy.set("cautions.csv", "allergy", "markets", "eu");
+        assertTrue(
+                copy.faults().stream()
+                        .anyMatch(fault ->
+                                fault.contains("no caution about allergy concerns palm-weevil; cautions.csv must")),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void a_caution_about_a_market_that_is_not_known_is_named() {
+        String place = copy.set("cautions.csv", "novel-food-ch", "markets", "cc");
+        assertTrue(
+                copy.faults().get(0).startsWith(place + ": unknown market"),
+                () -> copy.faults().toString());
+    }
 }

@@ -79,19 +79,12 @@ public final class HerdNotebook extends Notebook<HerdNotebook> {
 
     @Override
     public Inventory inventory() {
-        return HerdBooks.inventory(
-                library,
-                new Herd(
-                        records(),
-                        animals,
-                        edition,
-                        ipccRegion,
-                        "mean",
-                        climate,
-                        heads,
-                        yields,
-                        manure,
-                        cattle,
-                        product));
+        return HerdBooks.inventory(library, herd());
+    }
+
+    /** The records themselves. */
+    public Herd herd() {
+        return new Herd(
+                records(), animals, edition, ipccRegion, "mean", climate, heads, yields, manure, cattle, product);
     }
 }

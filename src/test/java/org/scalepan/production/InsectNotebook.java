@@ -84,7 +84,7 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
     }
 
     public InsectNotebook process(String step, double water, String carrier) {
-        processing.add(new InsectFarm.Processing(step, water, carrier));
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
         return this;
     }
 
@@ -96,21 +96,24 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
 
     @Override
     public Inventory inventory() {
-        return InsectBooks.inventory(
-                library,
-                new InsectFarm(
-                        records(),
-                        library.products().get(product),
-                        form,
-                        harvest,
-                        sold,
-                        price,
-                        cycleDays,
-                        pairs,
-                        kept,
-                        mortality,
-                        frass,
-                        processing,
-                        rule));
+        return InsectBooks.inventory(library, farm());
+    }
+
+    /** The records themselves. */
+    public InsectFarm farm() {
+        return new InsectFarm(
+                records(),
+                library.products().get(product),
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                kept,
+                mortality,
+                frass,
+                processing,
+                rule);
     }
 }

@@ -96,6 +96,17 @@ public abstract class Notebook<N extends Notebook<N>> {
 
     protected FarmRecords records() {
         return new FarmRecords(
-                "invented", region, year, feed, energy, water, transport, materials, building, yard, coProducts);
+                "invented",
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                building,
+                yard,
+                coProducts,
+                OptionalDouble.empty());
     }
 }

@@ -98,4 +98,16 @@ class SummaryTest {
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Summary.of(new double[] {1, Double.POSITIVE_INFINITY}, 0.9));
     }
+
+    @Test
+    void scaled_draws_have_a_scaled_summary_and_no_other_scale_is_one() {
+        double[] draws = {-3, 1, 4, 1.5, 9};
+        double[] doubled = {-6, 2, 8, 3, 18};
+
+        assertEquals(Summary.of(doubled, 0.9), Summary.of(draws, 0.9).times(2));
+        for (double wrong : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThrows(
+                    IllegalArgumentException.class, () -> Summary.of(draws, 0.9).times(wrong));
+        }
+    }
 }

@@ -34,6 +34,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.nutrition.Basis;
+import org.scalepan.ask.nutrition.Caveat;
 import org.scalepan.factors.Gas;
 import org.scalepan.factors.TableSchema;
 import org.scalepan.footprint.FunctionalUnit;
@@ -329,10 +331,24 @@ class OpenApiContractTest {
         own.put(
                 "protein bases",
                 () -> Stream.of(ProteinBasis.values()).map(ProteinBasis::id).toList());
+        own.put("nutrition bases", Basis::ids);
+        own.put("nutrition notes", OpenApiContractTest::caveats);
         own.put("note codes", OpenApiContractTest::noteCodes);
+        own.put(
+                "reasons without a break-even",
+                () -> Stream.of(org.scalepan.ask.BreakEven.Reason.values())
+                        .map(org.scalepan.ask.BreakEven.Reason::id)
+                        .toList());
+        own.put(
+                "kinds of input",
+                () -> Stream.of(org.scalepan.ask.InputName.Kind.values())
+                        .map(org.scalepan.ask.InputName.Kind::id)
+                        .toList());
         own.put("warning codes", () -> {
             Set<String> codes = new LinkedHashSet<>(noteCodes());
             codes.addAll(List.of(
+                    "noisy-shares",
+                    "records-certain",
                     "few-studies",
                     "no-evidence",
                     "region-fallback",
@@ -343,7 +359,12 @@ class OpenApiContractTest {
                     "form-mix",
                     "lower-bound",
                     "computed-beside-published",
+                    "fresh-beside-dried",
+                    "missing-values",
+                    "incomplete-profile",
+                    "crude-protein",
                     "own-library"));
+            codes.addAll(caveats());
             return codes;
         });
         own.put(
@@ -414,6 +435,10 @@ class OpenApiContractTest {
                 .toList();
     }
 
+    private static Collection<String> caveats() {
+        return Stream.of(Caveat.values()).map(Caveat::code).toList();
+    }
+
     private static Collection<String> noteCodes() {
         return constants(Note.Codes.class);
     }
@@ -472,7 +497,8 @@ class OpenApiContractTest {
         }
         assertNone(faults);
         assertEquals(
-                VocabularyRoutes.TABLES.size() + RecordWordRoutes.TABLES.size(),
+                // The cautions have an address of their own kind.
+                VocabularyRoutes.TABLES.size() + RecordWordRoutes.TABLES.size() + 1,
                 tables,
                 "one schema for the rows of each table that has an address");
     }
@@ -641,7 +667,23 @@ class OpenApiContractTest {
                 "/v1/sources?format=csl",
                 "/v1/rows/c01",
                 "/v1/rows/mms.pasture",
-                "/v1/table?products=nothing&indicators=nothing&coverage=2&draws=1.5"));
+                "/v1/table?products=nothing&indicators=nothing&coverage=2&draws=1.5",
+                "/v1/nutrition?products=mealworm,beef,beans,tofu&basis=100g-edible&mixed_forms=yes&prices=12,-,2,3"
+                        + "&currency=CHF&market=ch&protein=corrected",
+                "/v1/nutrition?products=black-soldier-fly:defatted-meal,egg&pattern=who-fao-unu-2007-1-2-years",
+                "/v1/nutrition?products=mealworm,beans&basis=100g-edible",
+                "/v1/cautions?product=shrimp"));
+        for (String basis : Basis.ids()) {
+            for (String form : RunningScalepan.library().ids("forms")) {
+                questions.add("/v1/nutrition?grade=abstract&basis=" + basis + "&products="
+                        + String.join(
+                                ",",
+                                RunningScalepan.library().products().keySet().stream()
+                                        .limit(20)
+                                        .map(id -> id + ":" + form)
+                                        .toList()));
+            }
+        }
         RunningScalepan.library().products().keySet().forEach(id -> questions.add("/v1/products/" + id));
         RunningScalepan.library()
                 .indicators()

@@ -18,8 +18,17 @@ record Posted(int status, String mediaType, String body) {
     }
 
     static Posted bytes(byte[] body, String mediaType) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(RunningScalepan.uri("/v1/footprint"))
-                .POST(HttpRequest.BodyPublishers.ofByteArray(body));
+        return to("/v1/footprint", body, mediaType);
+    }
+
+    /** Sends a question of another address. */
+    static Posted to(String path, String mediaType, String body) {
+        return to(path, body.getBytes(StandardCharsets.UTF_8), mediaType);
+    }
+
+    private static Posted to(String path, byte[] body, String mediaType) {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(RunningScalepan.uri(path)).POST(HttpRequest.BodyPublishers.ofByteArray(body));
         if (!mediaType.isEmpty()) {
             request.header("Content-Type", mediaType);
         }

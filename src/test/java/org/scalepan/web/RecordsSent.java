@@ -24,7 +24,7 @@ final class RecordsSent {
               "building_m2": 40, "yard_m2": 30,
               "co_products": [{"name": "oil", "kg": 20, "price_per_kg": 2}],
               "frass": {"kg": 900, "nitrogen": 0.03, "fate": "spread", "credited": "yes"},
-              "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity"}]},
+              "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity", "kwh_per_kg": 1.5}], "grid_ghg_per_kwh": 0.4},
              "compare": {"products": ["beef", "palm-weevil"], "systems": [{"kind": "herd", "name": "invented hens",
                 "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
@@ -50,7 +50,8 @@ final class RecordsSent {
               "product": "milk", "region": "kenya", "year": 2023,
               "feed": [{"ingredient": "maize", "kg": 500}], "energy": [{"carrier": "diesel", "amount": 20}],
               "water_m3": 200, "transport": [{"mode": "truck-average", "tonne_km": 30}],
-              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300},
+              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 60, "yard_m2": 300,
+              "grid_ghg_per_kwh": 0.2},
              "indicators": ["ghg"], "draws": 1000}
             """;
     private static final String FLOCK = """

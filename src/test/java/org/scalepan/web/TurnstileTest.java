@@ -77,7 +77,10 @@ class TurnstileTest {
         assertEquals(
                 Set.of(
                         "/v1/comparison",
+                        "/v1/break-even",
+                        "/v1/sensitivity",
                         "/v1/footprint",
+                        "/v1/substitution",
                         "/v1/table",
                         "/v1/value/{indicator}/{product}",
                         "/v1/ratio/{indicator}/{product}/{reference}"),

@@ -35,6 +35,40 @@ public record Herd(
         manure = List.copyOf(manure);
     }
 
+    /** The same herd with other records. */
+    public Herd with(FarmRecords other) {
+        return new Herd(
+                other, category, edition, ipccRegion, productivity, climate, heads, yields, manure, cattle, product);
+    }
+
+    /** The same herd with another number of heads. */
+    public Herd withHeads(double other) {
+        return new Herd(
+                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product);
+    }
+
+    /** The same herd with other yields, and cattle that give them. */
+    public Herd withYields(List<Yield> other, Optional<Cattle> giving) {
+        return new Herd(
+                records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product);
+    }
+
+    /** The same herd, asked about one of the products that it gives. */
+    public Herd withProduct(String id) {
+        return new Herd(
+                records,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                heads,
+                yields,
+                manure,
+                cattle,
+                Optional.of(id));
+    }
+
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
     public record Yield(Kind kind, double kilograms) {}
 

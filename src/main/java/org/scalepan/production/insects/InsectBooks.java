@@ -27,6 +27,7 @@ public final class InsectBooks {
     private static final String ANIMAL = "animal";
     private static final String INSECT = "insect";
     private static final double PROTEIN_PER_NITROGEN = 6.25;
+    private static final double MJ_PER_KWH = 3.6;
 
     private final Library library;
     private final Background background;
@@ -186,6 +187,12 @@ public final class InsectBooks {
     }
 
     private void process(InsectFarm.Processing processing) {
+        if (processing.energy().isPresent()) {
+            books.heat(
+                    processing.carrier(),
+                    Term.of(processing.water() * processing.energy().getAsDouble() * MJ_PER_KWH));
+            return;
+        }
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {

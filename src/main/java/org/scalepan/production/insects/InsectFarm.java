@@ -35,6 +35,96 @@ public record InsectFarm(
         processing = List.copyOf(processing);
     }
 
+    /** The same farm with other records. */
+    public InsectFarm with(FarmRecords other) {
+        return new InsectFarm(
+                other,
+                product,
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                processing,
+                coProductRule);
+    }
+
+    /** The same farm with another harvest, and what is sold and processed of it. */
+    public InsectFarm withHarvest(Harvest other, OptionalDouble otherSold, List<Processing> otherProcessing) {
+        return new InsectFarm(
+                records,
+                product,
+                form,
+                other,
+                otherSold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                otherProcessing,
+                coProductRule);
+    }
+
+    /** The same farm with other steps behind the gate. */
+    public InsectFarm withProcessing(List<Processing> other) {
+        return new InsectFarm(
+                records,
+                product,
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                other,
+                coProductRule);
+    }
+
+    /** The same farm with another share of animals that die. */
+    public InsectFarm withMortality(double other) {
+        return new InsectFarm(
+                records,
+                product,
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                OptionalDouble.of(other),
+                frass,
+                processing,
+                coProductRule);
+    }
+
+    /** The same farm with another price. */
+    public InsectFarm withPrice(double other) {
+        return new InsectFarm(
+                records,
+                product,
+                form,
+                harvest,
+                sold,
+                OptionalDouble.of(other),
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                processing,
+                coProductRule);
+    }
+
     /** What becomes of the frass. */
     public enum Fate {
         /** Kept on the farm. */
@@ -58,8 +148,9 @@ public record InsectFarm(
      * @param step a process of the library: drying, blanching, freezing
      * @param water kg of water removed, heated or frozen a year
      * @param carrier energy carrier of its heat
+     * @param energy kWh of delivered energy per kg of water, when the grower measured it; the library's otherwise
      */
-    public record Processing(String step, double water, String carrier) {}
+    public record Processing(String step, double water, String carrier, OptionalDouble energy) {}
 
     /** How co-products take their part of the burden. */
     public enum CoProductRule {

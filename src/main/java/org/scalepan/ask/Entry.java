@@ -1,0 +1,38 @@
+package org.scalepan.ask;
+
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * One number in a farm's records that can be put to another value.
+ *
+ * @param id as a question names it, such as {@code feed:wheat-bran}
+ * @param words as a sentence says it
+ * @param unit of its value; empty for a share
+ * @param present its value as recorded, or as the library fills it
+ * @param least the lowest value that the records may have
+ * @param most the highest
+ * @param along what changes along with it, when anything does
+ * @param at the records with this entry at a value between {@code least} and {@code most}
+ */
+public record Entry(
+        String id,
+        String words,
+        String unit,
+        double present,
+        double least,
+        double most,
+        Optional<String> along,
+        DoubleFunction<Notebook> at) {
+    public Entry {
+        if (!(least <= present && present <= most)) {
+            throw new IllegalArgumentException(
+                    id + " must lie within " + least + " and " + most + ", not at " + present);
+        }
+    }
+
+    /** A value moved into the limits of this entry. */
+    public double within(double value) {
+        return Math.min(most, Math.max(least, value));
+    }
+}

@@ -1,0 +1,78 @@
+package org.scalepan.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.factors.Library;
+
+/**
+ * What is asked of a programme that brings one food or feed where another was (M10), all defaults resolved.
+ *
+ * @param animal whose diet it is, when the product is used as feed
+ * @param rate how much of the equal basis is displaced for each unit supplied, 0 to 1. There is no default: nobody but the asker can
+ *     assume it. 0 is food on top of what is eaten anyway; above 1 is refused, because a meal cannot replace more than a meal on an
+ *     equal basis
+ * @param rulers one for each indicator, counting {@link EqualBasis#counted}
+ * @param alternatives what else might be displaced, for the sensitivity of the result to that choice
+ */
+public record SubstitutionQuestion(
+        Use use,
+        Optional<FedAnimal> animal,
+        Side product,
+        Programme programme,
+        Baseline baseline,
+        double rate,
+        EqualBasis basis,
+        List<Ruler> rulers,
+        List<Side> alternatives,
+        Optional<Prices> prices,
+        Sampling sampling) {
+    public SubstitutionQuestion {
+        rulers = List.copyOf(rulers);
+        alternatives = List.copyOf(alternatives);
+        if (!(rate >= 0 && rate <= 1)) {
+            throw new IllegalArgumentException("a displacement rate lies between 0 and 1, not at " + rate);
+        }
+        if (rulers.isEmpty()) {
+            throw new IllegalArgumentException("a substitution is asked about at least one indicator");
+        }
+    }
+
+    /** Why nothing can be computed at all: a content that the equal basis needs and the library lacks, each named. */
+    public List<String> obstacles(Library library) {
+        List<String> obstacles = new ArrayList<>();
+        if (basis == EqualBasis.DIGESTIBLE_LYSINE
+                && animal.filter(FedAnimal.POULTRY::equals).isEmpty()) {
+            obstacles.add("this library has no lysine-digestibility in "
+                    + animal.map(FedAnimal::id).orElse("people") + ": what it has was measured in poultry");
+        }
+        if (supply(library) instanceof Supply.Missing missing) {
+            obstacles.add(missing.text() + unitHint());
+        }
+        for (Baseline.Part part : baseline.parts()) {
+            Supply supply = Supply.of(library, part.side(), basis.counted(), basis, rulers.get(0));
+            if (supply instanceof Supply.Missing missing) {
+                obstacles.add(missing.text());
+            }
+        }
+        return obstacles.stream().distinct().toList();
+    }
+
+    /** Whoever knows the protein of the product, say from its label, needs no factor for it. */
+    private String unitHint() {
+        return basis == EqualBasis.PROTEIN ? "; if you know it yourself, count the quantity in kg-protein (unit)" : "";
+    }
+
+    /** What a kilogram of the product supplies. */
+    Supply supply(Library library) {
+        return Supply.of(library, product, programme.unit(), basis, rulers.get(0));
+    }
+
+    /** The same, where {@link #obstacles} were asked for and there are none. */
+    Supply.Known knownSupply(Library library) {
+        if (supply(library) instanceof Supply.Known known) {
+            return known;
+        }
+        throw new IllegalArgumentException("the question has obstacles: " + String.join("; ", obstacles(library)));
+    }
+}

@@ -1,0 +1,125 @@
+package org.scalepan.ask.nutrition;
+
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import org.scalepan.factors.Cited;
+import org.scalepan.factors.Grade;
+
+/** What is published of a food, or why nothing is; nothing is ever borrowed from another food. */
+public sealed interface Content {
+
+    /** A content carried on, or the reason why not. */
+    Content then(Function<Found, Content> next);
+
+    /**
+     * A content.
+     *
+     * @param value the library's default row
+     * @param range lowest and highest published, where there is more than the one value
+     * @param rows ids of the rows that value and range rest on, those of a denominator included
+     * @param sources ids of their sources
+     * @param studies sources of the content itself, without those of a denominator
+     * @param lowest the lowest check grade of the rows that the value rests on
+     */
+    record Found(
+            double value,
+            Range range,
+            List<String> rows,
+            Set<String> sources,
+            int studies,
+            Grade lowest,
+            Set<Caveat> caveats)
+            implements Content {
+        public Found {
+            if (!Double.isFinite(value) || value < 0) {
+                throw new IllegalArgumentException("a content must be finite and not negative, not " + value);
+            }
+            rows = rows.stream().distinct().toList();
+            sources = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(sources));
+            caveats = Set.copyOf(caveats);
+        }
+
+        /** A constant of the trade that rests on one row, such as the energy of a gram of fat. */
+        static Found of(double value, String row, Cited cited) {
+            return new Found(value, Range.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
+        }
+
+        @Override
+        public Content then(Function<Found, Content> next) {
+            return next.apply(this);
+        }
+
+        /** As much of a kilogram, or another unit, by an exact factor. */
+        Found times(double factor) {
+            return new Found(value * factor, range.times(factor), rows, sources, studies, lowest, caveats);
+        }
+
+        /** Multiplied by another figure, which is held at its own value: the range stays that of this content. */
+        Found times(Found other) {
+            return with(other, value * other.value, range.times(other.value));
+        }
+
+        /** Divided by another figure, which is held at its own value. */
+        Found per(Found other) {
+            return with(other, value / other.value, range.times(1 / other.value));
+        }
+
+        /** Added to another figure. Sums are told without a range: extremes of two contents seldom meet. */
+        Found plus(Found other) {
+            return with(other, value + other.value, Range.NONE);
+        }
+
+        private Found with(Found other, double newValue, Range newRange) {
+            List<String> allRows = java.util.stream.Stream.concat(rows.stream(), other.rows.stream())
+                    .toList();
+            Set<String> allSources = new LinkedHashSet<>(sources);
+            allSources.addAll(other.sources);
+            Set<Caveat> all = EnumSet.noneOf(Caveat.class);
+            all.addAll(caveats);
+            all.addAll(other.caveats);
+            Grade worse = lowest.isAtLeast(other.lowest) ? other.lowest : lowest;
+            return new Found(newValue, newRange, allRows, allSources, studies, worse, all);
+        }
+
+        Found noting(Caveat caveat) {
+            Set<Caveat> all = EnumSet.of(caveat);
+            all.addAll(caveats);
+            return new Found(value, range, rows, sources, studies, lowest, all);
+        }
+
+        Found withoutRange() {
+            return new Found(value, Range.NONE, rows, sources, studies, lowest, caveats);
+        }
+    }
+
+    /** Lowest and highest published; both or neither. */
+    record Range(OptionalDouble low, OptionalDouble high) {
+        static final Range NONE = new Range(OptionalDouble.empty(), OptionalDouble.empty());
+
+        static Range of(double low, double high) {
+            return low < high ? new Range(OptionalDouble.of(low), OptionalDouble.of(high)) : NONE;
+        }
+
+        Range times(double factor) {
+            return low.isPresent() && high.isPresent()
+                    ? of(low.getAsDouble() * factor, high.getAsDouble() * factor)
+                    : NONE;
+        }
+    }
+
+    /**
+     * Nothing.
+     *
+     * @param reason why, as the end of a sentence
+     */
+    record Missing(String reason) implements Content {
+        @Override
+        public Content then(Function<Found, Content> next) {
+            return this;
+        }
+    }
+}

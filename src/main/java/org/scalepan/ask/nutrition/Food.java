@@ -1,0 +1,236 @@
+package org.scalepan.ask.nutrition;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.FoodEnergyFactor;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.ProteinBasis;
+
+/**
+ * A product in one form, as food: what is published of it, on any basis.
+ *
+ * <p>Two contents are divided by each other where both are printed per kilogram of the same thing, so that neither water nor another
+ * sample comes between them; only where that cannot be had is one of them carried over by the dry matter of that very form.
+ */
+final class Food {
+    private static final List<Frame> FRAMES = List.of(Frame.EDIBLE, Frame.DRY_MATTER);
+
+    private final Library library;
+    private final ProductForm item;
+    private final Grade lowest;
+    private final List<CompositionRow> rows;
+
+    /**
+     * @param lowest the lowest check grade that may speak
+     */
+    Food(Library library, ProductForm item, Grade lowest) {
+        this.library = library;
+        this.item = item;
+        this.lowest = lowest;
+        this.rows = library.composition().stream()
+                .filter(row -> row.product().equals(item.product().id()))
+                .toList();
+    }
+
+    /** A nutrient in as much of the food as the basis names. */
+    Content on(Nutrient nutrient, Basis basis, ProteinBasis protein) {
+        return switch (basis) {
+            case HUNDRED_GRAMS_EDIBLE -> in(nutrient, Frame.EDIBLE).then(found -> found.times(0.1));
+            case HUNDRED_GRAMS_DRY_MATTER -> in(nutrient, Frame.DRY_MATTER).then(found -> found.times(0.1));
+            case TEN_GRAMS_PROTEIN -> perProtein(nutrient, protein).then(found -> found.times(10));
+            case HUNDRED_KILOCALORIES -> ratio(nutrient, Nutrient.ENERGY).then(found -> found.times(100));
+        };
+    }
+
+    /** Protein by the product's own nitrogen factor, on a basis. */
+    Content corrected(Basis basis, ProteinBasis protein) {
+        if (basis == Basis.TEN_GRAMS_PROTEIN && protein == ProteinBasis.CORRECTED) {
+            return perProtein(Nutrient.PROTEIN, ProteinBasis.CRUDE)
+                    .then(crude -> nitrogenFactor().then(factor -> ten(crude, factor)));
+        }
+        return on(Nutrient.PROTEIN, basis, protein)
+                .then(crude -> nitrogenFactor().then(factor -> correct(crude, factor)));
+    }
+
+    /** By itself protein is its own measure: exactly the basis, on the same rows. */
+    private static Content ten(Content.Found crude, Content.Found factor) {
+        return crude.times(factor).per(factor).times(10).withoutRange();
+    }
+
+    private static Content correct(Content.Found crude, Content.Found factor) {
+        // On a protein basis crude protein is exact, and the range is that of the factor alone.
+        return crude.range().equals(Content.Range.NONE)
+                ? factor.times(crude).times(1 / ProteinBasis.CRUDE_FACTOR)
+                : crude.times(factor).times(1 / ProteinBasis.CRUDE_FACTOR);
+    }
+
+    /** Kilograms of protein in a kilogram of food as it is eaten. */
+    Content proteinAsEaten(ProteinBasis protein) {
+        return in(Nutrient.PROTEIN, Frame.EDIBLE)
+                .then(crude ->
+                        protein == ProteinBasis.CRUDE ? crude : nitrogenFactor().then(factor -> correct(crude, factor)))
+                .then(grams -> grams.times(0.001));
+    }
+
+    private Content perProtein(Nutrient nutrient, ProteinBasis protein) {
+        Content perCrude = ratio(nutrient, Nutrient.PROTEIN);
+        return protein == ProteinBasis.CRUDE
+                ? perCrude
+                : perCrude.then(found ->
+                        nitrogenFactor().then(factor -> found.per(factor).times(ProteinBasis.CRUDE_FACTOR)));
+    }
+
+    private Content ratio(Nutrient nutrient, Nutrient by) {
+        for (Frame frame : FRAMES) {
+            Optional<Content.Found> above = printed(nutrient, frame);
+            Optional<Content.Found> below = printed(by, frame);
+            if (above.isPresent() && below.isPresent()) {
+                return divided(nutrient, by, above.get(), below.get());
+            }
+        }
+        Content last = new Content.Missing(missing(nutrient));
+        for (Frame frame : FRAMES) {
+            last = in(nutrient, frame).then(above -> in(by, frame).then(below -> divided(nutrient, by, above, below)));
+            if (last instanceof Content.Found) {
+                return last;
+            }
+        }
+        return last;
+    }
+
+    private Content divided(Nutrient nutrient, Nutrient by, Content.Found above, Content.Found below) {
+        if (below.value() == 0) {
+            return new Content.Missing("its " + by.id() + " is 0");
+        }
+        // What is divided by itself is exact, whatever its spread.
+        return nutrient == by ? above.per(below).withoutRange() : above.per(below);
+    }
+
+    /** A nutrient per kilogram of a frame: as printed, or carried over from the other frame by the dry matter. */
+    private Content in(Nutrient nutrient, Frame frame) {
+        Optional<Content.Found> direct = printed(nutrient, frame);
+        if (direct.isPresent()) {
+            return direct.get();
+        }
+        Optional<Content.Found> other = printed(nutrient, frame.other());
+        if (other.isEmpty()) {
+            return new Content.Missing(missing(nutrient));
+        }
+        Optional<Content.Found> dryMatter = dryMatter();
+        if (dryMatter.isEmpty()) {
+            return new Content.Missing(
+                    "published per kilogram of " + frame.other().words() + " only, and no dry matter of " + item.words()
+                            + " is in use that would lead from there" + ofGrade());
+        }
+        Content.Found carried = frame == Frame.EDIBLE
+                ? other.get().times(dryMatter.get())
+                : other.get().per(dryMatter.get());
+        return carried.noting(Caveat.BY_DRY_MATTER);
+    }
+
+    /** A nutrient per kilogram of a frame, as printed; energy also as computed of what is printed. */
+    private Optional<Content.Found> printed(Nutrient nutrient, Frame frame) {
+        Optional<Content.Found> found = together(nutrient, frame);
+        return nutrient == Nutrient.ENERGY ? found.or(() -> computedEnergy(frame)) : found;
+    }
+
+    private Optional<Content.Found> together(Nutrient nutrient, Frame frame) {
+        List<CompositionRow> own = rows(nutrient.id(), frame);
+        if (nutrient != Nutrient.PROTEIN) {
+            return PublishedContents.together(own, nutrient::perKilogram);
+        }
+        Optional<Content.Found> protein =
+                PublishedContents.together(own, row -> nutrient.perKilogram(row) * toCrude(row));
+        boolean restated = own.stream().anyMatch(row -> row.use() == CompositionRow.Use.DEFAULT && toCrude(row) != 1);
+        return restated ? protein.map(found -> found.noting(Caveat.CRUDE_RESTATED)) : protein;
+    }
+
+    private static double toCrude(CompositionRow row) {
+        return ProteinBasis.CRUDE_FACTOR / row.nitrogenFactor().orElse(ProteinBasis.CRUDE_FACTOR);
+    }
+
+    /** Energy by the general factors (FAO Food and Nutrition Paper 77, 2003), without carbohydrate where none is published. */
+    private Optional<Content.Found> computedEnergy(Frame frame) {
+        Optional<Content.Found> protein =
+                together(Nutrient.PROTEIN, frame).flatMap(grams -> energyOf("protein", grams));
+        Optional<Content.Found> fat = together(Nutrient.FAT, frame).flatMap(grams -> energyOf("fat", grams));
+        Optional<Content.Found> carbohydrate =
+                together(Nutrient.CARBOHYDRATE, frame).flatMap(grams -> energyOf("available-carbohydrate", grams));
+        if (protein.isEmpty() || fat.isEmpty()) {
+            return Optional.empty();
+        }
+        Content.Found both = protein.get().plus(fat.get()).noting(Caveat.ENERGY_COMPUTED);
+        return Optional.of(carbohydrate.map(both::plus).orElseGet(() -> both.noting(Caveat.WITHOUT_CARBOHYDRATE)));
+    }
+
+    private Optional<Content.Found> energyOf(String nutrient, Content.Found grams) {
+        return library.foodEnergyFactors().stream()
+                .filter(factor -> factor.set().equals(FoodEnergyFactor.GENERAL)
+                        && factor.nutrient().equals(nutrient)
+                        && factor.unit().equals("kcal/g")
+                        && factor.cited().check().isAtLeast(lowest))
+                .findFirst()
+                .map(factor -> grams.times(Content.Found.of(factor.value(), factor.id(), factor.cited())));
+    }
+
+    private Optional<Content.Found> dryMatter() {
+        return PublishedContents.together(rows("dry-matter", Frame.EDIBLE), row -> 1);
+    }
+
+    /** The nitrogen factor of this form, or else of the product in another form: drying takes no nitrogen. */
+    Content nitrogenFactor() {
+        List<CompositionRow> factors = rows.stream()
+                .filter(this::speaks)
+                .filter(row -> row.quantity().equals("nitrogen-factor"))
+                .toList();
+        List<CompositionRow> ofForm =
+                factors.stream().filter(row -> row.form().equals(item.form())).toList();
+        return PublishedContents.together(ofForm, row -> 1)
+                .or(() -> PublishedContents.together(factors, row -> 1))
+                .<Content>map(found -> found)
+                .orElseGet(() -> new Content.Missing("no nitrogen-to-protein factor of "
+                        + item.product().name() + " is published in this library" + ofGrade()));
+    }
+
+    private List<CompositionRow> rows(String quantity, Frame frame) {
+        return ofForm(quantity).filter(this::speaks).filter(frame::holds).toList();
+    }
+
+    private Stream<CompositionRow> ofForm(String quantity) {
+        return rows.stream()
+                .filter(row -> row.form().equals(item.form()) && row.quantity().equals(quantity));
+    }
+
+    private boolean speaks(CompositionRow row) {
+        return row.cited().check().isAtLeast(lowest);
+    }
+
+    /** Why a nutrient cannot be told: never measured, measured but not in use, or measured in another form. */
+    private String missing(Nutrient nutrient) {
+        List<String> unused = ofForm(nutrient.id()).map(CompositionRow::id).toList();
+        if (!unused.isEmpty()) {
+            return "published, but no row of it is in use" + ofGrade() + ": " + String.join(", ", unused);
+        }
+        List<String> elsewhere = otherForms(nutrient.id());
+        return "not published for " + item.words() + " in this library"
+                + (elsewhere.isEmpty() ? "" : "; published for " + String.join(" and ", elsewhere));
+    }
+
+    /** Other forms of the product for which something is published, as they are written in a question. */
+    List<String> otherForms(String quantity) {
+        return rows.stream()
+                .filter(row -> row.quantity().equals(quantity) && !row.form().equals(item.form()))
+                .filter(row -> row.use() == CompositionRow.Use.DEFAULT)
+                .map(row -> new ProductForm(item.product(), row.form()).written())
+                .distinct()
+                .toList();
+    }
+
+    private String ofGrade() {
+        return lowest == Grade.MEMORY ? "" : " with grade " + lowest.id() + " or better";
+    }
+}

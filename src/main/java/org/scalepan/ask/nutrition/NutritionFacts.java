@@ -1,0 +1,120 @@
+package org.scalepan.ask.nutrition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.ProteinBasis;
+
+/**
+ * What is known of one food.
+ *
+ * @param figures contents on the basis asked, in one order for every food
+ * @param score amino-acid score against the pattern asked, where amino acids are published
+ * @param quality measured scores, PDCAAS before DIAAS, of each the one in use first
+ * @param notes why there is no score, PDCAAS or DIAAS
+ * @param price price of a kilogram of protein, where a price was given
+ */
+public record NutritionFacts(
+        ProductForm food,
+        List<Figure> figures,
+        Optional<AminoAcidScore> score,
+        List<MeasuredQuality> quality,
+        List<Unmeasured> notes,
+        Optional<Figure> price) {
+    /** The id of protein by the product's own nitrogen factor. */
+    public static final String CORRECTED = "protein-corrected";
+
+    private static final List<Nutrient> AFTER_ENERGY =
+            List.of(Nutrient.IRON, Nutrient.ZINC, Nutrient.CALCIUM, Nutrient.VITAMIN_B12);
+
+    public NutritionFacts {
+        figures = List.copyOf(figures);
+        quality = List.copyOf(quality);
+        notes = List.copyOf(notes);
+    }
+
+    /** One figure of a food, or why it is missing. */
+    public record Figure(String id, String unit, Content content) {}
+
+    /** Something that nobody has published for this food in this form. */
+    public record Unmeasured(String id, String reason) {}
+
+    static NutritionFacts of(Library library, ProductForm item, NutritionQuestion question) {
+        Food food = new Food(library, item, question.grade());
+        Optional<AminoAcidProfile> profile = AminoAcidProfile.of(library, item, question.grade());
+        boolean mayBeHeld = question.pattern().requirements().stream()
+                .allMatch(requirement -> requirement.cited().check().isAtLeast(question.grade()));
+        Optional<AminoAcidScore> score =
+                profile.filter(acids -> mayBeHeld).map(acids -> AminoAcidScore.of(question.pattern(), acids));
+        List<MeasuredQuality> quality = new ArrayList<>();
+        List<Unmeasured> notes = new ArrayList<>();
+        if (score.isEmpty()) {
+            notes.add(new Unmeasured(
+                    "amino-acid-score",
+                    profile.isEmpty()
+                            ? "no amino acids of " + item.words() + " are published in this library"
+                            : "the pattern was not seen with grade "
+                                    + question.grade().id() + " or better"));
+        }
+        for (String kind : List.of(MeasuredQuality.PDCAAS, MeasuredQuality.DIAAS)) {
+            List<MeasuredQuality> found = MeasuredQuality.of(library, item, kind, question.grade());
+            quality.addAll(found);
+            if (found.isEmpty()) {
+                List<String> elsewhere = food.otherForms(kind);
+                notes.add(new Unmeasured(
+                        kind,
+                        "not published for " + item.words() + " in this library"
+                                + (elsewhere.isEmpty() ? "" : "; published for " + String.join(" and ", elsewhere))));
+            }
+        }
+        Optional<Figure> price =
+                Optional.ofNullable(question.prices().get(item)).map(perKilogram -> price(food, perKilogram, question));
+        return new NutritionFacts(item, figures(food, question), score, quality, notes, price);
+    }
+
+    private static List<Figure> figures(Food food, NutritionQuestion question) {
+        Basis basis = question.basis();
+        ProteinBasis protein = question.protein();
+        List<Figure> figures = new ArrayList<>();
+        figures.add(figure(food, Nutrient.PROTEIN, question));
+        figures.add(new Figure(CORRECTED, Nutrient.PROTEIN.unit(), food.corrected(basis, protein)));
+        figures.add(figure(food, Nutrient.FAT, question));
+        Figure energy = figure(food, Nutrient.ENERGY, question);
+        figures.add(energy);
+        figures.add(new Figure(
+                "energy-kj", "kJ", energy.content().then(kilocalories -> kilocalories.times(Nutrient.KILOJOULES))));
+        AFTER_ENERGY.forEach(nutrient -> figures.add(figure(food, nutrient, question)));
+        return figures;
+    }
+
+    private static Figure figure(Food food, Nutrient nutrient, NutritionQuestion question) {
+        return new Figure(nutrient.id(), nutrient.unit(), food.on(nutrient, question.basis(), question.protein()));
+    }
+
+    /** Money per kilogram of protein: the dearer the food or the less protein in it, the more. */
+    private static Figure price(Food food, double perKilogram, NutritionQuestion question) {
+        Content content = food.proteinAsEaten(question.protein())
+                .then(protein -> inverse(protein).times(perKilogram));
+        return new Figure("price-per-kg-protein", question.currency().orElse("") + "/kg protein", content);
+    }
+
+    /** The inverse; its range is turned round. */
+    private static Content.Found inverse(Content.Found found) {
+        Content.Range range =
+                found.range().low().isPresent() && found.range().low().getAsDouble() > 0
+                        ? Content.Range.of(
+                                1 / found.range().high().orElseThrow(),
+                                1 / found.range().low().getAsDouble())
+                        : Content.Range.NONE;
+        return new Content.Found(
+                1 / found.value(),
+                range,
+                found.rows(),
+                found.sources(),
+                found.studies(),
+                found.lowest(),
+                found.caveats());
+    }
+}

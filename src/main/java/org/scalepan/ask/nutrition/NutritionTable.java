@@ -1,0 +1,178 @@
+package org.scalepan.ask.nutrition;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.scalepan.ask.Citations;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Warning;
+import org.scalepan.ask.Warnings;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.ProteinBasis;
+
+/** Foods side by side on one basis, with what must be said about them and what they rest on. */
+public record NutritionTable(Library library, NutritionQuestion question, List<NutritionFacts> foods) {
+    public NutritionTable {
+        foods = List.copyOf(foods);
+    }
+
+    public static NutritionTable of(Library library, NutritionQuestion question) {
+        return new NutritionTable(
+                library,
+                question,
+                question.foods().stream()
+                        .map(food -> NutritionFacts.of(library, food, question))
+                        .toList());
+    }
+
+    /** What supplies the protein. */
+    public List<Product> products() {
+        return question.foods().stream().map(ProductForm::product).distinct().toList();
+    }
+
+    /** The publications, in the order in which they were met. */
+    public List<Reference> references() {
+        Citations citations = new Citations();
+        for (NutritionFacts facts : foods) {
+            found(facts).forEach(found -> found.sources().forEach(citations::addSource));
+            facts.score()
+                    .ifPresent(score -> score.shares().forEach(share -> {
+                        sourcesOf(share.rows()).forEach(citations::addSource);
+                        citations.addSource(share.requirement().cited().source());
+                    }));
+            facts.quality()
+                    .forEach(measured ->
+                            citations.addSource(measured.row().cited().source()));
+        }
+        return citations.references(library);
+    }
+
+    private List<String> sourcesOf(List<String> rows) {
+        return Stream.concat(
+                        library.aminoAcidContents().stream()
+                                .filter(row -> rows.contains(row.id()))
+                                .map(row -> row.cited().source()),
+                        library.composition().stream()
+                                .filter(row -> rows.contains(row.id()))
+                                .map(row -> row.cited().source()))
+                .toList();
+    }
+
+    private static Stream<Content.Found> found(NutritionFacts facts) {
+        return contents(facts).filter(Content.Found.class::isInstance).map(Content.Found.class::cast);
+    }
+
+    private static Stream<Content> contents(NutritionFacts facts) {
+        return Stream.concat(facts.figures().stream(), facts.price().stream()).map(NutritionFacts.Figure::content);
+    }
+
+    /** What a reader must know. */
+    public List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        forms(warnings);
+        protein(warnings);
+        caveats(warnings);
+        about(
+                warnings,
+                "missing-values",
+                "Some figures of these foods are not published in this library, or only in a way that does not lead to the basis"
+                        + " asked; they are missing, and nothing is borrowed.",
+                facts -> contents(facts).anyMatch(Content.Missing.class::isInstance));
+        about(
+                warnings,
+                "incomplete-profile",
+                "Of these foods not every indispensable amino acid is published: the score is an upper bound, since the missing"
+                        + " ones could only lower it.",
+                facts -> facts.score().filter(score -> !score.isComplete()).isPresent());
+        otherPatterns(warnings);
+        memory(warnings);
+        Warnings.ownLibrary(library).ifPresent(warnings::add);
+        return warnings;
+    }
+
+    private void forms(List<Warning> warnings) {
+        List<String> all = question.foods().stream().map(ProductForm::written).toList();
+        if (question.isDecidedByWater()) {
+            warnings.add(new Warning(
+                    "fresh-beside-dried",
+                    "Fresh foods stand beside dried or ground ones, weighed with their water: what looks richer may only be"
+                            + " drier. It was asked for; basis=100g-dry-matter, 10g-protein or 100kcal is fair.",
+                    all));
+        } else if (question.foods().stream().map(ProductForm::form).distinct().count() > 1) {
+            warnings.add(new Warning(
+                    "form-mix",
+                    "Products in different forms stand side by side (fresh, dried, meal): the basis leaves water out, but drying,"
+                            + " heating and milling change more than water.",
+                    all));
+        }
+    }
+
+    private void protein(List<Warning> warnings) {
+        if (question.protein() == ProteinBasis.CRUDE) {
+            about(
+                    warnings,
+                    "crude-protein",
+                    "Crude protein (N × 6.25) counts the nitrogen of chitin too and overstates the protein of most insects; see"
+                            + " protein-corrected, and protein=corrected.",
+                    facts -> facts.food().product().group().equals("insect"));
+        }
+    }
+
+    private void caveats(List<Warning> warnings) {
+        Map<Caveat, Set<String>> about = new LinkedHashMap<>();
+        for (Caveat caveat : Caveat.values()) {
+            for (NutritionFacts facts : foods) {
+                if (found(facts).anyMatch(found -> found.caveats().contains(caveat))) {
+                    about.computeIfAbsent(caveat, key -> new LinkedHashSet<>())
+                            .add(facts.food().written());
+                }
+            }
+        }
+        about.forEach((caveat, of) -> warnings.add(new Warning(caveat.code(), caveat.text(), List.copyOf(of))));
+    }
+
+    private void otherPatterns(List<Warning> warnings) {
+        about(
+                warnings,
+                "quality-patterns",
+                "Some measured scores (PDCAAS, DIAAS) are against another age pattern than the one asked for, or do not say which;"
+                        + " they are told as measured.",
+                facts -> facts.quality().stream()
+                        .anyMatch(measured -> measured.method()
+                                .flatMap(method -> method.pattern())
+                                .filter(question.pattern().id()::equals)
+                                .isEmpty()));
+    }
+
+    private void memory(List<Warning> warnings) {
+        about(
+                warnings,
+                "memory-graded",
+                "Some numbers were not seen in any text for this library; they are from memory and provisional (grade=secondary"
+                        + " leaves them out).",
+                facts -> found(facts).anyMatch(found -> found.lowest() == Grade.MEMORY)
+                        || facts.quality().stream()
+                                .anyMatch(measured -> measured.row().cited().check() == Grade.MEMORY)
+                        || facts.score().stream()
+                                .flatMap(score -> score.shares().stream())
+                                .anyMatch(share -> share.requirement().cited().check() == Grade.MEMORY));
+    }
+
+    private void about(
+            List<Warning> warnings, String code, String text, java.util.function.Predicate<NutritionFacts> concerned) {
+        List<String> about = foods.stream()
+                .filter(concerned)
+                .map(facts -> facts.food().written())
+                .toList();
+        if (!about.isEmpty()) {
+            warnings.add(new Warning(code, text, about));
+        }
+    }
+}

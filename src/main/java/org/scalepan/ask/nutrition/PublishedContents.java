@@ -1,0 +1,72 @@
+package org.scalepan.ask.nutrition;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.CompositionRow.Use;
+import org.scalepan.uncertainty.PublishedSpread;
+
+/**
+ * Puts the rows that are published of one thing into one figure: the value is that of the library's default row, the one that every
+ * other answer converts with; the range is from the lowest to the highest of it and of the rows that are kept beside it, printed
+ * spreads included. Rows of a single study's own conversion and outliers do not speak.
+ */
+final class PublishedContents {
+    private PublishedContents() {}
+
+    /**
+     * One figure.
+     *
+     * @param rows rows of one quantity on one frame, at most one of them the default
+     * @param scale what a printed 1 of a row is in the unit wanted
+     * @return nothing when there is no default
+     */
+    static Optional<Content.Found> together(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
+        return rows.stream().filter(row -> row.use() == Use.DEFAULT).findFirst().map(used -> {
+            List<CompositionRow> speaking = rows.stream()
+                    .filter(row -> row.use() == Use.DEFAULT || row.use() == Use.KEPT)
+                    .sorted(Comparator.comparing(row -> row.use() != Use.DEFAULT))
+                    .toList();
+            Set<String> sources = new LinkedHashSet<>();
+            speaking.forEach(row -> sources.add(row.cited().source()));
+            Content.Found found = new Content.Found(
+                    middle(used.printed()) * scale.applyAsDouble(used),
+                    range(speaking, scale),
+                    speaking.stream().map(CompositionRow::id).toList(),
+                    sources,
+                    sources.size(),
+                    used.cited().check(),
+                    Set.of());
+            return used.printed().value().isPresent() ? found : found.noting(Caveat.RANGE_ONLY);
+        });
+    }
+
+    /** A range alone is read as log-uniform, whose median is the geometric mean of its limits. */
+    private static double middle(PublishedSpread printed) {
+        return printed.value()
+                .orElseGet(() -> StrictMath.sqrt(
+                        printed.low().orElseThrow() * printed.high().orElseThrow()));
+    }
+
+    private static Content.Range range(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
+        double[] ends = rows.stream()
+                .flatMapToDouble(row -> ends(row.printed()).map(end -> end * scale.applyAsDouble(row)))
+                .toArray();
+        return Content.Range.of(
+                DoubleStream.of(ends).min().orElseThrow(),
+                DoubleStream.of(ends).max().orElseThrow());
+    }
+
+    private static DoubleStream ends(PublishedSpread printed) {
+        return Stream.of(printed.value(), printed.low(), printed.high())
+                .filter(java.util.OptionalDouble::isPresent)
+                .mapToDouble(java.util.OptionalDouble::getAsDouble)
+                .map(end -> Math.max(end, 0));
+    }
+}

@@ -1,0 +1,5 @@
+/** What a food gives to those who eat it: contents on one basis, amino-acid scores, protein quality, the price of protein. */
+@NullMarked
+package org.scalepan.ask.nutrition;
+
+import org.jspecify.annotations.NullMarked;

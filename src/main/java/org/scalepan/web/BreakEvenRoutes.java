@@ -1,0 +1,95 @@
+package org.scalepan.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.BreakEven;
+import org.scalepan.ask.Entries;
+import org.scalepan.ask.Entry;
+import org.scalepan.ask.Notebook;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
+
+/** Which value of one entry of a farm's records makes it equal to another: {@code POST /v1/break-even}. */
+final class BreakEvenRoutes {
+    /** The farm is computed anew for each value tried; this is what that may cost beside one comparison. */
+    private static final int WORK_OF_FOOTPRINTS = 20;
+
+    private final Library library;
+
+    BreakEvenRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(Route.post("/v1/break-even", List.of(), this::breakEven).computing());
+    }
+
+    private Answer breakEven(Request request) {
+        request.parameters().refuseIfWrong();
+        Body body = Body.of(request.sent().json());
+        if (body.has("product")) {
+            body.fault(
+                    "product",
+                    "a published product has no records that could be changed: break-even asks for a system of your own; a"
+                            + " product can be what it is held against");
+        }
+        Optional<Notebook> notebook = body.object("system").flatMap(new SystemReading(library)::notebook);
+        if (!body.has("system")) {
+            body.fault("system", "system is missing: the farm or herd whose records are changed");
+        }
+        Optional<Entry> input = input(body, notebook);
+        boolean credit = SideReading.credit(body);
+        Optional<Side> against = new SideReading(library, credit).one(body, "against", "against_system");
+        OneRuler one = new OneRuler(library, body, true);
+        Indicator indicator = one.indicator();
+        Parameters scalars = one.scalars();
+        Ruler ruler = one.ruler(scalars, indicator);
+        RulerReading reading = new RulerReading(library, scalars);
+        Sampling sampling = reading.sampling();
+        reading.afford(sampling, WORK_OF_FOOTPRINTS);
+        BodyScalars.returnFaults(scalars, body);
+        body.close();
+        body.refuseIfWrong();
+        BreakEven answer = BreakEven.of(
+                library,
+                new BreakEven.Question(
+                        notebook.orElseThrow(), credit, against.orElseThrow(), input.orElseThrow(), ruler, sampling));
+        Map<String, Object> question = new LinkedHashMap<>();
+        question.put("input", input.get().id());
+        question.put("against", against.get().written());
+        question.put("indicator", indicator.id());
+        question.put("credit", credit ? "yes" : "no");
+        question.putAll(scalars.resolved());
+        return Answer.of(Answer.JSON, new BreakEvenView(library, answer).json(question));
+    }
+
+    private Optional<Entry> input(Body body, Optional<Notebook> notebook) {
+        Optional<String> name = body.text("input");
+        if (!body.has("input")) {
+            body.fault("input", "input is missing: the entry of the records that is looked for", Entries.NAMES);
+        }
+        if (name.isEmpty() || notebook.isEmpty()) {
+            return Optional.empty();
+        }
+        return entry(library, body, "input", name.get(), notebook.get());
+    }
+
+    /** The entry of a name, which the records must have; a fault says which they have and why they have not this. */
+    static Optional<Entry> entry(Library library, Body body, String field, String name, Notebook notebook) {
+        Map<String, Entry> entries = Entries.of(library, notebook);
+        Entry entry = entries.get(name);
+        if (entry == null) {
+            Entries.missing(name)
+                    .ifPresentOrElse(
+                            why -> body.fault(field, "the records have no \"" + name + "\": " + why, entries.keySet()),
+                            () -> body.unknown(field, name, entries.keySet(), Nearest.to(name, entries.keySet(), 3)));
+        }
+        return Optional.ofNullable(entry);
+    }
+}

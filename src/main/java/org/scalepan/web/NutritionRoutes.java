@@ -1,0 +1,47 @@
+package org.scalepan.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.nutrition.NutritionQuestion;
+import org.scalepan.ask.nutrition.NutritionTable;
+import org.scalepan.factors.Library;
+
+/** Foods side by side: {@code GET /v1/nutrition}. */
+final class NutritionRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN);
+
+    private final Library library;
+
+    NutritionRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        List<String> parameters = new ArrayList<>(NutritionReading.PARAMETERS);
+        parameters.addAll(List.of("market", "format"));
+        parameters.addAll(Csv.PARAMETERS);
+        return List.of(Route.of("/v1/nutrition", parameters, this::nutrition));
+    }
+
+    private Answer nutrition(Request request) {
+        Parameters parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        Csv.Style style = Csv.Style.read(parameters);
+        NutritionQuestion question = new NutritionReading(library, parameters).question();
+        Optional<String> market = CautionRoutes.market(library, parameters);
+        parameters.refuseIfWrong();
+        NutritionTable table = NutritionTable.of(library, question);
+        Map<String, Object> resolved = parameters.resolved();
+        return switch (format) {
+            case CSV -> NutritionCsv.of(table, style);
+            case MARKDOWN ->
+                Answer.of(
+                        Answer.MARKDOWN,
+                        new NutritionMarkdown(table, market).text(Permalink.of(library, request.path(), resolved)));
+            default ->
+                Answer.of(Answer.JSON, Json.write(new NutritionView(table, market).json(request.path(), resolved)));
+        };
+    }
+}

@@ -1,0 +1,113 @@
+package org.scalepan.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.Notebook;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Sensitivity;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Library;
+
+/** Where the doubt of a figure comes from, and what its records do to it: {@code POST /v1/sensitivity}. */
+final class SensitivityRoutes {
+    private static final double USUAL_PERCENT = 10;
+    private static final double MOST_PERCENT = 90;
+    private static final double LEAST_PERCENT = 0.1;
+    private static final int MOST_SPREADS = 50;
+
+    private final Library library;
+
+    SensitivityRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(
+                Route.post("/v1/sensitivity", List.of(), this::sensitivity).computing());
+    }
+
+    private Answer sensitivity(Request request) {
+        request.parameters().refuseIfWrong();
+        Body body = Body.of(request.sent().json());
+        boolean credit = SideReading.credit(body);
+        SideReading sides = new SideReading(library, credit);
+        Optional<SideReading.Read> side = sides.read(body, "product", "system");
+        Optional<Side> against = body.has("against") || body.has("against_system")
+                ? sides.one(body, "against", "against_system")
+                : Optional.empty();
+        OneRuler one = new OneRuler(library, body, body.has("system") || body.has("against_system"));
+        Indicator indicator = one.indicator();
+        double usual = body.number("percent", LEAST_PERCENT, MOST_PERCENT).orElse(USUAL_PERCENT);
+        Map<String, Double> percents = percents(body, side.flatMap(SideReading.Read::notebook));
+        Parameters scalars = one.scalars();
+        Ruler ruler = one.ruler(scalars, indicator);
+        Sampling sampling = new RulerReading(library, scalars).sampling();
+        boolean drawsGiven = scalars.raw("draws").isPresent();
+        Optional<Sensitivity.Question> read = side.map(found ->
+                new Sensitivity.Question(found.side(), found.notebook(), against, ruler, sampling, usual, percents));
+        // How many inputs there are is known only of a question that is right.
+        BodyScalars.returnFaults(scalars, body);
+        body.close();
+        body.refuseIfWrong();
+        Sensitivity.Question asked = afford(body, scalars, read.orElseThrow(), drawsGiven);
+        Map<String, Object> question = new LinkedHashMap<>();
+        question.put("side", asked.side().written());
+        against.ifPresent(found -> question.put("against", found.written()));
+        question.put("indicator", indicator.id());
+        question.put("credit", credit ? "yes" : "no");
+        question.put("percent", usual);
+        question.putAll(scalars.resolved());
+        question.put("draws", (long) asked.sampling().draws());
+        return Answer.of(Answer.JSON, new SensitivityView(library, Sensitivity.of(library, asked)).json(question));
+    }
+
+    /** As many draws as the inputs allow where none are asked for; more than that are refused. */
+    private Sensitivity.Question afford(Body body, Parameters scalars, Sensitivity.Question asked, boolean drawsGiven) {
+        int inputs = Math.max(1, Sensitivity.inputs(library, asked).size());
+        int most = Sensitivity.MOST_DRAWS_OF_INPUTS / inputs;
+        if (asked.sampling().draws() <= most) {
+            return asked;
+        }
+        if (!drawsGiven && most >= Sampling.FEWEST_DRAWS) {
+            return asked.drawn(most);
+        }
+        scalars.fault(
+                "draws",
+                most < Sampling.FEWEST_DRAWS
+                        ? "this question has " + inputs
+                                + " uncertain inputs, too many to take apart: an answer makes at most "
+                                + Sensitivity.MOST_DRAWS_OF_INPUTS
+                                + " draws of inputs; narrow it, for instance by grade"
+                        : "draws may be at most " + most + " for the " + inputs
+                                + " uncertain inputs of this question: an answer makes at most "
+                                + Sensitivity.MOST_DRAWS_OF_INPUTS + " draws of inputs in all");
+        BodyScalars.returnFaults(scalars, body);
+        body.refuseIfWrong();
+        return asked;
+    }
+
+    private Map<String, Double> percents(Body body, Optional<Notebook> notebook) {
+        Map<String, Double> percents = new LinkedHashMap<>();
+        for (Body given : body.objects("spread", MOST_SPREADS)) {
+            Optional<String> name = given.text("input");
+            if (!given.has("input")) {
+                given.fault("input", "input is missing: an entry of the records");
+            }
+            double percent = given.needNumber("percent", LEAST_PERCENT, MOST_PERCENT);
+            given.close();
+            if (name.isPresent() && notebook.isPresent()) {
+                BreakEvenRoutes.entry(library, given, "input", name.get(), notebook.get())
+                        .ifPresent(entry -> percents.put(entry.id(), percent));
+            }
+        }
+        if (!percents.isEmpty() || !body.has("spread") || body.has("system")) {
+            return percents;
+        }
+        body.fault("spread", "spread is for entries of records; a published product has none");
+        return percents;
+    }
+}

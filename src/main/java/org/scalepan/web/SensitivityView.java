@@ -1,0 +1,102 @@
+package org.scalepan.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.scalepan.ask.Grounds;
+import org.scalepan.ask.Sensitivity;
+import org.scalepan.ask.SensitivityWords;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Standing;
+import org.scalepan.ask.Warning;
+import org.scalepan.factors.Library;
+import org.scalepan.uncertainty.Sobol;
+
+/** Renders a sensitivity as JSON. */
+final class SensitivityView {
+    private final Library library;
+    private final Sensitivity answer;
+    private final SensitivityWords words;
+    private final Sentences sentences;
+
+    SensitivityView(Library library, Sensitivity answer) {
+        this.library = library;
+        this.answer = answer;
+        this.words = new SensitivityWords(answer);
+        this.sentences = new Sentences(
+                answer.question().ruler(), answer.question().sampling().coverage());
+    }
+
+    String json(Map<String, Object> question) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", Envelope.library(library));
+        node.put("sentence", words.sentence());
+        node.put("status", answer.sobol().isPresent() ? "ok" : "not-computed");
+        Json.put(node, "reason", answer.missing());
+        answer.sobol().ifPresent(sobol -> node.set("analysed", analysed(sobol)));
+        ArrayNode inputs = node.putArray("inputs");
+        answer.inputs().forEach(input -> inputs.add(input(input)));
+        ArrayNode entries = node.putArray("you_can_change");
+        answer.entries().forEach(swing -> entries.add(entry(swing)));
+        node.set("side", StandingView.json(answer.standing(), sentences));
+        answer.reference().ifPresent(reference -> node.set("reference", StandingView.json(reference, sentences)));
+        List<Standing> standings = new ArrayList<>(List.of(answer.standing()));
+        answer.reference().ifPresent(standings::add);
+        Grounds grounds = new Grounds(library, standings);
+        List<Warning> warnings = new ArrayList<>(words.warnings());
+        warnings.addAll(grounds.warnings());
+        Envelope.close(node, warnings, library, grounds.products(), grounds.references());
+        return Json.write(node);
+    }
+
+    private ObjectNode analysed(Sobol sobol) {
+        ObjectNode node = Json.object();
+        node.put("what", words.analysed());
+        node.put("central", Numbers.rounded(answer.central()));
+        node.put("variance", Numbers.rounded(sobol.variance()));
+        node.put("variance_standard_error", Numbers.rounded(sobol.varianceStandardError()));
+        node.put("sum_of_first_order", Numbers.rounded(answer.sumOfFirst()));
+        node.put("sum_of_total", Numbers.rounded(answer.sumOfTotal()));
+        return node;
+    }
+
+    private static ObjectNode input(Sensitivity.Input input) {
+        ObjectNode node = Json.object();
+        node.put("id", input.stream().id());
+        node.put("kind", input.name().kind().id());
+        node.put("name", input.name().words());
+        node.set("rows", Json.texts(input.name().rows()));
+        share(node, "first_order", input.share().first(), input.share().firstStandardError());
+        share(node, "total", input.share().total(), input.share().totalStandardError());
+        input.swing().ifPresent(swing -> {
+            ObjectNode moved = node.putObject("swing");
+            moved.put("low", Numbers.rounded(swing.low()));
+            moved.put("high", Numbers.rounded(swing.high()));
+        });
+        return node;
+    }
+
+    private static void share(ObjectNode node, String name, double share, double standardError) {
+        ObjectNode one = node.putObject(name);
+        one.put("share", Numbers.rounded(share));
+        one.put("standard_error", Numbers.rounded(standardError));
+    }
+
+    private ObjectNode entry(Sensitivity.EntrySwing swing) {
+        ObjectNode node = BreakEvenView.entry(swing.entry());
+        node.put("percent", swing.percent());
+        ObjectNode low = node.putObject("lower");
+        low.put("value", Numbers.rounded(swing.lowValue()));
+        low.put("footprint", Numbers.rounded(swing.atLow()));
+        low.put("change_percent", Numbers.rounded(swing.change(swing.atLow())));
+        ObjectNode high = node.putObject("higher");
+        high.put("value", Numbers.rounded(swing.highValue()));
+        high.put("footprint", Numbers.rounded(swing.atHigh()));
+        high.put("change_percent", Numbers.rounded(swing.change(swing.atHigh())));
+        node.put("text", words.entry(swing));
+        return node;
+    }
+}

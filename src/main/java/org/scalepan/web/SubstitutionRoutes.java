@@ -1,0 +1,36 @@
+package org.scalepan.web;
+
+import java.util.List;
+import org.scalepan.ask.Substitution;
+import org.scalepan.ask.SubstitutionQuestion;
+import org.scalepan.factors.Library;
+
+/**
+ * What a programme avoids a year, or adds: {@code POST /v1/substitution}. Nothing that is sent is stored or logged.
+ */
+final class SubstitutionRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);
+
+    private final Library library;
+
+    SubstitutionRoutes(Library library) {
+        this.library = library;
+    }
+
+    List<Route> routes() {
+        return List.of(Route.post("/v1/substitution", List.of("format"), this::substitution)
+                .computing());
+    }
+
+    private Answer substitution(Request request) {
+        Format format = request.format(FORMATS);
+        request.parameters().refuseIfWrong();
+        SubstitutionReading reading =
+                new SubstitutionReading(library, Body.of(request.sent().json()));
+        SubstitutionQuestion question = reading.question();
+        Substitution substitution = Substitution.of(library, question);
+        return format == Format.MARKDOWN
+                ? Answer.of(Answer.MARKDOWN, new SubstitutionMarkdown(library, substitution).text())
+                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(reading.resolved()));
+    }
+}

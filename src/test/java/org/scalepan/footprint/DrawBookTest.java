@@ -1,0 +1,88 @@
+package org.scalepan.footprint;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scalepan.footprint.DrawBook.Source;
+import org.scalepan.footprint.DrawBook.Stream;
+import org.scalepan.uncertainty.BetaFraction;
+import org.scalepan.uncertainty.Draws;
+import org.scalepan.uncertainty.Lognormal;
+
+/** The draws of one question: whole, at some places only, or with one stream exchanged. */
+class DrawBookTest {
+    private static final int[] PLACES = {0, 3, 4, 999};
+    private static final int N = 1_000;
+    private static final Lognormal DOUBT = Lognormal.ofMedianAndGsd(1, 1.5);
+
+    @Test
+    void a_book_draws_by_id_and_seed() {
+        DrawBook book = new DrawBook(7, N);
+
+        assertArrayEquals(Draws.scores("feed", 7, N), book.scores("feed"));
+        assertArrayEquals(Draws.uniforms("study", 7, N), book.uniforms("study"));
+    }
+
+    @Test
+    void an_exchanged_stream_is_the_other_books_and_all_others_stay() {
+        DrawBook book = new DrawBook(7, N);
+        DrawBook anew = new DrawBook(Source.seededAnew(7), N);
+        double[] grid = book.values("grid", DOUBT);
+
+        DrawBook exchanged = book.exchanging(new Stream("feed", false), anew);
+
+        assertArrayEquals(anew.scores("feed"), exchanged.scores("feed"));
+        assertFalse(Arrays.equals(book.values("feed", DOUBT), exchanged.values("feed", DOUBT)));
+        assertArrayEquals(grid, exchanged.values("grid", DOUBT));
+        // A choice of the same name is another stream.
+        assertArrayEquals(book.uniforms("feed"), exchanged.uniforms("feed"));
+    }
+
+    @Test
+    void a_book_tells_what_was_read_in_it() {
+        DrawBook book = new DrawBook(1, 2);
+        book.uniforms("study");
+        book.values("grid", DOUBT);
+        book.scores("feed");
+
+        assertEquals(
+                List.of(new Stream("feed", false), new Stream("grid", false), new Stream("study", true)),
+                List.copyOf(book.streams()));
+    }
+
+    @Test
+    void books_of_different_length_are_not_mixed() {
+        DrawBook longer = new DrawBook(1, 3);
+        assertThrows(
+                IllegalArgumentException.class, () -> new DrawBook(1, 2).exchanging(new Stream("feed", false), longer));
+    }
+
+    @Test
+    void kept_scores_are_the_scores_that_would_be_drawn_afresh() {
+        assertArrayEquals(Draws.scores("a", 7, 1000), new DrawBook(7, 1000).scores("a"));
+        assertArrayEquals(Draws.scores("a", 7, 1000), new DrawBook(7, 1000).scores("a"), "a second time");
+        assertArrayEquals(Draws.scores("a", 8, 1000), new DrawBook(8, 1000).scores("a"), "of another seed");
+        assertArrayEquals(Draws.scores("a", 7, 2000), new DrawBook(7, 2000).scores("a"), "of another number");
+    }
+
+    @Test
+    void a_book_at_some_places_has_the_draws_of_those_places() {
+        DrawBook whole = new DrawBook(1, 1000);
+        DrawBook some = whole.only(PLACES);
+        BetaFraction protein = new BetaFraction(40, 160);
+
+        assertEquals(PLACES.length, some.size());
+        for (int i = 0; i < PLACES.length; i++) {
+            assertEquals(whole.scores("factor")[PLACES[i]], some.scores("factor")[i], 0.0);
+            assertEquals(whole.uniforms("choice")[PLACES[i]], some.uniforms("choice")[i], 0.0);
+            assertEquals(whole.values("protein", protein)[PLACES[i]], some.values("protein", protein)[i], 0.0);
+        }
+        assertNotEquals(some.scores("factor")[0], some.scores("other")[0]);
+    }
+}
