@@ -11,8 +11,17 @@ import java.util.List;
  * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
  * @param computes whether an answer costs enough that only a few may be made at once
+ * @param anyQuery whether it is a page whose script reads the query: links of pages are passed around by programs that hang
+ *     parameters of their own on them
  */
-record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling, boolean computes) {
+record Route(
+        Method method,
+        String path,
+        List<String> parameters,
+        boolean cell,
+        Handling handling,
+        boolean computes,
+        boolean anyQuery) {
     /** What a client does with an address. */
     enum Method {
         /** Asks; HEAD asks for the head of the same answer. */
@@ -37,20 +46,24 @@ record Route(Method method, String path, List<String> parameters, boolean cell, 
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, false, handling, false);
+        return new Route(Method.GET, path, parameters, false, handling, false, false);
+    }
+
+    static Route page(String path, Handling handling) {
+        return new Route(Method.GET, path, List.of(), false, handling, false, true);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, true, handling, false);
+        return new Route(Method.GET, path, parameters, true, handling, false, false);
     }
 
     static Route post(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.POST, path, parameters, false, handling, false);
+        return new Route(Method.POST, path, parameters, false, handling, false, false);
     }
 
     /** The same route, of whose answers only a few are made at once. */
     Route computing() {
-        return new Route(method, path, parameters, cell, handling, true);
+        return new Route(method, path, parameters, cell, handling, true, anyQuery);
     }
 
     boolean isApi() {

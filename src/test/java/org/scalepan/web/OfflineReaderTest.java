@@ -49,7 +49,7 @@ class OfflineReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/docs/swagger-ui.css", "/site.css"})
+    @ValueSource(strings = {"/docs/swagger-ui.css", "/page/scalepan.css"})
     void a_style_sheet_loads_nothing_from_elsewhere(String file) {
         String css = Reply.to(file).body();
 
