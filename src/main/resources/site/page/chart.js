@@ -111,7 +111,7 @@ export function picture(box, on) {
     ruled.append("text").attr("class", "scale-name").attr("x", phone ? left - 6 : right).attr("text-anchor", phone ? "start" : "end")
       .attr("y", y + 49).text(t("chart.scale", { unit: words }));
     if (reference > 0) {
-      ruled.append("text").attr("class", "scale-name").attr("x", left - 6).attr("y", top - 46)
+      ruled.append("text").attr("class", "scale-name").attr("x", right).attr("text-anchor", "end").attr("y", top - 46)
         .text(`← ${t("chart.ratio", { reference: the("product", answer.reference.product, answer.reference.name) })}`);
     }
   }

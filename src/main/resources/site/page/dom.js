@@ -7,7 +7,7 @@ export function el(name, attributes = {}, ...children) {
     else if (key === "value") node.value = value;
     else node.setAttribute(key, value === true ? "" : value);
   }
-  node.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== false));
+  node.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
   return node;
 }
 
@@ -15,7 +15,7 @@ export const byId = (id) => document.getElementById(id);
 
 /** Puts nodes in the place of what stood in a box. */
 export function fill(box, ...children) {
-  box.replaceChildren(...children.flat().filter((child) => child !== null && child !== undefined && child !== false));
+  box.replaceChildren(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
 }
 
 /** Calls once things have been quiet for a while. */

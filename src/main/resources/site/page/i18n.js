@@ -10,8 +10,17 @@ const messages = language === "en" ? en : (await import(`./${language}.js`)).def
 const plural = new Intl.PluralRules(language);
 
 function find(key) {
-  const step = (tree) => key.split(".").reduce((at, part) => at?.[part], tree);
+  const step = (tree) => within(tree, key.split("."));
   return step(messages) ?? step(en);
+}
+
+/** Walks down a tree; a name in it may itself have dots. */
+function within(tree, parts) {
+  for (let taken = parts.length; taken > 0; taken--) {
+    const at = tree?.[parts.slice(0, taken).join(".")];
+    if (at !== undefined) return taken === parts.length ? at : within(at, parts.slice(taken));
+  }
+  return undefined;
 }
 
 /** A message by its key. `{name}` stands for a value; a message with `one` and `other` is chosen by the value `n`. */

@@ -33,7 +33,7 @@ class OfflineReaderTest {
 
         assertFalse(loaded.isEmpty(), page + " loads nothing, which this test cannot judge");
         for (String file : loaded) {
-            assertTrue(file.matches("/[a-z][a-z./-]*"), () -> page + " loads " + file);
+            assertTrue(file.matches("/[a-z][a-z0-9./-]*"), () -> page + " loads " + file);
             assertEquals(200, Reply.to(file).status(), file);
         }
     }
