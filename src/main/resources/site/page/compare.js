@@ -262,7 +262,8 @@ function takeAway() {
     cell,
     link,
     citation,
-    files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"]],
+    files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"],
+      [t("take.workbook"), address("/v1/comparison", { ...asked(), format: "xlsx" }), "save-workbook"]],
     picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,
       caption: [said.text, t("take.drawn", { version, digest }), permalink] },
   });

@@ -35,6 +35,10 @@ class LayersTest {
             .definedBy("org.scalepan.uncertainty..")
             .layer("quantity")
             .definedBy("org.scalepan.quantity..")
+            .layer("sheet")
+            .definedBy("org.scalepan.sheet..")
+            .whereLayer("sheet")
+            .mayOnlyBeAccessedByLayers("web")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
@@ -73,7 +77,8 @@ class LayersTest {
                     "org.scalepan.factors..",
                     "org.scalepan.cite..",
                     "org.scalepan.uncertainty..",
-                    "org.scalepan.quantity..")
+                    "org.scalepan.quantity..",
+                    "org.scalepan.sheet..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..", "java.net.http..");
@@ -94,7 +99,7 @@ class LayersTest {
     @ArchTest
     static final ArchRule the_ground_knows_no_json = noClasses()
             .that()
-            .resideInAnyPackage("org.scalepan.uncertainty..", "org.scalepan.quantity..")
+            .resideInAnyPackage("org.scalepan.uncertainty..", "org.scalepan.quantity..", "org.scalepan.sheet..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml.jackson..");

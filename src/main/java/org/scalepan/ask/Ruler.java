@@ -40,6 +40,23 @@ public record Ruler(
                 indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
     }
 
+    /** The same ruler with another unit, end of the account and warming set. */
+    public Ruler on(FunctionalUnit otherPer, String otherBoundary, WarmingSet otherGwp) {
+        return new Ruler(
+                indicator,
+                otherPer,
+                otherBoundary,
+                luc,
+                otherGwp,
+                region,
+                lowestGrade,
+                pinned,
+                excluded,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
     /** The same ruler with another functional unit. */
     public Ruler counting(FunctionalUnit other) {
         return new Ruler(

@@ -23,7 +23,8 @@ public record Sampling(double coverage, int draws, long seed) {
         return 3.0 / draws;
     }
 
-    DrawBook book() {
+    /** The draws that the sides of one question share. */
+    public DrawBook book() {
         return new DrawBook(seed, draws);
     }
 }

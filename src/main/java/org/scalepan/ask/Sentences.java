@@ -71,8 +71,12 @@ public final class Sentences {
                 + animalsOnly();
     }
 
-    /** {@code 2 studies of beef in Kenya, 1 from memory}. */
-    private static String studies(Standing standing, String of) {
+    /**
+     * How much stands behind a side: {@code 2 studies of beef in Kenya, 1 from memory}.
+     *
+     * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
+     */
+    public static String studies(Standing standing, String of) {
         if (!(standing instanceof Quote quote)) {
             return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
         }
@@ -86,7 +90,8 @@ public final class Sentences {
         return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
     }
 
-    private String animalsOnly() {
+    /** What must be added where gases of the animals alone are counted; otherwise empty. */
+    public String animalsOnly() {
         boolean gases = ruler.boundary().equals("animal") && ruler.indicator().isWarming();
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
@@ -100,19 +105,21 @@ public final class Sentences {
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */
-    private static String share(double value) {
+    public static String share(double value) {
         if (value > 0.99) {
             return "more than 99 %";
         }
         return value < 0.01 ? "fewer than 1 %" : Math.round(value * 100) + " %";
     }
 
-    private String indicator() {
+    /** What is counted, as it stands in a sentence: {@code greenhouse gas emissions}. */
+    public String indicator() {
         return OF_INDICATOR.getOrDefault(
                 ruler.indicator().id(), ruler.indicator().name().toLowerCase(Locale.ROOT));
     }
 
-    private String boundary() {
+    /** Where the account ends, as it stands in a sentence: {@code up to the farm gate}. */
+    public String boundary() {
         boolean feed = ruler.indicator().id().startsWith("feed");
         return switch (ruler.boundary()) {
             case "animal" -> feed ? "fed to the growing animals" : "from the animals and their manure or frass only";

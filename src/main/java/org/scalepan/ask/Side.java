@@ -1,8 +1,11 @@
 package org.scalepan.ask;
 
+import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.DrawBook;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Pool;
 import org.scalepan.production.Inventory;
 
 /** One side of a question: a product as the literature knows it, or a farm or herd as its records tell it. */
@@ -18,6 +21,12 @@ public sealed interface Side {
 
     /** Stands this side on a ruler, drawn from a book that the other sides of the question share. */
     Standing on(Library library, Ruler ruler, Sampling sampling, DrawBook book);
+
+    /** What the literature says on a ruler, before anything is drawn; empty for what is computed from records. */
+    Optional<Evidence> evidence(Library library, Ruler ruler);
+
+    /** True when there is a figure on a ruler; cheap, because nothing is drawn. */
+    boolean speaks(Library library, Ruler ruler);
 
     /** A product with its published results. */
     record Published(ProductForm item) implements Side {
@@ -39,6 +48,16 @@ public sealed interface Side {
         @Override
         public Quote on(Library library, Ruler ruler, Sampling sampling, DrawBook book) {
             return Quoting.quote(library, item, ruler, sampling, book);
+        }
+
+        @Override
+        public Optional<Evidence> evidence(Library library, Ruler ruler) {
+            return Optional.of(Pool.of(library, ruler.question(item)));
+        }
+
+        @Override
+        public boolean speaks(Library library, Ruler ruler) {
+            return Pool.of(library, ruler.question(item)) instanceof Evidence.Some;
         }
     }
 
@@ -66,6 +85,16 @@ public sealed interface Side {
         @Override
         public SystemQuote on(Library library, Ruler ruler, Sampling sampling, DrawBook book) {
             return SystemQuote.of(library, system, ruler, credit, sampling, book);
+        }
+
+        @Override
+        public Optional<Evidence> evidence(Library library, Ruler ruler) {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean speaks(Library library, Ruler ruler) {
+            return SystemQuote.undrawn(library, system, ruler, credit).system().isPresent();
         }
     }
 }

@@ -16,6 +16,7 @@ import org.scalepan.cite.Reference;
  */
 public final class Library {
     private final LibraryVersion version;
+    private final Map<String, byte[]> documents;
     private final Map<String, Table> tables;
     private final Map<String, Reference> references;
     private final Map<String, Product> products;
@@ -53,8 +54,13 @@ public final class Library {
             Map.entry("insect_practice", List.of("product", "quantity")),
             Map.entry("frass", List.of("product", "quantity")));
 
-    Library(LibraryVersion version, Map<String, Table> tables, List<Reference> references) {
+    Library(
+            LibraryVersion version,
+            Map<String, Table> tables,
+            List<Reference> references,
+            Map<String, byte[]> documents) {
         this.version = version;
+        this.documents = Map.copyOf(documents);
         this.tables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(tables));
         this.references = byId(references, Reference::id);
         this.products = byId(map("products", Product::of), Product::id);
@@ -109,6 +115,11 @@ public final class Library {
 
     public LibraryVersion version() {
         return version;
+    }
+
+    /** The files of its folder that are neither tables nor references, by name, as they were read. */
+    Map<String, byte[]> documents() {
+        return documents;
     }
 
     /** A table as read, by the name it has in {@code datapackage.json}. */

@@ -73,7 +73,7 @@ public final class LibraryLoader {
         if (!faults.isEmpty()) {
             return broken();
         }
-        return new LibraryLoad.Loaded(new Library(version(tables, references), tables, references));
+        return new LibraryLoad.Loaded(new Library(version(tables, references), tables, references, documents()));
     }
 
     /** Ids are looked up only where every row could be read: one broken file must not fault each row that points to it. */
@@ -216,6 +216,15 @@ public final class LibraryLoader {
                     "mend the syntax there"));
             return Optional.empty();
         }
+    }
+
+    /** What belongs to the folder for whoever reads it, without being rows. */
+    private Map<String, byte[]> documents() {
+        Map<String, byte[]> documents = new LinkedHashMap<>();
+        for (String name : List.of(DATA_PACKAGE, "README.md", "LEFT-OUT.md")) {
+            bytes(base, name).ifPresent(content -> documents.put(name, content));
+        }
+        return documents;
     }
 
     private LibraryVersion version(Map<String, Table> tables, List<Reference> references) {

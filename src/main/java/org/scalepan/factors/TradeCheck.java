@@ -68,6 +68,7 @@ final class TradeCheck {
         }
         yields();
         new FoodCheck(tables, faults).run();
+        new CirculatingCheck(tables, faults).run();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();

@@ -22,6 +22,7 @@ final class Answer {
     private final byte[] body;
     private final String tag;
     private final Optional<Rows> streamed;
+    private final Optional<String> fileName;
 
     /** Writes an answer that is too long to be held. */
     interface Rows {
@@ -30,25 +31,33 @@ final class Answer {
 
     /** The bytes are not copied; the caller gives them away. */
     Answer(String mediaType, byte[] body) {
-        this.mediaType = mediaType;
-        this.body = body;
-        this.tag = EntityTag.of(body);
-        this.streamed = Optional.empty();
+        this(mediaType, body, EntityTag.of(body), Optional.empty(), Optional.empty());
     }
 
-    private Answer(String mediaType, Rows rows) {
+    private Answer(String mediaType, byte[] body, String tag, Optional<Rows> streamed, Optional<String> fileName) {
         this.mediaType = mediaType;
-        this.body = new byte[0];
-        this.tag = "";
-        this.streamed = Optional.of(rows);
+        this.body = body;
+        this.tag = tag;
+        this.streamed = streamed;
+        this.fileName = fileName;
     }
 
     static Answer streamed(String mediaType, Rows rows) {
-        return new Answer(mediaType, rows);
+        return new Answer(mediaType, new byte[0], "", Optional.of(rows), Optional.empty());
     }
 
     static Answer of(String mediaType, String body) {
         return new Answer(mediaType, body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same answer, to be kept as a file of this name. */
+    Answer named(String name) {
+        return new Answer(mediaType, body, tag, streamed, Optional.of(name));
+    }
+
+    /** The name of the file, for what a browser keeps rather than shows. */
+    Optional<String> fileName() {
+        return fileName;
     }
 
     String mediaType() {

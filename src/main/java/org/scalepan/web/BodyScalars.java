@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.footprint.FunctionalUnit;
 
 /** The fields of a body that the questions about published products have as query parameters: read by the same rules. */
@@ -29,9 +30,11 @@ final class BodyScalars {
      * body with {@link #returnFaults}.
      *
      * @param boundaries the ends of the account that this question allows
+     * @param own further fields of this question that are read like parameters
      */
-    static Parameters of(Body body, List<String> boundaries) {
-        return read(body, boundaries, RULER, Map.of());
+    static Parameters of(Body body, List<String> boundaries, String... own) {
+        return read(
+                body, boundaries, Stream.concat(Stream.of(own), RULER.stream()).toList(), Map.of());
     }
 
     /** As above, for a question that settles the functional unit itself and has no field for it. */

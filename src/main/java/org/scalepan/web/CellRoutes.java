@@ -3,6 +3,7 @@ package org.scalepan.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.ask.Comparison;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Quote;
@@ -11,6 +12,8 @@ import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Versus;
+import org.scalepan.cite.PlainText;
+import org.scalepan.cite.Reference;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
@@ -24,9 +27,20 @@ import org.scalepan.quantity.Print;
 final class CellRoutes {
     static final String ON_ERROR = "on_error";
     private static final List<String> VALUE_STATS = List.of(
-            "median", "mean", "low", "high", "studies", "results", "grade", "region", "unit", "text", "sources");
+            "median",
+            "mean",
+            "low",
+            "high",
+            "studies",
+            "results",
+            "grade",
+            "region",
+            "unit",
+            "text",
+            "sources",
+            "references");
     private static final List<String> RATIO_STATS =
-            List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources");
+            List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources", "references");
 
     private final Library library;
 
@@ -63,6 +77,7 @@ final class CellRoutes {
                 switch (asked.stat) {
                     case "text" -> sentences.quote(quote);
                     case "sources" -> labels(List.of(quote));
+                    case "references" -> references(List.of(quote));
                     case "grade" -> quote.lowestGrade().orElseThrow().id();
                     case "region" -> quote.regionUsed().orElseThrow();
                     case "mean" -> Numbers.plain(summary.mean());
@@ -95,6 +110,7 @@ final class CellRoutes {
                         new Sentences(asked.ruler, asked.sampling.coverage())
                                 .versus(item.quote(), comparison.reference(), versus);
                     case "sources" -> labels(quotes);
+                    case "references" -> references(quotes);
                     case "mean" -> Numbers.plain(versus.timesLess().mean());
                     case "low" -> Numbers.plain(versus.timesLess().low());
                     case "high" -> Numbers.plain(versus.timesLess().high());
@@ -107,11 +123,7 @@ final class CellRoutes {
 
     private Asked read(Request request, List<String> stats) {
         Parameters parameters = request.parameters();
-        // Whoever mistypes it would otherwise learn so only from an empty cell on the day that something is refused.
-        parameters
-                .raw(ON_ERROR)
-                .filter(value -> !value.equals("200"))
-                .ifPresent(value -> parameters.unknown(ON_ERROR, value, List.of("200")));
+        checkOnError(parameters);
         String id = request.variable("indicator");
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());
@@ -122,6 +134,14 @@ final class CellRoutes {
                 .getOrDefault(id, library.indicators().values().iterator().next());
         Ruler ruler = reading.ruler(indicator);
         return new Asked(ruler, reading.sampling(), parameters.oneOf("stat", stats, "median"));
+    }
+
+    /** Whoever mistypes it would otherwise learn so only from an empty cell on the day that something is refused. */
+    static void checkOnError(Parameters parameters) {
+        parameters
+                .raw(ON_ERROR)
+                .filter(value -> !value.equals("200"))
+                .ifPresent(value -> parameters.unknown(ON_ERROR, value, List.of("200")));
     }
 
     private Optional<ProductForm> product(Request request, String name) {
@@ -153,14 +173,19 @@ final class CellRoutes {
     }
 
     private String labels(List<Quote> quotes) {
-        return String.join(
-                "; ",
-                quotes.stream()
-                        .flatMap(quote -> quote.evidence().sources().stream())
-                        .distinct()
-                        .flatMap(source -> library.reference(source).stream())
-                        .map(org.scalepan.cite.Reference::label)
-                        .toList());
+        return String.join("; ", cited(quotes).map(Reference::label).toList());
+    }
+
+    /** The references in full, on the one line that a cell has. */
+    private String references(List<Quote> quotes) {
+        return String.join(" | ", cited(quotes).map(PlainText::of).toList());
+    }
+
+    private Stream<Reference> cited(List<Quote> quotes) {
+        return quotes.stream()
+                .flatMap(quote -> quote.evidence().sources().stream())
+                .distinct()
+                .flatMap(source -> library.reference(source).stream());
     }
 
     private static Answer text(String text) {

@@ -13,7 +13,7 @@ import org.scalepan.factors.Library;
 /** Products beside a reference: {@code GET /v1/comparison}. */
 final class ComparisonRoutes {
     static final int MOST_PRODUCTS = 20;
-    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN);
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN, Format.XLSX);
 
     private final Library library;
 
@@ -47,6 +47,7 @@ final class ComparisonRoutes {
         return switch (format) {
             case CSV -> view.csv(style);
             case MARKDOWN -> Answer.of(Answer.MARKDOWN, view.markdown(request.path(), question));
+            case XLSX -> WorkbookView.of(view.tree(request.path(), question), "scalepan-comparison.xlsx");
             default -> Answer.of(Answer.JSON, view.json(request.path(), question));
         };
     }

@@ -72,12 +72,16 @@ final class ComparisonView {
     }
 
     String json(String path, Map<String, Object> question) {
+        return Json.write(tree(path, question));
+    }
+
+    ObjectNode tree(String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
         node.set("reference", QuoteView.json(comparison.reference(), sentences));
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item)));
         Envelope.close(node, Warnings.of(library, quotes()), library, products(), references());
-        return Json.write(node);
+        return node;
     }
 
     private List<Quote> quotes() {

@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.scalepan.sheet.FormulaGuard;
 
 /**
  * Writes CSV as RFC 4180 has it, in the style asked for. A text cell that a spreadsheet would run as a formula is led by an
@@ -16,7 +17,6 @@ import java.util.Set;
  */
 final class Csv {
     static final Set<String> PARAMETERS = Parameters.names("delim", "decimal", "bom");
-    private static final String FORMULA_STARTS = "=+-@\t\r";
 
     private final Style style;
     private final Writer out;
@@ -77,9 +77,7 @@ final class Csv {
         private final List<String> cells = new ArrayList<>();
 
         Line text(String text) {
-            // Blanks before the sign do not stop a spreadsheet, and a leading tab or line end hides one.
-            boolean formula = startsFormula(text) || startsFormula(text.stripLeading());
-            cells.add(formula ? "'" + text : text);
+            cells.add(FormulaGuard.guarded(text));
             return this;
         }
 
@@ -110,10 +108,6 @@ final class Csv {
         void end() {
             writer.writeRecord(cells);
         }
-    }
-
-    private static boolean startsFormula(String text) {
-        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
     }
 
     Line line() {

@@ -1,5 +1,6 @@
 package org.scalepan.web;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,8 @@ final class FootprintRoutes {
     static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
     static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
 
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.XLSX);
+
     private final Library library;
 
     FootprintRoutes(Library library) {
@@ -28,10 +31,12 @@ final class FootprintRoutes {
     }
 
     List<Route> routes() {
-        return List.of(Route.post("/v1/footprint", List.of(), this::footprint).computing());
+        return List.of(
+                Route.post("/v1/footprint", List.of("format"), this::footprint).computing());
     }
 
     private Answer footprint(Request request) {
+        Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
         Body body = Body.of(request.sent().json());
         SystemReading systems = new SystemReading(library);
@@ -65,7 +70,10 @@ final class FootprintRoutes {
         question.put("products", products.stream().map(ProductForm::written).toList());
         question.put("credit", credit ? "yes" : "no");
         question.putAll(scalars.resolved());
-        return Answer.of(Answer.JSON, new FootprintView(library, answer).json(question));
+        ObjectNode tree = new FootprintView(library, answer).tree(question);
+        return format == Format.XLSX
+                ? WorkbookView.of(tree, "scalepan-footprint.xlsx")
+                : Answer.of(Answer.JSON, Json.write(tree));
     }
 
     private List<ProductForm> products(Body compare) {

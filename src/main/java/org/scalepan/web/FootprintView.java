@@ -31,7 +31,7 @@ final class FootprintView {
         this.answer = answer;
     }
 
-    String json(Map<String, Object> question) {
+    ObjectNode tree(Map<String, Object> question) {
         ObjectNode node = Json.object();
         node.set("question", Json.map(question));
         node.set("library", Envelope.library(library));
@@ -43,7 +43,7 @@ final class FootprintView {
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
         Envelope.close(node, grounds());
-        return Json.write(node);
+        return node;
     }
 
     private static ObjectNode system(Inventory inventory) {

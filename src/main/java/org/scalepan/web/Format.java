@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.sheet.ExcelFile;
 
 /** The formats an answer can have. */
 enum Format {
@@ -15,7 +16,8 @@ enum Format {
     BIBTEX("bibtex", "application/x-bibtex"),
     RIS("ris", "application/x-research-info-systems"),
     CSL("csl", "application/vnd.citationstyles.csl+json"),
-    TEXT("text", "text/plain");
+    TEXT("text", "text/plain"),
+    XLSX("xlsx", ExcelFile.MEDIA_TYPE);
 
     private final String id;
     private final String mediaType;

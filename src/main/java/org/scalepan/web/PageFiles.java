@@ -44,7 +44,8 @@ final class PageFiles {
     private final Map<String, Answer> files = new HashMap<>();
 
     PageFiles() {
-        SCRIPTS.forEach(name -> files.put(name, SiteRoutes.file("/site/page/" + name, "text/javascript; charset=utf-8")));
+        SCRIPTS.forEach(
+                name -> files.put(name, SiteRoutes.file("/site/page/" + name, "text/javascript; charset=utf-8")));
         files.put("scalepan.css", SiteRoutes.file("/site/page/scalepan.css", "text/css; charset=utf-8"));
         files.put("mark.svg", SiteRoutes.file("/site/page/mark.svg", "image/svg+xml"));
         String d3 = "/META-INF/resources/webjars/d3/" + WebJar.version("org.webjars.npm", "d3") + "/dist/" + LIBRARY;

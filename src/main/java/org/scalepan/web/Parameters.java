@@ -26,7 +26,7 @@ final class Parameters {
     private final List<Problem.Flaw> errors = new ArrayList<>();
 
     Parameters(Map<String, String> given) {
-        this.given = Map.copyOf(given);
+        this.given = new LinkedHashMap<>(given);
     }
 
     /** Refuses names that the route does not know. */
@@ -39,6 +39,11 @@ final class Parameters {
                         "unknown parameter \"" + Problem.shortened(name) + "\"",
                         known.stream().sorted().toList(),
                         Nearest.to(name, known, 2))));
+    }
+
+    /** Takes a value that was said in another way, such as in a sentence. */
+    void add(String name, String value) {
+        given.put(name, value);
     }
 
     /** A value as given, or empty when the parameter is absent or blank. */
@@ -144,6 +149,11 @@ final class Parameters {
 
     void fault(String name, String message) {
         errors.add(Problem.Flaw.of(name, message));
+    }
+
+    /** Adds a fault about something that was not understood, with what could be meant. */
+    void unclear(String name, String message, List<String> didYouMean) {
+        errors.add(Problem.Flaw.of(name, message, List.of(), didYouMean));
     }
 
     void resolve(String name, Collection<String> values) {

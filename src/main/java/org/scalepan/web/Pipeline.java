@@ -74,7 +74,12 @@ final class Pipeline {
 
     private Answer answer(Context context, Route route, Parameters parameters) {
         Request request = new Request(
-                context.path(), context.pathParamMap(), parameters, header(context, "Accept"), new SentBody(context));
+                context.path(),
+                context.pathParamMap(),
+                parameters,
+                header(context, "Accept"),
+                new SentBody(context),
+                header(context, "Host"));
         Answer answer = route.computes()
                 ? turnstile.pass(() -> route.handling().answer(request))
                 : route.handling().answer(request);
@@ -83,7 +88,7 @@ final class Pipeline {
         return answer;
     }
 
-    /** What is cheap to make is not kept: it would only push out what is not. */
+    /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
     private KeptAnswers.Kept keptOrMade(
             Context context, Route route, Map<String, String> given, Parameters parameters) {
         KeptAnswers.Question question = KeptAnswers.Question.of(context.path(), given, header(context, "Accept"));
@@ -140,7 +145,7 @@ final class Pipeline {
             context.header("Library-Version", library.version().version());
             context.header("Library-Digest", library.version().digest());
         }
-        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        head(context, route, answer);
         if (EntityTag.matches(header(context, "If-None-Match"), tag)) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
@@ -151,12 +156,18 @@ final class Pipeline {
         context.result(answer.body());
     }
 
+    private static void head(Context context, Route route, Answer answer) {
+        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        answer.fileName()
+                .ifPresent(name -> context.header("Content-Disposition", "attachment; filename=\"" + name + "\""));
+    }
+
     /** An answer to records sent: it belongs to them and is kept by nobody. */
     private void sendComputed(Context context, Route route, Answer answer) {
         context.header("Cache-Control", "no-store");
         context.header("Library-Version", library.version().version());
         context.header("Library-Digest", library.version().digest());
-        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+        head(context, route, answer);
         context.contentType(answer.mediaType());
         if (answer.streamed().isPresent()) {
             stream(context, route, answer.streamed().get());
@@ -183,11 +194,12 @@ final class Pipeline {
     }
 
     private static void refuse(Context context, Route route, Problem problem) {
-        boolean asText = route.cell() && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
+        boolean forCell = route.parameters().contains(CellRoutes.ON_ERROR)
+                && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
+        boolean asText = (route.cell() || forCell) && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
         String mediaType = asText ? Answer.TEXT : ProblemView.MEDIA_TYPE;
         String body = asText ? problem.line() : ProblemView.json(problem);
-        boolean shownInCell = asText && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
-        context.status(shownInCell ? 200 : problem.status());
+        context.status(asText && forCell ? 200 : problem.status());
         context.header("Cache-Control", "no-store");
         if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()) {
             context.header("Retry-After", "1");

@@ -11,8 +11,10 @@ import java.util.Map;
  * @param parameters the query parameters
  * @param accept the Accept header
  * @param sent what was sent along
+ * @param host the Host header: what the client calls this service
  */
-record Request(String path, Map<String, String> variables, Parameters parameters, String accept, Sent sent) {
+record Request(
+        String path, Map<String, String> variables, Parameters parameters, String accept, Sent sent, String host) {
 
     String variable(String name) {
         return variables.getOrDefault(name, "");

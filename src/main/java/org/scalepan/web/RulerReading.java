@@ -21,6 +21,7 @@ final class RulerReading {
             "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final int MOST_SOURCES = 50;
+    private static final int MOST_UNITS = 8;
     private static final List<String> YES_NO = List.of("no", "yes");
 
     private final Library library;
@@ -47,9 +48,26 @@ final class RulerReading {
     }
 
     Ruler ruler(Indicator indicator) {
-        FunctionalUnit defaultPer = FunctionalUnit.of(indicator.defaultPer()).orElse(FunctionalUnit.KG_PROTEIN);
-        FunctionalUnit per =
-                parameters.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, defaultPer, defaultPer.id());
+        FunctionalUnit usual = usualPer(indicator);
+        return ruler(
+                indicator, parameters.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
+    }
+
+    /** A ruler for each unit of a comma list, or for the usual one of the indicator. */
+    List<Ruler> rulers(Indicator indicator) {
+        List<String> pers = parameters.someOf(
+                "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), MOST_UNITS);
+        return pers.stream()
+                .flatMap(per -> FunctionalUnit.of(per).stream())
+                .map(per -> ruler(indicator, per))
+                .toList();
+    }
+
+    private static FunctionalUnit usualPer(Indicator indicator) {
+        return FunctionalUnit.of(indicator.defaultPer()).orElse(FunctionalUnit.KG_PROTEIN);
+    }
+
+    private Ruler ruler(Indicator indicator, FunctionalUnit per) {
         String boundary = parameters.oneOf("boundary", library.ids("boundaries"), indicator.defaultBoundary());
         LandUseChange luc = parameters.oneOf(
                 "luc",

@@ -44,7 +44,7 @@ final class SiteRoutes {
     }
 
     /** What never changes while the service runs is read once; read anew for each request it would fill the memory. */
-    private static Route fixed(String path, Answer answer) {
+    static Route fixed(String path, Answer answer) {
         return Route.of(path, List.of(), request -> answer);
     }
 

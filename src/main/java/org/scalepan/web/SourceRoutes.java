@@ -4,21 +4,25 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import org.scalepan.cite.BibTex;
 import org.scalepan.cite.CslJson;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 import org.scalepan.cite.Ris;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.LibraryFolder;
 import org.scalepan.factors.Nearest;
+import org.scalepan.sheet.FixedZip;
 
-/** References: all, some or one, in the formats that reference managers read. */
+/** References: all, some or one, in the formats that reference managers read; and the whole library to keep. */
 final class SourceRoutes {
     private static final List<Format> FORMATS =
             List.of(Format.JSON, Format.BIBTEX, Format.RIS, Format.CSL, Format.TEXT);
     private static final int MOST_IDS = 200;
 
     private final Library library;
+    private Optional<Answer> folder = Optional.empty();
 
     SourceRoutes(Library library) {
         this.library = library;
@@ -26,8 +30,20 @@ final class SourceRoutes {
 
     List<Route> routes() {
         return List.of(
+                Route.of("/v1/library.zip", List.of(), request -> folder()),
                 Route.of("/v1/sources", List.of("ids", "format"), this::sources),
                 Route.of("/v1/sources/{id}", List.of("format"), this::source));
+    }
+
+    /** The factors folder as loaded. It never changes, so it is made once; not at the start, because few ask for it. */
+    private synchronized Answer folder() {
+        if (folder.isEmpty()) {
+            FixedZip zip = new FixedZip();
+            LibraryFolder.of(library).forEach(zip::with);
+            folder = Optional.of(new Answer("application/zip", zip.bytes())
+                    .named("scalepan-library-" + library.version().digest() + ".zip"));
+        }
+        return folder.get();
     }
 
     private Answer sources(Request request) {

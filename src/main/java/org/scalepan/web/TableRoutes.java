@@ -21,10 +21,13 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.uncertainty.Summary;
 
-/** Many cells at once: products × indicators, one row each, with the statistics asked for as columns. */
+/** Many cells at once: products × indicators × units, one row each, with the statistics asked for as columns; or one row a product. */
 final class TableRoutes {
     static final int MOST_ROWS = 200;
     private static final List<String> STATS = List.of("median", "mean", "low", "high", "studies", "results");
+    private static final String LONG = "long";
+    private static final String WIDE = "wide";
+    private static final List<String> LAYOUTS = List.of(LONG, WIDE);
     private static final List<Format> FORMATS = List.of(Format.CSV, Format.JSON, Format.XML);
 
     private final Library library;
@@ -34,15 +37,25 @@ final class TableRoutes {
     }
 
     List<Route> routes() {
-        List<String> parameters = new ArrayList<>(RulerReading.with("products", "indicators", "stats", "format"));
+        List<String> parameters = new ArrayList<>(
+                RulerReading.with("products", "indicators", "stats", "layout", "format", CellRoutes.ON_ERROR));
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/table", parameters, this::table).computing());
     }
 
-    /** One row: a product under an indicator. */
-    private record Row(Ruler ruler, Quote quote) {
+    /** One row: a product under an indicator, per a unit. */
+    record Row(Ruler ruler, Quote quote) {
         Optional<Double> number(String stat) {
             return quote.summary().map(summary -> pick(summary, stat));
+        }
+
+        /** A statistic as the next cell of a line. */
+        void write(String stat, Csv.Line line) {
+            switch (stat) {
+                case "studies" -> line.number(quote.studies());
+                case "results" -> line.number(quote.results());
+                default -> number(stat).ifPresentOrElse(line::number, () -> line.empty(1));
+            }
         }
 
         private static double pick(Summary summary, String stat) {
@@ -61,6 +74,7 @@ final class TableRoutes {
 
     private Answer table(Request request) {
         Parameters parameters = request.parameters();
+        CellRoutes.checkOnError(parameters);
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         List<ProductForm> products = new ProductReading(library, parameters).some("products", 60);
@@ -71,8 +85,12 @@ final class TableRoutes {
         List<Ruler> rulers = ids.stream()
                 .flatMap(id ->
                         Optional.<Indicator>ofNullable(library.indicators().get(id)).stream())
-                .map(reading::ruler)
+                .flatMap(indicator -> reading.rulers(indicator).stream())
                 .toList();
+        boolean wide = parameters.oneOf("layout", LAYOUTS, LONG).equals(WIDE);
+        if (wide && format != Format.CSV) {
+            parameters.fault("layout", "layout=wide is a CSV; the rows of JSON and XML name their unit in a field");
+        }
         Sampling sampling = reading.sampling();
         if (products.size() * rulers.size() > MOST_ROWS) {
             parameters.fault(
@@ -98,7 +116,7 @@ final class TableRoutes {
         return switch (format) {
             case JSON -> json(request, rows, stats);
             case XML -> xml(rows, stats);
-            default -> csv(rows, stats, style);
+            default -> wide ? WideTable.csv(products, rulers, rows, stats, style) : csv(rows, stats, style);
         };
     }
 
@@ -115,13 +133,7 @@ final class TableRoutes {
                     .text(row.ruler().indicator().unit())
                     .text(row.ruler().per().id())
                     .text(row.ruler().boundary());
-            for (String stat : stats) {
-                switch (stat) {
-                    case "studies" -> line.number(row.quote().studies());
-                    case "results" -> line.number(row.quote().results());
-                    default -> row.number(stat).ifPresentOrElse(line::number, () -> line.empty(1));
-                }
-            }
+            stats.forEach(stat -> row.write(stat, line));
             line.text(grade(row))
                     .text(region(row))
                     .text(status(row))

@@ -42,6 +42,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ResultRoutes(library).routes());
         all.addAll(new SourceRoutes(library).routes());
         all.addAll(new ComparisonRoutes(library).routes());
+        all.addAll(new ClaimRoutes(library).routes());
         all.addAll(new CellRoutes(library).routes());
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new NutritionRoutes(library).routes());
@@ -53,6 +54,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
+        all.addAll(new ExampleRoutes().routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
         Pipeline pipeline = new Pipeline(library, metrics, turnstile);
@@ -115,15 +117,30 @@ public final class WebServer implements AutoCloseable {
         for (Route route : routes) {
             if (route.method() == Route.Method.POST) {
                 config.routes.post(route.path(), context -> pipeline.run(context, route));
-                config.routes.options(route.path(), context -> options(context, "POST, OPTIONS"));
-                continue;
+            } else {
+                // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its
+                // status.
+                config.routes.get(route.path(), context -> pipeline.run(context, route));
+                config.routes.head(route.path(), context -> pipeline.run(context, route));
             }
-            // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its status.
-            config.routes.get(route.path(), context -> pipeline.run(context, route));
-            config.routes.head(route.path(), context -> pipeline.run(context, route));
-            config.routes.options(route.path(), context -> options(context, "GET, HEAD, OPTIONS"));
         }
+        routes.stream()
+                .map(Route::path)
+                .distinct()
+                .forEach(path -> config.routes.options(path, context -> options(context, methods(path))));
         config.routes.exception(HttpResponseException.class, this::refuse);
+    }
+
+    /** What is done with an address: most are asked, some take records, and a few do both. */
+    private String methods(String path) {
+        boolean sent = has(Route.Method.POST, path);
+        boolean asked = has(Route.Method.GET, path) || !sent;
+        return (asked ? "GET, HEAD, " : "") + (sent ? "POST, " : "") + "OPTIONS";
+    }
+
+    private boolean has(Route.Method method, String path) {
+        return routes.stream()
+                .anyMatch(route -> route.method() == method && route.path().equals(path));
     }
 
     private static void options(Context context, String methods) {
@@ -133,9 +150,7 @@ public final class WebServer implements AutoCloseable {
 
     /** Refusals of the framework itself: no such address, no such method. */
     private void refuse(HttpResponseException exception, Context context) {
-        boolean sendable = routes.stream()
-                .anyMatch(route ->
-                        route.method() == Route.Method.POST && route.path().equals(context.path()));
+        String methods = methods(context.path());
         int status = exception.getStatus();
         Problem problem = switch (status) {
             case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());
@@ -144,11 +159,11 @@ public final class WebServer implements AutoCloseable {
                         405,
                         "wrong-method",
                         "Wrong method",
-                        "this address answers " + (sendable ? "POST and OPTIONS" : "GET, HEAD and OPTIONS"));
+                        "this address answers " + methods.replace(", OPTIONS", " and OPTIONS"));
             default -> Problem.plain(status, "refused", "The request was refused", "the server refuses such requests");
         };
         if (status == 405) {
-            context.header("Allow", sendable ? "POST, OPTIONS" : "GET, HEAD, OPTIONS");
+            context.header("Allow", methods);
         }
         context.status(status);
         context.header("Cache-Control", "no-store");

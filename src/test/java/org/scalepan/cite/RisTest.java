@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * RIS by the rules of its specification (Research Information Systems, RIS Format Specifications, 2001): a tag is a
  * capital, a capital or digit, two spaces, a hyphen and a space; each on a line of its own ended by CR LF; TY first, ER last;
- * no asterisk in author and periodical fields. The rules are checked here and not with a parser of others.
+ * no asterisk in author and periodical fields. {@link RisImportTest} reads it with a parser of others.
  */
 class RisTest {
     private static final Pattern LINE = Pattern.compile("[A-Z][A-Z0-9]  - [^\\p{Cc}\\u2028\\u2029]*");

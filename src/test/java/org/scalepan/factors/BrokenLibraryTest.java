@@ -90,6 +90,22 @@ class BrokenLibraryTest {
     }
 
     @Test
+    void a_basis_of_a_claim_must_be_in_words_of_the_library() {
+        String place = copy.set("claims.csv", "c01", "holds_on", "barn:kg-live");
+        copy.assertFaults(place
+                + ": unknown basis \"barn:kg-live\"; it must be boundary:per, or boundary:per:product, in words of"
+                + " boundaries.csv, functional_units.csv and products.csv");
+    }
+
+    @Test
+    void a_claimed_ratio_needs_its_number() {
+        String place = copy.set("claims.csv", "c13", "claimed", "none");
+        copy.assertFaults(place
+                + ": the claimed ratio is incomplete; times-less needs times_less_low and times_less_high, and nothing else"
+                + " has them");
+    }
+
+    @Test
     void low_above_high_is_refused() {
         String place = copy.set(RESULTS, "devries-deboer-2010.beef.ghg.kg-protein", "low", "171");
         copy.assertFaults(place + ": low is above high; swap them");

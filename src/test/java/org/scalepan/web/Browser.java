@@ -1,216 +1,80 @@
 package org.scalepan.web;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
-import java.util.logging.Level;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.openqa.selenium.By;
-import org.openqa.selenium.JavascriptExecutor;
-import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
-import org.openqa.selenium.logging.LogEntry;
-import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** A real Chromium without a window, as Debian packages it. Nothing is downloaded to drive it. */
-final class Browser implements AutoCloseable {
-    private static final File CHROMIUM = new File("/usr/bin/chromium");
-    private static final File DRIVER = new File("/usr/bin/chromedriver");
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
-    private static final Pattern REQUESTED = Pattern.compile("\"request\":\\{.*?\"url\":\"([^\"]+)\"");
-    private static final String AXE = "/META-INF/resources/webjars/axe-core/"
-            + WebJar.version("org.webjars.npm", "axe-core") + "/axe.min.js";
+/** A real Chromium without a window, and what its scripts have made of a page. */
+final class Browser {
+    private static final int MOST_SECONDS = 60;
+    private static final Pattern BLOCK = Pattern.compile("<dl data-separator=\"(.)\">(.*?)</dl>", Pattern.DOTALL);
+    private static final Pattern CODE = Pattern.compile("<code data-cell=\"(\\w+)\">([^<]*)</code>");
 
-    private final ChromeDriver driver;
-    private final Path downloads;
+    private Browser() {}
 
-    /** Starts one; the test is skipped where Chromium is not installed. */
-    Browser() {
-        RealClients.skipUnless(
-                CHROMIUM.canExecute() && DRIVER.canExecute(),
-                "needs a real Chromium: apt-get install chromium chromium-driver");
-        try {
-            this.downloads = Files.createTempDirectory("scalepan-downloads");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, Level.ALL);
-        logs.enable(LogType.PERFORMANCE, Level.ALL);
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(CHROMIUM);
-        options.addArguments("--headless=new", "--no-sandbox", "--lang=en-GB", "--disable-dev-shm-usage");
-        options.setCapability("goog:loggingPrefs", logs);
-        options.setExperimentalOption(
-                "prefs", Map.of("download.default_directory", downloads.toString(), "intl.accept_languages", "en-GB"));
-        ChromeDriverService service =
-                new ChromeDriverService.Builder().usingDriverExecutable(DRIVER).build();
-        this.driver = new ChromeDriver(service, options);
-        desk();
+    /** The formulas that a page shows in one style, by the name of what they give, after its scripts have run. */
+    static Map<String, String> codes(String address, String separator) {
+        return inStyle(page(address), separator);
     }
 
-    Browser desk() {
-        return sized(1280, 900);
+    /** The same as the page is sent. */
+    static Map<String, String> codes(Reply reply, String separator) {
+        return inStyle(reply.body(), separator);
     }
 
-    Browser phone() {
-        return sized(360, 780);
-    }
-
-    private Browser sized(int width, int height) {
-        driver.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
-        return this;
-    }
-
-    Browser dark(boolean dark) {
-        driver.executeCdpCommand(
-                "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
-        return this;
-    }
-
-    Browser open(String address) {
-        // By way of an empty page, so that an address that differs in its fragment alone is loaded as well.
-        driver.get("about:blank");
-        driver.get(RunningScalepan.uri(address).toString());
-        return this;
-    }
-
-    String address() {
-        return driver.getCurrentUrl();
-    }
-
-    WebElement at(String css) {
-        return driver.findElement(By.cssSelector(css));
-    }
-
-    List<WebElement> all(String css) {
-        return driver.findElements(By.cssSelector(css));
-    }
-
-    String text(String css) {
-        return at(css).getText();
-    }
-
-    /** Types keys to whatever has the focus. */
-    void press(CharSequence... keys) {
-        driver.switchTo().activeElement().sendKeys(keys);
-    }
-
-    WebElement focused() {
-        return driver.switchTo().activeElement();
-    }
-
-    ChromeDriver driver() {
-        return driver;
-    }
-
-    Object run(String script, Object... given) {
-        return ((JavascriptExecutor) driver).executeScript(script, given);
-    }
-
-    /** Waits until something is so; fails with what was waited for. */
-    void await(String what, Supplier<Boolean> so) {
-        new WebDriverWait(driver, PATIENCE)
-                .withMessage(() -> what + "; the page says " + all("main").stream().map(WebElement::getText).toList())
-                .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
-                .ignoring(org.openqa.selenium.NoSuchElementException.class)
-                .until(ignored -> so.get());
-    }
-
-    /** Waits for a download whose name ends so, and gives its bytes. */
-    byte[] download(String ending) {
-        List<Path> found = new ArrayList<>();
-        await("a download " + ending, () -> {
-            try (var files = Files.list(downloads)) {
-                found.clear();
-                files.filter(file -> file.getFileName().toString().endsWith(ending)).forEach(found::add);
-                return !found.isEmpty() && Files.size(found.get(0)) > 0;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
-        try {
-            byte[] bytes = Files.readAllBytes(found.get(0));
-            Files.delete(found.get(0));
-            return bytes;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** What the accessibility rules of axe-core say against the page as it stands. */
-    List<String> accessibilityFaults() {
-        run(resource(AXE) + "; return true;");
-        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-        Object faults = driver.executeAsyncScript("const done = arguments[0];"
-                + "axe.run(document, {resultTypes: ['violations']}).then(found => done(found.violations.flatMap("
-                + "rule => rule.nodes.map(node => rule.id + ': ' + node.html.slice(0, 200) + ' ' + node.failureSummary))),"
-                + " fault => done([String(fault)]));");
-        List<String> texts = new ArrayList<>();
-        ((List<?>) faults).forEach(fault -> texts.add(String.valueOf(fault)));
-        return texts;
-    }
-
-    /** Nothing was said on the console and nothing was asked of anybody but this service. */
-    void assertQuiet() {
-        List<String> said = driver.manage().logs().get(LogType.BROWSER).getAll().stream()
-                .map(LogEntry::getMessage)
-                .toList();
-        assertEquals(List.of(), said, "console");
-        List<String> elsewhere = new ArrayList<>();
-        String own = RunningScalepan.uri("/").toString();
-        for (LogEntry entry : driver.manage().logs().get(LogType.PERFORMANCE)) {
-            if (!entry.getMessage().contains("\"Network.requestWillBeSent\"")) {
-                continue;
-            }
-            Matcher matcher = REQUESTED.matcher(entry.getMessage());
-            while (matcher.find()) {
-                String url = matcher.group(1);
-                if (!url.startsWith(own) && !url.startsWith("data:") && !url.startsWith("blob:")) {
-                    elsewhere.add(url);
+    private static Map<String, String> inStyle(String html, String separator) {
+        Map<String, String> codes = new LinkedHashMap<>();
+        Matcher block = BLOCK.matcher(html);
+        while (block.find()) {
+            if (block.group(1).equals(separator)) {
+                Matcher code = CODE.matcher(block.group(2));
+                while (code.find()) {
+                    codes.put(code.group(1), code.group(2).replace("&amp;", "&"));
                 }
             }
         }
-        assertEquals(List.of(), elsewhere, "requests to others");
+        return codes;
     }
 
-    private static String resource(String name) {
-        try (InputStream in = Browser.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("there is no " + name);
+    /** A page as it stands when its scripts have run. */
+    static String page(String address) {
+        RealClients.skipUnless(
+                RealClients.runs("chromium", "--version"), "needs a real Chromium: apt-get install chromium");
+        try {
+            Path out = Files.createTempFile("page", ".html");
+            Path profile = Files.createTempDirectory("browser");
+            Process browser = new ProcessBuilder(List.of(
+                            "chromium",
+                            "--headless",
+                            // The page is our own, from this machine; in containers there is no sandbox to be had.
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--disable-dev-shm-usage",
+                            "--user-data-dir=" + profile,
+                            "--virtual-time-budget=5000",
+                            "--dump-dom",
+                            address))
+                    .redirectOutput(out.toFile())
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            if (!browser.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
+                browser.descendants().forEach(ProcessHandle::destroyForcibly);
+                browser.destroyForcibly();
+                throw new AssertionError("the browser took more than " + MOST_SECONDS + " seconds over " + address);
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return Files.readString(out, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    @Override
-    public void close() {
-        driver.quit();
-        try (var files = Files.walk(downloads)) {
-            files.sorted(java.util.Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new AssertionError("no page from " + address, e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("no page from " + address, e);
         }
     }
 }

@@ -124,8 +124,8 @@ class CachingTest {
                 .filter(found -> path.equals(found.path().replace("{file}", "swagger-ui-bundle.js")))
                 .findFirst()
                 .orElseThrow();
-        Request request =
-                new Request(path, Map.of("file", "swagger-ui-bundle.js"), new Parameters(Map.of()), "", Sent.NOTHING);
+        Request request = new Request(
+                path, Map.of("file", "swagger-ui-bundle.js"), new Parameters(Map.of()), "", Sent.NOTHING, "");
 
         assertSame(route.handling().answer(request), route.handling().answer(request));
         RunningScalepan.given()

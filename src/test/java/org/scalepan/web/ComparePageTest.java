@@ -22,11 +22,11 @@ import org.openqa.selenium.support.ui.Select;
 /** The page on which a claim is held against the evidence, in a real browser. */
 class ComparePageTest {
     private static final String BASIS = "&indicator=ghg&per=kg-protein&boundary=farm-gate";
-    private static Browser browser;
+    private static DrivenBrowser browser;
 
     @BeforeAll
     static void start() {
-        browser = new Browser();
+        browser = new DrivenBrowser();
     }
 
     @AfterAll
@@ -48,9 +48,11 @@ class ComparePageTest {
     }
 
     private static void awaitVerdict() {
-        browser.await("a verdict", () -> "said".equals(browser.at("#verdict").getAttribute("data-state"))
-                && !browser.all("#verdict .headline").isEmpty()
-                && browser.all("#chart .row").size() > 1);
+        browser.await(
+                "a verdict",
+                () -> "said".equals(browser.at("#verdict").getAttribute("data-state"))
+                        && !browser.all("#verdict .headline").isEmpty()
+                        && browser.all("#chart .row").size() > 1);
     }
 
     private static void awaitVerdict(String words) {
@@ -67,9 +69,9 @@ class ComparePageTest {
 
         assertTrue(browser.text("#verdict .headline").contains("100 times less: Fails"), browser.text("#verdict"));
         assertEquals(defended, browser.text("#instead blockquote"));
-        assertTrue((boolean) browser.run(
-                        "const box = document.querySelector('#instead .copy').getBoundingClientRect();"
-                                + "return box.bottom < innerHeight"),
+        assertTrue(
+                (boolean) browser.run("const box = document.querySelector('#instead .copy').getBoundingClientRect();"
+                        + "return box.bottom < innerHeight"),
                 "the sentence can be copied without scrolling");
     }
 
@@ -95,11 +97,16 @@ class ComparePageTest {
                         "publication read", "mark-full", "abstract read", "mark-half", "from memory", "mark-cross")
                 .entrySet()) {
             List<WebElement> marks = browser.all("#chart g.mark").stream()
-                    .filter(mark -> mark.getAttribute("aria-label").toLowerCase(java.util.Locale.ROOT).contains(grade.getKey()))
+                    .filter(mark -> mark.getAttribute("aria-label")
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .contains(grade.getKey()))
                     .toList();
             assertFalse(marks.isEmpty(), grade.getKey());
             marks.forEach(mark -> assertEquals(
-                    1, mark.findElements(org.openqa.selenium.By.className(grade.getValue())).size(), grade.getKey()));
+                    1,
+                    mark.findElements(org.openqa.selenium.By.className(grade.getValue()))
+                            .size(),
+                    grade.getKey()));
         }
     }
 
@@ -131,7 +138,8 @@ class ComparePageTest {
         assertTrue(after < before, before + " -> " + after);
         assertEquals(after, Double.parseDouble(browser.at("#times").getAttribute("value")), 1e-9);
         awaitVerdict(browser.at("#times").getAttribute("value") + " times less:");
-        assertTrue(browser.address().contains("times_less=" + browser.at("#times").getAttribute("value")));
+        assertTrue(
+                browser.address().contains("times_less=" + browser.at("#times").getAttribute("value")));
     }
 
     @Test
@@ -227,7 +235,8 @@ class ComparePageTest {
         String formula = browser.text("#formula");
         String cell = formula.replaceAll("^.*\"(http[^\"]+)\".*$", "$1");
         String origin = RunningScalepan.uri("").toString();
-        double ratio = Double.parseDouble(Reply.to(cell.substring(origin.length())).body());
+        double ratio =
+                Double.parseDouble(Reply.to(cell.substring(origin.length())).body());
         String citation = browser.text("#take-citation");
 
         assertTrue(browser.text("#verdict").contains(String.valueOf(Math.round(ratio * 10) / 10.0)), formula);
@@ -246,7 +255,9 @@ class ComparePageTest {
         browser.at("#save-csv").click();
         String csv = new String(browser.download(".csv"), StandardCharsets.UTF_8);
 
-        assertTrue(svg.startsWith("<svg") && !svg.contains("var(--") && !svg.contains("class="), "looks travel with the file");
+        assertTrue(
+                svg.startsWith("<svg") && !svg.contains("var(--") && !svg.contains("class="),
+                "looks travel with the file");
         assertTrue(svg.contains("with 90 % probability"), "the sentence stands under the picture");
         // PNG, third edition, section 5.2: the first bytes of every file.
         assertEquals("89504e470d0a1a0a", java.util.HexFormat.of().formatHex(png, 0, 8));
@@ -262,7 +273,8 @@ class ComparePageTest {
         }
         browser.dark(dark);
         openFirst("/?lang=" + language);
-        browser.all("#ruler summary, #others summary, #tables summary, #notes summary").forEach(WebElement::click);
+        browser.all("#ruler summary, #others summary, #tables summary, #notes summary")
+                .forEach(WebElement::click);
         browser.run("document.querySelector('#chart .mark').focus()");
 
         assertEquals(List.of(), browser.accessibilityFaults());

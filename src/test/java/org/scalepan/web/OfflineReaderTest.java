@@ -27,7 +27,7 @@ class OfflineReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/docs"})
+    @ValueSource(strings = {"/", "/docs", "/examples"})
     void a_page_loads_only_files_of_this_service_and_each_is_there(String page) {
         List<String> loaded = found(LOADED, Reply.to(page).body());
 
@@ -63,7 +63,7 @@ class OfflineReaderTest {
 
     @Test
     void a_page_carries_no_script_of_its_own_because_its_policy_would_forbid_it() {
-        for (String page : new String[] {"/", "/docs"}) {
+        for (String page : new String[] {"/", "/docs", "/examples"}) {
             String html = Reply.to(page).body();
             assertFalse(Pattern.compile("<script(?![^>]*\\bsrc=)").matcher(html).find(), page);
             assertFalse(Pattern.compile("\\son\\w+=").matcher(html).find(), page);

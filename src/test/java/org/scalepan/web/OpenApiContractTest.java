@@ -58,7 +58,7 @@ class OpenApiContractTest {
             List.of("ETag", "Retry-After", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
 
     /** Parameters that take ids which come and go with the library; the service may list them, the description does not. */
-    private static final Set<String> OPEN = Set.of("products", "product", "against", "library");
+    private static final Set<String> OPEN = Set.of("products", "product", "against", "reference", "library");
 
     private static Description description;
     private static DescribedSchemas schemas;
@@ -615,7 +615,7 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING);
+        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "");
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
@@ -660,6 +660,11 @@ class OpenApiContractTest {
                 "/v1/comparison?products=mealworm&against=beef&exclude=poore-nemecek-2018&seed=7&delim=;&bom=0",
                 "/v1/table?products=mealworm,beef&indicators=ghg,land,energy,feed&format=json"
                         + "&stats=median,mean,low,high,studies,results",
+                "/v1/claim?text=insects%20emit%20a%20hundred%20times%20less%20than%20beef&draws=1000",
+                "/v1/claim?text=house%20crickets%20need%20no%20land",
+                "/v1/claim?product=house-cricket&reference=chicken&percent_less=20&boundary=processing-gate&draws=1000",
+                "/v1/claim?product=mealworm&reference=chicken&times_less=1&draws=1000",
+                "/v1/claim?product=palm-weevil&none=yes",
                 "/v1/results?product=beef",
                 "/v1/results?indicator=feed-dry-matter&form=fresh&boundary=animal&region=world&grade=secondary",
                 "/v1/results",

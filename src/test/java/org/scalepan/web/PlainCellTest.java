@@ -87,7 +87,7 @@ class PlainCellTest {
         "/v1/value/ghgs/mealworm, 404, '#unknown indicator \"ghgs\": did you mean ghg?'",
         "/v1/ratio/ghg/mealworm/beeef, 404, '#unknown reference \"beeef\": did you mean beef?'",
         "/v1/value/ghg/mealworm?per=kg-protien, 400, '#unknown per \"kg-protien\": did you mean kg-protein?'",
-        "/v1/value/ghg/mealworm?stat=modus, 400, '#unknown stat \"modus\": one of median, mean, low, high, studies, results, grade, region, unit, text, sources'",
+        "/v1/value/ghg/mealworm?stat=modus, 400, '#unknown stat \"modus\": one of median, mean, low, high, studies, results, grade, region, unit, text, sources, references'",
         "/v1/value/ghg/mealworm?draws=1, 400, '#draws must be a whole number from 1000 to 200000'",
         "/v1/value/ghg/turkey, 404, '#no evidence: no published ghg result of turkey is in this library'",
     })

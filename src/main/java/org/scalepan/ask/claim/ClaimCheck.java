@@ -1,0 +1,124 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.Standing;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.DrawBook;
+
+/**
+ * A claim about one product or farm, checked (M6).
+ *
+ * @param side what the claim is about
+ * @param product what can be said of it on the basis asked
+ * @param reference the same of the reference
+ * @param cells the claim on every basis with evidence; the first is the one asked, with or without evidence
+ * @param halfMeasured bases on which only one of the sides has been measured
+ * @param reason why the verdict is as it is, in sentences
+ * @param shortly the same in half a sentence, for an answer about many products
+ * @param paired what studies that assessed both found
+ */
+public record ClaimCheck(
+        ClaimQuestion question,
+        Side side,
+        Standing product,
+        Optional<Standing> reference,
+        List<Cell> cells,
+        List<HalfMeasured> halfMeasured,
+        Overall overall,
+        String reason,
+        String shortly,
+        Instead instead,
+        List<PairedFinding> paired,
+        Differences differences,
+        List<Circulating> circulating) {
+    public ClaimCheck {
+        cells = List.copyOf(cells);
+        halfMeasured = List.copyOf(halfMeasured);
+        paired = List.copyOf(paired);
+        circulating = List.copyOf(circulating);
+    }
+
+    /**
+     * A boundary on which one side is measured per the unit asked and the other is not.
+     *
+     * @param measured the side with a figure
+     * @param unmeasured the side without
+     */
+    public record HalfMeasured(String boundary, String measured, String unmeasured) {}
+
+    /** The cell of the question itself. */
+    public Cell asked() {
+        return cells.get(0);
+    }
+
+    /** The cells on which the claim holds. */
+    public List<Cell> holding() {
+        return cells.stream().filter(cell -> cell.verdict() == Verdict.HOLDS).toList();
+    }
+
+    /** True when there is evidence on any basis. */
+    public boolean isTraceable() {
+        return overall != Overall.NOT_TRACEABLE;
+    }
+
+    /** Checks the claim for one of its sides on the rulers of its grid, drawn from a book that all sides share. */
+    static ClaimCheck of(
+            Library library, ClaimQuestion question, Side side, Grid grid, List<Ruler> rulers, DrawBook book) {
+        Standing product = side.on(library, question.ruler(), question.sampling(), book);
+        Optional<Standing> reference =
+                question.reference().map(other -> other.on(library, question.ruler(), question.sampling(), book));
+        List<Cell> cells = new ArrayList<>();
+        for (Ruler ruler : rulers) {
+            boolean asked = cells.isEmpty();
+            cells.add(Cell.of(
+                    question.claimed(),
+                    ruler,
+                    asked ? product : side.on(library, ruler, question.sampling(), book),
+                    asked
+                            ? reference
+                            : question.reference().map(other -> other.on(library, ruler, question.sampling(), book)),
+                    question.sampling().coverage()));
+        }
+        List<PairedFinding> paired = question.reference()
+                .map(other -> PairedFinding.between(library, grid, side, other))
+                .orElse(List.of());
+        Overall overall = Overall.of(
+                cells.get(0).verdict(), cells.stream().map(Cell::verdict).toList());
+        ClaimWords words = new ClaimWords(library, question, side, cells, paired);
+        return new ClaimCheck(
+                question,
+                side,
+                product,
+                reference,
+                cells,
+                halfMeasured(library, grid, question, side),
+                overall,
+                words.reason(overall),
+                words.shortly(),
+                words.instead(),
+                paired,
+                Differences.of(cells),
+                Circulating.met(library, question, side));
+    }
+
+    private static List<HalfMeasured> halfMeasured(Library library, Grid grid, ClaimQuestion question, Side side) {
+        List<HalfMeasured> found = new ArrayList<>();
+        question.reference()
+                .ifPresent(other -> grid.bases().stream()
+                        .filter(base -> base.per() == question.ruler().per())
+                        .forEach(base -> {
+                            boolean product = side.speaks(library, base);
+                            if (product != grid.referenceSpeaks(base)) {
+                                found.add(new HalfMeasured(
+                                        base.boundary(),
+                                        product ? side.words() : other.words(),
+                                        product ? other.words() : side.words()));
+                            }
+                        }));
+        return found;
+    }
+}

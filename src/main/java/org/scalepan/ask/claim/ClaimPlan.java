@@ -1,0 +1,55 @@
+package org.scalepan.ask.claim;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.DrawBook;
+
+/** What a claim takes to be checked, before anything is drawn: for each of its products the bases that have evidence. */
+public final class ClaimPlan {
+    /** How many draws the footprints of one claim may have together: they are made one after the other and not kept. */
+    public static final int MOST_DRAWS = 20_000_000;
+
+    private final Library library;
+    private final ClaimQuestion question;
+    private final Grid grid;
+    private final Map<Side, List<Ruler>> rulers = new LinkedHashMap<>();
+
+    public ClaimPlan(Library library, ClaimQuestion question) {
+        this.library = library;
+        this.question = question;
+        this.grid = new Grid(library, question);
+        question.subject().sides().forEach(side -> rulers.put(side, grid.rulers(side)));
+    }
+
+    Library library() {
+        return library;
+    }
+
+    ClaimQuestion question() {
+        return question;
+    }
+
+    /** How many footprints will be drawn. */
+    public int footprints() {
+        int sides = question.reference().isPresent() ? 2 : 1;
+        return sides * rulers.values().stream().mapToInt(List::size).sum();
+    }
+
+    /** True when an answer stays within the draws that one may have. */
+    public boolean isAffordable() {
+        return (long) footprints() * question.sampling().draws() <= MOST_DRAWS;
+    }
+
+    /** Draws and checks. */
+    public ClaimChecks check() {
+        return ClaimChecks.of(this);
+    }
+
+    ClaimCheck check(Side side, DrawBook book) {
+        return ClaimCheck.of(library, question, side, grid, rulers.getOrDefault(side, List.of()), book);
+    }
+}

@@ -1,0 +1,21 @@
+package org.scalepan.ask.claim;
+
+import java.util.Optional;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+
+/**
+ * A claim as it is asked, all defaults resolved.
+ *
+ * @param reference what the subject is compared with; a claim of none needs no reference
+ * @param ruler the unit, boundary and warming set on which the asker says it
+ */
+public record ClaimQuestion(
+        Subject subject, Optional<Side> reference, Claimed claimed, Ruler ruler, Sampling sampling) {
+    public ClaimQuestion {
+        if (reference.isEmpty() && claimed.times().isPresent()) {
+            throw new IllegalArgumentException("less than what? a ratio needs a reference");
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.scalepan.factors.PublishedResult;
+
+/**
+ * Why the sources of a grid do not say the same: in which of unit, boundary, warming set, land-use change, allocation, region and year
+ * they differ as published.
+ *
+ * @param rows every published number that speaks anywhere in the grid
+ * @param differing what differs, each with the values it has; what is the same in all is left out
+ */
+public record Differences(List<Row> rows, Map<String, List<String>> differing) {
+    /** What a row says where its publication does not. */
+    public static final String NOT_STATED = "not-stated";
+
+    public Differences {
+        rows = List.copyOf(rows);
+        differing = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(differing));
+    }
+
+    /**
+     * One published number.
+     *
+     * @param ofProduct true when it is about the product, false when about the reference
+     * @param asked true when it speaks on the basis asked
+     * @param fields what it is about, by field
+     */
+    public record Row(String id, String source, boolean ofProduct, boolean asked, Map<String, String> fields) {
+        public Row {
+            fields = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+        }
+    }
+
+    static Differences of(List<Cell> cells) {
+        Map<String, Row> rows = new LinkedHashMap<>();
+        for (Cell cell : cells) {
+            boolean asked = cell.equals(cells.get(0));
+            collect(cell.product().results(), true, asked, rows);
+            cell.reference().ifPresent(side -> collect(side.results(), false, asked, rows));
+        }
+        Map<String, Set<String>> values = new LinkedHashMap<>();
+        rows.values()
+                .forEach(row -> row.fields()
+                        .forEach((field, value) -> values.computeIfAbsent(field, name -> new LinkedHashSet<>())
+                                .add(value)));
+        Map<String, List<String>> differing = new LinkedHashMap<>();
+        values.forEach((field, found) -> {
+            if (found.size() > 1) {
+                differing.put(field, List.copyOf(found));
+            }
+        });
+        return new Differences(new ArrayList<>(rows.values()), differing);
+    }
+
+    private static void collect(
+            List<PublishedResult> results, boolean ofProduct, boolean asked, Map<String, Row> rows) {
+        results.forEach(result -> rows.putIfAbsent(
+                result.id(), new Row(result.id(), result.cited().source(), ofProduct, asked, fields(result))));
+    }
+
+    private static Map<String, String> fields(PublishedResult result) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("unit", result.publishedBasis());
+        fields.put("boundary", result.boundary());
+        result.gwp().ifPresent(set -> fields.put("warming_set", set));
+        if (!result.luc().equals("not-applicable")) {
+            fields.put("land_use_change", result.luc());
+        }
+        fields.put("allocation", result.allocation().orElse(NOT_STATED));
+        fields.put("region", result.region());
+        fields.put(
+                "year",
+                result.dataYear().isPresent()
+                        ? Integer.toString(result.dataYear().getAsInt())
+                        : NOT_STATED);
+        return fields;
+    }
+}

@@ -1,0 +1,95 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.WarmingSet;
+import org.scalepan.footprint.FunctionalUnit;
+
+/**
+ * The bases on which a claim is checked: functional units × boundaries × warming sets (M6), the asked one first. Only those stay on
+ * which there is something to draw, so that a grid costs what its evidence is worth.
+ *
+ * <p>Warming sets, for indicators that have them: the one asked, those of GWP100 that food studies have used since 2007, and the newest
+ * GWP20, under which methane counts most.
+ */
+final class Grid {
+    private static final List<String> WARMING_SETS = List.of("ar4-100", "ar5-100", "ar6-100", "ar6-20");
+
+    private final Library library;
+    private final Ruler asked;
+    private final Optional<Side> reference;
+    private final Map<Ruler, Boolean> referenceSpeaks = new HashMap<>();
+
+    Grid(Library library, ClaimQuestion question) {
+        this.library = library;
+        this.asked = question.ruler();
+        this.reference = question.reference();
+    }
+
+    /** The rulers on which both sides have a figure, or the product alone where there is no reference; the asked one always. */
+    List<Ruler> rulers(Side product) {
+        Set<Ruler> rulers = new LinkedHashSet<>(List.of(asked));
+        for (Ruler base : bases()) {
+            if (speak(base, product)) {
+                // A set under which no result can stand, such as GWP20 where no gas shares are known, is no basis.
+                warmingSets()
+                        .map(set -> base.on(base.per(), base.boundary(), set))
+                        .filter(ruler -> ruler.equals(base) || speak(ruler, product))
+                        .forEach(rulers::add);
+            }
+        }
+        return List.copyOf(rulers);
+    }
+
+    private boolean speak(Ruler ruler, Side product) {
+        return product.speaks(library, ruler) && referenceSpeaks(ruler);
+    }
+
+    /** True when the reference has a figure on a ruler, or there is none to have one; looked up once for all products. */
+    boolean referenceSpeaks(Ruler ruler) {
+        return referenceSpeaks.computeIfAbsent(
+                ruler,
+                key -> reference.filter(side -> !side.speaks(library, key)).isEmpty());
+    }
+
+    /** Every unit and boundary on the warming set asked, the boundary of the question and its unit first. */
+    List<Ruler> bases() {
+        List<Ruler> bases = new ArrayList<>();
+        Stream<String> boundaries = Stream.concat(
+                Stream.of(asked.boundary()),
+                library.ids("boundaries").stream().filter(id -> !id.equals(asked.boundary())));
+        boundaries.forEach(boundary -> units().forEach(unit -> bases.add(asked.on(unit, boundary, asked.gwp()))));
+        return bases;
+    }
+
+    /** A ratio per 100 g protein is the same ratio per kg protein: it stands only where it is asked for. */
+    private Stream<FunctionalUnit> units() {
+        return Stream.concat(
+                Stream.of(asked.per()),
+                FunctionalUnit.askable().stream()
+                        .flatMap(id -> FunctionalUnit.of(id).stream())
+                        .filter(unit -> unit != asked.per() && unit != FunctionalUnit.HUNDRED_G_PROTEIN));
+    }
+
+    private Stream<WarmingSet> warmingSets() {
+        if (!asked.indicator().isWarming()) {
+            return Stream.of(asked.gwp());
+        }
+        return Stream.concat(
+                        Stream.of(asked.gwp()),
+                        WARMING_SETS.stream()
+                                .flatMap(id -> Optional.ofNullable(
+                                        library.warmingSets().get(id))
+                                        .stream()))
+                .distinct();
+    }
+}

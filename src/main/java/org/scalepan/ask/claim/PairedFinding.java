@@ -1,0 +1,87 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.PairedRatio;
+import org.scalepan.literature.PairedEvidence;
+import org.scalepan.literature.PairedStudy;
+import org.scalepan.uncertainty.PublishedSpread;
+
+/**
+ * What one study that assessed both sides found: the ratio that a claim should be held against first, because unit, boundary and
+ * method cancel inside it.
+ *
+ * @param ruler the unit and boundary on which the study says it
+ * @param low lower end of the band that the study prints, where it prints one
+ * @param high upper end of it
+ */
+public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, OptionalDouble high) {
+
+    /**
+     * The paired findings on the basis asked, and those that studies print on others; where there are none, what can be computed on the
+     * first other basis that has two results of one study.
+     */
+    static List<PairedFinding> between(Library library, Grid grid, Side product, Side reference) {
+        List<PairedFinding> said = new ArrayList<>();
+        List<PairedFinding> computed = new ArrayList<>();
+        for (Ruler ruler : grid.bases()) {
+            boolean asked = said.isEmpty()
+                    && computed.isEmpty()
+                    && ruler.equals(grid.bases().get(0));
+            List<PairedFinding> here = on(library, ruler, product, reference);
+            here.stream()
+                    .filter(finding -> asked || finding.study.origin() == PairedStudy.Origin.PRINTED)
+                    .filter(finding -> said.stream().noneMatch(finding::repeats))
+                    .forEach(said::add);
+            if (computed.isEmpty()) {
+                computed.addAll(here);
+            }
+        }
+        return said.isEmpty() ? computed : said;
+    }
+
+    /** A ratio that two units share is one finding. */
+    private boolean repeats(PairedFinding other) {
+        return study.rows().equals(other.study.rows());
+    }
+
+    private static List<PairedFinding> on(Library library, Ruler ruler, Side product, Side reference) {
+        return Stream.of(product.evidence(library, ruler))
+                .flatMap(left -> left.stream())
+                .flatMap(left -> reference.evidence(library, ruler).stream()
+                        .flatMap(right -> PairedEvidence.between(library, left, right).ratios().stream()))
+                .map(study -> of(library, ruler, product, study))
+                .toList();
+    }
+
+    private static PairedFinding of(Library library, Ruler ruler, Side product, PairedStudy study) {
+        Set<String> rows = Set.copyOf(study.rows());
+        List<double[]> bands = library.pairedRatios().stream()
+                .filter(ratio -> rows.contains(ratio.id()))
+                .flatMap(ratio -> band(ratio, product).stream())
+                .toList();
+        return new PairedFinding(
+                ruler,
+                study,
+                bands.stream().mapToDouble(band -> band[0]).min(),
+                bands.stream().mapToDouble(band -> band[1]).max());
+    }
+
+    /** The printed band, turned round where the row has the sides the other way. */
+    private static List<double[]> band(PairedRatio ratio, Side product) {
+        PublishedSpread printed = ratio.printed();
+        if (printed.low().isEmpty() || printed.high().isEmpty()) {
+            return List.of();
+        }
+        double low = printed.low().getAsDouble();
+        double high = printed.high().getAsDouble();
+        boolean straight = ratio.product().equals(product.product().id());
+        return List.of(straight ? new double[] {low, high} : new double[] {1 / high, 1 / low});
+    }
+}

@@ -1,0 +1,39 @@
+package org.scalepan.ask.claim;
+
+import java.util.List;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+
+/**
+ * What is claimed about: one product or farm, or all products of a group, of which each is checked for itself because "insects" are
+ * not one product.
+ *
+ * @param words as in the question: {@code mealworm} or {@code insects}
+ * @param sides at least one
+ */
+public record Subject(String words, List<Side> sides) {
+    /** The group that people speak of as if it were one product. */
+    public static final String INSECTS = "insects";
+
+    public Subject {
+        sides = List.copyOf(sides);
+        if (sides.isEmpty()) {
+            throw new IllegalArgumentException("a claim is about something");
+        }
+    }
+
+    public static Subject of(Side side) {
+        return new Subject(side.written(), List.of(side));
+    }
+
+    /** Every insect of the library in its usual form. */
+    public static Subject insects(Library library) {
+        return new Subject(
+                INSECTS,
+                library.products().values().stream()
+                        .filter(product -> product.group().equals("insect"))
+                        .<Side>map(product -> new Side.Published(new ProductForm(product, product.defaultForm())))
+                        .toList());
+    }
+}

@@ -1,0 +1,49 @@
+package org.scalepan.ask.claim;
+
+import java.util.Locale;
+
+/**
+ * What the draws say to a claim on one basis. The limits are those of the likelihood words of the IPCC's Fifth Assessment Report
+ * (very likely 0.90, likely 0.66, unlikely 0.33, very unlikely 0.10); the verdict itself is no such word, because it stands also
+ * where too few studies speak.
+ */
+public enum Verdict {
+    HOLDS("it holds"),
+    LEANS_TO_HOLD("it leans to hold"),
+    OPEN("it is open"),
+    LEANS_AGAINST("the evidence leans against it"),
+    FAILS("it fails"),
+    NO_EVIDENCE("there is no evidence");
+
+    private final String words;
+
+    Verdict(String words) {
+        this.words = words;
+    }
+
+    /** The verdict for the probability that the claim is true. */
+    public static Verdict of(double probability) {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("a probability lies between 0 and 1, not at " + probability);
+        }
+        if (probability >= 0.90) {
+            return HOLDS;
+        }
+        if (probability >= 0.66) {
+            return LEANS_TO_HOLD;
+        }
+        if (probability > 0.33) {
+            return OPEN;
+        }
+        return probability > 0.10 ? LEANS_AGAINST : FAILS;
+    }
+
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** As it stands in a sentence. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,34 @@
+package org.scalepan.factors;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A basis on which a circulating claim is said to hold or to fail.
+ *
+ * @param boundary where the account ends
+ * @param per functional unit
+ * @param reference the one reference it is said of, or empty for all of the claim
+ */
+public record ClaimBasis(String boundary, String per, Optional<String> reference) {
+
+    /** Reads {@code boundary:per} or {@code boundary:per:reference}; empty when it is written otherwise. */
+    static Optional<ClaimBasis> of(String written) {
+        List<String> parts = List.of(written.split(":", -1));
+        if (parts.size() < 2 || parts.size() > 3 || parts.stream().anyMatch(String::isBlank)) {
+            return Optional.empty();
+        }
+        return Optional.of(new ClaimBasis(
+                parts.get(0), parts.get(1), parts.size() == 3 ? Optional.of(parts.get(2)) : Optional.empty()));
+    }
+
+    /** True when the basis is said of a reference. */
+    public boolean concerns(Optional<String> asked) {
+        return reference.isEmpty() || reference.equals(asked);
+    }
+
+    @Override
+    public String toString() {
+        return boundary + ":" + per + reference.map(id -> ":" + id).orElse("");
+    }
+}

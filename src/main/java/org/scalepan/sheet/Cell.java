@@ -1,0 +1,82 @@
+package org.scalepan.sheet;
+
+/**
+ * One cell of a sheet.
+ *
+ * @param content what it holds
+ * @param look how it is shown
+ */
+public record Cell(Content content, Look look) {
+
+    /** What a cell holds. */
+    public sealed interface Content {}
+
+    /** Text; never run as a formula by a spreadsheet, see {@link FormulaGuard}. */
+    public record Text(String text) implements Content {
+        public Text {
+            text = FormulaGuard.guarded(text);
+        }
+    }
+
+    /** A finite number. */
+    public record Figure(double value) implements Content {
+        public Figure {
+            if (!Double.isFinite(value)) {
+                throw new IllegalArgumentException("a cell holds finite numbers only");
+            }
+        }
+    }
+
+    /** A formula that the spreadsheet works out; only ever our own. */
+    public record Live(Formula formula) implements Content {}
+
+    /** Nothing. */
+    public record Blank() implements Content {}
+
+    /** How a cell is shown. */
+    public enum Look {
+        PLAIN,
+        /** The head of a column or the name of something. */
+        HEAD,
+        /** A cell that the reader may change. */
+        INPUT,
+        /** A longer text, broken into lines. */
+        WRAPPED
+    }
+
+    private static final Cell EMPTY = new Cell(new Blank(), Look.PLAIN);
+
+    public static Cell text(String text) {
+        return new Cell(new Text(text), Look.PLAIN);
+    }
+
+    public static Cell number(double value) {
+        return new Cell(new Figure(value), Look.PLAIN);
+    }
+
+    public static Cell live(String formula) {
+        return new Cell(new Live(new Formula(formula)), Look.PLAIN);
+    }
+
+    public static Cell head(String text) {
+        return new Cell(new Text(text), Look.HEAD);
+    }
+
+    public static Cell input(String text) {
+        return new Cell(text.isEmpty() ? new Blank() : new Text(text), Look.INPUT);
+    }
+
+    public static Cell empty() {
+        return EMPTY;
+    }
+
+    /** The same content, broken into lines where it is long. */
+    public Cell wrapped() {
+        return new Cell(content, Look.WRAPPED);
+    }
+
+    /** The same content as the head of a column. */
+    public Cell asHead() {
+        return new Cell(content, Look.HEAD);
+    }
+}

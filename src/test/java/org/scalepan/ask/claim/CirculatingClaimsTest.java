@@ -1,0 +1,124 @@
+package org.scalepan.ask.claim;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.Asked;
+import org.scalepan.factors.Claim;
+import org.scalepan.footprint.FunctionalUnit;
+
+/**
+ * Claims in circulation, asked as questions, come out as their literature says. A claim that fails there fails on the basis asked; one
+ * that holds there holds on the basis named; one that holds in part neither holds nor fails outright: it is open, leans, or holds on
+ * another basis only.
+ */
+class CirculatingClaimsTest {
+
+    /** The source in the last column is the one by which claims.csv judges the claim. */
+    @ParameterizedTest
+    @CsvSource({
+        "c01, mealworm, beef, ghg, 100, kg-protein, farm-gate, partly, oonincx-2010",
+        "c02, mealworm, beef, ghg, 100, kg-protein, farm-gate, fails, oonincx-deboer-2012",
+        "c03, mealworm, '', ghg, 0, kg-protein, farm-gate, fails, oonincx-2010",
+        "c05, mealworm, pork, ghg, 10, kg-live, animal, holds, oonincx-2010",
+        "c06, mealworm, chicken, ghg, 2, kg-protein, farm-gate, partly, oonincx-deboer-2012",
+        "c07, mealworm, chicken, ghg, 1, kg-protein, farm-gate, partly, oonincx-deboer-2012",
+        "c08, house-cricket:meal, house-cricket, ghg, 1, kg-protein, processing-gate, fails, thai-cricket-cf",
+        "c09, black-soldier-fly:meal, soybean-meal, ghg, 1, kg-protein, processing-gate, fails, uk-defra-bsf-lca-2024",
+        "c10, black-soldier-fly:dried, soybean-meal, ghg, 1, kg-protein, processing-gate, partly, smetana-2019",
+        "c12, mealworm, '', energy, 0, kg-protein, farm-gate, fails, dreyer-2021",
+        "c13, mealworm, milk, energy, 1, kg-protein, farm-gate, fails, oonincx-deboer-2012",
+        "c14, house-cricket, beef, feed, 12, kg-edible, animal, partly, van-huis-2013",
+        "c17, house-cricket, beef, feed, 4, kg-live, animal, partly, fao-edible-insects-poster",
+        "c20, mealworm, beef, water-footprint, 2000, kg-protein, farm-gate, fails, miglietta-2015",
+        "c21, mealworm, chicken, water-footprint, 1, kg-protein, farm-gate, partly, miglietta-2015",
+        "c22, mealworm, beef, land, 10, kg-protein, farm-gate, partly, oonincx-deboer-2012",
+        "c25, mealworm, '', land, 0, kg-protein, farm-gate, fails, dreyer-2021",
+        "c32, black-soldier-fly:dried, '', ghg, 0, kg-protein, processing-gate, fails, lundy-parrella-2015",
+        "c41, mealworm, pork, energy, 1, kg-protein, farm-gate, partly, earth-2022-pork-mealworm"
+    })
+    void a_claim_comes_out_as_its_literature_says(
+            String id,
+            String product,
+            String reference,
+            String indicator,
+            double timesLess,
+            String per,
+            String boundary,
+            String verdict,
+            String source) {
+        Claim claim = claim(id);
+        Asked asked = Asked.of(Said.LIBRARY)
+                .indicator(indicator)
+                .per(FunctionalUnit.of(per).orElseThrow())
+                .at(boundary);
+        Claimed claimed = timesLess == 0 ? new Claimed.None() : new Claimed.TimesLess(timesLess);
+
+        ClaimCheck check =
+                Said.checked(asked, product, reference, claimed).checks().get(0);
+
+        assertEquals(verdict, claim.verdict(), "the verdict of " + source);
+        String came = check.overall() + ", asked " + check.asked().verdict() + ": " + check.reason();
+        switch (verdict) {
+            case "holds" -> assertEquals(Overall.HOLDS, check.overall(), came);
+            case "fails" -> assertEquals(Verdict.FAILS, check.asked().verdict(), came);
+            default ->
+                assertTrue(
+                        check.overall() == Overall.HOLDS_ONLY_FOR || check.overall() == Overall.OPEN,
+                        () -> "in part, but " + came);
+        }
+    }
+
+    /** c22 holds for beef only: against pork, chicken and milk ten times less land fails (oonincx-deboer-2012). */
+    @ParameterizedTest
+    @CsvSource({"pork", "chicken", "milk"})
+    void ten_times_less_land_than_livestock_fails_for_all_but_beef(String reference) {
+        ClaimCheck check = Said.check(Asked.of(Said.LIBRARY).indicator("land"), "mealworm", reference, 10);
+
+        assertEquals(Overall.FAILS, check.overall());
+        Circulating met = check.circulating().stream()
+                .filter(one -> one.claim().id().equals("c22"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Verdict.FAILS, met.onThisBasis().orElseThrow());
+    }
+
+    /** oonincx-2010 restated per kg protein: c05 holds on its own basis and fails from cradle to farm gate. */
+    @Test
+    void a_claim_knows_the_bases_on_which_it_holds_and_fails() {
+        Asked asked = Asked.of(Said.LIBRARY);
+        Circulating alive = met(
+                Said.check(Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal"), "mealworm", "pork", 10));
+        Circulating gate = met(Said.check(asked, "mealworm", "pork", 10));
+
+        assertEquals(Verdict.HOLDS, alive.onThisBasis().orElseThrow());
+        assertEquals(Verdict.FAILS, gate.onThisBasis().orElseThrow());
+    }
+
+    private static Circulating met(ClaimCheck check) {
+        return check.circulating().stream()
+                .filter(one -> one.claim().id().equals("c05"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_claim_that_is_far_from_every_circulating_one_meets_none() {
+        assertTrue(Said.check(Asked.of(Said.LIBRARY), "mealworm", "beef", 30)
+                .circulating()
+                .isEmpty());
+        assertTrue(Said.check(Asked.of(Said.LIBRARY), "beef", "chicken", 100)
+                .circulating()
+                .isEmpty());
+    }
+
+    private static Claim claim(String id) {
+        return Said.LIBRARY.claims().stream()
+                .filter(claim -> claim.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+}

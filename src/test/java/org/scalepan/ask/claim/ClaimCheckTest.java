@@ -1,0 +1,260 @@
+package org.scalepan.ask.claim;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.Asked;
+import org.scalepan.footprint.FunctionalUnit;
+
+/** What the claim check says of claims whose sources are known. */
+class ClaimCheckTest {
+    private static final Asked ALIVE =
+            Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal");
+
+    private static Asked asked() {
+        return Asked.of(Said.LIBRARY);
+    }
+
+    @Test
+    void a_hundred_times_less_than_beef_holds_for_the_animals_alone_and_fails_from_cradle_to_farm_gate() {
+        ClaimCheck check = Said.check(asked(), "mealworm", "beef", 100);
+
+        assertEquals(Overall.HOLDS_ONLY_FOR, check.overall());
+        assertEquals(Verdict.FAILS, check.asked().verdict());
+        assertEquals("farm-gate", check.asked().ruler().boundary());
+        assertEquals(FunctionalUnit.KG_PROTEIN, check.asked().ruler().per());
+        assertTrue(check.holding().stream().anyMatch(cell -> cell.ruler().per() == FunctionalUnit.KG_LIVE));
+        assertTrue(check.holding().stream()
+                .allMatch(cell -> cell.ruler().boundary().equals("animal")));
+        assertTrue(check.reason().contains("not the footprint of a product"), check::reason);
+        assertTrue(
+                check.circulating().stream().anyMatch(one -> one.claim().id().equals("c01")),
+                "the claim circulates, and the check says so");
+        assertTrue(check.instead().timesLess().orElseThrow() < 100);
+    }
+
+    /** oonincx-2010: cattle against crickets, mealworms and locusts, 1815, 376 and 161 times by the table as printed (AR4). */
+    @ParameterizedTest
+    @CsvSource({"house-cricket, 1815", "mealworm, 376", "migratory-locust, 161"})
+    void the_chamber_study_is_met_on_its_own_basis(String insect, double printed) {
+        ClaimCheck check = Said.check(
+                Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal").gwp("ar4-100"), insect, "beef", 100);
+
+        // Printed without a spread the cattle value is the middle of what is drawn; the insects' values are means.
+        double ratio = check.asked()
+                        .reference()
+                        .orElseThrow()
+                        .footprint()
+                        .orElseThrow()
+                        .median()
+                / check.asked().product().footprint().orElseThrow().mean();
+        assertEquals(printed, ratio, 0.03 * printed);
+    }
+
+    /** oonincx-deboer-2012: 5.52 to 12.51 times less than beef, 1.51 to 3.87 than pork, per kg protein at the farm gate. */
+    @ParameterizedTest
+    @CsvSource({"beef, 5.52, 12.51", "pork, 1.51, 3.87", "chicken, 1.32, 2.67", "milk, 1.77, 2.80"})
+    void the_band_that_a_study_prints_stands_beside_the_pooled_ratio(String reference, double low, double high) {
+        ClaimCheck check = Said.check(asked(), "mealworm", reference, 100);
+
+        PairedFinding found = check.paired().get(0);
+        assertEquals("oonincx-deboer-2012", found.study().study());
+        assertEquals(low, found.low().orElseThrow(), 1e-9);
+        assertEquals(high, found.high().orElseThrow(), 1e-9);
+        assertTrue(check.reason().contains("0 of 1 ratio"), check::reason);
+    }
+
+    @Test
+    void what_can_be_said_instead_never_says_more_than_the_draws() {
+        ClaimCheck check = Said.check(asked(), "mealworm", "beef", 100);
+        double said = check.instead().timesLess().orElseThrow();
+
+        double probability = Said.check(asked(), "mealworm", "beef", said)
+                .asked()
+                .probability()
+                .orElseThrow()
+                .value();
+        assertTrue(probability >= 0.9, () -> said + " has " + probability);
+        assertEquals(
+                Overall.HOLDS, Said.check(asked(), "mealworm", "beef", said).overall());
+        assertTrue(check.instead().sentence().contains("2 studies of yellow mealworm"), check.instead()::sentence);
+        assertTrue(check.instead().sentence().contains("the evidence is thin"), check.instead()::sentence);
+        assertTrue(check.instead().sources().contains("oonincx-deboer-2012"));
+    }
+
+    @Test
+    void where_no_reduction_can_be_defended_that_is_said() {
+        ClaimCheck check = Said.check(asked(), "mealworm", "chicken", 2);
+
+        assertTrue(check.instead().timesLess().isEmpty());
+        assertTrue(check.instead().sentence().contains("no reduction can be defended"), check.instead()::sentence);
+    }
+
+    /** uk-defra-bsf-lca-2024 prints insect meal as up to 13.5 times soybean meal. */
+    @Test
+    void where_it_is_the_other_way_round_the_reverse_is_said() {
+        ClaimCheck check = Said.check(asked().at("processing-gate"), "black-soldier-fly:meal", "soybean-meal", 1);
+
+        assertEquals(Overall.FAILS, check.overall());
+        assertTrue(check.instead().timesMore().orElseThrow() > 1);
+        assertTrue(check.instead().timesMore().orElseThrow() < 13.5);
+    }
+
+    @Test
+    void none_fails_wherever_a_study_measured_something_and_the_measured_value_is_shown() {
+        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.None())
+                .checks()
+                .get(0);
+
+        assertEquals(Overall.FAILS, check.overall());
+        assertTrue(check.cells().stream().allMatch(cell -> cell.verdict() == Verdict.FAILS));
+        assertTrue(check.reason().contains("kg CO2e per kg protein"), check::reason);
+        assertTrue(check.reason().contains("kg CO2e per kg live weight"), check::reason);
+    }
+
+    @Test
+    void what_nobody_measured_is_not_traceable() {
+        ClaimCheck check = Said.check(asked().indicator("land"), "house-cricket", "beef", 5);
+
+        assertEquals(Overall.NOT_TRACEABLE, check.overall());
+        assertEquals("beef", check.halfMeasured().get(0).measured());
+        assertTrue(check.instead().sentence().startsWith("Nothing can be said"), check.instead()::sentence);
+    }
+
+    @Test
+    void insects_are_checked_each_for_itself() {
+        ClaimChecks checks = Said.checked(asked(), "insects", "beef", new Claimed.TimesLess(100));
+
+        assertEquals(Overall.HOLDS_ONLY_FOR, checks.overall());
+        assertTrue(checks.checks().size() > 3);
+        assertTrue(checks.silent().stream().anyMatch(side -> side.written().equals("palm-weevil")));
+        assertTrue(checks.instead().sentence().contains("yellow mealworm"), checks.instead()::sentence);
+        assertTrue(checks.references().size() > 3);
+    }
+
+    @Test
+    void a_likelihood_word_needs_three_studies_on_each_side() {
+        ClaimCheck thin = Said.check(asked(), "mealworm", "beef", 100);
+        ClaimCheck enough = Said.check(asked(), "beef", "chicken", 1);
+
+        assertFalse(thin.asked().bearsLikelihood());
+        assertTrue(thin.reason().contains("too few for a likelihood"), thin::reason);
+        assertTrue(enough.asked().bearsLikelihood());
+        assertTrue(enough.reason().contains("IPCC AR5 likelihood scale"), enough::reason);
+    }
+
+    @Test
+    void the_sources_behind_a_grid_say_in_what_they_differ() {
+        Differences differences = Said.check(asked(), "mealworm", "beef", 100).differences();
+
+        assertTrue(differences.differing().keySet().containsAll(List.of("unit", "boundary", "warming_set", "region")));
+        List<String> boundaries = differences.differing().getOrDefault("boundary", List.of());
+        assertTrue(boundaries.containsAll(List.of("animal", "farm-gate")), boundaries::toString);
+    }
+
+    /** c11, fernandez-rios-2026: allocation alone moves one mealworm footprint 2.2 times. */
+    @Test
+    void one_footprint_of_mealworm_is_several_because_of_allocation_among_others() {
+        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.None())
+                .checks()
+                .get(0);
+
+        assertTrue(check.differences().differing().containsKey("allocation"));
+    }
+
+    @Test
+    void every_warming_set_with_evidence_stands_in_the_grid() {
+        List<String> sets = Said.check(asked(), "mealworm", "beef", 100).cells().stream()
+                .filter(cell -> cell.ruler().boundary().equals("farm-gate"))
+                .map(cell -> cell.ruler().gwp().id())
+                .distinct()
+                .sorted()
+                .toList();
+
+        assertTrue(sets.containsAll(List.of("ar4-100", "ar5-100", "ar6-100")), sets::toString);
+        assertEquals(
+                1,
+                Said.check(asked().indicator("land"), "mealworm", "beef", 5).cells().stream()
+                        .map(cell -> cell.ruler().gwp().id())
+                        .distinct()
+                        .count(),
+                "land does not depend on a warming set");
+    }
+
+    @Test
+    void the_more_is_claimed_the_less_probable_it_is() {
+        double last = 1;
+        int verdict = 0;
+        for (double k = 0.5; k < 3000; k *= 1.7) {
+            Cell cell =
+                    Said.check(asked().indicator("land"), "mealworm", "beef", k).asked();
+            double probability = cell.probability().orElseThrow().value();
+            assertTrue(probability <= last, k + " times less is more probable than a smaller claim");
+            assertTrue(cell.verdict().ordinal() >= verdict, "a larger claim has a better verdict at " + k);
+            last = probability;
+            verdict = cell.verdict().ordinal();
+        }
+        assertEquals(0, last, 0.01);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.25, 2, 5, 8, 12.5, 100})
+    void times_less_and_per_cent_less_are_two_ways_to_say_one_thing(double k) {
+        Asked land = asked().indicator("land");
+        Cell times = Said.check(land, "mealworm", "beef", k).asked();
+        Cell percent = Said.checked(land, "mealworm", "beef", new Claimed.PercentLess(100 * (1 - 1 / k)))
+                .checks()
+                .get(0)
+                .asked();
+
+        assertEquals(times.verdict(), percent.verdict());
+        assertEquals(
+                times.probability().orElseThrow().value(),
+                percent.probability().orElseThrow().value(),
+                1e-12);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.3, 3.7, 9.1})
+    void a_claim_and_its_contrary_share_all_draws(double k) {
+        Asked land = asked().indicator("land");
+        double holds = Said.check(land, "mealworm", "beef", k)
+                .asked()
+                .probability()
+                .orElseThrow()
+                .value();
+        // Beef against mealworm is the ratio turned round: at least 1/k is at most k.
+        double contrary = Said.check(land, "beef", "mealworm", 1 / k)
+                .asked()
+                .probability()
+                .orElseThrow()
+                .value();
+
+        assertEquals(1, holds + contrary, 1e-12);
+    }
+
+    @Test
+    void the_same_question_gives_the_same_check() {
+        ClaimCheck once = Said.check(ALIVE, "mealworm", "pork", 10);
+        ClaimCheck again = Said.check(ALIVE, "mealworm", "pork", 10);
+
+        assertEquals(once.cells(), again.cells());
+        assertEquals(once.reason(), again.reason());
+        assertEquals(once.instead(), again.instead());
+    }
+
+    @Test
+    void a_ratio_without_a_reference_is_no_claim() {
+        assertThrows(
+                IllegalArgumentException.class, () -> Said.checked(asked(), "mealworm", "", new Claimed.TimesLess(2)));
+        assertThrows(IllegalArgumentException.class, () -> new Claimed.TimesLess(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new Claimed.PercentLess(100));
+    }
+}

@@ -1,0 +1,113 @@
+package org.scalepan.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+
+/** What spreadsheets find in the files; that they open them is told by the tests with a real one. */
+class SheetFilesTest {
+    private static final List<Sheet> SHEETS = List.of(
+            new Sheet(
+                    "One",
+                    List.of(12),
+                    1,
+                    List.of(
+                            List.of(Cell.head("Name & <sign>"), Cell.input("")),
+                            List.of(),
+                            List.of(Cell.text("=1+1"), Cell.number(-1.5), Cell.live("IF(A1<>\"&\",B1,\"\")")))),
+            new Sheet("Two", List.of(), 0, List.of()));
+
+    private static Map<String, String> parts(byte[] file) throws IOException {
+        Map<String, String> parts = new LinkedHashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return parts;
+    }
+
+    private static Document parsed(String xml) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void every_part_of_a_workbook_is_sound_xml_and_signs_in_text_and_formula_survive() throws Exception {
+        Map<String, String> parts = parts(ExcelFile.of(SHEETS));
+        for (String part : parts.values()) {
+            parsed(part);
+        }
+
+        Document sheet = parsed(parts.get("xl/worksheets/sheet1.xml"));
+        assertEquals(
+                "IF(A1<>\"&\",B1,\"\")", sheet.getElementsByTagName("f").item(0).getTextContent());
+        String strings =
+                parsed(parts.get("xl/sharedStrings.xml")).getDocumentElement().getTextContent();
+        assertTrue(strings.contains("Name & <sign>"), strings);
+        assertTrue(strings.contains("'=1+1"), "text that looks like a formula is guarded");
+        assertEquals("[Content_Types].xml", parts.keySet().iterator().next());
+    }
+
+    @Test
+    void every_part_of_a_calc_document_is_sound_xml_and_its_kind_stands_first() throws Exception {
+        Map<String, String> parts = parts(CalcFile.of(SHEETS));
+
+        assertEquals("mimetype", parts.keySet().iterator().next());
+        assertEquals(CalcFile.MEDIA_TYPE, parts.remove("mimetype"));
+        for (String part : parts.values()) {
+            parsed(part);
+        }
+        Document content = parsed(parts.get("content.xml"));
+        assertEquals(2, content.getElementsByTagName("table:table").getLength());
+    }
+
+    @Test
+    void the_same_sheets_give_the_same_bytes_at_any_time() throws Exception {
+        for (Function<List<Sheet>, byte[]> writer :
+                List.<Function<List<Sheet>, byte[]>>of(ExcelFile::of, CalcFile::of)) {
+            byte[] first = writer.apply(SHEETS);
+            // Longer than the clock needs to tick.
+            Thread.sleep(20);
+            assertArrayEquals(first, writer.apply(SHEETS));
+        }
+    }
+
+    @Test
+    void a_number_that_is_none_is_refused() {
+        assertThrows(IllegalArgumentException.class, () -> Cell.number(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> Cell.number(Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void a_text_that_is_too_long_for_a_cell_of_excel_is_cut_with_a_sign() throws Exception {
+        Sheet sheet = new Sheet("Long", List.of(), 0, List.of(List.of(Cell.text("x".repeat(40_000)))));
+
+        String strings = parts(ExcelFile.of(List.of(sheet))).get("xl/sharedStrings.xml");
+        assertEquals(
+                "x".repeat(32_766) + "…",
+                parsed(strings).getDocumentElement().getTextContent(),
+                "Excel calls a file broken whose cell holds more");
+    }
+
+    @Test
+    void two_entries_of_one_name_are_refused() {
+        FixedZip zip = new FixedZip().with("a", new byte[0]);
+        assertThrows(IllegalArgumentException.class, () -> zip.with("a", new byte[0]));
+    }
+}
