@@ -18,7 +18,7 @@ const lists = {
 
 const groups = [
   ["harvest", [num("harvest.containers", "times"), num("harvest.kg_per_container", "kgeach"), num("harvest.cycles_per_year", "times"), num("cycle_days", "days"),
-    num("kept_for_breeding", "percent"), num("mortality", "percent")]],
+    num("kept_for_breeding", "percent"), num("mortality", "percent"), num("year", "times"), { path: "name", kind: "text" }]],
   ["feed", "feed"],
   ["energy", "energy"],
   ["site", [num("water_m3", "m3"), num("building_m2", "m2"), num("yard_m2", "m2")], "transport"],
@@ -51,7 +51,10 @@ export function notebook(form, words, changed) {
     const described = [help && `${id}-help`, `${id}-wrong`].filter(Boolean).join(" ");
     const common = { id, name: path, "data-unit": spec.unit, "aria-describedby": described };
     let input;
-    if (spec.kind === "number") {
+    if (spec.kind === "text") {
+      input = el("input", { ...common, type: "text", maxlength: 100, autocomplete: "off" });
+      input.value = value;
+    } else if (spec.kind === "number") {
       input = el("input", { ...common, type: "text", inputmode: "decimal", autocomplete: "off" });
       input.value = value;
     } else {
@@ -114,8 +117,8 @@ export function notebook(form, words, changed) {
     for (const input of form.querySelectorAll("[name]")) {
       mark(input, "");
       if (input.value.trim() === "") continue;
-      if (input.tagName === "SELECT") {
-        flat.set(input.name, input.value);
+      if (input.tagName === "SELECT" || !input.dataset.unit) {
+        flat.set(input.name, input.value.trim());
         continue;
       }
       const value = number(input.value);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -56,13 +57,17 @@ class FarmPageTest {
     }
 
     private static void awaitFigure() {
-        browser.await("a figure", () -> !browser.all(".own-figure").isEmpty() && !browser.all("#drivers h2").isEmpty());
+        browser.await(
+                "a figure",
+                () -> !browser.all(".own-figure").isEmpty()
+                        && !browser.all("#drivers h2").isEmpty());
     }
 
     @Test
     void three_numbers_by_keyboard_give_the_figure_of_the_service() {
         browser.open("/farm");
-        browser.await("a form", () -> !browser.all("#records [name='feed.1.kg']").isEmpty());
+        browser.await(
+                "a form", () -> !browser.all("#records [name='feed.1.kg']").isEmpty());
         browser.at(".skip").sendKeys(Keys.TAB);
         type("harvest.kg_per_year", "180");
         type("feed.1.kg", "400");
@@ -70,9 +75,9 @@ class FarmPageTest {
         awaitFigure();
         double median = answer(SAME).at("/footprints/0/footprint/median").asDouble();
 
-        browser.await("the service's figure", () -> Math.abs(
-                        Double.parseDouble(browser.text(".own-figure strong")) / median - 1)
-                < 0.05);
+        browser.await(
+                "the service's figure",
+                () -> Math.abs(Double.parseDouble(browser.text(".own-figure strong")) / median - 1) < 0.05);
         assertTrue(browser.text("#figure").contains("kg CO₂e per kg protein"), browser.text("#figure"));
         assertTrue(browser.text("#figure").contains("Beside beef:"), browser.text("#figure"));
     }
@@ -96,7 +101,9 @@ class FarmPageTest {
         WebElement feed = browser.at("[name='feed.1.kg']");
         feed.clear();
         feed.sendKeys("500");
-        browser.await("the new feed in the link to copy", () -> browser.text("#take-link").contains("feed.1.kg=500"));
+        browser.await(
+                "the new feed in the link to copy",
+                () -> browser.text("#take-link").contains("feed.1.kg=500"));
 
         assertTrue(browser.address().endsWith(LINK), browser.address());
         assertEquals(0L, browser.run("return localStorage.length + sessionStorage.length + document.cookie.length"));
@@ -109,10 +116,13 @@ class FarmPageTest {
         JsonNode answer = answer(SAME);
         browser.await("a break-even", () -> browser.text(".even-said").contains("would equal"));
 
-        assertEquals(answer.at("/footprints/0/by_stage").size(), browser.all("#chart rect.stage").size());
+        assertEquals(
+                answer.at("/footprints/0/by_stage").size(),
+                browser.all("#chart rect.stage").size());
         assertEquals(4, browser.all("#chart .row").size());
-        answer.path("gaps").forEach(gap -> assertTrue(
-                browser.text(".gaps").contains(gap.path("filled_with").asText()), gap::toString));
+        answer.path("gaps")
+                .forEach(gap -> assertTrue(
+                        browser.text(".gaps").contains(gap.path("filled_with").asText()), gap::toString));
         assertFalse(browser.all("#drivers meter").isEmpty());
     }
 
@@ -123,7 +133,7 @@ class FarmPageTest {
         browser.all(".demo").get(0).click();
         awaitFigure();
         browser.at("#save-records").click();
-        JsonNode saved = Json.read(browser.download(".json"));
+        JsonNode saved = new JsonMapper().readTree(browser.download(".json"));
         browser.at("#save-svg").click();
         String svg = new String(browser.download(".svg"), StandardCharsets.UTF_8);
         browser.at("#save-png").click();
@@ -159,6 +169,6 @@ class FarmPageTest {
         browser.all("#records summary, #said > details:not([open]) > summary").forEach(WebElement::click);
 
         assertEquals(List.of(), browser.accessibilityFaults());
-        assertEquals(0L, browser.run("return document.documentElement.scrollWidth - innerWidth"), "it fits the width");
+        assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
     }
 }

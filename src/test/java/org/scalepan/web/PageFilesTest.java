@@ -37,7 +37,8 @@ class PageFilesTest {
             if (!loaded.add(file)) {
                 continue;
             }
-            Matcher imported = IMPORTED.matcher(file.endsWith("d3.min.js") ? "" : Reply.to(file).body());
+            Matcher imported = IMPORTED.matcher(
+                    file.endsWith("d3.min.js") ? "" : Reply.to(file).body());
             while (imported.find()) {
                 String name = imported.group(1);
                 if (name.startsWith("${language}")) {
@@ -76,9 +77,10 @@ class PageFilesTest {
         Set<String> loaded = loadedBy("/");
         loaded.addAll(loadedBy("/farm"));
         Set<String> served = new TreeSet<>();
-        new PageFiles().names().stream()
-                .filter(name -> !name.startsWith("invented-"))
-                .forEach(name -> served.add("/page/" + name));
+        new PageFiles()
+                .names().stream()
+                        .filter(name -> !name.startsWith("invented-"))
+                        .forEach(name -> served.add("/page/" + name));
 
         assertEquals(served, loaded);
     }
@@ -91,7 +93,13 @@ class PageFilesTest {
             }
             String script = Reply.to("/page/" + name).body();
             for (String forbidden : List.of(
-                    "innerHTML", "outerHTML", "insertAdjacentHTML", "eval(", "localStorage", "sessionStorage", "cookie")) {
+                    "innerHTML",
+                    "outerHTML",
+                    "insertAdjacentHTML",
+                    "eval(",
+                    "localStorage",
+                    "sessionStorage",
+                    "cookie")) {
                 assertFalse(script.contains(forbidden), name + " has " + forbidden);
             }
         }
@@ -108,7 +116,8 @@ class PageFilesTest {
 
     @Test
     void the_chart_library_brings_its_licence() {
-        assertTrue(Reply.to("/page/d3.min.js").body().startsWith("// https://d3js.org"), "the header names its authors");
+        assertTrue(
+                Reply.to("/page/d3.min.js").body().startsWith("// https://d3js.org"), "the header names its authors");
     }
 
     @ParameterizedTest
