@@ -2,7 +2,7 @@
 export default {
   interval: "{low} to {high}",
   unit: "{unit} per {per}",
-  share: { below: "fewer than {percent}", above: "more than {percent}" },
+  share: { below: "under {percent}", above: "over {percent}" },
   names: {
     indicator: {
       ghg: "greenhouse gas", land: "land use", energy: "energy use", water: "water withdrawn",

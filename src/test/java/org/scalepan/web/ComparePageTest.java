@@ -278,7 +278,8 @@ class ComparePageTest {
         browser.run("document.querySelector('#chart .mark').focus()");
 
         assertEquals(List.of(), browser.accessibilityFaults());
-        assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
+        assertEquals(
+                true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
     }
 
     @Test
@@ -321,5 +322,12 @@ class ComparePageTest {
         assertEquals(
                 Reply.to("/v1/products").json().path("items").size(),
                 browser.all("#product option").size());
+    }
+
+    @Test
+    void on_paper_it_takes_one_page() {
+        openFirst("/");
+
+        assertEquals(1, browser.printedPages());
     }
 }

@@ -159,6 +159,15 @@ final class DrivenBrowser implements AutoCloseable {
         }
     }
 
+    /** How many sheets of A4 the page takes on paper. */
+    int printedPages() {
+        Map<String, Object> printed =
+                driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
+        String pdf = new String(
+                java.util.Base64.getDecoder().decode((String) printed.get("data")), StandardCharsets.ISO_8859_1);
+        return (int) Pattern.compile("/Type /Page\\b").matcher(pdf).results().count();
+    }
+
     /** What the accessibility rules of axe-core say against the page as it stands. They chatter on the console themselves. */
     List<String> accessibilityFaults() {
         assertQuiet();

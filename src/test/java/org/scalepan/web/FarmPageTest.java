@@ -169,6 +169,15 @@ class FarmPageTest {
         browser.all("#records summary, #said > details:not([open]) > summary").forEach(WebElement::click);
 
         assertEquals(List.of(), browser.accessibilityFaults());
-        assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
+        assertEquals(
+                true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
+    }
+
+    @Test
+    void on_paper_it_takes_one_page() {
+        browser.open(LINK);
+        awaitFigure();
+
+        assertEquals(1, browser.printedPages());
     }
 }
