@@ -85,7 +85,8 @@ record Page(String title, List<Block> blocks) {
         StringBuilder out = new StringBuilder("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>")
                 .append(Markup.text(title))
-                .append("</title>\n<link rel=\"stylesheet\" href=\"/site.css\">\n</head>\n<body>\n<main>\n<h1>")
+                .append(
+                        "</title>\n<link rel=\"stylesheet\" href=\"/page/scalepan.css\">\n</head>\n<body>\n<main>\n<h1>")
                 .append(Markup.text(title))
                 .append("</h1>\n");
         blocks.forEach(block -> out.append(html(block)));

@@ -36,7 +36,7 @@ final class Pipeline {
     void run(Context context, Route route) {
         long start = System.nanoTime();
         try {
-            Map<String, String> given = QueryString.read(context.queryString());
+            Map<String, String> given = route.anyQuery() ? Map.of() : QueryString.read(context.queryString());
             Parameters parameters = parameters(given, route);
             checkPin(parameters);
             if (route.method() == Route.Method.POST) {
