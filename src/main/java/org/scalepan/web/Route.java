@@ -13,6 +13,7 @@ import java.util.List;
  * @param computes whether an answer costs enough that only a few may be made at once
  * @param anyQuery whether it is a page whose script reads the query: links of pages are passed around by programs that hang
  *     parameters of their own on them
+ * @param dated whether the answer tells the day on which it is given, so that it is not the same tomorrow
  */
 record Route(
         Method method,
@@ -21,7 +22,8 @@ record Route(
         boolean cell,
         Handling handling,
         boolean computes,
-        boolean anyQuery) {
+        boolean anyQuery,
+        boolean dated) {
     /** What a client does with an address. */
     enum Method {
         /** Asks; HEAD asks for the head of the same answer. */
@@ -46,24 +48,34 @@ record Route(
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, false, handling, false, false);
+        return new Route(Method.GET, path, parameters, false, handling, false, false, false);
     }
 
     static Route page(String path, Handling handling) {
-        return new Route(Method.GET, path, List.of(), false, handling, false, true);
+        return new Route(Method.GET, path, List.of(), false, handling, false, true, false);
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, true, handling, false, false);
+        return new Route(Method.GET, path, parameters, true, handling, false, false, false);
     }
 
     static Route post(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.POST, path, parameters, false, handling, false, false);
+        return new Route(Method.POST, path, parameters, false, handling, false, false, false);
     }
 
     /** The same route, of whose answers only a few are made at once. */
     Route computing() {
-        return new Route(method, path, parameters, cell, handling, true, anyQuery);
+        return new Route(method, path, parameters, cell, handling, true, anyQuery, dated);
+    }
+
+    /** The same route, whose answers tell the day. */
+    Route tellingTheDay() {
+        return new Route(method, path, parameters, cell, handling, computes, anyQuery, true);
+    }
+
+    /** Whether an answer may be kept and given again. */
+    boolean keeps() {
+        return method == Method.GET && computes && !dated;
     }
 
     boolean isApi() {
