@@ -12,6 +12,9 @@ import { take, today } from "./take.js";
 import { sayGrid, sayInstead, sayVerdict } from "./verdict.js";
 import { byId, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
 
+/** As many products as a page to paste from holds. */
+const briefest = 8;
+
 let question = read(location.search);
 let words = null;
 let comparison = null;
@@ -264,6 +267,8 @@ function takeAway() {
     citation,
     files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"],
       [t("take.workbook"), address("/v1/comparison", { ...asked(), format: "xlsx" }), "save-workbook"]],
+    pages: [[t("take.brief"), address("/v1/brief", { ...asked(), products: question.products.slice(0, briefest).join(","),
+      times_less: question.times_less, format: "html" }), "brief"]],
     picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,
       caption: [said.text, t("take.drawn", { version, digest }), permalink] },
   });

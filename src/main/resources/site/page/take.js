@@ -42,10 +42,10 @@ export function pictureButtons(svg, title, caption, fileName) {
 /**
  * Fills the box.
  *
- * @param things `sentence`, `cell` (address of one number), `link`, `citation`, `files` (name and address), `picture` (svg, title, caption,
+ * @param things `sentence`, `cell` (address of one number), `link`, `citation`, `files` and `pages` (name, address, id), `picture` (svg, title, caption,
  *   file name)
  */
-export function take(box, { sentence, cell, link, citation, files, picture }) {
+export function take(box, { sentence, cell, link, citation, files, pages, picture }) {
   fill(box,
     el("div", { class: "copyables" },
       sentence ? copyable(t("take.sentence"), "take-sentence", sentence) : null,
@@ -55,5 +55,6 @@ export function take(box, { sentence, cell, link, citation, files, picture }) {
     el("p", { class: "downloads" },
       picture ? pictureButtons(picture.svg, picture.title, picture.caption, picture.fileName) : null,
       (files ?? []).map(([words, href, id]) => el("a", { href, id, download: true, class: "button" }, words)),
+      (pages ?? []).map(([words, href, id]) => el("a", { href, id, class: "button" }, words)),
       el("button", { type: "button", onclick: () => print() }, t("take.print"))));
 }

@@ -86,7 +86,7 @@ record Page(String title, List<Block> blocks) {
                 .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>")
                 .append(Markup.text(title))
                 .append(
-                        "</title>\n<link rel=\"stylesheet\" href=\"/page/scalepan.css\">\n</head>\n<body>\n<main>\n<h1>")
+                        "</title>\n<link rel=\"icon\" href=\"/page/mark.svg\">\n<link rel=\"stylesheet\" href=\"/page/scalepan.css\">\n</head>\n<body class=\"plain\">\n<main>\n<h1>")
                 .append(Markup.text(title))
                 .append("</h1>\n");
         blocks.forEach(block -> out.append(html(block)));

@@ -263,6 +263,12 @@ class ComparePageTest {
         assertEquals("89504e470d0a1a0a", java.util.HexFormat.of().formatHex(png, 0, 8));
         assertTrue(png.length > 20_000, "a picture of " + png.length + " bytes");
         assertTrue(csv.contains("mealworm"), csv);
+        browser.at("#save-workbook").click();
+        // A workbook is a zip file: APPNOTE, section 4.3.7.
+        assertEquals("504b0304", java.util.HexFormat.of().formatHex(browser.download(".xlsx"), 0, 4));
+        browser.at("#brief").click();
+        browser.await("the page to paste from", () -> browser.address().contains("/v1/brief"));
+        assertTrue(browser.text("main").contains("4.7 times less"), browser.text("main"));
     }
 
     @ParameterizedTest
