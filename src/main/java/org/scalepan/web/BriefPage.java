@@ -96,11 +96,12 @@ final class BriefPage {
     }
 
     private String title() {
-        return sentences.capitalIndicator() + " of "
-                + String.join(
-                        ", ",
-                        brief.rows().stream().map(row -> row.standing().words()).toList())
-                + " beside " + brief.reference().words();
+        List<String> names =
+                brief.rows().stream().map(row -> row.standing().words()).toList();
+        int last = names.size() - 1;
+        String all = last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return sentences.capitalIndicator() + " of " + all + " beside "
+                + brief.reference().words();
     }
 
     /** What is claimed, when something particular is, and what became of it for each product. */
@@ -112,8 +113,7 @@ final class BriefPage {
                             + brief.reference().words() + "?"));
             blocks.add(new Page.Block.Bullets(brief.rows().stream()
                     .flatMap(row -> row.check().stream())
-                    .map(check -> check.side().words() + ": "
-                            + check.overall().id().replace('-', ' ') + ". " + check.reason())
+                    .map(check -> check.side().words() + ": " + check.overall().words() + ". " + check.reason())
                     .toList()));
         }
     }
@@ -146,7 +146,7 @@ final class BriefPage {
                         "times less than " + brief.reference().words(),
                         "probability of " + brief.question().claimed().words(),
                         "evidence",
-                        "studies of both"),
+                        "ratios out of one paper"),
                 rows);
     }
 

@@ -158,7 +158,7 @@ final class ClaimView {
         check.question()
                 .claimed()
                 .times()
-                .ifPresent(k -> node.put("reaches_claim", one.study().central() >= k ? "yes" : "no"));
+                .ifPresent(k -> node.put("reaches_claim", one.reaches(k).id()));
         node.put("origin", one.study().origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
         node.set("rows", Json.texts(one.study().rows()));
         return node;
@@ -208,9 +208,7 @@ final class ClaimView {
     String markdown(Optional<String> permalink) {
         StringBuilder out = new StringBuilder();
         out.append("**Claim:** ").append(plain(checks.claim())).append("\n\n");
-        out.append("**Verdict:** ")
-                .append(checks.overall().id().replace('-', ' '))
-                .append("\n\n");
+        out.append("**Verdict:** ").append(checks.overall().words()).append("\n\n");
         out.append(plain(checks.reason())).append("\n\n");
         out.append("**What can be said:** ")
                 .append(plain(checks.instead().sentence()))

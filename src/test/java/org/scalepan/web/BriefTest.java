@@ -124,7 +124,7 @@ class BriefTest {
         String page = text(PAGE + "&times_less=100");
 
         assertTrue(page.contains("Is it at least 100 times less than beef?"), page);
-        assertTrue(page.contains("yellow mealworm: holds only for."), page);
+        assertTrue(page.contains("yellow mealworm: not as asked; it holds on another basis only."), page);
         assertTrue(page.contains("from the animals and their manure or frass only"));
     }
 

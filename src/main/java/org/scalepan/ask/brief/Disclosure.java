@@ -83,6 +83,9 @@ public final class Disclosure {
     }
 
     private static String regions(Standing standing) {
+        if (results(standing).findAny().isEmpty() && standing instanceof Quote) {
+            return "no study";
+        }
         return standing instanceof Quote
                 ? findings(standing, result -> Optional.of(result.region())) + " ("
                         + findings(standing, PublishedResult::scale) + ")"
@@ -98,9 +101,11 @@ public final class Disclosure {
         if (range.getCount() == 0) {
             return NOT_STATED;
         }
-        return range.getMin() == range.getMax()
+        String years = range.getMin() == range.getMax()
                 ? Integer.toString(range.getMin())
                 : range.getMin() + " to " + range.getMax();
+        long all = results(standing).count();
+        return range.getCount() == all ? years : years + " (stated by " + range.getCount() + " of " + all + " results)";
     }
 
     private static String landUse(Ruler ruler, Brief brief) {

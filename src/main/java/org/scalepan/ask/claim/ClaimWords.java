@@ -133,7 +133,7 @@ final class ClaimWords {
         List<Cell> holding = with(Verdict.HOLDS, others);
         List<Cell> failing = with(Verdict.FAILS, others);
         if (!holding.isEmpty()) {
-            String only = overall == Overall.HOLDS_ONLY_FOR ? "It holds only " : "It also holds ";
+            String only = overall == Overall.HOLDS_ONLY_FOR ? "On another basis it holds: " : "It also holds ";
             sentences.add(only + String.join("; ", bases(holding, cells)) + "." + animalsOnly(holding));
         } else if (overall != Overall.HOLDS) {
             sentences.add("It holds on no other basis with evidence.");
@@ -256,17 +256,22 @@ final class ClaimWords {
         return cells.stream().map(cell -> cell.ruler().gwp().name()).distinct().toList();
     }
 
-    /** {@code 0 of 1 study that assessed both found 100 times or more: oonincx-deboer-2012 5.5 to 13.} */
+    /** {@code 0 of 1 ratio out of one paper reaches 100 times: 5.5 to 13 in Oonincx & de Boer 2012.} */
     private Optional<String> pairedInWords() {
         if (paired.isEmpty() || question.claimed().times().isEmpty()) {
             return Optional.empty();
         }
-        long agreeing =
-                paired.stream().filter(one -> one.study().central() >= times()).count();
+        long agreeing = paired.stream()
+                .filter(one -> one.reaches(times()) == PairedFinding.Reach.YES)
+                .count();
+        long straddling = paired.stream()
+                .filter(one -> one.reaches(times()) == PairedFinding.Reach.STRADDLES)
+                .count();
         String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
         return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
-                + " from studies that assessed both " + (paired.size() == 1 ? "is" : "are") + " at least "
-                + said() + " times: " + found + ".");
+                + " out of one paper, where the reference may be that of others, " + (paired.size() == 1 ? "is" : "are")
+                + " at least " + said() + " times" + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
+                + found + ".");
     }
 
     private String found(PairedFinding one) {

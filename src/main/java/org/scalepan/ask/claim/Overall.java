@@ -56,6 +56,17 @@ public enum Overall {
         return traceable.contains(HOLDS) || traceable.contains(HOLDS_ONLY_FOR) ? HOLDS_ONLY_FOR : OPEN;
     }
 
+    /** As it is said to somebody who reads no more than this. */
+    public String words() {
+        return switch (this) {
+            case HOLDS -> "holds";
+            case HOLDS_ONLY_FOR -> "not as asked; it holds on another basis only";
+            case FAILS -> "fails";
+            case OPEN -> "open";
+            case NOT_TRACEABLE -> "not traceable";
+        };
+    }
+
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -84,4 +84,28 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
         boolean straight = ratio.product().equals(product.product().id());
         return List.of(straight ? new double[] {low, high} : new double[] {1 / high, 1 / low});
     }
+
+    /** Whether a ratio reaches a claim. */
+    public enum Reach {
+        YES,
+        NO,
+        /** Its band begins below the claim and ends above. */
+        STRADDLES;
+
+        public String id() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /**
+     * Whether the ratio is at least the one claimed, by its band where it has one.
+     *
+     * @param times the ratio claimed
+     */
+    public Reach reaches(double times) {
+        if (low().orElse(study().central()) >= times) {
+            return Reach.YES;
+        }
+        return high().orElse(study().central()) < times ? Reach.NO : Reach.STRADDLES;
+    }
 }
