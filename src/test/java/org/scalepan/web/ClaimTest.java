@@ -79,8 +79,12 @@ class ClaimTest {
         String text = Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100&format=md&draws=1000")
                 .body();
 
-        for (String part :
-                List.of("**Claim:**", "not as asked; it holds on another basis only", "**What can be said:**", "| verdict |", "References")) {
+        for (String part : List.of(
+                "**Claim:**",
+                "not as asked; it holds on another basis only",
+                "**What can be said:**",
+                "| verdict |",
+                "References")) {
             assertTrue(text.contains(part), text);
         }
     }

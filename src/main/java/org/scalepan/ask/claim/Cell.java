@@ -34,6 +34,7 @@ public record Cell(
      * How one side is measured on this basis.
      *
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
+     * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how much stands behind it, in words
      * @param results the published numbers that speak
      */
@@ -43,6 +44,7 @@ public record Cell(
             OptionalDouble leastCaused,
             int studies,
             boolean bearsLikelihood,
+            boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
             Optional<String> missing) {
@@ -64,6 +66,7 @@ public record Cell(
                             .orElse(OptionalDouble.empty()),
                     quote == null ? 0 : quote.studies(),
                     standing.bearsLikelihood(),
+                    quote != null && quote.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(standing, " of " + standing.words()),
                     results,
                     standing.missing());

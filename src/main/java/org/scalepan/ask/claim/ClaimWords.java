@@ -323,7 +323,7 @@ final class ClaimWords {
     private Instead instead(Cell cell) {
         Cell.Bounds bounds = cell.bounds().orElseThrow();
         String where = capital(basis(cell.ruler())) + ", ";
-        String behind = " with 90 % probability (" + amounts(cell) + warmingSet(cell.ruler()) + ")" + thin(cell);
+        String behind = " with 90 % probability (" + amounts(cell) + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " " + verb(cell.ruler()) + " at least " + number(bounds.least())
@@ -345,7 +345,7 @@ final class ClaimWords {
         }
         return new Instead(
                 where + "no reduction can be defended with 90 % probability: " + ratio(cell) + " (" + percent()
-                        + " interval; " + amounts(cell) + warmingSet(cell.ruler()) + ")" + thin(cell),
+                        + " interval; " + amounts(cell) + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(cell.ruler()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -360,7 +360,7 @@ final class ClaimWords {
                         + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
                         + new Sentences(ruler, 0.9).unit() + ", with 90 % probability ("
-                        + cell.product().amount() + warmingSet(ruler) + ")" + thin(cell),
+                        + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(ruler),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -398,8 +398,13 @@ final class ClaimWords {
                 .orElse("a footprint with credits may not be above zero, and then no ratio can be made");
     }
 
-    private static String warmingSet(Ruler ruler) {
-        return ruler.indicator().isWarming() ? "; " + ruler.gwp().name() : "";
+    private static String warmingSet(Cell cell) {
+        if (!cell.ruler().indicator().isWarming()) {
+            return "";
+        }
+        boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .anyMatch(Cell.Evidenced::keepsOtherSets);
+        return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be re-based" : "");
     }
 
     /** The claimed ratio as it was said: 1, 12 or 1.25. */
