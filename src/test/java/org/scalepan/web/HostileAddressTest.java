@@ -166,8 +166,8 @@ class HostileAddressTest {
                 "times_less=1e400&percent_less=-1&product=mealworm&reference=beef",
                 "per=__proto__&region=constructor&gwp=../x");
         for (String query : queries) {
-            RawExchange reply = RawExchange.send(
-                    "GET " + path + "?" + query + " HTTP/1.1", "Host: localhost", "Connection: close");
+            RawExchange reply =
+                    RawExchange.send("GET " + path + "?" + query + " HTTP/1.1", "Host: localhost", "Connection: close");
 
             Refusal.check(path + "?" + query, reply);
         }

@@ -22,7 +22,9 @@ final class Refusal {
         checkSilent(sent, reply);
         boolean ofHead = reply.body().isEmpty();
         String type = reply.header("Content-Type").orElse(ofHead ? ProblemView.MEDIA_TYPE : "none");
-        boolean line = type.startsWith("text/plain") && reply.body().startsWith("#") && reply.body().lines().count() == 1;
+        boolean line = type.startsWith("text/plain")
+                && reply.body().startsWith("#")
+                && reply.body().lines().count() == 1;
         assertTrue(type.equals(ProblemView.MEDIA_TYPE) || line, () -> sent + " is refused as " + type);
         assertEquals("nosniff", reply.header("X-Content-Type-Options").orElse("none"), sent);
     }
