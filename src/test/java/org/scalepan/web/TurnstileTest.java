@@ -78,6 +78,7 @@ class TurnstileTest {
 
         assertEquals(
                 Set.of(
+                        "/v1/brief",
                         "/v1/claim",
                         "/v1/comparison",
                         "/v1/break-even",
