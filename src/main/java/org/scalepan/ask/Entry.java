@@ -4,7 +4,8 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
- * One number in a farm's records that can be put to another value.
+ * One number in a farm's records that can be put to another value. Where several records make it together, or it follows from
+ * others, it may stand beyond the limits of a single one; its own limits then reach as far as it does.
  *
  * @param id as a question names it, such as {@code feed:wheat-bran}
  * @param words as a sentence says it
@@ -25,6 +26,8 @@ public record Entry(
         Optional<String> along,
         DoubleFunction<Notebook> at) {
     public Entry {
+        least = present > 0 ? Math.min(least, present) : least;
+        most = Math.max(most, present);
         if (!(least <= present && present <= most)) {
             throw new IllegalArgumentException(
                     id + " must lie within " + least + " and " + most + ", not at " + present);

@@ -22,6 +22,9 @@ import org.scalepan.factors.Library;
  */
 final class BulkRoutes {
     static final long MOST_BYTES = 256L * 1_048_576;
+    /** Four of the longest at once, in temporary files. */
+    private static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
+
     private static final long FLUSH_NANOSECONDS = 250_000_000;
     private static final int MOST_DRAWS = 10_000;
     private static final Set<String> JSON_LINES =
@@ -31,6 +34,7 @@ final class BulkRoutes {
 
     private final Library library;
     private final Turnstile turnstile;
+    private final SpoolRoom room = new SpoolRoom(MOST_BYTES_OF_ALL);
 
     /**
      * @param turnstile bounds how many runs go on at once
@@ -64,9 +68,10 @@ final class BulkRoutes {
                     "Wrong media type",
                     "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
         }
-        Runnable done = turnstile.take();
+        Spool spool = takenIn(request.sent().stream());
+        Runnable done = place(spool);
         try {
-            BulkRows rows = rows(question, style, table, request.sent().stream());
+            BulkRows rows = rows(question, style, table, spool);
             return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> {
                 try {
                     write(question, style, table, rows, out);
@@ -105,11 +110,32 @@ final class BulkRoutes {
         return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
-    private static BulkRows rows(BulkQuestion question, Csv.Style style, boolean table, InputStream sent) {
-        try (Spool spool = Spool.of(sent, MOST_BYTES)) {
-            return open(question, style, table, spool);
+    /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
+    private Spool takenIn(InputStream sent) {
+        try {
+            return Spool.of(sent, MOST_BYTES, room);
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
+        }
+    }
+
+    private Runnable place(Spool spool) {
+        try {
+            return turnstile.take();
+        } catch (Refused busy) {
+            try (spool) {
+                throw busy;
+            } catch (IOException e) {
+                throw new UncheckedIOException("the rows could not be thrown away", e);
+            }
+        }
+    }
+
+    private static BulkRows rows(BulkQuestion question, Csv.Style style, boolean table, Spool spool) {
+        try (spool) {
+            return open(question, style, table, spool);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the rows could not be read", e);
         }
     }
 

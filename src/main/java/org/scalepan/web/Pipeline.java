@@ -73,12 +73,14 @@ final class Pipeline {
     }
 
     private Answer answer(Context context, Route route, Parameters parameters) {
+        Sent sent = new SentBody(context);
         Request request = new Request(
                 context.path(),
                 context.pathParamMap(),
                 parameters,
                 header(context, "Accept"),
-                new SentBody(context),
+                // Taken in before a place to compute is: who sends slowly must not keep others from computing.
+                route.computes() && route.method() == Route.Method.POST ? TakenIn.of(sent) : sent,
                 header(context, "Host"));
         Answer answer = route.computes()
                 ? turnstile.pass(() -> route.handling().answer(request))

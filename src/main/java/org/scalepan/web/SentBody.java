@@ -7,6 +7,8 @@ import java.util.Locale;
 
 /** The body of a request as the framework holds it. */
 record SentBody(Context context) implements Sent {
+    private static final int MOST_JSON_BYTES = 1_048_576;
+
     @Override
     public String mediaType() {
         String type = context.header("Content-Type");
@@ -19,11 +21,19 @@ record SentBody(Context context) implements Sent {
             throw new Refused(Problem.plain(
                     415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
         }
-        return JsonBody.parse(context.bodyAsBytes());
+        return JsonBody.parse(arriving(MOST_JSON_BYTES).upTo(MOST_JSON_BYTES));
     }
 
     @Override
     public InputStream stream() {
-        return context.bodyInputStream();
+        return arriving(BulkRoutes.MOST_BYTES);
+    }
+
+    /** A body that announces itself as too long is refused before any of it has come. */
+    private ArrivingBody arriving(long most) {
+        if (context.req().getContentLengthLong() > most) {
+            throw ArrivingBody.tooLong("The body is too long", most);
+        }
+        return new ArrivingBody(context.bodyInputStream());
     }
 }

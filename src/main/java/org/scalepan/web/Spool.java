@@ -1,11 +1,13 @@
 package org.scalepan.web;
 
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Rows on their way in, laid down in a temporary file until they are computed. Most clients read nothing of an answer before they have
@@ -16,14 +18,21 @@ final class Spool implements AutoCloseable {
     private static final int BLOCK = 65_536;
 
     private final Path file;
+    private final SpoolRoom room;
+    private long held;
 
-    private Spool(Path file) {
+    private Spool(Path file, SpoolRoom room) {
         this.file = file;
+        this.room = room;
     }
 
-    /** Takes in a body of at most so many bytes. */
-    static Spool of(InputStream in, long most) throws IOException {
-        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null));
+    /**
+     * Takes in a body of at most so many bytes.
+     *
+     * @throws Refused when the body is longer, or the room is full
+     */
+    static Spool of(InputStream in, long most, SpoolRoom room) throws IOException {
+        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room);
         try {
             spool.fill(in, most);
         } catch (IOException | RuntimeException e) {
@@ -40,24 +49,37 @@ final class Spool implements AutoCloseable {
             for (int read = in.read(block); read >= 0; read = in.read(block)) {
                 taken += read;
                 if (taken > most) {
-                    throw new Refused(Problem.plain(
-                            413,
-                            "refused",
-                            "Too many rows at once",
-                            "a body may have at most " + most / 1_048_576 + " MB; send the rows in parts"));
+                    throw ArrivingBody.tooLong("Too many rows at once", most);
                 }
+                room.take(read);
+                held += read;
                 out.write(block, 0, read);
             }
         }
     }
 
-    /** Reads the rows from the start; the file is gone when the stream is closed. */
+    /** Reads the rows from the start; the file is gone, and its room free, when the stream is closed. */
     InputStream read() throws IOException {
-        return Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
+        InputStream rows = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
+        long bytes = held;
+        held = 0;
+        return new FilterInputStream(rows) {
+            private final AtomicBoolean open = new AtomicBoolean(true);
+
+            @Override
+            public void close() throws IOException {
+                super.close();
+                if (open.getAndSet(false)) {
+                    room.giveBack(bytes);
+                }
+            }
+        };
     }
 
     @Override
     public void close() throws IOException {
+        room.giveBack(held);
+        held = 0;
         Files.deleteIfExists(file);
     }
 }

@@ -14,6 +14,7 @@ final class Turnstile {
     private static final int LONGEST_LINE = 32;
     private static final Duration PATIENCE = Duration.ofSeconds(5);
 
+    private final int most;
     private final Semaphore places;
     private final int line;
     private final Duration patience;
@@ -25,6 +26,7 @@ final class Turnstile {
      * @param patience how long each waits at most
      */
     Turnstile(int places, int line, Duration patience) {
+        this.most = places;
         this.places = new Semaphore(places, true);
         this.line = line;
         this.patience = patience;
@@ -86,8 +88,13 @@ final class Turnstile {
         }
     }
 
-    private static Refused busy() {
+    private Refused busy() {
+        String limit = most == 1 ? "one answer at a time" : most + " answers at a time";
         return new Refused(Problem.plain(
-                503, "busy", "Too much at once", "busy: other answers are being computed; ask again in a second"));
+                503,
+                "busy",
+                "Too much at once",
+                "busy: other answers are being computed (" + limit + ", and " + line
+                        + " may wait in line); ask again in a second"));
     }
 }

@@ -13,6 +13,7 @@ import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.scalepan.factors.Library;
 
 /** The service over HTTP. */
@@ -21,6 +22,8 @@ public final class WebServer implements AutoCloseable {
     private static final int IDLE_MILLISECONDS = 30_000;
     private static final int HEADER_BYTES = 16_384;
     private static final int MOST_CONNECTIONS = 200;
+    /** Bytes a second. A client that sends more slowly than any line of today holds a thread for nothing. */
+    static final int SLOWEST_BODY = 200;
 
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
@@ -103,6 +106,8 @@ public final class WebServer implements AutoCloseable {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.setStopAtShutdown(true);
             server.insertHandler(new GracefulHandler());
+            // Only what comes in is timed: rows go out as slowly as they are computed.
+            server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY, 0));
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
             // them.

@@ -136,4 +136,20 @@ class BreakEvenRouteTest {
     void the_same_question_has_the_same_bytes() {
         assertEquals(posted(question()).body(), posted(question()).body());
     }
+
+    /** Found by drawn requests: records within their limits that add up to more, or divide to less, than one may be. */
+    @ParameterizedTest
+    @CsvSource({"transport", "yield", "feed", "transport:truck-average"})
+    void records_that_make_an_entry_beyond_the_limits_of_one_are_answered(String input) {
+        ObjectNode question = RecordsSent.read("""
+                {"system": {"kind": "insects", "product": "mealworm",
+                  "harvest": {"larvae": 0.001, "larvae_per_kg": 1000000000},
+                  "feed": [{"ingredient": "maize", "kg": 1e12}, {"ingredient": "maize", "kg": 1e12}],
+                  "transport": [{"mode": "truck-average", "tonne_km": 1e12}, {"mode": "truck-average", "tonne_km": 1}]},
+                 "against": "chicken", "draws": 1000}
+                """);
+        Posted posted = posted(question.put("input", input));
+
+        assertEquals(200, posted.status(), posted::body);
+    }
 }

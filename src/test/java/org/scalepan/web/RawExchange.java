@@ -1,9 +1,11 @@
 package org.scalepan.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,15 +17,37 @@ record RawExchange(int status, String head, String body) {
     /** Sends the lines, each ended by CR LF, with an empty line after them, and reads until the service hangs up. */
     static RawExchange send(String... lines) {
         String request = String.join("\r\n", lines) + "\r\n\r\n";
+        return bytes(request.getBytes(StandardCharsets.ISO_8859_1))
+                .orElseThrow(() -> new AssertionError("no answer to " + lines[0]));
+    }
+
+    /** Sends the bytes and no more; empty when the service hangs up without a word, as it may on what is no HTTP. */
+    static Optional<RawExchange> bytes(byte[] request) {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), RunningScalepan.port())) {
             socket.setSoTimeout(PATIENCE_MILLISECONDS);
-            socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
-            socket.getOutputStream().flush();
-            socket.shutdownOutput();
-            return read(new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
+            try {
+                socket.getOutputStream().write(request);
+                socket.getOutputStream().flush();
+                socket.shutdownOutput();
+            } catch (SocketException hungUp) {
+                // The service may answer and close before it has read everything; the answer is there all the same.
+            }
+            return answer(socket);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What the service sends until it hangs up. */
+    static Optional<RawExchange> answer(Socket socket) throws IOException {
+        ByteArrayOutputStream heard = new ByteArrayOutputStream();
+        try {
+            socket.getInputStream().transferTo(heard);
+        } catch (SocketException reset) {
+            // What came before the reset counts.
+        }
+        String text = heard.toString(StandardCharsets.UTF_8);
+        return text.contains("\r\n\r\n") ? Optional.of(read(text)) : Optional.empty();
     }
 
     private static RawExchange read(String answer) {

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URI;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -108,6 +110,37 @@ class TurnstileTest {
 
             assertEquals(200, Reply.to(busy.uri("/v1/products"), Map.of()).status());
             assertEquals(200, Reply.to(busy.uri("/health/ready"), Map.of()).status());
+        }
+    }
+
+    @Test
+    void what_was_answered_before_and_what_computes_nothing_is_answered_while_all_places_are_taken() {
+        Turnstile places = new Turnstile(1, 0, Duration.ZERO);
+        try (WebServer server = new WebServer(RunningScalepan.library(), places, places, List.of())) {
+            server.start("127.0.0.1", 0);
+            String here = "http://127.0.0.1:" + server.port();
+            URI asked = URI.create(here + "/v1/comparison?products=mealworm&against=beef");
+            Reply before = Reply.to(asked, Map.of());
+            Runnable leave = places.take();
+
+            assertEquals(200, before.status());
+            assertEquals(before.body(), Reply.to(asked, Map.of()).body());
+            for (String light :
+                    List.of("/v1/results?product=beef", "/v1/nutrition?products=mealworm", "/docs", "/metrics")) {
+                assertEquals(200, Reply.to(URI.create(here + light), Map.of()).status(), light);
+            }
+            Reply refused = Reply.to(URI.create(asked + "&seed=2"), Map.of());
+            assertEquals(503, refused.status());
+            assertTrue(refused.body().contains("one answer at a time"), refused::body);
+            Reply rows = Reply.to(
+                    URI.create(here + "/v1/footprints"),
+                    Map.of("Content-Type", "application/x-ndjson"),
+                    Optional.of("{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}"));
+            assertEquals(503, rows.status());
+            assertEquals(Optional.of("1"), rows.header("Retry-After"));
+
+            leave.run();
+            assertEquals(200, Reply.to(URI.create(asked + "&seed=2"), Map.of()).status());
         }
     }
 }

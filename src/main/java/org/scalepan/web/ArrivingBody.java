@@ -1,0 +1,75 @@
+package org.scalepan.web;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.concurrent.TimeoutException;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.http.HttpStatus;
+
+/**
+ * A body as it comes from the client. What breaks on the way, such as a connection that ends too early or chunks that are none, is the
+ * client's doing and is refused as such; without this it would look like a fault of ours.
+ */
+final class ArrivingBody extends FilterInputStream {
+    ArrivingBody(InputStream in) {
+        super(in);
+    }
+
+    /** All of it, refused as soon as it has more bytes than it may. */
+    byte[] upTo(int most) {
+        try {
+            byte[] bytes = readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw tooLong("The body is too long", most);
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw broken(e);
+        }
+    }
+
+    /** Says no to a body of more bytes than it may have, with the limit. */
+    static Refused tooLong(String title, long most) {
+        return new Refused(Problem.plain(
+                413,
+                "refused",
+                title,
+                "a body may have at most " + most / 1_048_576 + " MB; send less at once, or in parts"));
+    }
+
+    @Override
+    public int read() {
+        try {
+            return super.read();
+        } catch (IOException | RuntimeException e) {
+            throw broken(e);
+        }
+    }
+
+    @Override
+    public int read(byte[] block, int from, int length) {
+        try {
+            return super.read(block, from, length);
+        } catch (IOException | RuntimeException e) {
+            throw broken(e);
+        }
+    }
+
+    private static Refused broken(Exception fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            boolean slow = cause instanceof TimeoutException
+                    || (cause instanceof HttpException told && told.getCode() == HttpStatus.REQUEST_TIMEOUT_408);
+            if (slow) {
+                return new Refused(Problem.plain(
+                        HttpStatus.REQUEST_TIMEOUT_408,
+                        "too-slow",
+                        "The body comes too slowly",
+                        "the body must come at " + WebServer.SLOWEST_BODY + " bytes a second or faster"));
+            }
+        }
+        return new Refused(Problem.badBody(List.of(Problem.Flaw.at(
+                "", "the body ended too early or is not framed as HTTP asks for", List.of(), List.of()))));
+    }
+}

@@ -1,0 +1,118 @@
+package org.scalepan.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Amounts that nobody has and that are allowed all the same, from a billionth of a kilogram to a million million: every figure is
+ * finite, every interval in order, and rows tell the same.
+ */
+class ExtremeAmountsTest {
+    private static final List<Double> AMOUNTS = List.of(1e-9, 1e-6, 1e-3, 1.0, 1e6, 1e9, 1e12);
+    private static final int CASES = 40;
+
+    private static List<HostileBodyTest.Taker> takers() {
+        return HostileBodyTest.takersOfRecords();
+    }
+
+    @ParameterizedTest
+    @MethodSource("takers")
+    void figures_are_finite_and_intervals_in_order(HostileBodyTest.Taker taker) {
+        int answered = 0;
+        for (int seed = 1; seed <= CASES; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            ObjectNode body = RecordsSent.read(taker.right());
+            stretch(body, random, 1 + random.nextInt(3));
+            Reply reply = Reply.to(taker.path().replace("?format=md", ""), Map.of(), Optional.of(body.toString()));
+
+            assertTrue(reply.status() == 200 || reply.status() == 400, () -> body + " is answered " + reply.body());
+            if (reply.status() == 200) {
+                answered++;
+                checkText(body, reply.body());
+                if (reply.isJson()) {
+                    check(body, reply.json());
+                }
+            }
+        }
+        assertTrue(answered > 0, "all were refused");
+    }
+
+    /** The same farm from the smallest that may be to the largest, all of it in proportion. */
+    @ParameterizedTest
+    @MethodSource("amounts")
+    void a_farm_of_any_size_has_the_footprint_per_kilogram_that_its_proportions_give(double kg) {
+        ObjectNode usual = farm(1);
+        ObjectNode sized = farm(kg);
+        Reply reply = Reply.to("/v1/footprint", sized);
+
+        assertEquals(200, reply.status(), reply::body);
+        check(sized, reply.json());
+        JsonNode expected = Reply.to("/v1/footprint", usual).json().path("footprints");
+        JsonNode got = reply.json().path("footprints");
+        for (int i = 0; i < expected.size(); i++) {
+            double median = expected.get(i).path("median").asDouble();
+            assertEquals(median, got.get(i).path("median").asDouble(), 1e-6 * median, expected.get(i)::toString);
+        }
+    }
+
+    static List<Double> amounts() {
+        return List.of(1e-3, 1.0, 1e3, 1e6, 1e8);
+    }
+
+    private static ObjectNode farm(double kg) {
+        return RecordsSent.read("""
+                {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": %s},
+                  "feed": [{"ingredient": "wheat-bran", "kg": %s}], "energy": [{"carrier": "diesel", "amount": %s}]},
+                 "draws": 1000}
+                """.formatted(kg, 2 * kg, kg / 10));
+    }
+
+    /** Puts extreme amounts in the place of some numbers; how many draws stays. */
+    private static void stretch(ObjectNode body, SplittableRandom random, int times) {
+        List<Runnable> changes = new ArrayList<>();
+        collect(body, random, changes);
+        for (int i = 0; i < times && !changes.isEmpty(); i++) {
+            changes.get(random.nextInt(changes.size())).run();
+        }
+    }
+
+    private static void collect(JsonNode node, SplittableRandom random, List<Runnable> changes) {
+        if (node instanceof ObjectNode object) {
+            object.properties().forEach(field -> {
+                boolean amount = field.getValue().isNumber()
+                        && !List.of("draws", "seed", "coverage", "year").contains(field.getKey());
+                if (amount) {
+                    double extreme = AMOUNTS.get(random.nextInt(AMOUNTS.size()));
+                    changes.add(() -> object.set(field.getKey(), JsonNodeFactory.instance.numberNode(extreme)));
+                }
+            });
+        }
+        node.forEach(inner -> collect(inner, random, changes));
+    }
+
+    private static void check(ObjectNode body, JsonNode answer) {
+        List<String> faults = new ArrayList<>();
+        GeneratedRequestsTest.Ordered.check("", answer, faults);
+        if (!faults.isEmpty()) {
+            fail(body + "\n" + String.join("\n", faults));
+        }
+    }
+
+    /** Pages too: no figure in words is one that is none. */
+    private static void checkText(ObjectNode body, String answer) {
+        assertFalse(answer.contains("NaN") || answer.contains("Infinity"), () -> body + "\n" + answer);
+    }
+}
