@@ -118,6 +118,11 @@ public final class Sentences {
                 ruler.indicator().id(), ruler.indicator().name().toLowerCase(Locale.ROOT));
     }
 
+    /** The indicator as it begins a sentence: {@code Greenhouse gas emissions}. */
+    public String capitalIndicator() {
+        return capital(indicator());
+    }
+
     /** Where the account ends, as it stands in a sentence: {@code up to the farm gate}. */
     public String boundary() {
         boolean feed = ruler.indicator().id().startsWith("feed");

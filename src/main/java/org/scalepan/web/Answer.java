@@ -16,6 +16,7 @@ final class Answer {
     static final String TEXT = "text/plain; charset=utf-8";
     static final String NDJSON = "application/x-ndjson";
     static final String XML = "application/xml; charset=utf-8";
+    static final String SVG = "image/svg+xml";
     static final String HTML = "text/html; charset=utf-8";
 
     private final String mediaType;

@@ -12,6 +12,8 @@ enum Format {
     JSON("json", "application/json"),
     CSV("csv", "text/csv"),
     MARKDOWN("md", "text/markdown"),
+    HTML("html", "text/html"),
+    SVG("svg", "image/svg+xml"),
     XML("xml", "application/xml"),
     BIBTEX("bibtex", "application/x-bibtex"),
     RIS("ris", "application/x-research-info-systems"),

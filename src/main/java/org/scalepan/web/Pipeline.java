@@ -36,7 +36,7 @@ final class Pipeline {
     void run(Context context, Route route) {
         long start = System.nanoTime();
         try {
-            Map<String, String> given = QueryString.read(context.queryString());
+            Map<String, String> given = route.anyQuery() ? Map.of() : QueryString.read(context.queryString());
             Parameters parameters = parameters(given, route);
             checkPin(parameters);
             if (route.method() == Route.Method.POST) {
@@ -92,14 +92,14 @@ final class Pipeline {
     private KeptAnswers.Kept keptOrMade(
             Context context, Route route, Map<String, String> given, Parameters parameters) {
         KeptAnswers.Question question = KeptAnswers.Question.of(context.path(), given, header(context, "Accept"));
-        Optional<KeptAnswers.Kept> before = route.computes() ? kept.find(question) : Optional.empty();
+        Optional<KeptAnswers.Kept> before = route.keeps() ? kept.find(question) : Optional.empty();
         if (before.isPresent()) {
             return before.get();
         }
         Answer answer = answer(context, route, parameters);
         KeptAnswers.Kept made =
                 new KeptAnswers.Kept(answer, Permalink.of(library, context.path(), parameters.resolved()));
-        if (route.computes()) {
+        if (route.keeps()) {
             kept.keep(question, made);
         }
         return made;

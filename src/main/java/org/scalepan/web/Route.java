@@ -1,6 +1,8 @@
 package org.scalepan.web;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One address of the service.
@@ -8,17 +10,30 @@ import java.util.List;
  * @param method what is done with the address
  * @param path in the framework's notation, as in {@code /v1/products/{id}}
  * @param parameters query parameters that it knows, beside those that every route knows
- * @param cell whether a spreadsheet cell reads it: its refusals are one short line of text
  * @param handling how it answers
- * @param computes whether an answer costs enough that only a few may be made at once
+ * @param traits in what it differs from the others
  */
-record Route(Method method, String path, List<String> parameters, boolean cell, Handling handling, boolean computes) {
+record Route(Method method, String path, List<String> parameters, Handling handling, Set<Trait> traits) {
     /** What a client does with an address. */
     enum Method {
         /** Asks; HEAD asks for the head of the same answer. */
         GET,
         /** Sends records to be computed. */
         POST
+    }
+
+    /** What not every route is. */
+    enum Trait {
+        /** A spreadsheet cell reads it: its refusals are one short line of text. */
+        CELL,
+        /** An answer costs enough that only a few may be made at once. */
+        COMPUTES,
+        /** The answer tells the day on which it is given, so that it is not the same tomorrow. */
+        DATED,
+        /**
+         * A page whose script reads the query: links of pages are passed around by programs that hang parameters of their own on them.
+         */
+        ANY_QUERY
     }
 
     /** Known by every route of the API: a cache-buster that is ignored. */
@@ -29,6 +44,7 @@ record Route(Method method, String path, List<String> parameters, boolean cell, 
 
     Route {
         parameters = List.copyOf(parameters);
+        traits = Set.copyOf(traits);
     }
 
     /** How a route answers. */
@@ -37,20 +53,52 @@ record Route(Method method, String path, List<String> parameters, boolean cell, 
     }
 
     static Route of(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, false, handling, false);
+        return new Route(Method.GET, path, parameters, handling, Set.of());
+    }
+
+    static Route page(String path, Handling handling) {
+        return new Route(Method.GET, path, List.of(), handling, Set.of(Trait.ANY_QUERY));
     }
 
     static Route cell(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.GET, path, parameters, true, handling, false);
+        return new Route(Method.GET, path, parameters, handling, Set.of(Trait.CELL));
     }
 
     static Route post(String path, List<String> parameters, Handling handling) {
-        return new Route(Method.POST, path, parameters, false, handling, false);
+        return new Route(Method.POST, path, parameters, handling, Set.of());
     }
 
     /** The same route, of whose answers only a few are made at once. */
     Route computing() {
-        return new Route(method, path, parameters, cell, handling, true);
+        return with(Trait.COMPUTES);
+    }
+
+    /** The same route, whose answers tell the day. */
+    Route tellingTheDay() {
+        return with(Trait.DATED);
+    }
+
+    private Route with(Trait trait) {
+        EnumSet<Trait> more = EnumSet.of(trait);
+        more.addAll(traits);
+        return new Route(method, path, parameters, handling, more);
+    }
+
+    boolean cell() {
+        return traits.contains(Trait.CELL);
+    }
+
+    boolean computes() {
+        return traits.contains(Trait.COMPUTES);
+    }
+
+    boolean anyQuery() {
+        return traits.contains(Trait.ANY_QUERY);
+    }
+
+    /** Whether an answer may be kept and given again. */
+    boolean keeps() {
+        return method == Method.GET && computes() && !traits.contains(Trait.DATED);
     }
 
     boolean isApi() {

@@ -10,12 +10,23 @@ final class SecurityHeaders {
     /** The description's reader sets style attributes while it draws; its scripts are files all the same. */
     private static final String READER_PAGE = OWN_PAGE + "; style-src 'self' 'unsafe-inline'";
 
+    /** The pages with the picture build what they show node by node; markup out of text is forbidden to them. */
+    private static final String DRAWN_PAGE = OWN_PAGE + "; form-action 'self'; require-trusted-types-for 'script'";
+
     private SecurityHeaders() {}
 
     static void set(BiConsumer<String, String> header, String mediaType, String path) {
         boolean page = mediaType.startsWith("text/html");
-        header.accept("Content-Security-Policy", !page ? NOTHING : path.equals("/docs") ? READER_PAGE : OWN_PAGE);
+        header.accept("Content-Security-Policy", page ? ofPage(path) : NOTHING);
         header.accept("X-Content-Type-Options", "nosniff");
         header.accept("Referrer-Policy", "no-referrer");
+    }
+
+    private static String ofPage(String path) {
+        return switch (path) {
+            case "/docs" -> READER_PAGE;
+            case "/", "/farm" -> DRAWN_PAGE;
+            default -> OWN_PAGE;
+        };
     }
 }

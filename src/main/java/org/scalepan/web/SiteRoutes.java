@@ -15,6 +15,7 @@ final class SiteRoutes {
     private final Library library;
     private final Metrics metrics;
     private final Readiness readiness;
+    private final PageFiles pageFiles = new PageFiles();
     private final Map<String, Answer> readerFiles = Map.of(
             "reader.js", file("/site/docs.js", "text/javascript; charset=utf-8"),
             "swagger-ui-bundle.js", webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8"),
@@ -28,8 +29,9 @@ final class SiteRoutes {
 
     List<Route> routes() {
         return List.of(
-                fixed("/", file("/site/index.html", Answer.HTML)),
-                fixed("/site.css", file("/site/site.css", "text/css; charset=utf-8")),
+                page("/", "/site/index.html"),
+                page("/farm", "/site/farm.html"),
+                Route.of("/page/{file}", List.of(), this::pageFile),
                 fixed("/openapi.yaml", file("/openapi/openapi.yaml", "application/yaml")),
                 fixed("/docs", file("/site/docs.html", Answer.HTML)),
                 Route.of("/docs/{file}", List.of(), this::readerFile),
@@ -46,6 +48,12 @@ final class SiteRoutes {
         return Route.of(path, List.of(), request -> answer);
     }
 
+    /** A page whose script reads what stands behind the question mark. */
+    private static Route page(String path, String resource) {
+        Answer answer = file(resource, Answer.HTML);
+        return Route.page(path, request -> answer);
+    }
+
     private Answer status(String status) {
         ObjectNode node = Json.object();
         node.put("status", status);
@@ -58,6 +66,12 @@ final class SiteRoutes {
             throw new Refused(Problem.plain(503, "not-ready", "Not ready", "the service is starting or stopping"));
         }
         return status("ready");
+    }
+
+    private Answer pageFile(Request request) {
+        return pageFiles
+                .file(request.variable("file"))
+                .orElseThrow(() -> new Refused(Problem.notFound("there is no such page", List.of())));
     }
 
     /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */

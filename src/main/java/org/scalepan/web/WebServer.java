@@ -50,6 +50,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new BriefRoutes(library, java.time.Clock.systemUTC()).routes());
         all.addAll(new SubstitutionRoutes(library).routes());
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());

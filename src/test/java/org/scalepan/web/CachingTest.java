@@ -118,7 +118,7 @@ class CachingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/site.css", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
+    @ValueSource(strings = {"/", "/farm", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
     void a_file_that_never_changes_is_read_once(String path) {
         Route route = RunningScalepan.routes().stream()
                 .filter(found -> path.equals(found.path().replace("{file}", "swagger-ui-bundle.js")))

@@ -18,7 +18,7 @@ class SecurityHeadersTest {
                 "/",
                 "/docs",
                 "/docs/reader.js",
-                "/site.css",
+                "/page/scalepan.css",
                 "/openapi.yaml",
                 "/metrics",
                 "/health/live",

@@ -32,7 +32,7 @@ class StrictQueryTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/?x=1",
+                "/page/scalepan.css?x=1",
                 "/docs?x=1",
                 "/health/live?x=1",
                 "/v1/products/beef?x=1",

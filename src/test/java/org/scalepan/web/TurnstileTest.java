@@ -76,6 +76,7 @@ class TurnstileTest {
 
         assertEquals(
                 Set.of(
+                        "/v1/brief",
                         "/v1/claim",
                         "/v1/comparison",
                         "/v1/break-even",

@@ -1,0 +1,127 @@
+package org.scalepan.ask.brief;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.scalepan.ask.Quote;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Standing;
+import org.scalepan.ask.SystemQuote;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Harmonised;
+import org.scalepan.literature.LandUseChange;
+
+/**
+ * What rules for public comparisons ask to be said beside one, as a list of headings and statements.
+ *
+ * <p>Sources: what ISO 14044:2006 (4.2.3.7, 5.2, 6.3), ISO 14067:2018 and ISO 14021:2016 ask to be reported, and EU guidance that a
+ * comparison of climate alone cannot by itself show what is preferable; clause numbers from memory. Information, not legal advice.
+ */
+public final class Disclosure {
+    private static final String NOT_STATED = "not stated";
+
+    private Disclosure() {}
+
+    /** Headings with what is said under each, in the order in which they are read. */
+    public static Map<String, String> of(Brief brief) {
+        Ruler ruler = brief.question().ruler();
+        Sentences sentences = new Sentences(ruler, brief.question().sampling().coverage());
+        Map<String, String> said = new LinkedHashMap<>();
+        said.put(
+                "Compared",
+                brief.rows().stream().map(row -> row.standing().words()).collect(Collectors.joining(", ")) + " with "
+                        + brief.reference().words());
+        said.put(
+                "Indicator", ruler.indicator().name() + " (" + ruler.indicator().unit() + ")");
+        said.put("Functional unit", "per " + ruler.per().words());
+        said.put("System boundary", sentences.boundary());
+        said.put("Form and life stage", each(brief, Disclosure::form));
+        said.put("Regions and scale", each(brief, Disclosure::regions));
+        said.put("Years of the data", each(brief, Disclosure::years));
+        if (ruler.indicator().isWarming()) {
+            said.put("Warming set", ruler.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
+        }
+        said.put("Allocation", each(brief, standing -> findings(standing, result -> result.allocation())));
+        said.put("Land-use change", landUse(ruler, brief));
+        said.put(
+                "Figures and studies",
+                each(
+                        brief,
+                        standing -> standing.summary().map(sentences::footprint).orElse("no figure") + ", "
+                                + Sentences.studies(standing, "")));
+        said.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
+        said.put("Review", "not reviewed by a panel of interested parties");
+        said.put(
+                "Preference",
+                "one indicator only: this is not a claim that either is preferable overall, and other indicators may rank"
+                        + " them otherwise");
+        return said;
+    }
+
+    private static String each(Brief brief, Function<Standing, String> told) {
+        return brief.standings().stream()
+                .distinct()
+                .map(standing -> standing.words() + ": " + told.apply(standing))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String form(Standing standing) {
+        String stage =
+                standing.product().stageEaten().map(eaten -> ", " + eaten).orElse("");
+        String form = standing instanceof Quote quote
+                ? quote.item().form()
+                : ((SystemQuote) standing).inventory().output().form();
+        return form.replace('-', ' ') + stage;
+    }
+
+    private static String regions(Standing standing) {
+        return standing instanceof Quote
+                ? findings(standing, result -> Optional.of(result.region())) + " ("
+                        + findings(standing, PublishedResult::scale) + ")"
+                : "one farm, from its own records";
+    }
+
+    private static String years(Standing standing) {
+        if (!(standing instanceof Quote)) {
+            return "the year of the records";
+        }
+        IntStream told = results(standing).flatMapToInt(result -> result.dataYear().stream());
+        var range = told.summaryStatistics();
+        if (range.getCount() == 0) {
+            return NOT_STATED;
+        }
+        return range.getMin() == range.getMax()
+                ? Integer.toString(range.getMin())
+                : range.getMin() + " to " + range.getMax();
+    }
+
+    private static String landUse(Ruler ruler, Brief brief) {
+        String asked = ruler.luc() == LandUseChange.EXCLUDE ? "left out where studies split it" : "counted where told";
+        return asked + "; as published, "
+                + each(brief, standing -> findings(standing, result -> Optional.of(result.luc())));
+    }
+
+    private static String findings(Standing standing, Function<PublishedResult, Optional<String>> field) {
+        if (!(standing instanceof Quote)) {
+            return "as its records say";
+        }
+        TreeSet<String> told = results(standing)
+                .map(result -> field.apply(result).orElse(NOT_STATED).replace('-', ' '))
+                .collect(Collectors.toCollection(TreeSet::new));
+        return told.isEmpty() ? "no study" : String.join(", ", told);
+    }
+
+    private static Stream<PublishedResult> results(Standing standing) {
+        return standing instanceof Quote quote && quote.evidence() instanceof Evidence.Some some
+                ? some.findings().map(Harmonised::result)
+                : List.<PublishedResult>of().stream();
+    }
+}

@@ -1,0 +1,142 @@
+package org.scalepan.web;
+
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.brief.Brief;
+import org.scalepan.ask.claim.ClaimPlan;
+import org.scalepan.ask.claim.Claimed;
+import org.scalepan.factors.Library;
+
+/** A page to paste from: {@code GET /v1/brief} about published products, {@code POST /v1/brief} where a side is a farm or herd. */
+final class BriefRoutes {
+    private static final List<Format> FORMATS = List.of(Format.MARKDOWN, Format.HTML, Format.SVG);
+    private static final List<String> OWN = List.of("indicator", "times_less", "style", "accessed");
+    private static final double MOST_TIMES = 1e9;
+
+    private final Library library;
+    private final Clock clock;
+
+    /**
+     * @param clock tells the day of access where the question does not
+     */
+    BriefRoutes(Library library, Clock clock) {
+        this.library = library;
+        this.clock = clock;
+    }
+
+    List<Route> routes() {
+        List<String> parameters =
+                RulerReading.with(Stream.concat(Stream.of("products", "against", "format"), OWN.stream())
+                        .toArray(String[]::new));
+        return List.of(
+                Route.of("/v1/brief", parameters, this::published).computing().tellingTheDay(),
+                Route.post("/v1/brief", List.of("format"), this::recorded).computing());
+    }
+
+    private Answer published(Request request) {
+        Parameters parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        ProductReading products = new ProductReading(library, parameters);
+        List<Side> sides = new ArrayList<>();
+        products.some("products", Brief.MOST_PRODUCTS).forEach(item -> sides.add(new Side.Published(item)));
+        Optional<Side> against = products.one("against").map(Side.Published::new);
+        Optional<Asked> asked = asked(parameters, sides, against);
+        parameters.refuseIfWrong();
+        String link = Permalink.of(library, request.path(), parameters.resolved());
+        return answer(asked.orElseThrow(), format, Optional.of(link));
+    }
+
+    private Answer recorded(Request request) {
+        Format format = request.format(FORMATS);
+        request.parameters().refuseIfWrong();
+        Body body = Body.of(request.sent().json());
+        SideReading reading = new SideReading(library, SideReading.credit(body));
+        List<Side> sides = new ArrayList<>();
+        reading.one(body, "product", "system").ifPresent(sides::add);
+        beside(body).forEach(item -> sides.add(new Side.Published(item)));
+        Optional<Side> against = reading.one(body, "against", "against_system");
+        Parameters scalars = BodyScalars.of(body, library.ids("boundaries"), OWN.toArray(String[]::new));
+        Optional<Asked> asked = body.flaws().isEmpty() ? asked(scalars, sides, against) : Optional.empty();
+        BodyScalars.returnFaults(scalars, body);
+        body.close();
+        body.refuseIfWrong();
+        return answer(asked.orElseThrow(), format, Optional.empty());
+    }
+
+    private List<ProductForm> beside(Body body) {
+        List<String> names = body.texts("products", Brief.MOST_PRODUCTS - 1);
+        if (names.isEmpty()) {
+            return List.of();
+        }
+        Parameters parameters = new Parameters(java.util.Map.of("products", String.join(",", names)));
+        List<ProductForm> products = new ProductReading(library, parameters).some("products", Brief.MOST_PRODUCTS - 1);
+        parameters.errors().forEach(body::unknownScalar);
+        return products;
+    }
+
+    /** A question with what it takes, and how the page is wanted. */
+    private record Asked(Brief.Question question, ClaimPlan plan, BriefPage.Style style, LocalDate accessed) {}
+
+    private Optional<Asked> asked(Parameters parameters, List<Side> sides, Optional<Side> against) {
+        double times = parameters.number("times_less", 1e-9, MOST_TIMES, 1);
+        BriefPage.Style style = parameters.oneOf(
+                "style",
+                Stream.of(BriefPage.Style.values()).map(BriefPage.Style::id).toList(),
+                id -> Stream.of(BriefPage.Style.values())
+                        .filter(one -> one.id().equals(id))
+                        .findFirst(),
+                BriefPage.Style.TEXT,
+                BriefPage.Style.TEXT.id());
+        LocalDate accessed = accessed(parameters);
+        RulerReading reading = new RulerReading(library, parameters);
+        Ruler ruler = reading.ruler(reading.indicator("indicator", "ghg"));
+        Sampling sampling = reading.sampling();
+        if (sides.isEmpty() || against.isEmpty() || !parameters.errors().isEmpty()) {
+            return Optional.empty();
+        }
+        Brief.Question question =
+                new Brief.Question(sides, against.get(), new Claimed.TimesLess(times), ruler, sampling);
+        ClaimPlan plan = question.plan(library);
+        if (!plan.isAffordable()) {
+            parameters.fault(
+                    "draws",
+                    "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the " + plan.footprints()
+                            + " footprints of this brief");
+            return Optional.empty();
+        }
+        return Optional.of(new Asked(question, plan, style, accessed));
+    }
+
+    /** The day told as that of access: today where none is given. It becomes part of the question, so that a page comes back as it was. */
+    private LocalDate accessed(Parameters parameters) {
+        LocalDate today = LocalDate.now(clock);
+        Optional<String> given = parameters.raw("accessed");
+        LocalDate day = today;
+        try {
+            day = given.map(LocalDate::parse).orElse(today);
+        } catch (DateTimeException e) {
+            parameters.fault("accessed", "accessed must be a day such as " + today);
+        }
+        parameters.resolve("accessed", day.toString());
+        return day;
+    }
+
+    private Answer answer(Asked asked, Format format, Optional<String> permalink) {
+        Brief brief = Brief.of(library, asked.question(), asked.plan());
+        BriefPage page = new BriefPage(brief, asked.style(), asked.accessed(), permalink);
+        return switch (format) {
+            case SVG -> Answer.of(Answer.SVG, page.svg());
+            case HTML -> Answer.of(Answer.HTML, page.page().html());
+            default -> Answer.of(Answer.MARKDOWN, page.page().markdown());
+        };
+    }
+}

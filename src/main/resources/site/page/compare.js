@@ -1,0 +1,304 @@
+// The compare view: a claim on a ruler, the evidence as a picture, the verdict in words.
+import { copyButton } from "./copy.js";
+import { picture } from "./chart.js";
+import { byId as at, calm, el, fill } from "./dom.js";
+import { carry, frame } from "./frame.js";
+import { capital, name, t, the, unit, written } from "./i18n.js";
+import { number, read, ruler, write } from "./question.js";
+import { address, get, newest, Refusal } from "./service.js";
+import { legend, study } from "./study.js";
+import { tables } from "./tables.js";
+import { take, today } from "./take.js";
+import { sayGrid, sayInstead, sayVerdict } from "./verdict.js";
+import { byId, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
+
+/** As many products as a page to paste from holds. */
+const briefest = 8;
+
+let question = read(location.search);
+let words = null;
+let comparison = null;
+let said = null;
+let view = null;
+const latestComparison = newest();
+const latestClaim = newest();
+
+const books = {
+  references: new Map(),
+  reference: (id) => books.references.get(id),
+  label: (id) => books.references.get(id)?.label ?? id,
+  region: (id) => words.regions.get(id)?.name ?? id,
+};
+
+const product = (id) => words.products.get(id.split(":")[0]);
+const named = (id) => the("product", id, product(id)?.name);
+
+/** Writes the question into the address: a step that can be gone back, or silently while the flag moves. */
+function keep(step) {
+  history[step ? "pushState" : "replaceState"](null, "", write(question, location.search) + location.hash);
+  document.dispatchEvent(new Event("statechange"));
+}
+
+/** What follows from a change of the question. */
+function change(part, step = true) {
+  question = { ...question, ...part };
+  keep(step);
+  controls();
+  ask();
+}
+
+function controls() {
+  const all = [...words.products.values()];
+  grouped(at("product"), productGroups(all, the), question.products[0]);
+  grouped(at("against"), productGroups(all, the), question.against);
+  options(at("indicator"), [...words.indicators.values()].map(({ id, name: english }) => [id, name("indicator", id, english)]), question.indicator);
+  options(at("per"), [...words.units.values()].filter(({ id }) => id !== "litre").map(({ id, name: english }) => [id, name("per", id, english)]), question.per);
+  options(at("boundary"), [...words.boundaries.values()].map(({ id, name: english }) => [id, name("boundary", id, english)]), question.boundary);
+  options(at("gwp"), [...words["warming-sets"].values()].map((set) => [set.id, set.name]), question.gwp);
+  options(at("luc"), ["exclude", "include"].map((id) => [id, capital(name("luc", id))]), question.luc);
+  options(at("region"), [...words.regions.values()].map((region) => [region.id, name("region", region.id, region.name)]), question.region);
+  options(at("grade"), ["fulltext", "abstract", "secondary", "memory"].map((id) => [id, capital(name("grade-choice", id))]), question.grade);
+  at("times").value = written(question.times_less);
+  at("ruler").querySelector("summary").textContent = t("ruler.now", { gwp: gwpName(), luc: name("luc", question.luc),
+    region: name("region", question.region, books.region(question.region)) });
+  at("others").querySelector("summary").textContent = t("others.now", { n: question.products.length - 1 });
+  choices(all);
+  heard();
+}
+
+const gwpName = () => words["warming-sets"].get(question.gwp)?.name ?? question.gwp;
+
+function choices(all) {
+  const studied = (one) => one.evidence?.some((known) => known.indicator === question.indicator);
+  const groups = [...new Set(all.map((one) => one.group))];
+  fill(at("choices"), groups.map((group) => el("fieldset", {},
+    el("legend", {}, capital(name("group", group))),
+    all.filter((one) => one.group === group && one.id !== question.against && one.id !== question.products[0]).map((one) =>
+      el("label", { class: studied(one) ? "choice" : "choice unstudied" },
+        el("input", { type: "checkbox", checked: question.products.includes(one.id), onchange: (event) => toggle(one.id, event.target.checked) }),
+        " ", capital(name("product", one.id, one.name)), studied(one) ? null : el("small", {}, ` ${t("others.none")}`))))));
+}
+
+function toggle(id, on) {
+  const open = at("others").open;
+  change({ products: on ? [...question.products, id] : question.products.filter((other) => other !== id) });
+  at("others").open = open;
+  const label = [...at("choices").querySelectorAll("label")].find((one) => one.textContent.includes(capital(name("product", id, product(id)?.name))));
+  label?.querySelector("input").focus();
+}
+
+/** The circulating claims that this page can ask: one indicator, a number, a product and a reference of the library. */
+function heard() {
+  const usable = words.claims.filter((claim) => claim.claimed === "times-less" && claim.times_less_low > 1
+    && claim.product.some((id) => words.products.has(id)) && claim.reference.some((id) => words.products.has(id)));
+  const box = at("heard");
+  box.closest("label").hidden = usable.length === 0;
+  fill(box, el("option", { value: "" }, t("claim.choose")), usable.map((claim) => el("option", { value: claim.id, lang: "en" }, claim.claim)));
+}
+
+function hear(id) {
+  const claim = words.claims.find((one) => one.id === id);
+  if (!claim) return;
+  const subject = claim.product.find((one) => words.products.has(one));
+  const against = claim.reference.find((one) => words.products.has(one));
+  const indicator = claim.indicator[0];
+  change({ ...basisOf(indicator), indicator, against, times_less: claim.times_less_high ?? claim.times_less_low,
+    products: [subject, ...question.products.filter((one) => one !== subject && one !== against)] });
+}
+
+const basisOf = (indicator) => {
+  const { default_per: per, default_boundary: boundary } = words.indicators.get(indicator) ?? {};
+  return { per: per ?? question.per, boundary: boundary ?? question.boundary };
+};
+
+function subject(id) {
+  const others = question.products.filter((one) => one !== id);
+  const against = id === question.against ? question.products[0] : question.against;
+  change({ against, products: [id, ...others.filter((one) => one !== against)] });
+}
+
+function listen() {
+  at("claim").addEventListener("submit", (event) => event.preventDefault());
+  at("product").addEventListener("change", (event) => subject(event.target.value));
+  at("against").addEventListener("change", (event) => {
+    const against = event.target.value;
+    const products = question.products.filter((one) => one !== against);
+    change({ against, products: products.length ? products : [question.against] });
+  });
+  at("indicator").addEventListener("change", (event) => change({ indicator: event.target.value, ...basisOf(event.target.value) }));
+  for (const part of ["per", "boundary", "gwp", "luc", "region", "grade"]) {
+    at(part).addEventListener("change", (event) => change({ [part]: event.target.value }));
+  }
+  at("times").addEventListener("input", () => {
+    const times = number(at("times").value);
+    const wrong = !(times > 0 && times <= 1e5);
+    at("times").setAttribute("aria-invalid", String(wrong));
+    if (wrong) return;
+    question.times_less = times;
+    view.claim(times);
+    keep(false);
+    checking();
+    check();
+  });
+  at("times").addEventListener("change", () => {
+    if (at("times").getAttribute("aria-invalid") === "true") complain(t("claim.wrong"));
+  });
+  at("heard").addEventListener("change", (event) => hear(event.target.value));
+  addEventListener("popstate", () => {
+    question = read(location.search);
+    controls();
+    ask();
+  });
+}
+
+function complain(text) {
+  at("fault").textContent = text;
+  at("fault").hidden = !text;
+}
+
+function refused(fault) {
+  if (!(fault instanceof Refusal)) {
+    complain(t("fault.network"));
+    return;
+  }
+  const close = (fault.problem.errors ?? []).flatMap((error) => error.did_you_mean ?? []);
+  complain(`${t("fault.refused", { detail: fault.message })}${close.length ? ` ${t("fault.close", { words: close.join(", ") })}` : ""}`);
+}
+
+function asked() {
+  return { products: question.products.join(","), against: question.against, ...ruler(question) };
+}
+
+async function ask() {
+  complain("");
+  checking();
+  try {
+    const answer = await latestComparison((signal) => get("/v1/comparison", asked(), signal));
+    if (!answer) return;
+    comparison = answer;
+    answer.items.forEach((side, index) => (side.asked = question.products[index]));
+    books.references = new Map(answer.references.map((reference) => [reference.id, reference]));
+    draw();
+    await claim();
+  } catch (fault) {
+    refused(fault);
+  }
+}
+
+function draw() {
+  at("picture-title").textContent = capital(t("chart.title", { indicator: name("indicator", question.indicator),
+    boundary: name("boundary", question.boundary), unit: unit(question.indicator, question.per) }));
+  view.show(comparison, question);
+  showStudy(null);
+  tables(at("tables"), comparison, question, books);
+  notes();
+  at("library").textContent = t("frame.library", comparison.library);
+}
+
+function showStudy(finding, side, kept) {
+  if (!finding) legend(at("study"), question, named(question.against));
+  else study(at("study"), finding, side, question, books, kept ? () => { view.release(); } : null);
+  if (kept && matchMedia("(max-width: 60rem)").matches) at("study").scrollIntoView({ block: "nearest" });
+}
+
+function notes() {
+  fill(at("notes"),
+    comparison.warnings.length === 0 ? null : [
+      el("h3", {}, t("notes.warnings")),
+      el("ul", { class: "warnings", lang: "en" }, comparison.warnings.map((warning) => el("li", {}, warning.text))),
+    ],
+    comparison.cautions.length === 0 ? null : [
+      el("h3", {}, t("notes.cautions")),
+      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text))),
+    ],
+    el("details", { class: "references" },
+      el("summary", {}, `${t("notes.references")} (${comparison.references.length})`),
+      el("ol", { lang: "en" }, comparison.references.map((reference) => el("li", {},
+        reference.text.replace(/ https:\/\/doi\.org\/\S+$/, ""), " ",
+        reference.doi ? el("a", { href: `https://doi.org/${reference.doi}`, rel: "noreferrer" }, `doi:${reference.doi}`) : null)))));
+}
+
+function checking() {
+  const box = at("verdict");
+  if (box.dataset.state === "checking") return;
+  box.dataset.state = "checking";
+  const headline = box.querySelector(".headline");
+  const now = el("p", { class: "checking" }, t("verdict.checking"));
+  if (headline) box.append(now);
+  else fill(box, now);
+}
+
+/** Asks for the verdict; its answer fills everything that speaks of the claim. */
+async function claim() {
+  checking();
+  try {
+    const answer = await latestClaim((signal) => get("/v1/claim", {
+      product: question.products[0], reference: question.against, times_less: question.times_less, ...ruler(question) }, signal));
+    if (!answer) return;
+    at("verdict").dataset.state = "said";
+    sayVerdict(at("verdict"), answer, question);
+    said = sayInstead(at("instead"), answer, question, (label, text) => copyButton(label, text, () => at("sentence")));
+    sayGrid(at("grid"), answer, { ...question, gwpName: gwpName() }, change);
+    const instead = answer.say_instead;
+    const here = instead.per === question.per && instead.boundary === question.boundary && (instead.gwp ?? question.gwp) === question.gwp;
+    view.defend(here ? instead.times_less ?? null : null);
+    takeAway();
+  } catch (fault) {
+    at("verdict").dataset.state = "said";
+    fill(at("verdict"));
+    fill(at("instead"));
+    refused(fault);
+  }
+}
+
+const check = calm(250, claim);
+
+function takeAway() {
+  const { version, digest } = comparison.library;
+  const cell = new URL(address(`/v1/ratio/${question.indicator}/${question.products[0]}/${question.against}`,
+    { per: question.per, boundary: question.boundary, gwp: question.gwp, luc: question.luc, region: question.region, grade: question.grade }), location.href).href;
+  const link = new URL(write(question, location.search), location.href).href;
+  const permalink = new URL(comparison.permalink, location.href).href;
+  const citation = t("take.cite", { version, digest, link: permalink, day: today() });
+  take(at("take"), {
+    sentence: said.text,
+    cell,
+    link,
+    citation,
+    files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"],
+      [t("take.workbook"), address("/v1/comparison", { ...asked(), format: "xlsx" }), "save-workbook"]],
+    pages: [[t("take.brief"), address("/v1/brief", { ...asked(), products: question.products.slice(0, briefest).join(","),
+      times_less: question.times_less, format: "html" }), "brief"]],
+    picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,
+      caption: [said.text, t("take.drawn", { version, digest }), permalink] },
+  });
+}
+
+async function start() {
+  frame();
+  const lists = await vocabulary("products", "indicators", "units", "boundaries", "warming-sets", "regions", "claims");
+  words = Object.fromEntries(Object.entries(lists).map(([list, items]) => [list, list === "claims" ? items : byId(items)]));
+  view = picture(at("chart"), {
+    claim(times, done) {
+      at("times").value = written(times);
+      at("times").setAttribute("aria-invalid", "false");
+      keep(false);
+      checking();
+      check();
+      if (done) view.claim(times);
+    },
+    study: showStudy,
+    subject,
+    basis: (boundary) => change({ boundary }),
+    label: books.label,
+    region: books.region,
+    insect: (id) => product(id)?.group === "insect",
+    farm: (id) => `/farm#product=${id}`,
+  });
+  listen();
+  controls();
+  await ask();
+  carry();
+}
+
+start().catch(refused);

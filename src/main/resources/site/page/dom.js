@@ -1,0 +1,31 @@
+/** Makes an element: attributes by name, handlers as functions under `on…`, children as nodes or text. Never reads markup. */
+export function el(name, attributes = {}, ...children) {
+  const node = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value === undefined || value === null || value === false) continue;
+    if (typeof value === "function") node.addEventListener(key.slice(2), value);
+    else if (key === "value") node.value = value;
+    else node.setAttribute(key, value === true ? "" : value);
+  }
+  node.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+  return node;
+}
+
+export const byId = (id) => document.getElementById(id);
+
+/** Puts nodes in the place of what stood in a box. */
+export function fill(box, ...children) {
+  box.replaceChildren(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+}
+
+/** Calls once things have been quiet for a while. */
+export function calm(milliseconds, call) {
+  let timer = 0;
+  return (...given) => {
+    clearTimeout(timer);
+    timer = setTimeout(() => call(...given), milliseconds);
+  };
+}
+
+/** Text that the service writes in English whatever the language of the page. */
+export const english = (text) => el("span", { lang: "en" }, text);

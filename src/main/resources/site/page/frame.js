@@ -1,0 +1,69 @@
+// What every page has: its language, light or dark, and ways to the other pages that keep both.
+import { el, byId, fill } from "./dom.js";
+import { language, languages, t, translate } from "./i18n.js";
+
+const kept = ["lang", "theme"];
+const themes = ["auto", "light", "dark"];
+
+function setting(name, otherwise) {
+  return new URLSearchParams(location.search).get(name) ?? otherwise;
+}
+
+/** This page's address with one setting changed. */
+function changed(name, value) {
+  const url = new URL(location.href);
+  url.searchParams.set(name, value);
+  if (value === "auto") url.searchParams.delete(name);
+  return url;
+}
+
+function showTheme(theme) {
+  document.documentElement.dataset.theme = theme;
+  byId("theme").setAttribute("aria-pressed", String(theme === "dark"));
+  const dark = theme === "dark" || (theme === "auto" && matchMedia("(prefers-color-scheme: dark)").matches);
+  byId("theme").textContent = t(dark ? "frame.to-light" : "frame.to-dark");
+  byId("theme").removeAttribute("aria-pressed");
+  byId("theme").dataset.next = dark ? "light" : "dark";
+}
+
+/** Links to this site take language and light along. */
+export function carry() {
+  for (const link of document.querySelectorAll("a[data-carry]")) {
+    const url = new URL(link.getAttribute("href"), location.href);
+    for (const name of kept) {
+      const value = setting(name);
+      if (value) url.searchParams.set(name, value);
+    }
+    link.setAttribute("href", url.pathname + url.search + url.hash);
+  }
+}
+
+export function frame() {
+  translate();
+  const theme = themes.includes(setting("theme")) ? setting("theme") : "auto";
+  showTheme(theme);
+  byId("theme").addEventListener("click", () => {
+    history.replaceState(history.state, "", changed("theme", byId("theme").dataset.next));
+    showTheme(byId("theme").dataset.next);
+    carry();
+    showLanguages();
+    document.dispatchEvent(new Event("themechange"));
+  });
+  showLanguages();
+  carry();
+  addEventListener("popstate", showLanguages);
+  document.addEventListener("statechange", showLanguages);
+}
+
+function showLanguages() {
+  fill(
+    byId("languages"),
+    Object.entries(languages).map(([code, own]) =>
+      el(
+        "a",
+        { href: changed("lang", code).href, lang: code, hreflang: code, "aria-current": code === language ? "true" : null },
+        own,
+      ),
+    ),
+  );
+}

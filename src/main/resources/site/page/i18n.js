@@ -1,0 +1,79 @@
+// One file of messages for each language. English is whole; what another language lacks is said in English.
+import en from "./en.js";
+
+const known = { en: "English", fr: "Français" };
+const asked = new URLSearchParams(location.search).get("lang");
+export const languages = known;
+export const language =
+  [asked, ...navigator.languages.map((name) => name.slice(0, 2))].find((name) => name && Object.hasOwn(known, name)) ?? "en";
+const messages = language === "en" ? en : (await import(`./${language}.js`)).default;
+const plural = new Intl.PluralRules(language);
+
+function find(key) {
+  const step = (tree) => within(tree, key.split("."));
+  return step(messages) ?? step(en);
+}
+
+/** Walks down a tree; a name in it may itself have dots. */
+function within(tree, parts) {
+  for (let taken = parts.length; taken > 0; taken--) {
+    const at = tree?.[parts.slice(0, taken).join(".")];
+    if (at !== undefined) return taken === parts.length ? at : within(at, parts.slice(taken));
+  }
+  return undefined;
+}
+
+/** A message by its key. `{name}` stands for a value; a message with `one` and `other` is chosen by the value `n`. */
+export function t(key, values = {}) {
+  let message = find(key);
+  if (message && typeof message === "object") message = message[plural.select(values.n)] ?? message.other;
+  if (typeof message !== "string") return key;
+  return message.replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
+}
+
+/** Whether there is a message under a key. */
+export const has = (key) => find(key) !== undefined;
+
+/** The name of something that the service knows, as it stands in a sentence (French: with its article). */
+export function the(kind, id, otherwise = id) {
+  const own = messages.names?.[kind]?.[id] ?? en.names?.[kind]?.[id];
+  return own ?? otherwise;
+}
+
+/** The same as it stands alone. */
+export const name = (kind, id, otherwise) => the(kind, id, otherwise).replace(/^(le |la |les |l’)/, "");
+
+export const capital = (text) => text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
+
+const two = new Intl.NumberFormat(language, {
+  minimumSignificantDigits: 2,
+  maximumSignificantDigits: 2,
+  useGrouping: "min2",
+});
+const plain = new Intl.NumberFormat(language, { maximumSignificantDigits: 3, useGrouping: "min2" });
+const exact = new Intl.NumberFormat(language, { maximumSignificantDigits: 15, useGrouping: "min2" });
+const percent = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
+
+/** A computed number for print: two significant figures. */
+export const figure = (number) => two.format(number);
+/** A number of the reader's own or of a publication, as it was written. */
+export const written = (number) => exact.format(number);
+/** A tick of an axis. */
+export const tick = (number) => plain.format(number);
+export const interval = (low, high) => t("interval", { low: figure(low), high: figure(high) });
+/** A share as whole per cent, and as below one or above 99 where rounding would tell a lie. */
+export function share(part) {
+  if (part > 0 && part < 0.01) return t("share.below", { percent: percent.format(0.01) });
+  if (part > 0.99 && part < 1) return t("share.above", { percent: percent.format(0.99) });
+  return percent.format(part);
+}
+
+export const unit = (indicator, per) =>
+  t("unit", { unit: name("unit", indicator), per: name("per", per) });
+
+/** Puts the language's words where the page marks a place for them. */
+export function translate(root = document) {
+  document.documentElement.lang = language;
+  for (const node of root.querySelectorAll("[data-t]")) node.textContent = t(node.dataset.t);
+  for (const node of root.querySelectorAll("[data-t-label]")) node.setAttribute("aria-label", t(node.dataset.tLabel));
+}

@@ -1,0 +1,53 @@
+// The question of the compare view, and its place in the address.
+const usual = {
+  products: ["mealworm", "house-cricket", "chicken", "pork", "tofu"],
+  against: "beef",
+  times_less: 100,
+  indicator: "ghg",
+  per: "kg-protein",
+  boundary: "farm-gate",
+  gwp: "ar6-100",
+  luc: "exclude",
+  region: "world",
+  grade: "memory",
+};
+const always = ["products", "against", "times_less"];
+
+/** Reads a number as people of either language write it: `2.5` and `2,5`. */
+export function number(text) {
+  const plain = text.trim().replace(/[\s\u202f\u00a0×]/g, "").replace(",", ".");
+  return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : NaN;
+}
+
+/** The question that an address asks; what it leaves open is as usual. */
+export function read(search) {
+  const given = new URLSearchParams(search);
+  const question = { ...usual };
+  for (const name of Object.keys(usual)) {
+    const value = given.get(name);
+    if (value === null || value === "") continue;
+    if (name === "products") question.products = [...new Set(value.split(",").filter(Boolean))];
+    else if (name === "times_less") question.times_less = number(value) > 0 ? number(value) : usual.times_less;
+    else question[name] = value;
+  }
+  question.products = question.products.filter((id) => id !== question.against);
+  if (question.products.length === 0) question.products = usual.products.filter((id) => id !== question.against);
+  return question;
+}
+
+/** The address that asks it, with what else the address says. */
+export function write(question, search) {
+  const query = new URLSearchParams(search);
+  for (const name of Object.keys(usual)) {
+    const value = String(question[name]);
+    if (!always.includes(name) && value === String(usual[name])) query.delete(name);
+    else query.set(name, value);
+  }
+  return `?${query.toString().replaceAll("%2C", ",").replaceAll("%3A", ":")}`;
+}
+
+/** What the service is asked about evidence. */
+export function ruler(question) {
+  const { indicator, per, boundary, gwp, luc, region, grade } = question;
+  return { indicator, per, boundary, gwp, luc, region, grade };
+}

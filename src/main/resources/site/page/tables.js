@@ -1,0 +1,45 @@
+// The picture again as tables, for whoever reads better so, and for whoever hears it.
+import { el, fill } from "./dom.js";
+import { capital, figure, interval, name, t, the, unit, written } from "./i18n.js";
+import { findings } from "./chart.js";
+import { glyph } from "./study.js";
+
+function scrolling(label, table) {
+  return el("div", { class: "scrolls", tabindex: "0", role: "group", "aria-label": label }, table);
+}
+
+export function tables(box, answer, question, books) {
+  const sides = [answer.reference, ...answer.items];
+  const words = unit(question.indicator, question.per);
+  const reference = the("product", answer.reference.product, answer.reference.name);
+  const head = (...names) => el("thead", {}, el("tr", {}, names.map((one) => el("th", { scope: "col" }, one))));
+  fill(box,
+    scrolling(t("tables.products"), el("table", { id: "products-table" },
+      el("caption", {}, `${t("tables.products")}: ${t("chart.title", { indicator: name("indicator", question.indicator),
+        boundary: name("boundary", question.boundary), unit: words })}`),
+      head(t("tables.product"), `${t("tables.footprint")} (${words})`, t("tables.interval"), t("tables.times", { reference }), t("tables.interval"), t("tables.studies")),
+      el("tbody", {}, sides.map((side, index) => el("tr", {},
+        el("th", { scope: "row" }, capital(name("product", side.product, side.name))),
+        side.footprint
+          ? [el("td", { class: "n" }, figure(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
+          : el("td", { colspan: 2 }, t("tables.none")),
+        side.times_less
+          ? [el("td", { class: "n" }, figure(side.times_less.median)), el("td", { class: "n" }, interval(side.times_less.low, side.times_less.high))]
+          : el("td", { colspan: 2 }, index === 0 ? t("tables.reference") : ""),
+        el("td", { class: "n" }, written(side.studies))))))),
+    el("details", { class: "results" },
+      el("summary", {}, `${t("tables.results")} (${sides.reduce((sum, side) => sum + findings(side).length, 0)})`),
+      scrolling(t("tables.results"), el("table", {},
+        el("caption", { class: "unseen" }, t("tables.results")),
+        head(t("tables.product"), t("tables.study"), `${t("tables.value")} (${words})`, t("tables.printed"), t("tables.place"), t("tables.check"), t("tables.steps")),
+        el("tbody", {}, sides.flatMap((side) => findings(side).map((finding) => el("tr", {},
+          el("th", { scope: "row" }, capital(name("product", side.product, side.name))),
+          el("td", {}, books.reference(finding.source)?.doi
+            ? el("a", { href: `https://doi.org/${books.reference(finding.source).doi}`, rel: "noreferrer" }, books.label(finding.source))
+            : books.label(finding.source)),
+          el("td", { class: "n" }, figure(finding.harmonised_median)),
+          el("td", { lang: "en" }, finding.published.value === undefined ? "" : `${written(finding.published.value)} ${finding.published.unit} per ${finding.published.basis}`),
+          el("td", {}, name("region", finding.region, books.region(finding.region))),
+          el("td", {}, glyph(finding.check), " ", name("grade", finding.check)),
+          el("td", { class: "n" }, written(finding.steps.length))))))))));
+}

@@ -1,0 +1,122 @@
+// What the service says of the claim, in words.
+import { el, english, fill } from "./dom.js";
+import { capital, figure, interval, language, name, share, t, the, written } from "./i18n.js";
+
+const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-against": "✗?", fails: "✗", "no-evidence": "—" };
+
+export const sign = (verdict) => signs[verdict];
+
+/** The sentence that can be defended: the page's own words where it has all they need, else the service's. */
+export function sentence(instead, check, question) {
+  if (language === "en" || !instead.times_less || !instead.per) return { text: instead.sentence, lang: "en" };
+  const text = t("verdict.instead-said", {
+    per: capital(t("verdict.per", { per: name("per", instead.per) })),
+    boundary: name("boundary", instead.boundary),
+    product: the("product", check.product, check.name),
+    times: figure(instead.times_less),
+    indicator: name("indicator", question.indicator),
+    reference: the("product", question.against),
+  });
+  return { text: `${text} (${studies(check, question)})`, lang: language };
+}
+
+function studies(check, question) {
+  const asked = check.cells.find((cell) => cell.asked);
+  return [
+    t("verdict.studies", { n: asked.product.studies, product: the("product", check.product, check.name) }),
+    t("verdict.studies", { n: asked.reference?.studies ?? 0, product: the("product", question.against) }),
+  ].join(", ");
+}
+
+/** How sure the draws are, in one sentence. */
+function chance(asked, times) {
+  const part = asked.probability?.value;
+  if (part === undefined) return null;
+  if (part === 0) return t("verdict.never", { times });
+  if (part === 1) return t("verdict.always", { times });
+  return t("verdict.probability", { times, share: share(part) });
+}
+
+/** Says the verdict; the box is a live region, so it is filled once. */
+export function sayVerdict(box, answer, question) {
+  const check = answer.checks[0];
+  const asked = check?.cells.find((cell) => cell.asked);
+  const times = written(question.times_less);
+  if (!asked || asked.verdict === "no-evidence") {
+    const silent = !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
+    fill(box,
+      headline("no-evidence", times),
+      el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })));
+    return;
+  }
+  const ratio = asked.times_less;
+  const less = ratio.median >= 1;
+  const thin = Math.min(asked.product.studies, asked.reference.studies) < 3;
+  fill(box,
+    headline(asked.verdict, times),
+    el("p", { class: "fact" },
+      t(less ? "verdict.fact" : "verdict.fact-more", { median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
+      el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
+    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${thin ? `: ${t("verdict.thin")}` : ""}.`),
+    elsewhere(check, asked));
+}
+
+function headline(verdict, times) {
+  return el("p", { class: `headline is-${verdict}` },
+    el("span", { class: "sign", "aria-hidden": "true" }, signs[verdict]),
+    el("span", {}, t("verdict.claim", { times }), ": "), el("strong", {}, t(`verdict.${verdict}`)));
+}
+
+/** Where else it holds, when it does not here. */
+function elsewhere(check, asked) {
+  if (asked.verdict === "holds") return null;
+  const there = [...new Set(check.cells.filter((cell) => cell.verdict === "holds").map((cell) => cell.boundary))]
+    .filter((boundary) => boundary !== asked.boundary);
+  if (there.length === 0) return null;
+  return el("p", { class: "elsewhere" },
+    t("verdict.elsewhere", { boundaries: there.map((boundary) => name("boundary", boundary)).join(", ") }), " ",
+    there.includes("animal") ? t("verdict.elsewhere-animal") : null);
+}
+
+/** What may be written instead, with a way to copy it, and the service's whole reasoning. */
+export function sayInstead(box, answer, question, copy) {
+  const check = answer.checks[0];
+  const said = sentence(answer.say_instead, check ?? { cells: [{ asked: true, product: {} }] }, question);
+  const holds = check?.cells.find((cell) => cell.asked)?.verdict === "holds";
+  fill(box,
+    el("h3", {}, t(holds ? "verdict.instead-holds" : "verdict.instead")),
+    el("blockquote", { id: "sentence", lang: said.lang }, said.text),
+    copy(t("verdict.copy"), () => said.text),
+    el("details", {},
+      el("summary", {}, t("verdict.reasoning")),
+      el("p", {}, english(answer.reason)),
+      (check?.circulating ?? []).slice(0, 3).map((one) =>
+        el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}: `), english(`“${one.claim}” ${one.verdict_text}`)))));
+  return said;
+}
+
+/** The claim on every unit and boundary that has evidence, under the warming set asked for. */
+export function sayGrid(box, answer, question, go) {
+  const check = answer.checks[0];
+  if (!check) return fill(box);
+  const cells = check.cells.filter((cell) => cell.gwp === undefined || cell.gwp === question.gwp);
+  const boundaries = [...new Set(cells.map((cell) => cell.boundary))];
+  const units = [...new Set(cells.map((cell) => cell.per))];
+  fill(box, el("div", { class: "scrolls", tabindex: "0", role: "group", "aria-label": t("grid.title") },
+    el("table", { class: "footings" },
+      el("caption", {}, t("grid.caption", { times: written(question.times_less), gwp: question.gwpName ?? "" })),
+      el("thead", {}, el("tr", {}, el("th", { scope: "col" }, t("grid.unit")),
+        boundaries.map((boundary) => el("th", { scope: "col" }, capital(name("boundary-short", boundary)))))),
+      el("tbody", {}, units.map((per) => el("tr", {},
+        el("th", { scope: "row" }, capital(t("verdict.per", { per: name("per", per) }))),
+        boundaries.map((boundary) => {
+          const cell = cells.find((one) => one.per === per && one.boundary === boundary);
+          if (!cell || cell.verdict === "no-evidence") return el("td", {}, el("span", { class: "footing is-no-evidence" }, t("grid.none")));
+          return el("td", {}, el("button", { type: "button", class: `footing is-${cell.verdict}`, "aria-pressed": String(cell.asked),
+            onclick: () => go({ per, boundary }) },
+          el("span", { "aria-hidden": "true" }, signs[cell.verdict]), ` ${t(`verdict.${cell.verdict}`)} `,
+          el("span", { class: "footing-ratio" }, cell.times_less.median >= 1
+            ? t("chart.times", { times: figure(cell.times_less.median) }) : t("chart.more", { times: figure(1 / cell.times_less.median) }))));
+        })))))));
+  return undefined;
+}

@@ -1,0 +1,35 @@
+// The words that questions are asked in, as the service lists them.
+import { get } from "./service.js";
+import { capital, name } from "./i18n.js";
+import { el, fill } from "./dom.js";
+
+export async function vocabulary(...lists) {
+  const answers = await Promise.all(lists.map((list) => get(`/v1/${list}`)));
+  return Object.fromEntries(lists.map((list, index) => [list, answers[index].items]));
+}
+
+/** An index of a list by id. */
+export const byId = (items) => new Map(items.map((item) => [item.id, item]));
+
+/** Fills a choice with options; a value that the list lacks is added, so that what an address says is never changed unseen. */
+export function options(box, choices, value) {
+  const all = choices.some(([id]) => id === value) ? choices : [...choices, [value, value]];
+  fill(box, all.map(([id, words]) => el("option", { value: id }, words)));
+  box.value = value;
+}
+
+/** The same in groups. */
+export function grouped(box, groups, value) {
+  fill(box, groups.map(([words, choices]) => el("optgroup", { label: words }, choices.map(([id, said]) => el("option", { value: id }, said)))));
+  if (![...box.options].some((option) => option.value === value)) box.append(el("option", { value }, value));
+  box.value = value;
+}
+
+/** Products in their groups, named. */
+export function productGroups(products, words = name) {
+  const groups = [...new Set(products.map((product) => product.group))];
+  return groups.map((group) => [
+    capital(name("group", group)),
+    products.filter((product) => product.group === group).map((product) => [product.id, words("product", product.id, product.name)]),
+  ]);
+}
