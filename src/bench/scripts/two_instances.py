@@ -16,7 +16,6 @@ QUESTIONS = [
     "/v1/comparison?products=mealworm,house-cricket&against=beef&format=csv",
     "/v1/comparison?products=mealworm&against=chicken&draws=1000&seed=7",
     "/v1/table?products=beef,chicken&indicators=ghg,land&format=csv",
-    "/v1/break-even?product=mealworm&against=chicken",
 ]
 
 
