@@ -18,16 +18,19 @@ public record Versus(Summary timesLess, Summary share, double ofMeans, Probabili
     /** The ratios of two standings of one question; none when a side has no figure or one that is not above zero throughout. */
     public static Optional<Versus> between(Standing product, Standing reference, double coverage) {
         return product.isComparable() && reference.isComparable()
-                ? Optional.of(of(
-                        product.footprint().orElseThrow(), reference.footprint().orElseThrow(), coverage))
+                ? Optional.of(of(product, reference, coverage))
                 : Optional.empty();
     }
 
-    private static Versus of(Footprint product, Footprint reference, double coverage) {
+    private static Versus of(Standing product, Standing reference, double coverage) {
+        Footprint ours = product.footprint().orElseThrow();
+        Footprint theirs = reference.footprint().orElseThrow();
+        Summary.OfRatio ratio = theirs.ratioTo(ours, coverage);
         return new Versus(
-                Summary.of(reference.dividedBy(product), coverage),
-                Summary.of(product.dividedBy(reference), coverage),
-                reference.summary(coverage).mean() / product.summary(coverage).mean(),
-                product.below(reference));
+                ratio.forth(),
+                ratio.back(),
+                reference.summary().orElseThrow().mean()
+                        / product.summary().orElseThrow().mean(),
+                ours.below(theirs));
     }
 }

@@ -26,10 +26,10 @@ public record ChainFactor(CompositionRow row, Distribution reading, double scale
     }
 
     double[] draw(DrawBook book) {
-        double[] out = new double[book.size()];
-        reading.fill(book.scores(row.id()), out);
+        double[] drawn = book.values(row.id(), reading);
+        double[] out = new double[drawn.length];
         for (int i = 0; i < out.length; i++) {
-            out[i] = Math.min(cap, out[i] * scale);
+            out[i] = Math.min(cap, drawn[i] * scale);
         }
         return out;
     }

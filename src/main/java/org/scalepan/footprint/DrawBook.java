@@ -2,6 +2,7 @@ package org.scalepan.footprint;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
@@ -20,7 +21,8 @@ public final class DrawBook {
     private final int draws;
     private final Optional<Exchange> exchange;
     private final Map<Stream, double[]> streams = new ConcurrentHashMap<>();
-    private final Map<String, double[]> values = new ConcurrentHashMap<>();
+    private final Set<Stream> used = ConcurrentHashMap.newKeySet();
+    private final Map<Factor, double[]> values = new ConcurrentHashMap<>();
 
     /**
      * One source of chance behind an answer.
@@ -41,11 +43,16 @@ public final class DrawBook {
         /** So many numbers of a stream: scores, or for a choice numbers from 0 to below 1. */
         double[] draw(Stream stream, int count);
 
+        /** So many values of a factor: its reading at its scores. */
+        default double[] values(String factor, Distribution reading, int count) {
+            double[] drawn = new double[count];
+            reading.fill(draw(new Stream(factor, false), count), drawn);
+            return drawn;
+        }
+
         /** Random numbers by seed. */
         static Source seeded(long seed) {
-            return (stream, count) -> stream.choice()
-                    ? Draws.uniforms(stream.id(), seed, count)
-                    : KeptScores.of(stream.id(), seed, count);
+            return new Seeded(seed);
         }
 
         /** The same seed once more: numbers that have nothing to do with those of {@link #seeded}. */
@@ -56,6 +63,35 @@ public final class DrawBook {
             };
         }
     }
+
+    /** Draws by seed, those kept that were drawn before. */
+    private record Seeded(long seed) implements Source {
+        @Override
+        public double[] draw(Stream stream, int count) {
+            return KeptDraws.of(stream, seed, count);
+        }
+
+        @Override
+        public double[] values(String factor, Distribution reading, int count) {
+            return KeptDraws.values(factor, reading, seed, count);
+        }
+    }
+
+    /** Some places of another book. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
+    private record Part(DrawBook whole, int[] places) implements Source {
+        @Override
+        public double[] draw(Stream stream, int count) {
+            return at(places, whole.read(stream));
+        }
+
+        @Override
+        public double[] values(String factor, Distribution reading, int count) {
+            return at(places, whole.values(factor, reading));
+        }
+    }
+
+    private record Factor(String id, Distribution reading) {}
 
     /** A stream that is read from another book. */
     private record Exchange(Stream stream, DrawBook from, DrawBook others) {}
@@ -89,10 +125,10 @@ public final class DrawBook {
     /**
      * The same book at some places only, for what is not wanted at all of them. Draw i of it is draw {@code places[i]} of this one.
      *
-     * @param places valid indices of draws
+     * @param places valid indices of draws, rising
      */
     public DrawBook only(int[] places) {
-        return new DrawBook((stream, count) -> at(places, read(stream)), places.length);
+        return places.length == draws ? this : new DrawBook(new Part(this, places), places.length);
     }
 
     private static double[] at(int[] places, double[] all) {
@@ -109,7 +145,7 @@ public final class DrawBook {
 
     /** The streams that were read so far, by id. */
     public SortedSet<Stream> streams() {
-        return new TreeSet<>(streams.keySet());
+        return new TreeSet<>(used);
     }
 
     /** The standard normal scores of a factor. Shared: callers must not write to them. */
@@ -117,19 +153,32 @@ public final class DrawBook {
         return read(new Stream(factor, false));
     }
 
-    /**
-     * The draws of a factor's value. Drawn once for each id; the id must always come with the same distribution. Shared: callers
-     * must not write to them.
-     */
+    /** The draws of a factor's value. Drawn once for each reading. Shared: callers must not write to them. */
     public double[] values(String factor, Distribution reading) {
-        if (exchange.isPresent() && !exchange.get().stream().equals(new Stream(factor, false))) {
+        Stream stream = new Stream(factor, false);
+        boolean exchanged = exchange.isPresent() && exchange.get().stream().equals(stream);
+        if (exchange.isPresent() && !exchanged) {
             return exchange.get().others().values(factor, reading);
         }
-        return values.computeIfAbsent(factor, id -> {
+        return values.computeIfAbsent(new Factor(factor, reading), key -> {
+            if (!exchanged) {
+                used.add(stream);
+                return source.values(factor, reading, draws);
+            }
             double[] drawn = new double[draws];
-            reading.fill(scores(id), drawn);
+            reading.fill(read(stream), drawn);
             return drawn;
         });
+    }
+
+    /** The same as {@link #values} for what is seldom used twice, such as a finding; the caller may write to them. */
+    public double[] ownValues(String factor, Distribution reading) {
+        if (!(source instanceof Part)) {
+            return values(factor, reading).clone();
+        }
+        double[] drawn = new double[draws];
+        reading.fill(scores(factor), drawn);
+        return drawn;
     }
 
     /** Uniform draws for a choice, such as which study a draw of a mixture comes from. Shared: callers must not write to them. */
@@ -142,6 +191,9 @@ public final class DrawBook {
             Exchange other = exchange.get();
             return (other.stream().equals(stream) ? other.from() : other.others()).read(stream);
         }
-        return streams.computeIfAbsent(stream, one -> source.draw(one, draws));
+        return streams.computeIfAbsent(stream, one -> {
+            used.add(one);
+            return source.draw(one, draws);
+        });
     }
 }

@@ -18,6 +18,7 @@ public final class Footprint {
     private final String boundary;
     private final Optional<String> warmingSet;
     private final double[] draws;
+    private final boolean positive;
 
     /**
      * @param indicator indicator id, for instance {@code ghg}
@@ -40,6 +41,7 @@ public final class Footprint {
         this.boundary = boundary;
         this.warmingSet = warmingSet;
         this.draws = draws;
+        this.positive = allPositive(draws);
     }
 
     public String indicator() {
@@ -69,6 +71,10 @@ public final class Footprint {
 
     /** True when every draw is above zero, as a ratio needs; a footprint with credits may not be. */
     public boolean isPositive() {
+        return positive;
+    }
+
+    private static boolean allPositive(double[] draws) {
         for (double draw : draws) {
             if (!(draw > 0)) {
                 return false;
@@ -82,12 +88,20 @@ public final class Footprint {
         return Probability.ofLess(draws, other.draws);
     }
 
+    /**
+     * Draw by draw, this footprint over another and the other over this, summed up.
+     *
+     * @param other positive, as this one must be
+     * @param coverage share of the draws inside the intervals
+     */
+    public Summary.OfRatio ratioTo(Footprint other, double coverage) {
+        requireSameQuestion(other);
+        return Summary.ofRatio(draws, other.draws, coverage);
+    }
+
     /** Draw by draw, this footprint over another: how many times more. */
     public double[] dividedBy(Footprint other) {
-        if (other.draws.length != draws.length) {
-            throw new IllegalArgumentException(
-                    "footprints of different questions: " + draws.length + " draws and " + other.draws.length);
-        }
+        requireSameQuestion(other);
         double[] ratio = new double[draws.length];
         for (int i = 0; i < ratio.length; i++) {
             ratio[i] = draws[i] / other.draws[i];
@@ -102,5 +116,12 @@ public final class Footprint {
      */
     public Summary summary(double coverage) {
         return Summary.of(draws, coverage);
+    }
+
+    private void requireSameQuestion(Footprint other) {
+        if (other.draws.length != draws.length) {
+            throw new IllegalArgumentException(
+                    "footprints of different questions: " + draws.length + " draws and " + other.draws.length);
+        }
     }
 }

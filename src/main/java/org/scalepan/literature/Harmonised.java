@@ -32,8 +32,7 @@ public record Harmonised(
 
     /** Draws of this result on the ruler of the question. */
     public double[] draw(DrawBook book) {
-        double[] values = new double[book.size()];
-        reading.fill(book.scores(result.finding()), values);
+        double[] values = book.ownValues(result.finding(), reading);
         steps.forEach(step -> step.apply(values, book));
         return values;
     }

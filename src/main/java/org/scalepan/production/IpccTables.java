@@ -1,5 +1,7 @@
 package org.scalepan.production;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -34,6 +36,13 @@ public final class IpccTables {
     private final Map<String, List<IpccRow>> uncertainties;
     private final Map<String, Optional<String>> broader = new HashMap<>();
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
+    private final Map<List<String>, Optional<Factor>> soilFactors = new ConcurrentHashMap<>();
+    private final Map<List<String>, Optional<String>> groups = new ConcurrentHashMap<>();
+    /** Rows of a bulk run ask for the same few places again and again. */
+    private final Cache<Wanted, Optional<IpccRow>> found =
+            Caffeine.newBuilder().maximumSize(10_000).build();
+
+    private record Wanted(String quantity, Where where) {}
 
     /** The tables of every edition that a library has been asked for. */
     private record Shelf(Map<String, IpccTables> editions) {}
@@ -103,6 +112,10 @@ public final class IpccTables {
 
     /** The row that fits best. */
     public Optional<IpccRow> find(String quantity, Where where) {
+        return found.get(new Wanted(quantity, where), wanted -> search(wanted.quantity, wanted.where));
+    }
+
+    private Optional<IpccRow> search(String quantity, Where where) {
         List<String> categories = outwards(where.category());
         List<String> regions = regions(where);
         List<String> climates = outwards(where.climate());
@@ -207,6 +220,11 @@ public final class IpccTables {
     }
 
     private Optional<Factor> soilRow(String quantity, String input, String climate) {
+        return soilFactors.computeIfAbsent(
+                List.of(quantity, input, climate), unused -> readSoilRow(quantity, input, climate));
+    }
+
+    private Optional<Factor> readSoilRow(String quantity, String input, String climate) {
         return library.table("soil_n2o").rows().stream()
                 .filter(row -> row.text("edition").equals(edition)
                         && row.text("quantity").equals(quantity)
@@ -250,6 +268,10 @@ public final class IpccTables {
     }
 
     private Optional<String> grouped(String place, String scheme) {
+        return groups.computeIfAbsent(List.of(place, scheme), unused -> readGroup(place, scheme));
+    }
+
+    private Optional<String> readGroup(String place, String scheme) {
         for (String around : library.regions().outwards(place)) {
             Optional<String> found = library.table("ipcc_regions").rows().stream()
                     .filter(row -> row.text("edition").equals(edition)

@@ -1,5 +1,7 @@
 package org.scalepan.uncertainty;
 
+import java.util.Arrays;
+
 /**
  * A sum that carries along what each addition rounds off, as exact as one in twice the precision. Without a branch, so that several
  * can run side by side; the order of the additions is fixed, so the same draws give the same bits on every machine.
@@ -7,56 +9,72 @@ package org.scalepan.uncertainty;
  * <p>Source: Ogita, Rump and Oishi (2005), Accurate sum and dot product, SIAM J. Sci. Comput. 26, 1955–1988, algorithm 4.4.
  */
 final class CompensatedSum {
-    private double sum;
-    private double lost;
+    /** Sums side by side, each over its own draws: loops over arrays, which the machine runs several steps at a time. */
+    private static final int LANES = 256;
+
+    private final double[] sums = new double[LANES];
+    private final double[] lost = new double[LANES];
 
     private CompensatedSum() {}
 
     /** The sum of the values. */
     static double of(double[] values) {
-        return ofDeviations(values, 0, false);
+        CompensatedSum sum = new CompensatedSum();
+        double[] terms = new double[LANES];
+        for (int from = 0; from < values.length; from += LANES) {
+            sum.add(taken(values, from, 0, terms));
+        }
+        return sum.total();
     }
 
     /** The sum of the squared deviations from a centre. */
     static double ofSquares(double[] values, double centre) {
-        return ofDeviations(values, centre, true);
-    }
-
-    private static double ofDeviations(double[] values, double centre, boolean squared) {
-        CompensatedSum a = new CompensatedSum();
-        CompensatedSum b = new CompensatedSum();
-        CompensatedSum c = new CompensatedSum();
-        CompensatedSum d = new CompensatedSum();
-        int i = 0;
-        for (; i + 3 < values.length; i += 4) {
-            a.add(term(values[i], centre, squared));
-            b.add(term(values[i + 1], centre, squared));
-            c.add(term(values[i + 2], centre, squared));
-            d.add(term(values[i + 3], centre, squared));
+        CompensatedSum sum = new CompensatedSum();
+        double[] terms = new double[LANES];
+        for (int from = 0; from < values.length; from += LANES) {
+            square(taken(values, from, centre, terms), centre);
+            sum.add(terms);
         }
-        for (; i < values.length; i++) {
-            a.add(term(values[i], centre, squared));
+        return sum.total();
+    }
+
+    /** The next values, and after the last of them as many rests as there are lanes left. */
+    private static double[] taken(double[] values, int from, double rest, double[] terms) {
+        int count = Math.min(LANES, values.length - from);
+        System.arraycopy(values, from, terms, 0, count);
+        Arrays.fill(terms, count, LANES, rest);
+        return terms;
+    }
+
+    private static void square(double[] terms, double centre) {
+        for (int lane = 0; lane < LANES; lane++) {
+            double deviation = terms[lane] - centre;
+            terms[lane] = deviation * deviation;
         }
-        a.add(b);
-        a.add(c);
-        a.add(d);
-        return a.sum + a.lost;
     }
 
-    private static double term(double value, double centre, boolean squared) {
-        double deviation = value - centre;
-        return squared ? deviation * deviation : deviation;
+    private void add(double[] terms) {
+        for (int lane = 0; lane < LANES; lane++) {
+            double term = terms[lane];
+            double sum = sums[lane];
+            double next = sum + term;
+            double taken = next - sum;
+            lost[lane] += (sum - (next - taken)) + (term - taken);
+            sums[lane] = next;
+        }
     }
 
-    private void add(CompensatedSum other) {
-        add(other.sum);
-        lost += other.lost;
-    }
-
-    private void add(double term) {
-        double next = sum + term;
-        double taken = next - sum;
-        lost += (sum - (next - taken)) + (term - taken);
-        sum = next;
+    /** The lanes added up in the same way. */
+    private double total() {
+        double total = 0;
+        double rest = 0;
+        for (int lane = 0; lane < LANES; lane++) {
+            double next = total + sums[lane];
+            double taken = next - total;
+            rest += (total - (next - taken)) + (sums[lane] - taken);
+            rest += lost[lane];
+            total = next;
+        }
+        return total + rest;
     }
 }

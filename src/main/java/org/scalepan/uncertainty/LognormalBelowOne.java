@@ -36,6 +36,14 @@ public record LognormalBelowOne(Lognormal untruncated) implements Distribution {
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);
         double kept = probabilityBelowOne(untruncated);
+        if (kept == 1) {
+            // So far below 1 that nothing is cut off.
+            untruncated.fill(scores, out);
+            for (int i = 0; i < out.length; i++) {
+                out[i] = Math.min(1, out[i]);
+            }
+            return;
+        }
         for (int i = 0; i < out.length; i++) {
             out[i] = atProbability(StandardNormal.probabilityBelow(scores[i]), kept);
         }

@@ -1,5 +1,7 @@
 package org.scalepan.uncertainty;
 
+import java.util.Arrays;
+
 /**
  * Quantiles of draws: linear between neighbouring order statistics, with the first draw at probability 0 and the last at 1.
  *
@@ -35,6 +37,32 @@ public final class Quantiles {
         double[] quantiles = new double[ps.length];
         for (int i = 0; i < ps.length; i++) {
             quantiles[i] = between(draws.length, ps[i], neighbours[2 * i], neighbours[2 * i + 1]);
+        }
+        return quantiles;
+    }
+
+    /**
+     * Several quantiles of the draws, and the same of their reciprocals: the k-th reciprocal from below is that of the k-th draw from
+     * above, so one search serves both.
+     *
+     * @param draws at least one, all finite and above zero
+     * @param ps probabilities within 0 and 1
+     * @return the quantiles of the draws, then those of the reciprocals
+     * @throws IllegalArgumentException when there are no draws, one is not finite, or a probability is outside 0 and 1
+     */
+    static double[][] ofBothWays(double[] draws, double... ps) {
+        Require.allFinite("draw", draws);
+        int[] ranks = ranks(draws.length, ps);
+        int[] both = Arrays.copyOf(ranks, 2 * ranks.length);
+        for (int i = 0; i < ranks.length; i++) {
+            both[ranks.length + i] = draws.length - 1 - ranks[i];
+        }
+        double[] neighbours = OrderStatistics.at(draws, both);
+        double[][] quantiles = new double[2][ps.length];
+        for (int i = 0; i < ps.length; i++) {
+            quantiles[0][i] = between(draws.length, ps[i], neighbours[2 * i], neighbours[2 * i + 1]);
+            int mirrored = ranks.length + 2 * i;
+            quantiles[1][i] = between(draws.length, ps[i], 1 / neighbours[mirrored], 1 / neighbours[mirrored + 1]);
         }
         return quantiles;
     }

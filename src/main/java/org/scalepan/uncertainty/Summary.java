@@ -51,9 +51,54 @@ public record Summary(
     public static Summary of(double[] draws, double coverage) {
         requireCoverage(coverage);
         requireDraws(draws.length);
+        return of(draws, coverage, Quantiles.of(draws, probabilities(draws.length, coverage)));
+    }
+
+    /**
+     * A ratio, draw by draw, read both ways.
+     *
+     * @param forth the first over the second
+     * @param back the second over the first
+     */
+    public record OfRatio(Summary forth, Summary back) {}
+
+    /**
+     * Sums up the ratio of two quantities both ways, for little more than the price of one: what stands k-th from below in the one
+     * ratio stands k-th from above in the other.
+     *
+     * @param over at least two, all above zero
+     * @param under as many, all above zero
+     * @param coverage of the equal-tailed intervals, 0.5 to 0.99
+     * @throws IllegalArgumentException when draws are too few, not equally many or a ratio is not finite, or the coverage is out of
+     *     range
+     */
+    public static OfRatio ofRatio(double[] over, double[] under, double coverage) {
+        requireCoverage(coverage);
+        requireDraws(over.length);
+        Require.sameLength("draws above the line", over, "draws below it", under);
+        double[] forth = divided(over, under);
+        double[] back = divided(under, over);
+        Require.allFinite("ratio", back);
+        double[][] q = Quantiles.ofBothWays(forth, probabilities(over.length, coverage));
+        return new OfRatio(of(forth, coverage, q[0]), of(back, coverage, q[1]));
+    }
+
+    private static double[] divided(double[] over, double[] under) {
+        double[] ratio = new double[over.length];
+        for (int i = 0; i < ratio.length; i++) {
+            ratio[i] = over[i] / under[i];
+        }
+        return ratio;
+    }
+
+    /** The ends of the interval, the median, and the quantiles about it from which its standard error comes. */
+    private static double[] probabilities(int draws, double coverage) {
         double tail = (1 - coverage) / 2;
-        double reach = Math.min(0.5, Z_95 * 0.5 / Math.sqrt(draws.length));
-        double[] q = Quantiles.of(draws, tail, 0.5 - reach, 0.5, 0.5 + reach, 1 - tail);
+        double reach = Math.min(0.5, Z_95 * 0.5 / Math.sqrt(draws));
+        return new double[] {tail, 0.5 - reach, 0.5, 0.5 + reach, 1 - tail};
+    }
+
+    private static Summary of(double[] draws, double coverage, double[] q) {
         double mean = CompensatedSum.of(draws) / draws.length;
         double variance = CompensatedSum.ofSquares(draws, mean) / (draws.length - 1);
         return new Summary(

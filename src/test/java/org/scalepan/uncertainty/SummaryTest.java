@@ -110,4 +110,34 @@ class SummaryTest {
                     IllegalArgumentException.class, () -> Summary.of(draws, 0.9).times(wrong));
         }
     }
+
+    @Test
+    void a_ratio_summed_up_both_ways_says_what_each_way_says_by_itself() {
+        java.util.SplittableRandom random = new java.util.SplittableRandom(11);
+        for (int draws : new int[] {2, 3, 200, 1000, 4001}) {
+            double[] over = random.doubles(draws, 0.1, 9).toArray();
+            double[] under = random.doubles(draws, 0.1, 9).toArray();
+            double[] forth = new double[draws];
+            double[] back = new double[draws];
+            for (int i = 0; i < draws; i++) {
+                forth[i] = over[i] / under[i];
+                back[i] = under[i] / over[i];
+            }
+
+            Summary.OfRatio ratio = Summary.ofRatio(over, under, 0.9);
+
+            org.junit.jupiter.api.Assertions.assertEquals(Summary.of(forth, 0.9), ratio.forth());
+            Summary alone = Summary.of(back, 0.9);
+            // A reciprocal of a rounded ratio may be the next double of the ratio turned round.
+            assertNear(alone.low(), ratio.back().low());
+            assertNear(alone.median(), ratio.back().median());
+            assertNear(alone.high(), ratio.back().high());
+            assertNear(alone.mean(), ratio.back().mean());
+            assertNear(alone.meanStandardError(), ratio.back().meanStandardError());
+        }
+    }
+
+    private static void assertNear(double expected, double actual) {
+        org.junit.jupiter.api.Assertions.assertEquals(expected, actual, 1e-13 * Math.abs(expected));
+    }
 }
