@@ -14,6 +14,7 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.SpreadKind;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.uncertainty.StandardNormal;
 
 /**
  * One study's ratio reference ÷ product.
@@ -40,6 +41,15 @@ public record PairedStudy(
     public enum Origin {
         PRINTED,
         COMPUTED
+    }
+
+    /**
+     * An end of the band of the ratio.
+     *
+     * @param probability that the ratio lies below it, between 0 and 1
+     */
+    public double quantile(double probability) {
+        return StrictMath.exp(lnMean + StandardNormal.score(probability) * Math.sqrt(lnVariance));
     }
 
     /** The central ratio: so many times less. */

@@ -159,8 +159,7 @@ final class BriefPage {
                                         && one.ruler()
                                                 .boundary()
                                                 .equals(check.question().ruler().boundary()))
-                        .map(one -> one.study().study() + " "
-                                + org.scalepan.quantity.Print.ratio(one.study().central()))
+                        .map(one -> one.study().study() + " " + one.band())
                         .toList());
     }
 

@@ -17,7 +17,6 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.PairedStudy;
-import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Summary;
 
@@ -275,13 +274,12 @@ final class ClaimWords {
     }
 
     private String found(PairedFinding one) {
-        String band = one.low().isPresent() && one.high().isPresent()
-                ? Print.ratio(one.low().getAsDouble()) + " to "
-                        + Print.ratio(one.high().getAsDouble())
-                : Print.ratio(one.study().central());
-        String origin = one.study().origin() == PairedStudy.Origin.PRINTED ? " (printed" : " (from its two results";
-        return band + " times " + basis(one.ruler()) + " in "
-                + label(one.study().study()) + origin + ")";
+        String said = one.band() + " times " + basis(one.ruler());
+        // What is computed here is not the paper's own sentence, and must not be quoted as if it were.
+        return one.study().origin() == PairedStudy.Origin.PRINTED
+                ? said + " in " + label(one.study().study()) + " (printed)"
+                : said + ", computed here from two results of "
+                        + label(one.study().study()) + " with their spreads";
     }
 
     private String label(String source) {
@@ -322,7 +320,7 @@ final class ClaimWords {
 
     private Instead instead(Cell cell) {
         Cell.Bounds bounds = cell.bounds().orElseThrow();
-        String where = capital(basis(cell.ruler())) + ", ";
+        String where = elsewhereThanAsked(cell) + capital(basis(cell.ruler())) + ", ";
         String behind = " with 90 % probability (" + amounts(cell) + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
             return new Instead(
@@ -350,6 +348,14 @@ final class ClaimWords {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
+    }
+
+    /** A sentence on another boundary must not pass for one on the boundary asked. */
+    private String elsewhereThanAsked(Cell cell) {
+        return cell.ruler().boundary().equals(question.ruler().boundary())
+                ? ""
+                : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
+                        + "; on another boundary only: ";
     }
 
     /** Without a reference: what the product causes at least. */

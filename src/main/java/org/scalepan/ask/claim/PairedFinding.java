@@ -11,6 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.PairedRatio;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
@@ -85,6 +86,17 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
         return List.of(straight ? new double[] {low, high} : new double[] {1 / high, 1 / low});
     }
 
+    /** The ratio as it is said: the band that the paper prints, else the ratio with its band of 90 %, else the ratio alone. */
+    public String band() {
+        if (low.isPresent() && high.isPresent()) {
+            return Print.ratio(low.getAsDouble()) + " to " + Print.ratio(high.getAsDouble());
+        }
+        return study.origin() == PairedStudy.Origin.PRINTED
+                ? Print.ratio(study.central())
+                : Print.ratio(study.central()) + " (" + Print.ratio(study.quantile(0.05)) + " to "
+                        + Print.ratio(study.quantile(0.95)) + ")";
+    }
+
     /** Whether a ratio reaches a claim. */
     public enum Reach {
         YES,
@@ -103,9 +115,10 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
      * @param times the ratio claimed
      */
     public Reach reaches(double times) {
-        if (low().orElse(study().central()) >= times) {
+        boolean computed = study.origin() == PairedStudy.Origin.COMPUTED;
+        if (low.orElse(computed ? study.quantile(0.05) : study.central()) >= times) {
             return Reach.YES;
         }
-        return high().orElse(study().central()) < times ? Reach.NO : Reach.STRADDLES;
+        return high.orElse(computed ? study.quantile(0.95) : study.central()) < times ? Reach.NO : Reach.STRADDLES;
     }
 }
