@@ -41,7 +41,7 @@ record Reply(int status, Map<String, String> headers, String body) {
         sent.putAll(headers);
         sent.forEach(request::header);
         try {
-            HttpResponse<byte[]> response = CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
+            HttpResponse<byte[]> response = heard(request.build());
             Map<String, String> replied = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
             response.headers().map().forEach((name, values) -> replied.put(name, String.join(", ", values)));
             return new Reply(response.statusCode(), replied, new String(response.body(), StandardCharsets.UTF_8));
@@ -50,6 +50,19 @@ record Reply(int status, Map<String, String> headers, String body) {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new AssertionError("no reply to " + question, e);
+        }
+    }
+
+    /** A body refused by its length is refused before it has come; whoever still writes may then lose the refusal, and asks again. */
+    private static HttpResponse<byte[]> heard(HttpRequest request) throws IOException, InterruptedException {
+        for (int attempt = 1; ; attempt++) {
+            try {
+                return CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray());
+            } catch (IOException e) {
+                if (attempt == 5) {
+                    throw e;
+                }
+            }
         }
     }
 
