@@ -311,7 +311,6 @@ class UnitChainTest {
                 assertInstanceOf(ChainStep.Exact.class, path.steps().get(0)).why());
     }
 
-    /** Milk is sold by the kilogram that is drunk: bought, it is edible as it is. */
     @Test
     void meal_is_sold_as_it_is_eaten_and_says_so() {
         ChainStep.Exact step = assertInstanceOf(
