@@ -15,8 +15,7 @@ import org.scalepan.uncertainty.Summary;
 /** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
 class FootprintTest {
     private static Footprint of(double... draws) {
-        return new Footprint(
-                "ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN, "farm-gate", Optional.of("ar6-100"), draws);
+        return new Footprint("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN, "farm-gate", Optional.of("ar6-100"), draws);
     }
 
     @Test

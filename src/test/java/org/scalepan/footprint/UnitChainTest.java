@@ -284,8 +284,7 @@ class UnitChainTest {
     @Test
     void the_same_unit_needs_no_step() {
         assertEquals(
-                List.of(),
-                ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
+                List.of(), ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
     }
 
     /** Carcass weight of an insect is refused in either direction, whatever else is known of it. */
@@ -346,10 +345,10 @@ class UnitChainTest {
                 ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, KG_CARCASS))
                         .steps()
                         .get(0);
-        ChainStep.Published own = (ChainStep.Published)
-                ((ChainPath.Found) chain("beef-beef-herd", "fresh", "poore-nemecek-2018").path(KG_EDIBLE, KG_PROTEIN))
-                        .steps()
-                        .get(0);
+        ChainStep.Published own = (ChainStep.Published) ((ChainPath.Found)
+                        chain("beef-beef-herd", "fresh", "poore-nemecek-2018").path(KG_EDIBLE, KG_PROTEIN))
+                .steps()
+                .get(0);
 
         assertTrue(assumed.factor().spreadIsAssumed());
         assertFalse(printed.factor().spreadIsAssumed());

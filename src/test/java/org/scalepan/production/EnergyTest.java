@@ -143,23 +143,28 @@ class EnergyTest {
     /** Ember 2026: Ghana 452.86 g CO2e per kWh in 2023, the world 471.84 g in 2024. */
     @Test
     void the_year_and_the_place_of_an_intensity_are_told_where_they_are_not_those_of_the_records() {
-        Inventory other = farm().in("ghana")
-                .year(2020)
-                .energy("grid-electricity", 100)
-                .inventory();
+        Inventory other =
+                farm().in("ghana").year(2020).energy("grid-electricity", 100).inventory();
         Inventory nowhere = farm().energy("grid-electricity", 100).inventory();
 
-        assertEquals("intensity of grid-electricity of 2023, the nearest year held", gap(other, "year").filledWith());
-        assertEquals("intensity of grid-electricity of world, 2024", gap(nowhere, "region").filledWith());
+        assertEquals(
+                "intensity of grid-electricity of 2023, the nearest year held",
+                gap(other, "year").filledWith());
+        assertEquals(
+                "intensity of grid-electricity of world, 2024",
+                gap(nowhere, "region").filledWith());
         assertEquals(1, gap(nowhere, "region").rows().size());
         assertFalse(Tally.gaps(nowhere).contains("year"), "no year was given that could be another");
-        assertEquals(List.of(gap(other, "year").rows()), List.of(List.of("ember-2026.grid-electricity.ghg-life-cycle.ghana.2023")));
+        assertEquals(
+                List.of(gap(other, "year").rows()),
+                List.of(List.of("ember-2026.grid-electricity.ghg-life-cycle.ghana.2023")));
     }
 
     @ParameterizedTest
     @CsvSource({"ghana, 0.45286", "senegal, 0.47184"})
     void the_intensity_that_would_be_taken_can_be_asked_for(String place, double intensity) {
-        FarmRecords records = farm().in(place).energy("grid-electricity", 1).farm().records();
+        FarmRecords records =
+                farm().in(place).energy("grid-electricity", 1).farm().records();
 
         assertEquals(
                 intensity,
@@ -184,8 +189,7 @@ class EnergyTest {
         assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.ENERGY), 0.0);
         assertEquals(
                 26 * 47.3,
-                Tally.yearly(
-                        inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY),
+                Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY),
                 1e-9);
         assertTrue(Tally.gaps(inventory).stream().noneMatch("energy"::equals));
     }

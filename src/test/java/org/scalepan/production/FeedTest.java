@@ -171,7 +171,8 @@ class FeedTest {
     @ParameterizedTest
     @CsvSource({"ECONOMIC, 0.62", "MASS, 0.93"})
     void of_two_published_allocations_the_one_asked_for_is_taken(Burden burden, double printed) {
-        Inventory inventory = fed(Fed.of("compound-dairy-feed", 100).burden(burden)).inventory();
+        Inventory inventory =
+                fed(Fed.of("compound-dairy-feed", 100).burden(burden)).inventory();
 
         assertEquals(100 * printed, ghg(inventory), 1e-9);
         assertFalse(Tally.gaps(inventory).contains("feed/compound-dairy-feed/burden"), inventory::toString);

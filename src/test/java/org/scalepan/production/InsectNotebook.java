@@ -85,8 +85,7 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
 
     /** Frass that was weighed and not analysed. */
     public InsectNotebook frassWeighed(double kilograms, Fate fate) {
-        frass = Optional.of(
-                new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), fate, false));
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), fate, false));
         return this;
     }
 

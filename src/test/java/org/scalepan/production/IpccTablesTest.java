@@ -135,7 +135,8 @@ class IpccTablesTest {
         Optional<String> developed = Optional.of("ipcc.developed-countries");
 
         assertEquals(47, cell(tables, "enteric-ef", in("other-cattle", "asia").developed(developed)), 0.0);
-        assertEquals(2, cell(tables, "enteric-ef", in("other-cattle", "all-regions").developed(developed)), 0.0);
+        assertEquals(
+                2, cell(tables, "enteric-ef", in("other-cattle", "all-regions").developed(developed)), 0.0);
         assertEquals(1, cell(tables, "enteric-ef", in("other-cattle", "all-regions")), 0.0);
     }
 
@@ -153,7 +154,8 @@ class IpccTablesTest {
     void what_one_edition_does_not_print_is_not_taken_from_the_other() {
         assertEquals("none", id(of2006(), "vs-rate", in("swine", "asia")));
         assertEquals("none", id(of2019(), "vs-per-head", in("buffalo", "asia")));
-        assertEquals("none", id(of2006(), "frac-leach-ms", Where.of("all-animals").manure("mms.dry-lot", "cool")));
+        assertEquals(
+                "none", id(of2006(), "frac-leach-ms", Where.of("all-animals").manure("mms.dry-lot", "cool")));
     }
 
     @Test
@@ -201,8 +203,7 @@ class IpccTablesTest {
     })
     void a_productivity_asked_for_comes_before_the_mean(
             String quantity, String animals, String region, String productivity, double printed) {
-        assertEquals(
-                printed, cell(of2019(), quantity, Where.of(animals).in("ipcc." + region, productivity)), 0.0);
+        assertEquals(printed, cell(of2019(), quantity, Where.of(animals).in("ipcc." + region, productivity)), 0.0);
     }
 
     /** A mean of 60 invented beside the 5 kg of 2019, table 10.10, for goats of low productivity. */
@@ -230,9 +231,7 @@ class IpccTablesTest {
     })
     void a_manure_system_with_a_row_of_its_own_takes_it(String system, double printed) {
         assertEquals(
-                printed,
-                cell(of2019(), "frac-gas-ms", Where.of("dairy-cattle").manure(system, "any-climate")),
-                0.0);
+                printed, cell(of2019(), "frac-gas-ms", Where.of("dairy-cattle").manure(system, "any-climate")), 0.0);
     }
 
     /** Table 10.21 knows one EF3 of solid storage, covered or not: 0.005 in 2006, 0.010 in 2019. */
@@ -271,10 +270,8 @@ class IpccTablesTest {
     /** Slurry in a temperate place may be 37 or 41 % in table 10.17 of 2019: the zone is not guessed. */
     @Test
     void a_row_of_one_zone_never_stands_for_all_that_is_as_warm() {
-        assertEquals(
-                "none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.liquid-slurry", "temperate")));
-        assertEquals(
-                "none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.solid-storage", "any-climate")));
+        assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.liquid-slurry", "temperate")));
+        assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.solid-storage", "any-climate")));
     }
 
     /** 3 % for a tropical zone invented beside the 5 % that table 10.17 of 2019 prints for warm places. */
@@ -307,9 +304,9 @@ class IpccTablesTest {
     /** 2019, table 10.22: daily spreading loses 7 % of the nitrogen, 5 to 60 %. */
     @Test
     void printed_limits_are_the_95_percent_interval_about_the_default() {
-        Factor lost = of2019()
-                .factor(of2019().find("frac-gas-ms", Where.of("swine").manure("mms.daily-spread", "any-climate"))
-                        .orElseThrow());
+        Factor lost = of2019().factor(
+                        of2019().find("frac-gas-ms", Where.of("swine").manure("mms.daily-spread", "any-climate"))
+                                .orElseThrow());
 
         assertEquals("ipcc-2019.frac-gas-ms.all-animals.daily-spread", lost.id());
         assertEquals(Optional.of(lost.id()), lost.row());
@@ -325,8 +322,8 @@ class IpccTablesTest {
 
     @Test
     void a_default_without_limits_is_that_number_and_no_other() {
-        Distribution cow = of2019()
-                .factor(of2019().find("enteric-ef", in("dairy-cattle", "africa")).orElseThrow())
+        Distribution cow = of2019().factor(of2019().find("enteric-ef", in("dairy-cattle", "africa"))
+                        .orElseThrow())
                 .reading();
 
         assertEquals(76, cow.quantile(0.001), 0.0, "table 10.11 of 2019");
@@ -346,7 +343,10 @@ class IpccTablesTest {
         Factor about = of2019().uncertainty(quantity, "this.row").orElseThrow();
 
         assertEquals(1, about.central(), 1e-9);
-        assertEquals(upperOverLower, about.reading().quantile(0.975) / about.reading().quantile(0.025), 1e-3);
+        assertEquals(
+                upperOverLower,
+                about.reading().quantile(0.975) / about.reading().quantile(0.025),
+                1e-3);
     }
 
     @Test
@@ -364,7 +364,9 @@ class IpccTablesTest {
     void an_uncertainty_that_2019_does_not_restate_is_that_of_2006() {
         assertEquals(
                 Optional.of("ipcc-2006.uncertainty-enteric-tier1.all-animals"),
-                of2019().uncertainty("uncertainty-enteric-tier1", "row").orElseThrow().row());
+                of2019().uncertainty("uncertainty-enteric-tier1", "row")
+                        .orElseThrow()
+                        .row());
         assertEquals(
                 Optional.of("ipcc-2019.uncertainty-ef3.all-animals"),
                 of2019().uncertainty("uncertainty-ef3", "row").orElseThrow().row());
@@ -394,8 +396,7 @@ class IpccTablesTest {
         "frac-leach, all,  tropical-dry,  ipcc-2019.frac-leach.all.dry",
         "frac-leach, all,  tropical-wet,  ipcc-2019.frac-leach.all.wet"
     })
-    void nitrogen_on_soils_goes_by_input_and_moisture(
-            String quantity, String input, String climate, String expected) {
+    void nitrogen_on_soils_goes_by_input_and_moisture(String quantity, String input, String climate, String expected) {
         assertEquals(expected, of2019().soil(quantity, input, climate).id());
     }
 

@@ -110,10 +110,11 @@ class OneThingChangedTest {
     void records_with_one_thing_changed_are_otherwise_the_same_records() {
         assertEquals(
                 Set.of("feed"),
-                changed(records(), records().withFeed(List.of(Fed.of("maize", 50).use()))));
+                changed(
+                        records(),
+                        records().withFeed(List.of(Fed.of("maize", 50).use()))));
         assertEquals(
-                Set.of("energy"),
-                changed(records(), records().withEnergy(List.of(new EnergyUse("diesel", 5, false)))));
+                Set.of("energy"), changed(records(), records().withEnergy(List.of(new EnergyUse("diesel", 5, false)))));
         assertEquals(Set.of("water"), changed(records(), records().withWater(7)));
         assertEquals(
                 Set.of("transport"),
@@ -127,7 +128,13 @@ class OneThingChangedTest {
 
     @Test
     void what_was_changed_is_what_was_asked_for() {
-        assertEquals(50, records().withFeed(List.of(Fed.of("maize", 50).use())).feed().get(0).kilograms());
+        assertEquals(
+                50,
+                records()
+                        .withFeed(List.of(Fed.of("maize", 50).use()))
+                        .feed()
+                        .get(0)
+                        .kilograms());
         assertEquals(OptionalDouble.of(7), records().withWater(7).water());
         FarmRecords spread = records().withAreas(OptionalDouble.of(80), OptionalDouble.of(90));
         assertEquals(OptionalDouble.of(80), spread.buildingArea());
@@ -146,8 +153,7 @@ class OneThingChangedTest {
                 Set.of("harvest", "sold", "processing"),
                 changed(
                         farm(),
-                        farm().withHarvest(
-                                        new Harvest.Weighed(500), OptionalDouble.of(200), List.of(drying(300)))));
+                        farm().withHarvest(new Harvest.Weighed(500), OptionalDouble.of(200), List.of(drying(300)))));
         assertEquals(Set.of("processing"), changed(farm(), farm().withProcessing(List.of())));
         assertEquals(Set.of("mortality"), changed(farm(), farm().withMortality(0.3)));
         assertEquals(Set.of("price"), changed(farm(), farm().withPrice(9)));

@@ -175,8 +175,10 @@ class EnergyNeedTest {
     @Test
     void a_heifer_needs_more_energy_for_the_same_gain_than_a_bull() {
         Animal young = new Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
-        double heifer = EnergyNeed.of(young, new Coefficients(0.322, 0, 0.8, 0.10)).growth();
-        double bull = EnergyNeed.of(young, new Coefficients(0.322, 0, 1.2, 0.10)).growth();
+        double heifer =
+                EnergyNeed.of(young, new Coefficients(0.322, 0, 0.8, 0.10)).growth();
+        double bull =
+                EnergyNeed.of(young, new Coefficients(0.322, 0, 1.2, 0.10)).growth();
 
         assertEquals(Math.pow(1.2 / 0.8, 0.75), heifer / bull, 1e-12);
     }

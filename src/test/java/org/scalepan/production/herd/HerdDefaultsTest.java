@@ -72,7 +72,9 @@ class HerdDefaultsTest {
         Inventory told = beasts(animals).manure(system, 1).inventory();
 
         assertEquals(told.flows(), open.flows());
-        assertEquals("all in " + system + " (common practice, no source)", gap(open, "manure").filledWith());
+        assertEquals(
+                "all in " + system + " (common practice, no source)",
+                gap(open, "manure").filledWith());
         assertFalse(Tally.gaps(told).contains("manure"));
     }
 
@@ -85,10 +87,10 @@ class HerdDefaultsTest {
                 .climate("warm-temperate-moist")
                 .inventory();
 
+        assertEquals(Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
         assertEquals(
-                Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
-        assertEquals(
-                "warm-temperate-moist: the middle of the tables' climates", gap(open, "climate").filledWith());
+                "warm-temperate-moist: the middle of the tables' climates",
+                gap(open, "climate").filledWith());
         assertFalse(Tally.gaps(told).contains("climate"));
     }
 
@@ -137,16 +139,18 @@ class HerdDefaultsTest {
 
     @Test
     void a_methane_conversion_that_was_measured_is_taken_and_is_no_gap() {
-        HerdNotebook notebook = herd("dairy-cattle", 3)
-                .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 100)
-                .tier2(cow(10, 65), "stall");
+        HerdNotebook notebook =
+                herd("dairy-cattle", 3).ipcc("ipcc.asia").gives(Kind.LIVE, 100).tier2(cow(10, 65), "stall");
         Herd herd = notebook.herd();
         Herd.Cattle cattle = herd.cattle().orElseThrow();
         Herd measured = herd.withYields(
                 herd.yields(),
                 Optional.of(new Herd.Cattle(
-                        cattle.animal(), cattle.activity(), cattle.kind(), OptionalDouble.of(3.25), cattle.crudeProtein())));
+                        cattle.animal(),
+                        cattle.activity(),
+                        cattle.kind(),
+                        OptionalDouble.of(3.25),
+                        cattle.crudeProtein())));
         Inventory inventory = HerdBooks.inventory(library, measured);
 
         assertEquals(
@@ -169,7 +173,11 @@ class HerdDefaultsTest {
         Inventory inventory = herd("other-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(Kind.LIVE, 100)
-                .tier2(new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60), "large-areas", kind, OptionalDouble.empty())
+                .tier2(
+                        new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60),
+                        "large-areas",
+                        kind,
+                        OptionalDouble.empty())
                 .inventory();
 
         assertEquals(
@@ -194,10 +202,8 @@ class HerdDefaultsTest {
 
     @Test
     void feed_that_was_weighed_is_not_reckoned_from_the_need_for_energy_once_more() {
-        HerdNotebook cows = herd("dairy-cattle", 1)
-                .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 100)
-                .tier2(cow(10, 65), "stall");
+        HerdNotebook cows =
+                herd("dairy-cattle", 1).ipcc("ipcc.asia").gives(Kind.LIVE, 100).tier2(cow(10, 65), "stall");
         assertTrue(Tally.yearly(cows.inventory(), "feed by energy need", Flux.FEED_DRY_MATTER) > 0);
 
         Inventory weighed = cows.feed("maize", 500).inventory();
@@ -297,7 +303,8 @@ class HerdDefaultsTest {
                 .gives(Kind.LIVE, 20)
                 .inventory();
         assertEquals(
-                "not counted: no factor for buffalo in the tables", gap(buffalo, "enteric methane").filledWith());
+                "not counted: no factor for buffalo in the tables",
+                gap(buffalo, "enteric methane").filledWith());
         assertEquals(
                 "not counted: no volatile solids of buffalo in the tables",
                 gap(buffalo, "manure methane").filledWith());
@@ -306,7 +313,10 @@ class HerdDefaultsTest {
                 gap(buffalo, "nitrous oxide").filledWith());
         assertEquals(List.of(), buffalo.flows());
 
-        Inventory aerated = beasts("swine").manure("mms.aerobic-treatment", 1).climate("cool").inventory();
+        Inventory aerated = beasts("swine")
+                .manure("mms.aerobic-treatment", 1)
+                .climate("cool")
+                .inventory();
         List<String> told = aerated.gaps().stream()
                 .filter(gap -> gap.field().equals("manure/mms.aerobic-treatment"))
                 .map(Gap::filledWith)
@@ -363,8 +373,9 @@ class HerdDefaultsTest {
         assertEquals(
                 "eggs of ducks counted with the composition of hen eggs",
                 gap(ducks, "yield/eggs_kg").filledWith());
-        assertFalse(Tally.gaps(herd("layers", 10).in("kenya").gives(Kind.EGGS, 100).inventory())
-                .contains("yield/eggs_kg"));
+        assertFalse(
+                Tally.gaps(herd("layers", 10).in("kenya").gives(Kind.EGGS, 100).inventory())
+                        .contains("yield/eggs_kg"));
         assertEquals(List.of(), Tally.remarks(beasts("goats").inventory(), Remark.METHOD));
     }
 

@@ -30,7 +30,8 @@ class FrassTest {
     private final Library library = Libraries.readAnew();
 
     private InsectNotebook farm(String product) {
-        return InsectNotebook.of(library, product, 1000).feed(Fed.of("wheat-bran", 3000).moisture(0.10));
+        return InsectNotebook.of(library, product, 1000)
+                .feed(Fed.of("wheat-bran", 3000).moisture(0.10));
     }
 
     private static double n2o(Inventory inventory, String how) {
@@ -47,7 +48,8 @@ class FrassTest {
     /** Table 10.21: EF3 0.01; table 10.22, other animals: 12 % lost as gas, 2 % leached; table 11.3: EF4 0.01 and EF5 0.011. */
     @Test
     void frass_in_store_gives_nitrous_oxide_like_solid_manure_of_other_animals() {
-        Inventory inventory = farm("mealworm").frass(100, 0.03, Fate.STORED, false).inventory();
+        Inventory inventory =
+                farm("mealworm").frass(100, 0.03, Fate.STORED, false).inventory();
 
         assertEquals(3 * 0.01 * TO_N2O, n2o(inventory, "stored"), 1e-9);
         assertEquals(3 * 0.12 * 0.01 * TO_N2O, n2o(inventory, "volatilised"), 1e-9);
@@ -60,12 +62,15 @@ class FrassTest {
     /** Tables 11.1 and 11.3 of 2019: EF1 0.01; 21 % lost as gas at EF4 0.01; 24 % leached at EF5 0.011, as in a wet climate. */
     @Test
     void frass_on_a_field_gives_nitrous_oxide_like_organic_fertiliser() {
-        Inventory inventory = farm("mealworm").frass(100, 0.03, Fate.SPREAD, false).inventory();
+        Inventory inventory =
+                farm("mealworm").frass(100, 0.03, Fate.SPREAD, false).inventory();
 
         assertEquals(3 * 0.01 * TO_N2O, n2o(inventory, "spread"), 1e-9);
         assertEquals(3 * 0.21 * 0.01 * TO_N2O, n2o(inventory, "volatilised"), 1e-9);
         assertEquals(3 * 0.24 * 0.011 * TO_N2O, n2o(inventory, "leached"), 1e-9);
-        assertEquals("leaching counted as in a wet climate", gap(inventory, "frass/climate").filledWith());
+        assertEquals(
+                "leaching counted as in a wet climate",
+                gap(inventory, "frass/climate").filledWith());
     }
 
     /** Amorim et al. 2024: 3.18 % N in frass of mealworms. */
@@ -74,16 +79,18 @@ class FrassTest {
         Inventory inventory = farm("mealworm").frassWeighed(100, Fate.STORED).inventory();
 
         assertEquals(3.18 * 0.01 * TO_N2O, n2o(inventory, "stored"), 1e-6);
-        assertEquals(List.of("amorim-2024.mealworm.nitrogen"), gap(inventory, "frass/nitrogen").rows());
+        assertEquals(
+                List.of("amorim-2024.mealworm.nitrogen"),
+                gap(inventory, "frass/nitrogen").rows());
     }
 
     /** Crickets' frass has no published nitrogen: 2 700 kg dry bran x 17.403 % less 1 000 kg of crickets x 20.5 %, over 6.25. */
     @Test
     void where_none_is_published_for_the_species_nitrogen_is_that_of_feed_less_larvae() {
-        Inventory inventory = farm("house-cricket").frassWeighed(100, Fate.STORED).inventory();
+        Inventory inventory =
+                farm("house-cricket").frassWeighed(100, Fate.STORED).inventory();
 
-        assertEquals(
-                (2700 * 0.17403 - 1000 * 0.205) / 6.25 * 0.01 * TO_N2O, n2o(inventory, "stored"), 1e-4);
+        assertEquals((2700 * 0.17403 - 1000 * 0.205) / 6.25 * 0.01 * TO_N2O, n2o(inventory, "stored"), 1e-4);
         assertEquals(
                 "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise",
                 gap(inventory, "frass/nitrogen").filledWith());
@@ -129,7 +136,8 @@ class FrassTest {
     /** 4.5719 kg CO2e per kg N of bought fertiliser (European standard value of 2019, from memory, AR4). */
     @Test
     void a_credit_is_taken_where_it_is_asked_for_and_is_called_a_method() {
-        Inventory credited = farm("mealworm").frass(100, 0.03, Fate.SPREAD, true).inventory();
+        Inventory credited =
+                farm("mealworm").frass(100, 0.03, Fate.SPREAD, true).inventory();
         Inventory plain = farm("mealworm").frass(100, 0.03, Fate.SPREAD, false).inventory();
         Flow credit = credited.flows().stream()
                 .filter(flow -> flow.stage() == Stage.CREDIT)

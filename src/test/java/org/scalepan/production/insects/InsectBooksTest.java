@@ -403,7 +403,9 @@ class InsectBooksTest {
                 .process("freezing", 600, "grid-electricity")
                 .inventory();
 
-        assertEquals(List.of("physics.freezing.heat-floor"), gap(inventory, "processing/freezing/energy").rows());
+        assertEquals(
+                List.of("physics.freezing.heat-floor"),
+                gap(inventory, "processing/freezing/energy").rows());
     }
 
     @Test
@@ -421,7 +423,12 @@ class InsectBooksTest {
     void the_rule_by_which_the_burden_was_parted_is_named(CoProductRule rule, String named) {
         assertEquals(
                 named,
-                mealworms().coProduct("oil", 300, 4).allocate(rule, 8).inventory().output().allocation());
+                mealworms()
+                        .coProduct("oil", 300, 4)
+                        .allocate(rule, 8)
+                        .inventory()
+                        .output()
+                        .allocation());
     }
 
     @Test
