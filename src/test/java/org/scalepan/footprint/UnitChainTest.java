@@ -258,6 +258,15 @@ class UnitChainTest {
                 missing(chain("migratory-locust", "fresh", NO_SOURCE), KG_LIVE, KG_PROTEIN));
     }
 
+    /** A hundred grams of protein are no further away than a kilogram of it: the definition between them is not missing. */
+    @Test
+    void what_is_true_by_definition_is_never_missing() {
+        assertEquals(
+                "no way from kg live weight to 100 g protein for migratory-locust (fresh): this library has no edible fraction"
+                        + " (edible-fraction per kg-live) and no protein content (protein per kg-edible) for it",
+                missing(chain("migratory-locust", "fresh", NO_SOURCE), KG_LIVE, HUNDRED_G_PROTEIN));
+    }
+
     @ParameterizedTest
     @CsvSource({"house-cricket", "mealworm", "black-soldier-fly", "palm-weevil"})
     void insects_have_no_carcass(String insect) {
