@@ -100,8 +100,8 @@ public final class Sentences {
         double value = versus.less().value();
         return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
-                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; fewer than "
-                        + Likelihood.FEWEST_STUDIES + " studies on a side are too few for a likelihood.");
+                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "
+                        + Likelihood.WITHHELD + ", are too few for a likelihood.");
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */

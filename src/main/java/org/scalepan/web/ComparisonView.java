@@ -121,9 +121,7 @@ final class ComparisonView {
             likelihood(item.quote(), versus)
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put(
-                                    "likelihood_withheld",
-                                    "fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side"));
+                            () -> less.put("likelihood_withheld", Likelihood.WITHHELD));
         });
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item.paired()));

@@ -101,8 +101,7 @@ final class ClaimWords {
         double probability = asked.probability().orElseThrow().value();
         String likelihood = asked.bearsLikelihood()
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : "; fewer than " + Likelihood.FEWEST_STUDIES
-                        + " studies on a side are too few for a likelihood, the evidence is thin";
+                : "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin";
         return where + ", " + ratio(asked) + ", and " + (times() == 1 ? "less" : "at least " + said() + " times")
                 + " comes out in "
                 + Sentences.share(probability) + " of the draws: "
@@ -376,9 +375,7 @@ final class ClaimWords {
     private static String thin(Cell cell) {
         String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
         return "."
-                + (cell.bearsLikelihood()
-                        ? ""
-                        : " Fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side: the evidence is thin.")
+                + (cell.bearsLikelihood() ? "" : " " + capital(Likelihood.WITHHELD) + ": the evidence is thin.")
                 + animals;
     }
 
