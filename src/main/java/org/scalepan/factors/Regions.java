@@ -12,6 +12,8 @@ public final class Regions {
     /** The root of the tree: a question that names no region asks for the world. */
     public static final String WORLD = "world";
 
+    private static final String AREA = "area";
+
     private final Map<String, Region> byId = new LinkedHashMap<>();
 
     Regions(Collection<Region> regions) {
@@ -37,6 +39,26 @@ public final class Regions {
             region = region.get().parent().flatMap(this::find);
         }
         return chain;
+    }
+
+    /**
+     * Where a factor about a place may be looked for, nearest first: the region itself and what contains it, and beside each of these
+     * the areas hung in it that cut across the tree, such as the European Union in Europe. An area may not hold the place asked for,
+     * but is nearer to it than the world. The world's own areas (such as the OECD) are near to nothing and left out.
+     */
+    public List<String> nearestFirst(String id) {
+        List<String> places = new ArrayList<>();
+        for (String place : outwards(id)) {
+            places.add(place);
+            if (!place.equals(WORLD)) {
+                byId.values().stream()
+                        .filter(region -> region.level().equals(AREA)
+                                && region.parent().filter(place::equals).isPresent()
+                                && !places.contains(region.id()))
+                        .forEach(region -> places.add(region.id()));
+            }
+        }
+        return places;
     }
 
     /** True when {@code inner} is {@code outer} or lies inside it. */
