@@ -358,6 +358,7 @@ class OpenApiContractTest {
                     "quality-patterns",
                     "form-mix",
                     "lower-bound",
+                    "retail-feed-factor",
                     "computed-beside-published",
                     "fresh-beside-dried",
                     "missing-values",
