@@ -22,31 +22,47 @@ public final class SubstitutionSentences {
         this.question = substitution.question();
     }
 
-    /** {@code 23 (12 to 40)}, with a sign where it is below zero. */
+    /** {@code 23 (12 to 40)}, with a sign where it is below zero; both ends to the nearest. */
     public static String interval(Summary summary) {
         return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
                 + Print.footprint(summary.high()) + ")";
     }
 
+    /**
+     * The same of what is avoided. The unfavourable end is the one that is quoted, so here as there it is rounded against the
+     * programme and never in its favour.
+     */
+    public static String avoidedInterval(Summary avoided) {
+        return Print.footprint(avoided.median()) + " (" + Print.footprint(unfavourable(avoided)) + " to "
+                + Print.footprint(avoided.high()) + ")";
+    }
+
     /** What is avoided, or what more is caused, or that it may be either. */
     public static String avoided(Summary avoided, String unit) {
         if (avoided.low() > 0) {
-            return interval(avoided) + " " + unit + " avoided";
+            return avoidedInterval(avoided) + " " + unit + " avoided";
         }
+        String most = Print.footprint(-unfavourable(avoided));
         if (avoided.high() < 0) {
-            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to "
-                    + Print.footprint(-avoided.low()) + ") " + unit + " more than without it";
+            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to " + most + ") "
+                    + unit + " more than without it";
         }
-        return "anything from " + Print.footprint(-avoided.low()) + " more to " + Print.footprint(avoided.high())
-                + " less (" + unit + "), so that no saving can be claimed";
+        return "anything from " + most + " more to " + Print.footprint(avoided.high()) + " less (" + unit
+                + "), so that no saving can be claimed";
     }
 
-    /** The figure to quote: the unfavourable end of the interval, never rounded in one's own favour. */
+    /** The figure to quote: the unfavourable end of the interval, with the share of the draws that are no worse. */
     public static String conservative(Summary avoided, String unit) {
+        String draws = " in " + plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3)) + " % of the draws";
         return avoided.low() > 0
-                ? "at least " + SignificantFigures.text(SignificantFigures.floor(avoided.low(), FIGURES), FIGURES) + " "
-                        + unit + " avoided"
-                : "no saving: at the unfavourable end about " + Print.footprint(-avoided.low()) + " " + unit + " more";
+                ? "at least " + Print.footprint(unfavourable(avoided)) + " " + unit + " avoided" + draws
+                : "no saving: up to " + Print.footprint(-unfavourable(avoided)) + " " + unit + " more" + draws;
+    }
+
+    private static double unfavourable(Summary avoided) {
+        return avoided.low() > 0
+                ? SignificantFigures.floor(avoided.low(), FIGURES)
+                : SignificantFigures.ceiling(avoided.low(), FIGURES);
     }
 
     /** Everything in one paragraph. */
