@@ -84,7 +84,7 @@ export default {
     circulating: "Where it comes from",
     instead: "You may write instead",
     "instead-holds": "You may write",
-    "instead-said": "{per}, {boundary}, {product} causes at least {times} times less {indicator} than {reference}, with 90 % probability.",
+    "instead-said": "{per}, {boundary}, {product} causes at least {times} times less {indicator} than {reference}, in 90 % of the draws.",
     copy: "Copy the sentence",
   },
   chart: {

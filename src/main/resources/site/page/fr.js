@@ -101,7 +101,7 @@ export default {
     "elsewhere-animal": "Cela laisse de côté aliments, énergie et logement ; ce n’est pas l’empreinte d’un produit.",
     silent: "Aucun résultat publié sur {product} ou {reference} ne peut être posé sur cette règle.", "no-product": "Aucun résultat publié sur {product} ne peut être posé sur cette règle.",
     reasoning: "Tout le raisonnement (en anglais)", circulating: "D’où cela vient", instead: "Vous pouvez écrire à la place", "instead-holds": "Vous pouvez écrire",
-    "instead-said": "{per}, {boundary}, {product} est au moins {times} fois moins lourd en {indicator} que {reference}, avec une probabilité de 90 %.",
+    "instead-said": "{per}, {boundary}, {product} est au moins {times} fois moins lourd en {indicator} que {reference}, dans 90 % des tirages.",
     copy: "Copier la phrase",
   },
   chart: {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
@@ -88,6 +89,19 @@ public final class Sentences {
             text.append(", ").append(quote.studiesFromMemory()).append(" from memory");
         }
         return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
+    }
+
+    /** Who says a paired ratio: the study, and where it took a side from. */
+    public static String study(PairedStudy paired) {
+        return paired.study()
+                + paired.borrowed()
+                        .product()
+                        .map(from -> ", product from " + from)
+                        .orElse("")
+                + paired.borrowed()
+                        .reference()
+                        .map(from -> ", reference from " + from)
+                        .orElse("");
     }
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */

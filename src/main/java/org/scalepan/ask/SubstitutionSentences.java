@@ -96,7 +96,10 @@ public final class SubstitutionSentences {
                     String how = timesLess >= 1
                             ? Print.ratio(timesLess) + " times less than "
                             : Print.ratio(1 / timesLess) + " times as much as ";
-                    return "one study of both (" + ratio.cited().source() + ") says that "
+                    return "one study of both (" + ratio.cited().source()
+                            + ratio.referenceFrom()
+                                    .map(from -> ", reference from " + from)
+                                    .orElse("") + ") says that "
                             + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
                             + ratio.reference() + ", " + ratio.per() + ", " + ratio.boundary();
                 })

@@ -160,6 +160,8 @@ final class ClaimView {
                 .times()
                 .ifPresent(k -> node.put("reaches_claim", one.reaches(k).id()));
         node.put("origin", one.study().origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+        Json.put(node, "product_from", one.study().borrowed().product());
+        Json.put(node, "reference_from", one.study().borrowed().reference());
         node.set("rows", Json.texts(one.study().rows()));
         return node;
     }

@@ -149,6 +149,8 @@ final class ComparisonView {
             one.put("ln_mean", Numbers.rounded(ratio.lnMean()));
             one.put("ln_variance", Numbers.rounded(ratio.lnVariance()));
             one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+            Json.put(one, "product_from", ratio.borrowed().product());
+            Json.put(one, "reference_from", ratio.borrowed().reference());
             one.set("rows", Json.texts(ratio.rows()));
             one.set("notes", Json.texts(ratio.notes()));
         }
@@ -282,7 +284,7 @@ final class ComparisonView {
                 .forEach(study -> words.append(" One study gives the ratio itself: ")
                         .append(Print.ratio(study.central()))
                         .append(" (")
-                        .append(study.study())
+                        .append(Sentences.study(study))
                         .append(")."));
         return words.toString();
     }

@@ -258,7 +258,7 @@ class ComparePageTest {
         assertTrue(
                 svg.startsWith("<svg") && !svg.contains("var(--") && !svg.contains("class="),
                 "looks travel with the file");
-        assertTrue(svg.contains("with 90 % probability"), "the sentence stands under the picture");
+        assertTrue(svg.contains("in 90 % of the draws"), "the sentence stands under the picture");
         // PNG, third edition, section 5.2: the first bytes of every file.
         assertEquals("89504e470d0a1a0a", java.util.HexFormat.of().formatHex(png, 0, 8));
         assertTrue(png.length > 20_000, "a picture of " + png.length + " bytes");
