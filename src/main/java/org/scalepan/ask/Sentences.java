@@ -86,7 +86,9 @@ public final class Sentences {
                 .filter(region -> !region.equals(Regions.WORLD))
                 .ifPresent(region -> text.append(" in ").append(region));
         if (quote.studiesFromMemory() > 0) {
-            text.append(", ").append(quote.studiesFromMemory()).append(" from memory");
+            boolean all = quote.studiesFromMemory() == quote.studies();
+            String many = all ? (quote.studies() == 1 ? "" : "all ") : quote.studiesFromMemory() + " ";
+            text.append(", ").append(many).append("from memory");
         }
         return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
     }

@@ -198,6 +198,18 @@ class ClaimCheckTest {
         assertTrue(boundaries.containsAll(List.of("animal", "farm-gate")), boundaries::toString);
     }
 
+    @Test
+    void what_is_ruled_out_by_the_form_of_a_footprint_is_given_no_probability() {
+        ClaimCheck none = Said.checked(asked(), "mealworm", "", new Claimed.None())
+                .checks()
+                .get(0);
+        ClaimCheck less = Said.check(asked(), "mealworm", "beef", 1);
+
+        assertEquals(Verdict.FAILS, none.asked().verdict());
+        assertTrue(none.cells().stream().allMatch(cell -> cell.probability().isEmpty()));
+        assertTrue(less.asked().probability().isPresent());
+    }
+
     /** c11, fernandez-rios-2026: allocation alone moves one mealworm footprint 2.2 times. */
     @Test
     void one_footprint_of_mealworm_is_several_because_of_allocation_among_others() {
