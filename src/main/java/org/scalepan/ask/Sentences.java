@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.scalepan.factors.Regions;
+import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
@@ -82,9 +83,9 @@ public final class Sentences {
             return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
         }
         StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
-        quote.regionUsed()
-                .filter(region -> !region.equals(Regions.WORLD))
-                .ifPresent(region -> text.append(" in ").append(region));
+        if (quote.evidence() instanceof Evidence.Some some && !some.regionUsed().equals(Regions.WORLD)) {
+            text.append(" in ").append(some.regionWords());
+        }
         if (quote.studiesFromMemory() > 0) {
             boolean all = quote.studiesFromMemory() == quote.studies();
             String many = all ? (quote.studies() == 1 ? "" : "all ") : quote.studiesFromMemory() + " ";

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.scalepan.factors.PairedRatio;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
@@ -101,9 +104,23 @@ public final class SubstitutionSentences {
                                     .map(from -> ", reference from " + from)
                                     .orElse("") + ") says that "
                             + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
-                            + ratio.reference() + ", " + ratio.per() + ", " + ratio.boundary();
+                            + reference(change, ratio) + ", per " + unit(ratio) + ", "
+                            + new Sentences(change.ruler(), 0.9).boundary();
                 })
                 .toList();
+    }
+
+    private static String reference(YearlyChange change, PairedRatio ratio) {
+        return change.baseline().stream()
+                .map(Standing::product)
+                .filter(product -> product.id().equals(ratio.reference()))
+                .map(Product::name)
+                .findFirst()
+                .orElse(ratio.reference());
+    }
+
+    private static String unit(PairedRatio ratio) {
+        return FunctionalUnit.of(ratio.per()).map(FunctionalUnit::words).orElse(ratio.per());
     }
 
     private static String instead(YearlyChange change) {
@@ -128,7 +145,7 @@ public final class SubstitutionSentences {
         String gwp = change.ruler().indicator().isWarming()
                 ? " (" + change.ruler().gwp().name() + ", " + luc + " land-use change where studies tell)"
                 : "";
-        return "boundary " + change.ruler().boundary() + gwp;
+        return new Sentences(change.ruler(), 0.9).boundary() + gwp;
     }
 
     /** For warming alone, or for what was asked first: a paragraph holds no table. */

@@ -24,6 +24,11 @@ public final class Regions {
         return Optional.ofNullable(byId.get(id));
     }
 
+    /** What a region is called inside a sentence, behind "in" or "of". */
+    public String words(String id) {
+        return id.equals(WORLD) ? "the world" : find(id).map(Region::name).orElse(id);
+    }
+
     public Collection<Region> all() {
         return java.util.Collections.unmodifiableCollection(byId.values());
     }

@@ -40,7 +40,7 @@ public final class Pool {
             return new Evidence.None(
                     question,
                     "no published " + question.indicator().id() + " result of "
-                            + question.product().id() + " is in this library" + sibling(),
+                            + question.product().name() + " is in this library" + sibling(),
                     unused);
         }
         Harmonisation harmonisation = new Harmonisation(library, question);
@@ -155,15 +155,16 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(here);
-                return new Evidence.Some(question, studies, region, unused);
+                return new Evidence.Some(
+                        question, studies, region, library.regions().words(region), unused);
             }
         }
         return new Evidence.None(
                 question,
                 "no " + question.indicator().id() + " result of "
-                        + question.product().id() + " (" + question.form()
+                        + question.product().name() + " (" + question.form()
                         + ") can be put on this ruler, " + question.boundary() + " per "
-                        + question.per().id() + ": "
+                        + question.per().words() + ": "
                         + why(),
                 unused);
     }
