@@ -29,6 +29,12 @@ public record Borrowed(Optional<String> product, Optional<String> reference) {
         return new Borrowed(product.or(other::product), reference.or(other::reference));
     }
 
+    /** True where the study measured neither side. */
+    public boolean isGathered() {
+        return Stream.of(product, reference)
+                .allMatch(from -> from.filter(LITERATURE::equals).isPresent());
+    }
+
     /** The source ids. */
     public Stream<String> sources() {
         return Stream.concat(product.stream(), reference.stream()).filter(from -> !from.equals(LITERATURE));

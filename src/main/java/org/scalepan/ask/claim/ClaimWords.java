@@ -269,7 +269,8 @@ final class ClaimWords {
         String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
         return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
                 + " out of one paper " + (paired.size() == 1 ? "is" : "are")
-                + " at least " + said() + " times" + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
+                + (times() == 1 ? " above 1" : " at least " + said() + " times")
+                + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
                 + found + ".");
     }
 
@@ -284,6 +285,9 @@ final class ClaimWords {
 
     /** Which side the paper did not measure itself: {@code its beef is that of de Vries & de Boer 2010}. */
     private String borrowed(PairedFinding one, String before) {
+        if (one.study().borrowed().isGathered()) {
+            return before + "both out of the literature";
+        }
         return Stream.concat(
                         one.study().borrowed().product().map(from -> takenFrom(side.words(), from)).stream(),
                         one.study().borrowed().reference().map(from -> takenFrom(referenceWords(), from)).stream())
