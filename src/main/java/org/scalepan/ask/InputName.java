@@ -95,9 +95,9 @@ public record InputName(Kind kind, String words, List<String> rows) {
         for (Table table : library.tables()) {
             for (Row row : table.rows()) {
                 if (row.optional("id").filter(id::equals).isPresent()) {
-                    Optional<String> quantity = first(row, QUANTITIES);
+                    Optional<String> quantity = Names.of(library).subject(row, QUANTITIES);
                     Optional<String> subject = Names.of(library).subject(row, SUBJECTS);
-                    String words = Stream.concat(quantity.stream().map(InputName::words), subject.stream())
+                    String words = Stream.concat(quantity.stream(), subject.stream())
                             .reduce((one, other) -> one + " of " + other)
                             .orElse(id);
                     boolean chain = row.place().file().endsWith("composition.csv")
@@ -110,10 +110,6 @@ public record InputName(Kind kind, String words, List<String> rows) {
             }
         }
         return new InputName(Kind.FACTOR, line.orElse(words(id.substring(id.lastIndexOf('.') + 1))), List.of());
-    }
-
-    private static Optional<String> first(Row row, List<String> columns) {
-        return columns.stream().flatMap(column -> row.optional(column).stream()).findFirst();
     }
 
     private static List<String> rows(Library library, String id) {

@@ -12,7 +12,9 @@ public final class Names {
             "ingredient", "ingredients",
             "carrier", "energy_carriers",
             "mode", "transport_modes",
-            "material", "materials");
+            "material", "materials",
+            "category", "ipcc_terms",
+            "quantity", "ipcc_terms");
 
     private final Map<String, Map<String, String>> byColumn;
 

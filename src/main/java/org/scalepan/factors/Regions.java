@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The tree of regions, and who stands inside whom. */
 public final class Regions {
@@ -13,6 +14,9 @@ public final class Regions {
     public static final String WORLD = "world";
 
     private static final String AREA = "area";
+    /** Names made of a common noun, and plurals, take the article in English. */
+    private static final Pattern WITH_ARTICLE =
+            Pattern.compile("^(United|European Union|Netherlands|Philippines)|Republic|Federation|countries$|regions$");
 
     private final Map<String, Region> byId = new LinkedHashMap<>();
 
@@ -26,7 +30,8 @@ public final class Regions {
 
     /** What a region is called inside a sentence, behind "in" or "of". */
     public String words(String id) {
-        return id.equals(WORLD) ? "the world" : find(id).map(Region::name).orElse(id);
+        String name = find(id).map(Region::name).orElse(id);
+        return id.equals(WORLD) ? "the world" : WITH_ARTICLE.matcher(name).find() ? "the " + name : name;
     }
 
     public Collection<Region> all() {

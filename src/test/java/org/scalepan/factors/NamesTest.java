@@ -17,6 +17,9 @@ class NamesTest {
         "product, house-cricket, house cricket",
         "ingredient, maize, maize grain",
         "carrier, grid-electricity, grid electricity",
+        "quantity, mcf, methane conversion factor",
+        "category, all-animals, all animals",
+        "quantity, dry-matter, dry matter",
         "fertiliser, ammonium-nitrate, ammonium nitrate"
     })
     void an_id_is_told_by_its_name(String column, String id, String name) {
@@ -25,7 +28,9 @@ class NamesTest {
 
     @Test
     void a_region_is_told_by_its_name() {
-        assertEquals("European Union of 27", LIBRARY.regions().words("eu-27"));
+        assertEquals("the European Union of 27", LIBRARY.regions().words("eu-27"));
+        assertEquals("the United States of America", LIBRARY.regions().words("united-states"));
+        assertEquals("Northern Europe", LIBRARY.regions().words("northern-europe"));
         assertEquals("the world", LIBRARY.regions().words("world"));
     }
 }
