@@ -45,7 +45,9 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
     }
 
     private static Optional<RandomEffects.Pooled> pool(List<PairedStudy> ratios) {
-        if (ratios.size() < 2) {
+        // A ratio without any doubt, such as an own row with equal ends, would outweigh every other: there is no
+        // pooling by variances.
+        if (ratios.size() < 2 || ratios.stream().anyMatch(ratio -> ratio.lnVariance() == 0)) {
             return Optional.empty();
         }
         return Optional.of(RandomEffects.pool(
