@@ -18,6 +18,15 @@ const handy = (times) => Number(times.toPrecision(2));
 export const findings = (side) =>
   (side.evidence ?? []).flatMap((study) => study.findings.map((finding) => ({ ...finding, study: study.study })));
 
+/** What of a side a log scale has no place for, in words; nothing where all of it has. */
+function offScale(side) {
+  const n = findings(side).filter((finding) => !(finding.harmonised_median > 0)).length;
+  return [
+    n > 0 ? t("chart.negative", { n }) : "",
+    side.footprint && !(side.footprint.low > 0) ? t("chart.open-band") : "",
+  ].filter(Boolean).join(" ");
+}
+
 /**
  * A picture in a box.
  *
@@ -69,8 +78,9 @@ export function picture(box, on) {
       const heights = spread(places);
       const reach = Math.max(17, ...heights.map(Math.abs));
       const label = phone ? 36 : 8;
-      const tall = label + 2 * reach + 18;
-      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights };
+      const below = offScale(side);
+      const tall = label + 2 * reach + 18 + (below ? 20 : 0);
+      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights, below };
       y += tall;
       return row;
     });
@@ -142,9 +152,13 @@ export function picture(box, on) {
       return;
     }
     const { low, high, median } = side.footprint;
-    if (low > 0) {
-      lane.append("rect").attr("class", "band").attr("x", x(low)).attr("width", x(high) - x(low)).attr("y", middle - 13)
+    if (high > 0) {
+      // A band that reaches to zero or below has no left end on this scale: it runs out of the picture.
+      const from = low > 0 ? x(low) : left - 10;
+      lane.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", x(high) - from).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
+    }
+    if (median > 0) {
       lane.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 17)
         .attr("y2", middle + 17).attr("aria-hidden", "true");
     }
@@ -157,7 +171,13 @@ export function picture(box, on) {
       const said = isReference || !side.times_less ? figure(median) : times(side.times_less.median);
       second.text(isReference ? `${figure(median)} (${interval(low, high)})` : `${said} · ${under}`);
     }
+    drawBelow(lane, row, left);
     row.marks.forEach((finding, index) => drawResult(lane, row, finding, index, words));
+  }
+
+  /** Says under a row what a log scale has no place for. */
+  function drawBelow(lane, row, left) {
+    if (row.below) lane.append("text").attr("class", "row-under off-scale").attr("x", left).attr("y", row.y + row.tall - 8).text(row.below);
   }
 
   function drawNothing(lane, row, { left, right, phone }) {
@@ -169,7 +189,7 @@ export function picture(box, on) {
         && known.reason.startsWith("its boundary"))
       .map((known) => known.published.boundary))];
     const text = lane.append("text").attr("class", "none-said").attr("x", left + (phone ? 0 : 8)).attr("y", middle + 5);
-    text.append("tspan").text(`${t(phone ? "chart.none-phone" : "chart.none")} `);
+    text.append("tspan").text(`${phone ? t("chart.none-phone") : t("chart.none", { boundary: name("boundary", question.boundary) })} `);
     const way = (words, href, click) => {
       const link = text.append("a").attr("href", href).attr("class", "way");
       link.append("tspan").text(words);
@@ -310,10 +330,12 @@ export function picture(box, on) {
   }
 
   function times(value) {
+    if (!(value > 0)) return t("chart.no-times");
     return value >= 1 ? t("chart.times", { times: figure(value) }) : t("chart.more", { times: figure(1 / value) });
   }
 
   function timesInterval(ratio) {
+    if (!(ratio.low > 0)) return "";
     return ratio.median >= 1 ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low);
   }
 

@@ -1,6 +1,6 @@
 // The words that questions are asked in, as the service lists them.
 import { get } from "./service.js";
-import { capital, name } from "./i18n.js";
+import { capital, name, t } from "./i18n.js";
 import { el, fill } from "./dom.js";
 
 export async function vocabulary(...lists) {
@@ -32,4 +32,14 @@ export function productGroups(products, words = name) {
     capital(name("group", group)),
     products.filter((product) => product.group === group).map((product) => [product.id, words("product", product.id, product.name)]),
   ]);
+}
+
+/** Products to be ticked, in their groups; those without a study of what is asked say so. */
+export function choices(box, products, { chosen, studied, toggle }) {
+  const groups = [...new Set(products.map((product) => product.group))];
+  fill(box, groups.map((group) => el("fieldset", {},
+    el("legend", {}, capital(name("group", group))),
+    products.filter((product) => product.group === group).map((product) => el("label", { class: studied(product) ? "choice" : "choice unstudied" },
+      el("input", { type: "checkbox", value: product.id, checked: chosen.includes(product.id), onchange: (event) => toggle(product.id, event.target.checked) }),
+      " ", capital(name("product", product.id, product.name)), studied(product) ? null : el("small", {}, ` ${t("others.none")}`))))));
 }

@@ -25,6 +25,8 @@ final class PageFiles {
             "farm-chart.js",
             "farm-form.js",
             "farm-more.js",
+            "farm-records.js",
+            "farm-said.js",
             "fr.js",
             "frame.js",
             "i18n.js",
@@ -39,7 +41,7 @@ final class PageFiles {
             "verdict.js",
             "vocabulary.js");
     private static final List<String> INVENTED =
-            List.of("invented-school-superworms.json", "invented-brewery-black-soldier-flies.json");
+            List.of("invented-school-superworms.json", "invented-brewery-black-soldier-flies.json", "invented-allotment-hens.json");
 
     private final Map<String, Answer> files = new HashMap<>();
 
