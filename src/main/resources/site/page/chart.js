@@ -96,9 +96,9 @@ export function picture(box, on) {
         indicator: capital(name("indicator", question.indicator)), boundary: name("boundary", question.boundary), unit: words }));
 
     drawRuled(svg, { left, right, width, height, y, reference, words, phone });
-    const lanes = svg.append("g");
-    for (const row of rows) drawRow(lanes, row, { left, right, width, phone, words });
     if (reference > 0) drawReference(svg, { reference, y });
+    const lanes = svg.append("g").attr("class", "lanes");
+    for (const row of rows) drawRow(lanes, row, { left, right, width, phone, words });
     const overlay = svg.append("g").attr("class", "defensible");
     if (reference > 0) drawFlag(svg, { reference, y, left, right, words });
     moved(question.times_less);
@@ -275,7 +275,8 @@ export function picture(box, on) {
     const flag = svg.append("g").attr("class", "flag").attr("tabindex", 0).attr("role", "slider")
       .attr("aria-label", t("chart.flag-label")).attr("aria-orientation", "horizontal")
       .attr("aria-valuemin", least).attr("aria-valuemax", most);
-    const hair = flag.append("line").attr("class", "hair").attr("y1", 30).attr("y2", y);
+    // What is seen of the staff lies under the words of the rows; what is gripped lies over all.
+    const hair = svg.insert("line", ".lanes").attr("class", "hair").attr("aria-hidden", "true").attr("y1", 28).attr("y2", y);
     const grip = flag.append("line").attr("class", "grip").attr("y1", 20).attr("y2", y);
     const cloth = flag.append("path").attr("class", "cloth");
     const text = flag.append("text").attr("class", "cloth-text").attr("y", 19);
@@ -304,9 +305,9 @@ export function picture(box, on) {
     };
     flag.call(drag()
       .container(svg.node())
-      .on("start", () => flag.classed("held", true))
+      .on("start", () => hair.classed("held", true))
       .on("drag", (event) => set(reference / x.invert(Math.max(left - 9, Math.min(right + 9, event.x))), false))
-      .on("end", () => { flag.classed("held", false); on.claim(question.times_less, true); }));
+      .on("end", () => { hair.classed("held", false); on.claim(question.times_less, true); }));
     flag.on("keydown", (event) => {
       const by = { ArrowLeft: 1.05, ArrowUp: 1.05, ArrowRight: 1 / 1.05, ArrowDown: 1 / 1.05, PageUp: 1.5, PageDown: 1 / 1.5 }[event.key];
       if (!by) return;

@@ -158,6 +158,9 @@ export function notebook({ sentence, more }, words, changed) {
       box.hidden = off;
       own.disabled = off;
     }
+    const said = (...paths) => paths.map((path) => input(path).value.trim()).filter(Boolean);
+    input("harvest.kg_per_year").placeholder = said("harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year").join(" × ")
+      || said("harvest.larvae", "harvest.larvae_per_kg").join(" ÷ ");
     for (const group of more.querySelectorAll(".group")) {
       const n = [...group.querySelectorAll("[name]")].filter((one) => one.value && !one.disabled).length;
       group.querySelector(".filled").textContent = n ? t("farm.filled", { n }) : "";

@@ -2,9 +2,21 @@
 import { el } from "./dom.js";
 import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js";
 
-/** Which others stand beside it: computed by the same rules, or as published. */
-const kind = (side) => (side.product ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
+/** What another is that stands beside it: computed by the same rules, or as published. */
+export const kind = (side) => (side.product ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
 const called = (side) => (side.product ? capital(name("product", side.product, side.name)) : side.system);
+
+/** How the farm stands to another as times less or more, with its interval and whether that leaves open which is more; nothing where no ratio can be told. */
+export function times(side) {
+  if (side.status !== "ok" || !(side.times_less?.low > 0)) return null;
+  const { median, low, high } = side.times_less;
+  const less = median >= 1;
+  return {
+    times: t(less ? "farm.less" : "farm.more", { times: figure(less ? median : 1 / median) }),
+    interval: (less ? interval(low, high) : interval(1 / high, 1 / low)) + (low < 1 && high > 1 ? t("farm.unclear") : ""),
+    product: side.product ? the("product", side.product, side.name) : side.system,
+  };
+}
 
 /** The picture as two tables. */
 export function table(found, farm) {
@@ -31,12 +43,7 @@ export function table(found, farm) {
 
 /** The sentence to write: the figure with its interval, and how it stands to each of the others. */
 export function sentence(found, { farm, product, lower, version }) {
-  const besides = (found.compare ?? []).filter((side) => side.status === "ok" && side.times_less?.low > 0).map((side) => {
-    const { median, low, high } = side.times_less;
-    const less = median >= 1;
-    return t("farm.sentence-beside", { times: t(less ? "farm.less" : "farm.more", { times: figure(less ? median : 1 / median) }),
-      interval: less ? interval(low, high) : interval(1 / high, 1 / low), product: side.product ? the("product", side.product, side.name) : side.system, kind: kind(side) });
-  });
+  const besides = (found.compare ?? []).filter(times).map((side) => t("farm.sentence-beside", { ...times(side), kind: kind(side) }));
   return [
     t("farm.sentence", { name: farm, product, boundary: name("boundary", found.boundary), value: figure(found.footprint.median),
       interval: interval(found.footprint.low, found.footprint.high), unit: unit(found.indicator, found.per) }),

@@ -5,7 +5,7 @@ import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
 import { flattened, systems } from "./farm-records.js";
-import { cells, sentence, table } from "./farm-said.js";
+import { cells, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
 import { capital, figure, interval, name, t, the, unit } from "./i18n.js";
 import { fetched, get, newest, post, Refusal } from "./service.js";
@@ -114,16 +114,10 @@ function show(flat) {
   takeAway(found, flat, lower);
 }
 
-/** How the farm stands to one other, as long as that can be said as times. */
 function besideSaid(side) {
+  const told = times(side);
   const product = side.product ? the("product", side.product, side.name) : side.system;
-  const kind = el("small", {}, ` ${side.product ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed")}`);
-  if (!side.times_less || side.status !== "ok") return [t("farm.beside-none", { product }), kind];
-  const { median, low, high } = side.times_less;
-  if (!(low > 0)) return [t("farm.beside-below", { product }), kind];
-  const less = median >= 1;
-  return [t("farm.beside", { product, times: t(less ? "farm.less" : "farm.more", { times: figure(less ? median : 1 / median) }),
-    interval: less ? interval(low, high) : interval(1 / high, 1 / low) }), kind];
+  return [told ? t("farm.beside", told) : t(side.times_less ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
 }
 
 function lists() {
@@ -263,8 +257,7 @@ async function start() {
     });
   }
   const loads = (key, load) => [el("button", { type: "button", class: "quiet demo", id: key, onclick: load }, t(`farm.${key}`)), " "];
-  fill(at("demos"), Object.entries(farms).map(([key, file]) => loads(key, () => demo(file))));
-  fill(at("demo-hens-place"), t("farm.demo-beside"), " ", loads("demo-hens", hens));
+  fill(at("demos"), Object.entries(farms).map(([key, file]) => loads(key, () => demo(file))), loads("demo-hens", hens));
   addEventListener("hashchange", () => { carried(); compute(); });
   carried();
   await compute();

@@ -16,15 +16,14 @@ const decimals = language === "fr" ? { comma: ",", point: "." } : { point: ".", 
 
 export const today = () => new Intl.DateTimeFormat(language, { dateStyle: "long" }).format(new Date());
 
-/** One thing to copy, with its name. */
+/** One thing to copy, with its name. What is larger than its box is scrolled, and that must go by keyboard too. */
 function copyable(words, id, text) {
-  const shown = el("code", { id }, text);
+  const shown = el("code", { id, tabindex: id === "take-link" ? 0 : null }, text);
   return el("div", { class: "copyable" }, el("h3", {}, words), shown, copyButton(t("take.copy"), () => shown.textContent, () => shown));
 }
 
 /** The same in several ways, one of which is chosen. */
 function chosen(words, id, ways, choiceId) {
-  // What is wider than its box is scrolled, and that must go by keyboard too.
   const shown = el("code", { id, tabindex: 0 }, ways[Object.keys(ways)[0]]());
   const choice = el("select", { id: choiceId, "aria-label": t("take.formula-for"), onchange: () => {
     shown.textContent = ways[choice.value]();
