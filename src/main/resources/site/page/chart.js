@@ -327,6 +327,11 @@ export function picture(box, on) {
     const row = rows[1];
     group.attr("aria-hidden", "true");
     group.append("path").attr("class", "can").attr("d", `M${px} ${row.y + 1}l-5 -0v0l5 8l5 -8Z`);
+    if (box.clientWidth >= narrow) {
+      const toRight = px + 110 < x.range()[1];
+      group.append("text").attr("class", "can-text").attr("x", px + (toRight ? 9 : -9)).attr("y", row.y + 12).attr("text-anchor", toRight ? "start" : "end")
+        .text(t("chart.defensible", { times: figure(defensible) }));
+    }
     group.append("line").attr("class", "can-line").attr("x1", px).attr("x2", px).attr("y1", row.y + 4).attr("y2", row.y + row.tall - 3);
   }
 

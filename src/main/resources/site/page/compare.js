@@ -270,6 +270,7 @@ function takeAway() {
 
 async function start() {
   frame();
+  document.title = t("frame.title");
   const lists = await vocabulary("products", "indicators", "units", "boundaries", "warming-sets", "regions", "claims");
   words = Object.fromEntries(Object.entries(lists).map(([list, items]) => [list, list === "claims" ? items : byId(items)]));
   view = picture(at("chart"), {

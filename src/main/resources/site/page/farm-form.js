@@ -1,6 +1,6 @@
 // The notebook of a year as a form: a sentence with three numbers first, everything else on demand.
 import { el, fill } from "./dom.js";
-import { begun, groups, kindOf, lineOf, lists, measuredBy } from "./farm-records.js";
+import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, together } from "./farm-records.js";
 import { capital, entered, has, name, small, t, typed } from "./i18n.js";
 import { grouped, options, productGroups } from "./vocabulary.js";
 
@@ -184,11 +184,18 @@ export function notebook({ sentence, more }, words, changed) {
     let wrong = false;
     sent = new Map();
     const order = counted();
+    inputs().forEach((one) => mark(one, ""));
     for (const one of inputs()) {
-      mark(one, "");
-      if (one.disabled || one.value.trim() === "") continue;
       const at = lineOf(one.name);
       const place = at ? (order.get(at.list) ?? []).indexOf(at.n) : 0;
+      if (one.disabled) continue;
+      if (one.value.trim() === "") {
+        if (at && place >= 0 && isNeeded(at.list, at.field)) {
+          say(one, t("farm.needed"));
+          wrong = true;
+        }
+        continue;
+      }
       if (place < 0) {
         const begins = begun.includes(at.list) && at.n === 1;
         if (!begins) say(input(`${at.list}.${at.n}.${lists[kindOf(at.list)].needs}`), t("farm.without"));
@@ -208,6 +215,13 @@ export function notebook({ sentence, more }, words, changed) {
       }
       if (doubtful) say(one, t("farm.read-as", { number: typed(value) }));
       flat.set(path, one.dataset.unit === "percent" ? Number((value / 100).toPrecision(12)) : value);
+    }
+    for (const { given, only, unless, needs } of together) {
+      if (!flat.has(given) || flat.get(given) === unless || (only && flat.get(given) !== only)) continue;
+      for (const path of needs.filter((other) => !flat.has(other))) {
+        say(input(path), t("farm.needed"));
+        wrong = true;
+      }
     }
     const hens = [...flat.keys()].some((path) => path.startsWith("hens."));
     if (hens && !(flat.has("hens.heads") && (flat.has("hens.yield.eggs_kg") || flat.has("hens.yield.live_kg")))) {
@@ -263,7 +277,7 @@ export function notebook({ sentence, more }, words, changed) {
 
   const heard = () => { showDependent(); changed(); };
   form.addEventListener("submit", (event) => event.preventDefault());
-  for (const box of [sentence, more]) box.addEventListener("input", heard);
+  for (const box of [sentence, more]) for (const event of ["input", "change"]) box.addEventListener(event, heard);
   draw();
   return { read, write, refuse };
 }

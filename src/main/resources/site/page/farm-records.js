@@ -21,6 +21,17 @@ export const lists = {
   manure: { fields: [pick("system", "manure-systems"), num("share", "percent")], needs: "share" },
 };
 
+/** Entries that say nothing without others: what is given (one value of it, or all but one), and what that calls for. */
+export const together = [
+  { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
+  { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "form", unless: "fresh", needs: ["sold_kg"] },
+  { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
+];
+
+/** Whether a line cannot be sent without this field: what it is of, and what a displaced burden is displaced by. */
+export const isNeeded = (list, field) => field === "displaces" || lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");
+
 /** The lists whose first line is asked for in the sentence. */
 export const begun = ["feed", "energy"];
 

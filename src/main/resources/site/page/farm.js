@@ -60,7 +60,8 @@ async function compute() {
   const { flat, ready } = book.read();
   complain("");
   if (!ready) {
-    if (!answer) fill(at("figure"), el("p", { class: "waiting" }, t("farm.waiting")));
+    if (answer) complain(t("farm.stale"));
+    else fill(at("figure"), el("p", { class: "waiting" }, t("farm.waiting")));
     return;
   }
   const body = question(flat);
@@ -117,7 +118,7 @@ function show(flat) {
 function besideSaid(side) {
   const told = times(side);
   const product = side.product ? the("product", side.product, side.name) : side.system;
-  return [told ? t("farm.beside", told) : t(side.times_less ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
+  return [told ? t("farm.beside", told) : t(side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
 }
 
 function lists() {

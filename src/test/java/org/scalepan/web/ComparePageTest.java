@@ -284,8 +284,8 @@ class ComparePageTest extends PageTest {
                 + " const json = await answer.json(), side = json.items[0];"
                 + " side.evidence[0].findings[0].harmonised_median = -2.5; side.footprint.low = -3; side.times_less.low = -8;"
                 + " return new Response(JSON.stringify(json), {headers: {'Content-Type': 'application/json'}}); };");
-        new Select(browser.at("#luc")).selectByValue("include");
         browser.run("document.getElementById('ruler').open = true");
+        new Select(browser.at("#luc")).selectByValue("include");
         browser.await(
                 "what is not drawn", () -> !browser.all("#chart .off-scale").isEmpty());
 

@@ -196,7 +196,7 @@ class FarmPageTest extends PageTest {
                         + beef.path("studies").asInt() + " studies)"),
                 sentence);
         assertTrue(sentence.contains("It is a lower bound"), sentence);
-        assertTrue(sentence.contains(RunningScalepan.library().version().id()), sentence);
+        assertTrue(sentence.contains(RunningScalepan.library().version().version()), sentence);
         assertTrue(browser.text("#take-citation").contains(RunningScalepan.digest()));
     }
 
@@ -275,14 +275,15 @@ class FarmPageTest extends PageTest {
 
     private static Stream<ObjectNode> recordsOfInsects() {
         return RecordsSent.all().stream()
-                .filter(sent -> sent.at("/system/kind").asText().equals("insects"));
+                .filter(sent -> sent.at("/system/kind").asText().equals("insects")
+                        && sent.at("/system").has("feed"));
     }
 
     @ParameterizedTest
     @MethodSource("recordsOfInsects")
     void every_field_of_the_records_has_a_place_in_the_form(ObjectNode sent) throws Exception {
         ObjectNode system = (ObjectNode) sent.path("system");
-        openWith("/farm#" + flat("", system));
+        openWith("/farm#per=kg-product&" + flat("", system));
         ObjectNode saved = (ObjectNode) saved().path("system");
         if (!system.has("name")) {
             assertEquals("Your farm", saved.remove("name").asText());
@@ -329,7 +330,7 @@ class FarmPageTest extends PageTest {
     }
 
     @Test
-    void what_goes_with_a_displaced_burden_is_asked_only_then() {
+    void what_goes_with_a_displaced_burden_is_asked_only_then() throws Exception {
         openWith(LINK);
         browser.at("[data-group='feed'] summary").click();
         assertFalse(browser.at("[name='feed.1.displaces']").isDisplayed());
@@ -337,8 +338,26 @@ class FarmPageTest extends PageTest {
 
         assertTrue(browser.at("[name='feed.1.displaces']").isDisplayed());
         browser.await(
-                "what the service misses, at its field",
-                () -> browser.text("#field-feed-1-displaces-wrong").contains("displaces goes with burden displaced"));
+                "a word that it is needed",
+                () -> browser.text("#field-feed-1-displaces-wrong").equals("Still needed."));
+        assertTrue(browser.text("#fault").startsWith("The figure below is of before"), browser.text("#fault"));
+        new Select(browser.at("[name='feed.1.displaces']")).selectByValue("maize");
+        browser.await("nothing amiss", () -> !browser.at("#fault").isDisplayed());
+        assertEquals("maize", saved().at("/system/feed/0/displaces").asText());
+    }
+
+    @Test
+    void what_the_service_refuses_is_told_at_its_field() {
+        openWith(LINK);
+        browser.at("[data-group='site'] summary").click();
+        browser.at("[name='water_m3']").sendKeys("-3");
+        browser.await(
+                "the service's word",
+                () -> browser.text("#field-water_m3-wrong").contains("water_m3"));
+
+        assertEquals("true", browser.at("[name='water_m3']").getAttribute("aria-invalid"));
+        // The browser itself notes the refusal.
+        browser.driver().manage().logs().get("browser");
     }
 
     @Test

@@ -23,7 +23,7 @@ class MessagesTest extends PageTest {
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");
 
     private static final Pattern PLURAL = Pattern.compile("/(one|other)$");
-    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\n]+)\"");
+    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\n]*)\"");
     private static final Pattern TEMPLATE = Pattern.compile("`([a-z]+\\.[^`\\n]*)`");
     private static final Pattern MARKED = Pattern.compile("data-t(?:-label)?=\"([^\"]+)\"");
     private static final Pattern ASKED = Pattern.compile("\\bt\\(\"([^\"]+)\"");
