@@ -2,7 +2,7 @@
 import { copyButton } from "./copy.js";
 import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
-import { carry, frame } from "./frame.js";
+import { along, carry, frame } from "./frame.js";
 import { capital, entered, name, t, the, typed, unit } from "./i18n.js";
 import { read, ruler, write } from "./question.js";
 import { address, get, newest, Refusal } from "./service.js";
@@ -31,6 +31,8 @@ const books = {
 };
 
 const product = (id) => words.products.get(id.split(":")[0]);
+const isInsect = (id) => product(id)?.group === "insect";
+const farmOf = (id) => along(`/farm#product=${id.split(":")[0]}`);
 const named = (id) => the("product", id, product(id)?.name);
 
 /** Writes the question into the address: a step that can be gone back, or silently while the flag moves. */
@@ -201,10 +203,9 @@ function notes() {
       el("h3", {}, t("notes.warnings")),
       el("ul", { class: "warnings", lang: "en" }, comparison.warnings.map((warning) => el("li", {}, warning.text))),
     ],
-    comparison.cautions.length === 0 ? null : [
-      el("h3", {}, t("notes.cautions")),
-      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text))),
-    ],
+    comparison.cautions.length === 0 ? null : el("details", {},
+      el("summary", {}, `${t("notes.cautions")} (${comparison.cautions.length})`),
+      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text)))),
     el("details", { class: "references" },
       el("summary", {}, `${t("notes.references")} (${comparison.references.length})`),
       el("ol", { lang: "en" }, comparison.references.map((reference) => el("li", {},
@@ -230,7 +231,7 @@ async function claim() {
       product: question.products[0], reference: question.against, times_less: question.times_less, ...ruler(question) }, signal));
     if (!answer) return;
     at("verdict").dataset.state = "said";
-    sayVerdict(at("verdict"), answer, question);
+    sayVerdict(at("verdict"), answer, { ...question, own: isInsect(question.products[0]) ? farmOf(question.products[0]) : null });
     said = sayInstead(at("instead"), answer, question, (label, text) => copyButton(label, text, () => at("sentence")));
     sayGrid(at("grid"), answer, { ...question, gwpName: gwpName() }, change);
     const instead = answer.say_instead;
@@ -287,8 +288,8 @@ async function start() {
     basis: (boundary) => change({ boundary }),
     label: books.label,
     region: books.region,
-    insect: (id) => product(id)?.group === "insect",
-    farm: (id) => `/farm#product=${id}`,
+    insect: isInsect,
+    farm: farmOf,
   });
   listen();
   controls();

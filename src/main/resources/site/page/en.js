@@ -1,6 +1,7 @@
 /** Every word of the page, in English. `{name}` is filled in; `one` and `other` are chosen by the number `n`. */
 export default {
   interval: "{low} to {high}",
+  colon: ": ",
   unit: "{unit} per {per}",
   share: { below: "under {percent}", above: "over {percent}" },
   names: {
@@ -87,6 +88,7 @@ export default {
     instead: "You may write instead",
     "instead-holds": "You may write",
     "instead-said": "{per}, {boundary}, {product} causes at least {times} times less {indicator} than {reference}, with 90 % probability.",
+    own: "Compute it from a farm’s own records",
     copy: "Copy the sentence",
   },
   chart: {

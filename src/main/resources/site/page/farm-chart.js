@@ -1,6 +1,7 @@
 // A farm's figure: what it is made of, stage by stage, and where it stands beside others, computed or published.
 import { scaleLinear, select } from "./d3.js";
-import { capital, figure, interval, name, share, t, unit } from "./i18n.js";
+import { stagesOf } from "./farm-said.js";
+import { capital, figure, interval, name, t, unit } from "./i18n.js";
 import { drawScale, logScale } from "./scale.js";
 
 const bar = 34;
@@ -17,7 +18,7 @@ export function farmPicture(box) {
     const left = phone ? 14 : 200;
     const right = width - (phone ? 14 : 150);
     const frame = { width, phone, left, right };
-    const stages = (footprint.by_stage ?? []).filter((stage) => stage.value !== 0).sort((one, two) => two.value - one.value);
+    const stages = stagesOf(footprint).filter((stage) => stage.value !== 0).sort((one, two) => two.value - one.value);
     const rows = [
       { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint },
       ...(footprint.compare ?? []).map((side) => ({
@@ -52,7 +53,7 @@ export function farmPicture(box) {
       svg.append("rect").attr("class", `stage stage-${index % 2}`).attr("x", along(Math.min(0, stage.value)))
         .attr("width", Math.max(1.5, Math.abs(along(stage.value) - along(0)))).attr("y", at).attr("height", 22).attr("rx", 2);
       svg.append("text").attr("class", "stage-value").attr("x", width - 8).attr("y", phone ? y + 14 : y + 21).attr("text-anchor", "end")
-        .text([figure(stage.value), stage.share === undefined ? "" : share(stage.share)].filter(Boolean).join(" · "));
+        .text([figure(stage.value), stage.said].filter(Boolean).join(" · "));
     });
     if (values.some((value) => value < 0)) {
       svg.append("line").attr("class", "tick").attr("x1", along(0)).attr("x2", along(0)).attr("y1", 40).attr("y2", 40 + stages.length * tall);

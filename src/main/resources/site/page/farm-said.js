@@ -18,6 +18,13 @@ export function times(side) {
   };
 }
 
+/** The stages with their shares, which only mean something where no stage is a credit. */
+export function stagesOf(found) {
+  const stages = found.by_stage ?? [];
+  const credited = stages.some((stage) => stage.value < 0);
+  return stages.map((stage) => ({ ...stage, said: credited || stage.share === undefined ? "" : share(stage.share) }));
+}
+
 /** The picture as two tables. */
 export function table(found, farm) {
   const words = unit(found.indicator, found.per);
@@ -33,8 +40,8 @@ export function table(found, farm) {
       el("table", { id: "stages-table" },
         el("caption", {}, `${t("farm.made")} (${words})`),
         head(t("farm.stage"), t("farm.value"), t("farm.part")),
-        el("tbody", {}, found.by_stage.map((stage) => el("tr", {}, el("th", { scope: "row" }, name("stage", stage.stage, stage.stage)),
-          el("td", { class: "n" }, figure(stage.value)), el("td", { class: "n" }, stage.share === undefined ? "" : share(stage.share)))))),
+        el("tbody", {}, stagesOf(found).map((stage) => el("tr", {}, el("th", { scope: "row" }, name("stage", stage.stage, stage.stage)),
+          el("td", { class: "n" }, figure(stage.value)), el("td", { class: "n" }, stage.said))))),
       el("table", { id: "beside-table" },
         el("caption", {}, `${t("farm.beside-others")} (${words})`),
         head(t("tables.product"), t("tables.footprint"), t("tables.interval"), t("tables.evidence")),

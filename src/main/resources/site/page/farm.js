@@ -135,7 +135,7 @@ function lists() {
 }
 
 const gaps = (title, found) => (found.length === 0 ? null : el("section", {}, el("h2", {}, title),
-  el("ul", { class: "gaps", lang: "en" }, found.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ").replaceAll("_", " ")), `: ${gap.filled_with}`)))));
+  el("ul", { class: "gaps", lang: "en" }, found.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${gap.filled_with}`)))));
 
 /** What was filled in or left out of the hens: an account with holes must not pass for a clean flock. */
 async function tellHens(hens) {
@@ -165,7 +165,7 @@ function takeAway(found, flat, lower) {
     cells: { name: t("take.cells"), of: (decimal) => cells([found], question.system.name, answer.library, { decimal }) },
     link: link(flat),
     citation: t("take.cite", { version, digest, link: t("farm.cited", { address: new URL("/v1/footprint", location.href).href }), day: today() }),
-    picture: { svg: () => view.svg(), title: `${question.system.name}: ${unit(found.indicator, found.per)}`, fileName: file, caption: [said, t("take.drawn", { version, digest })] },
+    picture: { svg: () => view.svg(), title: `${question.system.name}${t("colon")}${unit(found.indicator, found.per)}`, fileName: file, caption: [said, t("take.drawn", { version, digest })] },
     made: [
       [t("take.csv"), "save-csv", () => save(new Blob([cells(answer.footprints, question.system.name, answer.library, { separator: ",", whole: true })], { type: "text/csv" }), "scalepan-farm.csv")],
       [t("take.workbook"), "save-workbook", () => filed(async () => save(await fetched("/v1/footprint?format=xlsx", question), "scalepan-farm.xlsx"))],

@@ -1,6 +1,7 @@
 /** Les mots de la page en français. Un nom porte son article, comme il se tient dans une phrase. */
 export default {
   interval: "{low} à {high}",
+  colon: " : ",
   unit: "{unit} par {per}",
   share: { below: "moins de {percent}", above: "plus de {percent}" },
   names: {
@@ -104,6 +105,7 @@ export default {
     silent: "Aucun résultat publié sur {product} ou {reference} ne peut être posé sur cette règle.", "no-product": "Aucun résultat publié sur {product} ne peut être posé sur cette règle.",
     reasoning: "Tout le raisonnement (en anglais)", circulating: "D’où cela vient", instead: "Vous pouvez écrire à la place", "instead-holds": "Vous pouvez écrire",
     "instead-said": "{per}, {boundary}, {product} est au moins {times} fois moins lourd en {indicator} que {reference}, avec une probabilité de 90 %.",
+    own: "Le calculer d’après le carnet d’un élevage",
     copy: "Copier la phrase",
   },
   chart: {

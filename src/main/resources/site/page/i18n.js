@@ -28,17 +28,23 @@ export function t(key, values = {}) {
   let message = find(key);
   if (message && typeof message === "object") message = message[plural.select(values.n)] ?? message.other;
   if (typeof message !== "string") return key;
-  return message.replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
+  return spaced(message).replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
 }
+
+/** French sets a space before double signs of punctuation, and no line may break there. */
+const spaced = (message) => (language === "fr" ? message.replace(/ ([:;!?»])/g, "\u00a0$1").replace(/« /g, "«\u00a0") : message);
 
 /** Whether there is a message under a key. */
 export const has = (key) => find(key) !== undefined;
 
+const told = new Map();
+
+/** Remembers the names that the service gives to things of a kind: what a language has no name of its own for is called so. */
+export const learn = (kind, items) => told.set(kind, new Map(items.filter((item) => item.name).map((item) => [item.id, item.name])));
+
 /** The name of something that the service knows, as it stands in a sentence (French: with its article). */
-export function the(kind, id, otherwise = id) {
-  const own = messages.names?.[kind]?.[id] ?? en.names?.[kind]?.[id];
-  return own ?? otherwise;
-}
+export const the = (kind, id, otherwise = id) =>
+  messages.names[kind]?.[id] ?? en.names[kind]?.[id] ?? told.get(kind)?.get(id) ?? otherwise;
 
 /** The same as it stands alone. */
 export const name = (kind, id, otherwise) => the(kind, id, otherwise).replace(/^(le |la |les |l’)/, "");

@@ -18,7 +18,7 @@ export function tables(box, answer, question, books) {
   const head = (...names) => el("thead", {}, el("tr", {}, names.map((one) => el("th", { scope: "col" }, one))));
   fill(box,
     scrolling(t("tables.products"), el("table", { id: "products-table" },
-      el("caption", {}, `${t("tables.products")}: ${t("chart.title", { indicator: name("indicator", question.indicator),
+      el("caption", {}, `${t("tables.products")}${t("colon")}${t("chart.title", { indicator: name("indicator", question.indicator),
         boundary: name("boundary", question.boundary), unit: words })}`),
       head(t("tables.product"), `${t("tables.footprint")} (${words})`, t("tables.interval"), t("tables.times", { reference }), t("tables.interval"), t("tables.studies")),
       el("tbody", {}, sides.map((side, index) => el("tr", {},

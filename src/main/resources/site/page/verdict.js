@@ -46,7 +46,8 @@ export function sayVerdict(box, answer, question) {
     const silent = !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
     fill(box,
       headline("no-evidence", times),
-      el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })));
+      el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })),
+      question.own ? el("p", {}, el("a", { href: question.own }, t("verdict.own"))) : null);
     return;
   }
   const ratio = asked.times_less;
@@ -57,14 +58,14 @@ export function sayVerdict(box, answer, question) {
     el("p", { class: "fact" },
       t(less ? "verdict.fact" : "verdict.fact-more", { median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
       el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
-    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${thin ? `: ${t("verdict.thin")}` : ""}.`),
+    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${thin ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
     elsewhere(check, asked));
 }
 
 function headline(verdict, times) {
   return el("p", { class: `headline is-${verdict}` },
     el("span", { class: "sign", "aria-hidden": "true" }, signs[verdict]),
-    el("span", {}, t("verdict.claim", { times }), ": "), el("strong", {}, t(`verdict.${verdict}`)));
+    el("span", {}, t("verdict.claim", { times }), t("colon")), el("strong", {}, t(`verdict.${verdict}`)));
 }
 
 /** Where else it holds, when it does not here. */
@@ -91,7 +92,7 @@ export function sayInstead(box, answer, question, copy) {
       el("summary", {}, t("verdict.reasoning")),
       el("p", {}, english(answer.reason)),
       (check?.circulating ?? []).slice(0, 3).map((one) =>
-        el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}: `), english(`“${one.claim}” ${one.verdict_text}`)))));
+        el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}${t("colon")}`), english(`“${one.claim}” ${one.verdict_text}`)))));
   return said;
 }
 

@@ -1,10 +1,14 @@
 // The words that questions are asked in, as the service lists them.
 import { get } from "./service.js";
-import { capital, name, t } from "./i18n.js";
+import { capital, learn, name, t } from "./i18n.js";
 import { el, fill } from "./dom.js";
+
+/** What things of a list are called where one of them is named. */
+const kinds = { products: "product", indicators: "indicator", units: "per", boundaries: "boundary", regions: "region" };
 
 export async function vocabulary(...lists) {
   const answers = await Promise.all(lists.map((list) => get(`/v1/${list}`)));
+  lists.forEach((list, index) => learn(kinds[list] ?? list, answers[index].items));
   return Object.fromEntries(lists.map((list, index) => [list, answers[index].items]));
 }
 
