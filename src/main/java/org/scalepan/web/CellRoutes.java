@@ -124,7 +124,8 @@ final class CellRoutes {
     private Asked read(Request request, List<String> stats) {
         Parameters parameters = request.parameters();
         checkOnError(parameters);
-        String id = request.variable("indicator");
+        String id = Parameters.asListed(
+                request.variable("indicator"), library.indicators().keySet());
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());
             throw notFound(parameters);

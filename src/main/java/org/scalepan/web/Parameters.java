@@ -61,7 +61,7 @@ final class Parameters {
 
     /** One of a closed list of names. */
     String oneOf(String name, Collection<String> allowed, String byDefault) {
-        String value = raw(name).orElse(byDefault);
+        String value = asListed(raw(name).orElse(byDefault), allowed);
         if (!allowed.contains(value)) {
             unknown(name, value, allowed);
             value = byDefault;
@@ -82,9 +82,13 @@ final class Parameters {
         if (values.isEmpty()) {
             values = byDefault;
         }
-        values.stream().filter(value -> !allowed.contains(value)).forEach(value -> unknown(name, value, allowed));
-        resolve(name, values);
-        return values;
+        List<String> listed = values.stream()
+                .map(value -> asListed(value, allowed))
+                .distinct()
+                .toList();
+        listed.stream().filter(value -> !allowed.contains(value)).forEach(value -> unknown(name, value, allowed));
+        resolve(name, listed);
+        return listed;
     }
 
     /** A comma list, blanks around its entries dropped. */
@@ -186,6 +190,14 @@ final class Parameters {
 
     List<Problem.Flaw> errors() {
         return List.copyOf(errors);
+    }
+
+    /** A name as its list spells it: a spreadsheet makes the first letter of what is typed into a cell a capital. */
+    static String asListed(String typed, Collection<String> allowed) {
+        if (allowed.contains(typed)) {
+            return typed;
+        }
+        return allowed.stream().filter(typed::equalsIgnoreCase).findFirst().orElse(typed);
     }
 
     static Set<String> names(String... names) {
