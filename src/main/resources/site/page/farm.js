@@ -110,7 +110,8 @@ function show(flat) {
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side)))),
     lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
   view.show(found, asked.system.name);
-  fill(at("said"), table(found, asked.system.name), el("div", { id: "drivers" }), lists());
+  // What drove the figure before stands until it is known anew, so that nothing jumps and no focus is lost.
+  fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
   takeAway(found, flat, lower);
 }

@@ -265,7 +265,7 @@ class ComparePageTest extends PageTest {
         openFirst("/?lang=fr");
 
         assertTrue(
-                browser.text("#verdict .headline").contains("100 fois moins: ne tient pas"), browser.text("#verdict"));
+                browser.text("#verdict .headline").contains("100 fois moins : ne tient pas"), browser.text("#verdict"));
         assertTrue(browser.text("#verdict").contains("8,6 fois moins"), browser.text("#verdict"));
         assertTrue(browser.text("#instead blockquote").contains("avec une probabilité de 90 %"));
         assertEquals("fr", browser.run("return document.documentElement.lang"));

@@ -105,7 +105,10 @@ class FarmPageTest extends PageTest {
         browser.press("400");
         tabUntilField("energy.1.amount");
         browser.press("220");
-        awaitFigure();
+        browser.await(
+                "a figure with all three numbers",
+                () -> browser.text("#take-link").contains("=220")
+                        && browser.text(".even-said").contains("would equal"));
         String without = browser.text(".own-figure strong");
         tabUntil(
                 "the group of materials",
@@ -125,6 +128,19 @@ class FarmPageTest extends PageTest {
 
         String csv = new String(browser.download(".csv"), StandardCharsets.UTF_8);
         assertTrue(csv.contains("line,ghg,materials: "), csv);
+    }
+
+    @Test
+    void a_figure_that_comes_anew_leaves_the_keyboard_where_it_was() {
+        openWith(LINK);
+        browser.run("document.getElementById('save-png').focus();"
+                + "document.getElementById('save-png').dataset.old = '1';"
+                + "const feed = document.querySelector(\"[name='feed.1.kg']\"); feed.value = '500';"
+                + "feed.dispatchEvent(new Event('input', {bubbles: true}));");
+        browser.await("the figure anew", () -> browser.text("#take-link").contains("feed.1.kg=500"));
+
+        assertEquals("save-png", browser.focused().getAttribute("id"));
+        assertEquals(null, browser.focused().getAttribute("data-old"), "it is another button");
     }
 
     @Test
