@@ -7,7 +7,7 @@ import { drawScale, logScale } from "./scale.js";
 
 const narrow = 620;
 const top = 74;
-const bottom = 52;
+const bottom = 58;
 const least = 0.01;
 const most = 100000;
 
@@ -110,7 +110,7 @@ export function picture(box, on) {
   function drawRuled(svg, { left, right, width, height, y, reference, words, phone }) {
     const ruled = svg.append("g").attr("class", "ruled").attr("aria-hidden", "true");
     ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", top - 40).attr("width", right - left + 20).attr("height", 40);
-    ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", y).attr("width", right - left + 20).attr("height", bottom - 14);
+    ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", y).attr("width", right - left + 20).attr("height", bottom - 20);
     for (const [low, high] of [x.domain()]) {
       drawScale(ruled.append("g"), { at: x, low, high, y, down: true, left, right });
       if (reference > 0) {

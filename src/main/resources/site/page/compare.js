@@ -223,6 +223,15 @@ function checking() {
   else fill(box, now);
 }
 
+/** The question with what the comparison knows of its evidence and the claim's answer does not tell. */
+function toldOf() {
+  const memory = (side) => (side.evidence ?? []).filter((one) => one.findings.some((finding) => finding.check === "memory")).length;
+  const [subject] = question.products;
+  return { ...question, gwpName: gwpName(), own: isInsect(subject) ? farmOf(subject) : null,
+    memory: { product: memory(comparison.items[0]), reference: memory(comparison.reference) },
+    kept: comparison.warnings.some((warning) => warning.code === "other-warming-set") };
+}
+
 /** Asks for the verdict; its answer fills everything that speaks of the claim. */
 async function claim() {
   checking();
@@ -231,9 +240,10 @@ async function claim() {
       product: question.products[0], reference: question.against, times_less: question.times_less, ...ruler(question) }, signal));
     if (!answer) return;
     at("verdict").dataset.state = "said";
-    sayVerdict(at("verdict"), answer, { ...question, own: isInsect(question.products[0]) ? farmOf(question.products[0]) : null });
-    said = sayInstead(at("instead"), answer, question, (label, text) => copyButton(label, text, () => at("sentence")));
-    sayGrid(at("grid"), answer, { ...question, gwpName: gwpName() }, change);
+    const told = toldOf();
+    sayVerdict(at("verdict"), answer, told);
+    said = sayInstead(at("instead"), answer, told, (label, text) => copyButton(label, text, () => at("sentence")));
+    sayGrid(at("grid"), answer, told, change);
     const instead = answer.say_instead;
     const here = instead.per === question.per && instead.boundary === question.boundary && (instead.gwp ?? question.gwp) === question.gwp;
     view.defend(here ? instead.times_less ?? null : null);

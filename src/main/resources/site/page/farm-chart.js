@@ -1,6 +1,6 @@
 // A farm's figure: what it is made of, stage by stage, and where it stands beside others, computed or published.
 import { scaleLinear, select } from "./d3.js";
-import { stagesOf } from "./farm-said.js";
+import { isPublished, kind, stagesOf } from "./farm-said.js";
 import { capital, figure, interval, name, t, unit } from "./i18n.js";
 import { drawScale, logScale } from "./scale.js";
 
@@ -22,9 +22,9 @@ export function farmPicture(box) {
     const rows = [
       { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint },
       ...(footprint.compare ?? []).map((side) => ({
-        computed: !side.product,
-        name: side.product ? capital(name("product", side.product, side.name)) : side.system,
-        kind: side.product ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"),
+        computed: !isPublished(side),
+        name: isPublished(side) ? capital(name("product", side.product, side.name)) : side.system,
+        kind: kind(side),
         footprint: side.footprint,
       })),
     ];

@@ -2,9 +2,12 @@
 import { el } from "./dom.js";
 import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js";
 
+/** Whether a figure beside the farm is as published; else it is computed from records by the same rules. */
+export const isPublished = (side) => side.origin === "publications";
+
 /** What another is that stands beside it: computed by the same rules, or as published. */
-export const kind = (side) => (side.product ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
-const called = (side) => (side.product ? capital(name("product", side.product, side.name)) : side.system);
+export const kind = (side) => (isPublished(side) ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
+const called = (side) => (isPublished(side) ? capital(name("product", side.product, side.name)) : side.system);
 
 /** How the farm stands to another as times less or more, with its interval and whether that leaves open which is more; nothing where no ratio can be told. */
 export function times(side) {
@@ -14,7 +17,7 @@ export function times(side) {
   return {
     times: t(less ? "farm.less" : "farm.more", { times: figure(less ? median : 1 / median) }),
     interval: (less ? interval(low, high) : interval(1 / high, 1 / low)) + (low < 1 && high > 1 ? t("farm.unclear") : ""),
-    product: side.product ? the("product", side.product, side.name) : side.system,
+    product: isPublished(side) ? the("product", side.product, side.name) : side.system,
   };
 }
 
@@ -28,13 +31,13 @@ export function stagesOf(found) {
 /** The picture as two tables. */
 export function table(found, farm) {
   const words = unit(found.indicator, found.per);
-  const head = (...names) => el("thead", {}, el("tr", {}, names.map((one, index) => el("th", { scope: "col", class: index ? "n" : null }, one))));
+  const head = (...names) => el("thead", {}, el("tr", {}, names.map((one, index) => el("th", { scope: "col", class: index === 1 || index === 2 ? "n" : null }, one))));
   const below = (value) => (value > 0 ? null : el("small", {}, ` ${t("chart.below")}`));
   const row = (label, side, ofKind) => el("tr", {}, el("th", { scope: "row" }, label),
     side.footprint
       ? [el("td", { class: "n" }, figure(side.footprint.median), below(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
       : el("td", { colspan: 2 }, t("tables.none")),
-    el("td", { class: "n" }, ofKind));
+    el("td", {}, ofKind));
   return el("details", { class: "results", open: true }, el("summary", {}, t("farm.table")),
     el("div", { class: "scrolls pairs", tabindex: "0", role: "group", "aria-label": t("farm.table") },
       el("table", { id: "stages-table" },
@@ -76,7 +79,7 @@ export function cells(footprints, farm, library, { separator = "\t", decimal = "
       high: side.footprint.high, coverage: side.footprint.coverage, unit: measured });
     return [
       result("figure", farm, "computed", found),
-      ...(found.compare ?? []).filter((side) => side.footprint).map((side) => result("beside", side.product ? side.name : side.system, side.product ? "published" : "computed", side)),
+      ...(found.compare ?? []).filter((side) => side.footprint).map((side) => result("beside", isPublished(side) ? side.name : side.system, isPublished(side) ? "published" : "computed", side)),
       ...(whole ? [
         ...found.by_stage.map((one) => ({ ...common, part: "stage", name: one.stage, basis: "computed", value: one.value, share: one.share, unit: measured })),
         ...(found.by_gas ?? []).map((one) => ({ ...common, part: "gas", name: one.gas, basis: "computed", value: one.value, share: one.share, unit: measured })),

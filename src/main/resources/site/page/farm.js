@@ -5,7 +5,7 @@ import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
 import { flattened, systems } from "./farm-records.js";
-import { cells, kind, sentence, table, times } from "./farm-said.js";
+import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
 import { capital, figure, interval, name, t, the, unit } from "./i18n.js";
 import { fetched, get, newest, post, Refusal } from "./service.js";
@@ -118,7 +118,7 @@ function show(flat) {
 
 function besideSaid(side) {
   const told = times(side);
-  const product = side.product ? the("product", side.product, side.name) : side.system;
+  const product = isPublished(side) ? the("product", side.product, side.name) : side.system;
   return [told ? t("farm.beside", told) : t(side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
 }
 

@@ -152,6 +152,19 @@ class ComparePageTest extends PageTest {
     }
 
     @Test
+    void where_there_is_no_evidence_the_way_to_a_figure_of_ones_own_is_shown() {
+        openFirst("/?products=silkworm-pupae&against=beef&times_less=10");
+        assertTrue(browser.text("#verdict").contains("No evidence"), browser.text("#verdict"));
+        assertTrue(
+                browser.text("#verdict").contains("No published result of silkworm pupa"),
+                "called as the service calls it: " + browser.text("#verdict"));
+        browser.at("#verdict a").click();
+        browser.await("the farm view", () -> !browser.all("#said-year select").isEmpty());
+
+        assertEquals("silkworm-pupae", browser.at("[name='product']").getAttribute("value"));
+    }
+
+    @Test
     void a_choice_is_a_step_that_can_be_gone_back() {
         openFirst("/");
         new Select(browser.at("#boundary")).selectByValue("animal");
@@ -267,7 +280,10 @@ class ComparePageTest extends PageTest {
         assertTrue(
                 browser.text("#verdict .headline").contains("100 fois moins : ne tient pas"), browser.text("#verdict"));
         assertTrue(browser.text("#verdict").contains("8,6 fois moins"), browser.text("#verdict"));
-        assertTrue(browser.text("#instead blockquote").contains("avec une probabilité de 90 %"));
+        String sentence = browser.text("#instead blockquote");
+        assertTrue(sentence.contains("avec une probabilité de 90 %"), sentence);
+        assertTrue(sentence.contains("(dont 1 de mémoire)"), "it is no surer than in English: " + sentence);
+        assertTrue(sentence.endsWith("les données sont minces."), sentence);
         assertEquals("fr", browser.run("return document.documentElement.lang"));
         assertEquals(
                 Reply.to("/v1/products").json().path("items").size(),
