@@ -170,9 +170,9 @@ function takeAway(found, flat, lower) {
     made: [
       [t("take.csv"), "save-csv", () => save(new Blob([cells(answer.footprints, question.system.name, answer.library, { separator: ",", whole: true })], { type: "text/csv" }), "scalepan-farm.csv")],
       [t("take.workbook"), "save-workbook", () => filed(async () => save(await fetched("/v1/footprint?format=xlsx", question), "scalepan-farm.xlsx"))],
-      [t(beside().length > briefest ? "take.brief-some" : "take.brief", { n: briefest }), "save-brief", () => filed(() => brief(found, question))],
+      against(question) && [t(beside().length > briefest + (question.compare.systems.length ? 0 : 1) ? "take.brief-some" : "take.brief", { n: briefest }), "save-brief", () => filed(() => brief(found, question))],
       [t("farm.save"), "save-records", () => save(new Blob([JSON.stringify(question, null, 2)], { type: "application/json" }), "records.json")],
-    ],
+    ].filter(Boolean),
   });
 }
 
@@ -183,15 +183,22 @@ async function filed(make) {
     await make();
   } catch (fault) {
     refused(fault);
+    at("fault").scrollIntoView({ block: "center" });
   }
 }
 
-/** The service's page to paste from, with its looks in it: a file has no service beside it. */
-async function brief(found, { system, compare }) {
-  const published = compare.products.slice(0, briefest);
+/** What a page to paste from holds the farm against: hens by the same rules where there are any, else the last product beside it. */
+function against({ compare }) {
   const [hens] = compare.systems;
-  const against = hens ? { against_system: hens } : { against: published[published.length - 1] };
-  const page = await fetched("/v1/brief?format=html", { system, ...against, products: published.filter((id) => id !== against.against), indicator: found.indicator, per: found.per, boundary: found.boundary });
+  if (hens) return { against_system: hens };
+  return compare.products.length > 0 ? { against: compare.products[compare.products.length - 1] } : null;
+}
+
+/** The service's page to paste from, with its looks in it: a file has no service beside it. */
+async function brief(found, question) {
+  const reference = against(question);
+  const page = await fetched("/v1/brief?format=html", { system: question.system, ...reference, indicator: found.indicator, per: found.per, boundary: found.boundary,
+    products: question.compare.products.filter((id) => id !== reference.against).slice(0, briefest) });
   const looks = await (await fetch("/page/scalepan.css")).text();
   const html = (await page.text()).replace(/<link rel="icon"[^>]*>\s*/, "").replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${looks}</style>`);
   save(new Blob([html], { type: "text/html" }), "scalepan-farm-brief.html");
