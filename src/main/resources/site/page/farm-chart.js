@@ -31,7 +31,7 @@ export function farmPicture(box) {
     const tall = phone ? bar + 16 : bar;
     const madeEnd = 40 + stages.length * tall;
     const rule = madeEnd + 54;
-    const rowTall = phone ? lane + 16 : lane;
+    const rowTall = phone ? lane + 24 : lane;
     const height = rule + rows.length * rowTall + 56;
     box.replaceChildren();
     const svg = select(box).append("svg").attr("viewBox", `0 0 ${width} ${height}`).attr("width", width).attr("height", height)
@@ -71,7 +71,7 @@ export function farmPicture(box) {
     if (mine > 0) svg.append("line").attr("class", "hair-own").attr("x1", x(mine)).attr("x2", x(mine)).attr("y1", rule - 4).attr("y2", end);
     rows.forEach((row, index) => {
       const y = rule + index * rowTall;
-      const middle = y + (phone ? 46 : 22);
+      const middle = y + (phone ? 53 : 22);
       const g = svg.append("g").attr("class", row.own ? "row own-row" : row.computed ? "row computed-row" : "row");
       g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 14 : middle - 1).text(row.name.length > 23 ? `${row.name.slice(0, 22)}…` : row.name);
       g.append("text").attr("class", "row-under").attr("x", 8).attr("y", phone ? y + 30 : middle + 16).text(row.kind);
