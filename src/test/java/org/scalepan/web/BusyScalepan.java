@@ -8,10 +8,11 @@ import java.util.List;
 final class BusyScalepan implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 
-    private final WebServer server = new WebServer(RunningScalepan.library(), none(), none(), List.of()).start(HOST, 0);
+    private final WebServer server =
+            new WebServer(RunningScalepan.library(), none(), none(), Surroundings.NONE, List.of()).start(HOST, 0);
 
     private static Turnstile none() {
-        return new Turnstile(0, 0, Duration.ZERO);
+        return new Turnstile(0, 0, 0, Duration.ZERO);
     }
 
     URI uri(String question) {

@@ -66,7 +66,11 @@ class CostTest {
             throw new OutOfMemoryError("invented");
         });
         try (WebServer server = new WebServer(
-                RunningScalepan.library(), Turnstile.ofThisMachine(), Turnstile.ofThisMachine(), List.of(hungry))) {
+                RunningScalepan.library(),
+                Turnstile.ofAnswers(),
+                Turnstile.ofRuns(),
+                Surroundings.NONE,
+                List.of(hungry))) {
             server.start("127.0.0.1", 0);
             Reply reply = Reply.to(java.net.URI.create("http://127.0.0.1:" + server.port() + "/v1/hungry"), Map.of());
 

@@ -619,7 +619,8 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "");
+        Request request = new Request(
+                "/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "", Client.at("127.0.0.1"));
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
