@@ -107,7 +107,7 @@ final class BriefRoutes {
                 new Brief.Question(sides, against.get(), new Claimed.TimesLess(times), ruler, sampling);
         ClaimPlan plan = question.plan(library);
         if (!plan.isAffordable()) {
-            parameters.fault(
+            parameters.tooMuch(
                     "draws",
                     "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the " + plan.footprints()
                             + " footprints of this brief");

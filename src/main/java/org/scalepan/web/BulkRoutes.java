@@ -24,10 +24,10 @@ final class BulkRoutes {
     static final long MOST_BYTES = 256L * 1_048_576;
     static final long MOST_LINES = 2_000_000;
     /** Four of the longest at once, in temporary files. */
-    private static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
+    static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
 
     private static final long FLUSH_NANOSECONDS = 250_000_000;
-    private static final int MOST_DRAWS = 10_000;
+    static final int MOST_DRAWS = 10_000;
     private static final Set<String> JSON_LINES =
             Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
     private static final List<String> YES_NO = List.of("no", "yes");
@@ -105,7 +105,7 @@ final class BulkRoutes {
             rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
         }
         boolean drawn = parameters.raw("draws").isPresent();
-        long draws = parameters.whole("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
+        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);

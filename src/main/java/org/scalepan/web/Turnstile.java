@@ -67,6 +67,16 @@ final class Turnstile {
         return Math.max(1, (places + line + 1) / 2);
     }
 
+    /** How many are computed at once. */
+    int places() {
+        return places;
+    }
+
+    /** How many may wait. */
+    int line() {
+        return line;
+    }
+
     /** How many one client may have computed at once. */
     int placesOfOne() {
         return placesOfOne;

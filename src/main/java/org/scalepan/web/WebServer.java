@@ -76,6 +76,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
+        all.add(SiteRoutes.fixed("/limits", Limits.answer(Limits.of(turnstile, rows))));
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
         Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings);
