@@ -110,7 +110,8 @@ final class BriefRoutes {
             parameters.tooMuch(
                     "draws",
                     "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the " + plan.footprints()
-                            + " footprints of this brief");
+                            + " footprints of this brief: a brief makes at most " + ClaimPlan.MOST_DRAWS
+                            + " draws in all");
             return Optional.empty();
         }
         return Optional.of(new Asked(question, plan, style, accessed));

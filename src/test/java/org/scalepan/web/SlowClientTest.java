@@ -42,7 +42,7 @@ class SlowClientTest {
     void a_body_that_trickles_is_refused_and_others_are_answered_meanwhile() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start(HOST, 0)) {
             List<Socket> dawdlers = new ArrayList<>();
-            for (HostileBodyTest.Taker taker : HostileBodyTest.takers()) {
+            for (RecordsTaker taker : RecordsTaker.all()) {
                 dawdlers.add(open(server.port(), post(taker.path(), taker.mediaType(), 100_000)));
             }
             URI live = URI.create("http://" + HOST + ":" + server.port() + "/v1/value/ghg/mealworm");
