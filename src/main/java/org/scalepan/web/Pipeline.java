@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.scalepan.factors.Library;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -157,7 +158,7 @@ final class Pipeline {
         Answer answer = made.answer();
         String tag = answer.tag();
         context.header("ETag", tag);
-        context.header("Vary", "Accept");
+        context.header("Vary", surroundings.vary());
         context.header("Cache-Control", cacheControl(route, pinned));
         if (route.isApi()) {
             // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
@@ -197,13 +198,30 @@ final class Pipeline {
         }
     }
 
-    /** Rows that leave as they are done. After the first of them a refusal is no longer possible: only the log can tell. */
+    /**
+     * Rows that leave as they are done. After the first of them a refusal is no longer possible; the connection then breaks off, because
+     * an answer that ended as it should would pass for a whole one.
+     */
     private static void stream(Context context, Route route, Answer.Rows rows) {
-        try (OutputStream out = context.outputStream()) {
+        try {
+            OutputStream out = context.outputStream();
             rows.writeTo(out);
+            out.close();
         } catch (IOException e) {
             LOG.debug("the client of {} went away", route.path(), e);
+            breakOff(context);
+        } catch (RuntimeException e) {
+            LOG.error("rows of {} broken off", route.path(), e);
+            breakOff(context);
         }
+    }
+
+    private static void breakOff(Context context) {
+        ServletContextRequest.getServletContextRequest(context.req())
+                .getConnectionMetaData()
+                .getConnection()
+                .getEndPoint()
+                .close();
     }
 
     private static String cacheControl(Route route, boolean pinned) {

@@ -43,6 +43,11 @@ public record Surroundings(Optional<String> clientHeader, List<String> origins) 
         return Optional.of(handler);
     }
 
+    /** What of a request an answer hangs on, besides its address. */
+    String vary() {
+        return origins.isEmpty() ? "Accept" : "Accept, Origin";
+    }
+
     /** Who asks. A request without the header did not come by the proxy; then its connection tells. */
     Client client(HttpServletRequest request) {
         List<String> named = clientHeader.map(name -> Collections.list(request.getHeaders(name))).stream()

@@ -20,7 +20,7 @@ import org.scalepan.factors.Library;
 
 /** The service over HTTP. */
 public final class WebServer implements AutoCloseable {
-    private static final int STOP_MILLISECONDS = 10_000;
+    private static final int STOP_MILLISECONDS = 30_000;
     static final int IDLE_MILLISECONDS = 30_000;
     static final int HEADER_BYTES = 16_384;
     static final int MOST_CONNECTIONS = 200;
