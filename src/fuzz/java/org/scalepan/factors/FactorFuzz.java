@@ -1,7 +1,6 @@
 package org.scalepan.factors;
 
 import com.code_intelligence.jazzer.api.FuzzedDataProvider;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -10,29 +9,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * A user's folder with one file out of order: whatever stands in it, the library is loaded or every fault is told with its place;
  * anything that is thrown is a find.
  */
 public final class FactorFuzz {
-    private static final FactorFiles BUNDLED = new FactorFiles.Bundled();
-    private static final int ROWS = 3;
-    private static final List<TableSchema> SCHEMAS = schemas();
+    private static final FactorFiles SMALL =
+            new FactorFiles.Folder(Path.of(System.getProperty("scalepan.smallLibrary")));
+    private static final List<TableSchema> SCHEMAS = SmallLibrary.schemas(SMALL);
     private static final Path FOLDER = folder();
-    private static final FactorFiles SMALL = small();
 
     private FactorFuzz() {}
-
-    private static List<TableSchema> schemas() {
-        try {
-            return TableSchema.readAll(
-                    new JsonMapper().readTree(BUNDLED.read("datapackage.json").orElseThrow()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
 
     private static Path folder() {
         try {
@@ -40,44 +28,6 @@ public final class FactorFuzz {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** The bundled library with few rows wherever it loads without the others, so that an input takes no longer than it must. */
-    private static FactorFiles small() {
-        try {
-            Path folder = folder();
-            Files.write(folder.resolve("datapackage.json"), BUNDLED.read("datapackage.json").orElseThrow());
-            Files.write(folder.resolve("sources.json"), BUNDLED.read("sources.json").orElseThrow());
-            Files.write(folder.resolve("VERSION"), BUNDLED.read("VERSION").orElseThrow());
-            for (TableSchema schema : SCHEMAS) {
-                Files.write(folder.resolve(schema.path()), BUNDLED.read(schema.path()).orElseThrow());
-            }
-            FactorFiles files = new FactorFiles.Folder(folder);
-            for (TableSchema schema : SCHEMAS) {
-                Path file = folder.resolve(schema.path());
-                byte[] whole = Files.readAllBytes(file);
-                List<Row> rows = CsvReading.read(schema, schema.path(), whole, false, new ArrayList<>())
-                        .rows();
-                Files.writeString(file, text(schema, rows.subList(0, Math.min(ROWS, rows.size()))));
-                if (LibraryLoader.load(files, Optional.empty()) instanceof LibraryLoad.Broken) {
-                    Files.write(file, whole);
-                }
-            }
-            return files;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static String text(TableSchema schema, List<Row> rows) {
-        List<String> names =
-                schema.fields().stream().map(TableSchema.Field::name).toList();
-        return line(names)
-                + rows.stream()
-                        .map(row -> line(names.stream()
-                                .map(name -> row.optional(name).orElse(""))
-                                .toList()))
-                        .collect(Collectors.joining());
     }
 
     /** The first bytes choose the table and how much of it stays right. */
@@ -97,27 +47,18 @@ public final class FactorFuzz {
         }
     }
 
-    /** A row of the bundled table with some cells in which anything may stand, properly quoted. */
+    /** A row of the table with some cells in which anything may stand, properly quoted. */
     private static byte[] spoilt(TableSchema schema, FuzzedDataProvider data) {
-        List<Fault> none = new ArrayList<>();
-        Table table = CsvReading.read(
-                schema, schema.path(), SMALL.read(schema.path()).orElseThrow(), false, none);
-        List<String> names =
-                schema.fields().stream().map(TableSchema.Field::name).toList();
-        Row row = table.rows().get(data.consumeInt(0, table.rows().size() - 1));
-        List<String> cells =
-                new ArrayList<>(names.stream().map(name -> row.optional(name).orElse("")).toList());
+        byte[] whole = SMALL.read(schema.path()).orElseThrow();
+        List<Row> rows = CsvReading.read(schema, schema.path(), whole, false, new ArrayList<>())
+                .rows();
+        List<String> cells = new ArrayList<>(SmallLibrary.cells(schema, rows.get(data.consumeInt(0, rows.size() - 1))));
         int changes = data.consumeInt(1, 3);
         for (int i = 0; i < changes; i++) {
             cells.set(data.consumeInt(0, cells.size() - 1), data.consumeString(60));
         }
-        return (line(names) + line(cells)).getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static String line(List<String> cells) {
-        return cells.stream()
-                .map(cell -> '"' + cell.replace("\"", "\"\"") + '"')
-                .collect(Collectors.joining(",", "", "\n"));
+        String text = SmallLibrary.line(SmallLibrary.names(schema)) + SmallLibrary.line(cells);
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static void load(String name, byte[] bytes) throws IOException {

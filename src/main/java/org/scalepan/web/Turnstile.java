@@ -19,6 +19,9 @@ import java.util.function.Supplier;
  */
 final class Turnstile {
     private static final int LONGEST_LINE = 32;
+    /** Two million draws, and as much again for what they are made from, with room for all that is not answers. */
+    private static final long BYTES_OF_AN_ANSWER = 64L * 1_048_576;
+
     private static final Duration PATIENCE = Duration.ofSeconds(5);
 
     private final int places;
@@ -48,12 +51,15 @@ final class Turnstile {
     }
 
     /**
-     * For single answers: one place for each processor, as more at once would only make each slower and need more memory. One client
+     * For single answers: one place for each processor, as more at once would only make each slower, and for what memory the largest
+     * answer needs, so that answers side by side do not run out of it. One client
      * may hold them all, because the next one to fall free goes to another who waits, and an answer takes no longer than a moment.
      */
     static Turnstile ofAnswers() {
-        int processors = Runtime.getRuntime().availableProcessors();
-        return new Turnstile(processors, processors, LONGEST_LINE, PATIENCE);
+        Runtime machine = Runtime.getRuntime();
+        int affordable = (int) Math.min(Integer.MAX_VALUE, machine.maxMemory() / BYTES_OF_AN_ANSWER);
+        int places = Math.max(1, Math.min(machine.availableProcessors(), affordable));
+        return new Turnstile(places, places, LONGEST_LINE, PATIENCE);
     }
 
     /** For runs of many rows, which can take minutes: one client holds at most half of the places, so that another need not wait for that. */
