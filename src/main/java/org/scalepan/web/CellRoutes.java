@@ -169,7 +169,7 @@ final class CellRoutes {
         }
         paired.ratios()
                 .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
-                        + study.study() + ")"));
+                        + Sentences.study(study) + ")"));
         return new Refused(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 

@@ -112,7 +112,7 @@ class LiveExampleTest {
         assertEquals("#unknown product \"mealwurm\": did you mean mealworm?", before.text(FIGURES, "J15"));
         assertEquals("", before.text(FIGURES, "B15"));
         assertEquals(
-                "#no evidence: no published ghg result of palm-weevil is in this library", before.text(FIGURES, "J16"));
+                "#no evidence: no published ghg result of palm weevil is in this library", before.text(FIGURES, "J16"));
         assertEquals("", before.text(FIGURES, "J17"), "an empty line asks nothing");
 
         assertRowShows(after, 11, "pork");
