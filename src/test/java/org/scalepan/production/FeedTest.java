@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
+import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.Burden;
 
@@ -330,5 +334,20 @@ class FeedTest {
                 .get(0);
 
         assertTrue(remark.contains("(Manure may not be fed"), remark);
+    }
+
+    /** A share by price of 0.6 kg CO2e per kg, invented, beside the share by mass of bran that the library derives from Adom et al. 2012. */
+    @Test
+    void a_share_by_price_comes_before_one_by_mass_wherever_it_stands(@TempDir Path folder) {
+        Library own = new OwnFolder(folder)
+                .rowLike(
+                        "ingredient_factors",
+                        "adom-2012.wheat-bran.ghg.mass",
+                        Map.of("id", "invented.by-price", "allocation", "economic", "value", "0.6", "low", "", "high", "", "spread", "none"))
+                .library();
+        Inventory inventory =
+                InsectNotebook.of(own, "mealworm", 100).feed("wheat-bran", 100).inventory();
+
+        assertEquals(60, ghg(inventory), 1e-9);
     }
 }
