@@ -25,6 +25,11 @@ public final class WebServer implements AutoCloseable {
     /** Bytes a second. A client that sends more slowly than any line of today holds a thread for nothing. */
     static final int SLOWEST_BODY = 200;
 
+    static {
+        // The server would otherwise start Java's whole management to learn how many references fit into 64 bytes.
+        System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
+    }
+
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final List<Route> routes;
