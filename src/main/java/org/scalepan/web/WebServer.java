@@ -66,8 +66,9 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
-        Pipeline pipeline = new Pipeline(library, metrics, turnstile);
-        this.javalin = Javalin.create(config -> configure(config, pipeline));
+        KeptAnswers kept = new KeptAnswers();
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile, kept);
+        this.javalin = Javalin.create(config -> configure(config, pipeline, new KeptFirst(kept, metrics)));
     }
 
     /** Begins to listen. */
@@ -99,7 +100,7 @@ public final class WebServer implements AutoCloseable {
         javalin.stop();
     }
 
-    private void configure(JavalinConfig config, Pipeline pipeline) {
+    private void configure(JavalinConfig config, Pipeline pipeline, KeptFirst keptFirst) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -110,6 +111,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.setStopAtShutdown(true);
+            server.insertHandler(keptFirst);
             server.insertHandler(new GracefulHandler());
             // Only what comes in is timed: rows go out as slowly as they are computed.
             server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY, 0));
