@@ -35,16 +35,16 @@ final class KeptFirst extends Handler.Wrapper {
         }
         KeptAnswers.Kept answer = before.get();
         HttpFields.Mutable headers = response.getHeaders();
-        add(headers, answer.head());
-        add(headers, answer.ofBody());
+        put(headers, answer.head());
+        put(headers, answer.ofBody());
         response.setStatus(OK);
         metrics.count(answer.route(), OK, System.nanoTime() - start);
         response.write(true, ByteBuffer.wrap(answer.answer().body()), callback);
         return true;
     }
 
-    private static void add(HttpFields.Mutable headers, Iterable<HttpField> fields) {
-        fields.forEach(headers::add);
+    private static void put(HttpFields.Mutable headers, Iterable<HttpField> fields) {
+        fields.forEach(headers::put);
     }
 
     /** Asks for the whole answer and brings nothing along. */

@@ -1,12 +1,16 @@
 package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.scalepan.factors.Library;
 
 /** What is not a question: the description and its reader, the probes, the metrics and the front page. */
 final class SiteRoutes {
+    private static final Pattern SHARED = Pattern.compile("(?m)^ *<!-- shared (\\w+) -->\\n");
     private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
 
     private final Library library;
@@ -45,10 +49,21 @@ final class SiteRoutes {
         return Route.of(path, List.of(), request -> file.answer());
     }
 
-    /** A page whose script reads what stands behind the question mark. */
+    /** A page whose script reads what stands behind the question mark; what the pages share is put in its place once. */
     private static Route page(String path, String resource) {
-        FixedFile file = new FixedFile(resource, Answer.HTML);
+        FixedFile file = new FixedFile(resource, Answer.HTML, SiteRoutes::withSharedParts);
         return Route.page(path, request -> file.answer());
+    }
+
+    private static byte[] withSharedParts(byte[] page) {
+        return SHARED.matcher(text(page))
+                .replaceAll(part ->
+                        Matcher.quoteReplacement(text(FixedFile.bytes("/site/shared-" + part.group(1) + ".html"))))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(byte[] utf8) {
+        return new String(utf8, StandardCharsets.UTF_8);
     }
 
     private Answer status(String status) {
