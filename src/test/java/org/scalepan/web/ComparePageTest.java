@@ -323,7 +323,7 @@ class ComparePageTest {
         assertTrue(
                 browser.text("#verdict .headline").contains("100 fois moins: ne tient pas"), browser.text("#verdict"));
         assertTrue(browser.text("#verdict").contains("8,6 fois moins"), browser.text("#verdict"));
-        assertTrue(browser.text("#instead blockquote").contains("avec une probabilité de 90 %"));
+        assertTrue(browser.text("#instead blockquote").contains("dans 90 % des tirages"));
         assertEquals("fr", browser.run("return document.documentElement.lang"));
         assertEquals(
                 Reply.to("/v1/products").json().path("items").size(),
