@@ -343,7 +343,19 @@ class FeedTest {
                 .rowLike(
                         "ingredient_factors",
                         "adom-2012.wheat-bran.ghg.mass",
-                        Map.of("id", "invented.by-price", "allocation", "economic", "value", "0.6", "low", "", "high", "", "spread", "none"))
+                        Map.of(
+                                "id",
+                                "invented.by-price",
+                                "allocation",
+                                "economic",
+                                "value",
+                                "0.6",
+                                "low",
+                                "",
+                                "high",
+                                "",
+                                "spread",
+                                "none"))
                 .library();
         Inventory inventory =
                 InsectNotebook.of(own, "mealworm", 100).feed("wheat-bran", 100).inventory();

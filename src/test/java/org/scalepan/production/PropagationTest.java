@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Lognormal;
@@ -135,5 +136,47 @@ class PropagationTest {
 
         assertTrue(first.value() < 0);
         assertTrue(first.low(0.9) < first.value() && first.value() < first.high(0.9), first::toString);
+    }
+
+    private static SystemFootprint carried(FunctionalUnit from, FunctionalUnit to, Term term) {
+        Ledger ledger = new Ledger();
+        ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
+        Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", from, 1, 1, "none");
+        return Tally.of(LIBRARY, ledger.inventory("by hand", output)).per(to).system();
+    }
+
+    /** The protein of mealworms, as the chain of units reads it (18.7 %, Finke 2002, without a printed spread). */
+    private static Factor protein() {
+        ChainStep.Published step = (ChainStep.Published)
+                carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
+                        .chain()
+                        .get(0);
+        return new Factor(step.row().id(), step.factor().reading());
+    }
+
+    @Test
+    void what_is_certain_per_kilogram_is_as_uncertain_per_kilogram_of_protein_as_the_protein_is() {
+        FirstOrder edible = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_EDIBLE, Term.of(1))
+                .firstOrder();
+        FirstOrder protein = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
+                .firstOrder();
+
+        assertEquals(0, edible.lnSd(), 0.0);
+        assertTrue(protein().lnSd() > 0.01);
+        assertEquals(protein().lnSd(), protein.lnSd(), 1e-12);
+    }
+
+    /** Guidelines: inputs that are one and the same are correlated; here they cancel, whichever way the chain is walked. */
+    @Test
+    void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
+        SystemFootprint down =
+                carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(3).times(protein()));
+        SystemFootprint up =
+                carried(FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, Term.of(3).over(protein()));
+
+        assertEquals(0, down.firstOrder().lnSd(), 1e-12);
+        assertEquals(3, down.firstOrder().value(), 1e-6);
+        assertEquals(0, up.firstOrder().lnSd(), 1e-12);
+        assertEquals(3, up.firstOrder().value(), 1e-6);
     }
 }

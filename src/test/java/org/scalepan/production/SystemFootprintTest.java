@@ -1,10 +1,12 @@
 package org.scalepan.production;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -13,6 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.herd.Herd.Kind;
 import org.scalepan.production.insects.InsectFarm.Fate;
@@ -212,5 +216,34 @@ class SystemFootprintTest {
                 perProtein,
                 Tally.of(LIBRARY, hens).per(FunctionalUnit.KG_PROTEIN).value(),
                 5e-4 * perProtein);
+    }
+
+    /** A warming set says something of gases, and nothing of ground. */
+    @Test
+    void a_footprint_says_on_which_ruler_it_stands_and_names_a_warming_set_for_gases_only() {
+        Inventory inventory = of(ledger -> {
+            ledger.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, Term.of(2));
+            ledger.flow(Stage.SITE, "yard", Flux.LAND, Term.of(7));
+        });
+        Footprint gases =
+                Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new DrawBook(1, 3));
+        Footprint ground =
+                Tally.of(LIBRARY, inventory).indicator("land").system().footprint(new DrawBook(1, 3));
+
+        assertEquals(Optional.of("ar4-100"), gases.warmingSet());
+        assertEquals("ghg", gases.indicator());
+        assertArrayEquals(new double[] {50, 50, 50}, gases.draws(), 1e-12);
+        assertEquals(Optional.empty(), ground.warmingSet());
+        assertEquals(FunctionalUnit.KG_LIVE, ground.per());
+        assertEquals("farm-gate", ground.boundary());
+        assertArrayEquals(new double[] {7, 7, 7}, ground.draws(), 1e-12);
+        assertFalse(Tally.of(LIBRARY, inventory).indicator("land").system().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ANIMALS, animals, true", "MANURE, manure, true", "FEED, feed, false", "PROCESSING, processing, false"})
+    void a_stage_is_of_the_animals_or_of_the_farm_around_them(Stage stage, String id, boolean animal) {
+        assertEquals(id, stage.id());
+        assertEquals(animal, stage.isAnimal());
     }
 }

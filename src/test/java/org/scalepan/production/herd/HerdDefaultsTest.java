@@ -412,4 +412,20 @@ class HerdDefaultsTest {
                 .sum());
         assertEquals(0.07711, lnSd, 0.00005);
     }
+
+    /** 6 000 kg of milk hold 185 kg of protein, 200 kg of cattle 15 kg: 93 and 7 % (HerdBooksTest has the reckoning). */
+    @ParameterizedTest
+    @CsvSource({"milk, 93", "beef, 7"})
+    void the_part_of_the_burden_is_told_in_percent(String product, int percent) {
+        Inventory inventory = herd("dairy-cattle", 1)
+                .ipcc("ipcc.western-europe")
+                .gives(Kind.MILK, 6000)
+                .gives(Kind.LIVE, 200)
+                .asked(product)
+                .inventory();
+
+        assertEquals(
+                "by protein: " + percent + " % of the burden rests on " + product,
+                gap(inventory, "allocation").filledWith());
+    }
 }
