@@ -48,6 +48,33 @@ final class Csv {
                     .isPresent();
             return new Style(delimiter.equals("tab") ? '\t' : delimiter.charAt(0), decimal.charAt(0), mark);
         }
+
+        /** A text as it stands in a cell: guarded, and in quotes where it needs them. */
+        String cell(String text) {
+            if (isPlain(text)) {
+                return text;
+            }
+            StringWriter line = new StringWriter();
+            CsvWriter.builder()
+                    .fieldSeparator(delimiter)
+                    .lineDelimiter(LineDelimiter.LF)
+                    .bufferSize(0)
+                    .build(line)
+                    .writeRecord("", FormulaGuard.guarded(text));
+            return line.toString().substring(1, line.toString().length() - 1);
+        }
+
+        /** Letters, digits and blanks behind a first letter or digit need neither guard nor quotes, whatever the style. */
+        private static boolean isPlain(String text) {
+            for (int i = 0; i < text.length(); i++) {
+                char at = text.charAt(i);
+                boolean letter = at >= 'a' && at <= 'z' || at >= 'A' && at <= 'Z' || at >= '0' && at <= '9';
+                if (!letter && (i == 0 || at != ' ' && at != '-' && at != '.' && at != ':')) {
+                    return false;
+                }
+            }
+            return true;
+        }
     }
 
     Csv(Style style, List<String> header) {
