@@ -9,10 +9,20 @@ import java.util.function.ToDoubleFunction;
  * lie within the limits and answer every condition as those did from which it was written; for these it gives the same bits.
  */
 public final class Plan {
+    private static final Step[] ALL = Step.values();
+    /* The places of the usual steps among all, as the compiler wants to know them; a test holds them to it. */
+    static final int PLUS = 0;
+    static final int MINUS = 1;
+    static final int TIMES = 2;
+    static final int OVER = 3;
+    static final int FORMULA = 7;
+
     private final double[] least;
     private final double[] most;
     private final double[] constants;
-    private final Step[] steps;
+    /** Each step's kind, by its place among {@link Step}s: walking over numbers costs far less than over objects. */
+    private final byte[] kinds;
+
     private final int[] left;
     private final int[] right;
     private final Formulas formulas;
@@ -55,7 +65,10 @@ public final class Plan {
         this.least = limits.stream().mapToDouble(Reckoning.Limits::least).toArray();
         this.most = limits.stream().mapToDouble(Reckoning.Limits::most).toArray();
         this.constants = constants;
-        this.steps = lines.stream().map(Line::step).toArray(Step[]::new);
+        this.kinds = new byte[lines.size()];
+        for (int i = 0; i < kinds.length; i++) {
+            kinds[i] = (byte) lines.get(i).step().ordinal();
+        }
         this.left = lines.stream().mapToInt(Line::left).toArray();
         this.right = lines.stream().mapToInt(Line::right).toArray();
         this.formulas = formulas;
@@ -77,7 +90,7 @@ public final class Plan {
 
     /** How many numbers the array needs that it works on. */
     public int places() {
-        return least.length + constants.length + steps.length;
+        return least.length + constants.length + kinds.length;
     }
 
     /**
@@ -111,17 +124,14 @@ public final class Plan {
 
     private void work(double[] places) {
         int to = least.length + constants.length;
-        for (int i = 0; i < steps.length; i++) {
-            double one = steps[i] == Step.FORMULA ? 0 : places[left[i]];
-            places[to + i] = switch (steps[i]) {
-                case PLUS -> one + places[right[i]];
-                case MINUS -> one - places[right[i]];
-                case TIMES -> one * places[right[i]];
-                case OVER -> one / places[right[i]];
-                case GREATER -> Math.max(one, places[right[i]]);
-                case ROOT -> Math.sqrt(one);
-                case EXPONENTIAL -> StrictMath.exp(one);
+        for (int i = 0; i < kinds.length; i++) {
+            places[to++] = switch (kinds[i]) {
+                case PLUS -> places[left[i]] + places[right[i]];
+                case MINUS -> places[left[i]] - places[right[i]];
+                case TIMES -> places[left[i]] * places[right[i]];
+                case OVER -> places[left[i]] / places[right[i]];
                 case FORMULA -> formulas.of(left[i], places);
+                default -> ALL[kinds[i]].of(places[left[i]], places[right[i]]);
             };
         }
     }
@@ -133,7 +143,7 @@ public final class Plan {
 
     @Override
     public String toString() {
-        return steps.length + " steps from " + least.length + " entries under " + held.length + " conditions, "
+        return kinds.length + " steps from " + least.length + " entries under " + held.length + " conditions, "
                 + Arrays.stream(results).distinct().count() + " results";
     }
 }

@@ -59,6 +59,23 @@ public final class Reckoning {
         if (!open) {
             return Amount.of(value);
         }
+        Amount same = unchanged(step, left, right);
+        return same != null ? same : noted(step, left, right, value);
+    }
+
+    /**
+     * What a step leaves as it was: a number times one, or nothing plus a number. The latter could take its sign from a zero; conditions
+     * do not see that, and a quotient by zero is no result.
+     */
+    private @Nullable Amount unchanged(Step step, Amount left, Amount right) {
+        boolean byOne = (step == Step.TIMES || step == Step.OVER) && !right.isOf(this) && right.known() == 1;
+        if (byOne) {
+            return left;
+        }
+        return step == Step.PLUS && !left.isOf(this) && left.known() == 0 ? right : null;
+    }
+
+    private Amount noted(Step step, Amount left, Amount right, double value) {
         Written same = new Written(step, placeOf(left), placeOf(right));
         int place = written.computeIfAbsent(
                 same, unused -> line(new Line(step, same.left, same.right, null, List.of()), value));

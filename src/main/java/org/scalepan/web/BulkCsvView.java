@@ -43,7 +43,9 @@ final class BulkCsvView implements BulkView {
         if (row instanceof BulkRow.Alike alike) {
             lines.number(alike.number());
             lines.character(style.delimiter());
-            lines.text(style.cell(alike.name()));
+            if (!lines.word(alike.name())) {
+                lines.text(style.cell(alike.name()));
+            }
             alike.plan().pattern(style).write(alike.places(), style, lines);
         } else {
             cellByCell(row);

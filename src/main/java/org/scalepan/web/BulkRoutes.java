@@ -84,7 +84,7 @@ final class BulkRoutes {
         }
     }
 
-    private BulkQuestion question(Parameters parameters) {
+    BulkQuestion question(Parameters parameters) {
         List<String> indicators = parameters.someOf(
                 "indicators",
                 FootprintRoutes.INDICATORS,

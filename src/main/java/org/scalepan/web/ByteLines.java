@@ -12,6 +12,18 @@ import java.util.Arrays;
 final class ByteLines extends OutputStream {
     private static final int FULL = 32_768;
 
+    /** 2 for what a word may begin with, 1 for what may follow. */
+    private static final byte[] IN_WORDS = new byte[128];
+
+    static {
+        Arrays.fill(IN_WORDS, '0', '9' + 1, (byte) 2);
+        Arrays.fill(IN_WORDS, 'A', 'Z' + 1, (byte) 2);
+        Arrays.fill(IN_WORDS, 'a', 'z' + 1, (byte) 2);
+        for (char sign : " -.:()".toCharArray()) {
+            IN_WORDS[sign] = 1;
+        }
+    }
+
     private final OutputStream out;
     private byte[] bytes = new byte[2 * FULL];
     private int count;
@@ -54,6 +66,24 @@ final class ByteLines extends OutputStream {
             bytes[to++] = (byte) character;
         }
         count = to;
+    }
+
+    /**
+     * A text that needs neither guard nor quotes in any style of CSV: letters, digits, blanks and a few signs, behind a letter or digit.
+     *
+     * @return whether it was one; if not, nothing was written
+     */
+    boolean word(String text) {
+        int length = text.length();
+        reserve(length);
+        boolean plain = length > 0 && IN_WORDS[text.charAt(0) & 127] == 2;
+        for (int i = 0; i < length && plain; i++) {
+            char character = text.charAt(i);
+            bytes[count + i] = (byte) character;
+            plain = character < 128 && IN_WORDS[character] > 0;
+        }
+        count += plain ? length : 0;
+        return plain;
     }
 
     void number(long number) {

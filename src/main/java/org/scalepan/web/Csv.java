@@ -51,9 +51,6 @@ final class Csv {
 
         /** A text as it stands in a cell: guarded, and in quotes where it needs them. */
         String cell(String text) {
-            if (isPlain(text)) {
-                return text;
-            }
             StringWriter line = new StringWriter();
             CsvWriter.builder()
                     .fieldSeparator(delimiter)
@@ -62,18 +59,6 @@ final class Csv {
                     .build(line)
                     .writeRecord("", FormulaGuard.guarded(text));
             return line.toString().substring(1, line.toString().length() - 1);
-        }
-
-        /** Letters, digits and blanks behind a first letter or digit need neither guard nor quotes, whatever the style. */
-        private static boolean isPlain(String text) {
-            for (int i = 0; i < text.length(); i++) {
-                char at = text.charAt(i);
-                boolean letter = at >= 'a' && at <= 'z' || at >= 'A' && at <= 'Z' || at >= '0' && at <= '9';
-                if (!letter && (i == 0 || at != ' ' && at != '-' && at != '.' && at != ':')) {
-                    return false;
-                }
-            }
-            return true;
         }
     }
 

@@ -9,11 +9,16 @@ final class PlainNumber {
     static final int LONGEST = 32;
 
     private static final int DIGITS = 7;
-    private static final long LEAST_DIGITS = 1_000_000;
+    private static final int LEAST_DIGITS = 1_000_000;
     private static final int SMALLEST = -7;
     private static final int LARGEST = 12;
     /** Far above what the multiplication rounds off and what rounding to fifteen digits before it moves, far below 1. */
     private static final double DOUBT = 1e-6;
+
+    /** The decimal logarithm of 2, times 4096. */
+    private static final int LOG_2 = 1233;
+
+    private static final int LOG_SHIFT = 12;
 
     private static final double[] TENS = new double[DIGITS - SMALLEST + LARGEST];
 
@@ -39,7 +44,7 @@ final class PlainNumber {
         double scaled = exponent > DIGITS - 1
                 ? size / TENS[exponent - (DIGITS - 1)]
                 : size * TENS[DIGITS - 1 - exponent];
-        long digits = (long) scaled;
+        int digits = (int) scaled;
         double rest = scaled - digits;
         if (Math.abs(rest - 0.5) < DOUBT) {
             return -1;
@@ -62,48 +67,50 @@ final class PlainNumber {
 
     /** The power of ten of the first digit; at a power of ten it may be one too low, which then shows in the digits. */
     private static int exponent(double size) {
-        int exponent = (int) Math.floor(Math.getExponent(size) * 0.30102999566398120);
+        int exponent = Math.getExponent(size) * LOG_2 >> LOG_SHIFT;
         boolean more = exponent + 1 >= 0 ? size >= TENS[exponent + 1] : size * TENS[-exponent - 1] >= 1;
         return more ? exponent + 1 : exponent;
     }
 
-    private static int below1(long digits, int zeros, char decimal, byte[] to, int from) {
+    private static int below1(int digits, int zeros, char decimal, byte[] to, int from) {
         int at = from;
         to[at++] = '0';
         to[at++] = (byte) decimal;
         for (int i = 0; i < zeros; i++) {
             to[at++] = '0';
         }
-        return digits(digits, DIGITS, to, at, true);
+        put(digits, to, at);
+        return withoutZeros(to, at + DIGITS);
     }
 
-    private static int from1(long digits, int whole, char decimal, byte[] to, int from) {
+    private static int from1(int digits, int whole, char decimal, byte[] to, int from) {
         if (whole >= DIGITS) {
-            int at = digits(digits, DIGITS, to, from, false);
+            put(digits, to, from);
             for (int i = DIGITS; i < whole; i++) {
-                to[at++] = '0';
+                to[from + i] = '0';
             }
-            return at;
+            return from + whole;
         }
-        long unit = (long) TENS[DIGITS - whole];
-        int at = digits(digits / unit, whole, to, from, false);
-        long parts = digits % unit;
-        if (parts == 0) {
-            return at;
+        put(digits, to, from + 1);
+        for (int i = 0; i < whole; i++) {
+            to[from + i] = to[from + i + 1];
         }
-        to[at++] = (byte) decimal;
-        return digits(parts, DIGITS - whole, to, at, true);
+        to[from + whole] = (byte) decimal;
+        int end = withoutZeros(to, from + 1 + DIGITS);
+        return end == from + whole + 1 ? end - 1 : end;
     }
 
-    /** So many digits, without zeros at the end if so wished. */
-    private static int digits(long digits, int count, byte[] to, int from, boolean cut) {
-        long rest = digits;
-        for (int i = from + count - 1; i >= from; i--) {
+    private static void put(int digits, byte[] to, int from) {
+        int rest = digits;
+        for (int i = from + DIGITS - 1; i >= from; i--) {
             to[i] = (byte) ('0' + rest % 10);
             rest /= 10;
         }
-        int end = from + count;
-        while (cut && to[end - 1] == '0') {
+    }
+
+    private static int withoutZeros(byte[] to, int from) {
+        int end = from;
+        while (to[end - 1] == '0') {
             end--;
         }
         return end;
