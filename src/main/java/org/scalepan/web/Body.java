@@ -250,6 +250,11 @@ final class Body {
     }
 
     private String place(String field) {
+        return within(pointer, field);
+    }
+
+    /** The pointer to a field of what a pointer shows. */
+    static String within(String pointer, String field) {
         return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
     }
 }

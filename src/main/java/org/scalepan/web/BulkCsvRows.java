@@ -18,7 +18,8 @@ final class BulkCsvRows implements BulkRows {
     private final CsvReader<Cells> reader;
     private final Iterator<Cells> records;
     private final FlatColumns columns;
-    private final CsvAnswers answers;
+    private final PlannedAnswers answers;
+    private final TableRow row;
     private long number;
     private boolean broken;
 
@@ -37,10 +38,12 @@ final class BulkCsvRows implements BulkRows {
             if (!records.hasNext()) {
                 throw refused("the body is empty; the first line must name the columns");
             }
-            List<String> header = records.next().all();
+            Cells cells = records.next();
+            List<String> header = cells.all();
             header.set(0, header.get(0).replaceFirst("^\uFEFF", ""));
             this.columns = FlatColumns.read(header, style.decimal());
-            this.answers = new CsvAnswers(question, columns);
+            this.answers = new PlannedAnswers(question);
+            this.row = new TableRow(question, columns, cells);
         } catch (CsvParseException | UncheckedIOException e) {
             throw refused("the header cannot be read as CSV in UTF-8");
         }
@@ -76,7 +79,7 @@ final class BulkCsvRows implements BulkRows {
             return wrong(
                     number, "this row has " + cells.width() + " cells; the header names " + columns.size() + " columns");
         }
-        return answers.answer(number, cells);
+        return answers.answer(number, row);
     }
 
     private static BulkRow wrong(long number, String message) {

@@ -24,11 +24,8 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
         rulers = List.copyOf(rulers);
     }
 
-    BulkRow answer(long number, JsonNode records) {
-        return answer(number, records, Body.Entering.ONCE);
-    }
-
-    private BulkRow answer(long number, JsonNode records, Body.Entering entering) {
+    /** Answers one row from the library. */
+    BulkRow answer(long number, JsonNode records, Body.Entering entering) {
         Body body = Body.of(records, entering);
         Optional<Inventory> inventory = new SystemReading(library).read(body);
         if (inventory.isEmpty() || !body.flaws().isEmpty()) {
@@ -40,11 +37,6 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
                         : SystemQuote.undrawn(library, inventory.get(), ruler, credit))
                 .toList();
         return new BulkRow.Computed(number, inventory.get(), quotes);
-    }
-
-    /** Whether a row's figures can be reckoned by the plan of another row; draws are made for each row alone. */
-    boolean canPlan() {
-        return !drawn;
     }
 
     /** How the figures of a row came about that was answered while its amounts were entered into a reckoning. */

@@ -10,6 +10,7 @@ final class WordNumbers {
     private final @Nullable String[] table = new String[4 * MOST];
     private final int[] numbers = new int[table.length];
     private int count;
+    private char[] letters = new char[64];
 
     /** The number of a word, from 1; 0 when there are too many different ones. */
     int of(char[] text, int from, int to) {
@@ -30,6 +31,15 @@ final class WordNumbers {
         table[at] = new String(Arrays.copyOfRange(text, from, to));
         numbers[at] = ++count;
         return count;
+    }
+
+    /** The same for a text. */
+    int of(String word) {
+        if (letters.length < word.length()) {
+            letters = new char[word.length()];
+        }
+        word.getChars(0, word.length(), letters, 0);
+        return of(letters, 0, word.length());
     }
 
     private static boolean same(String known, char[] text, int from, int to) {
