@@ -78,8 +78,7 @@ public record SystemPlan(
      * @param quotes what the inventory came to on each ruler, without draws
      * @param coverage of the intervals
      */
-    public static SystemPlan of(
-            Reckoning reckoning, Inventory inventory, List<SystemQuote> quotes, double coverage) {
+    public static SystemPlan of(Reckoning reckoning, Inventory inventory, List<SystemQuote> quotes, double coverage) {
         List<Amount> results = new ArrayList<>();
         List<Indicated> indicated = new ArrayList<>();
         for (SystemQuote quote : quotes) {

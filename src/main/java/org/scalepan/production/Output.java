@@ -23,8 +23,7 @@ public record Output(Product product, String form, FunctionalUnit per, Amount ma
     }
 
     /** An output whose numbers are known. */
-    public Output(
-            Product product, String form, FunctionalUnit per, double amount, double share, String allocation) {
+    public Output(Product product, String form, FunctionalUnit per, double amount, double share, String allocation) {
         this(product, form, per, Amount.of(amount), Amount.of(share), allocation);
     }
 

@@ -2,15 +2,26 @@ package org.scalepan.quantity;
 
 /** One step of a reckoning. */
 enum Step {
-    PLUS,
-    MINUS,
-    TIMES,
-    OVER,
-    GREATER,
-    ROOT,
-    EXPONENTIAL,
+    PLUS(Plan.PLUS),
+    MINUS(Plan.MINUS),
+    TIMES(Plan.TIMES),
+    OVER(Plan.OVER),
+    GREATER(Plan.GREATER),
+    ROOT(Plan.ROOT),
+    EXPONENTIAL(Plan.EXPONENTIAL),
     /** A function of several amounts. */
-    FORMULA;
+    FORMULA(Plan.FORMULA);
+
+    private final byte code;
+
+    Step(int code) {
+        this.code = (byte) code;
+    }
+
+    /** What a plan calls it. */
+    byte code() {
+        return code;
+    }
 
     /** Single steps look at their left side only. */
     double of(double left, double right) {

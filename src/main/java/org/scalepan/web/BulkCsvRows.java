@@ -77,7 +77,8 @@ final class BulkCsvRows implements BulkRows {
     private BulkRow answer(Cells cells) {
         if (cells.width() != columns.size()) {
             return wrong(
-                    number, "this row has " + cells.width() + " cells; the header names " + columns.size() + " columns");
+                    number,
+                    "this row has " + cells.width() + " cells; the header names " + columns.size() + " columns");
         }
         return answers.answer(number, row);
     }

@@ -33,7 +33,10 @@ final class CsvPattern {
             put(cells, style, BulkRow.unit(indicated.scope()));
         }
         put(cells, style, String.join(" ", system.gaps()));
-        put(cells, style, system.remarks().stream().map(SystemPlan.Told::code).distinct().collect(Collectors.joining(" ")));
+        put(
+                cells,
+                style,
+                system.remarks().stream().map(SystemPlan.Told::code).distinct().collect(Collectors.joining(" ")));
         put(cells, style, "");
         put(cells, style, BulkRow.missing(system));
         parts.add(bytes(cells.append("\r\n")));

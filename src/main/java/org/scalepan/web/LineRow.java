@@ -2,7 +2,7 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Arrays;
-import java.util.Iterator;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,22 +47,20 @@ final class LineRow implements PlannedAnswers.Row {
     private boolean isNamedWell() {
         JsonNode name = records.path(NAME);
         return name.isMissingNode()
-                || name.isTextual()
+                || (name.isTextual()
                         && !name.textValue().isBlank()
-                        && name.textValue().length() <= LONGEST_NAME;
+                        && name.textValue().length() <= LONGEST_NAME);
     }
 
     /** Whether all inside is made of what records are made of. */
     private boolean read(JsonNode node, boolean outermost) {
         if (node.isObject()) {
             shape.add(OBJECT, node.size());
-            Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
-            while (fields.hasNext()) {
-                Map.Entry<String, JsonNode> field = fields.next();
+            for (Map.Entry<String, JsonNode> field : node.properties()) {
                 int word = words.of(field.getKey());
                 shape.add(word, 0);
                 boolean name = outermost && field.getKey().equals(NAME);
-                if (word == 0 || !name && !read(field.getValue(), false)) {
+                if (word == 0 || !(name || read(field.getValue(), false))) {
                     return false;
                 }
             }
@@ -117,7 +115,7 @@ final class LineRow implements PlannedAnswers.Row {
     @Override
     public int place(String pointer) {
         if (places == null) {
-            places = new java.util.HashMap<>();
+            places = new HashMap<>();
             place(records, "", places);
         }
         return java.util.Objects.requireNonNull(places.get(pointer));
@@ -128,7 +126,7 @@ final class LineRow implements PlannedAnswers.Row {
         if (node.isNumber()) {
             places.put(pointer, places.size());
         }
-        node.fields().forEachRemaining(field -> place(field.getValue(), Body.within(pointer, field.getKey()), places));
+        node.properties().forEach(field -> place(field.getValue(), Body.within(pointer, field.getKey()), places));
         for (int i = 0; node.isArray() && i < node.size(); i++) {
             place(node.get(i), pointer + "/" + i, places);
         }

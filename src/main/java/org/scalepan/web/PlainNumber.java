@@ -41,9 +41,8 @@ final class PlainNumber {
             return -1;
         }
         int exponent = exponent(size);
-        double scaled = exponent > DIGITS - 1
-                ? size / TENS[exponent - (DIGITS - 1)]
-                : size * TENS[DIGITS - 1 - exponent];
+        double scaled =
+                exponent > DIGITS - 1 ? size / TENS[exponent - (DIGITS - 1)] : size * TENS[DIGITS - 1 - exponent];
         int digits = (int) scaled;
         double rest = scaled - digits;
         if (Math.abs(rest - 0.5) < DOUBT) {
@@ -67,7 +66,7 @@ final class PlainNumber {
 
     /** The power of ten of the first digit; at a power of ten it may be one too low, which then shows in the digits. */
     private static int exponent(double size) {
-        int exponent = Math.getExponent(size) * LOG_2 >> LOG_SHIFT;
+        int exponent = (Math.getExponent(size) * LOG_2) >> LOG_SHIFT;
         boolean more = exponent + 1 >= 0 ? size >= TENS[exponent + 1] : size * TENS[-exponent - 1] >= 1;
         return more ? exponent + 1 : exponent;
     }

@@ -18,12 +18,12 @@ final class WordNumbers {
         for (int i = from; i < to; i++) {
             hash = 31 * hash + text[i];
         }
-        int at = (hash ^ hash >>> 15) & table.length - 1;
+        int at = (hash ^ (hash >>> 15)) & (table.length - 1);
         for (String known = table[at]; known != null; known = table[at]) {
             if (same(known, text, from, to)) {
                 return numbers[at];
             }
-            at = at + 1 & table.length - 1;
+            at = (at + 1) & (table.length - 1);
         }
         if (count == MOST) {
             return 0;
