@@ -139,7 +139,18 @@ public final class Reckoning {
             }
         }
         required.forEach(one -> plan.condition(one.condition, moved[one.left], moved[one.right], one.held));
-        return plan.plan(moved(wanted, moved));
+        Plan made = plan.plan(moved(wanted, moved));
+        forget();
+        return made;
+    }
+
+    /** Amounts may live on with what was made of them, and should not keep all this alive. */
+    private void forget() {
+        lines.clear();
+        values.clear();
+        written.clear();
+        required.clear();
+        constants.clear();
     }
 
     private static int[] moved(List<Integer> places, int[] moved) {

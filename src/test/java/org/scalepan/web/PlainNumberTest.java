@@ -47,7 +47,7 @@ class PlainNumberTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {1, 10, 100, 1e6, 1e7, 123456789, 0.1, 0.001, 7.25, 1234567, 0.0012345678, 99999995})
+    @ValueSource(doubles = {1, 10, 100, 1e6, 1e7, 123456789, 0.1, 0.001, 7.25, 1234567, 0.0012345678, 99999990})
     void usual_numbers_are_taken(double value) {
         assertEquals(Numbers.plain(value), written(value));
     }

@@ -55,6 +55,7 @@ final class InsectPractice {
     }
 
     private void usual(String quantity, String what, Amount value, String unit) {
+        String species = farm.product().id();
         for (BackgroundFactor row : practice(quantity)) {
             double low = row.printed().low().orElse(Double.NEGATIVE_INFINITY);
             double high = row.printed().high().orElse(Double.POSITIVE_INFINITY);
@@ -68,7 +69,7 @@ final class InsectPractice {
                                                         what,
                                                         plain(told[0]),
                                                         unit,
-                                                        farm.product().id(),
+                                                        species,
                                                         plain(low),
                                                         plain(high)),
                                 value));
