@@ -1,4 +1,3 @@
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.math.BigDecimal;
 import java.util.List;
@@ -13,9 +12,6 @@ public final class AskScalepan {
     public static void main(String[] arguments) throws Exception {
         ApiClient client = new ApiClient();
         client.updateBaseUri(arguments[0]);
-        // A farm and a product that stand beside each other in one list are told apart by their fields.
-        client.setObjectMapper(
-                ApiClient.createDefaultObjectMapper().enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES));
 
         // Two published products on one ruler.
         ComparisonAnswer answer = new ComparisonApi(client)

@@ -30,7 +30,10 @@ public final class Citations {
     }
 
     public Citations add(PairedEvidence paired) {
-        paired.ratios().forEach(ratio -> sources.add(ratio.study()));
+        paired.ratios().forEach(ratio -> {
+            sources.add(ratio.study());
+            ratio.borrowed().sources().forEach(sources::add);
+        });
         return this;
     }
 

@@ -3,9 +3,12 @@ package org.scalepan.ask;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Row;
@@ -40,6 +43,7 @@ public record Grounds(Library library, List<Standing> standings) {
                     "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
                     List.of()));
         }
+        retailFeed().ifPresent(warnings::add);
         List<Quote> quotes = quotes().toList();
         if (!quotes.isEmpty()) {
             warnings.addAll(Warnings.of(library, quotes));
@@ -52,6 +56,32 @@ public record Grounds(Library library, List<Standing> standings) {
                     List.of()));
         }
         return warnings;
+    }
+
+    /** Which feed of the figures at hand is counted up to retail; lines of other indicators do not concern them. */
+    private Optional<Warning> retailFeed() {
+        Set<String> retail = library.background("ingredient_factors").stream()
+                .filter(BackgroundFactor::endsAtRetail)
+                .map(BackgroundFactor::id)
+                .collect(Collectors.toSet());
+        List<String> used = systems()
+                .flatMap(quote -> quote.inventory().flows().stream()
+                        .filter(flow -> flow.flux()
+                                .indicator()
+                                .equals(quote.scope().indicator().id())))
+                .flatMap(flow -> flow.rows().stream())
+                .filter(retail::contains)
+                .distinct()
+                .toList();
+        return used.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        "retail-feed-factor",
+                        "Some feed is counted with factors that end at retail, because no farm-gate factor is held: processing,"
+                                + " transport and losses in trade are in them, in some also land-use change. The feed and"
+                                + " what is fed with it come out too high; give ghg_per_kg or land_per_kg of your own feed"
+                                + " where you know it.",
+                        used));
     }
 
     /** The publications, in the order in which they were met. */
@@ -88,10 +118,11 @@ public record Grounds(Library library, List<Standing> standings) {
         return standings.stream().filter(Quote.class::isInstance).map(Quote.class::cast);
     }
 
+    private Stream<SystemQuote> systems() {
+        return standings.stream().filter(SystemQuote.class::isInstance).map(SystemQuote.class::cast);
+    }
+
     private Stream<Inventory> inventories() {
-        return standings.stream()
-                .filter(SystemQuote.class::isInstance)
-                .map(SystemQuote.class::cast)
-                .map(SystemQuote::inventory);
+        return systems().map(SystemQuote::inventory);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Names;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.Row;
 import org.scalepan.factors.Table;
@@ -76,7 +77,7 @@ public record InputName(Kind kind, String words, List<String> rows) {
             return new InputName(
                     Kind.PUBLISHED_NUMBER,
                     words(results.get(0).indicator()) + " of "
-                            + words(results.get(0).product()) + ", "
+                            + Names.of(library).of("product", results.get(0).product()) + ", "
                             + label(library, results.get(0).cited().source()),
                     results.stream().map(PublishedResult::id).toList());
         }
@@ -94,26 +95,21 @@ public record InputName(Kind kind, String words, List<String> rows) {
         for (Table table : library.tables()) {
             for (Row row : table.rows()) {
                 if (row.optional("id").filter(id::equals).isPresent()) {
-                    Optional<String> quantity = first(row, QUANTITIES);
-                    Optional<String> subject = first(row, SUBJECTS);
+                    Optional<String> quantity = Names.of(library).subject(row, QUANTITIES);
+                    Optional<String> subject = Names.of(library).subject(row, SUBJECTS);
                     String words = Stream.concat(quantity.stream(), subject.stream())
-                            .map(InputName::words)
                             .reduce((one, other) -> one + " of " + other)
                             .orElse(id);
                     boolean chain = row.place().file().endsWith("composition.csv")
                             && !row.place().file().contains("ingredient");
                     String place = row.optional("region")
-                            .map(region -> " in " + region)
+                            .map(region -> " in " + library.regions().words(region))
                             .orElse("");
                     return new InputName(chain ? Kind.CONVERSION : Kind.FACTOR, words + place, List.of(id));
                 }
             }
         }
         return new InputName(Kind.FACTOR, line.orElse(words(id.substring(id.lastIndexOf('.') + 1))), List.of());
-    }
-
-    private static Optional<String> first(Row row, List<String> columns) {
-        return columns.stream().flatMap(column -> row.optional(column).stream()).findFirst();
     }
 
     private static List<String> rows(Library library, String id) {
@@ -123,7 +119,7 @@ public record InputName(Kind kind, String words, List<String> rows) {
     private static String source(Library library, String id) {
         return library.gasShares().stream()
                 .filter(shares -> shares.id().equals(id))
-                .map(shares -> words(shares.product()) + ", "
+                .map(shares -> Names.of(library).of("product", shares.product()) + ", "
                         + label(library, shares.cited().source()))
                 .findFirst()
                 .orElse(id);

@@ -13,8 +13,15 @@ public final class Likelihood {
     /** The name of the scale, to be printed beside its words. */
     public static final String SCALE = "IPCC AR5 likelihood scale";
 
-    /** With fewer studies than this on either side no likelihood word is used: draws from one farm are no statement about farms. */
+    /**
+     * With fewer studies than this on either side no likelihood word is used: draws from one farm are no statement about farms. A
+     * study of which a number is from memory does not count, because nobody has seen that it says so.
+     */
     public static final int FEWEST_STUDIES = 3;
+
+    /** Why a likelihood word is withheld, as it stands in a sentence. */
+    public static final String WITHHELD =
+            "fewer than " + FEWEST_STUDIES + " studies on a side, those from memory not counted";
 
     private Likelihood() {}
 

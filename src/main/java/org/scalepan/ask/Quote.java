@@ -55,7 +55,7 @@ public record Quote(
 
     @Override
     public boolean bearsLikelihood() {
-        return studies() >= Likelihood.FEWEST_STUDIES;
+        return studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
     }
 
     /** How many studies speak. */

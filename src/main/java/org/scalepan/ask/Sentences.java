@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.scalepan.factors.Regions;
+import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
@@ -81,13 +83,28 @@ public final class Sentences {
             return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
         }
         StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
-        quote.regionUsed()
-                .filter(region -> !region.equals(Regions.WORLD))
-                .ifPresent(region -> text.append(" in ").append(region));
+        if (quote.evidence() instanceof Evidence.Some some && !some.regionUsed().equals(Regions.WORLD)) {
+            text.append(" in ").append(some.regionWords());
+        }
         if (quote.studiesFromMemory() > 0) {
-            text.append(", ").append(quote.studiesFromMemory()).append(" from memory");
+            boolean all = quote.studiesFromMemory() == quote.studies();
+            String many = all ? (quote.studies() == 1 ? "" : "all ") : quote.studiesFromMemory() + " ";
+            text.append(", ").append(many).append("from memory");
         }
         return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
+    }
+
+    /** Who says a paired ratio: the study, and where it took a side from. */
+    public static String study(PairedStudy paired) {
+        return paired.study()
+                + paired.borrowed()
+                        .product()
+                        .map(from -> ", product from " + from)
+                        .orElse("")
+                + paired.borrowed()
+                        .reference()
+                        .map(from -> ", reference from " + from)
+                        .orElse("");
     }
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
@@ -100,8 +117,8 @@ public final class Sentences {
         double value = versus.less().value();
         return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
-                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; fewer than "
-                        + Likelihood.FEWEST_STUDIES + " studies on a side are too few for a likelihood.");
+                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "
+                        + Likelihood.WITHHELD + ", are too few for a likelihood.");
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */

@@ -32,8 +32,8 @@ public sealed interface Standing permits Quote, SystemQuote {
     }
 
     /**
-     * True when a likelihood may be said of the figure: enough studies stand behind it. What is computed from records speaks for that
-     * farm alone and needs no others.
+     * True when a likelihood may be said of the figure: enough studies stand behind it whose numbers were seen, be it quoted
+     * elsewhere. What is computed from records speaks for that farm alone and needs no others.
      */
     boolean bearsLikelihood();
 }

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.scalepan.factors.PairedRatio;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
@@ -22,31 +25,47 @@ public final class SubstitutionSentences {
         this.question = substitution.question();
     }
 
-    /** {@code 23 (12 to 40)}, with a sign where it is below zero. */
+    /** {@code 23 (12 to 40)}, with a sign where it is below zero; both ends to the nearest. */
     public static String interval(Summary summary) {
         return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
                 + Print.footprint(summary.high()) + ")";
     }
 
+    /**
+     * The same of what is avoided. The unfavourable end is the one that is quoted, so here as there it is rounded against the
+     * programme and never in its favour.
+     */
+    public static String avoidedInterval(Summary avoided) {
+        return Print.footprint(avoided.median()) + " (" + Print.footprint(unfavourable(avoided)) + " to "
+                + Print.footprint(avoided.high()) + ")";
+    }
+
     /** What is avoided, or what more is caused, or that it may be either. */
     public static String avoided(Summary avoided, String unit) {
         if (avoided.low() > 0) {
-            return interval(avoided) + " " + unit + " avoided";
+            return avoidedInterval(avoided) + " " + unit + " avoided";
         }
+        String most = Print.footprint(-unfavourable(avoided));
         if (avoided.high() < 0) {
-            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to "
-                    + Print.footprint(-avoided.low()) + ") " + unit + " more than without it";
+            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to " + most + ") "
+                    + unit + " more than without it";
         }
-        return "anything from " + Print.footprint(-avoided.low()) + " more to " + Print.footprint(avoided.high())
-                + " less (" + unit + "), so that no saving can be claimed";
+        return "anything from " + most + " more to " + Print.footprint(avoided.high()) + " less (" + unit
+                + "), so that no saving can be claimed";
     }
 
-    /** The figure to quote: the unfavourable end of the interval, never rounded in one's own favour. */
+    /** The figure to quote: the unfavourable end of the interval, with the share of the draws that are no worse. */
     public static String conservative(Summary avoided, String unit) {
+        String draws = " in " + plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3)) + " % of the draws";
         return avoided.low() > 0
-                ? "at least " + SignificantFigures.text(SignificantFigures.floor(avoided.low(), FIGURES), FIGURES) + " "
-                        + unit + " avoided"
-                : "no saving: at the unfavourable end about " + Print.footprint(-avoided.low()) + " " + unit + " more";
+                ? "at least " + Print.footprint(unfavourable(avoided)) + " " + unit + " avoided" + draws
+                : "no saving: up to " + Print.footprint(-unfavourable(avoided)) + " " + unit + " more" + draws;
+    }
+
+    private static double unfavourable(Summary avoided) {
+        return avoided.low() > 0
+                ? SignificantFigures.floor(avoided.low(), FIGURES)
+                : SignificantFigures.ceiling(avoided.low(), FIGURES);
     }
 
     /** Everything in one paragraph. */
@@ -80,11 +99,28 @@ public final class SubstitutionSentences {
                     String how = timesLess >= 1
                             ? Print.ratio(timesLess) + " times less than "
                             : Print.ratio(1 / timesLess) + " times as much as ";
-                    return "one study of both (" + ratio.cited().source() + ") says that "
+                    return "one study of both (" + ratio.cited().source()
+                            + ratio.referenceFrom()
+                                    .map(from -> ", reference from " + from)
+                                    .orElse("") + ") says that "
                             + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
-                            + ratio.reference() + ", " + ratio.per() + ", " + ratio.boundary();
+                            + reference(change, ratio) + ", per " + unit(ratio) + ", "
+                            + new Sentences(change.ruler(), 0.9).boundary();
                 })
                 .toList();
+    }
+
+    private static String reference(YearlyChange change, PairedRatio ratio) {
+        return change.baseline().stream()
+                .map(Standing::product)
+                .filter(product -> product.id().equals(ratio.reference()))
+                .map(Product::name)
+                .findFirst()
+                .orElse(ratio.reference());
+    }
+
+    private static String unit(PairedRatio ratio) {
+        return FunctionalUnit.of(ratio.per()).map(FunctionalUnit::words).orElse(ratio.per());
     }
 
     private static String instead(YearlyChange change) {
@@ -109,7 +145,7 @@ public final class SubstitutionSentences {
         String gwp = change.ruler().indicator().isWarming()
                 ? " (" + change.ruler().gwp().name() + ", " + luc + " land-use change where studies tell)"
                 : "";
-        return "boundary " + change.ruler().boundary() + gwp;
+        return new Sentences(change.ruler(), 0.9).boundary() + gwp;
     }
 
     /** For warming alone, or for what was asked first: a paragraph holds no table. */

@@ -65,7 +65,7 @@ public final class Warnings {
         List<Warning> warnings = new ArrayList<>();
         fewStudies(quotes, warnings);
         noEvidence(quotes, warnings);
-        regions(quotes, warnings);
+        regions(library, quotes, warnings);
         ruler(quotes, warnings);
         forms(quotes, warnings);
         notes(quotes, warnings);
@@ -111,7 +111,7 @@ public final class Warnings {
         }
     }
 
-    private static void regions(List<Quote> quotes, List<Warning> warnings) {
+    private static void regions(Library library, List<Quote> quotes, List<Warning> warnings) {
         List<String> parts = new ArrayList<>();
         for (Quote quote : quotes) {
             if (quote.evidence() instanceof Evidence.Some some) {
@@ -119,8 +119,9 @@ public final class Warnings {
                 if (!some.regionUsed().equals(asked)) {
                     warnings.add(new Warning(
                             "region-fallback",
-                            "No result for " + quote.item().written() + " in " + asked
-                                    + "; the nearest region with results is " + some.regionUsed() + ".",
+                            "No result for " + quote.item().words() + " in "
+                                    + library.regions().words(asked)
+                                    + "; the nearest region with results is " + some.regionWords() + ".",
                             List.of(quote.item().written())));
                 }
                 some.findings()

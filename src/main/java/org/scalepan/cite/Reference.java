@@ -3,6 +3,7 @@ package org.scalepan.cite;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -51,7 +52,7 @@ public record Reference(
         Optional<String> licence) {
 
     /** Words a note carries when the record the reference was taken from did not list every author. */
-    static final String OTHERS_UNLISTED = "et al. in the record seen";
+    static final String OTHERS_UNLISTED = "further authors not in the record seen";
 
     private static final int TITLE_START = 40;
 
@@ -84,7 +85,8 @@ public record Reference(
     /** True if there are authors the record seen did not list, so that the list must end in "et al.". */
     boolean hasUnlistedAuthors() {
         return !authors.isEmpty()
-                && note.filter(text -> text.contains(OTHERS_UNLISTED)).isPresent();
+                && note.filter(text -> text.toLowerCase(Locale.ROOT).contains(OTHERS_UNLISTED))
+                        .isPresent();
     }
 
     /** Four digits, or "n.d." for no date. */

@@ -73,7 +73,8 @@ public final class LibraryLoader {
         if (!faults.isEmpty()) {
             return broken();
         }
-        return new LibraryLoad.Loaded(new Library(version(tables, references), tables, references, documents()));
+        return new LibraryLoad.Loaded(
+                new Library(version(tables, references), tables, references, documents(dataPackage.get())));
     }
 
     /** Ids are looked up only where every row could be read: one broken file must not fault each row that points to it. */
@@ -218,13 +219,16 @@ public final class LibraryLoader {
         }
     }
 
-    /** What belongs to the folder for whoever reads it, without being rows. */
-    private Map<String, byte[]> documents() {
+    /** What belongs to the folder for whoever reads it, without being rows: the schema and the documents that it names. */
+    private Map<String, byte[]> documents(JsonNode dataPackage) {
         Map<String, byte[]> documents = new LinkedHashMap<>();
-        for (String name : List.of(DATA_PACKAGE, "README.md", "LEFT-OUT.md")) {
-            bytes(base, name).ifPresent(content -> documents.put(name, content));
-        }
+        document(DATA_PACKAGE, documents);
+        dataPackage.path("documents").forEach(name -> document(name.asText(), documents));
         return documents;
+    }
+
+    private void document(String name, Map<String, byte[]> documents) {
+        bytes(base, name).ifPresent(content -> documents.put(name, content));
     }
 
     private LibraryVersion version(Map<String, Table> tables, List<Reference> references) {

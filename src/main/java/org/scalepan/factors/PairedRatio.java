@@ -4,7 +4,9 @@ import java.util.Optional;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
- * A ratio reference ÷ product that one study printed for two products assessed with one method: "so many times less".
+ * A ratio reference ÷ product that one study printed for two products that it set against each other: "so many times less".
+ *
+ * @param referenceFrom the source that the study took the reference from, where it did not assess it itself
  */
 public record PairedRatio(
         String id,
@@ -12,6 +14,7 @@ public record PairedRatio(
         String productForm,
         String reference,
         String referenceForm,
+        Optional<String> referenceFrom,
         String indicator,
         String per,
         String boundary,
@@ -28,6 +31,7 @@ public record PairedRatio(
                 row.text("product_form"),
                 row.text("reference"),
                 row.text("reference_form"),
+                row.optional("reference_from"),
                 row.text("indicator"),
                 row.text("per"),
                 row.text("boundary"),

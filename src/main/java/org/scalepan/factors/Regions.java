@@ -6,11 +6,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The tree of regions, and who stands inside whom. */
 public final class Regions {
     /** The root of the tree: a question that names no region asks for the world. */
     public static final String WORLD = "world";
+
+    private static final String AREA = "area";
+    /** Names made of a common noun, and plurals, take the article in English. */
+    private static final Pattern WITH_ARTICLE =
+            Pattern.compile("^(United|European Union|Netherlands|Philippines)|Republic|Federation|countries$|regions$");
 
     private final Map<String, Region> byId = new LinkedHashMap<>();
 
@@ -20,6 +26,12 @@ public final class Regions {
 
     public Optional<Region> find(String id) {
         return Optional.ofNullable(byId.get(id));
+    }
+
+    /** What a region is called inside a sentence, behind "in" or "of". */
+    public String words(String id) {
+        String name = find(id).map(Region::name).orElse(id);
+        return id.equals(WORLD) ? "the world" : WITH_ARTICLE.matcher(name).find() ? "the " + name : name;
     }
 
     public Collection<Region> all() {
@@ -37,6 +49,26 @@ public final class Regions {
             region = region.get().parent().flatMap(this::find);
         }
         return chain;
+    }
+
+    /**
+     * Where a factor about a place may be looked for, nearest first: the region itself and what contains it, and beside each of these
+     * the areas hung in it that cut across the tree, such as the European Union in Europe. An area may not hold the place asked for,
+     * but is nearer to it than the world. The world's own areas (such as the OECD) are near to nothing and left out.
+     */
+    public List<String> nearestFirst(String id) {
+        List<String> places = new ArrayList<>();
+        for (String place : outwards(id)) {
+            places.add(place);
+            if (!place.equals(WORLD)) {
+                byId.values().stream()
+                        .filter(region -> region.level().equals(AREA)
+                                && region.parent().filter(place::equals).isPresent()
+                                && !places.contains(region.id()))
+                        .forEach(region -> places.add(region.id()));
+            }
+        }
+        return places;
     }
 
     /** True when {@code inner} is {@code outer} or lies inside it. */

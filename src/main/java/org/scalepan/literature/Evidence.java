@@ -20,8 +20,9 @@ public sealed interface Evidence {
      * There are results.
      *
      * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
+     * @param regionWords what a sentence calls it
      */
-    record Some(PoolQuestion question, List<Study> studies, String regionUsed, List<Unused> unused)
+    record Some(PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
             implements Evidence {
         public Some {
             studies = List.copyOf(studies);

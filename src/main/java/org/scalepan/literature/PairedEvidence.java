@@ -9,7 +9,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.RandomEffects;
 
 /**
- * Ratios reference ÷ product from studies that assessed both with one method. What differs between studies (boundary details,
+ * Ratios reference ÷ product from studies that set both against each other, most with one method; where one side was taken from
+ * elsewhere, {@link Borrowed} says so. What differs between studies (boundary details,
  * warming set, allocation) cancels inside each; so these ratios stand beside the pooled one as a check on it.
  *
  * <p>Pooled by random effects on ln R: DerSimonian & Laird 1986, with the interval of Hartung & Knapp 2001 and the prediction
@@ -44,7 +45,9 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
     }
 
     private static Optional<RandomEffects.Pooled> pool(List<PairedStudy> ratios) {
-        if (ratios.size() < 2) {
+        // A ratio without any doubt, such as an own row with equal ends, would outweigh every other: there is no
+        // pooling by variances.
+        if (ratios.size() < 2 || ratios.stream().anyMatch(ratio -> ratio.lnVariance() == 0)) {
             return Optional.empty();
         }
         return Optional.of(RandomEffects.pool(

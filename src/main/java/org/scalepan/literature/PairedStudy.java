@@ -23,11 +23,18 @@ import org.scalepan.uncertainty.StandardNormal;
  * @param lnMean mean of ln(reference ÷ product)
  * @param lnVariance its variance; spread between farms counts as doubt, so it is wide rather than narrow
  * @param origin printed by the study, or computed from its two results
+ * @param borrowed which side it took from elsewhere
  * @param rows the rows behind it
  * @param notes what the rows' notes say
  */
 public record PairedStudy(
-        String study, double lnMean, double lnVariance, Origin origin, List<String> rows, List<String> notes) {
+        String study,
+        double lnMean,
+        double lnVariance,
+        Origin origin,
+        Borrowed borrowed,
+        List<String> rows,
+        List<String> notes) {
     private static final String REVIEW = "review";
     private static final String MIXED = "mixed";
     private static final double ONE_SD_BELOW = 0.15865525393145707;
@@ -85,6 +92,7 @@ public record PairedStudy(
     static List<PairedStudy> printed(Library library, PoolQuestion product, PoolQuestion reference) {
         Map<String, List<LogMoments>> moments = new LinkedHashMap<>();
         Map<String, List<PairedRatio>> rows = new LinkedHashMap<>();
+        Map<String, Borrowed> borrowed = new LinkedHashMap<>();
         for (PairedRatio ratio : library.pairedRatios()) {
             boolean straight = is(ratio, product, reference);
             if ((straight || is(ratio, reference, product)) && mayServe(library, ratio, product)) {
@@ -94,6 +102,9 @@ public record PairedStudy(
                 String study = ratio.cited().source();
                 moments.computeIfAbsent(study, id -> new ArrayList<>()).add(straight ? read : read.inverted());
                 rows.computeIfAbsent(study, id -> new ArrayList<>()).add(ratio);
+                Borrowed from =
+                        straight ? Borrowed.reference(ratio.referenceFrom()) : Borrowed.product(ratio.referenceFrom());
+                borrowed.merge(study, from, Borrowed::or);
             }
         }
         List<PairedStudy> studies = new ArrayList<>();
@@ -105,6 +116,7 @@ public record PairedStudy(
                     mixed.mean(),
                     mixed.variance(),
                     Origin.PRINTED,
+                    borrowed.getOrDefault(study, Borrowed.NONE),
                     own.stream().map(PairedRatio::id).toList(),
                     own.stream()
                             .flatMap(ratio -> ratio.note().stream())
@@ -171,14 +183,25 @@ public record PairedStudy(
                 right.mean() - left.mean(),
                 right.variance() + left.variance(),
                 Origin.COMPUTED,
+                new Borrowed(gathered(product), gathered(reference)),
                 both.stream().map(item -> item.result().id()).toList(),
                 List.of()));
     }
 
+    /** Where a study's rows are of the scale of a review, it gathered them instead of measuring them. */
+    private static Optional<String> gathered(Study study) {
+        return study.findings().stream().anyMatch(PairedStudy::isReview)
+                ? Optional.of(Borrowed.LITERATURE)
+                : Optional.empty();
+    }
+
+    private static boolean isReview(Harmonised item) {
+        return item.result().scale().filter(REVIEW::equals).isPresent();
+    }
+
     private static boolean gathersOtherMethods(Harmonised item) {
-        boolean review = item.result().scale().filter(REVIEW::equals).isPresent();
         boolean mixed = item.result().allocation().filter(MIXED::equals).isPresent();
-        return mixed || (review && item.result().printed().kind() == SpreadKind.RANGE);
+        return mixed || (isReview(item) && item.result().printed().kind() == SpreadKind.RANGE);
     }
 
     private static LogMoments moments(Study study) {

@@ -40,7 +40,7 @@ public final class Pool {
             return new Evidence.None(
                     question,
                     "no published " + question.indicator().id() + " result of "
-                            + question.product().id() + " is in this library",
+                            + question.product().name() + " is in this library" + sibling(),
                     unused);
         }
         Harmonisation harmonisation = new Harmonisation(library, question);
@@ -61,14 +61,32 @@ public final class Pool {
         return pooled(oneForEachFinding(usable));
     }
 
+    /** An indicator in the same unit that is held, such as the water footprint where withdrawals are asked for: it is not the same. */
+    private String sibling() {
+        Set<String> products = products();
+        return library.indicators().values().stream()
+                .filter(other -> !other.equals(question.indicator())
+                        && other.unit().equals(question.indicator().unit())
+                        && library.results().stream()
+                                .anyMatch(result -> products.contains(result.product())
+                                        && result.indicator().equals(other.id())))
+                .findFirst()
+                .map(other -> "; " + other.id() + ", which counts another thing, is held")
+                .orElse("");
+    }
+
     private List<PublishedResult> candidates() {
-        Set<String> products = library.withNarrower(question.product()).stream()
-                .map(Product::id)
-                .collect(Collectors.toUnmodifiableSet());
+        Set<String> products = products();
         return library.results().stream()
                 .filter(result -> products.contains(result.product())
                         && result.indicator().equals(question.indicator().id()))
                 .toList();
+    }
+
+    private Set<String> products() {
+        return library.withNarrower(question.product()).stream()
+                .map(Product::id)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** What the question itself keeps out. */
@@ -137,15 +155,16 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(here);
-                return new Evidence.Some(question, studies, region, unused);
+                return new Evidence.Some(
+                        question, studies, region, library.regions().words(region), unused);
             }
         }
         return new Evidence.None(
                 question,
                 "no " + question.indicator().id() + " result of "
-                        + question.product().id() + " (" + question.form()
+                        + question.product().name() + " (" + question.form()
                         + ") can be put on this ruler, " + question.boundary() + " per "
-                        + question.per().id() + ": "
+                        + question.per().words() + ": "
                         + why(),
                 unused);
     }

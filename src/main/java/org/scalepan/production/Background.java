@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Regions;
 import org.scalepan.uncertainty.SpreadReading;
 
 /** Finds the background factors of the library and reads them as factors with their doubt, each once. */
@@ -45,16 +46,15 @@ public final class Background {
     }
 
     /**
-     * The row nearest to a place and a year: the region itself before what contains it; then the year nearest to the one given, the
-     * latest if none is given. Vintages are never averaged.
+     * The row nearest to a place and a year: the region itself before what contains it (see {@link Regions#nearestFirst}); then the
+     * year nearest to the one given, the latest if none is given. Vintages are never averaged.
      */
     public Optional<BackgroundFactor> nearest(
             String table, String subject, String quantity, Optional<String> region, OptionalInt year) {
         List<BackgroundFactor> rows = rows(table, subject, quantity);
-        List<String> outwards = library.regions().outwards(region.orElse("world"));
-        for (String place : outwards) {
+        for (String place : library.regions().nearestFirst(region.orElse(Regions.WORLD))) {
             Optional<BackgroundFactor> here = rows.stream()
-                    .filter(row -> row.region().orElse("world").equals(place))
+                    .filter(row -> row.region().orElse(Regions.WORLD).equals(place))
                     .min(Comparator.<BackgroundFactor>comparingInt(row -> year.isPresent()
                                     ? Math.abs(year.getAsInt() - row.year().orElse(0))
                                     : 0)

@@ -88,6 +88,8 @@ public final class EnergyBooks {
                             + row.get().year().stream()
                                     .mapToObj(y -> ", " + y)
                                     .findFirst()
+                                    .orElse("")
+                            + region.map(asked -> ", the nearest held to " + asked)
                                     .orElse(""),
                     row.get().id());
         }

@@ -167,6 +167,12 @@ final class FeedBooks {
                         feed.ingredient() + " is cut off as a residue: a choice of method, not evidence");
                 return;
             }
+            if (row.get().endsAtRetail()) {
+                ledger.remark(
+                        Remark.RETAIL_FEED,
+                        "the " + indicator + " of " + feed.ingredient() + " is counted up to retail ("
+                                + row.get().id() + "), not to the farm: it errs high");
+            }
             Term term = base.get().times(background.factor(row.get()));
             if (flux == Flux.CO2E) {
                 ledger.co2e(

@@ -16,6 +16,8 @@ public record Remark(String code, Wording wording) {
     public static final String AGAINST_PHYSICS = "against-physics";
     /** Not lawful for food or feed in some markets. */
     public static final String LEGALITY = "legality";
+    /** Feed is counted with a factor that ends at retail instead of at the farm, so that it comes out too high. */
+    public static final String RETAIL_FEED = "retail-feed-factor";
     /** A way of counting that a reader may not expect. */
     public static final String METHOD = "method";
 

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
  * Rounding to significant figures, on the decimal number a reader would see rather than on its binary neighbour.
  *
  * <p>Source: half-even rounding as in ISO 80000-1:2022, annex B (rule A); rounding towards zero for statements of the form
- * "at least".
+ * "at least", and away from it for "no more than".
  */
 public final class SignificantFigures {
     private static final int MOST_FIGURES = 15;
@@ -49,13 +49,34 @@ public final class SignificantFigures {
         if (value == 0 || !Double.isFinite(value)) {
             return value;
         }
-        MathContext cut = new MathContext(figures, RoundingMode.DOWN);
-        double asWritten = asWritten(value).round(cut).doubleValue();
+        double asWritten = cut(asWritten(value), figures, RoundingMode.DOWN);
         // A value a hair below a round number is lifted onto it by the fifteen figures; then the exact expansion
         // decides.
         return Math.abs(asWritten) <= Math.abs(value)
                 ? asWritten
-                : new BigDecimal(value).round(cut).doubleValue();
+                : cut(new BigDecimal(value), figures, RoundingMode.DOWN);
+    }
+
+    /**
+     * The value rounded away from zero: never smaller in magnitude than the value itself, so that "no more than r" stays true.
+     *
+     * @param value any double; zero, infinities and NaN come back unchanged
+     * @param figures significant figures, 1 to 15
+     * @throws IllegalArgumentException when figures is out of range
+     */
+    public static double ceiling(double value, int figures) {
+        requireFigures(figures);
+        if (value == 0 || !Double.isFinite(value)) {
+            return value;
+        }
+        double asWritten = cut(asWritten(value), figures, RoundingMode.UP);
+        return Math.abs(asWritten) >= Math.abs(value)
+                ? asWritten
+                : cut(new BigDecimal(value), figures, RoundingMode.UP);
+    }
+
+    private static double cut(BigDecimal value, int figures, RoundingMode mode) {
+        return value.round(new MathContext(figures, mode)).doubleValue();
     }
 
     /**

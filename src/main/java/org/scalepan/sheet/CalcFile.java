@@ -86,6 +86,7 @@ public final class CalcFile {
                             + "cm");
             xml.writeEndElement();
         }
+        cellStyle(Cell.Look.TITLE, "fo:wrap-option", "no-wrap", "fo:font-weight", "bold");
         cellStyle(Cell.Look.HEAD, "fo:wrap-option", "wrap", "fo:font-weight", "bold");
         cellStyle(Cell.Look.INPUT, "fo:background-color", "#fff2cc", "", "");
         cellStyle(Cell.Look.WRAPPED, "fo:wrap-option", "wrap", "", "");

@@ -36,6 +36,8 @@ public record Cell(Content content, Look look) {
     /** How a cell is shown. */
     public enum Look {
         PLAIN,
+        /** What a sheet is called; it runs over the empty cells beside it. */
+        TITLE,
         /** The head of a column or the name of something. */
         HEAD,
         /** A cell that the reader may change. */
@@ -56,6 +58,10 @@ public record Cell(Content content, Look look) {
 
     public static Cell live(String formula) {
         return new Cell(new Live(new Formula(formula)), Look.PLAIN);
+    }
+
+    public static Cell title(String text) {
+        return new Cell(new Text(text), Look.TITLE);
     }
 
     public static Cell head(String text) {

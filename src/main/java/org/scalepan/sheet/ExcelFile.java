@@ -54,6 +54,7 @@ public final class ExcelFile {
         }
         StyleSetter style = worksheet.style(row, column);
         switch (cell.look()) {
+            case TITLE -> style.bold().set();
             case HEAD -> style.bold().wrapText(true).verticalAlignment("top").set();
             case INPUT -> style.fillColor("FFF2CC").format("@").set();
             case WRAPPED -> style.wrapText(true).verticalAlignment("top").set();

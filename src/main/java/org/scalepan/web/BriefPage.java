@@ -159,7 +159,7 @@ final class BriefPage {
                                         && one.ruler()
                                                 .boundary()
                                                 .equals(check.question().ruler().boundary()))
-                        .map(one -> one.study().study() + " " + one.band())
+                        .map(one -> one.band() + " (" + Sentences.study(one.study()) + ")")
                         .toList());
     }
 

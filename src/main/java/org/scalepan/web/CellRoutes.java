@@ -124,7 +124,8 @@ final class CellRoutes {
     private Asked read(Request request, List<String> stats) {
         Parameters parameters = request.parameters();
         checkOnError(parameters);
-        String id = request.variable("indicator");
+        String id = Parameters.asListed(
+                request.variable("indicator"), library.indicators().keySet());
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());
             throw notFound(parameters);
@@ -168,7 +169,7 @@ final class CellRoutes {
         }
         paired.ratios()
                 .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
-                        + study.study() + ")"));
+                        + Sentences.study(study) + ")"));
         return new Refused(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 

@@ -160,6 +160,8 @@ final class ClaimView {
                 .times()
                 .ifPresent(k -> node.put("reaches_claim", one.reaches(k).id()));
         node.put("origin", one.study().origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+        Json.put(node, "product_from", one.study().borrowed().product());
+        Json.put(node, "reference_from", one.study().borrowed().reference());
         node.set("rows", Json.texts(one.study().rows()));
         return node;
     }
@@ -227,19 +229,26 @@ final class ClaimView {
     }
 
     private static void grid(ClaimCheck check, StringBuilder out) {
-        out.append("\n| ")
-                .append(plain(check.side().words()))
-                .append(" | warming set | times less | probability | verdict | studies |\n|---|---|---|---|---|---|\n");
+        boolean none = check.question().claimed().times().isEmpty();
+        List<String> heads = none
+                ? List.of("warming set", "median (interval)", "verdict", "studies")
+                : List.of("warming set", "times less", "probability", "verdict", "studies");
+        out.append("\n| ").append(plain(check.side().words())).append(" | ").append(String.join(" | ", heads));
+        out.append(" |\n|---").append("|---".repeat(heads.size())).append("|\n");
         for (Cell cell : check.cells()) {
             Sentences sentences = new Sentences(cell.ruler(), 0.9);
             List<String> columns = new ArrayList<>();
             columns.add("per " + cell.ruler().per().words() + ", " + sentences.boundary());
             columns.add(
                     cell.ruler().indicator().isWarming() ? cell.ruler().gwp().name() : "");
-            columns.add(cell.timesLess().map(Sentences::ratio).orElse(""));
-            columns.add(cell.probability()
-                    .map(found -> Sentences.share(found.value()))
-                    .orElse(""));
+            if (none) {
+                columns.add(cell.product().footprint().map(sentences::footprint).orElse(""));
+            } else {
+                columns.add(cell.timesLess().map(Sentences::ratio).orElse(""));
+                columns.add(cell.probability()
+                        .map(found -> Sentences.share(found.value()))
+                        .orElse(""));
+            }
             columns.add(cell.verdict().id().replace('-', ' '));
             columns.add(cell.product().studies()
                     + cell.reference().map(side -> " / " + side.studies()).orElse(""));

@@ -121,9 +121,7 @@ final class ComparisonView {
             likelihood(item.quote(), versus)
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put(
-                                    "likelihood_withheld",
-                                    "fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side"));
+                            () -> less.put("likelihood_withheld", Likelihood.WITHHELD));
         });
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item.paired()));
@@ -151,6 +149,8 @@ final class ComparisonView {
             one.put("ln_mean", Numbers.rounded(ratio.lnMean()));
             one.put("ln_variance", Numbers.rounded(ratio.lnVariance()));
             one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+            Json.put(one, "product_from", ratio.borrowed().product());
+            Json.put(one, "reference_from", ratio.borrowed().reference());
             one.set("rows", Json.texts(ratio.rows()));
             one.set("notes", Json.texts(ratio.notes()));
         }
@@ -284,7 +284,7 @@ final class ComparisonView {
                 .forEach(study -> words.append(" One study gives the ratio itself: ")
                         .append(Print.ratio(study.central()))
                         .append(" (")
-                        .append(study.study())
+                        .append(Sentences.study(study))
                         .append(")."));
         return words.toString();
     }

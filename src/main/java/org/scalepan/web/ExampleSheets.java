@@ -32,7 +32,7 @@ final class ExampleSheets {
 
     private Sheet figures() {
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(List.of(Cell.head("Scalepan: one number for one cell")));
+        rows.add(List.of(Cell.title("Scalepan: one number for one cell")));
         rows.add(List.of(
                 Cell.text("Change a yellow cell: a product, the indicator, the unit. Every other cell follows.")));
         rows.add(setting("Address of the service", address, "where the service answers"));
@@ -55,17 +55,18 @@ final class ExampleSheets {
                 Cell.live("\"Times less than \"&$B$7").asHead(),
                 Cell.head("Low (5 %)"),
                 Cell.head("High (95 %)"),
-                Cell.head("Sources"),
                 Cell.head("In words, or why there is no number"),
+                Cell.head("Sources"),
                 Cell.head("References")));
         for (int i = 0; i < PRODUCTS.size(); i++) {
             rows.add(product(PRODUCTS.get(i), FIRST_PRODUCT + i));
         }
-        return new Sheet("Figures", List.of(24, 14, 12, 12, 24, 9, 12, 10, 10, 36, 80, 80), 0, rows);
+        return new Sheet("Figures", List.of(24, 12, 12, 12, 24, 9, 12, 10, 10, 60, 36, 80), 0, rows);
     }
 
     private static List<Cell> setting(String name, String value, String meaning) {
-        return List.of(Cell.head(name), Cell.input(value), Cell.text(meaning));
+        // The empty cell lets a long value be read.
+        return List.of(Cell.head(name), Cell.input(value), Cell.empty(), Cell.text(meaning));
     }
 
     private static List<Cell> product(String name, int row) {
@@ -81,10 +82,10 @@ final class ExampleSheets {
                 number(ratio, "median", row),
                 number(ratio, "low", row),
                 number(ratio, "high", row),
-                ifNumber(value, "sources", row),
                 Cell.live("IF($A" + row + "=\"\",\"\",IFERROR(" + asked(value, "text")
                                 + ",\"no answer from \"&$B$3&\": does the service run, and may this file ask it?\"))")
                         .wrapped(),
+                ifNumber(value, "sources", row).wrapped(),
                 ifNumber(value, "references", row).wrapped());
     }
 
@@ -105,7 +106,7 @@ final class ExampleSheets {
 
     private static Sheet table() {
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(List.of(Cell.head("Scalepan: a whole table by one request")));
+        rows.add(List.of(Cell.title("Scalepan: a whole table by one request")));
         rows.add(List.of(Cell.text(
                 "One cell asks, the others pick from its answer, which is kinder to the service. For more lines copy the last one"
                         + " down.")));
@@ -124,7 +125,7 @@ final class ExampleSheets {
         for (int i = 1; i <= TABLE_ROWS; i++) {
             rows.add(line(i, FIRST_TABLE_ROW + i - 1));
         }
-        return new Sheet("Table", List.of(14, 18, 12, 12, 14, 14, 12, 12, 12, 9, 60, 4, 60), 0, rows);
+        return new Sheet("Table", List.of(12, 18, 12, 12, 14, 14, 12, 12, 12, 9, 60, 4, 60), 0, rows);
     }
 
     /** One line of the answer, and from it each field. Cut out by plain text functions, which every spreadsheet has and none guesses at. */
@@ -172,7 +173,7 @@ final class ExampleSheets {
                 "Cite the publications in the column References, not this sheet. Information only; not medical, veterinary or legal"
                         + " advice.");
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(List.of(Cell.head("How this works")));
+        rows.add(List.of(Cell.title("How this works")));
         lines.forEach(line -> rows.add(List.of(Cell.text(line).wrapped())));
         return new Sheet("Notes", List.of(100), 0, rows);
     }

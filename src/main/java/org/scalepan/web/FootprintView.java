@@ -69,17 +69,22 @@ final class FootprintView {
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = quote(other.quote(), sentences);
+            ObjectNode one = beside("records", quote(other.quote(), sentences));
             one.put("system", other.quote().inventory().name());
             versus(one, other.versus());
             others.add(one);
         });
         on.products().forEach(other -> {
-            ObjectNode one = QuoteView.json(other.quote(), sentences);
+            ObjectNode one = beside("publications", QuoteView.json(other.quote(), sentences));
             versus(one, other.versus());
             others.add(one);
         });
         return node;
+    }
+
+    /** Where the figure comes from stands first, so that a client that reads from top to bottom knows what follows. */
+    private static ObjectNode beside(String origin, ObjectNode quote) {
+        return Json.object().put("origin", origin).setAll(quote);
     }
 
     private ObjectNode quote(SystemQuote quote, Sentences sentences) {

@@ -81,11 +81,12 @@ final class NutritionView {
         return found.caveats().stream().sorted().map(Caveat::code).toList();
     }
 
-    /** The value with its range beside it. */
+    /** The value with the range of what is published beside it: that is no interval of draws. */
     static String text(Content.Found found) {
         String value = Print.content(found.value());
         return found.range().low().isPresent() && found.range().high().isPresent()
-                ? value + " (" + Print.content(found.range().low().getAsDouble()) + " to "
+                ? value + " (published rows "
+                        + Print.content(found.range().low().getAsDouble()) + " to "
                         + Print.content(found.range().high().getAsDouble()) + ")"
                 : value;
     }

@@ -60,13 +60,16 @@ final class ProductReading {
             return Optional.empty();
         }
         int colon = text.indexOf(':');
-        String id = colon < 0 ? text : text.substring(0, colon);
+        String id = Parameters.asListed(
+                colon < 0 ? text : text.substring(0, colon), library.products().keySet());
         Product product = library.products().get(id);
         if (product == null) {
             parameters.unknown(name, id, library.products().keySet(), near(id));
             return Optional.empty();
         }
-        String form = colon < 0 ? product.defaultForm() : text.substring(colon + 1);
+        String form = colon < 0
+                ? product.defaultForm()
+                : Parameters.asListed(text.substring(colon + 1), library.ids("forms"));
         if (!library.ids("forms").contains(form)) {
             parameters.unknown("form", form, library.ids("forms"));
             return Optional.empty();

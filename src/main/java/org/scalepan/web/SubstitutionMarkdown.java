@@ -74,7 +74,7 @@ final class SubstitutionMarkdown {
                                     head,
                                     interval(figures.displaced()),
                                     interval(figures.own()),
-                                    interval(figures.avoided()),
+                                    SubstitutionSentences.avoidedInterval(figures.avoided()),
                                     SubstitutionSentences.conservative(
                                             figures.avoided(), change.unit().words())))
                             .orElseGet(() -> List.of(head, "no evidence", "", "", "")));
@@ -101,11 +101,12 @@ final class SubstitutionMarkdown {
                 List<String> cells =
                         new ArrayList<>(List.of(change.ruler().indicator().name()));
                 Stream.of(programme.households(), programme.beneficiaries(), programme.meals())
-                        .forEach(count -> count.ifPresent(number ->
-                                cells.add(interval(avoided.times(change.unit().holds() / number)) + unit)));
+                        .forEach(count -> count.ifPresent(number -> cells.add(SubstitutionSentences.avoidedInterval(
+                                        avoided.times(change.unit().holds() / number))
+                                + unit)));
                 programme
                         .years()
-                        .ifPresent(years -> cells.add(interval(avoided.times(years)) + " "
+                        .ifPresent(years -> cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years)) + " "
                                 + change.unit().words()));
                 row(out, cells);
             });
@@ -139,8 +140,8 @@ final class SubstitutionMarkdown {
         row(out, heads.stream().map(head -> "---").toList());
         table.forEach((head, cells) -> {
             List<String> written = new ArrayList<>(List.of(head));
-            cells.forEach(
-                    cell -> written.add(cell.map(SubstitutionMarkdown::interval).orElse("")));
+            cells.forEach(cell ->
+                    written.add(cell.map(SubstitutionSentences::avoidedInterval).orElse("")));
             row(out, written);
         });
         out.append('\n');

@@ -77,7 +77,7 @@ class CitationsTest {
                 List.of(), ids(new Citations().add(comparison.items().get(0).paired())));
         Comparison paired = Compared.compare(LIBRARY, asked, SAMPLING, "mealworm", "beef");
         assertEquals(
-                List.of("oonincx-deboer-2012"),
+                List.of("oonincx-deboer-2012", "devries-deboer-2010"),
                 ids(new Citations().add(paired.items().get(0).paired())));
         assertEquals(
                 List.of("ipcc-ar6-wg1-ch7"),

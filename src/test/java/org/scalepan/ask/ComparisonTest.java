@@ -22,6 +22,7 @@ import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.uncertainty.Summary;
 
@@ -178,6 +179,23 @@ class ComparisonTest {
         assertEquals(PairedStudy.Origin.PRINTED, paired.get(0).origin());
         // A range without a centre is read log-uniform, so its centre is √(5.52 x 12.51) = 8.310.
         assertEquals(8.310, paired.get(0).central(), 0.001, "times less, paired");
+    }
+
+    /** Invented results without doubt, of two studies that assessed both. */
+    @Test
+    void paired_studies_without_any_doubt_are_shown_and_not_pooled(@TempDir Path folder) {
+        InventedResults invented = new InventedResults(folder);
+        for (String study : List.of("oonincx-2010", "dreyer-2021")) {
+            invented.exact("cockroach", study, 2, "kg-live").exact("sun-beetle", study, 8, "kg-live");
+        }
+        Library library = invented.library();
+        PairedEvidence paired = compare(
+                        library, Asked.of(library).per(FunctionalUnit.KG_LIVE), SAMPLING, "cockroach", "sun-beetle")
+                .items()
+                .get(0)
+                .paired();
+        assertEquals(2, paired.ratios().size());
+        assertTrue(paired.pooled().isEmpty());
     }
 
     @Test

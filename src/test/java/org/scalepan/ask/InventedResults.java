@@ -29,6 +29,14 @@ final class InventedResults {
         return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value), "per", per));
     }
 
+    /** A result per kg live with a tenth of doubt to either side, of the check grade given. */
+    InventedResults graded(String product, String source, double value, String check) {
+        return row(
+                product,
+                source,
+                Map.of("spread", "range", "low", text(0.9 * value), "high", text(1.1 * value), "check", check));
+    }
+
     private InventedResults row(String product, String source, Map<String, String> changed) {
         String id = "invented." + product + "." + source;
         Map<String, String> cells = new HashMap<>(

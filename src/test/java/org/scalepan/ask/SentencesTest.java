@@ -6,6 +6,7 @@ import static org.scalepan.ask.Compared.SAMPLING;
 import static org.scalepan.ask.Compared.compare;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,7 +68,7 @@ class SentencesTest {
                 "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of Argentinean cockroach, per kg live"
                         + " weight, up to the farm gate (90 % interval; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
                         + " GWP100, without land-use change where studies tell). Argentinean cockroach has less in more than 99 % of the"
-                        + " draws; fewer than 3 studies on a side are too few for a likelihood.",
+                        + " draws; fewer than 3 studies on a side, those from memory not counted, are too few for a likelihood.",
                 say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow()));
     }
 
@@ -128,8 +129,33 @@ class SentencesTest {
                 say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
         assertTrue(versus.contains("(90 % interval; " + item.quote().studies() + " stud"), versus);
-        boolean enough =
-                Math.min(item.quote().studies(), comparison.reference().studies()) >= Likelihood.FEWEST_STUDIES;
+        boolean enough = Math.min(seen(item.quote()), seen(comparison.reference())) >= Likelihood.FEWEST_STUDIES;
         assertEquals(enough, versus.endsWith("(" + Likelihood.SCALE + ")."), versus);
+    }
+
+    private static int seen(Quote quote) {
+        return quote.studies() - quote.studiesFromMemory();
+    }
+
+    /** Invented results: three studies a side are enough for a likelihood word only where each of them was seen. */
+    @ParameterizedTest
+    @CsvSource({"secondary, true", "memory, false"})
+    void a_study_from_memory_does_not_count_towards_a_likelihood(String gradeOfTheThird, boolean word) {
+        InventedResults invented = new InventedResults(folder);
+        for (String seen : List.of("oonincx-2010", "dreyer-2021")) {
+            invented.graded("cockroach", seen, 2, "secondary").graded("sun-beetle", seen, 8, "secondary");
+        }
+        Library library = invented.graded("sun-beetle", "thevenot-2018", 7, "secondary")
+                .graded("cockroach", "thevenot-2018", 4, gradeOfTheThird)
+                .library();
+        Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
+        Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
+        Comparison.Item item = comparison.items().get(0);
+        String sentence = sentences(live)
+                .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
+        assertEquals(3, item.quote().studies());
+        assertEquals(word, item.quote().bearsLikelihood());
+        assertEquals(word, sentence.endsWith("(" + Likelihood.SCALE + ")."), sentence);
+        assertEquals(!word, sentence.contains("those from memory not counted"), sentence);
     }
 }

@@ -407,7 +407,21 @@ class SubstitutionTest {
     void the_figure_to_quote_is_never_rounded_in_ones_own_favour() {
         Summary summary = new Summary(30, 30, 11.96, 50, 0.9, 1_000, 0, 0);
 
-        assertEquals("at least 11 t avoided", SubstitutionSentences.conservative(summary, "t"));
-        assertEquals("30 (12 to 50) t avoided", SubstitutionSentences.avoided(summary, "t"));
+        assertEquals("at least 11 t avoided in 95 % of the draws", SubstitutionSentences.conservative(summary, "t"));
+        assertEquals("30 (11 to 50) t avoided", SubstitutionSentences.avoided(summary, "t"));
+    }
+
+    @Test
+    void what_is_caused_more_is_not_rounded_in_ones_own_favour_either() {
+        Summary either = new Summary(1, 1, -2.34, 5, 0.95, 1_000, 0, 0);
+        Summary more = new Summary(-3, -3, -4.41, -1.18, 0.9, 1_000, 0, 0);
+
+        assertEquals(
+                "no saving: up to 2.4 t more in 97.5 % of the draws", SubstitutionSentences.conservative(either, "t"));
+        assertEquals(
+                "anything from 2.4 more to 5.0 less (t), so that no saving can be claimed",
+                SubstitutionSentences.avoided(either, "t"));
+        assertEquals("no saving: up to 4.5 t more in 95 % of the draws", SubstitutionSentences.conservative(more, "t"));
+        assertEquals("3.0 (1.2 to 4.5) t more than without it", SubstitutionSentences.avoided(more, "t"));
     }
 }

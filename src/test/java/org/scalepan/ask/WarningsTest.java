@@ -67,7 +67,7 @@ class WarningsTest {
     void a_wider_region_than_asked_is_told() {
         Asked ethiopia = Asked.of(LIBRARY).in("ethiopia").per(FunctionalUnit.KG_EDIBLE);
         assertEquals(
-                "No result for milk in ethiopia; the nearest region with results is eastern-africa.",
+                "No result for cow's milk in Ethiopia; the nearest region with results is Eastern Africa.",
                 warning(warnings(LIBRARY, ethiopia, "milk"), "region-fallback").text());
         assertTrue(!codes(warnings(LIBRARY, ethiopia.in("kenya"), "milk")).contains("region-fallback"));
     }

@@ -196,7 +196,12 @@ class ReferenceTest {
     }
 
     private static Reference withNote(Reference plain) {
-        return with(plain, plain.doi(), plain.url(), plain.year(), Optional.of("et al. in the record seen"));
+        return with(
+                plain,
+                plain.doi(),
+                plain.url(),
+                plain.year(),
+                Optional.of("Further authors not in the record seen; licence from memory."));
     }
 
     private static Reference sound(Optional<String> doi, Optional<String> url, OptionalInt year) {

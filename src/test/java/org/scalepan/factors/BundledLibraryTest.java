@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.cite.Reference;
@@ -206,5 +207,22 @@ class BundledLibraryTest {
                         .filter(result -> result.product().equals("palm-weevil"))
                         .toList());
         assertTrue(LIBRARY.composition().stream().anyMatch(row -> row.product().equals("palm-weevil")));
+    }
+
+    /** Chapters of the IPCC have many authors, of whom the records seen name the first. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "ipcc-2006-v4ch10, Dong et al. 2006",
+                "ipcc-ar6-wg1-ch7, Forster et al. 2021",
+                "ipcc-ar5-wg1-ch8, Myhre et al. 2013",
+                "ipcc-2019-v4ch11, Hergoualc'h et al. 2019",
+                "thevenot-2018, Thévenot et al. 2018",
+                "finke-2002, Finke 2002"
+            })
+    void a_reference_of_which_not_every_author_is_known_does_not_pass_for_one_of_a_single_author(
+            String source, String label) {
+        assertEquals(label, Libraries.bundled().reference(source).orElseThrow().label());
     }
 }

@@ -224,7 +224,7 @@ class EligibilityTest {
         assertTrue(beef.indicator("water-footprint").at("farm-gate").some("beef").sources().stream()
                 .allMatch(source -> source.startsWith("mekonnen-hoekstra")));
         assertEquals(
-                "no published water result of mealworm is in this library",
+                "no published water result of yellow mealworm is in this library; water-footprint, which counts another thing, is held",
                 none(Asked.of(LIBRARY).indicator("water").evidence("mealworm")).reason());
         assertEquals(
                 1,
@@ -256,7 +256,7 @@ class EligibilityTest {
     @Test
     void of_palm_weevil_there_is_none_and_nothing_is_borrowed() {
         assertEquals(
-                "no published ghg result of palm-weevil is in this library",
+                "no published ghg result of palm weevil is in this library",
                 none(Asked.of(LIBRARY).evidence("palm-weevil")).reason());
     }
 }

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
@@ -95,6 +98,23 @@ class FarmBooksTest {
         assertTrue(Tally.gaps(senegal).contains("region"));
         assertEquals(47.184, of(nowhere, Flux.CO2E), 1e-9);
         assertTrue(Tally.gaps(nowhere).contains("region"));
+    }
+
+    /** Ember 2026: 211.65 g CO2e per kWh in the European Union (2024), 131.33 in Denmark, 216.5 in the United Kingdom. */
+    @ParameterizedTest
+    @CsvSource({"northern-europe, 21.165", "europe, 21.165", "eu-27, 21.165", "norway, 21.165", "denmark, 13.133"})
+    void a_place_in_europe_takes_the_european_unions_grid_before_the_worlds(String place, double kilograms) {
+        Inventory inventory = farm().in(place).energy("grid-electricity", 100).inventory();
+
+        assertEquals(kilograms, of(inventory, Flux.CO2E), 1e-9);
+        List<String> told = inventory.gaps().stream()
+                .filter(gap -> gap.field().equals("region"))
+                .map(Gap::filledWith)
+                .toList();
+        boolean own = place.equals("eu-27") || place.equals("denmark");
+        assertEquals(
+                own ? List.of() : List.of("intensity of grid-electricity of eu-27, 2024, the nearest held to " + place),
+                told);
     }
 
     @Test

@@ -84,6 +84,39 @@ class FeedTest {
         assertEquals(550, Tally.yearly(inventory, Flux.FEED), 1e-9);
     }
 
+    /** birkenmaier-2024, abstract: 0.186 kg CO2e per kg of carrots to the supermarket, of which cultivation 21 to 22 %. */
+    @Test
+    void carrots_are_counted_to_the_farm_and_not_to_the_supermarket() {
+        Inventory inventory = fed(Fed.of("carrot", 100)).inventory();
+
+        assertEquals(100 * 0.186 * 0.215, ghg(inventory), 0.1);
+        assertEquals(
+                List.of(
+                        "the land of carrot is counted up to retail (poore-nemecek-2018.carrot.land), not to the farm: it"
+                                + " errs high"),
+                Tally.remarks(inventory, Remark.RETAIL_FEED));
+    }
+
+    /** poore-nemecek-2018: retail means 0.98 and 3.23; of the world total 0.717 of 0.896 and 1.425 of 2.497 arise on the farm. */
+    @ParameterizedTest
+    @CsvSource({"peas, 0.98, 0.717, 0.896", "groundnut, 3.23, 1.425, 2.497"})
+    void a_feed_whose_source_splits_its_stages_is_carried_to_the_farm(
+            String crop, double retail, double farm, double total) {
+        Inventory inventory = fed(Fed.of(crop, 1)).inventory();
+
+        assertEquals(retail * farm / total, ghg(inventory), 0.005);
+        assertTrue(Tally.remarks(inventory, Remark.RETAIL_FEED).stream().noneMatch(text -> text.startsWith("the ghg")));
+    }
+
+    @Test
+    void what_is_held_at_retail_only_is_told_and_ones_own_factor_silences_it() {
+        Inventory published = fed(Fed.of("banana", 1)).inventory();
+        Inventory own = fed(Fed.of("banana", 1).own(0.2, 1)).inventory();
+
+        assertEquals(2, Tally.remarks(published, Remark.RETAIL_FEED).size(), "ghg and land");
+        assertEquals(List.of(), Tally.remarks(own, Remark.RETAIL_FEED));
+    }
+
     @Test
     void burden_free_is_nothing_and_is_called_a_choice() {
         Inventory inventory =

@@ -76,6 +76,21 @@ class SignificantFiguresTest {
         assertEquals(2.9, SignificantFigures.floor(Math.nextDown(3.0), 2), 0.0);
     }
 
+    /** Property: the ceiling is the floor seen from the other side. */
+    @Test
+    void ceiling_never_says_no_more_than_less_than_there_is() {
+        SplittableRandom random = new SplittableRandom(13);
+        for (int i = 0; i < 10_000; i++) {
+            double value = Math.exp(random.nextDouble() * 20 - 10) * (random.nextBoolean() ? 1 : -1);
+            double ceiling = SignificantFigures.ceiling(value, 2);
+            assertTrue(Math.abs(ceiling) >= Math.abs(value), value + " to " + ceiling);
+            assertTrue(Math.abs(ceiling) <= 1.1 * Math.abs(value), value + " to " + ceiling);
+            assertEquals(ceiling, SignificantFigures.ceiling(ceiling, 2), 0.0);
+        }
+        assertEquals(3.1, SignificantFigures.ceiling(Math.nextUp(3.0), 2), 0.0);
+        assertEquals(-2.4, SignificantFigures.ceiling(-2.31, 2), 0.0);
+    }
+
     @Test
     void round_stays_within_half_a_unit_of_the_last_figure_and_rounding_twice_changes_nothing() {
         SplittableRandom random = new SplittableRandom(12);

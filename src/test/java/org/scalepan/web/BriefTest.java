@@ -51,7 +51,7 @@ class BriefTest {
         String page = text(PAGE);
 
         assertTrue(page.contains("yellow mealworm causes at least"), page);
-        assertTrue(page.contains("with 90 % probability"));
+        assertTrue(page.contains("in 90 % of the draws"));
         assertTrue(page.contains("Of palm weevil nothing can be said"));
         assertTrue(page.contains("| product | median (interval) | times less than beef |"));
         assertTrue(page.contains("](data:image/svg+xml;base64,"));

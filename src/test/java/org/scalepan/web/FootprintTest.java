@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -90,6 +91,26 @@ class FootprintTest {
         assertEquals(
                 "not-computed", answer.path("footprints").path(4).path("status").asText());
         assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
+    }
+
+    /** Of carrots only the land is held at retail alone: the warning stands beside the land and not beside the gases. */
+    @Test
+    void feed_counted_up_to_retail_is_warned_of_where_it_counts() {
+        String carrots = """
+                {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100},
+                  "feed": [{"ingredient": "carrot", "kg": 200}]}, "indicators": ["%s"]}
+                """;
+        JsonNode land = Posted.answer(carrots.formatted("land"));
+        JsonNode gases = Posted.answer(carrots.formatted("ghg"));
+
+        JsonNode warning = StreamSupport.stream(land.path("warnings").spliterator(), false)
+                .filter(one -> one.path("code").asText().equals("retail-feed-factor"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                "poore-nemecek-2018.carrot.land", warning.path("about").path(0).asText());
+        assertTrue(warning.path("text").asText().contains("too high"), warning::toString);
+        assertFalse(texts(gases.path("warnings"), "code").contains("retail-feed-factor"));
     }
 
     @Test

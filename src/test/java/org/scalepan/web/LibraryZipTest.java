@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
@@ -30,8 +31,10 @@ class LibraryZipTest {
     private static void unzip(byte[] zip, Path into) throws IOException {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                assertTrue(entry.getName().matches("[A-Za-z0-9_-]+(\\.[a-z]+)?"), entry.getName());
-                Files.write(into.resolve(entry.getName()), in.readAllBytes());
+                assertTrue(entry.getName().matches("(systems/)?[A-Za-z0-9_-]+(\\.[a-z]+)?"), entry.getName());
+                Path file = into.resolve(entry.getName());
+                Files.createDirectories(file.getParent());
+                Files.write(file, in.readAllBytes());
             }
         }
     }
@@ -103,6 +106,20 @@ class LibraryZipTest {
                     Files.readString(Path.of("factors", name)).strip(),
                     Files.readString(folder.resolve(name)).strip(),
                     name);
+        }
+    }
+
+    @Test
+    void every_worked_system_is_in_it_as_it_lies_in_the_repository() throws Exception {
+        unzip(zip(), folder);
+
+        try (Stream<Path> systems = Files.list(Path.of("factors", "systems"))) {
+            for (Path system : systems.toList()) {
+                assertArrayEquals(
+                        Files.readAllBytes(system),
+                        Files.readAllBytes(folder.resolve("systems").resolve(system.getFileName())),
+                        system.toString());
+            }
         }
     }
 }

@@ -37,6 +37,15 @@ class NutritionTest {
     }
 
     @Test
+    void the_range_beside_a_content_is_called_what_it_is() {
+        JsonNode iron = figure(
+                Reply.to("/v1/nutrition?products=beef").json().path("items").path(0), "iron");
+
+        assertTrue(
+                iron.path("text").asText().matches("[0-9.]+ \\(published rows [0-9.]+ to [0-9.]+\\)"), iron::toString);
+    }
+
+    @Test
     void what_is_missing_says_why_and_has_no_number() {
         JsonNode beef =
                 Reply.to("/v1/nutrition?products=beef").json().path("items").path(0);

@@ -46,6 +46,29 @@ class PlainCellTest {
                 RunningScalepan.given().get(question).header("Content-Length"));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/value/Ghg/Mealworm?per=Kg-protein&stat=Text, /v1/value/ghg/mealworm?per=kg-protein&stat=text",
+        "/v1/value/land/BEEF?boundary=Retail, /v1/value/land/beef?boundary=retail",
+        "/v1/ratio/ghg/House-cricket:Fresh/Beef?boundary=animal, /v1/ratio/ghg/house-cricket:fresh/beef?boundary=animal"
+    })
+    void a_capital_letter_that_a_spreadsheet_put_in_front_asks_the_same(String corrected, String meant) {
+        assertEquals(cell(meant), cell(corrected));
+    }
+
+    @Test
+    void a_table_and_a_comparison_take_capitals_too_and_answer_in_the_words_of_the_library() {
+        assertEquals(
+                cell("/v1/table?products=mealworm,beef&indicators=land"),
+                cell("/v1/table?products=Mealworm,Beef&indicators=Land"));
+        assertEquals(
+                "beef",
+                RunningScalepan.given()
+                        .get("/v1/comparison?products=Mealworm&against=Beef")
+                        .jsonPath()
+                        .getString("question.against"));
+    }
+
     @Test
     void a_cell_is_plain_text_in_utf_8() {
         RunningScalepan.given().get("/v1/value/ghg/mealworm").then().contentType(equalTo("text/plain;charset=utf-8"));

@@ -17,7 +17,8 @@ import org.scalepan.uncertainty.Summary;
 /**
  * A claim on one basis. It keeps no draws, so that a grid of any size is light.
  *
- * @param probability that the claim is true, with its Monte Carlo standard error
+ * @param probability that the claim is true, with its Monte Carlo standard error; none for a claim of none about a footprint that
+ *     no credit can bring to zero
  * @param timesLess reference ÷ product
  * @param bounds what can be said of that ratio with 90 % probability
  */
@@ -106,10 +107,13 @@ public record Cell(
         Optional<Probability> probability = claimed.times().isPresent()
                 ? ratio.map(r -> Probability.ofAtLeast(r, claimed.times().getAsDouble()))
                 : product.footprint().map(Cell::ofNone);
+        // A footprint without credits is above zero by the form of its distribution: that it is none is ruled out and
+        // not improbable.
+        boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
         return new Cell(
                 ruler,
                 probability.map(found -> Verdict.of(found.value())).orElse(Verdict.NO_EVIDENCE),
-                probability,
+                probability.filter(found -> !ruledOut),
                 ratio.map(r -> Summary.of(r, coverage)),
                 ratio.map(Bounds::of),
                 Evidenced.of(product),

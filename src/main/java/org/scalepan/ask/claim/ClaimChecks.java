@@ -132,7 +132,10 @@ public record ClaimChecks(
         grounds().references().forEach(reference -> citations.addSource(reference.id()));
         for (ClaimCheck check : checks) {
             check.differences().rows().forEach(row -> citations.addSource(row.source()));
-            check.paired().forEach(one -> citations.addSource(one.study().study()));
+            check.paired().forEach(one -> {
+                citations.addSource(one.study().study());
+                one.study().borrowed().sources().forEach(citations::addSource);
+            });
             check.circulating().stream()
                     .map(one -> one.claim().sources())
                     .flatMap(Collection::stream)

@@ -16,6 +16,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.literature.Borrowed;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Summary;
@@ -101,8 +102,7 @@ final class ClaimWords {
         double probability = asked.probability().orElseThrow().value();
         String likelihood = asked.bearsLikelihood()
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : "; fewer than " + Likelihood.FEWEST_STUDIES
-                        + " studies on a side are too few for a likelihood, the evidence is thin";
+                : "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin";
         return where + ", " + ratio(asked) + ", and " + (times() == 1 ? "less" : "at least " + said() + " times")
                 + " comes out in "
                 + Sentences.share(probability) + " of the draws: "
@@ -268,8 +268,9 @@ final class ClaimWords {
                 .count();
         String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
         return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
-                + " out of one paper, where the reference may be that of others, " + (paired.size() == 1 ? "is" : "are")
-                + " at least " + said() + " times" + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
+                + " out of one paper " + (paired.size() == 1 ? "is" : "are")
+                + (times() == 1 ? " above 1" : " at least " + said() + " times")
+                + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
                 + found + ".");
     }
 
@@ -277,9 +278,26 @@ final class ClaimWords {
         String said = one.band() + " times " + basis(one.ruler());
         // What is computed here is not the paper's own sentence, and must not be quoted as if it were.
         return one.study().origin() == PairedStudy.Origin.PRINTED
-                ? said + " in " + label(one.study().study()) + " (printed)"
+                ? said + " in " + label(one.study().study()) + " (printed" + borrowed(one, "; ") + ")"
                 : said + ", computed here from two results of "
-                        + label(one.study().study()) + " with their spreads";
+                        + label(one.study().study()) + " with their spreads" + borrowed(one, ", ");
+    }
+
+    /** Which side the paper did not measure itself: {@code its beef is that of de Vries & de Boer 2010}. */
+    private String borrowed(PairedFinding one, String before) {
+        if (one.study().borrowed().isGathered()) {
+            return before + "both out of the literature";
+        }
+        return Stream.concat(
+                        one.study().borrowed().product().map(from -> takenFrom(side.words(), from)).stream(),
+                        one.study().borrowed().reference().map(from -> takenFrom(referenceWords(), from)).stream())
+                .map(text -> before + text)
+                .collect(Collectors.joining());
+    }
+
+    private String takenFrom(String words, String from) {
+        return "its " + words + " is "
+                + (from.equals(Borrowed.LITERATURE) ? "out of the literature" : "that of " + label(from));
     }
 
     private String label(String source) {
@@ -321,11 +339,11 @@ final class ClaimWords {
     private Instead instead(Cell cell) {
         Cell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(basis(cell.ruler())) + ", ";
-        String behind = " with 90 % probability (" + amounts(cell) + warmingSet(cell) + ")" + thin(cell);
+        String behind = odds(cell) + " (" + amounts(cell) + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " " + verb(cell.ruler()) + " at least " + number(bounds.least())
-                            + " times less " + noun(cell.ruler()) + " than " + referenceWords() + "," + behind,
+                            + " times less " + noun(cell.ruler()) + " than " + referenceWords() + ", " + behind,
                     Optional.of(cell.ruler()),
                     OptionalDouble.of(bounds.least()),
                     OptionalDouble.empty(),
@@ -334,7 +352,7 @@ final class ClaimWords {
         if (bounds.more()) {
             return new Instead(
                     where + side.words() + " " + verb(cell.ruler()) + " more " + noun(cell.ruler()) + " than "
-                            + referenceWords() + ": at least " + number(bounds.reverseLeast()) + " times as much,"
+                            + referenceWords() + ": at least " + number(bounds.reverseLeast()) + " times as much, "
                             + behind,
                     Optional.of(cell.ruler()),
                     OptionalDouble.empty(),
@@ -342,7 +360,7 @@ final class ClaimWords {
                     sources(cell));
         }
         return new Instead(
-                where + "no reduction can be defended with 90 % probability: " + ratio(cell) + " (" + percent()
+                where + "no reduction can be defended " + odds(cell) + ": " + ratio(cell) + " (" + percent()
                         + " interval; " + amounts(cell) + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(cell.ruler()),
                 OptionalDouble.empty(),
@@ -365,7 +383,7 @@ final class ClaimWords {
                 capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " " + verb(ruler)
                         + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
-                        + new Sentences(ruler, 0.9).unit() + ", with 90 % probability ("
+                        + new Sentences(ruler, 0.9).unit() + ", " + odds(cell) + " ("
                         + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(ruler),
                 OptionalDouble.empty(),
@@ -373,12 +391,25 @@ final class ClaimWords {
                 sources(cell));
     }
 
+    /** Draws about too few studies are no statement about farms at large, so that they bear a share of draws and no probability. */
+    private static String odds(Cell cell) {
+        return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
+    }
+
     private static String thin(Cell cell) {
         String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
-        return "."
-                + (cell.bearsLikelihood()
-                        ? ""
-                        : " Fewer than " + Likelihood.FEWEST_STUDIES + " studies on a side: the evidence is thin.")
+        if (cell.bearsLikelihood()) {
+            return "." + animals;
+        }
+        List<String> single = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .filter(one -> one.studies() == 1)
+                .map(one -> "one study of " + one.words())
+                .toList();
+        return ". "
+                + (single.isEmpty()
+                        ? capital(Likelihood.WITHHELD) + ": the evidence is thin."
+                        : "It rests on " + String.join(" and ", single)
+                                + ": how far another study would lie is not in the draws, and the evidence is thin.")
                 + animals;
     }
 

@@ -3,6 +3,7 @@ package org.scalepan.ask.claim;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,12 +33,16 @@ class CirculatingClaimsTest {
         "c12, mealworm, '', energy, 0, kg-protein, farm-gate, fails, dreyer-2021",
         "c13, mealworm, milk, energy, 1, kg-protein, farm-gate, fails, oonincx-deboer-2012",
         "c14, house-cricket, beef, feed, 12, kg-edible, animal, partly, van-huis-2013",
+        "c15, house-cricket, beef, feed, 6, kg-live, animal, partly, nakagaki-defoliart-1991",
         "c17, house-cricket, beef, feed, 4, kg-live, animal, partly, fao-edible-insects-poster",
         "c20, mealworm, beef, water-footprint, 2000, kg-protein, farm-gate, fails, miglietta-2015",
         "c21, mealworm, chicken, water-footprint, 1, kg-protein, farm-gate, partly, miglietta-2015",
         "c22, mealworm, beef, land, 10, kg-protein, farm-gate, partly, oonincx-deboer-2012",
         "c25, mealworm, '', land, 0, kg-protein, farm-gate, fails, dreyer-2021",
         "c32, black-soldier-fly:dried, '', ghg, 0, kg-protein, processing-gate, fails, lundy-parrella-2015",
+        "c42, mealworm, beef, land, 10, kg-protein, farm-gate, partly, oonincx-deboer-2012",
+        "c42, mealworm, pork, land, 3.3, kg-protein, farm-gate, partly, oonincx-deboer-2012",
+        "c42, mealworm, chicken, land, 2.5, kg-protein, farm-gate, partly, oonincx-deboer-2012",
         "c41, mealworm, pork, energy, 1, kg-protein, farm-gate, partly, earth-2022-pork-mealworm"
     })
     void a_claim_comes_out_as_its_literature_says(
@@ -70,6 +75,45 @@ class CirculatingClaimsTest {
                         check.overall() == Overall.HOLDS_ONLY_FOR || check.overall() == Overall.OPEN,
                         () -> "in part, but " + came);
         }
+    }
+
+    /**
+     * Three claims are judged in claims.csv on a basis that no ruler here has, so that the answer cannot be their verdict: c16 counts the
+     * feed of the breeding herd, c18 is about protein out per protein in, and c23 speaks of crickets with the numbers of mealworms. They
+     * are met all the same, and their own verdict stands beside the answer.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "c16, feed, beef, 20, kg-edible, animal, partly, FAILS",
+        "c18, feed, chicken, 1, kg-live, animal, fails, OPEN",
+        "c23, land, beef, 13, kg-product, farm-gate, fails, NO_EVIDENCE"
+    })
+    void a_claim_on_a_basis_of_its_own_is_met_but_not_judged_for_it(
+            String id,
+            String indicator,
+            String reference,
+            double timesLess,
+            String per,
+            String boundary,
+            String verdict,
+            Verdict asked) {
+        ClaimCheck check = Said.check(
+                Asked.of(Said.LIBRARY)
+                        .indicator(indicator)
+                        .per(FunctionalUnit.of(per).orElseThrow())
+                        .at(boundary),
+                "house-cricket",
+                reference,
+                timesLess);
+
+        assertEquals(asked, check.asked().verdict(), check::reason);
+        assertEquals(
+                List.of(verdict),
+                check.circulating().stream()
+                        .map(Circulating::claim)
+                        .filter(claim -> claim.id().equals(id))
+                        .map(Claim::verdict)
+                        .toList());
     }
 
     /** c22 holds for beef only: against pork, chicken and milk ten times less land fails (oonincx-deboer-2012). */

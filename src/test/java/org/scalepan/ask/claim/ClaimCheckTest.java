@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Asked;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.literature.Borrowed;
 
 /** What the claim check says of claims whose sources are known. */
 class ClaimCheckTest {
@@ -71,6 +73,29 @@ class ClaimCheckTest {
         assertTrue(check.reason().contains("0 of 1 ratio"), check::reason);
     }
 
+    /**
+     * oonincx-deboer-2012 sets its mealworms against the livestock of devries-deboer-2010; oonincx-2010 takes cattle and van-huis-2013
+     * every figure from the literature.
+     */
+    @Test
+    void a_paper_that_did_not_measure_the_reference_itself_is_told() {
+        ClaimCheck straight = Said.check(asked(), "mealworm", "beef", 100);
+        ClaimCheck turned = Said.check(asked(), "beef", "mealworm", 1);
+        ClaimCheck chamber = Said.check(ALIVE.gwp("ar4-100"), "house-cricket", "beef", 100);
+
+        Borrowed ofStraight = straight.paired().get(0).study().borrowed();
+        assertEquals(Optional.of("devries-deboer-2010"), ofStraight.reference());
+        assertTrue(ofStraight.product().isEmpty(), "the mealworms are the paper's own");
+        assertTrue(straight.reason().contains("its beef is that of de Vries & de Boer 2010"), straight::reason);
+        Borrowed ofTurned = turned.paired().get(0).study().borrowed();
+        assertEquals(Optional.of("devries-deboer-2010"), ofTurned.product());
+        assertTrue(ofTurned.reference().isEmpty());
+        assertEquals(
+                Optional.of(Borrowed.LITERATURE),
+                chamber.paired().get(0).study().borrowed().reference());
+        assertTrue(chamber.reason().contains("its beef is out of the literature"), chamber::reason);
+    }
+
     @Test
     void what_can_be_said_instead_never_says_more_than_the_draws() {
         ClaimCheck check = Said.check(asked(), "mealworm", "beef", 100);
@@ -87,6 +112,20 @@ class ClaimCheckTest {
         assertTrue(check.instead().sentence().contains("2 studies of yellow mealworm"), check.instead()::sentence);
         assertTrue(check.instead().sentence().contains("the evidence is thin"), check.instead()::sentence);
         assertTrue(check.instead().sources().contains("oonincx-deboer-2012"));
+    }
+
+    @Test
+    void a_sentence_out_of_one_study_a_side_says_so_and_claims_no_probability() {
+        String alone = Said.check(asked().indicator("land"), "chicken", "beef", 2)
+                .instead()
+                .sentence();
+        String enough = Said.check(asked(), "chicken", "beef", 2).instead().sentence();
+
+        assertTrue(alone.contains("in 90 % of the draws"), alone);
+        assertTrue(alone.contains("It rests on one study of chicken and one study of beef"), alone);
+        assertFalse(alone.contains("probability"), alone);
+        assertTrue(enough.contains("with 90 % probability"), enough);
+        assertFalse(enough.contains("rests on"), enough);
     }
 
     @Test
@@ -157,6 +196,18 @@ class ClaimCheckTest {
         assertTrue(differences.differing().keySet().containsAll(List.of("unit", "boundary", "warming_set", "region")));
         List<String> boundaries = differences.differing().getOrDefault("boundary", List.of());
         assertTrue(boundaries.containsAll(List.of("animal", "farm-gate")), boundaries::toString);
+    }
+
+    @Test
+    void what_is_ruled_out_by_the_form_of_a_footprint_is_given_no_probability() {
+        ClaimCheck none = Said.checked(asked(), "mealworm", "", new Claimed.None())
+                .checks()
+                .get(0);
+        ClaimCheck less = Said.check(asked(), "mealworm", "beef", 1);
+
+        assertEquals(Verdict.FAILS, none.asked().verdict());
+        assertTrue(none.cells().stream().allMatch(cell -> cell.probability().isEmpty()));
+        assertTrue(less.asked().probability().isPresent());
     }
 
     /** c11, fernandez-rios-2026: allocation alone moves one mealworm footprint 2.2 times. */
