@@ -48,7 +48,10 @@ class ReckoningTest {
 
         for (int i = 0; i < 2000; i++) {
             double[] entries = {
-                1e4 * random.nextDouble(), random.nextDouble(), 1e3 * random.nextDouble(), 100 + 500 * random.nextDouble()
+                1e4 * random.nextDouble(),
+                random.nextDouble(),
+                1e3 * random.nextDouble(),
+                100 + 500 * random.nextDouble()
             };
             List<Amount> itself =
                     farm(Arrays.stream(entries).mapToObj(Amount::of).toList());

@@ -66,12 +66,7 @@ final class InsectPractice {
                                 told ->
                                         "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
                                                 .formatted(
-                                                        what,
-                                                        plain(told[0]),
-                                                        unit,
-                                                        species,
-                                                        plain(low),
-                                                        plain(high)),
+                                                        what, plain(told[0]), unit, species, plain(low), plain(high)),
                                 value));
             }
         }
