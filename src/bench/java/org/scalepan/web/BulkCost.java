@@ -36,7 +36,7 @@ public final class BulkCost {
         int rows = (int) Files.lines(file).count() - 1;
         BulkCost cost = new BulkCost(file, rows);
         Library library = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
-        BulkQuestion question = new BulkRoutes(library, new Turnstile(1, 0, java.time.Duration.ZERO)).question(new Parameters(Map.of()));
+        BulkQuestion question = new BulkRoutes(library, Turnstile.ofRuns()).question(new Parameters(Map.of()));
         for (int round = 0; round < Integer.parseInt(args[1]); round++) {
             System.out.printf(
                     "us a row: plain %.2f; cells %.2f, rows computed %.2f, written %.2f%n",
