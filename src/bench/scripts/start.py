@@ -1,8 +1,11 @@
-"""Start to first answer beside a bare JVM hello world, both with class-data sharing archives of their own, in turns; milliseconds.
+"""Start to first answer beside a bare JVM hello world, each with a class archive of its own, in turns: milliseconds of the clock and of the
+processors. On a busy machine only the second says something.
 
-Usage: start.py scalepan-all.jar [rounds]
+Usage: start.py scalepan-all.jar [rounds]; JAVA names another java, and from JDK 25 on an ahead-of-time cache takes the archive's place.
 """
+import os
 import pathlib
+import re
 import statistics
 import subprocess
 import sys
@@ -10,44 +13,54 @@ import tempfile
 import time
 import urllib.request
 
+JAVA = os.environ.get("JAVA", "java")
+QUICK = ["-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"]
+QUESTION = "/v1/comparison?products=mealworm&against=beef"
+
 jar, rounds = str(pathlib.Path(sys.argv[1]).resolve()), int(sys.argv[2]) if len(sys.argv) > 2 else 7
 folder = pathlib.Path(tempfile.mkdtemp())
 (folder / "Hello.java").write_text('class Hello { public static void main(String[] a) { System.out.println("hello"); } }')
-subprocess.run(["javac", "-d", folder, folder / "Hello.java"], check=True)
+subprocess.run(["javac", "--release", "17", "-d", folder, folder / "Hello.java"], check=True)
 subprocess.run(["jar", "cfe", folder / "hello.jar", "Hello", "-C", folder, "Hello.class"], check=True)
-QUESTION = "/v1/comparison?products=mealworm&against=beef"
+release = int(re.search(r'version "(\d+)', subprocess.run([JAVA, "-version"], capture_output=True, text=True).stderr).group(1))
+write, read = ("-XX:AOTCacheOutput=", "-XX:AOTCache=") if release >= 25 else ("-XX:ArchiveClassesAtExit=", "-XX:SharedArchiveFile=")
+
+
+def run(command, until, stop):
+    start = time.perf_counter()
+    process = subprocess.Popen([JAVA, *command], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
+    until(process.stdout.readline())
+    taken = time.perf_counter() - start
+    stop(process)
+    used = os.wait4(process.pid, 0)[2]
+    process.stdout.close()
+    return taken * 1000, (used.ru_utime + used.ru_stime) * 1000
 
 
 def hello(options):
-    start = time.perf_counter()
-    subprocess.run(["java", *options, "-jar", folder / "hello.jar"], check=True, stdout=subprocess.DEVNULL)
-    return time.perf_counter() - start
+    return run([*options, "-jar", folder / "hello.jar"], lambda line: None, lambda process: None)
 
 
 def service(options, stop=lambda process: process.kill()):
-    start = time.perf_counter()
-    process = subprocess.Popen(
-        ["java", *options, "-jar", jar, "--port", "0"], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
-    line = process.stdout.readline()
-    address = next(word for word in line.split() if word.startswith("http://"))
-    urllib.request.urlopen(address + QUESTION).read()
-    taken = time.perf_counter() - start
-    stop(process)
-    process.wait()
-    return taken
+    def ask(line):
+        address = next(word for word in line.split() if word.startswith("http://"))
+        urllib.request.urlopen(address + QUESTION).read()
+
+    return run([*options, "-jar", jar, "--port", "0"], ask, stop)
 
 
-def shared(name):
-    return ["-XX:SharedArchiveFile=" + str(folder / name), "-XX:TieredStopAtLevel=1"]
-
-
-hello(["-XX:ArchiveClassesAtExit=" + str(folder / "hello.jsa")])
-service(["-XX:ArchiveClassesAtExit=" + str(folder / "scalepan.jsa")], stop=lambda process: process.terminate())
-ways = {"hello": lambda: hello(shared("hello.jsa")), "service": lambda: service(shared("scalepan.jsa")), "service without archive": lambda: service([])}
+hello([write + str(folder / "hello"), *QUICK])
+service([write + str(folder / "scalepan"), *QUICK], stop=lambda process: process.terminate())
+ways = {
+    "hello": lambda: hello([read + str(folder / "hello"), *QUICK]),
+    "service": lambda: service([read + str(folder / "scalepan"), *QUICK]),
+    "service without archive": lambda: service([]),
+}
 times = {name: [] for name in ways}
 for _ in range(rounds):
     for name, way in ways.items():
-        times[name].append(way() * 1000)
+        times[name].append(way())
 for name, taken in times.items():
-    print(f"{name} {statistics.median(taken):.0f} ms")
-print(f"ratio {statistics.median(s / h for s, h in zip(times['service'], times['hello'])):.1f}")
+    print("%s: clock %.0f ms, processors %.0f ms" % (name, *(statistics.median(column) for column in zip(*taken))))
+for column, what in enumerate(["clock", "processors"]):
+    print("ratio by %s %.1f" % (what, statistics.median(s[column] / h[column] for s, h in zip(times["service"], times["hello"]))))

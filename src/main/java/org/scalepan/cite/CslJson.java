@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * References as CSL-JSON, the open exchange form of the Citation Style Language 1.0.2 (csl-data.json,
@@ -32,6 +33,17 @@ public final class CslJson {
             throw new IllegalArgumentException(String.join("\n", reading.faults()));
         }
         return reading.references();
+    }
+
+    /**
+     * The references in the order of the list, or none when there is a fault.
+     *
+     * @param faults is told every fault, as {@link #faults} gives them
+     */
+    public static List<Reference> read(JsonNode array, Consumer<String> faults) {
+        Reading reading = Reading.of(array);
+        reading.faults().forEach(faults);
+        return reading.faults().isEmpty() ? reading.references() : List.of();
     }
 
     /**

@@ -11,10 +11,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -70,30 +68,28 @@ final class CsvReading {
     }
 
     private List<Row> rows(String text, boolean overlaid) {
-        String[] lines = text.split("\r\n|\n|\r", -1);
         List<Row> rows = new ArrayList<>();
-        List<String> header = List.of();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
                 .ofCsvRecord(text)) {
-            for (CsvRecord line : reader) {
-                if (header.isEmpty()) {
-                    header = List.copyOf(line.getFields());
-                    if (!headerIsRight(header)) {
-                        return List.of();
-                    }
-                } else {
-                    row(line, header, lines, overlaid).ifPresent(rows::add);
-                }
+            Iterator<CsvRecord> lines = reader.iterator();
+            List<String> header = lines.hasNext() ? lines.next().getFields() : List.of();
+            if (!headerIsRight(header)) {
+                return List.of();
             }
-            if (header.isEmpty()) {
-                headerIsRight(header);
+            CsvPage page = new CsvPage(file, header, text);
+            while (lines.hasNext()) {
+                row(lines.next(), page, header.size(), overlaid).ifPresent(rows::add);
             }
         } catch (CsvParseException e) {
             faults.add(new Fault(
-                    file, lines.length, 1, "not a CSV file: " + e.getMessage(), "quote cells as RFC 4180 says"));
+                    file,
+                    CsvPage.lines(text).length,
+                    1,
+                    "not a CSV file: " + e.getMessage(),
+                    "quote cells as RFC 4180 says"));
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
@@ -115,43 +111,17 @@ final class CsvReading {
         return false;
     }
 
-    private Optional<Row> row(CsvRecord line, List<String> header, String[] lines, boolean overlaid) {
+    private Optional<Row> row(CsvRecord line, CsvPage page, int columns, boolean overlaid) {
         long number = line.getStartingLineNumber();
-        if (line.getFieldCount() != header.size()) {
+        if (line.getFieldCount() != columns) {
             faults.add(new Fault(
                     file,
                     number,
                     1,
                     "the row has " + line.getFieldCount() + " cells",
-                    "it must have " + header.size() + ", one for each column"));
+                    "it must have " + columns + ", one for each column"));
             return Optional.empty();
         }
-        Map<String, String> cells = new LinkedHashMap<>();
-        Map<String, Integer> columns = new HashMap<>();
-        List<Integer> starts = cellStarts(lines[(int) number - 1]);
-        for (int i = 0; i < header.size(); i++) {
-            String cell = line.getField(i);
-            if (!cell.isEmpty()) {
-                cells.put(header.get(i), cell);
-            }
-            columns.put(header.get(i), i < starts.size() ? starts.get(i) : 1);
-        }
-        return Optional.of(new Row(new Row.Place(file, number, columns), cells, overlaid));
-    }
-
-    /** The character (from 1) at which each cell of a raw line begins; commas inside quotes part nothing. */
-    private static List<Integer> cellStarts(String line) {
-        List<Integer> starts = new ArrayList<>();
-        starts.add(1);
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
-                starts.add(i + 2);
-            }
-        }
-        return starts;
+        return Optional.of(new Row(new Row.Place(page, number), line.getFields(), overlaid));
     }
 }

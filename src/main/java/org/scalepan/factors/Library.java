@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.scalepan.cite.Reference;
 
 /**
@@ -34,8 +33,8 @@ public final class Library {
     private final Regions regions;
     private final List<Claim> claims;
     private final List<Caution> cautions;
-    private final Map<String, List<Term>> vocabularies;
-    private final Map<String, List<String>> ids;
+    private final Map<String, List<Term>> vocabularies = new ConcurrentHashMap<>();
+    private final Map<String, List<String>> ids = new ConcurrentHashMap<>();
     private final SpreadDefaults spreadDefaults;
     private final Map<String, List<BackgroundFactor>> background;
     private final List<IpccRow> ipcc;
@@ -84,17 +83,6 @@ public final class Library {
         this.regions = new Regions(map("regions", Region::of));
         this.claims = map("claims", Claim::of);
         this.cautions = map("cautions", Caution::of);
-        this.vocabularies = tables.values().stream()
-                .collect(Collectors.toUnmodifiableMap(
-                        table -> table.schema().name(),
-                        table -> table.rows().stream()
-                                .map(row -> Term.of(table, row))
-                                .toList()));
-        this.ids = vocabularies.entrySet().stream()
-                .collect(Collectors.toUnmodifiableMap(
-                        Map.Entry::getKey,
-                        vocabulary ->
-                                vocabulary.getValue().stream().map(Term::id).toList()));
         this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pedigree"));
         Map<String, List<BackgroundFactor>> read = new LinkedHashMap<>();
         BACKGROUND.forEach((table, columns) ->
@@ -154,12 +142,20 @@ public final class Library {
 
     /** A table's rows as a plain vocabulary. */
     public List<Term> vocabulary(String table) {
-        return vocabularies.getOrDefault(table, List.of());
+        Table read = tables.get(table);
+        return read == null
+                ? List.of()
+                : vocabularies.computeIfAbsent(
+                        table,
+                        name -> read.rows().stream()
+                                .map(row -> Term.of(read, row))
+                                .toList());
     }
 
     /** The ids of a vocabulary, in the order of its table. */
     public List<String> ids(String table) {
-        return ids.getOrDefault(table, List.of());
+        return ids.computeIfAbsent(
+                table, name -> vocabulary(name).stream().map(Term::id).toList());
     }
 
     public List<CompositionRow> composition() {

@@ -30,8 +30,7 @@ final class LibraryDigest {
             for (Row row : table.rows()) {
                 table.schema()
                         .fields()
-                        .forEach(field -> text.append(row.optional(field.name()).orElse(""))
-                                .append(CELL));
+                        .forEach(field -> text.append(row.cell(field.name())).append(CELL));
                 text.append(ROW);
             }
             sha.update(text.toString().getBytes(StandardCharsets.UTF_8));

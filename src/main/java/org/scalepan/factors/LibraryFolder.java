@@ -36,7 +36,7 @@ public final class LibraryFolder {
                     .toList());
             table.rows()
                     .forEach(row -> csv.writeRecord(table.schema().fields().stream()
-                            .map(field -> row.optional(field.name()).orElse(""))
+                            .map(field -> row.cell(field.name()))
                             .toList()));
         } catch (IOException e) {
             throw new UncheckedIOException("writing to memory cannot fail", e);

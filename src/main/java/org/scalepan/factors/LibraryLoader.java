@@ -189,10 +189,10 @@ public final class LibraryLoader {
         if (array.isEmpty()) {
             return List.of();
         }
-        List<String> wrong = CslJson.faults(array.get());
-        wrong.forEach(what -> faults.add(new Fault(
-                files.place(name), 1, 1, what, "every entry must be a CSL-JSON item with id, type and title")));
-        return wrong.isEmpty() ? CslJson.read(array.get()) : List.of();
+        return CslJson.read(
+                array.get(),
+                what -> faults.add(new Fault(
+                        files.place(name), 1, 1, what, "every entry must be a CSL-JSON item with id, type and title")));
     }
 
     /** The tree in a JSON file, or nothing when the file is absent or, which is then a fault, cannot be read. */

@@ -11,6 +11,7 @@ final class ReadableRows {
     private final Map<String, Table> tables;
     private final Set<String> whole;
     private final Set<String> unreadable;
+    private final Set<String> linesWithFaults;
 
     /**
      * @param whole names of the tables of which every row was read
@@ -22,10 +23,16 @@ final class ReadableRows {
         this.unreadable = known.stream()
                 .map(fault -> place(fault.file(), fault.line(), fault.column()))
                 .collect(Collectors.toUnmodifiableSet());
+        this.linesWithFaults =
+                known.stream().map(fault -> line(fault.file(), fault.line())).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static String line(String file, long line) {
+        return file + ":" + line;
     }
 
     private static String place(String file, long line, int column) {
-        return file + ":" + line + ":" + column;
+        return line(file, line) + ":" + column;
     }
 
     /** The rows of a table whose cells in these columns can be read. */
@@ -43,7 +50,12 @@ final class ReadableRows {
 
     /** True when none of these cells of the row is a fault of its own. */
     private boolean readable(Row row, String... columns) {
-        return Stream.of(columns).filter(row.place().columns()::containsKey).noneMatch(column -> {
+        if (linesWithFaults.isEmpty()
+                || !linesWithFaults.contains(
+                        line(row.place().file(), row.place().line()))) {
+            return true;
+        }
+        return Stream.of(columns).filter(row.place().page()::has).noneMatch(column -> {
             Fault there = row.fault(column, "", "");
             return unreadable.contains(place(there.file(), there.line(), there.column()));
         });

@@ -1,39 +1,65 @@
 package org.scalepan.factors;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
-/**
- * One row of a table, cells by column name; an empty cell is absent.
- *
- * @param place where the row stands, for faults
- * @param overlaid true when the row came from the user's own folder
- */
-public record Row(Place place, Map<String, String> cells, boolean overlaid) {
+/** One row of a table, cells by column name; an empty cell is absent. */
+public final class Row {
+    private static final Pattern SEMICOLON = Pattern.compile("\\s*;\\s*");
 
-    /** File and line of a row, and the character at which each of its cells begins. */
-    public record Place(String file, long line, Map<String, Integer> columns) {
-        public Place {
-            columns = Map.copyOf(columns);
-        }
+    private final Place place;
+    private final List<String> cells;
+    private final boolean overlaid;
 
-        Fault fault(String column, String what, String right) {
-            return new Fault(file, line, columns.getOrDefault(column, 1), what, right);
+    /** File and line of a row. */
+    public record Place(CsvPage page, long line) {
+        public String file() {
+            return page.file();
         }
     }
 
-    public Row {
-        cells = Map.copyOf(cells);
+    /**
+     * @param place where the row stands, for faults
+     * @param cells one for each column of its file; empty ones are absent
+     * @param overlaid true when the row came from the user's own folder
+     */
+    Row(Place place, List<String> cells, boolean overlaid) {
+        this.place = place;
+        this.cells = cells;
+        this.overlaid = overlaid;
+    }
+
+    public Place place() {
+        return place;
+    }
+
+    public boolean overlaid() {
+        return overlaid;
+    }
+
+    /** The cells that are not empty, by column, in the order of the file. */
+    public Map<String, String> cells() {
+        Map<String, String> byColumn = new LinkedHashMap<>();
+        place.page().header().forEach(column -> optional(column).ifPresent(cell -> byColumn.put(column, cell)));
+        return byColumn;
+    }
+
+    /** The text of a cell, or an empty one when the cell is absent. */
+    String cell(String column) {
+        int index = place.page().index(column);
+        return index < 0 ? "" : cells.get(index);
     }
 
     /** The text of a cell that the schema requires. */
     public String text(String column) {
-        String value = cells.get(column);
-        if (value == null) {
+        String value = cell(column);
+        if (value.isEmpty()) {
             throw new NoSuchElementException(place.file() + ":" + place.line() + ": no " + column);
         }
         return value;
@@ -41,27 +67,30 @@ public record Row(Place place, Map<String, String> cells, boolean overlaid) {
 
     /** The text of a cell that may be empty. */
     public Optional<String> optional(String column) {
-        return Optional.ofNullable(cells.get(column));
+        String value = cell(column);
+        return value.isEmpty() ? Optional.empty() : Optional.of(value);
     }
 
     /** The number in a cell that may be empty. The schema check has refused what is not a finite number. */
     public OptionalDouble number(String column) {
-        String value = cells.get(column);
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(value));
+        String value = cell(column);
+        return value.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(value));
     }
 
     /** The whole number in a cell that may be empty. */
     public OptionalInt integer(String column) {
-        String value = cells.get(column);
-        return value == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(value));
+        String value = cell(column);
+        return value.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(value));
     }
 
     /** The ids in a cell that holds several, parted by semicolons. */
     public List<String> list(String column) {
-        return optional(column).map(value -> List.of(value.split("\\s*;\\s*"))).orElse(List.of());
+        return optional(column)
+                .map(value -> value.indexOf(';') < 0 ? List.of(value) : List.of(SEMICOLON.split(value)))
+                .orElse(List.of());
     }
 
     Fault fault(String column, String what, String right) {
-        return place.fault(column, what, right);
+        return place.page().fault(place.line(), column, what, right);
     }
 }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 final class TableCheck {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
     private static final Pattern INTEGER = Pattern.compile("-?\\d{1,9}");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029]");
+    private static final Pattern ZERO = Pattern.compile("-?[0.]+([eE].*)?");
     /** Nothing that the library measures is smaller or larger; beyond, ratios and squares would run out of the range of numbers. */
     private static final double SMALLEST = 1e-12;
 
@@ -29,7 +29,7 @@ final class TableCheck {
         Map<String, Map<String, Long>> seen = new HashMap<>();
         for (Row row : table.rows()) {
             for (TableSchema.Field field : table.schema().fields()) {
-                Optional<String> cell = row.optional(field.name());
+                String cell = row.cell(field.name());
                 if (cell.isEmpty()) {
                     if (field.required()) {
                         faults.add(row.fault(
@@ -37,14 +37,14 @@ final class TableCheck {
                     }
                     continue;
                 }
-                cell(row, field, cell.get());
+                cell(row, field, cell);
                 if (field.unique() || field.name().equals(table.schema().primaryKey())) {
                     Long first = seen.computeIfAbsent(field.name(), name -> new HashMap<>())
-                            .putIfAbsent(cell.get(), row.place().line());
+                            .putIfAbsent(cell, row.place().line());
                     if (first != null) {
                         faults.add(row.fault(
                                 field.name(),
-                                "duplicate " + field.name() + " \"" + cell.get() + "\"",
+                                "duplicate " + field.name() + " \"" + cell + "\"",
                                 "it stands on line " + first + " already; every row needs its own"));
                     }
                 }
@@ -73,7 +73,7 @@ final class TableCheck {
                     field.name() + " begins with \"" + cell.charAt(0) + "\", which a spreadsheet runs as a formula",
                     "reword it, or make it a number"));
         }
-        if (CONTROL.matcher(cell).find()) {
+        if (breaksTheLine(cell)) {
             faults.add(row.fault(
                     field.name(),
                     field.name() + " holds a line break, a tab or another control character",
@@ -91,6 +91,16 @@ final class TableCheck {
                         "it must match " + pattern)));
     }
 
+    private static boolean breaksTheLine(String cell) {
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void number(Row row, TableSchema.Field field, String cell) {
         Pattern form = field.type() == TableSchema.Type.INTEGER ? INTEGER : NUMBER;
         if (!form.matcher(cell).matches() || !Double.isFinite(Double.parseDouble(cell))) {
@@ -103,7 +113,7 @@ final class TableCheck {
         }
         double value = Double.parseDouble(cell);
         // By the digits too: a number too small for a double is read as 0, which would pass.
-        boolean zero = cell.replaceFirst("[eE].*", "").chars().noneMatch(c -> c >= '1' && c <= '9');
+        boolean zero = value == 0 && ZERO.matcher(cell).matches();
         if (!zero && !(Math.abs(value) >= SMALLEST && Math.abs(value) <= LARGEST)) {
             faults.add(row.fault(
                     field.name(),
@@ -146,8 +156,12 @@ final class TableCheck {
     }
 
     private void link(Table table, String field, Set<String> ids, String where) {
+        boolean several = table.schema().fields().stream()
+                .anyMatch(column -> column.name().equals(field) && column.list().isPresent());
         for (Row row : table.rows()) {
-            for (String id : ids(table.schema(), field, row)) {
+            // A cell is one id, semicolons and all, unless the schema says that the column holds several.
+            for (String id :
+                    several ? row.list(field) : row.optional(field).stream().toList()) {
                 if (!ids.contains(id)) {
                     String near = Nearest.to(id, ids, 1).stream()
                             .findFirst()
@@ -158,13 +172,6 @@ final class TableCheck {
                 }
             }
         }
-    }
-
-    /** A cell is one id, semicolons and all, unless the schema says that the column holds several. */
-    private static List<String> ids(TableSchema schema, String field, Row row) {
-        boolean several = schema.fields().stream()
-                .anyMatch(column -> column.name().equals(field) && column.list().isPresent());
-        return several ? row.list(field) : row.optional(field).stream().toList();
     }
 
     private static String lowerFirst(String text) {

@@ -34,7 +34,11 @@ public record LogUniform(double low, double high) implements Distribution {
         Require.room(scores, out);
         double logWidth = logWidth();
         for (int i = 0; i < out.length; i++) {
-            out[i] = atProbability(StandardNormal.probabilityBelow(scores[i]), logWidth);
+            out[i] = StandardNormal.probabilityBelow(scores[i]) * logWidth;
+        }
+        Exponentials.replace(out);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = Math.min(high, low * out[i]);
         }
     }
 

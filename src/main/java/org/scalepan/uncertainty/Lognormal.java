@@ -102,7 +102,8 @@ public record Lognormal(double mu, double sigma) implements Distribution {
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);
         for (int i = 0; i < out.length; i++) {
-            out[i] = StrictMath.exp(mu + sigma * scores[i]);
+            out[i] = mu + sigma * scores[i];
         }
+        Exponentials.replace(out);
     }
 }

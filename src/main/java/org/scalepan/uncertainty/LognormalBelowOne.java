@@ -36,17 +36,18 @@ public record LognormalBelowOne(Lognormal untruncated) implements Distribution {
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);
         double kept = probabilityBelowOne(untruncated);
-        if (kept == 1) {
-            // So far below 1 that nothing is cut off.
-            untruncated.fill(scores, out);
-            for (int i = 0; i < out.length; i++) {
-                out[i] = Math.min(1, out[i]);
-            }
-            return;
-        }
+        // So far below 1 that nothing is cut off, the scores stay as they are.
+        untruncated.fill(kept == 1 ? scores : belowOne(scores, kept, out), out);
         for (int i = 0; i < out.length; i++) {
-            out[i] = atProbability(StandardNormal.probabilityBelow(scores[i]), kept);
+            out[i] = Math.min(1, out[i]);
         }
+    }
+
+    private static double[] belowOne(double[] scores, double kept, double[] out) {
+        for (int i = 0; i < out.length; i++) {
+            out[i] = StandardNormal.score(StandardNormal.probabilityBelow(scores[i]) * kept);
+        }
+        return out;
     }
 
     private double atProbability(double p, double kept) {

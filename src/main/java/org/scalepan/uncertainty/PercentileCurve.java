@@ -60,10 +60,7 @@ public record PercentileCurve(double[] probabilities, double[] values) implement
     @Override
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);
-        Pieces pieces = new Pieces(probabilities, values);
-        for (int i = 0; i < out.length; i++) {
-            out[i] = pieces.atScore(scores[i]);
-        }
+        new Pieces(probabilities, values).fill(scores, out);
     }
 
     @Override
@@ -123,6 +120,27 @@ public record PercentileCurve(double[] probabilities, double[] values) implement
             double value = onPiece(piece, score);
             // Rounding must not lift the end of a piece above the percentile that begins the next.
             return piece > 0 && piece < n ? Math.min(value, values[piece]) : value;
+        }
+
+        /** The same values as {@link #atScore}, their exponentials taken together. */
+        void fill(double[] scores, double[] out) {
+            int[] pieces = new int[out.length];
+            for (int i = 0; i < out.length; i++) {
+                int piece = 0;
+                for (double knot : knots) {
+                    piece += knot <= scores[i] ? 1 : 0;
+                }
+                pieces[i] = piece;
+                // Flat to the end, also at a score without end.
+                out[i] = slopes[piece] == 0 ? 0 : slopes[piece] * (scores[i] - knots[Math.max(0, piece - 1)]);
+            }
+            Exponentials.replace(out);
+            double[] most = Arrays.copyOf(values, values.length + 1);
+            most[0] = Double.POSITIVE_INFINITY;
+            most[values.length] = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < out.length; i++) {
+                out[i] = Math.min(most[pieces[i]], values[Math.max(0, pieces[i] - 1)] * out[i]);
+            }
         }
 
         private double onPiece(int piece, double score) {

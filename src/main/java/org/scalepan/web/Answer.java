@@ -10,14 +10,15 @@ import java.util.Optional;
  * rows that are written while they are computed.
  */
 final class Answer {
+    // Without a blank where the framework takes it out, so that all ways to an answer write the same.
     static final String JSON = "application/json";
     static final String CSV = "text/csv; charset=utf-8; header=present";
     static final String MARKDOWN = "text/markdown; charset=utf-8";
-    static final String TEXT = "text/plain; charset=utf-8";
+    static final String TEXT = "text/plain;charset=utf-8";
     static final String NDJSON = "application/x-ndjson";
     static final String XML = "application/xml; charset=utf-8";
     static final String SVG = "image/svg+xml";
-    static final String HTML = "text/html; charset=utf-8";
+    static final String HTML = "text/html;charset=utf-8";
 
     private final String mediaType;
     private final byte[] body;

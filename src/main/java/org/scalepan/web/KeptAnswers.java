@@ -2,9 +2,13 @@ package org.scalepan.web;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.PreEncodedHttpField;
 
 /**
  * Rendered answers that were given before. An answer is a pure function of the question and the library, and the library of a running
@@ -15,6 +19,14 @@ final class KeptAnswers {
             Math.min(32L << 20, Runtime.getRuntime().maxMemory() / 16);
     /** What an entry weighs beside its texts, roughly. */
     private static final int OVERHEAD = 200;
+
+    /** Written questions weigh little beside the answers; the answers themselves are kept once, however they were asked for. */
+    private static final long MOST_BYTES_OF_QUESTIONS = MOST_BYTES / 8;
+
+    private final Cache<Written, Question> written = Caffeine.newBuilder()
+            .maximumWeight(MOST_BYTES_OF_QUESTIONS)
+            .weigher((Written asWritten, Question question) -> asWritten.weight() + question.weight())
+            .build();
 
     private final Cache<Question, Kept> kept = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
@@ -41,14 +53,46 @@ final class KeptAnswers {
         }
     }
 
-    /**
-     * An answer with the address where it can be had again.
-     *
-     * @param location relative, pinned to the library
-     */
-    record Kept(Answer answer, String location) {
+    /** A question letter by letter as a client wrote it: address with query, and what the client accepts. */
+    record Written(String target, String accept) {
         private int weight() {
-            return answer.body().length + 2 * location.length() + OVERHEAD;
+            return 2 * (target.length() + accept.length()) + OVERHEAD;
+        }
+    }
+
+    /**
+     * An answer with everything that goes out before it.
+     *
+     * @param route whose answer it is, for counting
+     * @param head what is told of the answer, also to a client that has its body already
+     * @param ofBody what is told of the body: its type and length
+     */
+    record Kept(Answer answer, String route, List<HttpField> head, List<HttpField> ofBody) {
+        Kept {
+            head = List.copyOf(head);
+            ofBody = List.copyOf(ofBody);
+        }
+
+        static Kept of(Answer answer, String route, List<HttpField> head) {
+            return new Kept(
+                    answer,
+                    route,
+                    head,
+                    List.of(
+                            new PreEncodedHttpField(HttpHeader.CONTENT_TYPE, answer.mediaType()),
+                            // Told here because the server does not count a body that HEAD leaves out once it outgrows
+                            // the buffer.
+                            new PreEncodedHttpField(
+                                    HttpHeader.CONTENT_LENGTH, Integer.toString(answer.body().length))));
+        }
+
+        private int weight() {
+            int characters = 0;
+            for (HttpField field : head) {
+                characters += field.getName().length() + field.getValue().length();
+            }
+            // A field holds its text and the bytes of it.
+            return answer.body().length + 3 * characters + OVERHEAD * (head.size() + ofBody.size());
         }
     }
 
@@ -56,7 +100,17 @@ final class KeptAnswers {
         return Optional.ofNullable(kept.getIfPresent(question));
     }
 
+    /** The answer to a question that was written in the same letters before. */
+    Optional<Kept> find(Written asked) {
+        return Optional.ofNullable(written.getIfPresent(asked)).flatMap(this::find);
+    }
+
     void keep(Question question, Kept answer) {
         kept.put(question, answer);
+    }
+
+    /** Remembers how a question was written. */
+    void remember(Written asked, Question question) {
+        written.put(asked, question);
     }
 }

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The files that the pages with the picture load: a closed list, read once. The chart library comes out of its web jar as it is
+ * The files that the pages with the picture load: a closed list. The chart library comes out of its web jar as it is
  * published there; the invented farms are those that ship beside the dataset.
  */
 final class PageFiles {
@@ -45,20 +45,19 @@ final class PageFiles {
             "invented-brewery-black-soldier-flies.json",
             "invented-allotment-hens.json");
 
-    private final Map<String, Answer> files = new HashMap<>();
+    private final Map<String, FixedFile> files = new HashMap<>();
 
     PageFiles() {
-        SCRIPTS.forEach(
-                name -> files.put(name, SiteRoutes.file("/site/page/" + name, "text/javascript; charset=utf-8")));
-        files.put("scalepan.css", SiteRoutes.file("/site/page/scalepan.css", "text/css; charset=utf-8"));
-        files.put("mark.svg", SiteRoutes.file("/site/page/mark.svg", "image/svg+xml"));
+        SCRIPTS.forEach(name -> files.put(name, new FixedFile("/site/page/" + name, "text/javascript; charset=utf-8")));
+        files.put("scalepan.css", new FixedFile("/site/page/scalepan.css", "text/css; charset=utf-8"));
+        files.put("mark.svg", new FixedFile("/site/page/mark.svg", "image/svg+xml"));
         String d3 = "/META-INF/resources/webjars/d3/" + WebJar.version("org.webjars.npm", "d3") + "/dist/" + LIBRARY;
-        files.put(LIBRARY, SiteRoutes.file(d3, "text/javascript; charset=utf-8"));
-        INVENTED.forEach(name -> files.put(name, SiteRoutes.file("/factors/systems/" + name, Answer.JSON)));
+        files.put(LIBRARY, new FixedFile(d3, "text/javascript; charset=utf-8"));
+        INVENTED.forEach(name -> files.put(name, new FixedFile("/factors/systems/" + name, Answer.JSON)));
     }
 
     Optional<Answer> file(String name) {
-        return Optional.ofNullable(files.get(name));
+        return Optional.ofNullable(files.get(name)).map(FixedFile::answer);
     }
 
     /** Every name on the list, for holding the pages and the description against it. */

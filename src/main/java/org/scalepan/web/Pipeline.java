@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.http.PreEncodedHttpField;
 import org.scalepan.factors.Library;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -32,13 +35,14 @@ final class Pipeline {
     private final Turnstile turnstile;
     private final Surroundings surroundings;
     private final WaitingRoom bodies = new WaitingRoom(MOST_WAITING_BYTES, "bodies");
-    private final KeptAnswers kept = new KeptAnswers();
+    private final KeptAnswers kept;
 
-    Pipeline(Library library, Metrics metrics, Turnstile turnstile, Surroundings surroundings) {
+    Pipeline(Library library, Metrics metrics, Turnstile turnstile, Surroundings surroundings, KeptAnswers kept) {
         this.library = library;
         this.metrics = metrics;
         this.turnstile = turnstile;
         this.surroundings = surroundings;
+        this.kept = kept;
     }
 
     void run(Context context, Route route) {
@@ -50,8 +54,7 @@ final class Pipeline {
             if (route.method() == Route.Method.POST) {
                 sendComputed(context, route, answer(context, route, parameters));
             } else {
-                boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
-                send(context, route, pinned, keptOrMade(context, route, given, parameters));
+                send(context, keptOrMade(context, route, given, parameters));
             }
         } catch (Refused refused) {
             refuse(context, route, refused.problem());
@@ -113,18 +116,31 @@ final class Pipeline {
     /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
     private KeptAnswers.Kept keptOrMade(
             Context context, Route route, Map<String, String> given, Parameters parameters) {
-        KeptAnswers.Question question = KeptAnswers.Question.of(context.path(), given, header(context, "Accept"));
-        Optional<KeptAnswers.Kept> before = route.keeps() ? kept.find(question) : Optional.empty();
-        if (before.isPresent()) {
-            return before.get();
+        if (!route.keeps()) {
+            return made(context, route, parameters);
         }
+        String accept = header(context, "Accept");
+        KeptAnswers.Question question = KeptAnswers.Question.of(context.path(), given, accept);
+        Optional<KeptAnswers.Kept> before = kept.find(question);
+        KeptAnswers.Kept answer = before.orElseGet(() -> made(context, route, parameters));
+        if (before.isEmpty()) {
+            kept.keep(question, answer);
+        }
+        kept.remember(new KeptAnswers.Written(target(context), accept), question);
+        return answer;
+    }
+
+    private KeptAnswers.Kept made(Context context, Route route, Parameters parameters) {
         Answer answer = answer(context, route, parameters);
-        KeptAnswers.Kept made =
-                new KeptAnswers.Kept(answer, Permalink.of(library, context.path(), parameters.resolved()));
-        if (route.keeps()) {
-            kept.keep(question, made);
-        }
-        return made;
+        boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
+        String location = Permalink.of(library, context.path(), parameters.resolved());
+        return KeptAnswers.Kept.of(answer, route.path(), head(route, pinned, answer, location));
+    }
+
+    /** The address with its query, letter by letter. */
+    private static String target(Context context) {
+        String query = context.queryString();
+        return context.req().getRequestURI() + (query == null ? "" : "?" + query);
     }
 
     private static Parameters parameters(Map<String, String> given, Route route) {
@@ -154,34 +170,42 @@ final class Pipeline {
         }
     }
 
-    private void send(Context context, Route route, boolean pinned, KeptAnswers.Kept made) {
-        Answer answer = made.answer();
-        String tag = answer.tag();
-        context.header("ETag", tag);
-        context.header("Vary", surroundings.vary());
-        context.header("Cache-Control", cacheControl(route, pinned));
-        if (route.isApi()) {
-            // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
-            // is.
-            context.header("Content-Location", made.location());
-            context.header("Library-Version", library.version().version());
-            context.header("Library-Digest", library.version().digest());
-        }
-        head(context, route, answer);
-        if (EntityTag.matches(header(context, "If-None-Match"), tag)) {
+    private static void send(Context context, KeptAnswers.Kept made) {
+        write(context, made.head());
+        if (EntityTag.matches(header(context, "If-None-Match"), made.answer().tag())) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
         }
-        context.contentType(answer.mediaType());
-        // Told here because the server does not count a body that HEAD leaves out once it outgrows the buffer.
-        context.header("Content-Length", Integer.toString(answer.body().length));
-        context.result(answer.body());
+        write(context, made.ofBody());
+        context.result(made.answer().body());
     }
 
-    private static void head(Context context, Route route, Answer answer) {
-        SecurityHeaders.set(context::header, answer.mediaType(), route.path());
+    private static void write(Context context, List<HttpField> fields) {
+        fields.forEach(field -> context.header(field.getName(), field.getValue()));
+    }
+
+    /** What is told of an answer beside its body. */
+    private List<HttpField> head(Route route, boolean pinned, Answer answer, String location) {
+        List<HttpField> head = new ArrayList<>();
+        BiConsumer<String, String> add = (name, value) -> head.add(new PreEncodedHttpField(name, value));
+        add.accept("ETag", answer.tag());
+        add.accept("Vary", surroundings.vary());
+        add.accept("Cache-Control", cacheControl(route, pinned));
+        if (route.isApi()) {
+            // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
+            // is.
+            add.accept("Content-Location", location);
+            add.accept("Library-Version", library.version().version());
+            add.accept("Library-Digest", library.version().digest());
+        }
+        describe(add, route, answer);
+        return head;
+    }
+
+    private static void describe(BiConsumer<String, String> header, Route route, Answer answer) {
+        SecurityHeaders.set(header, answer.mediaType(), route.path());
         answer.fileName()
-                .ifPresent(name -> context.header("Content-Disposition", "attachment; filename=\"" + name + "\""));
+                .ifPresent(name -> header.accept("Content-Disposition", "attachment; filename=\"" + name + "\""));
     }
 
     /** An answer to records sent: it belongs to them and is kept by nobody. */
@@ -189,7 +213,7 @@ final class Pipeline {
         context.header("Cache-Control", "no-store");
         context.header("Library-Version", library.version().version());
         context.header("Library-Digest", library.version().digest());
-        head(context, route, answer);
+        describe(context::header, route, answer);
         context.contentType(answer.mediaType());
         if (answer.streamed().isPresent()) {
             stream(context, route, answer.streamed().get());

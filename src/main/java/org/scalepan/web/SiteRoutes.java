@@ -1,9 +1,6 @@
 package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +17,8 @@ final class SiteRoutes {
     private final Metrics metrics;
     private final Readiness readiness;
     private final PageFiles pageFiles = new PageFiles();
-    private final Map<String, Answer> readerFiles = Map.of(
-            "reader.js", file("/site/docs.js", "text/javascript; charset=utf-8"),
+    private final Map<String, FixedFile> readerFiles = Map.of(
+            "reader.js", new FixedFile("/site/docs.js", "text/javascript; charset=utf-8"),
             "swagger-ui-bundle.js", webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8"),
             "swagger-ui.css", webjar("swagger-ui.css", "text/css; charset=utf-8"));
 
@@ -36,8 +33,8 @@ final class SiteRoutes {
                 page("/", "/site/index.html"),
                 page("/farm", "/site/farm.html"),
                 Route.of("/page/{file}", List.of(), this::pageFile),
-                fixed("/openapi.yaml", file("/openapi/openapi.yaml", "application/yaml")),
-                fixed("/docs", file("/site/docs.html", Answer.HTML)),
+                fixed("/openapi.yaml", new FixedFile("/openapi/openapi.yaml", "application/yaml")),
+                fixed("/docs", new FixedFile("/site/docs.html", Answer.HTML)),
                 Route.of("/docs/{file}", List.of(), this::readerFile),
                 Route.of("/health/live", List.of(), request -> status("live")),
                 Route.of("/health/ready", List.of(), this::ready),
@@ -47,21 +44,26 @@ final class SiteRoutes {
                         request -> Answer.of("text/plain; version=0.0.4; charset=utf-8", metrics.text())));
     }
 
-    /** What never changes while the service runs is read once; read anew for each request it would fill the memory. */
-    static Route fixed(String path, Answer answer) {
-        return Route.of(path, List.of(), request -> answer);
+    /** What never changes while the service runs. */
+    static Route fixed(String path, FixedFile file) {
+        return Route.of(path, List.of(), request -> file.answer());
     }
 
     /** A page whose script reads what stands behind the question mark; what the pages share is put in its place once. */
     private static Route page(String path, String resource) {
-        String html = SHARED.matcher(text(resource))
-                .replaceAll(part -> Matcher.quoteReplacement(text("/site/shared-" + part.group(1) + ".html")));
-        Answer answer = Answer.of(Answer.HTML, html);
-        return Route.page(path, request -> answer);
+        FixedFile file = new FixedFile(resource, Answer.HTML, SiteRoutes::withSharedParts);
+        return Route.page(path, request -> file.answer());
     }
 
-    private static String text(String resource) {
-        return new String(bytes(resource), StandardCharsets.UTF_8);
+    private static byte[] withSharedParts(byte[] page) {
+        return SHARED.matcher(text(page))
+                .replaceAll(part ->
+                        Matcher.quoteReplacement(text(FixedFile.bytes("/site/shared-" + part.group(1) + ".html"))))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(byte[] utf8) {
+        return new String(utf8, StandardCharsets.UTF_8);
     }
 
     private Answer status(String status) {
@@ -86,29 +88,14 @@ final class SiteRoutes {
 
     /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */
     private Answer readerFile(Request request) {
-        Answer file = readerFiles.get(request.variable("file"));
+        FixedFile file = readerFiles.get(request.variable("file"));
         if (file == null) {
             throw new Refused(Problem.notFound("there is no such page", List.of()));
         }
-        return file;
+        return file.answer();
     }
 
-    private static Answer webjar(String name, String mediaType) {
-        return file(READER + WebJar.version("org.webjars", "swagger-ui") + "/" + name, mediaType);
-    }
-
-    static Answer file(String resource, String mediaType) {
-        return new Answer(mediaType, bytes(resource));
-    }
-
-    private static byte[] bytes(String resource) {
-        try (InputStream in = SiteRoutes.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("the build left out " + resource);
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private static FixedFile webjar(String name, String mediaType) {
+        return new FixedFile(READER + WebJar.version("org.webjars", "swagger-ui") + "/" + name, mediaType);
     }
 }

@@ -34,6 +34,11 @@ public final class WebServer implements AutoCloseable {
     /** Long enough for a proxy that asks every second whether the service is ready. */
     private static final Duration LEAVE = Duration.ofSeconds(1);
 
+    static {
+        // The server would otherwise start Java's whole management to learn how many references fit into 64 bytes.
+        System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
+    }
+
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final Leaving leaving = new Leaving();
@@ -76,11 +81,13 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
-        all.add(SiteRoutes.fixed("/limits", Limits.answer(Limits.of(turnstile, rows))));
+        Answer limits = Limits.answer(Limits.of(turnstile, rows));
+        all.add(Route.of("/limits", List.of(), request -> limits));
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
-        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings);
-        this.javalin = Javalin.create(config -> configure(config, pipeline));
+        KeptAnswers kept = new KeptAnswers();
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings, kept);
+        this.javalin = Javalin.create(config -> configure(config, pipeline, new KeptFirst(kept, metrics)));
     }
 
     /** Begins to listen. */
@@ -127,7 +134,7 @@ public final class WebServer implements AutoCloseable {
         javalin.stop();
     }
 
-    private void configure(JavalinConfig config, Pipeline pipeline) {
+    private void configure(JavalinConfig config, Pipeline pipeline, KeptFirst keptFirst) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -137,6 +144,7 @@ public final class WebServer implements AutoCloseable {
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLISECONDS);
+            server.insertHandler(keptFirst);
             surroundings.crossOrigin().ifPresent(server::insertHandler);
             server.insertHandler(new ReadingPace(SLOWEST_READER, READERS_GRACE));
             server.insertHandler(leaving);

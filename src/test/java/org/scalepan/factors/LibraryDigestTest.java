@@ -84,11 +84,12 @@ class LibraryDigestTest {
     }
 
     private static Table changedAt(Table table, int at, int column) {
-        String name = table.schema().fields().get(column).name();
         List<Row> rows = new ArrayList<>(table.rows());
         Row row = rows.get(at);
-        Map<String, String> cells = new TreeMap<>(row.cells());
-        cells.merge(name, "x", String::concat);
+        List<String> cells = new ArrayList<>(table.schema().fields().stream()
+                .map(field -> row.optional(field.name()).orElse(""))
+                .toList());
+        cells.set(column, cells.get(column) + "x");
         rows.set(at, new Row(row.place(), cells, row.overlaid()));
         return new Table(table.schema(), rows);
     }

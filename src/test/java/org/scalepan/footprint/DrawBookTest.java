@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
@@ -84,5 +85,46 @@ class DrawBookTest {
             assertEquals(whole.values("protein", protein)[PLACES[i]], some.values("protein", protein)[i], 0.0);
         }
         assertNotEquals(some.scores("factor")[0], some.scores("other")[0]);
+    }
+
+    /** Sensitivity exchanges one factor: its values are those of the other book at the reading asked for. */
+    @Test
+    void values_of_an_exchanged_factor_are_read_at_the_other_books_scores() {
+        DrawBook anew = new DrawBook(Source.seededAnew(7), N);
+        DrawBook exchanged = new DrawBook(7, N).exchanging(new Stream("feed", false), anew);
+        double[] expected = new double[N];
+        DOUBT.fill(anew.scores("feed"), expected);
+
+        assertArrayEquals(expected, exchanged.values("feed", DOUBT));
+        assertArrayEquals(expected, anew.values("feed", DOUBT));
+    }
+
+    @Test
+    void numbers_drawn_anew_have_nothing_to_do_with_the_first_ones() {
+        DrawBook anew = new DrawBook(Source.seededAnew(7), N);
+
+        assertFalse(Arrays.equals(new DrawBook(7, N).scores("feed"), anew.scores("feed")));
+        assertArrayEquals(Draws.scores("anew/feed", 7, N), anew.scores("feed"));
+        assertArrayEquals(Draws.uniforms("anew/study", 7, N), anew.uniforms("study"));
+    }
+
+    @Test
+    void values_of_ones_own_may_be_written_to_without_harm_to_others() {
+        DrawBook book = new DrawBook(7, N);
+        double[] own = book.ownValues("finding", DOUBT);
+        assertArrayEquals(book.values("finding", DOUBT), own);
+        own[0] = 99;
+
+        assertNotEquals(99, book.values("finding", DOUBT)[0]);
+        double[] some = book.only(PLACES).ownValues("finding", DOUBT);
+        some[0] = 99;
+        assertNotEquals(99, book.only(PLACES).values("finding", DOUBT)[0]);
+    }
+
+    @Test
+    void a_book_at_all_places_is_the_book_itself() {
+        DrawBook book = new DrawBook(7, 2);
+
+        assertSame(book, book.only(new int[] {0, 1}));
     }
 }

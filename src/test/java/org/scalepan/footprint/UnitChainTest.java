@@ -1,6 +1,8 @@
 package org.scalepan.footprint;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.scalepan.footprint.FunctionalUnit.HUNDRED_G_PROTEIN;
@@ -19,6 +21,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
@@ -28,8 +31,10 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
 /** The functional-unit chain: from the live animal to the protein that counts. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class UnitChainTest {
-    private static final Library LIBRARY = Libraries.bundled();
+    /** Read for this class alone: a library keeps the chains that it has found once, and those of other tests would answer. */
+    private final Library library = Libraries.readAnew();
 
     /** A source that states no factor of its own. */
     private static final String NO_SOURCE = "some-study";
@@ -37,13 +42,13 @@ class UnitChainTest {
     /** A fraction without a spread is read as a lognormal cut off at 1, whose median is off in the seventh figure. */
     private static final double CUT_OFF = 1e-6;
 
-    private static UnitChain chain(String product, String form, String source) {
+    private UnitChain chain(String product, String form, String source) {
         return chain(product, form, source, ProteinBasis.CRUDE, true, Grade.MEMORY);
     }
 
-    private static UnitChain chain(
+    private UnitChain chain(
             String product, String form, String source, ProteinBasis protein, boolean capped, Grade lowest) {
-        return UnitChain.of(LIBRARY, LIBRARY.products().get(product), form, source, protein, capped, lowest);
+        return UnitChain.of(library, library.products().get(product), form, source, protein, capped, lowest);
     }
 
     private static double times(UnitChain chain, FunctionalUnit from, FunctionalUnit to) {
@@ -190,8 +195,8 @@ class UnitChainTest {
 
     @Test
     void a_factor_of_the_narrower_product_is_never_taken_for_the_broader() {
-        Product beef = LIBRARY.products().get("beef");
-        assertTrue(LIBRARY.withNarrower(beef).size() > 1);
+        Product beef = library.products().get("beef");
+        assertTrue(library.withNarrower(beef).size() > 1);
         for (ChainStep step :
                 ((ChainPath.Found) chain("beef", "fresh", "poore-nemecek-2018").path(KG_LIVE, KG_PROTEIN)).steps()) {
             assertEquals("beef", ((ChainStep.Published) step).row().product());
@@ -200,7 +205,7 @@ class UnitChainTest {
 
     @Test
     void no_factor_is_ever_borrowed_from_another_species() {
-        for (Product product : LIBRARY.products().values()) {
+        for (Product product : library.products().values()) {
             Set<String> own = new TreeSet<>(Set.of(product.id()));
             product.broader().ifPresent(own::add);
             for (CompositionRow row : rowsUsed(product)) {
@@ -212,7 +217,7 @@ class UnitChainTest {
         }
     }
 
-    private static List<CompositionRow> rowsUsed(Product product) {
+    private List<CompositionRow> rowsUsed(Product product) {
         UnitChain chain = chain(product.id(), product.defaultForm(), NO_SOURCE);
         return Arrays.stream(FunctionalUnit.values())
                 .flatMap(from -> Arrays.stream(FunctionalUnit.values()).map(to -> chain.path(from, to)))
@@ -253,6 +258,15 @@ class UnitChainTest {
                 missing(chain("migratory-locust", "fresh", NO_SOURCE), KG_LIVE, KG_PROTEIN));
     }
 
+    /** A hundred grams of protein are no further away than a kilogram of it: the definition between them is not missing. */
+    @Test
+    void what_is_true_by_definition_is_never_missing() {
+        assertEquals(
+                "no way from kg live weight to 100 g protein for migratory-locust (fresh): this library has no edible fraction"
+                        + " (edible-fraction per kg-live) and no protein content (protein per kg-edible) for it",
+                missing(chain("migratory-locust", "fresh", NO_SOURCE), KG_LIVE, HUNDRED_G_PROTEIN));
+    }
+
     @ParameterizedTest
     @CsvSource({"house-cricket", "mealworm", "black-soldier-fly", "palm-weevil"})
     void insects_have_no_carcass(String insect) {
@@ -268,6 +282,86 @@ class UnitChainTest {
                 "no way from kg live weight to kg protein adjusted for quality for tilapia (fresh): this library has no"
                         + " digestible indispensable amino acid score (DIAAS) (diaas per kg-protein) for it",
                 missing(chain("tilapia", "fresh", NO_SOURCE), KG_LIVE, KG_QUALITY_PROTEIN));
+    }
+
+    @Test
+    void a_live_animal_has_no_way_to_litres() {
+        assertInstanceOf(
+                ChainPath.Missing.class, chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));
+    }
+
+    @Test
+    void the_same_unit_needs_no_step() {
+        assertEquals(
+                List.of(), ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
+    }
+
+    /** Carcass weight of an insect is refused in either direction, whatever else is known of it. */
+    @Test
+    void nothing_is_counted_from_the_carcass_of_an_insect() {
+        assertEquals(
+                "no way from kg carcass weight to kg protein for mealworm (fresh): insects have no carcass weight; ask per"
+                        + " kg-live, kg-edible or kg-protein",
+                missing(chain("mealworm", "fresh", NO_SOURCE), KG_CARCASS, KG_PROTEIN));
+    }
+
+    /** An exact step is the same factor in every draw: ten times 100 g are a kilogram. */
+    @Test
+    void a_step_by_definition_adds_no_doubt() {
+        double[] values = {1, 2, 0.5};
+        ChainPath.Found path =
+                (ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(HUNDRED_G_PROTEIN, KG_PROTEIN);
+        path.steps().forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+
+        assertArrayEquals(new double[] {10, 20, 5}, values, 1e-12);
+        assertEquals(
+                "1 kg is 10 times 100 g",
+                assertInstanceOf(ChainStep.Exact.class, path.steps().get(0)).why());
+    }
+
+    @Test
+    void meal_is_sold_as_it_is_eaten_and_says_so() {
+        ChainStep.Exact step = assertInstanceOf(
+                ChainStep.Exact.class,
+                ((ChainPath.Found) chain("mealworm", "meal", NO_SOURCE).path(KG_EDIBLE, KG_PRODUCT))
+                        .steps()
+                        .get(0));
+
+        assertTrue(step.why().endsWith("(meal) is sold by the kg edible product"), step::why);
+    }
+
+    /** Draws of a factor lie about its central value: half of them below, half above, whatever is put on top of it. */
+    @Test
+    void draws_of_milk_protein_lie_about_its_middle_after_rescaling_to_crude_protein() {
+        UnitChain milk = chain("milk", "fresh", NO_SOURCE);
+        double[] values = ones(20_001);
+        ((ChainPath.Found) milk.path(KG_EDIBLE, KG_PROTEIN))
+                .steps()
+                .forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+        Arrays.sort(values);
+
+        assertEquals(1 / 0.0308582, values[10_000], 0.01 / 0.0308582, "3.15 g at N x 6.38 are 3.086 g at N x 6.25");
+    }
+
+    @Test
+    void a_spread_that_no_study_printed_is_told_as_assumed() {
+        ChainStep.Published assumed = (ChainStep.Published)
+                ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_PROTEIN))
+                        .steps()
+                        .get(0);
+        // 58 to 62 % dressed.
+        ChainStep.Published printed = (ChainStep.Published)
+                ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, KG_CARCASS))
+                        .steps()
+                        .get(0);
+        ChainStep.Published own = (ChainStep.Published) ((ChainPath.Found)
+                        chain("beef-beef-herd", "fresh", "poore-nemecek-2018").path(KG_EDIBLE, KG_PROTEIN))
+                .steps()
+                .get(0);
+
+        assertTrue(assumed.factor().spreadIsAssumed());
+        assertFalse(printed.factor().spreadIsAssumed());
+        assertFalse(own.factor().spreadIsAssumed(), "a study's own factor has no spread to assume");
     }
 
     private static double[] ones(int n) {

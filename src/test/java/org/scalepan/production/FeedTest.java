@@ -199,4 +199,136 @@ class FeedTest {
     void a_vegetable_substrate_is_not(String substrate) {
         assertEquals(List.of(), Tally.remarks(fed(Fed.of(substrate, 100)).inventory(), Remark.LEGALITY));
     }
+
+    /** Adom et al. 2013: dairy feed as mixed, 0.62 kg CO2e per kg by price and 0.93 by mass. */
+    @ParameterizedTest
+    @CsvSource({"ECONOMIC, 0.62", "MASS, 0.93"})
+    void of_two_published_allocations_the_one_asked_for_is_taken(Burden burden, double printed) {
+        Inventory inventory =
+                fed(Fed.of("compound-dairy-feed", 100).burden(burden)).inventory();
+
+        assertEquals(100 * printed, ghg(inventory), 1e-9);
+        assertFalse(Tally.gaps(inventory).contains("feed/compound-dairy-feed/burden"), inventory::toString);
+    }
+
+    /** Price says more of why a crop is grown than mass; a substitution (Dalgaard et al. 2008) is a model, and comes after a plain figure. */
+    @ParameterizedTest
+    @CsvSource({
+        "compound-dairy-feed, adom-2013.compound-dairy-feed.ghg.economic",
+        "soybean-meal, adom-2012.soybean-meal.ghg"
+    })
+    void without_a_wish_the_plainest_allocation_is_taken(String ingredient, String row) {
+        Inventory inventory = fed(Fed.of(ingredient, 100)).inventory();
+        Flow line = inventory.flows().stream()
+                .filter(flow -> flow.what().equals(ingredient) && flow.flux() == Flux.CO2E)
+                .findFirst()
+                .orElseThrow();
+
+        assertTrue(line.rows().contains(row), line::toString);
+    }
+
+    @Test
+    void an_allocation_taken_in_place_of_the_one_asked_for_is_named() {
+        Inventory inventory =
+                fed(Fed.of("soybean-meal", 100).burden(Burden.ECONOMIC)).inventory();
+
+        assertEquals(
+                "no ghg with economic allocation is published; not-stated is taken",
+                filledWith(inventory, "feed/soybean-meal/burden"));
+    }
+
+    private static String filledWith(Inventory inventory, String field) {
+        return inventory.gaps().stream()
+                .filter(gap -> gap.field().equals(field))
+                .map(Gap::filledWith)
+                .findFirst()
+                .orElse("no such gap");
+    }
+
+    /** NASEM 2021: wheat bran is 90.095 % dry. */
+    @Test
+    void a_default_moisture_is_told_in_percent() {
+        assertEquals(
+                "moisture 10 %, the published dry matter",
+                filledWith(fed(Fed.of("wheat-bran", 100)).inventory(), "feed/wheat-bran/moisture"));
+    }
+
+    /** Residue that is worth as much as what replaces it: a kilogram for a kilogram, where nothing else is said. */
+    @Test
+    void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_told_otherwise() {
+        FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
+                "cassava-peel",
+                1000,
+                java.util.OptionalDouble.empty(),
+                java.util.Optional.of(Burden.DISPLACED),
+                java.util.Optional.of("maize"),
+                java.util.OptionalDouble.empty(),
+                FarmRecords.OwnFactors.NONE);
+
+        assertEquals(
+                ghg(fed(Fed.of("cassava-peel", 1000).displacing("maize", 1)).inventory()),
+                ghg(fed(new Fed(peel)).inventory()),
+                1e-9);
+    }
+
+    /** Everything that a grower may know of his feed, per kg as fed: 0.1 kg CO2e, 0.5 m2, 3 MJ and 0.02 m3. */
+    @Test
+    void energy_and_water_of_feed_count_where_the_grower_brings_them_along() {
+        FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
+                java.util.OptionalDouble.of(0.1),
+                java.util.OptionalDouble.of(0.5),
+                java.util.OptionalDouble.of(3),
+                java.util.OptionalDouble.of(0.02));
+        FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();
+        Inventory inventory = fed(new Fed(new FarmRecords.FeedUse(
+                        bran.ingredient(),
+                        bran.kilograms(),
+                        bran.moisture(),
+                        bran.burden(),
+                        bran.displaces(),
+                        bran.displacedPerKilogram(),
+                        own)))
+                .inventory();
+
+        assertEquals(300, Tally.yearly(inventory, "wheat-bran", Flux.ENERGY), 1e-9, "MJ");
+        assertEquals(2, Tally.yearly(inventory, "wheat-bran", Flux.WATER), 1e-9, "m3");
+        assertFalse(Tally.gaps(inventory).contains("feed/wheat-bran/ghg"));
+        assertFalse(Tally.gaps(inventory).contains("feed/wheat-bran/land"));
+    }
+
+    /** What is missing of greenhouse gases and land is told; that hardly any feed has a figure of energy or water is told elsewhere. */
+    @Test
+    void missing_energy_and_water_of_feed_are_not_told_feed_by_feed() {
+        List<String> gaps = Tally.gaps(fed(Fed.of("palm-pith", 100)).inventory());
+
+        assertFalse(gaps.contains("feed/palm-pith/energy"));
+        assertFalse(gaps.contains("feed/palm-pith/water"));
+        assertFalse(Tally.gaps(fed(Fed.of("maize", 100)).inventory()).contains("feed/maize/land"), "it has a yield");
+    }
+
+    /** Protein of bran per dry matter (17.403 %, NASEM 2021), of carrots as they are (0.93 %). */
+    @Test
+    void protein_is_counted_on_the_basis_on_which_it_is_published() {
+        Inventory bran = fed(Fed.of("wheat-bran", 100).moisture(0.20)).inventory();
+        Inventory carrot = fed(Fed.of("carrot", 100).moisture(0.88)).inventory();
+
+        assertEquals(80 * 0.17403, Tally.yearly(bran, Flux.FEED_PROTEIN), 0.001);
+        assertEquals(0.93, Tally.yearly(carrot, Flux.FEED_PROTEIN), 0.001);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"economic, ECONOMIC", "mass, MASS", "burden-free, BURDEN_FREE", "displaced, DISPLACED"})
+    void a_burden_has_the_name_under_which_it_is_asked_for(String id, Burden burden) {
+        assertEquals(java.util.Optional.of(burden), Burden.of(id));
+        assertEquals(id, burden.id());
+        assertEquals(java.util.Optional.empty(), Burden.of("heavy"));
+    }
+
+    @Test
+    void a_lawful_note_stands_with_the_remark() {
+        String remark = Tally.remarks(fed(Fed.of("poultry-manure", 100)).inventory(), Remark.LEGALITY)
+                .get(0);
+
+        assertTrue(remark.contains("(Manure may not be fed"), remark);
+    }
 }

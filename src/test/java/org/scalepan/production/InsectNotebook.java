@@ -83,6 +83,12 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
         return this;
     }
 
+    /** Frass that was weighed and not analysed. */
+    public InsectNotebook frassWeighed(double kilograms, Fate fate) {
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), fate, false));
+        return this;
+    }
+
     public InsectNotebook process(String step, double water, String carrier) {
         processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
         return this;
@@ -91,6 +97,12 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
     public InsectNotebook allocate(CoProductRule by, double ownPrice) {
         rule = by;
         price = OptionalDouble.of(ownPrice);
+        return this;
+    }
+
+    /** A step of which the grower knows how many kWh a kilogram of water takes. */
+    public InsectNotebook process(String step, double water, String carrier, double kilowattHours) {
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
         return this;
     }
 

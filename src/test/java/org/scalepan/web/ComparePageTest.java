@@ -281,7 +281,7 @@ class ComparePageTest extends PageTest {
                 browser.text("#verdict .headline").contains("100 fois moins : ne tient pas"), browser.text("#verdict"));
         assertTrue(browser.text("#verdict").contains("8,6 fois moins"), browser.text("#verdict"));
         String sentence = browser.text("#instead blockquote");
-        assertTrue(sentence.contains("avec une probabilité de 90 %"), sentence);
+        assertTrue(sentence.contains("dans 90 % des tirages"), sentence);
         assertTrue(sentence.contains("(dont 1 de mémoire)"), "it is no surer than in English: " + sentence);
         assertTrue(sentence.endsWith("les données sont minces."), sentence);
         assertEquals("fr", browser.run("return document.documentElement.lang"));

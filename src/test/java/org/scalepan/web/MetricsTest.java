@@ -30,6 +30,17 @@ class MetricsTest {
     }
 
     @Test
+    void an_answer_that_was_kept_is_counted_like_any_other() {
+        String question = "/v1/comparison?products=mealworm&against=beef&seed=977";
+        long before = count("/v1/comparison", 200);
+        for (int i = 0; i < 3; i++) {
+            Reply.to(question);
+        }
+
+        assertEquals(before + 3, count("/v1/comparison", 200));
+    }
+
+    @Test
     void a_refusal_and_a_304_are_counted_as_what_they_are() {
         long refused = count("/v1/rows/{id}", 404);
         long unchanged = count("/v1/rows/{id}", 304);

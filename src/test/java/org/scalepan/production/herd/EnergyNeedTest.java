@@ -141,4 +141,72 @@ class EnergyNeedTest {
     void a_growing_animal_needs_a_mature_weight() {
         assertThrows(IllegalArgumentException.class, () -> new Animal(300, 0, 0.5, 0, 0, 0, 0, 60));
     }
+
+    /**
+     * The whole chain of a steer in a stall, equations 10.3 to 10.16 by hand: 0.322 x 300^0.75 = 23.2112 MJ for maintenance, 11.6642 for
+     * growth; at 65 % digestibility REM is 1.123 - 0.26598 + 0.0475735 - 0.3907692 = 0.5138243 and REG is 1.164 - 0.3354 + 0.055263 -
+     * 0.5753846 = 0.3084784; (23.2112 / 0.5138243 + 11.6642 / 0.3084784) / 0.65 = 127.67 MJ.
+     */
+    @Test
+    void gross_energy_of_a_growing_steer_by_hand() {
+        Animal steer = new Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
+        EnergyNeed need = EnergyNeed.of(steer, new Coefficients(0.322, 0, 1.0, 0.10));
+
+        assertEquals(23.2112, need.maintenance(), 0.0005);
+        assertEquals(0.5138243, need.forMaintenance(), 1e-7);
+        assertEquals(0.3084784, need.forGrowth(), 1e-7);
+        assertEquals(127.67, need.gross(), 0.01);
+    }
+
+    /** All that an animal does is covered by feed: milk, a calf, a way to walk and work each add to its gross energy by REM. */
+    @Test
+    void whatever_an_animal_does_beside_growing_is_fed_at_the_same_price() {
+        Coefficients grazing = new Coefficients(0.386, 0.36, 0.8, 0.10);
+        EnergyNeed need = EnergyNeed.of(new Animal(400, 400, 0, 8, 4, 0.5, 3, 60), grazing);
+        double all = need.maintenance() + need.activity() + need.lactation() + need.work() + need.pregnancy();
+
+        assertEquals(0.36 * need.maintenance(), need.activity(), 1e-12, "table 10.5, grazing large areas");
+        assertEquals(0.3 * need.maintenance(), need.work(), 1e-12, "equation 10.11, three hours");
+        assertEquals(0.05 * need.maintenance(), need.pregnancy(), 1e-12, "equation 10.13, half of the cows");
+        assertEquals(all, need.gross() * 0.60 * need.forMaintenance(), 1e-9);
+    }
+
+    /** Equation 10.6: bulls put on leaner gain than castrates, and these leaner than heifers, which needs less energy per kg. */
+    @Test
+    void a_heifer_needs_more_energy_for_the_same_gain_than_a_bull() {
+        Animal young = new Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
+        double heifer =
+                EnergyNeed.of(young, new Coefficients(0.322, 0, 0.8, 0.10)).growth();
+        double bull =
+                EnergyNeed.of(young, new Coefficients(0.322, 0, 1.2, 0.10)).growth();
+
+        assertEquals(Math.pow(1.2 / 0.8, 0.75), heifer / bull, 1e-12);
+    }
+
+    /** The ends of each range are animals that there are: no milk, all pregnant, a whole day at work, feed at 40 or 90 %. */
+    @Test
+    void the_ends_of_the_ranges_are_within_them() {
+        new Animal(0.1, 0, 0, 0, 0, 0, 0, 40);
+        new Animal(900, 900, 0, 60, 15, 1, 24, 90);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-1, 0, 0, 0, 0, mature weight is -1.0; it must be 0 kg or more",
+        "500, -0.1, 0, 0, 0, gain is -0.1; it must be 0 kg a day or more",
+        "0, 0.5, 0, 0, 0, mature weight of a growing animal is 0.0; it must be above 0 kg",
+        "500, 0, -2, 0, 0, milk is -2.0; it must be 0 kg a day or more",
+        "500, 0, 10, -1, 0, fat is -1.0; it must be 0 to 15 percent",
+        "500, 0, 10, 15.1, 0, fat is 15.1; it must be 0 to 15 percent",
+        "500, 0, 10, 4, -1, 'work is -1.0; it must be 0 to 24 hours a day'",
+        "500, 0, 10, 4, 24.5, 'work is 24.5; it must be 0 to 24 hours a day'",
+        "NaN, 0, 10, 4, 0, mature weight is NaN; it must be 0 kg or more"
+    })
+    void an_animal_that_cannot_be_is_refused_by_the_name_of_what_is_wrong(
+            double mature, double gain, double milk, double fat, double work, String refusal) {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class, () -> new Animal(500, mature, gain, milk, fat, 0.5, work, 60));
+
+        assertEquals(refusal, refused.getMessage());
+    }
 }

@@ -408,7 +408,16 @@ class HerdBooksTest {
 
     /** 20 kg a day × 10 cows × 365 days are 73 000 kg of milk. */
     @ParameterizedTest
-    @CsvSource({"73000, ''", "60000, ''", "20000, unusual-practice", "90000, against-physics"})
+    @CsvSource({
+        "73000, ''",
+        "60000, ''",
+        "36500, ''",
+        "36499, unusual-practice",
+        "20000, unusual-practice",
+        "76650, ''",
+        "76651, against-physics",
+        "90000, against-physics"
+    })
     void milk_sold_and_milk_that_energy_is_reckoned_for_are_held_against_each_other(double sold, String remark) {
         Inventory inventory = herd("dairy-cattle", 10)
                 .ipcc("ipcc.western-europe")
@@ -421,5 +430,16 @@ class HerdBooksTest {
                 .map(Remark::code)
                 .toList();
         assertEquals(remark.isEmpty() ? List.of() : List.of(remark), codes);
+    }
+
+    @Test
+    void only_milk_is_held_against_milk() {
+        HerdNotebook meat = herd("dairy-cattle", 10)
+                .ipcc("ipcc.western-europe")
+                .gives(Kind.LIVE, 100_000)
+                .tier2(cow(600, 20, 4, 0.9, 70), "stall");
+        assertEquals(List.of(), meat.inventory().remarks(), "none is sold, the calves drink it");
+
+        assertEquals(List.of(), meat.gives(Kind.MILK, 73_000).inventory().remarks());
     }
 }

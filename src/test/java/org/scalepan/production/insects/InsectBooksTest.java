@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +22,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.Fed;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
+import org.scalepan.production.Gap;
 import org.scalepan.production.InsectNotebook;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
@@ -301,5 +304,150 @@ class InsectBooksTest {
                         "kept_for_breeding"),
                 Tally.gaps(inventory));
         assertTrue(Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value() > 0);
+    }
+
+    /** Oonincx et al. 2010 measured five insects per kg gained, under AR4; beef and pork of the same study are no insects. */
+    @Test
+    void gases_that_nobody_measured_reach_from_the_least_to_the_most_insect_and_name_all_of_them() {
+        Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
+        Gap gap = gap(inventory, "direct gases of palm-weevil");
+        Flow gases = line(inventory, "gases of the larvae");
+        double[] draws = new double[20_000];
+        gases.term().addTo(draws, 1, new DrawBook(1, draws.length));
+
+        assertEquals(
+                "never measured; anything between the lowest and the highest insect measured, 0.0016 to 0.122 kg CO2e per kg"
+                        + " gained",
+                gap.filledWith());
+        assertEquals(
+                Set.of(
+                        "oonincx-2010.house-cricket.ghg.kg-live",
+                        "oonincx-2010.mealworm.ghg.kg-live",
+                        "oonincx-2010.migratory-locust.ghg.kg-live",
+                        "oonincx-2010.cockroach.ghg.kg-live",
+                        "oonincx-2010.sun-beetle.ghg.kg-live"),
+                Set.copyOf(gap.rows()));
+        assertEquals(Set.copyOf(gap.rows()), Set.copyOf(gases.rows()));
+        assertEquals(0.00157, Arrays.stream(draws).min().orElseThrow(), 1e-5);
+        assertEquals(0.12186, Arrays.stream(draws).max().orElseThrow(), 1e-3);
+    }
+
+    @Test
+    void gases_of_larvae_stay_under_the_warming_set_of_their_source() {
+        Flow gases = line(mealworms().inventory(), "gases of the larvae");
+
+        assertEquals(List.of("oonincx-2010.mealworm.ghg.kg-live"), gases.rows());
+        assertEquals(
+                LIBRARY.results().stream()
+                        .filter(result -> result.id().equals("oonincx-2010.mealworm.ghg.kg-live"))
+                        .findFirst()
+                        .orElseThrow()
+                        .gwp(),
+                gases.warmingSet());
+    }
+
+    /** All that grew is counted, the dead too: a harvest of 1 000 kg after 20 % died is a gain of 1 250 kg. */
+    @Test
+    void the_gain_is_the_harvest_and_what_died_before() {
+        assertEquals(
+                Tally.yearly(farm("mealworm", 1250).inventory(), "gases of the larvae", Flux.CO2E),
+                Tally.yearly(farm("mealworm", 1000).mortality(0.2).inventory(), "gases of the larvae", Flux.CO2E),
+                1e-9);
+    }
+
+    /** 600 kg of water at 1.2 kWh each are 720 kWh or 2 592 MJ; what was measured is no gap. */
+    @Test
+    void a_dryer_that_was_metered_counts_as_metered() {
+        Inventory inventory = mealworms()
+                .sold("dried", 400)
+                .process("blanching", 600, "natural-gas", 1.2)
+                .inventory();
+
+        assertEquals(2592, heat(inventory), 1e-9, "MJ");
+        assertFalse(Tally.gaps(inventory).contains("processing/blanching/energy"));
+    }
+
+    private static double heat(Inventory inventory) {
+        return Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY);
+    }
+
+    /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is a use and not a floor. */
+    @Test
+    void drying_takes_what_dryers_take() {
+        Inventory inventory = mealworms()
+                .sold("dried", 400)
+                .process("drying", 600, "natural-gas")
+                .inventory();
+
+        assertEquals(600 * Math.sqrt(4.22 * 24.99), heat(inventory), 1e-6, "the middle on the logarithm");
+        assertFalse(Tally.gaps(inventory).contains("processing/drying/energy"));
+    }
+
+    @Test
+    void a_step_of_which_no_energy_is_known_is_not_counted_and_told() {
+        Inventory inventory = mealworms()
+                .sold("meal", 400)
+                .process("milling", 400, "grid-electricity")
+                .inventory();
+
+        assertEquals(0, heat(inventory), 0.0);
+        assertEquals(
+                "not counted: no energy demand in this library",
+                gap(inventory, "processing/milling").filledWith());
+    }
+
+    @Test
+    void a_floor_in_place_of_a_use_is_told_with_its_row() {
+        Inventory inventory = mealworms()
+                .sold("frozen", 900)
+                .process("freezing", 600, "grid-electricity")
+                .inventory();
+
+        assertEquals(
+                List.of("physics.freezing.heat-floor"),
+                gap(inventory, "processing/freezing/energy").rows());
+    }
+
+    @Test
+    void what_is_sold_was_weighed_and_loses_nothing_to_breeding() {
+        Inventory inventory = mealworms().kept(0.05).sold("dried", 400).inventory();
+
+        assertEquals(400, inventory.output().amount(), 0.0);
+        assertEquals("dried", inventory.output().form());
+        assertFalse(Tally.gaps(inventory).contains("kept_for_breeding"));
+        assertTrue(Tally.gaps(mealworms().inventory()).contains("kept_for_breeding"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"NONE, none", "MASS, mass", "ECONOMIC, economic"})
+    void the_rule_by_which_the_burden_was_parted_is_named(CoProductRule rule, String named) {
+        assertEquals(
+                named,
+                mealworms()
+                        .coProduct("oil", 300, 4)
+                        .allocate(rule, 8)
+                        .inventory()
+                        .output()
+                        .allocation());
+    }
+
+    @Test
+    void a_farm_with_one_product_is_not_told_about_co_products() {
+        assertTrue(Tally.remarks(mealworms().inventory(), Remark.METHOD).stream()
+                .noneMatch(text -> text.contains("co-products")));
+    }
+
+    private static Gap gap(Inventory inventory, String field) {
+        return inventory.gaps().stream()
+                .filter(gap -> gap.field().equals(field))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no gap " + field + " among " + inventory.gaps()));
+    }
+
+    private static Flow line(Inventory inventory, String what) {
+        return inventory.flows().stream()
+                .filter(flow -> flow.what().equals(what))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no line " + what + " among " + inventory.flows()));
     }
 }

@@ -1,0 +1,90 @@
+package org.scalepan.footprint;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.uncertainty.Summary;
+
+/** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
+class FootprintTest {
+    private static Footprint of(double... draws) {
+        return new Footprint("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN, "farm-gate", Optional.of("ar6-100"), draws);
+    }
+
+    @Test
+    void it_says_on_what_ruler_it_was_measured() {
+        Footprint footprint = of(1);
+
+        assertEquals("ghg", footprint.indicator());
+        assertEquals("kg CO2e", footprint.unit());
+        assertEquals(FunctionalUnit.KG_PROTEIN, footprint.per());
+        assertEquals("farm-gate", footprint.boundary());
+        assertEquals(Optional.of("ar6-100"), footprint.warmingSet());
+    }
+
+    /** Draw by draw 4 of 10, 9 of 3 and 5 of 10: a good year of the one is a good year of the other. */
+    @Test
+    void it_is_divided_by_another_draw_by_draw_and_not_middle_by_middle() {
+        assertArrayEquals(new double[] {0.4, 3, 0.5}, of(4, 9, 5).dividedBy(of(10, 3, 10)), 1e-12);
+    }
+
+    @Test
+    void what_stands_on_both_sides_cancels_out() {
+        Summary.OfRatio ratio = of(2, 20, 200).ratioTo(of(1, 10, 100), 0.9);
+
+        assertEquals(2, ratio.forth().low(), 1e-12);
+        assertEquals(2, ratio.forth().high(), 1e-12);
+        assertEquals(0.5, ratio.back().median(), 1e-12);
+    }
+
+    @Test
+    void footprints_of_different_questions_are_not_divided() {
+        IllegalArgumentException refusal =
+                assertThrows(IllegalArgumentException.class, () -> of(1, 2, 3).dividedBy(of(1, 2)));
+
+        assertEquals("footprints of different questions: 3 draws and 2", refusal.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> of(1, 2).ratioTo(of(1, 2, 3), 0.9));
+    }
+
+    /** Below in two of four draws, equal in one, which counts half. */
+    @Test
+    void the_probability_of_being_less_counts_draws() {
+        assertEquals(2.5 / 4, of(1, 2, 5, 7).below(of(2, 3, 5, 6)).value(), 1e-12);
+    }
+
+    @Test
+    void median_and_interval_are_those_of_the_draws() {
+        double[] draws = new double[1001];
+        for (int i = 0; i < draws.length; i++) {
+            draws[i] = i;
+        }
+        Summary summary = of(draws).summary(0.9);
+
+        assertEquals(500, summary.median(), 1e-9);
+        assertEquals(50, summary.low(), 1);
+        assertEquals(950, summary.high(), 1);
+    }
+
+    /** A ratio needs figures above zero on both sides; a footprint with a credit may have others. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.1, Double.NaN})
+    void one_draw_that_is_not_above_zero_makes_it_unfit_for_ratios(double draw) {
+        assertTrue(of(1, 2, 0.001).isPositive());
+        assertFalse(of(1, draw, 2).isPositive());
+    }
+
+    @Test
+    void whoever_writes_into_the_draws_writes_into_a_copy() {
+        Footprint footprint = of(1, 2);
+        footprint.draws()[0] = 99;
+
+        assertArrayEquals(new double[] {1, 2}, footprint.draws());
+    }
+}
