@@ -450,4 +450,20 @@ class InsectBooksTest {
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no line " + what + " among " + inventory.flows()));
     }
+
+    /** Of palm pith the library knows no dry matter, so that nothing can be said against physics, but something against practice. */
+    @ParameterizedTest
+    @CsvSource({"999, true", "1000, false"})
+    void less_feed_than_harvest_is_odd_where_the_dry_matter_of_the_feed_is_not_known(double pith, boolean flagged) {
+        Inventory inventory = farm("mealworm", 1000)
+                .feed("palm-pith", pith - 10)
+                .feed(Fed.of("wheat-bran", 10).moisture(0.10))
+                .inventory();
+
+        assertEquals(
+                flagged,
+                Tally.remarks(inventory, Remark.UNUSUAL).stream()
+                        .anyMatch(text -> text.startsWith("less feed as fed than live harvest")));
+        assertEquals(List.of(), Tally.remarks(inventory, Remark.AGAINST_PHYSICS));
+    }
 }
