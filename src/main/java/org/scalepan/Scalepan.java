@@ -45,7 +45,7 @@ public final class Scalepan {
             System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
-            WebServer server = new WebServer(loaded.library());
+            WebServer server = new WebServer(loaded.library(), settings.surroundings());
             try {
                 server.start(settings.host(), settings.port());
             } catch (RuntimeException e) {
@@ -53,6 +53,7 @@ public final class Scalepan {
                         "cannot listen on " + settings.host() + ":" + settings.port() + ": " + why(settings.host(), e));
                 System.exit(CANNOT_LISTEN);
             }
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> leave(server), "leaving"));
             int ownRows = loaded.library().version().ownRows();
             System.out.println("Scalepan listens on http://" + settings.host() + ":" + server.port() + "  (library "
                     + loaded.library().version().version() + ", "
@@ -60,6 +61,14 @@ public final class Scalepan {
                     + ")");
             // The main thread stays, so that tools that end with it keep the service running.
             new CountDownLatch(1).await();
+        }
+    }
+
+    private static void leave(WebServer server) {
+        try {
+            server.leave();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

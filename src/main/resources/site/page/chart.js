@@ -7,7 +7,7 @@ import { drawScale, logScale } from "./scale.js";
 
 const narrow = 620;
 const top = 74;
-const bottom = 52;
+const bottom = 58;
 const least = 0.01;
 const most = 100000;
 
@@ -17,6 +17,15 @@ const handy = (times) => Number(times.toPrecision(2));
 /** The published results of one side of the answer. */
 export const findings = (side) =>
   (side.evidence ?? []).flatMap((study) => study.findings.map((finding) => ({ ...finding, study: study.study })));
+
+/** What of a side a log scale has no place for, in words; nothing where all of it has. */
+function offScale(side) {
+  const n = findings(side).filter((finding) => !(finding.harmonised_median > 0)).length;
+  return [
+    n > 0 ? t("chart.negative", { n }) : "",
+    side.footprint && !(side.footprint.low > 0) ? t("chart.open-band") : "",
+  ].filter(Boolean).join(" ");
+}
 
 /**
  * A picture in a box.
@@ -69,8 +78,9 @@ export function picture(box, on) {
       const heights = spread(places);
       const reach = Math.max(17, ...heights.map(Math.abs));
       const label = phone ? 36 : 8;
-      const tall = label + 2 * reach + 18;
-      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights };
+      const below = offScale(side);
+      const tall = label + 2 * reach + 18 + (below ? 20 : 0);
+      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights, below };
       y += tall;
       return row;
     });
@@ -86,9 +96,9 @@ export function picture(box, on) {
         indicator: capital(name("indicator", question.indicator)), boundary: name("boundary", question.boundary), unit: words }));
 
     drawRuled(svg, { left, right, width, height, y, reference, words, phone });
-    const lanes = svg.append("g");
-    for (const row of rows) drawRow(lanes, row, { left, right, width, phone, words });
     if (reference > 0) drawReference(svg, { reference, y });
+    const lanes = svg.append("g").attr("class", "lanes");
+    for (const row of rows) drawRow(lanes, row, { left, right, width, phone, words });
     const overlay = svg.append("g").attr("class", "defensible");
     if (reference > 0) drawFlag(svg, { reference, y, left, right, words });
     moved(question.times_less);
@@ -100,7 +110,7 @@ export function picture(box, on) {
   function drawRuled(svg, { left, right, width, height, y, reference, words, phone }) {
     const ruled = svg.append("g").attr("class", "ruled").attr("aria-hidden", "true");
     ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", top - 40).attr("width", right - left + 20).attr("height", 40);
-    ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", y).attr("width", right - left + 20).attr("height", bottom - 14);
+    ruled.append("rect").attr("class", "strip").attr("x", left - 10).attr("y", y).attr("width", right - left + 20).attr("height", bottom - 20);
     for (const [low, high] of [x.domain()]) {
       drawScale(ruled.append("g"), { at: x, low, high, y, down: true, left, right });
       if (reference > 0) {
@@ -142,9 +152,13 @@ export function picture(box, on) {
       return;
     }
     const { low, high, median } = side.footprint;
-    if (low > 0) {
-      lane.append("rect").attr("class", "band").attr("x", x(low)).attr("width", x(high) - x(low)).attr("y", middle - 13)
+    if (high > 0) {
+      // A band that reaches to zero or below has no left end on this scale: it runs out of the picture.
+      const from = low > 0 ? x(low) : left - 10;
+      lane.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", x(high) - from).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
+    }
+    if (median > 0) {
       lane.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 17)
         .attr("y2", middle + 17).attr("aria-hidden", "true");
     }
@@ -157,7 +171,13 @@ export function picture(box, on) {
       const said = isReference || !side.times_less ? figure(median) : times(side.times_less.median);
       second.text(isReference ? `${figure(median)} (${interval(low, high)})` : `${said} · ${under}`);
     }
+    drawBelow(lane, row, left);
     row.marks.forEach((finding, index) => drawResult(lane, row, finding, index, words));
+  }
+
+  /** Says under a row what a log scale has no place for. */
+  function drawBelow(lane, row, left) {
+    if (row.below) lane.append("text").attr("class", "row-under off-scale").attr("x", left).attr("y", row.y + row.tall - 8).text(row.below);
   }
 
   function drawNothing(lane, row, { left, right, phone }) {
@@ -169,7 +189,7 @@ export function picture(box, on) {
         && known.reason.startsWith("its boundary"))
       .map((known) => known.published.boundary))];
     const text = lane.append("text").attr("class", "none-said").attr("x", left + (phone ? 0 : 8)).attr("y", middle + 5);
-    text.append("tspan").text(`${t(phone ? "chart.none-phone" : "chart.none")} `);
+    text.append("tspan").text(`${phone ? t("chart.none-phone") : t("chart.none", { boundary: name("boundary", question.boundary) })} `);
     const way = (words, href, click) => {
       const link = text.append("a").attr("href", href).attr("class", "way");
       link.append("tspan").text(words);
@@ -255,7 +275,8 @@ export function picture(box, on) {
     const flag = svg.append("g").attr("class", "flag").attr("tabindex", 0).attr("role", "slider")
       .attr("aria-label", t("chart.flag-label")).attr("aria-orientation", "horizontal")
       .attr("aria-valuemin", least).attr("aria-valuemax", most);
-    const hair = flag.append("line").attr("class", "hair").attr("y1", 30).attr("y2", y);
+    // What is seen of the staff lies under the words of the rows; what is gripped lies over all.
+    const hair = svg.insert("line", ".lanes").attr("class", "hair").attr("aria-hidden", "true").attr("y1", 28).attr("y2", y);
     const grip = flag.append("line").attr("class", "grip").attr("y1", 20).attr("y2", y);
     const cloth = flag.append("path").attr("class", "cloth");
     const text = flag.append("text").attr("class", "cloth-text").attr("y", 19);
@@ -284,9 +305,9 @@ export function picture(box, on) {
     };
     flag.call(drag()
       .container(svg.node())
-      .on("start", () => flag.classed("held", true))
+      .on("start", () => hair.classed("held", true))
       .on("drag", (event) => set(reference / x.invert(Math.max(left - 9, Math.min(right + 9, event.x))), false))
-      .on("end", () => { flag.classed("held", false); on.claim(question.times_less, true); }));
+      .on("end", () => { hair.classed("held", false); on.claim(question.times_less, true); }));
     flag.on("keydown", (event) => {
       const by = { ArrowLeft: 1.05, ArrowUp: 1.05, ArrowRight: 1 / 1.05, ArrowDown: 1 / 1.05, PageUp: 1.5, PageDown: 1 / 1.5 }[event.key];
       if (!by) return;
@@ -306,14 +327,21 @@ export function picture(box, on) {
     const row = rows[1];
     group.attr("aria-hidden", "true");
     group.append("path").attr("class", "can").attr("d", `M${px} ${row.y + 1}l-5 -0v0l5 8l5 -8Z`);
+    if (box.clientWidth >= narrow) {
+      const toRight = px + 110 < x.range()[1];
+      group.append("text").attr("class", "can-text").attr("x", px + (toRight ? 9 : -9)).attr("y", row.y + 12).attr("text-anchor", toRight ? "start" : "end")
+        .text(t("chart.defensible", { times: figure(defensible) }));
+    }
     group.append("line").attr("class", "can-line").attr("x1", px).attr("x2", px).attr("y1", row.y + 4).attr("y2", row.y + row.tall - 3);
   }
 
   function times(value) {
+    if (!(value > 0)) return t("chart.no-times");
     return value >= 1 ? t("chart.times", { times: figure(value) }) : t("chart.more", { times: figure(1 / value) });
   }
 
   function timesInterval(ratio) {
+    if (!(ratio.low > 0)) return "";
     return ratio.median >= 1 ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low);
   }
 

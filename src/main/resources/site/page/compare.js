@@ -2,15 +2,15 @@
 import { copyButton } from "./copy.js";
 import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
-import { carry, frame } from "./frame.js";
-import { capital, name, t, the, unit, written } from "./i18n.js";
-import { number, read, ruler, write } from "./question.js";
+import { along, carry, frame } from "./frame.js";
+import { capital, entered, name, t, the, typed, unit } from "./i18n.js";
+import { read, ruler, write } from "./question.js";
 import { address, get, newest, Refusal } from "./service.js";
 import { legend, study } from "./study.js";
 import { tables } from "./tables.js";
 import { take, today } from "./take.js";
 import { sayGrid, sayInstead, sayVerdict } from "./verdict.js";
-import { byId, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
+import { byId, choices, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
 
 /** As many products as a page to paste from holds. */
 const briefest = 8;
@@ -31,6 +31,8 @@ const books = {
 };
 
 const product = (id) => words.products.get(id.split(":")[0]);
+const isInsect = (id) => product(id)?.group === "insect";
+const farmOf = (id) => along(`/farm#product=${id.split(":")[0]}`);
 const named = (id) => the("product", id, product(id)?.name);
 
 /** Writes the question into the address: a step that can be gone back, or silently while the flag moves. */
@@ -58,33 +60,27 @@ function controls() {
   options(at("luc"), ["exclude", "include"].map((id) => [id, capital(name("luc", id))]), question.luc);
   options(at("region"), [...words.regions.values()].map((region) => [region.id, name("region", region.id, region.name)]), question.region);
   options(at("grade"), ["fulltext", "abstract", "secondary", "memory"].map((id) => [id, capital(name("grade-choice", id))]), question.grade);
-  at("times").value = written(question.times_less);
+  at("times").value = typed(question.times_less);
   at("ruler").querySelector("summary").textContent = t("ruler.now", { gwp: gwpName(), luc: name("luc", question.luc),
     region: name("region", question.region, books.region(question.region)) });
   at("others").querySelector("summary").textContent = t("others.now", { n: question.products.length - 1 });
-  choices(all);
+  choose(all);
   heard();
 }
 
 const gwpName = () => words["warming-sets"].get(question.gwp)?.name ?? question.gwp;
 
-function choices(all) {
-  const studied = (one) => one.evidence?.some((known) => known.indicator === question.indicator);
-  const groups = [...new Set(all.map((one) => one.group))];
-  fill(at("choices"), groups.map((group) => el("fieldset", {},
-    el("legend", {}, capital(name("group", group))),
-    all.filter((one) => one.group === group && one.id !== question.against && one.id !== question.products[0]).map((one) =>
-      el("label", { class: studied(one) ? "choice" : "choice unstudied" },
-        el("input", { type: "checkbox", checked: question.products.includes(one.id), onchange: (event) => toggle(one.id, event.target.checked) }),
-        " ", capital(name("product", one.id, one.name)), studied(one) ? null : el("small", {}, ` ${t("others.none")}`))))));
+function choose(all) {
+  choices(at("choices"), all.filter((one) => one.id !== question.against && one.id !== question.products[0]), {
+    chosen: question.products,
+    studied: (one) => one.evidence?.some((known) => known.indicator === question.indicator),
+    toggle,
+  });
 }
 
 function toggle(id, on) {
-  const open = at("others").open;
   change({ products: on ? [...question.products, id] : question.products.filter((other) => other !== id) });
-  at("others").open = open;
-  const label = [...at("choices").querySelectorAll("label")].find((one) => one.textContent.includes(capital(name("product", id, product(id)?.name))));
-  label?.querySelector("input").focus();
+  at("choices").querySelector(`input[value="${CSS.escape(id)}"]`)?.focus();
 }
 
 /** The circulating claims that this page can ask: one indicator, a number, a product and a reference of the library. */
@@ -130,7 +126,7 @@ function listen() {
     at(part).addEventListener("change", (event) => change({ [part]: event.target.value }));
   }
   at("times").addEventListener("input", () => {
-    const times = number(at("times").value);
+    const { value: times } = entered(at("times").value);
     const wrong = !(times > 0 && times <= 1e5);
     at("times").setAttribute("aria-invalid", String(wrong));
     if (wrong) return;
@@ -207,10 +203,9 @@ function notes() {
       el("h3", {}, t("notes.warnings")),
       el("ul", { class: "warnings", lang: "en" }, comparison.warnings.map((warning) => el("li", {}, warning.text))),
     ],
-    comparison.cautions.length === 0 ? null : [
-      el("h3", {}, t("notes.cautions")),
-      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text))),
-    ],
+    comparison.cautions.length === 0 ? null : el("details", {},
+      el("summary", {}, `${t("notes.cautions")} (${comparison.cautions.length})`),
+      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text)))),
     el("details", { class: "references" },
       el("summary", {}, `${t("notes.references")} (${comparison.references.length})`),
       el("ol", { lang: "en" }, comparison.references.map((reference) => el("li", {},
@@ -228,6 +223,15 @@ function checking() {
   else fill(box, now);
 }
 
+/** The question with what the comparison knows of its evidence and the claim's answer does not tell. */
+function toldOf() {
+  const memory = (side) => (side.evidence ?? []).filter((one) => one.findings.some((finding) => finding.check === "memory")).length;
+  const [subject] = question.products;
+  return { ...question, gwpName: gwpName(), own: isInsect(subject) ? farmOf(subject) : null,
+    memory: { product: memory(comparison.items[0]), reference: memory(comparison.reference) },
+    kept: comparison.warnings.some((warning) => warning.code === "other-warming-set") };
+}
+
 /** Asks for the verdict; its answer fills everything that speaks of the claim. */
 async function claim() {
   checking();
@@ -236,9 +240,10 @@ async function claim() {
       product: question.products[0], reference: question.against, times_less: question.times_less, ...ruler(question) }, signal));
     if (!answer) return;
     at("verdict").dataset.state = "said";
-    sayVerdict(at("verdict"), answer, question);
-    said = sayInstead(at("instead"), answer, question, (label, text) => copyButton(label, text, () => at("sentence")));
-    sayGrid(at("grid"), answer, { ...question, gwpName: gwpName() }, change);
+    const told = toldOf();
+    sayVerdict(at("verdict"), answer, told);
+    said = sayInstead(at("instead"), answer, told, (label, text) => copyButton(label, text, () => at("sentence")));
+    sayGrid(at("grid"), answer, told, change);
     const instead = answer.say_instead;
     const here = instead.per === question.per && instead.boundary === question.boundary && (instead.gwp ?? question.gwp) === question.gwp;
     view.defend(here ? instead.times_less ?? null : null);
@@ -267,7 +272,7 @@ function takeAway() {
     citation,
     files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"],
       [t("take.workbook"), address("/v1/comparison", { ...asked(), format: "xlsx" }), "save-workbook"]],
-    pages: [[t("take.brief"), address("/v1/brief", { ...asked(), products: question.products.slice(0, briefest).join(","),
+    pages: [[t(question.products.length > briefest ? "take.brief-some" : "take.brief", { n: briefest }), address("/v1/brief", { ...asked(), products: question.products.slice(0, briefest).join(","),
       times_less: question.times_less, format: "html" }), "brief"]],
     picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,
       caption: [said.text, t("take.drawn", { version, digest }), permalink] },
@@ -276,11 +281,12 @@ function takeAway() {
 
 async function start() {
   frame();
+  document.title = t("frame.title");
   const lists = await vocabulary("products", "indicators", "units", "boundaries", "warming-sets", "regions", "claims");
   words = Object.fromEntries(Object.entries(lists).map(([list, items]) => [list, list === "claims" ? items : byId(items)]));
   view = picture(at("chart"), {
     claim(times, done) {
-      at("times").value = written(times);
+      at("times").value = typed(times);
       at("times").setAttribute("aria-invalid", "false");
       keep(false);
       checking();
@@ -292,8 +298,8 @@ async function start() {
     basis: (boundary) => change({ boundary }),
     label: books.label,
     region: books.region,
-    insect: (id) => product(id)?.group === "insect",
-    farm: (id) => `/farm#product=${id}`,
+    insect: isInsect,
+    farm: farmOf,
   });
   listen();
   controls();

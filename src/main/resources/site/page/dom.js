@@ -13,9 +13,16 @@ export function el(name, attributes = {}, ...children) {
 
 export const byId = (id) => document.getElementById(id);
 
-/** Puts nodes in the place of what stood in a box. */
+const reachable = "a[href], button, input, select, summary, [tabindex='0']";
+
+/** Puts nodes in the place of what stood in a box. Whoever was in it with the keyboard is at the same place afterwards. */
 export function fill(box, ...children) {
+  const focused = box.contains(document.activeElement) && document.activeElement !== box ? document.activeElement : null;
+  const place = focused ? [...box.querySelectorAll(reachable)].indexOf(focused) : -1;
   box.replaceChildren(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+  if (!focused) return;
+  const now = [...box.querySelectorAll(reachable)];
+  (now.find((node) => focused.id && node.id === focused.id) ?? now[place])?.focus({ preventScroll: true });
 }
 
 /** Calls once things have been quiet for a while. */

@@ -1,10 +1,11 @@
-// A farm's figure: what it is made of, stage by stage, and where it stands beside published products.
+// A farm's figure: what it is made of, stage by stage, and where it stands beside others, computed or published.
 import { scaleLinear, select } from "./d3.js";
-import { capital, figure, interval, name, share, t, unit } from "./i18n.js";
+import { isPublished, kind, stagesOf } from "./farm-said.js";
+import { capital, figure, interval, name, t, unit } from "./i18n.js";
 import { drawScale, logScale } from "./scale.js";
 
 const bar = 34;
-const lane = 46;
+const lane = 52;
 
 export function farmPicture(box) {
   let shown = null;
@@ -14,54 +15,81 @@ export function farmPicture(box) {
     const { footprint, farm } = shown;
     const width = box.clientWidth || 320;
     const phone = width < 520;
-    const left = phone ? 14 : 190;
-    const right = width - (phone ? 14 : 130);
-    const words = unit(footprint.indicator, footprint.per);
-    const stages = (footprint.by_stage ?? []).filter((stage) => stage.value !== 0).sort((one, two) => two.value - one.value);
-    const others = (footprint.compare ?? []).filter((side) => side.footprint);
+    const left = phone ? 14 : 200;
+    const right = width - (phone ? 14 : 150);
+    const frame = { width, phone, left, right };
+    const stages = stagesOf(footprint).filter((stage) => stage.value !== 0).sort((one, two) => two.value - one.value);
+    const rows = [
+      { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint },
+      ...(footprint.compare ?? []).map((side) => ({
+        computed: !isPublished(side),
+        name: isPublished(side) ? capital(name("product", side.product, side.name)) : side.system,
+        kind: kind(side),
+        footprint: side.footprint,
+      })),
+    ];
     const tall = phone ? bar + 16 : bar;
     const madeEnd = 40 + stages.length * tall;
     const rule = madeEnd + 54;
-    const rowTall = phone ? lane + 14 : lane;
-    const height = rule + (1 + others.length) * rowTall + 56;
+    const rowTall = phone ? lane + 24 : lane;
+    const height = rule + rows.length * rowTall + 56;
     box.replaceChildren();
     const svg = select(box).append("svg").attr("viewBox", `0 0 ${width} ${height}`).attr("width", width).attr("height", height)
-      .attr("role", "img").attr("aria-label", t("farm.chart", { farm, unit: words }));
-
+      .attr("role", "img").attr("aria-label", t("farm.chart", { farm, unit: unit(footprint.indicator, footprint.per) }));
     svg.append("text").attr("class", "row-name").attr("x", 8).attr("y", 24).text(t("farm.made"));
-    const from = Math.min(0, ...stages.map((stage) => stage.value));
-    const along = scaleLinear().domain([from, Math.max(...stages.map((stage) => stage.value), 1e-12)]).range([left, right]);
+    drawStages(svg, stages, tall, frame);
+    svg.append("text").attr("class", "row-name").attr("x", 8).attr("y", madeEnd + 36).text(t("farm.beside-others"));
+    drawBeside(svg, rows, { ...frame, rule, rowTall, words: unit(footprint.indicator, footprint.per) });
+  }
+
+  /** Bars on a plain scale: a credit stands to the left of nothing. */
+  function drawStages(svg, stages, tall, { width, phone, left, right }) {
+    const values = stages.map((stage) => stage.value);
+    const along = scaleLinear().domain([Math.min(0, ...values), Math.max(0, ...values) || 1e-12]).range([left, right]);
     stages.forEach((stage, index) => {
       const y = 40 + index * tall;
-      const label = name("stage", stage.stage, capital(stage.stage));
       const at = phone ? y + 20 : y + 6;
-      svg.append("text").attr("class", "stage-name").attr("x", 8).attr("y", phone ? y + 14 : y + 21).text(label);
+      svg.append("text").attr("class", "stage-name").attr("x", 8).attr("y", phone ? y + 14 : y + 21).text(name("stage", stage.stage, capital(stage.stage)));
       svg.append("rect").attr("class", `stage stage-${index % 2}`).attr("x", along(Math.min(0, stage.value)))
         .attr("width", Math.max(1.5, Math.abs(along(stage.value) - along(0)))).attr("y", at).attr("height", 22).attr("rx", 2);
       svg.append("text").attr("class", "stage-value").attr("x", width - 8).attr("y", phone ? y + 14 : y + 21).attr("text-anchor", "end")
-        .text(`${figure(stage.value)} · ${share(stage.share)}`);
+        .text([figure(stage.value), stage.said].filter(Boolean).join(" · "));
     });
+    if (values.some((value) => value < 0)) {
+      svg.append("line").attr("class", "tick").attr("x1", along(0)).attr("x2", along(0)).attr("y1", 40).attr("y2", 40 + stages.length * tall);
+    }
+  }
 
-    svg.append("text").attr("class", "row-name").attr("x", 8).attr("y", madeEnd + 36).text(t("farm.beside-others"));
-    const rows = [{ own: true, name: farm, footprint: footprint.footprint }, ...others.map((side) => ({
-      name: capital(name("product", side.product, side.name)), footprint: side.footprint, studies: side.studies }))];
-    const x = logScale(rows.flatMap((row) => [row.footprint.low, row.footprint.high]).filter((value) => value > 0), left, right);
+  function drawBeside(svg, rows, { width, phone, left, right, rule, rowTall, words }) {
+    const positive = rows.flatMap((row) => (row.footprint ? [row.footprint.low, row.footprint.median, row.footprint.high] : [])).filter((value) => value > 0);
+    const x = logScale(positive.length ? positive : [1, 100], left, right);
     const end = rule + rows.length * rowTall;
     svg.append("rect").attr("class", "strip").attr("x", left - 10).attr("width", right - left + 20).attr("y", end).attr("height", 38);
     drawScale(svg.append("g"), { at: x, low: x.domain()[0], high: x.domain()[1], y: end, down: true, left, right });
-    svg.append("text").attr("class", "scale-name").attr("x", right).attr("text-anchor", "end").attr("y", end + 51).text(words);
-    const mine = x(footprint.footprint.median);
-    svg.append("line").attr("class", "hair-own").attr("x1", mine).attr("x2", mine).attr("y1", rule - 4).attr("y2", end);
+    svg.append("text").attr("class", "scale-name").attr("x", right).attr("text-anchor", "end").attr("y", end + 51).text(t("chart.scale", { unit: words }));
+    const mine = rows[0].footprint.median;
+    if (mine > 0) svg.append("line").attr("class", "hair-own").attr("x1", x(mine)).attr("x2", x(mine)).attr("y1", rule - 4).attr("y2", end);
     rows.forEach((row, index) => {
       const y = rule + index * rowTall;
-      const middle = y + (phone ? 40 : 22);
-      const g = svg.append("g").attr("class", row.own ? "row own-row" : "row");
-      g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 18 : middle + 5).text(row.name.length > 24 ? `${row.name.slice(0, 22)}…` : row.name);
-      g.append("rect").attr("class", "band").attr("x", x(row.footprint.low)).attr("width", Math.max(2, x(row.footprint.high) - x(row.footprint.low)))
-        .attr("y", middle - 11).attr("height", 22).attr("rx", 2);
-      g.append("line").attr("class", "median").attr("x1", x(row.footprint.median)).attr("x2", x(row.footprint.median)).attr("y1", middle - 15).attr("y2", middle + 15);
-      g.append("text").attr("class", "row-under").attr("x", width - 8).attr("text-anchor", "end").attr("y", phone ? y + 18 : middle + 5)
-        .text(`${figure(row.footprint.median)} (${interval(row.footprint.low, row.footprint.high)})`);
+      const middle = y + (phone ? 53 : 22);
+      const g = svg.append("g").attr("class", row.own ? "row own-row" : row.computed ? "row computed-row" : "row");
+      g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 14 : middle - 1).text(row.name.length > 23 ? `${row.name.slice(0, 22)}…` : row.name);
+      g.append("text").attr("class", "row-under").attr("x", 8).attr("y", phone ? y + 30 : middle + 16).text(row.kind);
+      const said = (text) => g.append("text").attr("class", "row-under").attr("x", width - 8).attr("text-anchor", "end").attr("y", phone ? y + 14 : middle + 5).text(text);
+      if (!row.footprint) {
+        said(t("tables.none"));
+        return;
+      }
+      const { low, high, median } = row.footprint;
+      said(`${figure(median)} (${interval(low, high)})`);
+      if (high > 0) {
+        const from = low > 0 ? x(low) : left - 10;
+        g.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, x(high) - from)).attr("y", middle - 11).attr("height", 22).attr("rx", 2);
+      }
+      if (median > 0) g.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 15).attr("y2", middle + 15);
+      if (!(low > 0)) {
+        g.append("text").attr("class", "row-under off-scale").attr("x", left).attr("y", middle + 5).text(t(high > 0 ? "chart.open-band" : "chart.off"));
+      }
     });
   }
 

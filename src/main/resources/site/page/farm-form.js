@@ -1,212 +1,283 @@
-// The notebook of a year as a form. Names of fields are the columns of the table that POST /v1/footprints takes.
+// The notebook of a year as a form: a sentence with three numbers first, everything else on demand.
 import { el, fill } from "./dom.js";
-import { capital, has, language, name, t, written } from "./i18n.js";
-import { number } from "./question.js";
+import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, together } from "./farm-records.js";
+import { capital, entered, has, name, small, t, typed } from "./i18n.js";
 import { grouped, options, productGroups } from "./vocabulary.js";
 
-const num = (path, unit, more = {}) => ({ path, kind: "number", unit, ...more });
-const pick = (path, from, more = {}) => ({ path, kind: "choice", from, ...more });
+const usual = { product: "mealworm", "feed.1.ingredient": "wheat-bran", "energy.1.carrier": "grid-electricity" };
+const mostLines = 100;
 
-/** Lists of the records: their fields, and the one without which a line is left out. */
-const lists = {
-  feed: { fields: [pick("ingredient", "ingredients"), num("kg", "kg"), num("moisture", "percent"), pick("burden", ["economic", "mass", "burden-free"])], needs: "kg" },
-  energy: { fields: [pick("carrier", "energy-carriers"), num("amount", "carrier")], needs: "amount" },
-  transport: { fields: [pick("mode", "transport-modes"), num("tonne_km", "tkm")], needs: "tonne_km" },
-  materials: { fields: [pick("material", "materials"), num("kg", "kgkeep"), num("years", "years")], needs: "kg" },
-  processing: { fields: [pick("step", "processing-steps"), num("water_kg", "kg"), pick("carrier", "energy-carriers")], needs: "water_kg" },
-};
+/**
+ * The form over the words of the service.
+ *
+ * @param boxes where the sentence stands, and where the rest of the notebook does
+ * @param changed called when something in it has changed
+ */
+export function notebook({ sentence, more }, words, changed) {
+  const form = sentence.closest("form");
+  let lines = new Map();
+  let sent = new Map();
 
-const groups = [
-  ["harvest", [num("harvest.containers", "times"), num("harvest.kg_per_container", "kgeach"), num("harvest.cycles_per_year", "times"), num("cycle_days", "days"),
-    num("kept_for_breeding", "percent"), num("mortality", "percent"), num("year", "times"), { path: "name", kind: "text" }]],
-  ["feed", "feed"],
-  ["energy", "energy"],
-  ["site", [num("water_m3", "m3"), num("building_m2", "m2"), num("yard_m2", "m2")], "transport"],
-  ["materials", "materials"],
-  ["frass", [pick("frass.fate", ["stored", "spread"]), pick("frass.credited", ["no", "yes"])]],
-  ["processing", "processing"],
-];
-
-/** The form over the words of the service; calls when something in it changes. */
-export function notebook(form, words, changed) {
-  const counts = { feed: 1, energy: 1, transport: 1, materials: 1, processing: 1 };
+  const linesOf = (list) => lines.get(list) ?? ([...begun, "hens.feed"].includes(list) ? [1] : []);
+  const inputs = () => [...form.elements].filter((input) => input.name);
+  const input = (path) => inputs().find((one) => one.name === path);
 
   function choicesOf(from) {
     if (Array.isArray(from)) return from.map((id) => [id, t(`farm.choice.${id}`)]);
-    return [...words[from].values()].map((item) => [item.id, name(from, item.id, item.name ?? t(`farm.choice.${item.id}`))]);
+    return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id))]);
   }
 
+  /** What an amount is in: fixed, or as the choice beside it says. */
   function unitOf(spec, path) {
-    if (spec.unit !== "carrier") return t(`farm.unit.${spec.unit}`);
-    const carrier = form.elements[path.replace("amount", "carrier")]?.value || "grid-electricity";
-    return `${words["energy-carriers"].get(carrier)?.unit ?? ""}${language === "fr" ? " par an" : " a year"}`;
+    const [amount, choice] = measuredBy[spec.unit] ?? [];
+    if (!amount) return t(`farm.unit.${spec.unit}`);
+    const chosen = words[spec.unit].get(input(path.slice(0, -amount.length) + choice)?.value);
+    return chosen ? t("farm.unit-a-year", { unit: name("measure", chosen.unit.replace(/\W/g, ""), chosen.unit) }) : "";
+  }
+
+  function control(spec, path, described) {
+    const common = { id: idOf(path), name: path, form: form.id, "data-kind": spec.kind, "data-unit": spec.unit, "aria-describedby": described };
+    if (spec.kind === "choice") {
+      const box = el("select", common);
+      if (path === "product") {
+        const insects = [...words.products.values()].filter((product) => product.group === "insect");
+        grouped(box, productGroups(insects), usual.product);
+      } else if (path in usual) {
+        options(box, choicesOf(spec.from).map(([id, said]) => [id, small(said)]), usual[path]);
+      } else {
+        options(box, [["", t(path === "region" ? "farm.nowhere" : "farm.blank")], ...choicesOf(spec.from)], "");
+      }
+      return box;
+    }
+    const numeric = spec.kind === "number";
+    return el("input", { ...common, type: "text", inputmode: numeric ? "decimal" : null, maxlength: numeric ? 30 : 100, autocomplete: "off" });
+  }
+
+  const idOf = (path) => `field-${path.replaceAll(".", "-")}`;
+  const keyOf = (path) => path.replace(/^hens\.(?!heads|yield)/, "").replace(/\.\d+\./, ".");
+
+  function notes(path) {
+    const key = `farm.help.${keyOf(path)}`;
+    return {
+      help: has(key) ? el("small", { id: `${idOf(path)}-help`, class: "help" }, t(key)) : null,
+      wrong: el("small", { id: `${idOf(path)}-wrong`, class: "wrong" }),
+      described: `${has(key) ? `${idOf(path)}-help ` : ""}${idOf(path)}-wrong`,
+    };
   }
 
   /** One field with its name, its unit, its help and a place for what is wrong with it. */
-  function field(spec, path, { label, blank = true, value = "" } = {}) {
-    const id = `field-${path.replaceAll(".", "-")}`;
-    const key = path.replace(/\.\d+\./, ".");
-    const help = has(`farm.help.${key}`) ? el("small", { id: `${id}-help`, class: "help" }, t(`farm.help.${key}`)) : null;
-    const wrong = el("small", { id: `${id}-wrong`, class: "wrong" });
-    const described = [help && `${id}-help`, `${id}-wrong`].filter(Boolean).join(" ");
-    const common = { id, name: path, "data-unit": spec.unit, "aria-describedby": described };
-    let input;
-    if (spec.kind === "text") {
-      input = el("input", { ...common, type: "text", maxlength: 100, autocomplete: "off" });
-      input.value = value;
-    } else if (spec.kind === "number") {
-      input = el("input", { ...common, type: "text", inputmode: "decimal", autocomplete: "off" });
-      input.value = value;
-    } else {
-      input = el("select", common);
-      const choices = choicesOf(spec.from);
-      options(input, blank ? [["", t("farm.blank")], ...choices] : choices, value || (blank ? "" : choices[0][0]));
-    }
-    return el("div", { class: "field" },
-      el("label", { for: id }, label ?? t(`farm.field.${key}`)),
-      el("span", { class: "with-unit" }, input, spec.kind === "number" ? el("span", { class: "unit" }, unitOf(spec, path)) : null),
+  function field(spec, path) {
+    const { help, wrong, described } = notes(path);
+    return el("div", { class: "field", "data-goes-with": spec.goesWith?.join(" ") },
+      el("label", { for: idOf(path) }, t(`farm.field.${keyOf(path)}`)),
+      el("span", { class: "with-unit" }, control(spec, path, described),
+        spec.kind === "number" ? el("span", { class: "unit", "data-unit-of": path }, unitOf(spec, path)) : null),
       help, wrong);
   }
 
-  function line(list, n) {
-    return el("div", { class: "line" }, lists[list].fields.map((spec) => field(spec, `${list}.${n}.${spec.path}`)));
+  /** A year in one sentence, in the order of words of the language, with what explains each number below it. */
+  function drawSentence() {
+    const below = [];
+    const slot = (spec, path) => {
+      const { help, wrong, described } = notes(path);
+      below.push(el("span", { class: "below" }, help, " ", wrong));
+      return el("label", {}, el("span", { class: "unseen" }, t(`farm.field.${keyOf(path)}`)), control(spec, path, described));
+    };
+    const [ingredient, feed] = lists.feed.fields;
+    const [carrier, amount] = lists.energy.fields;
+    const slots = {
+      harvest: () => slot({ kind: "number", unit: "kg" }, "harvest.kg_per_year"), product: () => slot({ kind: "choice" }, "product"),
+      feed: () => slot(feed, "feed.1.kg"), ingredient: () => slot(ingredient, "feed.1.ingredient"),
+      energy: () => slot(amount, "energy.1.amount"), unit: () => el("span", { "data-unit-of": "energy.1.amount", "data-bare": true }),
+      carrier: () => slot(carrier, "energy.1.carrier"), region: () => slot({ kind: "choice", from: "regions" }, "region"),
+    };
+    const said = t("farm.say").split(/\{(\w+)\}/).map((part, index) => (index % 2 ? slots[part]() : part));
+    fill(sentence, el("p", { class: "sentence" }, said), el("p", { class: "belows" }, below));
   }
 
-  function listBox(list, from) {
-    const box = el("div", { class: "lines", "data-list": list });
-    for (let n = from; n <= counts[list]; n++) box.append(line(list, n));
-    const add = el("button", { type: "button", class: "quiet", onclick: () => {
-      counts[list] += 1;
-      const fresh = line(list, counts[list]);
-      box.append(fresh);
-      fresh.querySelector("input, select").focus();
-    } }, `+ ${t("farm.add")}: ${t(`farm.group.${list === "transport" ? "site" : list}`) && t(`farm.field.${list}.${lists[list].fields[0].path}`)}`);
-    return [box, add];
+  function line(list, n) {
+    const { fields, seldom } = lists[kindOf(list)];
+    const own = begun.includes(list) && n === 1;
+    const label = t(`farm.list.${kindOf(list)}`);
+    return el("div", { class: "line", "data-line": `${list}.${n}` },
+      own
+        ? el("p", { class: "of-sentence" }, t("farm.of-sentence"))
+        : [fields.map((spec) => field(spec, `${list}.${n}.${spec.path}`)),
+          el("button", { type: "button", class: "quiet remove", "aria-label": t("farm.remove-which", { line: label, n }), onclick: () => remove(list, n) }, t("farm.remove"))],
+      seldom ? el("details", { class: "seldom", open: own && list === "feed" }, el("summary", {}, t(`farm.seldom.${kindOf(list)}`)),
+        el("div", { class: "line-fields" }, seldom.map((spec) => field(spec, `${list}.${n}.${spec.path}`)))) : null);
+  }
+
+  function listBox(list) {
+    const kind = kindOf(list);
+    return [
+      el("div", { class: "lines", "data-list": list }, linesOf(list).map((n) => line(list, n))),
+      el("button", { type: "button", class: "quiet add", "data-add": list, onclick: () => add(list) }, `+ ${t(`farm.list.${kind}`)}`),
+    ];
+  }
+
+  function add(list) {
+    const n = Math.max(0, ...linesOf(list)) + 1;
+    if (n > mostLines) return;
+    lines.set(list, [...linesOf(list), n]);
+    const fresh = line(list, n);
+    more.querySelector(`[data-list="${list}"]`).append(fresh);
+    fresh.querySelector("input, select").focus();
+    showDependent();
+  }
+
+  /** Takes a line out; the focus goes to where another can be added. */
+  function remove(list, n) {
+    lines.set(list, linesOf(list).filter((other) => other !== n));
+    more.querySelector(`[data-line="${list}.${n}"]`).remove();
+    more.querySelector(`[data-add="${list}"]`).focus();
+    showDependent();
+    changed();
   }
 
   function draw() {
-    const insects = [...words.products.values()].filter((product) => product.group === "insect");
-    const product = field(pick("product", []), "product", { blank: true });
-    grouped(product.querySelector("select"), productGroups(insects, (kind, id, own) => capital(name(kind, id, own))), "mealworm");
-    const region = field(pick("region", "regions"), "region", {});
-    fill(form,
-      el("fieldset", { class: "first" },
-        el("legend", {}, t("farm.group.first")),
-        product,
-        field(num("harvest.kg_per_year", "kg"), "harvest.kg_per_year"),
-        el("div", { class: "pair" },
-          field(lists.feed.fields[0], "feed.1.ingredient", { blank: false, value: "wheat-bran" }),
-          field(lists.feed.fields[1], "feed.1.kg")),
-        el("div", { class: "pair" },
-          field(lists.energy.fields[0], "energy.1.carrier", { blank: false, value: "grid-electricity" }),
-          field(lists.energy.fields[1], "energy.1.amount")),
-        region),
-      groups.map(([group, ...parts]) => el("details", { "data-group": group },
-        el("summary", {}, t(`farm.group.${group}`)),
-        parts.map((part) => Array.isArray(part)
-          ? el("div", { class: "line" }, part.map((spec) => field(spec, spec.path)))
-          : part === "feed"
-            ? [el("div", { class: "line" }, field(lists.feed.fields[2], "feed.1.moisture"), field(lists.feed.fields[3], "feed.1.burden")), listBox("feed", 2)]
-            : part === "energy" ? listBox("energy", 2) : listBox(part, 1)))));
+    drawSentence();
+    fill(more, groups.map(([group, ...parts]) => el("details", { "data-group": group, class: "group" },
+      el("summary", {}, t(`farm.group.${group}`), " ", el("small", { class: "filled" })),
+      has(`farm.about.${group}`) ? el("p", { class: "help" }, t(`farm.about.${group}`)) : null,
+      parts.map((part) => (Array.isArray(part) ? el("div", { class: "fields" }, part.map((spec) => field(spec, spec.path))) : listBox(part))))));
+    showDependent();
   }
 
-  /** Reads what is filled in as nested records; fields that are no numbers are marked and left out. */
+  /** What hangs on another answer: units, fields that only go with one choice, how much of a group is filled in. */
+  function showDependent() {
+    for (const unit of form.ownerDocument.querySelectorAll("[data-unit-of]")) {
+      const path = unit.dataset.unitOf;
+      const spec = { unit: input(path).dataset.unit };
+      unit.textContent = unit.dataset.bare === undefined ? unitOf(spec, path) : words[spec.unit].get(input("energy.1.carrier").value)?.unit ?? "";
+    }
+    for (const box of more.querySelectorAll("[data-goes-with]")) {
+      const [beside, value] = box.dataset.goesWith.split(" ");
+      const own = box.querySelector("[name]");
+      const off = input(own.name.replace(/\w+$/, beside)).value !== value;
+      box.hidden = off;
+      own.disabled = off;
+    }
+    const said = (...paths) => paths.map((path) => input(path).value.trim()).filter(Boolean);
+    input("harvest.kg_per_year").placeholder = said("harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year").join(" × ")
+      || said("harvest.larvae", "harvest.larvae_per_kg").join(" ÷ ");
+    for (const group of more.querySelectorAll(".group")) {
+      const n = [...group.querySelectorAll("[name]")].filter((one) => one.value && !one.disabled).length;
+      group.querySelector(".filled").textContent = n ? t("farm.filled", { n }) : "";
+    }
+  }
+
+  /** The lines of each list that are counted, which are those with an amount, in their order. */
+  function counted() {
+    const order = new Map();
+    for (const one of inputs()) {
+      const at = lineOf(one.name);
+      if (!at || at.field !== lists[kindOf(at.list)].needs || one.value.trim() === "") continue;
+      order.set(at.list, [...(order.get(at.list) ?? []), at.n]);
+    }
+    return order;
+  }
+
+  /** Reads what is filled in under flat names; what is no number is marked, and what would not count is told. */
   function read() {
     const flat = new Map();
     let wrong = false;
-    for (const input of form.querySelectorAll("[name]")) {
-      mark(input, "");
-      if (input.value.trim() === "") continue;
-      if (input.tagName === "SELECT" || !input.dataset.unit) {
-        flat.set(input.name, input.value.trim());
+    sent = new Map();
+    const order = counted();
+    inputs().forEach((one) => mark(one, ""));
+    for (const one of inputs()) {
+      const at = lineOf(one.name);
+      const place = at ? (order.get(at.list) ?? []).indexOf(at.n) : 0;
+      if (one.disabled) continue;
+      if (one.value.trim() === "") {
+        if (at && place >= 0 && isNeeded(at.list, at.field)) {
+          say(one, t("farm.needed"));
+          wrong = true;
+        }
         continue;
       }
-      const value = number(input.value);
+      if (place < 0) {
+        const begins = begun.includes(at.list) && at.n === 1;
+        if (!begins) say(input(`${at.list}.${at.n}.${lists[kindOf(at.list)].needs}`), t("farm.without"));
+        continue;
+      }
+      const path = at ? `${at.list}.${place + 1}.${at.field}` : one.name;
+      sent.set(path, one);
+      if (one.dataset.kind !== "number") {
+        flat.set(path, one.value.trim());
+        continue;
+      }
+      const { value, doubtful } = entered(one.value);
       if (Number.isNaN(value)) {
-        mark(input, t("farm.bad"));
+        mark(one, t("farm.bad"));
         wrong = true;
-      } else flat.set(input.name, input.dataset.unit === "percent" ? Number((value / 100).toPrecision(12)) : value);
+        continue;
+      }
+      if (doubtful) say(one, t("farm.read-as", { number: typed(value) }));
+      flat.set(path, one.dataset.unit === "percent" ? Number((value / 100).toPrecision(12)) : value);
     }
-    if (flat.has("harvest.containers") && !flat.has("harvest.kg_per_container")) wrong = true;
-    for (const [list, { fields, needs }] of Object.entries(lists)) {
-      for (let n = 1; n <= counts[list]; n++) {
-        if (!flat.has(`${list}.${n}.${needs}`)) fields.forEach((spec) => flat.delete(`${list}.${n}.${spec.path}`));
+    for (const { given, only, unless, needs } of together) {
+      if (!flat.has(given) || flat.get(given) === unless || (only && flat.get(given) !== only)) continue;
+      for (const path of needs.filter((other) => !flat.has(other))) {
+        say(input(path), t("farm.needed"));
+        wrong = true;
       }
     }
-    return { flat, wrong, ready: !wrong && (flat.has("harvest.kg_per_year") || flat.has("harvest.containers")) && flat.has("feed.1.kg") };
+    const hens = [...flat.keys()].some((path) => path.startsWith("hens."));
+    if (hens && !(flat.has("hens.heads") && (flat.has("hens.yield.eggs_kg") || flat.has("hens.yield.live_kg")))) {
+      say(input("hens.heads"), t("farm.hens-need"));
+      [...flat.keys()].filter((path) => path.startsWith("hens.")).forEach((path) => flat.delete(path));
+    }
+    const harvested = ["harvest.kg_per_year", "harvest.containers", "harvest.larvae"].some((path) => flat.has(path));
+    return { flat, ready: !wrong && harvested && flat.has("feed.1.kg") };
   }
 
-  function mark(input, text) {
-    input.setAttribute("aria-invalid", String(Boolean(text)));
-    const place = form.querySelector(`#${CSS.escape(input.id)}-wrong`);
-    if (place) place.textContent = text;
+  function say(one, words) {
+    const place = form.ownerDocument.getElementById(`${one.id}-wrong`);
+    if (place) place.textContent = words;
   }
 
-  /** Puts values into the form, by name; what the form has no place for yet gets one. */
+  function mark(one, words) {
+    one.setAttribute("aria-invalid", String(Boolean(words)));
+    say(one, words);
+  }
+
+  /** Puts values into the form, by flat name, in the place of all that stood there. */
   function write(flat) {
+    lines = new Map();
     for (const path of flat.keys()) {
-      const [, list, n] = /^(\w+)\.(\d+)\./.exec(path) ?? [];
-      if (list in counts) counts[list] = Math.min(20, Math.max(counts[list], Number(n)));
+      const at = lineOf(path);
+      if (at && at.n <= mostLines && !linesOf(at.list).includes(at.n)) lines.set(at.list, [...linesOf(at.list), at.n].sort((one, two) => one - two));
     }
     draw();
     for (const [path, value] of flat) {
-      const input = form.querySelector(`[name="${CSS.escape(path)}"]`);
-      if (!input) continue;
-      const percent = input.dataset.unit === "percent";
-      input.value = typeof value === "number" ? written(percent ? Number((value * 100).toPrecision(12)) : value) : value;
-      const group = input.closest("details");
-      if (group) group.open = true;
+      const one = input(path);
+      if (!one) continue;
+      const number = one.dataset.kind === "number" && Number.isFinite(Number(value));
+      one.value = number ? typed(one.dataset.unit === "percent" ? Number((value * 100).toPrecision(12)) : Number(value)) : value;
+      const seldom = one.closest("details.seldom");
+      if (seldom) seldom.open = true;
     }
-    showUnits();
+    showDependent();
   }
 
-  function showUnits() {
-    for (const input of form.querySelectorAll("[data-unit='carrier']")) {
-      input.parentElement.querySelector(".unit").textContent = unitOf({ unit: "carrier" }, input.name);
-    }
-  }
-
-  /** Marks a field that the service refused, by its place in the records. */
-  function refuse(pointer, text) {
-    const path = pointer.replace(/^\/system\//, "").split("/").map((part) => (/^\d+$/.test(part) ? Number(part) + 1 : part)).join(".");
-    const input = form.querySelector(`[name="${CSS.escape(path)}"]`) ?? form.querySelector(`[name^="${CSS.escape(path)}."]`);
-    if (!input) return false;
-    mark(input, text);
-    const group = input.closest("details");
-    if (group) group.open = true;
+  /** Marks a field that the service refused, by its place in the records; tells whether there is one. */
+  function refuse(pointer, words) {
+    const hens = pointer.startsWith("/compare/systems/0/");
+    const path = pointer.replace(/^\/(system|compare\/systems\/0)\//, "").split("/").map((part) => (/^\d+$/.test(part) ? Number(part) + 1 : part)).join(".");
+    const full = hens ? `hens.${path}` : path;
+    const at = lineOf(full);
+    const beside = at && [...sent].find(([other]) => other.startsWith(`${at.list}.${at.n}.`))?.[1];
+    const one = sent.get(full) ?? (beside && input(beside.name.replace(/\w+$/, at.field))) ?? input(full) ?? inputs().find((other) => other.name.startsWith(`${full}.`));
+    if (!one) return false;
+    mark(one, words);
+    for (let group = one.closest("details"); group; group = group.parentElement.closest("details")) group.open = true;
     return true;
   }
 
+  const heard = () => { showDependent(); changed(); };
   form.addEventListener("submit", (event) => event.preventDefault());
-  form.addEventListener("input", () => { showUnits(); changed(); });
+  for (const box of [sentence, more]) for (const event of ["input", "change"]) box.addEventListener(event, heard);
   draw();
   return { read, write, refuse };
-}
-
-/** Records as the service takes them, out of their flat names. */
-export function nested(flat) {
-  const system = { kind: "insects" };
-  for (const [path, value] of flat) {
-    const parts = path.split(".");
-    let at = system;
-    parts.forEach((part, index) => {
-      const last = index === parts.length - 1;
-      const key = Array.isArray(at) ? Number(part) - 1 : part;
-      if (last) at[key] = value;
-      else at = at[key] ??= /^\d+$/.test(parts[index + 1]) ? [] : {};
-    });
-  }
-  for (const key of Object.keys(system)) if (Array.isArray(system[key])) system[key] = system[key].filter(Boolean);
-  return system;
-}
-
-/** The flat names of nested records. */
-export function flattened(system, before = "", flat = new Map()) {
-  for (const [key, value] of Object.entries(system)) {
-    if (before === "" && key === "kind") continue;
-    const path = before + (Array.isArray(system) ? Number(key) + 1 : key);
-    if (value !== null && typeof value === "object") flattened(value, `${path}.`, flat);
-    else flat.set(path, value);
-  }
-  return flat;
 }

@@ -7,18 +7,24 @@ const shown = 6;
 const latestDrivers = newest();
 const latestEven = newest();
 
-/** The shares of the spread, and the entries that can be changed, with the way to the break-even. */
-export async function drivers(box, question, others) {
+/**
+ * The shares of the spread, and the entries that can be changed, with the way to the break-even.
+ *
+ * @param others published products to equal
+ * @param hens a flock to equal, where there is one
+ */
+export async function drivers(box, question, others, hens) {
+  if (!box) return;
   const answer = await latestDrivers((signal) => post("/v1/sensitivity", question, signal));
   if (!answer) return;
   const inputs = [...answer.inputs].sort((one, two) => two.total.share - one.total.share).slice(0, shown).filter((input) => input.total.share >= 0.005);
   const changes = answer.you_can_change;
   const input = el("select", {}, changes.map((entry) => el("option", { value: entry.id, lang: "en" }, `${entry.name} (${entry.unit})`)));
-  const against = el("select", {}, others.map((id) => el("option", { value: id }, name("product", id))));
+  const against = el("select", {}, hens ? el("option", { value: "hens" }, hens.name) : null, others.map((id) => el("option", { value: id }, name("product", id))));
   const said = el("p", { class: "even-said", role: "status", "aria-live": "polite" });
   const ask = async () => {
     try {
-      const even = await latestEven((signal) => post("/v1/break-even", { ...question, input: input.value, against: against.value }, signal));
+      const even = await latestEven((signal) => post("/v1/break-even", { ...question, input: input.value, ...(against.value === "hens" ? { against_system: hens } : { against: against.value }) }, signal));
       if (even) fill(said, english(even.sentence));
     } catch (fault) {
       fill(said, english(fault.message));
@@ -26,6 +32,7 @@ export async function drivers(box, question, others) {
   };
   input.addEventListener("change", ask);
   against.addEventListener("change", ask);
+  const changeable = changes.length > 0 && against.options.length > 0;
   fill(box,
     inputs.length === 0 ? null : el("section", {},
       el("h2", {}, t("farm.drives")),
@@ -40,9 +47,9 @@ export async function drivers(box, question, others) {
     changes.length === 0 ? null : el("section", {},
       el("h2", {}, t("farm.change")),
       el("ul", { lang: "en" }, changes.slice(0, shown).map((entry) => el("li", {}, capital(entry.text))))),
-    changes.length === 0 ? null : el("section", {},
+    !changeable ? null : el("section", {},
       el("h2", {}, t("farm.even")),
       el("p", { class: "even" }, el("label", {}, t("farm.even-input"), " ", input), " ", el("label", {}, t("farm.even-with"), " ", against)),
       said));
-  if (changes.length > 0) await ask();
+  if (changeable) await ask();
 }

@@ -2,67 +2,98 @@
 // it stands in no address but in the fragment of a link that the reader copies, which browsers never send.
 import { byId as at, calm, el, fill } from "./dom.js";
 import { farmPicture } from "./farm-chart.js";
-import { flattened, nested, notebook } from "./farm-form.js";
+import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
+import { flattened, systems } from "./farm-records.js";
+import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
-import { capital, figure, interval, name, share, t, the, unit, written } from "./i18n.js";
-import { get, newest, post, Refusal } from "./service.js";
+import { capital, figure, interval, name, t, the, unit } from "./i18n.js";
+import { fetched, get, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
-import { byId, options, vocabulary } from "./vocabulary.js";
+import { byId, choices, options, vocabulary } from "./vocabulary.js";
 
 const indicators = ["ghg", "land", "feed", "energy", "water"];
-const units = ["kg-live", "kg-edible", "kg-dry-matter", "kg-protein"];
-const beside = ["egg", "chicken", "beef"];
-const invented = { "demo-superworms": "invented-school-superworms.json", "demo-flies": "invented-brewery-black-soldier-flies.json" };
+const units = ["kg-live", "kg-product", "kg-edible", "kg-dry-matter", "kg-protein", "100g-protein", "kg-quality-protein"];
+const boundaries = ["animal", "farm-gate", "processing-gate"];
+const usual = { indicator: "ghg", per: "kg-protein", boundary: "farm-gate", beside: "egg,chicken,beef" };
+const farms = { "demo-superworms": "invented-school-superworms.json", "demo-flies": "invented-brewery-black-soldier-flies.json" };
+const flock = "invented-allotment-hens.json";
+/** As many published products as a page to paste from holds beside a farm. */
+const briefest = 7;
 
 const latest = newest();
+const latestHens = newest();
 let words = null;
 let book = null;
 let view = null;
 let answer = null;
-let system = null;
+let asked = null;
+let shown = { ...usual };
 
-const chosen = () => ({ indicator: at("indicator").value, per: at("per").value });
+const beside = () => shown.beside.split(",").filter(Boolean);
 
 function complain(text) {
   at("fault").textContent = text;
   at("fault").hidden = !text;
 }
 
-/** The records as they are sent; a farm without a name is called as the page calls it. */
-function records(flat) {
-  return { ...nested(flat), name: flat.get("name") ?? t("farm.your-farm") };
+/** What the service is asked: the records, on what they are told, and what stands beside them. */
+function question(flat) {
+  const { system, hens } = systems(flat);
+  system.name ??= t("farm.your-farm");
+  if (hens) {
+    hens.name ??= t("farm.your-hens");
+    if (system.region) hens.region ??= system.region;
+  }
+  return {
+    system,
+    per: shown.per,
+    // The usual end of an account is each indicator's own: published feed, for one, ends at the animal.
+    ...(shown.boundary === usual.boundary ? {} : { boundary: shown.boundary }),
+    indicators,
+    compare: { products: beside(), systems: hens ? [hens] : [] },
+  };
 }
 
 async function compute() {
   const { flat, ready } = book.read();
   complain("");
   if (!ready) {
-    if (!answer) fill(at("figure"), el("p", { class: "waiting" }, t("farm.waiting")));
+    if (answer) complain(t("farm.stale"));
+    else fill(at("figure"), el("p", { class: "waiting" }, t("farm.waiting")));
     return;
   }
-  system = records(flat);
+  const body = question(flat);
   try {
-    const got = await latest((signal) => post("/v1/footprint",
-      { system, per: at("per").value, indicators, compare: { products: beside } }, signal));
+    const got = await latest((signal) => post("/v1/footprint", body, signal));
     if (!got) return;
     answer = got;
+    asked = body;
     show(flat);
-    await drivers(at("drivers"), { system, ...chosen() }, beside);
+    const [hens] = body.compare.systems;
+    await Promise.all([drivers(at("drivers"), { system: body.system, indicator: shown.indicator, per: body.per, ...ends() }, beside(), hens), tellHens(hens)]);
   } catch (fault) {
-    if (!(fault instanceof Refusal)) throw fault;
-    const errors = fault.problem.errors ?? [];
-    const placed = errors.filter((error) => error.pointer && book.refuse(error.pointer, error.message));
-    complain(t("fault.refused", { detail: placed.length === errors.length && errors.length > 0 ? errors.map((error) => error.message).join("; ") : fault.message }));
+    refused(fault);
   }
 }
 
+const ends = () => (asked.boundary ? { boundary: asked.boundary } : {});
+
+function refused(fault) {
+  if (!(fault instanceof Refusal)) {
+    complain(t("fault.network"));
+    return;
+  }
+  const errors = fault.problem.errors ?? [];
+  const placed = errors.filter((error) => error.pointer && book.refuse(error.pointer, error.message));
+  complain(t("fault.refused", { detail: placed.length === errors.length && errors.length > 0 ? errors.map((error) => error.message).join("; ") : fault.message }));
+}
+
 function show(flat) {
-  const { indicator, per } = chosen();
-  const found = answer.footprints.find((one) => one.indicator === indicator);
-  at("shown-as").hidden = false;
+  const found = answer.footprints.find((one) => one.indicator === shown.indicator);
   const whole = found?.footprint;
+  at("shown-as").hidden = false;
   at("chart").hidden = !whole;
   at("take-section").hidden = !whole;
   if (!whole) {
@@ -70,52 +101,33 @@ function show(flat) {
     fill(at("said"), lists());
     return;
   }
-  const said = unit(indicator, per);
+  const lower = answer.warnings.some((warning) => warning.code === "lower-bound");
   fill(at("figure"),
-    el("p", { class: "headline own-figure" }, el("strong", {}, figure(whole.median)), ` ${said}`),
+    el("p", { class: "headline own-figure" }, el("strong", {}, figure(whole.median)), ` ${unit(found.indicator, found.per)}`),
     el("p", { class: "fact" }, el("span", { class: "range" }, t("farm.range", { interval: interval(whole.low, whole.high) })), ", ", name("boundary", found.boundary)),
-    el("ul", { class: "besides" }, (found.compare ?? []).filter((side) => side.times_less).map((side) => {
-      const less = side.times_less.median >= 1;
-      const median = less ? side.times_less.median : 1 / side.times_less.median;
-      return el("li", {}, t("farm.beside", { product: the("product", side.product, side.name),
-        times: t(less ? "farm.less" : "farm.more", { times: figure(median) }) }));
-    })),
-    answer.warnings.some((warning) => warning.code === "lower-bound") ? el("p", { class: "lower" }, t("farm.lower")) : null);
-  view.show(found, system.name);
-  fill(at("said"), table(found), el("div", { id: "drivers" }), lists());
+    found.credit_the_other_way?.footprint ? el("p", {}, t("farm.with-credit", { value: figure(found.credit_the_other_way.footprint.median),
+      interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
+    el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side)))),
+    lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
+  view.show(found, asked.system.name);
+  // What drove the figure before stands until it is known anew, so that nothing jumps and no focus is lost.
+  fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
-  takeAway(found, flat);
+  takeAway(found, flat, lower);
 }
 
-/** The picture as a table. */
-function table(found) {
-  const words = unit(found.indicator, found.per);
-  return el("details", { class: "results", open: true }, el("summary", {}, t("farm.table")),
-    el("div", { class: "scrolls", tabindex: "0", role: "group", "aria-label": t("farm.table") },
-      el("table", {},
-        el("caption", {}, `${t("farm.made")} (${words})`),
-        el("thead", {}, el("tr", {}, [t("farm.stage"), t("farm.value"), t("farm.part")].map((one) => el("th", { scope: "col" }, one)))),
-        el("tbody", {}, found.by_stage.map((stage) => el("tr", {}, el("th", { scope: "row" }, name("stage", stage.stage, stage.stage)),
-          el("td", { class: "n" }, figure(stage.value)), el("td", { class: "n" }, share(stage.share)))))),
-      el("table", {},
-        el("caption", {}, `${t("farm.beside-others")} (${words})`),
-        el("thead", {}, el("tr", {}, [t("tables.product"), t("tables.footprint"), t("tables.interval"), t("tables.studies")].map((one) => el("th", { scope: "col" }, one)))),
-        el("tbody", {},
-          el("tr", {}, el("th", { scope: "row" }, system.name), el("td", { class: "n" }, figure(found.footprint.median)),
-            el("td", { class: "n" }, interval(found.footprint.low, found.footprint.high)), el("td", {})),
-          (found.compare ?? []).map((side) => el("tr", {}, el("th", { scope: "row" }, capital(name("product", side.product, side.name))),
-            side.footprint
-              ? [el("td", { class: "n" }, figure(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
-              : el("td", { colspan: 2 }, t("tables.none")),
-            el("td", { class: "n" }, written(side.studies ?? 0))))))));
+function besideSaid(side) {
+  const told = times(side);
+  const product = isPublished(side) ? the("product", side.product, side.name) : side.system;
+  return [told ? t("farm.beside", told) : t(side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
 }
 
 function lists() {
   const list = (title, items) => (items.length === 0 ? null : el("section", {}, el("h2", {}, title), el("ul", { lang: "en" }, items.map((item) => el("li", {}, item)))));
   return [
     list(t("farm.remarks"), answer.remarks.filter((remark) => remark.code !== "method").map((remark) => remark.text)),
-    answer.gaps.length === 0 ? null : el("section", {}, el("h2", {}, t("farm.gaps")),
-      el("ul", { class: "gaps", lang: "en" }, answer.gaps.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ")), `: ${gap.filled_with}`)))),
+    gaps(t("farm.gaps"), answer.gaps),
+    el("div", { id: "hens-told" }),
     el("details", {}, el("summary", {}, t("notes.title")),
       el("ul", { lang: "en" }, answer.warnings.map((warning) => el("li", {}, warning.text)), answer.remarks.filter((remark) => remark.code === "method").map((remark) => el("li", {}, remark.text))),
       el("ul", { lang: "en" }, answer.cautions.map((caution) => el("li", {}, caution.text))),
@@ -123,52 +135,138 @@ function lists() {
   ];
 }
 
-function takeAway(found, flat) {
-  const { version, digest } = answer.library;
-  const sentence = t("farm.sentence", { name: system.name, boundary: name("boundary", found.boundary), value: figure(found.footprint.median),
-    interval: interval(found.footprint.low, found.footprint.high), unit: unit(found.indicator, found.per),
-    product: name("product", system.product, words.products.get(system.product)?.name), version });
-  const link = new URL(location.pathname + location.search, location.href);
-  link.hash = new URLSearchParams([...flat]).toString();
-  take(at("take"), {
-    sentence,
-    link: link.href,
-    citation: t("take.cite", { version, digest, link: "POST /v1/footprint", day: today() }),
-    picture: { svg: () => view.svg(), title: `${system.name}: ${unit(found.indicator, found.per)}`, fileName: `scalepan-farm-${found.indicator}`,
-      caption: [sentence, t("take.drawn", { version, digest })] },
-  });
-  at("take").querySelector(".downloads").prepend(el("button", { type: "button", id: "save-records", onclick: () => save(
-    new Blob([JSON.stringify({ system, per: found.per, indicators, compare: { products: beside } }, null, 2)], { type: "application/json" }), "records.json") }, t("farm.save")));
+const gaps = (title, found) => (found.length === 0 ? null : el("section", {}, el("h2", {}, title),
+  el("ul", { class: "gaps", lang: "en" }, found.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${gap.filled_with}`)))));
+
+/** What was filled in or left out of the hens: an account with holes must not pass for a clean flock. */
+async function tellHens(hens) {
+  if (!hens) return;
+  const told = await latestHens((signal) => post("/v1/footprint", { system: hens, indicators: ["ghg"], draws: 1000 }, signal));
+  if (!told) return;
+  const lower = told.warnings.some((warning) => warning.code === "lower-bound");
+  fill(at("hens-told"), gaps(t("farm.hens-gaps", { hens: hens.name }), told.gaps));
+  if (lower) at("figure").append(el("p", { class: "lower" }, t("farm.hens-lower", { hens: hens.name })));
 }
 
-/** Loads records that a link carries. */
+/** The address of this view with the records in its fragment. */
+function link(flat) {
+  const address = new URL(location.pathname + location.search, location.href);
+  const told = Object.entries(shown).filter(([part, value]) => value !== usual[part]);
+  address.hash = new URLSearchParams([...flat, ...told]).toString().replaceAll("%2C", ",");
+  return address.href;
+}
+
+function takeAway(found, flat, lower) {
+  const { version, digest } = answer.library;
+  const said = sentence(found, { farm: asked.system.name, product: the("product", asked.system.product, words.products.get(asked.system.product)?.name), lower, version });
+  const file = `scalepan-farm-${found.indicator}`;
+  const question = asked;
+  take(at("take"), {
+    sentence: said,
+    cells: { name: t("take.cells"), of: (decimal) => cells([found], question.system.name, answer.library, { decimal }) },
+    link: link(flat),
+    citation: t("take.cite", { version, digest, link: t("farm.cited", { address: new URL("/v1/footprint", location.href).href }), day: today() }),
+    picture: { svg: () => view.svg(), title: `${question.system.name}${t("colon")}${unit(found.indicator, found.per)}`, fileName: file, caption: [said, t("take.drawn", { version, digest })] },
+    made: [
+      [t("take.csv"), "save-csv", () => save(new Blob([cells(answer.footprints, question.system.name, answer.library, { separator: ",", whole: true })], { type: "text/csv" }), "scalepan-farm.csv")],
+      [t("take.workbook"), "save-workbook", () => filed(async () => save(await fetched("/v1/footprint?format=xlsx", question), "scalepan-farm.xlsx"))],
+      against(question) && [t(beside().length > briefest + (question.compare.systems.length ? 0 : 1) ? "take.brief-some" : "take.brief", { n: briefest }), "save-brief", () => filed(() => brief(found, question))],
+      [t("farm.save"), "save-records", () => save(new Blob([JSON.stringify(question, null, 2)], { type: "application/json" }), "records.json")],
+    ].filter(Boolean),
+  });
+}
+
+/** Makes a file that the service has to be asked for. */
+async function filed(make) {
+  complain("");
+  try {
+    await make();
+  } catch (fault) {
+    refused(fault);
+    at("fault").scrollIntoView({ block: "center" });
+  }
+}
+
+/** What a page to paste from holds the farm against: hens by the same rules where there are any, else the last product beside it. */
+function against({ compare }) {
+  const [hens] = compare.systems;
+  if (hens) return { against_system: hens };
+  return compare.products.length > 0 ? { against: compare.products[compare.products.length - 1] } : null;
+}
+
+/** The service's page to paste from, with its looks in it: a file has no service beside it. */
+async function brief(found, question) {
+  const reference = against(question);
+  const page = await fetched("/v1/brief?format=html", { system: question.system, ...reference, indicator: found.indicator, per: found.per, boundary: found.boundary,
+    products: question.compare.products.filter((id) => id !== reference.against).slice(0, briefest) });
+  const looks = await (await fetch("/page/scalepan.css")).text();
+  const html = (await page.text()).replace(/<link rel="icon"[^>]*>\s*/, "").replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${looks}</style>`);
+  save(new Blob([html], { type: "text/html" }), "scalepan-farm-brief.html");
+}
+
+/** Puts in the form and beside it what a link carries. */
 function carried() {
-  const given = new URLSearchParams(location.hash.slice(1));
-  if ([...given].length === 0) return;
-  book.write(new Map([...given].map(([path, value]) => [path, /^\d+(\.\d+)?(e[+-]?\d+)?$/.test(value) ? Number(value) : value])));
+  const given = new Map(new URLSearchParams(location.hash.slice(1)));
+  if (given.size === 0) return;
+  const told = Object.fromEntries(Object.keys(usual).map((part) => [part, given.get(part) ?? usual[part]]));
+  Object.keys(usual).forEach((part) => given.delete(part));
+  shown = { ...told, indicator: indicators.includes(told.indicator) ? told.indicator : usual.indicator };
+  controls();
+  book.write(given);
 }
 
 async function demo(file) {
   const { request } = await get(`/page/${file}`);
+  shown = { indicator: shown.indicator, per: request.per, boundary: request.boundary ?? usual.boundary, beside: request.compare.products.join(",") };
+  controls();
   book.write(flattened(request.system));
-  at("per").value = request.per;
   await compute();
   at("figure").scrollIntoView({ block: "nearest" });
+}
+
+/** Hens beside whatever farm stands in the form. */
+async function hens() {
+  const { request } = await get(`/page/${flock}`);
+  const { flat } = book.read();
+  for (const path of [...flat.keys()]) if (path.startsWith("hens.")) flat.delete(path);
+  for (const [path, value] of flattened(request.system)) flat.set(`hens.${path}`, value);
+  book.write(flat);
+  await compute();
+}
+
+function controls() {
+  options(at("indicator"), indicators.map((id) => [id, capital(name("indicator", id))]), shown.indicator);
+  options(at("per"), units.map((id) => [id, capital(name("per", id))]), shown.per);
+  options(at("boundary"), boundaries.map((id) => [id, capital(name("boundary", id))]), shown.boundary);
+  at("beside-title").textContent = t("farm.besides", { n: beside().length });
+  choices(at("choices"), [...words.products.values()], {
+    chosen: beside(),
+    studied: (product) => product.evidence?.some((known) => known.indicator === shown.indicator),
+    toggle: (id, on) => {
+      shown.beside = (on ? [...beside(), id] : beside().filter((other) => other !== id)).join(",");
+      at("beside-title").textContent = t("farm.besides", { n: beside().length });
+      compute();
+    },
+  });
 }
 
 async function start() {
   frame();
   document.title = t("farm.page");
-  const lists = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps");
-  words = Object.fromEntries(Object.entries(lists).map(([list, items]) => [list, byId(items)]));
-  options(at("indicator"), indicators.map((id) => [id, capital(name("indicator", id))]), "ghg");
-  options(at("per"), units.map((id) => [id, capital(name("per", id))]), "kg-protein");
-  const later = calm(350, compute);
-  book = notebook(at("records"), words, later);
+  const known = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps", "forms", "climates", "manure-systems");
+  words = Object.fromEntries(Object.entries(known).map(([list, items]) => [list, byId(items)]));
+  book = notebook({ sentence: at("said-year"), more: at("more") }, words, calm(350, compute));
   view = farmPicture(at("chart"));
-  at("per").addEventListener("change", compute);
-  at("indicator").addEventListener("change", compute);
-  fill(at("demos"), Object.entries(invented).map(([key, file]) => [el("button", { type: "button", class: "quiet demo", onclick: () => demo(file) }, t(`farm.${key}`)), " "]));
+  controls();
+  for (const part of ["indicator", "per", "boundary"]) {
+    at(part).addEventListener("change", (event) => {
+      shown[part] = event.target.value;
+      controls();
+      compute();
+    });
+  }
+  const loads = (key, load) => [el("button", { type: "button", class: "quiet demo", id: key, onclick: load }, t(`farm.${key}`)), " "];
+  fill(at("demos"), Object.entries(farms).map(([key, file]) => loads(key, () => demo(file))), loads("demo-hens", hens));
   addEventListener("hashchange", () => { carried(); compute(); });
   carried();
   await compute();

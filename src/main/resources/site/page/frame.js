@@ -19,27 +19,30 @@ function changed(name, value) {
 
 function showTheme(theme) {
   document.documentElement.dataset.theme = theme;
-  byId("theme").setAttribute("aria-pressed", String(theme === "dark"));
   const dark = theme === "dark" || (theme === "auto" && matchMedia("(prefers-color-scheme: dark)").matches);
   byId("theme").textContent = t(dark ? "frame.to-light" : "frame.to-dark");
-  byId("theme").removeAttribute("aria-pressed");
   byId("theme").dataset.next = dark ? "light" : "dark";
 }
 
-/** Links to this site take language and light along. */
-export function carry() {
-  for (const link of document.querySelectorAll("a[data-carry]")) {
-    const url = new URL(link.getAttribute("href"), location.href);
-    for (const name of kept) {
-      const value = setting(name);
-      if (value) url.searchParams.set(name, value);
-    }
-    link.setAttribute("href", url.pathname + url.search + url.hash);
+/** A path of this site with language and light taken along. */
+export function along(path) {
+  const url = new URL(path, location.href);
+  for (const name of kept) {
+    const value = setting(name);
+    if (value) url.searchParams.set(name, value);
   }
+  return url.pathname + url.search + url.hash;
+}
+
+/** Links between the pages do so. */
+export function carry() {
+  for (const link of document.querySelectorAll("a[data-carry]")) link.setAttribute("href", along(link.getAttribute("href")));
 }
 
 export function frame() {
   translate();
+  const here = location.pathname;
+  document.querySelector(`.top nav a[href="${CSS.escape(here)}"]`)?.setAttribute("aria-current", "page");
   const theme = themes.includes(setting("theme")) ? setting("theme") : "auto";
   showTheme(theme);
   byId("theme").addEventListener("click", () => {

@@ -28,22 +28,31 @@ export function t(key, values = {}) {
   let message = find(key);
   if (message && typeof message === "object") message = message[plural.select(values.n)] ?? message.other;
   if (typeof message !== "string") return key;
-  return message.replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
+  return spaced(message).replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
 }
+
+/** French sets a space before double signs of punctuation, and no line may break there. */
+const spaced = (message) => (language === "fr" ? message.replace(/ ([:;!?»])/g, "\u00a0$1").replace(/« /g, "«\u00a0") : message);
 
 /** Whether there is a message under a key. */
 export const has = (key) => find(key) !== undefined;
 
+const told = new Map();
+
+/** Remembers the names that the service gives to things of a kind: what a language has no name of its own for is called so. */
+export const learn = (kind, items) => told.set(kind, new Map(items.filter((item) => item.name).map((item) => [item.id, item.name])));
+
 /** The name of something that the service knows, as it stands in a sentence (French: with its article). */
-export function the(kind, id, otherwise = id) {
-  const own = messages.names?.[kind]?.[id] ?? en.names?.[kind]?.[id];
-  return own ?? otherwise;
-}
+export const the = (kind, id, otherwise = id) =>
+  messages.names[kind]?.[id] ?? en.names[kind]?.[id] ?? told.get(kind)?.get(id) ?? otherwise;
 
 /** The same as it stands alone. */
 export const name = (kind, id, otherwise) => the(kind, id, otherwise).replace(/^(le |la |les |l’)/, "");
 
 export const capital = (text) => text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
+
+/** A name as it stands inside a sentence: without its capital, unless it is one for good, as in PET. */
+export const small = (text) => (/^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLocaleLowerCase(language) + text.slice(1) : text);
 
 const two = new Intl.NumberFormat(language, {
   minimumSignificantDigits: 2,
@@ -51,6 +60,7 @@ const two = new Intl.NumberFormat(language, {
   useGrouping: "min2",
 });
 const plain = new Intl.NumberFormat(language, { maximumSignificantDigits: 3, useGrouping: "min2" });
+const keyed = new Intl.NumberFormat(language, { maximumSignificantDigits: 15, useGrouping: false });
 const exact = new Intl.NumberFormat(language, { maximumSignificantDigits: 15, useGrouping: "min2" });
 const percent = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
 
@@ -58,6 +68,20 @@ const percent = new Intl.NumberFormat(language, { style: "percent", maximumFract
 export const figure = (number) => two.format(number);
 /** A number of the reader's own or of a publication, as it was written. */
 export const written = (number) => exact.format(number);
+/** A number as it stands in a field: what is read back must be what was meant, so without separators of thousands. */
+export const typed = (number) => keyed.format(number);
+/**
+ * Reads a number as people write it: `2.5`, `2,5`, `1 200`, `1,200.5`. In English one comma before three digits parts thousands, as it is written there; as
+ * others write decimals so, such a number is told back (`doubtful`).
+ */
+export function entered(text) {
+  const plain = text.trim().replace(/[\s\u202f\u00a0\u2019'×]/g, "").replace("\u2212", "-");
+  const doubtful = /^[1-9]\d{0,2}[.,]\d{3}$/.test(plain);
+  const commas = /^\d{1,3}(,\d{3}){2,}(\.\d+)?$|^\d{1,3}(,\d{3})+\.\d+$/.test(plain) || (doubtful && language === "en" && plain.includes(","));
+  const dots = /^\d{1,3}(\.\d{3}){2,}(,\d+)?$|^\d{1,3}(\.\d{3})+,\d+$/.test(plain);
+  const point = (commas ? plain.replaceAll(",", "") : dots ? plain.replaceAll(".", "") : plain).replace(",", ".");
+  return { value: /^-?\d+(\.\d+)?$/.test(point) ? Number(point) : NaN, doubtful };
+}
 /** A tick of an axis. */
 export const tick = (number) => plain.format(number);
 export const interval = (low, high) => t("interval", { low: figure(low), high: figure(high) });

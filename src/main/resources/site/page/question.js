@@ -13,9 +13,9 @@ const usual = {
 };
 const always = ["products", "against", "times_less"];
 
-/** Reads a number as people of either language write it: `2.5` and `2,5`. */
-export function number(text) {
-  const plain = text.trim().replace(/[\s\u202f\u00a0×]/g, "").replace(",", ".");
+/** Reads a number of an address. */
+function number(text) {
+  const plain = text.trim().replace(",", ".");
   return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : NaN;
 }
 

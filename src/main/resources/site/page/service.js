@@ -9,16 +9,17 @@ export class Refusal extends Error {
 
 const pause = (milliseconds) => new Promise((done) => setTimeout(done, milliseconds));
 
-async function ask(path, options, again = true) {
+async function answered(path, options, again = true) {
   const answer = await fetch(path, options);
   if (answer.status === 503 && again) {
     await pause(1000);
-    return ask(path, options, false);
+    return answered(path, options, false);
   }
-  const json = await answer.json();
-  if (!answer.ok) throw new Refusal({ status: answer.status, ...json });
-  return json;
+  if (!answer.ok) throw new Refusal({ status: answer.status, ...(await answer.json()) });
+  return answer;
 }
+
+const ask = async (path, options) => (await answered(path, options)).json();
 
 /** The address of a question; parameters that are blank are left out. */
 export function address(path, parameters = {}) {
@@ -31,8 +32,12 @@ export function address(path, parameters = {}) {
 
 export const get = (path, parameters, signal) => ask(address(path, parameters), { signal });
 
-export const post = (path, body, signal) =>
-  ask(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body), signal });
+const sending = (body) => ({ method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+
+export const post = (path, body, signal) => ask(path, { ...sending(body), signal });
+
+/** The answer to records as a file, in whatever format the path asks for. */
+export const fetched = (path, body) => answered(path, sending(body)).then((answer) => answer.blob());
 
 /** Lets only the newest of several questions answer: asking again drops the one before. */
 export function newest() {

@@ -56,7 +56,7 @@ export function study(box, finding, side, question, books, close) {
     el("dl", {},
       row(t("study.published"), published.value === undefined ? null : written(published.value), spread, " ",
         english(`${published.unit} per ${published.basis.replace(/^kg feed per /, "")}`), ", ", name("boundary", published.boundary)),
-      row(t("study.seen"), glyph(finding.check), " ", capital(name("grade", finding.check)), finding.locator ? [": ", english(finding.locator)] : null),
+      row(t("study.seen"), glyph(finding.check), " ", capital(name("grade", finding.check)), finding.locator ? [t("colon"), english(finding.locator)] : null),
       row(t("study.place"), name("region", finding.region, books.region(finding.region))),
       row(t("study.scale"), finding.scale && finding.scale !== "not-stated" ? english(finding.scale.replaceAll("-", " ")) : null),
       row(t("study.substrate"), finding.substrate ? english(finding.substrate) : null),

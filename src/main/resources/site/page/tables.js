@@ -8,6 +8,9 @@ function scrolling(label, table) {
   return el("div", { class: "scrolls", tabindex: "0", role: "group", "aria-label": label }, table);
 }
 
+/** Says of a number at or below zero why no mark stands for it. */
+const below = (value) => (value > 0 ? null : el("small", {}, ` ${t("chart.below")}`));
+
 export function tables(box, answer, question, books) {
   const sides = [answer.reference, ...answer.items];
   const words = unit(question.indicator, question.per);
@@ -15,17 +18,17 @@ export function tables(box, answer, question, books) {
   const head = (...names) => el("thead", {}, el("tr", {}, names.map((one) => el("th", { scope: "col" }, one))));
   fill(box,
     scrolling(t("tables.products"), el("table", { id: "products-table" },
-      el("caption", {}, `${t("tables.products")}: ${t("chart.title", { indicator: name("indicator", question.indicator),
+      el("caption", {}, `${t("tables.products")}${t("colon")}${t("chart.title", { indicator: name("indicator", question.indicator),
         boundary: name("boundary", question.boundary), unit: words })}`),
       head(t("tables.product"), `${t("tables.footprint")} (${words})`, t("tables.interval"), t("tables.times", { reference }), t("tables.interval"), t("tables.studies")),
       el("tbody", {}, sides.map((side, index) => el("tr", {},
         el("th", { scope: "row" }, capital(name("product", side.product, side.name))),
         side.footprint
-          ? [el("td", { class: "n" }, figure(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
+          ? [el("td", { class: "n" }, figure(side.footprint.median), below(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
           : el("td", { colspan: 2 }, t("tables.none")),
-        side.times_less
+        side.times_less?.low > 0
           ? [el("td", { class: "n" }, figure(side.times_less.median)), el("td", { class: "n" }, interval(side.times_less.low, side.times_less.high))]
-          : el("td", { colspan: 2 }, index === 0 ? t("tables.reference") : ""),
+          : el("td", { colspan: 2 }, index === 0 ? t("tables.reference") : side.times_less ? t("chart.no-times") : ""),
         el("td", { class: "n" }, written(side.studies))))))),
     el("details", { class: "results" },
       el("summary", {}, `${t("tables.results")} (${sides.reduce((sum, side) => sum + findings(side).length, 0)})`),
@@ -37,7 +40,7 @@ export function tables(box, answer, question, books) {
           el("td", {}, books.reference(finding.source)?.doi
             ? el("a", { href: `https://doi.org/${books.reference(finding.source).doi}`, rel: "noreferrer" }, books.label(finding.source))
             : books.label(finding.source)),
-          el("td", { class: "n" }, figure(finding.harmonised_median)),
+          el("td", { class: "n" }, figure(finding.harmonised_median), below(finding.harmonised_median)),
           el("td", { lang: "en" }, finding.published.value === undefined ? "" : `${written(finding.published.value)} ${finding.published.unit} per ${finding.published.basis}`),
           el("td", {}, name("region", finding.region, books.region(finding.region))),
           el("td", {}, glyph(finding.check), " ", name("grade", finding.check)),

@@ -11,50 +11,54 @@ const programs = {
   sheets: (url) => `=IMPORTDATA("${url}")`,
 };
 
+/** The decimal signs that a spreadsheet may want; that of the page's language first. */
+const decimals = language === "fr" ? { comma: ",", point: "." } : { point: ".", comma: "," };
+
 export const today = () => new Intl.DateTimeFormat(language, { dateStyle: "long" }).format(new Date());
 
-/** One thing to copy, with its name. */
+/** One thing to copy, with its name. What is larger than its box is scrolled, and that must go by keyboard too. */
 function copyable(words, id, text) {
-  const shown = el("code", { id }, text);
+  const shown = el("code", { id, tabindex: id === "take-link" ? 0 : null }, text);
   return el("div", { class: "copyable" }, el("h3", {}, words), shown, copyButton(t("take.copy"), () => shown.textContent, () => shown));
 }
 
-/** A choice of formula. */
-function formulas(cell) {
-  const shown = el("code", { id: "formula" }, programs.calc(cell));
-  const choice = el("select", { id: "program", "aria-label": t("take.formula-for"), onchange: () => {
-    shown.textContent = programs[choice.value](cell);
-  } }, Object.keys(programs).map((program) => el("option", { value: program }, t(`take.${program}`))));
-  return el("div", { class: "copyable" }, el("h3", {}, t("take.formula"), " ", choice), shown,
-    copyButton(t("take.copy"), () => shown.textContent, () => shown));
+/** The same in several ways, one of which is chosen. */
+function chosen(words, id, ways, choiceId) {
+  const shown = el("code", { id, tabindex: 0 }, ways[Object.keys(ways)[0]]());
+  const choice = el("select", { id: choiceId, "aria-label": t("take.formula-for"), onchange: () => {
+    shown.textContent = ways[choice.value]();
+  } }, Object.keys(ways).map((way) => el("option", { value: way }, t(`take.${way}`))));
+  return el("div", { class: "copyable" }, el("h3", {}, words, " ", choice), shown, copyButton(t("take.copy"), () => shown.textContent, () => shown));
 }
 
+const each = (choices, of) => Object.fromEntries(Object.entries(choices).map(([way, by]) => [way, () => of(by)]));
+
 /** Buttons that make files of a picture. */
-export function pictureButtons(svg, title, caption, fileName) {
+function pictureButtons({ svg, title, caption, fileName }) {
+  const drawn = () => asSvg(svg(), title, caption);
   return [
-    el("button", { type: "button", id: "save-svg", onclick: () => save(
-      new Blob([asSvg(svg(), title, caption).text], { type: "image/svg+xml" }), `${fileName}.svg`) }, t("take.svg")),
-    el("button", { type: "button", id: "save-png", onclick: async () => save(await asPng(asSvg(svg(), title, caption)), `${fileName}.png`) },
-      t("take.png")),
+    [t("take.svg"), "save-svg", () => save(new Blob([drawn().text], { type: "image/svg+xml" }), `${fileName}.svg`)],
+    [t("take.png"), "save-png", async () => save(await asPng(drawn()), `${fileName}.png`)],
   ];
 }
 
 /**
  * Fills the box.
  *
- * @param things `sentence`, `cell` (address of one number), `link`, `citation`, `files` and `pages` (name, address, id), `picture` (svg, title, caption,
- *   file name)
+ * @param things `sentence`, `cell` (address of one number), `cells` (figures to paste: `name`, and `of` a decimal sign), `link`, `citation`, `picture`
+ *   (svg, title, caption, file name), `files` and `pages` (name, address, id), `made` (name, id, what makes the file)
  */
-export function take(box, { sentence, cell, link, citation, files, pages, picture }) {
+export function take(box, { sentence, cell, cells, link, citation, picture, files = [], pages = [], made = [] }) {
   fill(box,
     el("div", { class: "copyables" },
-      sentence ? copyable(t("take.sentence"), "take-sentence", sentence) : null,
-      cell ? formulas(cell) : null,
-      link ? copyable(t("take.link"), "take-link", link) : null,
-      citation ? copyable(t("take.citation"), "take-citation", citation) : null),
+      copyable(t("take.sentence"), "take-sentence", sentence),
+      cell ? chosen(t("take.formula"), "formula", each(programs, (formula) => formula(cell)), "program") : null,
+      cells ? chosen(cells.name, "cells", each(decimals, cells.of), "decimal") : null,
+      copyable(t("take.link"), "take-link", link),
+      copyable(t("take.citation"), "take-citation", citation)),
     el("p", { class: "downloads" },
-      picture ? pictureButtons(picture.svg, picture.title, picture.caption, picture.fileName) : null,
-      (files ?? []).map(([words, href, id]) => el("a", { href, id, download: true, class: "button" }, words)),
-      (pages ?? []).map(([words, href, id]) => el("a", { href, id, class: "button" }, words)),
+      [...pictureButtons(picture), ...made].map(([words, id, make]) => el("button", { type: "button", id, onclick: make }, words)),
+      files.map(([words, href, id]) => el("a", { href, id, download: true, class: "button" }, words)),
+      pages.map(([words, href, id]) => el("a", { href, id, class: "button" }, words)),
       el("button", { type: "button", onclick: () => print() }, t("take.print"))));
 }

@@ -6,9 +6,14 @@ const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-again
 
 export const sign = (verdict) => signs[verdict];
 
-/** The sentence that can be defended: the page's own words where it has all they need, else the service's. */
-export function sentence(instead, check, question) {
-  if (language === "en" || !instead.times_less || !instead.per) return { text: instead.sentence, lang: "en" };
+/**
+ * The sentence that can be defended: the page's own words where it has all they need, which is on the footing asked for, else the service's.
+ * They say no less than the service's: how many studies, how many from memory, which warming set, and whether that is thin.
+ */
+function sentence(instead, check, question) {
+  const asked = check?.cells.find((cell) => cell.asked);
+  const here = asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
+  if (language === "en" || !here) return { text: instead.sentence, lang: "en" };
   const text = t("verdict.instead-said", {
     per: capital(t("verdict.per", { per: name("per", instead.per) })),
     boundary: name("boundary", instead.boundary),
@@ -17,14 +22,18 @@ export function sentence(instead, check, question) {
     indicator: name("indicator", question.indicator),
     reference: the("product", question.against),
   });
-  return { text: `${text} (${studies(check, question)})`, lang: language };
+  const set = question.indicator === "ghg" ? t(question.kept ? "verdict.set-kept" : "verdict.set", { gwp: question.gwpName }) : null;
+  return { text: `${text} (${[studies(check, question), set].filter(Boolean).join("\u00a0; ")}).${isThin(asked) ? ` ${t("verdict.thin-said")}` : ""}`, lang: language };
 }
+
+const isThin = (asked) => Math.min(asked.product.studies, asked.reference?.studies ?? 0) < 3;
 
 function studies(check, question) {
   const asked = check.cells.find((cell) => cell.asked);
+  const of = (studies, product, memory) => t("verdict.studies", { n: studies, product }) + (memory > 0 ? t("verdict.memory", { n: memory }) : "");
   return [
-    t("verdict.studies", { n: asked.product.studies, product: the("product", check.product, check.name) }),
-    t("verdict.studies", { n: asked.reference?.studies ?? 0, product: the("product", question.against) }),
+    of(asked.product.studies, the("product", check.product, check.name), question.memory.product),
+    of(asked.reference?.studies ?? 0, the("product", question.against), question.memory.reference),
   ].join(", ");
 }
 
@@ -46,25 +55,25 @@ export function sayVerdict(box, answer, question) {
     const silent = !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
     fill(box,
       headline("no-evidence", times),
-      el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })));
+      el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })),
+      question.own ? el("p", {}, el("a", { href: question.own }, t("verdict.own"))) : null);
     return;
   }
   const ratio = asked.times_less;
   const less = ratio.median >= 1;
-  const thin = Math.min(asked.product.studies, asked.reference.studies) < 3;
   fill(box,
     headline(asked.verdict, times),
     el("p", { class: "fact" },
       t(less ? "verdict.fact" : "verdict.fact-more", { median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
       el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
-    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${thin ? `: ${t("verdict.thin")}` : ""}.`),
+    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
     elsewhere(check, asked));
 }
 
 function headline(verdict, times) {
   return el("p", { class: `headline is-${verdict}` },
     el("span", { class: "sign", "aria-hidden": "true" }, signs[verdict]),
-    el("span", {}, t("verdict.claim", { times }), ": "), el("strong", {}, t(`verdict.${verdict}`)));
+    el("span", {}, t("verdict.claim", { times }), t("colon")), el("strong", {}, t(`verdict.${verdict}`)));
 }
 
 /** Where else it holds, when it does not here. */
@@ -81,7 +90,7 @@ function elsewhere(check, asked) {
 /** What may be written instead, with a way to copy it, and the service's whole reasoning. */
 export function sayInstead(box, answer, question, copy) {
   const check = answer.checks[0];
-  const said = sentence(answer.say_instead, check ?? { cells: [{ asked: true, product: {} }] }, question);
+  const said = sentence(answer.say_instead, check, question);
   const holds = check?.cells.find((cell) => cell.asked)?.verdict === "holds";
   fill(box,
     el("h3", {}, t(holds ? "verdict.instead-holds" : "verdict.instead")),
@@ -91,7 +100,7 @@ export function sayInstead(box, answer, question, copy) {
       el("summary", {}, t("verdict.reasoning")),
       el("p", {}, english(answer.reason)),
       (check?.circulating ?? []).slice(0, 3).map((one) =>
-        el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}: `), english(`“${one.claim}” ${one.verdict_text}`)))));
+        el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}${t("colon")}`), english(`“${one.claim}” ${one.verdict_text}`)))));
   return said;
 }
 

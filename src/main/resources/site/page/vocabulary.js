@@ -1,10 +1,14 @@
 // The words that questions are asked in, as the service lists them.
 import { get } from "./service.js";
-import { capital, name } from "./i18n.js";
+import { capital, learn, name, t } from "./i18n.js";
 import { el, fill } from "./dom.js";
+
+/** What things of a list are called where one of them is named. */
+const kinds = { products: "product", indicators: "indicator", units: "per", boundaries: "boundary", regions: "region" };
 
 export async function vocabulary(...lists) {
   const answers = await Promise.all(lists.map((list) => get(`/v1/${list}`)));
+  lists.forEach((list, index) => learn(kinds[list] ?? list, answers[index].items));
   return Object.fromEntries(lists.map((list, index) => [list, answers[index].items]));
 }
 
@@ -32,4 +36,14 @@ export function productGroups(products, words = name) {
     capital(name("group", group)),
     products.filter((product) => product.group === group).map((product) => [product.id, words("product", product.id, product.name)]),
   ]);
+}
+
+/** Products to be ticked, in their groups; those without a study of what is asked say so. */
+export function choices(box, products, { chosen, studied, toggle }) {
+  const groups = [...new Set(products.map((product) => product.group))];
+  fill(box, groups.map((group) => el("fieldset", {},
+    el("legend", {}, capital(name("group", group))),
+    products.filter((product) => product.group === group).map((product) => el("label", { class: studied(product) ? "choice" : "choice unstudied" },
+      el("input", { type: "checkbox", value: product.id, checked: chosen.includes(product.id), onchange: (event) => toggle(product.id, event.target.checked) }),
+      " ", capital(name("product", product.id, product.name)), studied(product) ? null : el("small", {}, ` ${t("others.none")}`))))));
 }

@@ -1,10 +1,12 @@
 package org.scalepan.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import java.util.function.IntConsumer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpStatus;
 
@@ -13,21 +15,28 @@ import org.eclipse.jetty.http.HttpStatus;
  * client's doing and is refused as such; without this it would look like a fault of ours.
  */
 final class ArrivingBody extends FilterInputStream {
+    private static final int BLOCK = 8_192;
+
     ArrivingBody(InputStream in) {
         super(in);
     }
 
-    /** All of it, refused as soon as it has more bytes than it may. */
-    byte[] upTo(int most) {
-        try {
-            byte[] bytes = readNBytes(most + 1);
-            if (bytes.length > most) {
+    /**
+     * All of it, refused as soon as it has more bytes than it may.
+     *
+     * @param taking is told how many bytes are about to be held, and may refuse them
+     */
+    byte[] upTo(int most, IntConsumer taking) {
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        byte[] block = new byte[BLOCK];
+        for (int read = read(block, 0, BLOCK); read >= 0; read = read(block, 0, BLOCK)) {
+            if (whole.size() + read > most) {
                 throw tooLong("The body is too long", most);
             }
-            return bytes;
-        } catch (IOException e) {
-            throw broken(e);
+            taking.accept(read);
+            whole.write(block, 0, read);
         }
+        return whole.toByteArray();
     }
 
     /** Says no to a body of more bytes than it may have, with the limit. */

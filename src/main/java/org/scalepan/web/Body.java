@@ -15,7 +15,7 @@ import org.scalepan.factors.Nearest;
  * that one refusal names everything that is wrong; {@link #close} then refuses fields that nobody read.
  */
 final class Body {
-    private static final int MOST_CHARACTERS = 200;
+    static final int MOST_CHARACTERS = 200;
 
     private final JsonNode node;
     private final String pointer;
@@ -95,7 +95,7 @@ final class Body {
             return 0;
         }
         if (list.size() > most) {
-            fault(field, field + " has " + list.size() + " entries; at most " + most + " are allowed");
+            tooMuch(field, field + " has " + list.size() + " entries; at most " + most + " are allowed");
             return 0;
         }
         return list.size();
@@ -129,7 +129,11 @@ final class Body {
             return Optional.empty();
         }
         JsonNode value = node.path(field);
-        if (!value.isTextual() || value.asText().isBlank() || value.asText().length() > MOST_CHARACTERS) {
+        if (value.isTextual() && value.asText().length() > MOST_CHARACTERS) {
+            tooMuch(field, field + " is longer than " + MOST_CHARACTERS + " characters");
+            return Optional.empty();
+        }
+        if (!value.isTextual() || value.asText().isBlank()) {
             fault(field, field + " must be a text of 1 to " + MOST_CHARACTERS + " characters");
             return Optional.empty();
         }
@@ -163,6 +167,10 @@ final class Body {
         flaws.add(Problem.Flaw.at(place(field), message, List.of(), List.of()));
     }
 
+    private void tooMuch(String field, String message) {
+        flaws.add(Problem.Flaw.at(place(field), message, List.of(), List.of()).ofTooMuch());
+    }
+
     /** A fault with what would be right. */
     void fault(String field, String message, Collection<String> allowed) {
         flaws.add(Problem.Flaw.at(place(field), message, shown(allowed), List.of()));
@@ -183,8 +191,9 @@ final class Body {
 
     /** Takes over a fault that was found by the rules of query parameters. */
     void unknownScalar(Problem.Flaw flaw) {
-        flaws.add(
-                Problem.Flaw.at(place(flaw.parameter().orElse("")), flaw.message(), flaw.allowed(), flaw.didYouMean()));
+        Problem.Flaw placed =
+                Problem.Flaw.at(place(flaw.parameter().orElse("")), flaw.message(), flaw.allowed(), flaw.didYouMean());
+        flaws.add(flaw.beyond() ? placed.ofTooMuch() : placed);
     }
 
     /** Refuses fields that nobody asked for, which are mostly misspelt. */

@@ -107,10 +107,11 @@ final class BriefRoutes {
                 new Brief.Question(sides, against.get(), new Claimed.TimesLess(times), ruler, sampling);
         ClaimPlan plan = question.plan(library);
         if (!plan.isAffordable()) {
-            parameters.fault(
+            parameters.tooMuch(
                     "draws",
                     "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the " + plan.footprints()
-                            + " footprints of this brief");
+                            + " footprints of this brief: a brief makes at most " + ClaimPlan.MOST_DRAWS
+                            + " draws in all");
             return Optional.empty();
         }
         return Optional.of(new Asked(question, plan, style, accessed));

@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /** Rows of a CSV table with a header. */
 final class BulkCsvRows implements BulkRows {
-    private static final int LONGEST_FIELD = 100_000;
+    static final int LONGEST_CELL = 100_000;
 
     private final BulkQuestion question;
     private final CsvReader<CsvRecord> reader;
@@ -30,7 +30,7 @@ final class BulkCsvRows implements BulkRows {
         this.reader = CsvReader.builder()
                 .fieldSeparator(style.delimiter())
                 .commentStrategy(CommentStrategy.NONE)
-                .maxBufferSize(LONGEST_FIELD)
+                .maxBufferSize(LONGEST_CELL)
                 // A row of another length is told in its place, and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
@@ -44,7 +44,8 @@ final class BulkCsvRows implements BulkRows {
             header.set(0, header.get(0).replaceFirst("^\uFEFF", ""));
             this.columns = FlatColumns.read(header, style.decimal());
         } catch (CsvParseException | UncheckedIOException e) {
-            throw refused("the header cannot be read as CSV in UTF-8");
+            throw refused(
+                    "the header cannot be read as CSV in UTF-8 with cells of at most " + LONGEST_CELL + " characters");
         }
     }
 
@@ -68,8 +69,8 @@ final class BulkCsvRows implements BulkRows {
             broken = true;
             return Optional.of(wrong(
                     ++number,
-                    "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell that is too long, or other"
-                            + " bytes); the rows after it were not read"));
+                    "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell of more than "
+                            + LONGEST_CELL + " characters, or other bytes); the rows after it were not read"));
         }
     }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** Rows of JSON objects, one a line. */
 final class BulkJsonRows implements BulkRows {
-    private static final int LONGEST_LINE = 100_000;
+    static final int LONGEST_LINE = 100_000;
 
     private final BulkQuestion question;
     private final BufferedReader reader;

@@ -22,11 +22,12 @@ import org.scalepan.factors.Library;
  */
 final class BulkRoutes {
     static final long MOST_BYTES = 256L * 1_048_576;
+    static final long MOST_LINES = 2_000_000;
     /** Four of the longest at once, in temporary files. */
-    private static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
+    static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
 
     private static final long FLUSH_NANOSECONDS = 250_000_000;
-    private static final int MOST_DRAWS = 10_000;
+    static final int MOST_DRAWS = 10_000;
     private static final Set<String> JSON_LINES =
             Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
     private static final List<String> YES_NO = List.of("no", "yes");
@@ -34,7 +35,7 @@ final class BulkRoutes {
 
     private final Library library;
     private final Turnstile turnstile;
-    private final SpoolRoom room = new SpoolRoom(MOST_BYTES_OF_ALL);
+    private final WaitingRoom room = new WaitingRoom(MOST_BYTES_OF_ALL, "rows");
 
     /**
      * @param turnstile bounds how many runs go on at once
@@ -68,8 +69,8 @@ final class BulkRoutes {
                     "Wrong media type",
                     "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
         }
-        Spool spool = takenIn(request.sent().stream());
-        Runnable done = place(spool);
+        Spool spool = takenIn(request);
+        Runnable done = place(spool, request.client());
         try {
             BulkRows rows = rows(question, style, table, spool);
             return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> {
@@ -104,24 +105,24 @@ final class BulkRoutes {
             rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
         }
         boolean drawn = parameters.raw("draws").isPresent();
-        long draws = parameters.whole("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
+        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
     /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
-    private Spool takenIn(InputStream sent) {
+    private Spool takenIn(Request request) {
         try {
-            return Spool.of(sent, MOST_BYTES, room);
+            return Spool.of(request.sent().stream(), MOST_BYTES, MOST_LINES, room, request.client());
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
         }
     }
 
-    private Runnable place(Spool spool) {
+    private Runnable place(Spool spool, Client client) {
         try {
-            return turnstile.take();
+            return turnstile.take(client);
         } catch (Refused busy) {
             try (spool) {
                 throw busy;

@@ -130,7 +130,7 @@ final class ClaimReading {
         ClaimPlan plan =
                 new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), ruler, sampling));
         if (!plan.isAffordable()) {
-            parameters.fault(
+            parameters.tooMuch(
                     "draws",
                     "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the "
                             + plan.footprints() + " footprints of this claim: a claim is checked with at most "

@@ -15,7 +15,7 @@ import org.scalepan.production.Inventory;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 final class FootprintRoutes {
-    private static final int MOST_SYSTEMS = 10;
+    static final int MOST_SYSTEMS = 10;
     private static final int MOST_PRODUCTS = 20;
     static final String FARM_GATE = "farm-gate";
     static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");

@@ -2,8 +2,8 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -17,12 +17,7 @@ import java.util.List;
 final class JsonBody {
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(16)
-                            .maxNumberLength(40)
-                            .maxNameLength(100)
-                            .maxStringLength(10_000)
-                            .build())
+                    .streamReadConstraints(new JsonLimits())
                     .build())
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
@@ -50,6 +45,9 @@ final class JsonBody {
             JsonNode node = MAPPER.readTree(text);
             refuseInfinite(node);
             return node;
+        } catch (StreamConstraintsException e) {
+            throw new Refused(Problem.badBody(List.of(Problem.Flaw.at("", e.getOriginalMessage(), List.of(), List.of())
+                    .ofTooMuch())));
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null
                     ? ""

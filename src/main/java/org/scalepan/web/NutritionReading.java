@@ -84,7 +84,7 @@ final class NutritionReading {
                 .orElse(List.of());
         int most = ComparisonRoutes.MOST_PRODUCTS;
         if (several.size() > most) {
-            parameters.fault("prices", "prices has " + several.size() + " entries; at most " + most + " are allowed");
+            parameters.tooMuch("prices", "prices has " + several.size() + " entries; at most " + most + " are allowed");
             return Map.of();
         }
         if (parameters.raw("price_per_kg").isEmpty()) {

@@ -25,6 +25,8 @@ final class PageFiles {
             "farm-chart.js",
             "farm-form.js",
             "farm-more.js",
+            "farm-records.js",
+            "farm-said.js",
             "fr.js",
             "frame.js",
             "i18n.js",
@@ -38,8 +40,10 @@ final class PageFiles {
             "take.js",
             "verdict.js",
             "vocabulary.js");
-    private static final List<String> INVENTED =
-            List.of("invented-school-superworms.json", "invented-brewery-black-soldier-flies.json");
+    private static final List<String> INVENTED = List.of(
+            "invented-school-superworms.json",
+            "invented-brewery-black-soldier-flies.json",
+            "invented-allotment-hens.json");
 
     private final Map<String, Answer> files = new HashMap<>();
 

@@ -19,7 +19,7 @@ import org.scalepan.factors.Nearest;
 final class Parameters {
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
     private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
-    private static final int MOST_CHARACTERS = 2_000;
+    static final int MOST_CHARACTERS = 2_000;
 
     private final Map<String, String> given;
     private final Map<String, Object> resolved = new LinkedHashMap<>();
@@ -53,7 +53,7 @@ final class Parameters {
             return Optional.empty();
         }
         if (value.length() > MOST_CHARACTERS) {
-            fault(name, name + " is longer than " + MOST_CHARACTERS + " characters");
+            tooMuch(name, name + " is longer than " + MOST_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.strip());
@@ -101,7 +101,7 @@ final class Parameters {
                         .toList())
                 .orElse(List.of());
         if (values.size() > most) {
-            fault(name, name + " has " + values.size() + " entries; at most " + most + " are allowed");
+            tooMuch(name, name + " has " + values.size() + " entries; at most " + most + " are allowed");
             return values.subList(0, most);
         }
         return values;
@@ -121,6 +121,17 @@ final class Parameters {
         }
         resolved.put(name, read);
         return read;
+    }
+
+    /** A whole number within limits, of which more than the most is too much rather than wrong. */
+    long count(String name, long least, long most, long byDefault) {
+        Optional<String> value = raw(name);
+        if (value.isPresent() && WHOLE.matcher(value.get()).matches() && Long.parseLong(value.get()) > most) {
+            tooMuch(name, name + " must be a whole number from " + least + " to " + most);
+            resolved.put(name, byDefault);
+            return byDefault;
+        }
+        return whole(name, least, most, byDefault);
     }
 
     /** A whole number within limits. */
@@ -153,6 +164,11 @@ final class Parameters {
 
     void fault(String name, String message) {
         errors.add(Problem.Flaw.of(name, message));
+    }
+
+    /** Adds a fault about something that was understood, and is more than the service takes. */
+    void tooMuch(String name, String message) {
+        errors.add(Problem.Flaw.of(name, message).ofTooMuch());
     }
 
     /** Adds a fault about something that was not understood, with what could be meant. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.scalepan.factors.Library;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -22,15 +23,22 @@ final class Pipeline {
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
+    /** Bodies wait in memory; an eighth of it, so that those who send much do not take it from those who are answered. */
+    static final long MOST_WAITING_BYTES =
+            Math.min(64L * 1_048_576, Runtime.getRuntime().maxMemory() / 8);
+
     private final Library library;
     private final Metrics metrics;
     private final Turnstile turnstile;
+    private final Surroundings surroundings;
+    private final WaitingRoom bodies = new WaitingRoom(MOST_WAITING_BYTES, "bodies");
     private final KeptAnswers kept = new KeptAnswers();
 
-    Pipeline(Library library, Metrics metrics, Turnstile turnstile) {
+    Pipeline(Library library, Metrics metrics, Turnstile turnstile, Surroundings surroundings) {
         this.library = library;
         this.metrics = metrics;
         this.turnstile = turnstile;
+        this.surroundings = surroundings;
     }
 
     void run(Context context, Route route) {
@@ -73,18 +81,30 @@ final class Pipeline {
     }
 
     private Answer answer(Context context, Route route, Parameters parameters) {
-        Sent sent = new SentBody(context);
-        Request request = new Request(
-                context.path(),
-                context.pathParamMap(),
-                parameters,
-                header(context, "Accept"),
-                // Taken in before a place to compute is: who sends slowly must not keep others from computing.
-                route.computes() && route.method() == Route.Method.POST ? TakenIn.of(sent) : sent,
-                header(context, "Host"));
-        Answer answer = route.computes()
-                ? turnstile.pass(() -> route.handling().answer(request))
-                : route.handling().answer(request);
+        SentBody sent = new SentBody(context);
+        Client client = surroundings.client(context.req());
+        if (!route.computes()) {
+            return answer(context, route, parameters, sent, client);
+        }
+        if (route.method() == Route.Method.GET) {
+            return turnstile.pass(client, () -> answer(context, route, parameters, sent, client));
+        }
+        // Taken in before a place to compute is: who sends slowly must not keep others from computing.
+        try (TakenIn whole = TakenIn.of(sent, bodies, client)) {
+            return turnstile.pass(client, () -> answer(context, route, parameters, whole, client));
+        }
+    }
+
+    private static Answer answer(Context context, Route route, Parameters parameters, Sent sent, Client client) {
+        Answer answer = route.handling()
+                .answer(new Request(
+                        context.path(),
+                        context.pathParamMap(),
+                        parameters,
+                        header(context, "Accept"),
+                        sent,
+                        header(context, "Host"),
+                        client));
         // A handler that forgot to ask would otherwise answer a question that was not understood.
         parameters.refuseIfWrong();
         return answer;
@@ -138,7 +158,7 @@ final class Pipeline {
         Answer answer = made.answer();
         String tag = answer.tag();
         context.header("ETag", tag);
-        context.header("Vary", "Accept");
+        context.header("Vary", surroundings.vary());
         context.header("Cache-Control", cacheControl(route, pinned));
         if (route.isApi()) {
             // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
@@ -178,13 +198,30 @@ final class Pipeline {
         }
     }
 
-    /** Rows that leave as they are done. After the first of them a refusal is no longer possible: only the log can tell. */
+    /**
+     * Rows that leave as they are done. After the first of them a refusal is no longer possible; the connection then breaks off, because
+     * an answer that ended as it should would pass for a whole one.
+     */
     private static void stream(Context context, Route route, Answer.Rows rows) {
-        try (OutputStream out = context.outputStream()) {
+        try {
+            OutputStream out = context.outputStream();
             rows.writeTo(out);
+            out.close();
         } catch (IOException e) {
             LOG.debug("the client of {} went away", route.path(), e);
+            breakOff(context);
+        } catch (RuntimeException e) {
+            LOG.error("rows of {} broken off", route.path(), e);
+            breakOff(context);
         }
+    }
+
+    private static void breakOff(Context context) {
+        ServletContextRequest.getServletContextRequest(context.req())
+                .getConnectionMetaData()
+                .getConnection()
+                .getEndPoint()
+                .close();
     }
 
     private static String cacheControl(Route route, boolean pinned) {
@@ -203,7 +240,8 @@ final class Pipeline {
         String body = asText ? problem.line() : ProblemView.json(problem);
         context.status(asText && forCell ? 200 : problem.status());
         context.header("Cache-Control", "no-store");
-        if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()) {
+        if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()
+                || problem.status() == HttpStatus.TOO_MANY_REQUESTS.getCode()) {
             context.header("Retry-After", "1");
         }
         SecurityHeaders.set(context::header, mediaType, route.path());

@@ -62,17 +62,33 @@ public record Problem(int status, String type, String title, String detail, List
      * @param pointer the place in the body it is about, as a JSON Pointer (RFC 6901)
      * @param allowed what would be right, when that is a list
      * @param didYouMean the nearest right values, best first
+     * @param beyond whether it was understood, and is only more than the service takes
      */
     public record Flaw(
             Optional<String> parameter,
             Optional<String> pointer,
             String message,
             List<String> allowed,
-            List<String> didYouMean) {
+            List<String> didYouMean,
+            boolean beyond) {
+        public Flaw(
+                Optional<String> parameter,
+                Optional<String> pointer,
+                String message,
+                List<String> allowed,
+                List<String> didYouMean) {
+            this(parameter, pointer, message, allowed, didYouMean, false);
+        }
+
         public Flaw {
             parameter = parameter.map(Problem::shortened);
             allowed = List.copyOf(allowed);
             didYouMean = List.copyOf(didYouMean);
+        }
+
+        /** The same fault, of something that was understood and is too much. */
+        Flaw ofTooMuch() {
+            return new Flaw(parameter, pointer, message, allowed, didYouMean, true);
         }
 
         static Flaw of(String parameter, String message) {
@@ -90,10 +106,25 @@ public record Problem(int status, String type, String title, String detail, List
 
     static Problem badBody(List<Flaw> errors) {
         String summary = errors.size() == 1 ? errors.get(0).message() : errors.size() + " fields are wrong";
+        if (areBeyond(errors)) {
+            return beyond(summary, errors);
+        }
         return new Problem(400, "/problems/bad-body", "The records cannot be read", summary, errors);
     }
 
+    /** Nothing that could not be read: then it is no bad question, only too large a one. */
+    private static boolean areBeyond(List<Flaw> errors) {
+        return errors.stream().allMatch(Flaw::beyond);
+    }
+
+    private static Problem beyond(String summary, List<Flaw> errors) {
+        return new Problem(422, "/problems/beyond-limits", "More than the service takes", summary, errors);
+    }
+
     static Problem badQuery(List<Flaw> errors) {
+        if (areBeyond(errors)) {
+            return beyond(summary(errors), errors);
+        }
         return new Problem(400, "/problems/bad-query", "The question cannot be read", summary(errors), errors);
     }
 

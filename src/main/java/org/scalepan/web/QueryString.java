@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * framework would drop or choose in silence.
  */
 final class QueryString {
-    private static final int MOST_PAIRS = 64;
+    static final int MOST_PAIRS = 64;
 
     private QueryString() {}
 
@@ -27,12 +27,10 @@ final class QueryString {
         }
         String[] pairs = raw.split("&", MOST_PAIRS + 1);
         if (pairs.length > MOST_PAIRS) {
+            String message = "the query string has more than " + MOST_PAIRS + " parameters";
             throw new Refused(Problem.badQuery(List.of(new Problem.Flaw(
-                    java.util.Optional.empty(),
-                    java.util.Optional.empty(),
-                    "the query string has more than " + MOST_PAIRS + " parameters",
-                    List.of(),
-                    List.of()))));
+                            java.util.Optional.empty(), java.util.Optional.empty(), message, List.of(), List.of())
+                    .ofTooMuch())));
         }
         for (String pair : pairs) {
             if (pair.isEmpty()) {

@@ -18,7 +18,7 @@ import org.scalepan.production.FarmRecords.TransportUse;
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
     private static final double MOST = 1e12;
-    private static final int MOST_LINES = 100;
+    static final int MOST_LINES = 100;
     /** kg CO2e per kWh; no fuel burnt in any plant comes near it. */
     static final double MOST_GRID = 10;
 

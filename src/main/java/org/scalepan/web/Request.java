@@ -12,9 +12,16 @@ import java.util.Map;
  * @param accept the Accept header
  * @param sent what was sent along
  * @param host the Host header: what the client calls this service
+ * @param client who asks
  */
 record Request(
-        String path, Map<String, String> variables, Parameters parameters, String accept, Sent sent, String host) {
+        String path,
+        Map<String, String> variables,
+        Parameters parameters,
+        String accept,
+        Sent sent,
+        String host,
+        Client client) {
 
     String variable(String name) {
         return variables.getOrDefault(name, "");

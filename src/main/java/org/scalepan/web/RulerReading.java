@@ -106,7 +106,7 @@ final class RulerReading {
 
     Sampling sampling() {
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
-        long draws = parameters.whole("draws", Sampling.FEWEST_DRAWS, Sampling.MOST_DRAWS, Sampling.DEFAULT_DRAWS);
+        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Sampling.MOST_DRAWS, Sampling.DEFAULT_DRAWS);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new Sampling(coverage, (int) draws, seed);
     }
@@ -115,7 +115,7 @@ final class RulerReading {
     void afford(Sampling sampling, int footprints) {
         long wanted = (long) footprints * sampling.draws();
         if (wanted > Sampling.MOST_DRAWS_OF_AN_ANSWER) {
-            parameters.fault(
+            parameters.tooMuch(
                     "draws",
                     "draws may be at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER / footprints + " for " + footprints
                             + " footprints: an answer makes at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER

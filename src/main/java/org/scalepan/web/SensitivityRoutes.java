@@ -75,7 +75,7 @@ final class SensitivityRoutes {
         if (!drawsGiven && most >= Sampling.FEWEST_DRAWS) {
             return asked.drawn(most);
         }
-        scalars.fault(
+        scalars.tooMuch(
                 "draws",
                 most < Sampling.FEWEST_DRAWS
                         ? "this question has " + inputs

@@ -4,10 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.io.InputStream;
 import java.util.Locale;
+import java.util.function.IntConsumer;
 
 /** The body of a request as the framework holds it. */
 record SentBody(Context context) implements Sent {
-    private static final int MOST_JSON_BYTES = 1_048_576;
+    static final int MOST_JSON_BYTES = 1_048_576;
 
     @Override
     public String mediaType() {
@@ -17,16 +18,25 @@ record SentBody(Context context) implements Sent {
 
     @Override
     public JsonNode json() {
-        if (!mediaType().equals(Answer.JSON)) {
-            throw new Refused(Problem.plain(
-                    415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
-        }
-        return JsonBody.parse(arriving(MOST_JSON_BYTES).upTo(MOST_JSON_BYTES));
+        return JsonBody.parse(records(bytes -> {}));
     }
 
     @Override
     public InputStream stream() {
         return arriving(BulkRoutes.MOST_BYTES);
+    }
+
+    /**
+     * All bytes of a JSON body.
+     *
+     * @param taking as {@link ArrivingBody#upTo} has it
+     */
+    byte[] records(IntConsumer taking) {
+        if (!mediaType().equals(Answer.JSON)) {
+            throw new Refused(Problem.plain(
+                    415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
+        }
+        return arriving(MOST_JSON_BYTES).upTo(MOST_JSON_BYTES, taking);
     }
 
     /** A body that announces itself as too long is refused before any of it has come. */

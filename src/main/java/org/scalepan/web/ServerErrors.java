@@ -29,6 +29,14 @@ final class ServerErrors implements Handler {
         if (status == HttpStatus.SERVICE_UNAVAILABLE_503) {
             return Problem.plain(status, "not-ready", "Not ready", "the service is stopping; ask again in a moment");
         }
+        if (status == HttpStatus.URI_TOO_LONG_414 || status == HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431) {
+            String what = status == HttpStatus.URI_TOO_LONG_414 ? "the address with its question" : "the headers";
+            return Problem.plain(
+                    status,
+                    "beyond-limits",
+                    "More than the service takes",
+                    what + " may have at most " + WebServer.HEADER_BYTES + " bytes; long questions can be parted");
+        }
         // 505 is among the server's own statuses, yet it is about a version of HTTP that the client chose.
         if (status < 500 || status == HttpStatus.HTTP_VERSION_NOT_SUPPORTED_505) {
             return Problem.plain(

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * How the service is started: options on the command line, or the environment variable of the same name; the option wins.
@@ -13,13 +15,23 @@ import java.util.Optional;
  * @param host address to listen on; 127.0.0.1 unless told otherwise, so that nothing is open to a network by accident
  * @param port 0 to 65535; 0 takes any free port
  * @param factors a folder with a user's own rows
+ * @param surroundings what stands before the service
  */
-public record Settings(String host, int port, Optional<Path> factors) {
+public record Settings(String host, int port, Optional<Path> factors, Surroundings surroundings) {
     private static final String USAGE = """
-            usage: scalepan [--port N] [--host ADDRESS] [--factors DIR]
+            usage: scalepan [--port N] [--host ADDRESS] [--factors DIR] [--client-header NAME] [--origins LIST]
               --port N         port to listen on (default 8080; environment SCALEPAN_PORT)
               --host ADDRESS   address to listen on (default 127.0.0.1; environment SCALEPAN_HOST)
-              --factors DIR    folder with your own rows, laid over the bundled ones (environment SCALEPAN_FACTORS)""";
+              --factors DIR    folder with your own rows, laid over the bundled ones (environment SCALEPAN_FACTORS)
+              --client-header NAME  behind a proxy of yours, the header in which it names the client (SCALEPAN_CLIENT_HEADER)
+              --origins LIST   of whose pages scripts may read answers, with commas between (SCALEPAN_ORIGINS)""";
+
+    private static final List<String> OPTIONS =
+            List.of("--port", "--host", "--factors", "--client-header", "--origins");
+    /** A field name of HTTP (RFC 9110, 5.1). */
+    private static final Pattern HEADER = Pattern.compile("[A-Za-z0-9!#$%&'*+.^_`|~-]{1,100}");
+    /** An origin as browsers send it (RFC 6454, 6.2), or any. */
+    private static final Pattern ORIGIN = Pattern.compile("\\*|https?://[a-z0-9.-]+(:[0-9]{1,5})?");
 
     /** What reading the command line gives. */
     public sealed interface Reading {
@@ -36,6 +48,8 @@ public record Settings(String host, int port, Optional<Path> factors) {
         String host = environment.getOrDefault("SCALEPAN_HOST", "127.0.0.1");
         String port = environment.getOrDefault("SCALEPAN_PORT", "8080");
         String factors = environment.getOrDefault("SCALEPAN_FACTORS", "");
+        String clientHeader = environment.getOrDefault("SCALEPAN_CLIENT_HEADER", "");
+        String origins = environment.getOrDefault("SCALEPAN_ORIGINS", "");
         for (int i = 0; i < arguments.size(); i++) {
             String option = arguments.get(i);
             if (option.equals("--help") || option.equals("-h")) {
@@ -43,7 +57,7 @@ public record Settings(String host, int port, Optional<Path> factors) {
             }
             int equals = option.indexOf('=');
             String name = equals < 0 ? option : option.substring(0, equals);
-            boolean known = List.of("--port", "--host", "--factors").contains(name);
+            boolean known = OPTIONS.contains(name);
             if (!known) {
                 faults.add("unknown option " + option);
                 continue;
@@ -60,6 +74,8 @@ public record Settings(String host, int port, Optional<Path> factors) {
             switch (name) {
                 case "--port" -> port = value;
                 case "--host" -> host = value;
+                case "--client-header" -> clientHeader = value;
+                case "--origins" -> origins = value;
                 default -> factors = value;
             }
         }
@@ -70,11 +86,27 @@ public record Settings(String host, int port, Optional<Path> factors) {
         if (host.isBlank()) {
             faults.add("--host needs an address");
         }
+        Surroundings surroundings = surroundings(clientHeader.strip(), origins, faults);
         if (!faults.isEmpty()) {
             faults.add(USAGE);
             return new Reading.Wrong(faults);
         }
-        return new Reading.Ready(new Settings(host, number, folder));
+        return new Reading.Ready(new Settings(host, number, folder, surroundings));
+    }
+
+    private static Surroundings surroundings(String header, String origins, List<String> faults) {
+        if (!header.isEmpty() && !HEADER.matcher(header).matches()) {
+            faults.add("--client-header must be the name of a header, such as X-Forwarded-For");
+        }
+        List<String> named = Stream.of(origins.split(","))
+                .map(String::strip)
+                .filter(one -> !one.isEmpty())
+                .toList();
+        named.stream()
+                .filter(origin -> !ORIGIN.matcher(origin).matches())
+                .forEach(origin -> faults.add("--origins: \"" + origin
+                        + "\" is no origin; one is scheme, host and port, such as https://example.org, or * for all"));
+        return new Surroundings(Optional.of(header).filter(name -> !name.isEmpty()), named);
     }
 
     private static int port(String text, List<String> faults) {

@@ -4,12 +4,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.scalepan.factors.Library;
 
 /** What is not a question: the description and its reader, the probes, the metrics and the front page. */
 final class SiteRoutes {
+    private static final Pattern SHARED = Pattern.compile("(?m)^ *<!-- shared (\\w+) -->\\n");
     private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
 
     private final Library library;
@@ -48,10 +52,16 @@ final class SiteRoutes {
         return Route.of(path, List.of(), request -> answer);
     }
 
-    /** A page whose script reads what stands behind the question mark. */
+    /** A page whose script reads what stands behind the question mark; what the pages share is put in its place once. */
     private static Route page(String path, String resource) {
-        Answer answer = file(resource, Answer.HTML);
+        String html = SHARED.matcher(text(resource))
+                .replaceAll(part -> Matcher.quoteReplacement(text("/site/shared-" + part.group(1) + ".html")));
+        Answer answer = Answer.of(Answer.HTML, html);
         return Route.page(path, request -> answer);
+    }
+
+    private static String text(String resource) {
+        return new String(bytes(resource), StandardCharsets.UTF_8);
     }
 
     private Answer status(String status) {
@@ -88,11 +98,15 @@ final class SiteRoutes {
     }
 
     static Answer file(String resource, String mediaType) {
+        return new Answer(mediaType, bytes(resource));
+    }
+
+    private static byte[] bytes(String resource) {
         try (InputStream in = SiteRoutes.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new IllegalStateException("the build left out " + resource);
             }
-            return new Answer(mediaType, in.readAllBytes());
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -18,23 +18,25 @@ final class Spool implements AutoCloseable {
     private static final int BLOCK = 65_536;
 
     private final Path file;
-    private final SpoolRoom room;
+    private final WaitingRoom room;
+    private final Client client;
     private long held;
 
-    private Spool(Path file, SpoolRoom room) {
+    private Spool(Path file, WaitingRoom room, Client client) {
         this.file = file;
         this.room = room;
+        this.client = client;
     }
 
     /**
-     * Takes in a body of at most so many bytes.
+     * Takes in a body of at most so many bytes and lines.
      *
-     * @throws Refused when the body is longer, or the room is full
+     * @throws Refused when the body has more, or the room is full
      */
-    static Spool of(InputStream in, long most, SpoolRoom room) throws IOException {
-        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room);
+    static Spool of(InputStream in, long most, long mostLines, WaitingRoom room, Client client) throws IOException {
+        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room, client);
         try {
-            spool.fill(in, most);
+            spool.fill(in, most, mostLines);
         } catch (IOException | RuntimeException e) {
             spool.close();
             throw e;
@@ -42,20 +44,44 @@ final class Spool implements AutoCloseable {
         return spool;
     }
 
-    private void fill(InputStream in, long most) throws IOException {
+    private void fill(InputStream in, long most, long mostLines) throws IOException {
         try (OutputStream out = Files.newOutputStream(file)) {
             byte[] block = new byte[BLOCK];
             long taken = 0;
+            long lines = 0;
             for (int read = in.read(block); read >= 0; read = in.read(block)) {
                 taken += read;
                 if (taken > most) {
                     throw ArrivingBody.tooLong("Too many rows at once", most);
                 }
-                room.take(read);
+                lines += lineEnds(block, read);
+                if (lines > mostLines) {
+                    throw tooManyLines(mostLines);
+                }
+                room.take(client, read);
                 held += read;
                 out.write(block, 0, read);
             }
         }
+    }
+
+    private static int lineEnds(byte[] block, int length) {
+        int ends = 0;
+        for (int i = 0; i < length; i++) {
+            if (block[i] == '\n') {
+                ends++;
+            }
+        }
+        return ends;
+    }
+
+    /** An answer is longer than its row: a body of line ends alone would be answered with a hundred times its bytes. */
+    private static Refused tooManyLines(long most) {
+        return new Refused(Problem.plain(
+                413,
+                "refused",
+                "Too many rows at once",
+                "a body may have at most " + most + " lines; send it in parts"));
     }
 
     /** Reads the rows from the start; the file is gone, and its room free, when the stream is closed. */
@@ -70,7 +96,7 @@ final class Spool implements AutoCloseable {
             public void close() throws IOException {
                 super.close();
                 if (open.getAndSet(false)) {
-                    room.giveBack(bytes);
+                    room.giveBack(client, bytes);
                 }
             }
         };
@@ -78,7 +104,7 @@ final class Spool implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        room.giveBack(held);
+        room.giveBack(client, held);
         held = 0;
         Files.deleteIfExists(file);
     }

@@ -93,7 +93,7 @@ final class TableRoutes {
         }
         Sampling sampling = reading.sampling();
         if (products.size() * rulers.size() > MOST_ROWS) {
-            parameters.fault(
+            parameters.tooMuch(
                     "products",
                     "the table would have " + products.size() * rulers.size() + " rows; at most " + MOST_ROWS
                             + " are allowed");

@@ -6,10 +6,12 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
@@ -18,27 +20,42 @@ import org.scalepan.factors.Library;
 
 /** The service over HTTP. */
 public final class WebServer implements AutoCloseable {
-    private static final int STOP_MILLISECONDS = 10_000;
-    private static final int IDLE_MILLISECONDS = 30_000;
-    private static final int HEADER_BYTES = 16_384;
-    private static final int MOST_CONNECTIONS = 200;
+    private static final int STOP_MILLISECONDS = 30_000;
+    static final int IDLE_MILLISECONDS = 30_000;
+    static final int HEADER_BYTES = 16_384;
+    static final int MOST_CONNECTIONS = 200;
+    static final int MOST_CONNECTIONS_OF_ONE = MOST_CONNECTIONS / 2;
     /** Bytes a second. A client that sends more slowly than any line of today holds a thread for nothing. */
     static final int SLOWEST_BODY = 200;
+    /** Bytes a second, for who reads an answer, and how long a piece of one may take beside that. */
+    static final int SLOWEST_READER = 1_000;
+
+    private static final Duration READERS_GRACE = Duration.ofSeconds(10);
+    /** Long enough for a proxy that asks every second whether the service is ready. */
+    private static final Duration LEAVE = Duration.ofSeconds(1);
 
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
+    private final Leaving leaving = new Leaving();
+    private final Surroundings surroundings;
     private final List<Route> routes;
 
     /** Makes the service ready to start; nothing listens yet. */
     public WebServer(Library library) {
-        this(library, Turnstile.ofThisMachine(), Turnstile.ofThisMachine(), List.of());
+        this(library, Surroundings.NONE);
+    }
+
+    /** As above, in surroundings that are not the usual ones. */
+    public WebServer(Library library, Surroundings surroundings) {
+        this(library, Turnstile.ofAnswers(), Turnstile.ofRuns(), surroundings, List.of());
     }
 
     /**
      * As above, with the places there are to compute an answer and those to compute many rows, which are apart because rows can take
      * minutes, and with routes of a test beside its own.
      */
-    WebServer(Library library, Turnstile turnstile, Turnstile rows, List<Route> more) {
+    WebServer(Library library, Turnstile turnstile, Turnstile rows, Surroundings surroundings, List<Route> more) {
+        this.surroundings = surroundings;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -59,15 +76,23 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
+        all.add(SiteRoutes.fixed("/limits", Limits.answer(Limits.of(turnstile, rows))));
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
-        Pipeline pipeline = new Pipeline(library, metrics, turnstile);
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings);
         this.javalin = Javalin.create(config -> configure(config, pipeline));
     }
 
     /** Begins to listen. */
     public WebServer start(String host, int port) {
         javalin.start(host, port);
+        if (surroundings.clientHeader().isEmpty()) {
+            // Behind a proxy all connections are the proxy's.
+            ConnectionsOfOne listener = new ConnectionsOfOne(MOST_CONNECTIONS_OF_ONE);
+            for (Connector connector : jetty().getConnectors()) {
+                connector.addEventListener(listener);
+            }
+        }
         readiness.set(true);
         return this;
     }
@@ -87,6 +112,14 @@ public final class WebServer implements AutoCloseable {
         return javalin.jettyServer().server();
     }
 
+    /** Says for a moment that it will stop, while it still answers; then lets running answers finish, and stops. */
+    public void leave() throws InterruptedException {
+        readiness.set(false);
+        leaving.begin();
+        Thread.sleep(LEAVE.toMillis());
+        close();
+    }
+
     /** Lets running answers finish, then stops. */
     @Override
     public void close() {
@@ -104,7 +137,9 @@ public final class WebServer implements AutoCloseable {
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLISECONDS);
-            server.setStopAtShutdown(true);
+            surroundings.crossOrigin().ifPresent(server::insertHandler);
+            server.insertHandler(new ReadingPace(SLOWEST_READER, READERS_GRACE));
+            server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());
             // Only what comes in is timed: rows go out as slowly as they are computed.
             server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY, 0));

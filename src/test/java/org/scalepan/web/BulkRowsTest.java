@@ -191,7 +191,7 @@ class BulkRowsTest {
 
     @Test
     void more_than_a_few_draws_for_each_row_are_refused() {
-        assertEquals(400, csv(PATH + "&draws=10001", HEADER + SHED).status());
+        assertEquals(422, csv(PATH + "&draws=10001", HEADER + SHED).status());
     }
 
     @Test

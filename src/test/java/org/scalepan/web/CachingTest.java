@@ -125,7 +125,13 @@ class CachingTest {
                 .findFirst()
                 .orElseThrow();
         Request request = new Request(
-                path, Map.of("file", "swagger-ui-bundle.js"), new Parameters(Map.of()), "", Sent.NOTHING, "");
+                path,
+                Map.of("file", "swagger-ui-bundle.js"),
+                new Parameters(Map.of()),
+                "",
+                Sent.NOTHING,
+                "",
+                Client.at("127.0.0.1"));
 
         assertSame(route.handling().answer(request), route.handling().answer(request));
         RunningScalepan.given()

@@ -32,7 +32,7 @@ class CostTest {
         RunningScalepan.given()
                 .get(question + (most + 1))
                 .then()
-                .statusCode(400)
+                .statusCode(422)
                 .body("errors", hasSize(1))
                 .body("errors[0].parameter", equalTo("draws"))
                 .body("errors[0].message", containsString("at most " + most + " for 16 "));
@@ -43,7 +43,7 @@ class CostTest {
         Response reply = RunningScalepan.given()
                 .get("/v1/table?indicators=ghg,land&products=" + products(8) + "&draws=125001&format=json");
 
-        assertEquals(400, reply.statusCode());
+        assertEquals(422, reply.statusCode());
         assertEquals(List.of("draws"), reply.path("errors.parameter"));
     }
 
@@ -66,7 +66,11 @@ class CostTest {
             throw new OutOfMemoryError("invented");
         });
         try (WebServer server = new WebServer(
-                RunningScalepan.library(), Turnstile.ofThisMachine(), Turnstile.ofThisMachine(), List.of(hungry))) {
+                RunningScalepan.library(),
+                Turnstile.ofAnswers(),
+                Turnstile.ofRuns(),
+                Surroundings.NONE,
+                List.of(hungry))) {
             server.start("127.0.0.1", 0);
             Reply reply = Reply.to(java.net.URI.create("http://127.0.0.1:" + server.port() + "/v1/hungry"), Map.of());
 

@@ -18,7 +18,8 @@ class ExampleAddressTest {
                 new Parameters(Map.of()),
                 "",
                 Sent.NOTHING,
-                host);
+                host,
+                Client.at("127.0.0.1"));
         return new ExampleRoutes()
                 .routes().stream()
                         .filter(route -> route.path().endsWith("{file}"))

@@ -24,13 +24,13 @@ class ExtremeAmountsTest {
     private static final List<Double> AMOUNTS = List.of(1e-9, 1e-6, 1e-3, 1.0, 1e6, 1e9, 1e12);
     private static final int CASES = 40;
 
-    private static List<HostileBodyTest.Taker> takers() {
-        return HostileBodyTest.takersOfRecords();
+    private static List<RecordsTaker> takers() {
+        return RecordsTaker.ofOneBody();
     }
 
     @ParameterizedTest
     @MethodSource("takers")
-    void figures_are_finite_and_intervals_in_order(HostileBodyTest.Taker taker) {
+    void figures_are_finite_and_intervals_in_order(RecordsTaker taker) {
         int answered = 0;
         for (int seed = 1; seed <= CASES; seed++) {
             SplittableRandom random = new SplittableRandom(seed);

@@ -30,10 +30,19 @@ class FootprintRefusalTest {
     }
 
     private static Posted refused(String body) {
+        return refused(body, 400, "/problems/bad-body");
+    }
+
+    /** A body that was understood, and is more than is taken. */
+    private static Posted tooMuch(String body) {
+        return refused(body, 422, "/problems/beyond-limits");
+    }
+
+    private static Posted refused(String body, int status, String type) {
         Posted posted = Posted.json(body);
-        assertEquals(400, posted.status(), posted::body);
+        assertEquals(status, posted.status(), posted::body);
         assertEquals("application/problem+json", posted.mediaType());
-        assertEquals("/problems/bad-body", posted.tree().path("type").asText());
+        assertEquals(type, posted.tree().path("type").asText());
         return posted;
     }
 
@@ -275,8 +284,10 @@ class FootprintRefusalTest {
 
     @Test
     void a_body_nested_out_of_all_reason() {
-        refused("[".repeat(5000)).fault("");
-        refused("{\"system\":".repeat(40) + "1" + "}".repeat(40)).fault("");
+        tooMuch("[".repeat(5000)).fault("");
+        message(
+                "at most 16 deep",
+                tooMuch("{\"system\":".repeat(40) + "1" + "}".repeat(40)).fault(""));
     }
 
     @Test
@@ -311,7 +322,7 @@ class FootprintRefusalTest {
         String line = "{\"ingredient\": \"maize\", \"kg\": 1}";
         String feed = String.join(",", java.util.Collections.nCopies(101, line));
 
-        message("at most 100", refused(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed"));
+        message("at most 100", tooMuch(farm("{\"kg_per_year\": 1}", feed, "")).fault("/system/feed"));
     }
 
     @Test

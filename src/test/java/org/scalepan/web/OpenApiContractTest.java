@@ -254,7 +254,10 @@ class OpenApiContractTest {
                 statusOf.put(schema.path("minimum").asDouble(), 200);
                 statusOf.put(schema.path("minimum").asDouble() - step, 400);
                 statusOf.put(schema.path("maximum").asDouble(), 200);
-                statusOf.put(schema.path("maximum").asDouble() + step, 400);
+                // Too many draws were understood; a coverage above one is none.
+                statusOf.put(
+                        schema.path("maximum").asDouble() + step,
+                        parameter.name().equals("draws") ? 422 : 400);
                 statusOf.forEach((value, status) -> {
                     String question = with(operation, parameter.name(), Parameters.plain(value));
                     int got = ask(operation, question, Map.of()).status();
@@ -540,8 +543,8 @@ class OpenApiContractTest {
             shown.add(408);
         }
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
-            // Shown below, on a service that is always busy.
-            shown.add(503);
+            // Shown below, on services that are busy with others or with this client.
+            shown.addAll(List.of(429, 503));
         }
         if (!shown.equals(described.keySet())) {
             faults.add(operation + " is described with " + described.keySet() + ", but shows " + shown);
@@ -560,6 +563,7 @@ class OpenApiContractTest {
         List<Probe> probes = new ArrayList<>();
         probes.add(new Probe(good, Map.of(), body));
         probes.add(new Probe(good + joint + "no_such_parameter=1", Map.of(), body));
+        probes.add(new Probe(good + joint + "x&".repeat(65), Map.of(), body));
         if (operation.path().startsWith("/v1/")) {
             probes.add(new Probe(good + joint + "nocache=1", Map.of("If-None-Match", "*"), body));
             probes.add(new Probe(good + joint + "nocache=2", Map.of("Accept", "image/png"), body));
@@ -620,7 +624,8 @@ class OpenApiContractTest {
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
-        Request request = new Request("/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "");
+        Request request = new Request(
+                "/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "", Client.at("127.0.0.1"));
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 
@@ -643,6 +648,21 @@ class OpenApiContractTest {
 
                 assertEquals(503, reply.status(), question);
                 assertNone(faults(question, reply, answer(question, 503)));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void a_client_who_has_his_share_is_told_429_as_described_where_the_service_would_have_to_compute(
+            Description.Operation operation) {
+        String question = description.question(operation);
+        if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
+            try (BusyScalepan busy = BusyScalepan.withOneClient()) {
+                Reply reply = askBusy(busy, operation, Map.of());
+
+                assertEquals(429, reply.status(), question);
+                assertNone(faults(question, reply, answer(question, 429)));
             }
         }
     }

@@ -155,7 +155,7 @@ class StrictQueryTest {
         RunningScalepan.given()
                 .get("/v1/comparison?against=beef&products=" + products)
                 .then()
-                .statusCode(400)
+                .statusCode(422)
                 .body("detail", equalTo("products has 21 entries; at most 20 are allowed"));
     }
 
@@ -167,7 +167,7 @@ class StrictQueryTest {
         RunningScalepan.given()
                 .get("/v1/table?indicators=ghg,land,energy,water,feed&products=" + products)
                 .then()
-                .statusCode(400)
+                .statusCode(422)
                 .body("detail", containsString("at most 200"));
     }
 
@@ -184,7 +184,7 @@ class StrictQueryTest {
         RunningScalepan.given()
                 .get("/v1/products?" + pairs(65))
                 .then()
-                .statusCode(400)
+                .statusCode(422)
                 .body("errors", hasSize(1))
                 .body("errors[0].message", containsString("more than 64"));
     }

@@ -99,7 +99,7 @@ class TableTest {
                 RunningScalepan.library().products().keySet().stream().limit(30).toList());
         Reply refused = Reply.to(
                 "/v1/table?products=" + products + "&indicators=ghg,land,energy,water&per=kg-protein,kg-edible");
-        assertEquals(400, refused.status());
+        assertEquals(422, refused.status());
         assertTrue(refused.body().contains("the table would have 240 rows; at most 200 are allowed"), refused.body());
     }
 

@@ -7,24 +7,30 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.URI;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** Who computes is counted, and who only reads is not kept waiting by those who compute. */
 class TurnstileTest {
     private static final Duration LONG = Duration.ofMinutes(1);
+    private static final Client ONE = Client.at("192.0.2.1");
+    private static final Client OTHER = Client.at("192.0.2.2");
+    private static final Client THIRD = Client.at("192.0.2.3");
 
     @Test
     void without_a_place_or_a_line_the_next_is_refused_at_once() {
-        Turnstile turnstile = new Turnstile(1, 0, LONG);
+        Turnstile turnstile = new Turnstile(1, 1, 0, LONG);
 
-        Refused refused =
-                assertThrows(Refused.class, () -> turnstile.pass(() -> turnstile.pass(() -> "the second at once")));
+        Refused refused = assertThrows(
+                Refused.class, () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
 
         assertEquals(503, refused.problem().status());
         assertTrue(
@@ -34,41 +40,107 @@ class TurnstileTest {
 
     @Test
     void who_waits_longer_than_the_patience_is_refused_and_leaves_the_line() {
-        Turnstile turnstile = new Turnstile(1, 1, Duration.ofMillis(1));
+        Turnstile turnstile = new Turnstile(1, 1, 1, Duration.ofMillis(1));
 
-        assertThrows(Refused.class, () -> turnstile.pass(() -> turnstile.pass(() -> "the second at once")));
+        Refused refused = assertThrows(
+                Refused.class, () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
+        assertEquals(503, refused.problem().status());
         assertEquals(0, turnstile.waiting());
     }
 
     @Test
     void a_place_is_free_again_after_an_answer_and_after_a_failure() {
-        Turnstile turnstile = new Turnstile(1, 0, LONG);
+        Turnstile turnstile = new Turnstile(1, 1, 0, LONG);
 
-        assertEquals("answer", turnstile.pass(() -> "answer"));
+        assertEquals("answer", turnstile.pass(ONE, () -> "answer"));
         assertThrows(
                 IllegalStateException.class,
-                () -> turnstile.pass(() -> {
+                () -> turnstile.pass(ONE, () -> {
                     throw new IllegalStateException("a fault of the answer");
                 }));
-        assertEquals("answer", turnstile.pass(() -> "answer"));
+        assertEquals("answer", turnstile.pass(ONE, () -> "answer"));
     }
 
     @Test
     void one_in_line_passes_once_there_is_a_place_and_one_beyond_the_line_is_refused() {
-        Turnstile turnstile = new Turnstile(1, 1, LONG);
+        Turnstile turnstile = new Turnstile(1, 1, 1, LONG);
 
-        CompletableFuture<String> second = turnstile.pass(() -> {
-            CompletableFuture<String> inLine = CompletableFuture.supplyAsync(
-                    () -> turnstile.pass(() -> "the second"), task -> new Thread(task).start());
-            while (turnstile.waiting() == 0) {
-                Thread.onSpinWait();
-            }
-            assertThrows(Refused.class, () -> turnstile.pass(() -> "the third"));
+        CompletableFuture<String> second = turnstile.pass(ONE, () -> {
+            CompletableFuture<String> inLine = inLine(turnstile, OTHER, () -> "the second");
+            Refused third = assertThrows(Refused.class, () -> turnstile.pass(THIRD, () -> "the third"));
+            assertEquals(503, third.problem().status());
             assertFalse(inLine.isDone());
             return inLine;
         });
 
         assertEquals("the second", second.join());
+    }
+
+    /** Begins to wait in line, and comes back when it does. */
+    private static <T> CompletableFuture<T> inLine(Turnstile turnstile, Client client, Supplier<T> work) {
+        int before = turnstile.waiting();
+        CompletableFuture<T> waiting =
+                CompletableFuture.supplyAsync(() -> turnstile.pass(client, work), task -> new Thread(task).start());
+        while (turnstile.waiting() == before) {
+            Thread.onSpinWait();
+        }
+        return waiting;
+    }
+
+    @Test
+    void one_client_takes_half_of_the_places_and_the_line_and_is_told_so_when_he_wants_more() {
+        Turnstile turnstile = new Turnstile(1, 1, 5, LONG);
+        Runnable leave = turnstile.take(ONE);
+        CompletableFuture<String> second = inLine(turnstile, ONE, () -> "the second");
+        CompletableFuture<String> third = inLine(turnstile, ONE, () -> "the third");
+
+        Refused fourth = assertThrows(Refused.class, () -> turnstile.pass(ONE, () -> "the fourth"));
+
+        assertEquals(3, turnstile.share());
+        assertEquals(429, fourth.problem().status());
+        assertTrue(
+                fourth.problem().line().contains("3 answers being computed or in line"),
+                fourth.problem().line());
+        CompletableFuture<String> other = inLine(turnstile, OTHER, () -> "another's");
+        leave.run();
+        assertEquals("another's", other.join());
+        assertEquals("the second", second.join());
+        assertEquals("the third", third.join());
+        assertEquals("the fourth", turnstile.pass(ONE, () -> "the fourth"));
+    }
+
+    @Test
+    void a_place_that_falls_free_goes_to_the_client_with_the_fewest_and_then_to_who_came_first() {
+        Turnstile turnstile = new Turnstile(2, 2, 10, LONG);
+        Runnable first = turnstile.take(ONE);
+        Runnable second = turnstile.take(ONE);
+        List<String> order = Collections.synchronizedList(new ArrayList<>());
+        CompletableFuture<Boolean> third = inLine(turnstile, ONE, () -> order.add("his third"));
+        CompletableFuture<Boolean> fourth = inLine(turnstile, ONE, () -> order.add("his fourth"));
+        CompletableFuture<Boolean> others = inLine(turnstile, OTHER, () -> order.add("another's first"));
+
+        first.run();
+        CompletableFuture.allOf(third, fourth, others).join();
+        second.run();
+
+        assertEquals(List.of("another's first", "his third", "his fourth"), order);
+    }
+
+    @Test
+    void where_runs_are_long_one_client_leaves_places_free_for_others() {
+        Turnstile turnstile = new Turnstile(2, 1, 1, Duration.ofMillis(1));
+        Runnable leave = turnstile.take(ONE);
+
+        Refused second = assertThrows(Refused.class, () -> turnstile.take(ONE));
+
+        assertEquals(429, second.problem().status());
+        assertTrue(
+                second.problem().line().contains("you have one answer being computed"),
+                second.problem().line());
+        assertEquals("another's", turnstile.pass(OTHER, () -> "another's"));
+        leave.run();
+        turnstile.take(ONE).run();
+        assertEquals(0, turnstile.waiting());
     }
 
     @Test
@@ -115,13 +187,14 @@ class TurnstileTest {
 
     @Test
     void what_was_answered_before_and_what_computes_nothing_is_answered_while_all_places_are_taken() {
-        Turnstile places = new Turnstile(1, 0, Duration.ZERO);
-        try (WebServer server = new WebServer(RunningScalepan.library(), places, places, List.of())) {
+        Turnstile places = new Turnstile(1, 1, 0, Duration.ZERO);
+        try (WebServer server =
+                new WebServer(RunningScalepan.library(), places, places, Surroundings.NONE, List.of())) {
             server.start("127.0.0.1", 0);
             String here = "http://127.0.0.1:" + server.port();
             URI asked = URI.create(here + "/v1/comparison?products=mealworm&against=beef");
             Reply before = Reply.to(asked, Map.of());
-            Runnable leave = places.take();
+            Runnable leave = places.take(OTHER);
 
             assertEquals(200, before.status());
             assertEquals(before.body(), Reply.to(asked, Map.of()).body());

@@ -1,0 +1,100 @@
+// What the records of a year can hold, field by field, and the two shapes they come in: flat names, as the form, a link and the table of many
+// farms write them (`feed.1.kg`), and nested, as the service takes them. Everything under `hens.` is a flock that stands beside the farm.
+const num = (path, unit, more = {}) => ({ path, kind: "number", unit, ...more });
+const pick = (path, from, more = {}) => ({ path, kind: "choice", from, ...more });
+const text = (path) => ({ path, kind: "text" });
+
+/** Lists of the records: their fields, those seldom needed, and the one without which a line is not counted. */
+export const lists = {
+  feed: {
+    fields: [pick("ingredient", "ingredients"), num("kg", "kg")],
+    seldom: [num("moisture", "percent"), pick("burden", ["economic", "mass", "burden-free", "displaced"]),
+      pick("displaces", "ingredients", { goesWith: ["burden", "displaced"] }), num("displaced_kg_per_kg", "kgperkg", { goesWith: ["burden", "displaced"] }),
+      num("ghg_per_kg", "ghgperkg"), num("land_per_kg", "landperkg"), num("energy_per_kg", "mjperkg"), num("water_per_kg", "m3perkg")],
+    needs: "kg",
+  },
+  energy: { fields: [pick("carrier", "energy-carriers"), num("amount", "energy-carriers")], seldom: [pick("for", ["farm", "processing"])], needs: "amount" },
+  transport: { fields: [pick("mode", "transport-modes"), num("tonne_km", "transport-modes")], needs: "tonne_km" },
+  materials: { fields: [pick("material", "materials"), num("kg", "kgkept"), num("years", "years")], needs: "kg" },
+  co_products: { fields: [text("name"), num("kg", "kg"), num("price_per_kg", "price")], needs: "kg" },
+  processing: { fields: [pick("step", "processing-steps"), num("water_kg", "kg"), pick("carrier", "energy-carriers"), num("kwh_per_kg", "kwhperkg")], needs: "water_kg" },
+  manure: { fields: [pick("system", "manure-systems"), num("share", "percent")], needs: "share" },
+};
+
+/** Entries that say nothing without others: what is given (one value of it, or all but one), and what that calls for. */
+export const together = [
+  { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
+  { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "form", unless: "fresh", needs: ["sold_kg"] },
+  { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
+];
+
+/** Whether a line cannot be sent without this field: what it is of, and what a displaced burden is displaced by. */
+export const isNeeded = (list, field) => field === "displaces" || lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");
+
+/** The lists whose first line is asked for in the sentence. */
+export const begun = ["feed", "energy"];
+
+/** The choice whose unit the amount beside it is in. */
+export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
+
+/** The notebook behind the sentence: a group is fields, and names of lists. */
+export const groups = [
+  ["harvest", [num("harvest.containers", "count"), num("harvest.kg_per_container", "kgeach"), num("harvest.cycles_per_year", "ayear"),
+    num("harvest.larvae", "ayear"), num("harvest.larvae_per_kg", "perkg"), num("kept_for_breeding", "percent"), num("mortality", "percent"),
+    num("cycle_days", "days"), num("pairs_stocked", "eachbox")]],
+  ["feed", "feed"],
+  ["energy", [num("grid_ghg_per_kwh", "ghgperkwh")], "energy"],
+  ["site", [num("water_m3", "m3"), num("building_m2", "m2"), num("yard_m2", "m2")], "transport"],
+  ["materials", "materials"],
+  ["frass", [pick("frass.fate", ["stored", "spread"]), num("frass.kg", "kg"), num("frass.nitrogen", "percent"), pick("frass.credited", ["no", "yes"])]],
+  ["processing", "processing"],
+  ["sold", [pick("form", "forms"), num("sold_kg", "kg"), num("price_per_kg", "price"), pick("co_product_allocation", ["none", "mass", "economic"]), num("year", "year"), text("name")],
+    "co_products"],
+  ["hens", [num("hens.heads", "hens"), num("hens.yield.eggs_kg", "kg"), num("hens.yield.live_kg", "kg")], "hens.feed", "hens.energy",
+    [num("hens.water_m3", "m3"), num("hens.building_m2", "m2"), num("hens.yard_m2", "m2"), pick("hens.climate", "climates"), pick("hens.region", "regions"), text("hens.name")],
+    "hens.manure", "hens.transport", "hens.materials"],
+];
+
+/** The list that a flat name stands in, with its line: `hens.feed.2.kg` is line 2 of `hens.feed`. */
+export function lineOf(path) {
+  const [, list, n, field] = /^([a-z_.]+)\.(\d+)\.(\w+)$/.exec(path) ?? [];
+  return list && kindOf(list) in lists ? { list, n: Number(n), field } : null;
+}
+
+/** What a list is a list of, whoever's it is. */
+export const kindOf = (list) => list.replace(/^hens\./, "");
+
+/** The records that flat names say: the farm, and the hens beside it where there are any. */
+export function systems(flat) {
+  const part = (hens) => new Map([...flat].filter(([path]) => path.startsWith("hens.") === hens).map(([path, value]) => [path.replace(/^hens\./, ""), value]));
+  const hens = part(true);
+  return {
+    system: nested(part(false), { kind: "insects" }),
+    hens: hens.size === 0 ? null : nested(hens, { kind: "herd", animals: "layers" }),
+  };
+}
+
+function nested(flat, system) {
+  for (const [path, value] of flat) {
+    const parts = path.split(".");
+    let at = system;
+    parts.forEach((part, index) => {
+      const key = Array.isArray(at) ? Number(part) - 1 : part;
+      if (index === parts.length - 1) at[key] = value;
+      else at = at[key] ??= /^\d+$/.test(parts[index + 1]) ? [] : {};
+    });
+  }
+  return system;
+}
+
+/** The flat names of nested records. */
+export function flattened(system, before = "", flat = new Map()) {
+  for (const [key, value] of Object.entries(system)) {
+    if (["kind", "animals"].includes(key) && /^(hens\.)?$/.test(before)) continue;
+    const path = before + (Array.isArray(system) ? Number(key) + 1 : key);
+    if (value !== null && typeof value === "object") flattened(value, `${path}.`, flat);
+    else flat.set(path, value);
+  }
+  return flat;
+}

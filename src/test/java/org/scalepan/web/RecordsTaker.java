@@ -1,0 +1,66 @@
+package org.scalepan.web;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An address that takes records, with records that it answers with 200, as the description shows them: so that a new address is attacked
+ * from its first day.
+ */
+record RecordsTaker(String path, String mediaType, String right) {
+    private static final Description DESCRIPTION = Description.read();
+
+    static List<RecordsTaker> all() {
+        return DESCRIPTION.operations().stream()
+                .filter(operation -> operation.method().equals("post"))
+                .flatMap(operation -> DESCRIPTION.answers(operation).stream())
+                .filter(answer -> answer.status() == 200)
+                .flatMap(answer -> DESCRIPTION.examples(answer).keySet().stream())
+                .map(example -> new RecordsTaker(
+                        example.question(),
+                        example.headers().getOrDefault("Content-Type", Answer.JSON),
+                        example.sent().orElseThrow()))
+                .toList();
+    }
+
+    static List<RecordsTaker> ofOneBody() {
+        return all().stream().filter(taker -> !taker.takesRows()).toList();
+    }
+
+    static List<RecordsTaker> ofRows() {
+        return all().stream().filter(RecordsTaker::takesRows).toList();
+    }
+
+    boolean takesRows() {
+        return !mediaType.equals(Answer.JSON);
+    }
+
+    byte[] rightBytes() {
+        return right.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Sends a body as what the address takes. */
+    Optional<RawExchange> post(byte[] body) {
+        return postAs(mediaType, body);
+    }
+
+    Optional<RawExchange> postAs(String type, byte[] body) {
+        return postFramed("Content-Type: " + type + "\r\nContent-Length: " + body.length, body);
+    }
+
+    /** Sends a body of the right type, framed by these headers. */
+    Optional<RawExchange> postAsFramed(String framing, byte[] body) {
+        return postFramed("Content-Type: " + mediaType + "\r\n" + framing, body);
+    }
+
+    private Optional<RawExchange> postFramed(String headers, byte[] body) {
+        String head = "POST " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + headers + "\r\n\r\n";
+        return RawExchange.bytes(SpoiltBodies.concat(head.getBytes(StandardCharsets.ISO_8859_1), body));
+    }
+
+    @Override
+    public String toString() {
+        return "POST " + path + " " + mediaType;
+    }
+}
