@@ -19,11 +19,11 @@ import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.TransportUse;
-import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.quantity.Amount;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
@@ -110,7 +110,7 @@ public final class Entries {
                 "all feed",
                 "kg as fed a year",
                 uses,
-                FeedUse::kilograms,
+                use -> use.kilograms().value(),
                 use -> true,
                 Entries::weighing,
                 (records, changed) -> records.withFeed(changed));
@@ -122,7 +122,7 @@ public final class Entries {
                         "feed of " + ingredient,
                         "kg as fed a year",
                         uses,
-                        FeedUse::kilograms,
+                        use -> use.kilograms().value(),
                         use -> use.ingredient().equals(ingredient),
                         Entries::weighing,
                         (records, changed) -> records.withFeed(changed)));
@@ -131,7 +131,7 @@ public final class Entries {
     private static FeedUse weighing(FeedUse use, double factor) {
         return new FeedUse(
                 use.ingredient(),
-                use.kilograms() * factor,
+                use.kilograms().times(factor),
                 use.moisture(),
                 use.burden(),
                 use.displaces(),
@@ -149,12 +149,13 @@ public final class Entries {
                         "energy from " + carrier,
                         unit(carrier) + " a year",
                         uses,
-                        EnergyUse::amount,
+                        use -> use.amount().value(),
                         use -> use.carrier().equals(carrier),
-                        (use, factor) -> new EnergyUse(use.carrier(), use.amount() * factor, use.forProcessing()),
+                        (use, factor) ->
+                                new EnergyUse(use.carrier(), use.amount().times(factor), use.forProcessing()),
                         (records, changed) -> records.withEnergy(changed)));
         if (usesGrid()) {
-            OptionalDouble present = notebook.records().gridIntensity();
+            OptionalDouble present = number(notebook.records().gridIntensity());
             OptionalDouble known =
                     present.isPresent() ? present : EnergyBooks.intensity(library, GRID, notebook.records());
             known.ifPresent(value -> single(
@@ -171,10 +172,12 @@ public final class Entries {
     private boolean usesGrid() {
         boolean heat = notebook instanceof Notebook.Insects insects
                 && insects.farm().processing().stream()
-                        .anyMatch(step -> step.carrier().equals(GRID) && step.water() > 0);
+                        .anyMatch(step ->
+                                step.carrier().equals(GRID) && step.water().isAbove(0));
         return heat
                 || notebook.records().energy().stream()
-                        .anyMatch(use -> use.carrier().equals(GRID) && use.amount() > 0);
+                        .anyMatch(use ->
+                                use.carrier().equals(GRID) && use.amount().isAbove(0));
     }
 
     private String unit(String carrier) {
@@ -192,7 +195,7 @@ public final class Entries {
                 "mortality",
                 "the share of animals that die before harvest",
                 "",
-                farm.mortality().orElse(0),
+                farm.mortality().orElse(Amount.ZERO).value(),
                 0,
                 MOST_DEAD,
                 other -> new Notebook.Insects(farm.withMortality(other)));
@@ -203,13 +206,13 @@ public final class Entries {
                 "price",
                 "the price of " + farm.product().name(),
                 "per kg, in the currency of the records",
-                farm.price().orElseThrow(),
+                farm.price().orElseThrow().value(),
                 LEAST_OUTPUT,
                 MOST,
                 other -> new Notebook.Insects(farm.withPrice(other)));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
-                .filter(other -> other.price().orElse(0) > 0)
+                .filter(other -> other.price().orElse(Amount.ZERO).isAbove(0))
                 .map(CoProduct::name)
                 .distinct()
                 .forEach(name -> price(others, name));
@@ -218,7 +221,7 @@ public final class Entries {
     private void price(List<CoProduct> all, String name) {
         double present = all.stream()
                 .filter(one -> one.name().equals(name))
-                .mapToDouble(one -> one.price().orElse(0))
+                .mapToDouble(one -> one.price().orElse(Amount.ZERO).value())
                 .max()
                 .orElseThrow();
         single(
@@ -230,14 +233,14 @@ public final class Entries {
                 MOST,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
                         .map(one -> one.name().equals(name)
-                                ? new CoProduct(name, one.kilograms(), OptionalDouble.of(other))
+                                ? new CoProduct(name, one.kilograms(), Optional.of(Amount.of(other)))
                                 : one)
                         .toList())));
     }
 
     private void drying(InsectFarm farm) {
         Optional<InsectFarm.Processing> drying = farm.processing().stream()
-                .filter(step -> step.step().equals(DRYING) && step.water() > 0)
+                .filter(step -> step.step().equals(DRYING) && step.water().isAbove(0))
                 .findFirst();
         if (drying.isEmpty()) {
             return;
@@ -249,7 +252,7 @@ public final class Entries {
                         OptionalDouble.of(background.factor(row).central() / MJ_PER_KWH))
                 .orElse(OptionalDouble.empty());
         OptionalDouble present =
-                drying.get().energy().isPresent() ? drying.get().energy() : published;
+                drying.get().energy().isPresent() ? number(drying.get().energy()) : published;
         present.ifPresent(value -> single(
                 "drying_energy",
                 "the energy of drying",
@@ -260,7 +263,7 @@ public final class Entries {
                 other -> new Notebook.Insects(farm.withProcessing(farm.processing().stream()
                         .map(step -> step.step().equals(DRYING)
                                 ? new InsectFarm.Processing(
-                                        step.step(), step.water(), step.carrier(), OptionalDouble.of(other))
+                                        step.step(), step.water(), step.carrier(), Optional.of(Amount.of(other)))
                                 : step)
                         .toList()))));
     }
@@ -268,9 +271,10 @@ public final class Entries {
     private void harvest(InsectFarm farm) {
         Harvest harvest = farm.harvest();
         boolean contained = harvest instanceof Harvest.ByContainer;
-        double present = harvest instanceof Harvest.ByContainer container
-                ? container.kilogramsPerContainer()
-                : harvest.kilograms();
+        double present = (harvest instanceof Harvest.ByContainer container
+                        ? container.kilogramsPerContainer()
+                        : harvest.kilograms())
+                .value();
         put(new Entry(
                 "yield",
                 contained ? "the harvest per container and cycle" : "the harvest",
@@ -288,21 +292,19 @@ public final class Entries {
         Harvest other;
         if (harvest instanceof Harvest.ByContainer container) {
             other = new Harvest.ByContainer(
-                    container.containers(), container.kilogramsPerContainer() * factor, container.cyclesPerYear());
+                    container.containers(), container.kilogramsPerContainer().times(factor), container.cyclesPerYear());
         } else if (harvest instanceof Harvest.ByNumber number) {
-            other = new Harvest.ByNumber(number.larvae() * factor, number.larvaePerKilogram());
+            other = new Harvest.ByNumber(number.larvae().times(factor), number.larvaePerKilogram());
         } else {
-            other = new Harvest.Weighed(harvest.kilograms() * factor);
+            other = new Harvest.Weighed(harvest.kilograms().times(factor));
         }
-        OptionalDouble sold = farm.sold().isPresent()
-                ? OptionalDouble.of(farm.sold().getAsDouble() * factor)
-                : OptionalDouble.empty();
+        Optional<Amount> sold = farm.sold().map(kilograms -> kilograms.times(factor));
         return farm.withHarvest(
                 other,
                 sold,
                 farm.processing().stream()
                         .map(step -> new InsectFarm.Processing(
-                                step.step(), step.water() * factor, step.carrier(), step.energy()))
+                                step.step(), step.water().times(factor), step.carrier(), step.energy()))
                         .toList());
     }
 
@@ -320,7 +322,7 @@ public final class Entries {
                 "heads",
                 "the number of animals",
                 "heads",
-                herd.heads(),
+                herd.heads().value(),
                 LEAST_OUTPUT,
                 MOST_HEADS,
                 other -> new Notebook.Animals(herd.withHeads(other)));
@@ -329,15 +331,16 @@ public final class Entries {
     /** A cow that gives more milk needs more feed energy: her milk a day goes along. */
     private void yieldOf(Herd herd, Herd.Yield main) {
         double milk = main.kind() == Herd.Kind.MILK
-                ? herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0)
+                ? herd.cattle().map(cattle -> cattle.animal().milk().value()).orElse(0.0)
                 : 0;
-        double most = milk > 0 ? main.kilograms() * MOST_MILK / milk : MOST;
+        double present = main.kilograms().value();
+        double most = milk > 0 ? present * MOST_MILK / milk : MOST;
         put(new Entry(
                 "yield",
                 "the yield of " + main.kind().name().toLowerCase(java.util.Locale.ROOT)
                         + (main.kind() == Herd.Kind.LIVE ? " weight" : ""),
                 "kg a year",
-                main.kilograms(),
+                present,
                 LEAST_OUTPUT,
                 most,
                 Optional.of(
@@ -346,7 +349,7 @@ public final class Entries {
                                         + " energy recorded stay"
                                 : "heads, feed, energy and all else stay"),
                 other -> {
-                    double factor = other / main.kilograms();
+                    double factor = other / present;
                     List<Herd.Yield> yields = herd.yields().stream()
                             .map(yield -> yield.equals(main) ? new Herd.Yield(main.kind(), other) : yield)
                             .toList();
@@ -357,17 +360,8 @@ public final class Entries {
     }
 
     private static Herd.Cattle milking(Herd.Cattle cattle, double milk) {
-        EnergyNeed.Animal animal = cattle.animal();
         return new Herd.Cattle(
-                new EnergyNeed.Animal(
-                        animal.weight(),
-                        animal.matureWeight(),
-                        animal.gain(),
-                        milk,
-                        animal.fat(),
-                        animal.pregnant(),
-                        animal.workHours(),
-                        animal.digestibility()),
+                cattle.animal().milking(Amount.of(milk)),
                 cattle.activity(),
                 cattle.kind(),
                 cattle.conversion(),
@@ -381,7 +375,7 @@ public final class Entries {
                         "water",
                         "water",
                         "m3 a year",
-                        water,
+                        water.value(),
                         0,
                         MOST,
                         other -> notebook.with(records -> records.withWater(other))));
@@ -391,7 +385,7 @@ public final class Entries {
                 "all transport",
                 "tonne-km a year",
                 uses,
-                TransportUse::tonneKilometres,
+                use -> use.tonneKilometres().value(),
                 use -> true,
                 Entries::carrying,
                 (records, changed) -> records.withTransport(changed));
@@ -403,11 +397,14 @@ public final class Entries {
                         "transport by " + mode,
                         "tonne-km a year",
                         uses,
-                        TransportUse::tonneKilometres,
+                        use -> use.tonneKilometres().value(),
                         use -> use.mode().equals(mode),
                         Entries::carrying,
                         (records, changed) -> records.withTransport(changed)));
-        double area = books.buildingArea().orElse(0) + books.yardArea().orElse(0);
+        double area = books.buildingArea()
+                .orElse(Amount.ZERO)
+                .plus(books.yardArea().orElse(Amount.ZERO))
+                .value();
         if (area > 0) {
             single(
                     "land",
@@ -417,16 +414,17 @@ public final class Entries {
                     0,
                     MOST,
                     other -> notebook.with(records -> records.withAreas(
-                            times(books.buildingArea(), other / area), times(books.yardArea(), other / area))));
+                            books.buildingArea().map(part -> part.times(other / area)),
+                            books.yardArea().map(part -> part.times(other / area)))));
         }
     }
 
     private static TransportUse carrying(TransportUse use, double factor) {
-        return new TransportUse(use.mode(), use.tonneKilometres() * factor);
+        return new TransportUse(use.mode(), use.tonneKilometres().times(factor));
     }
 
-    private static OptionalDouble times(OptionalDouble value, double factor) {
-        return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
+    private static OptionalDouble number(Optional<Amount> amount) {
+        return amount.map(known -> OptionalDouble.of(known.value())).orElse(OptionalDouble.empty());
     }
 
     /** Changes one line of a list. */

@@ -280,6 +280,9 @@ final class TradeCheck {
 
     /** Without these two tables no number that was printed alone could be read. */
     private void spreadDefaults() {
+        if (!complete("default_spreads", "applies_to") || !complete("pedigree", "set", "criterion")) {
+            return;
+        }
         Set<String> defaults = new HashSet<>();
         rows("default_spreads").forEach(row -> defaults.add(row.text("applies_to")));
         for (String needed : List.of("result", "composition")) {

@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.quantity.Amount;
 
 /** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
 final class FeedBooks {
@@ -23,7 +23,7 @@ final class FeedBooks {
     private final Background background;
     private final Ledger ledger;
     private final Optional<String> region;
-    private double nitrogen;
+    private Amount nitrogen = Amount.ZERO;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
@@ -51,8 +51,8 @@ final class FeedBooks {
     }
 
     /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
-    OptionalDouble nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+    Optional<Amount> nitrogen() {
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen) : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -67,7 +67,7 @@ final class FeedBooks {
 
     private Optional<Term> dryMatter(FeedUse feed, Term mass) {
         if (feed.moisture().isPresent()) {
-            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
+            return Optional.of(mass.times(Amount.ONE.minus(feed.moisture().get())));
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
@@ -95,7 +95,7 @@ final class FeedBooks {
         nitrogenKnown = true;
         Term protein = base.get().times(background.fraction(row.orElseThrow()));
         ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
-        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
+        nitrogen = nitrogen.plus(protein.middle().over(PROTEIN_PER_NITROGEN));
     }
 
     private void legality(String ingredient) {
@@ -113,9 +113,10 @@ final class FeedBooks {
         }
     }
 
-    private void burden(FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, OptionalDouble own) {
+    private void burden(
+            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, Optional<Amount> own) {
         if (own.isPresent()) {
-            Term term = mass.times(own.getAsDouble());
+            Term term = mass.times(own.get());
             if (flux == Flux.CO2E) {
                 ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
             } else {
@@ -141,16 +142,16 @@ final class FeedBooks {
     /** What was fed elsewhere must now be replaced there: its burden comes along. */
     private void displaced(FeedUse feed, Term mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
-        Term replaced = mass.times(feed.displacedPerKilogram().orElse(1));
+        Term replaced = mass.times(feed.displacedPerKilogram().orElse(Amount.ONE));
         Optional<Term> dry =
                 background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
         FeedUse other = new FeedUse(
                 instead,
-                replaced.amount(),
-                OptionalDouble.empty(),
+                replaced.certain(),
                 Optional.empty(),
                 Optional.empty(),
-                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 FarmRecords.OwnFactors.NONE);
         published(other, replaced, dry, flux, indicator, Optional.empty());
     }

@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.HashMap;
 import java.util.Map;
 import org.scalepan.footprint.ChainStep;
+import org.scalepan.quantity.Amount;
 import org.scalepan.uncertainty.StandardNormal;
 
 /**
@@ -11,65 +12,85 @@ import org.scalepan.uncertainty.StandardNormal;
  * that stands in several lines is counted with the sum of its effects, as correlated inputs must be. The interval is
  * lognormal, so it never falls below zero.
  *
- * @param value the footprint with every factor at its central value
- * @param lnSd standard deviation of its logarithm
+ * @param middle the footprint with every factor at its central value
+ * @param spread standard deviation of its logarithm
  */
-public record FirstOrder(double value, double lnSd) {
+public record FirstOrder(Amount middle, Amount spread) {
 
     static FirstOrder of(SystemFootprint system) {
-        double sum = 0;
+        Amount sum = Amount.ZERO;
         Map<String, Effect> effects = new HashMap<>();
         for (Flow flow : system.counted()) {
-            double part = system.yearly(flow);
-            sum += part;
+            Amount part = system.yearly(flow);
+            sum = sum.plus(part);
             for (Term.Use use : flow.term().uses()) {
                 effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor()))
-                        .add(use.divides() ? -part : part);
+                        .add(part, use.divides());
             }
         }
-        double total = sum;
+        Amount total = sum;
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.Published published) {
                 Factor factor =
                         new Factor(published.row().id(), published.factor().reading());
-                effects.computeIfAbsent(factor.id(), id -> new Effect(factor))
-                        .add(published.upwards() ? total : -total);
+                effects.computeIfAbsent(factor.id(), id -> new Effect(factor)).add(total, !published.upwards());
             }
         }
-        double variance = 0;
+        Amount variance = Amount.ZERO;
         for (Effect effect : effects.values()) {
-            double relative = total == 0 ? 0 : effect.sum / total;
-            variance += relative * relative * effect.factor.lnSd() * effect.factor.lnSd();
+            Amount relative = total.isZero() ? Amount.ZERO : effect.sum.over(total);
+            variance = variance.plus(
+                    relative.times(relative).times(effect.factor.lnSd()).times(effect.factor.lnSd()));
         }
-        return new FirstOrder(system.central(), Math.sqrt(variance));
+        return new FirstOrder(system.middle(), variance.squareRoot());
+    }
+
+    /** The footprint with every factor at its central value, as a number. */
+    public double value() {
+        return middle.value();
+    }
+
+    /** Standard deviation of its logarithm, as a number. */
+    public double lnSd() {
+        return spread.value();
     }
 
     /** The lower end of the equal-tailed interval. */
     public double low(double coverage) {
+        return lower(coverage).value();
+    }
+
+    /** The same as an amount. */
+    public Amount lower(double coverage) {
         return bound(-StandardNormal.score((1 + coverage) / 2));
     }
 
     /** The upper end of the equal-tailed interval. */
     public double high(double coverage) {
+        return upper(coverage).value();
+    }
+
+    /** The same as an amount. */
+    public Amount upper(double coverage) {
         return bound(StandardNormal.score((1 + coverage) / 2));
     }
 
-    private double bound(double score) {
-        double stretched = StrictMath.exp(score * lnSd);
-        return value >= 0 ? value * stretched : value / stretched;
+    private Amount bound(double score) {
+        Amount stretched = spread.times(score).exponential();
+        return middle.isBelow(0) ? middle.over(stretched) : middle.times(stretched);
     }
 
     /** How a total changes with the logarithm of one factor. */
     private static final class Effect {
         private final Factor factor;
-        private double sum;
+        private Amount sum = Amount.ZERO;
 
         Effect(Factor factor) {
             this.factor = factor;
         }
 
-        void add(double part) {
-            sum += part;
+        void add(Amount part, boolean divides) {
+            sum = divides ? sum.minus(part) : sum.plus(part);
         }
     }
 }

@@ -1,16 +1,22 @@
 package org.scalepan.production;
 
 import java.util.List;
+import org.scalepan.quantity.Wording;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
  *
  * @param field the field, as in the request
- * @param filledWith the default in words
+ * @param filling the default in words
  * @param rows the rows of the library behind the default; empty when nothing is counted
  */
-public record Gap(String field, String filledWith, List<String> rows) {
+public record Gap(String field, Wording filling, List<String> rows) {
     public Gap {
         rows = List.copyOf(rows);
+    }
+
+    /** The default in words. */
+    public String filledWith() {
+        return filling.text();
     }
 }

@@ -71,7 +71,8 @@ public final class Quantiles {
         double place = (n - 1) * p;
         double part = place - (int) place;
         // Without a part the upper neighbour has no say, though it may be far away.
-        return part == 0 ? lower : lower * (1 - part) + upper * part;
+        // Rounding must not carry it past a neighbour: of draws that are all the same, every quantile is the same.
+        return part == 0 ? lower : Math.min(upper, Math.max(lower, lower * (1 - part) + upper * part));
     }
 
     /** For each probability the ranks of its two neighbours; after the last there is none but itself. */

@@ -3,12 +3,10 @@ package org.scalepan.web;
 import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -17,16 +15,16 @@ import java.util.Optional;
 final class BulkCsvRows implements BulkRows {
     static final int LONGEST_CELL = 100_000;
 
-    private final BulkQuestion question;
-    private final CsvReader<CsvRecord> reader;
-    private final Iterator<CsvRecord> records;
+    private final CsvReader<Cells> reader;
+    private final Iterator<Cells> records;
     private final FlatColumns columns;
+    private final PlannedAnswers answers;
+    private final TableRow row;
     private long number;
     private boolean broken;
 
     /** Reads the header; a wrong one is refused here, before any answer has begun. */
     BulkCsvRows(BulkQuestion question, Reader text, Csv.Style style) {
-        this.question = question;
         this.reader = CsvReader.builder()
                 .fieldSeparator(style.delimiter())
                 .commentStrategy(CommentStrategy.NONE)
@@ -34,15 +32,18 @@ final class BulkCsvRows implements BulkRows {
                 // A row of another length is told in its place, and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .ofCsvRecord(text);
+                .build(new Cells(), text);
         this.records = reader.iterator();
         try {
             if (!records.hasNext()) {
                 throw refused("the body is empty; the first line must name the columns");
             }
-            List<String> header = new ArrayList<>(records.next().getFields());
+            Cells cells = records.next();
+            List<String> header = cells.all();
             header.set(0, header.get(0).replaceFirst("^\uFEFF", ""));
             this.columns = FlatColumns.read(header, style.decimal());
+            this.answers = new PlannedAnswers(question);
+            this.row = new TableRow(question, columns, cells);
         } catch (CsvParseException | UncheckedIOException e) {
             throw refused(
                     "the header cannot be read as CSV in UTF-8 with cells of at most " + LONGEST_CELL + " characters");
@@ -62,7 +63,7 @@ final class BulkCsvRows implements BulkRows {
             if (!records.hasNext()) {
                 return Optional.empty();
             }
-            CsvRecord cells = records.next();
+            Cells cells = records.next();
             number++;
             return Optional.of(answer(cells));
         } catch (CsvParseException | UncheckedIOException e) {
@@ -74,14 +75,13 @@ final class BulkCsvRows implements BulkRows {
         }
     }
 
-    private BulkRow answer(CsvRecord cells) {
-        if (cells.getFieldCount() != columns.size()) {
+    private BulkRow answer(Cells cells) {
+        if (cells.width() != columns.size()) {
             return wrong(
                     number,
-                    "this row has " + cells.getFieldCount() + " cells; the header names " + columns.size()
-                            + " columns");
+                    "this row has " + cells.width() + " cells; the header names " + columns.size() + " columns");
         }
-        return question.answer(number, columns.row(cells.getFields()));
+        return answers.answer(number, row);
     }
 
     private static BulkRow wrong(long number, String message) {

@@ -1,7 +1,9 @@
 package org.scalepan.web;
 
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,11 +16,16 @@ import org.scalepan.production.Remark;
 /** One line of CSV for each row sent: figures with their intervals, and in the same line what is wrong with the row. */
 final class BulkCsvView implements BulkView {
     private final BulkQuestion question;
+    private final Csv.Style style;
+    private final ByteLines lines;
     private final Csv csv;
 
-    BulkCsvView(BulkQuestion question, Csv.Style style, Writer out) {
+    BulkCsvView(BulkQuestion question, Csv.Style style, OutputStream out) throws IOException {
         this.question = question;
-        this.csv = new Csv(style, header(question.rulers()), out);
+        this.style = style;
+        this.lines = new ByteLines(out);
+        this.csv = new Csv(style, header(question.rulers()), new OutputStreamWriter(lines, StandardCharsets.UTF_8));
+        csv.flush();
     }
 
     private static List<String> header(List<Ruler> rulers) {
@@ -32,7 +39,21 @@ final class BulkCsvView implements BulkView {
     }
 
     @Override
-    public void write(BulkRow row) {
+    public void write(BulkRow row) throws IOException {
+        if (row instanceof BulkRow.Alike alike) {
+            lines.number(alike.number());
+            lines.character(style.delimiter());
+            if (!lines.word(alike.name())) {
+                lines.text(style.cell(alike.name()));
+            }
+            alike.plan().pattern(style).write(alike.places(), style, lines);
+        } else {
+            cellByCell(row);
+        }
+        lines.sendIfFull();
+    }
+
+    private void cellByCell(BulkRow row) throws IOException {
         Csv.Line line = csv.line().text(Long.toString(row.number()));
         if (row instanceof BulkRow.Computed computed) {
             computed(line, computed);
@@ -48,6 +69,7 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.flaws().stream().map(BulkCsvView::told).collect(Collectors.joining("; ")));
         }
         line.end();
+        csv.flush();
     }
 
     private static String told(Problem.Flaw flaw) {
@@ -77,8 +99,7 @@ final class BulkCsvView implements BulkView {
             } else {
                 line.empty(3);
             }
-            line.text(quote.scope().indicator().unit() + " per "
-                    + quote.scope().per().words());
+            line.text(BulkRow.unit(quote.scope()));
             quote.missing()
                     .ifPresent(why -> missing.add(quote.scope().indicator().id() + ": " + why));
         }
@@ -90,6 +111,6 @@ final class BulkCsvView implements BulkView {
 
     @Override
     public void flush() throws IOException {
-        csv.flush();
+        lines.send();
     }
 }

@@ -1,7 +1,6 @@
 package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
@@ -13,13 +12,19 @@ final class BulkJsonRows implements BulkRows {
     static final int LONGEST_LINE = 100_000;
 
     private final BulkQuestion question;
-    private final BufferedReader reader;
+    private final Reader reader;
+    private final LongLines lines;
+    private final PlannedAnswers answers;
+    private final WordNumbers words = new WordNumbers();
+    private final RowShape shape = new RowShape();
     private long number;
     private boolean broken;
 
     BulkJsonRows(BulkQuestion question, Reader text) {
         this.question = question;
-        this.reader = new BufferedReader(text);
+        this.reader = text;
+        this.lines = new LongLines(text, LONGEST_LINE);
+        this.answers = new PlannedAnswers(question);
     }
 
     @Override
@@ -28,9 +33,9 @@ final class BulkJsonRows implements BulkRows {
             return Optional.empty();
         }
         try {
-            Optional<String> line = line();
+            Optional<String> line = lines.next();
             while (line.isPresent() && line.get().isBlank()) {
-                line = line();
+                line = lines.next();
             }
             return line.map(this::answer);
         } catch (CharacterCodingException e) {
@@ -50,28 +55,12 @@ final class BulkJsonRows implements BulkRows {
         } catch (Refused refused) {
             return new BulkRow.Wrong(number, Optional.empty(), refused.problem().errors());
         }
-        return question.answer(number, records);
+        return answers.answer(number, new LineRow(question, records, words, shape));
     }
 
     private BulkRow wrong(String message) {
         number++;
         return new BulkRow.Wrong(number, Optional.empty(), List.of(Problem.Flaw.at("", message, List.of(), List.of())));
-    }
-
-    /** A line without its end; of a line that is too long one character more than the limit, the rest is skipped. */
-    private Optional<String> line() throws IOException {
-        StringBuilder line = new StringBuilder();
-        int character = reader.read();
-        if (character < 0) {
-            return Optional.empty();
-        }
-        while (character >= 0 && character != '\n') {
-            if (line.length() <= LONGEST_LINE) {
-                line.append((char) character);
-            }
-            character = reader.read();
-        }
-        return Optional.of(line.toString());
     }
 
     @Override

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.Writer;
+import org.scalepan.ask.SystemPlan;
 import org.scalepan.ask.SystemQuote;
 import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
+import org.scalepan.production.Scope;
 
 /** One JSON object a line for each row sent. */
 final class BulkJsonView implements BulkView {
@@ -24,6 +26,8 @@ final class BulkJsonView implements BulkView {
         node.put("row", row.number());
         if (row instanceof BulkRow.Computed computed) {
             computed(node, computed);
+        } else if (row instanceof BulkRow.Alike alike) {
+            alike(node, alike);
         } else if (row instanceof BulkRow.Wrong wrong) {
             wrong.name().ifPresent(name -> node.put("name", name));
             node.put("status", "wrong");
@@ -53,17 +57,47 @@ final class BulkJsonView implements BulkView {
                         remark -> remarks.addObject().put("code", remark.code()).put("text", remark.text()));
     }
 
-    private ObjectNode footprint(SystemQuote quote) {
-        ObjectNode node = Json.object();
-        node.put("indicator", quote.scope().indicator().id());
-        node.put("per", quote.scope().per().id());
-        node.put("boundary", quote.scope().boundary());
-        if (quote.scope().indicator().isWarming()) {
-            node.put("gwp", quote.scope().gwp().id());
+    private static void alike(ObjectNode node, BulkRow.Alike row) {
+        SystemPlan plan = row.plan().system();
+        node.put("name", row.name());
+        node.put("product", plan.product());
+        node.put("form", plan.form());
+        node.put("status", BulkRow.status(plan));
+        ArrayNode footprints = node.putArray("footprints");
+        for (SystemPlan.Indicated indicated : plan.indicated()) {
+            ObjectNode footprint = ruled(indicated.scope());
+            if (indicated.missing().isEmpty()) {
+                figures(
+                        footprint,
+                        indicated.value(plan.plan(), row.places()),
+                        indicated.low(plan.plan(), row.places()),
+                        indicated.high(plan.plan(), row.places()));
+            }
+            Json.put(footprint, "reason", indicated.missing());
+            footprints.add(footprint);
         }
-        node.put(
-                "unit",
-                quote.scope().indicator().unit() + " per " + quote.scope().per().words());
+        node.set("gaps", Json.texts(plan.gaps()));
+        ArrayNode remarks = node.putArray("remarks");
+        plan.remarks()
+                .forEach(remark -> remarks.addObject()
+                        .put("code", remark.code())
+                        .put("text", remark.text(plan.plan(), row.places())));
+    }
+
+    private static ObjectNode ruled(Scope scope) {
+        ObjectNode node = Json.object();
+        node.put("indicator", scope.indicator().id());
+        node.put("per", scope.per().id());
+        node.put("boundary", scope.boundary());
+        if (scope.indicator().isWarming()) {
+            node.put("gwp", scope.gwp().id());
+        }
+        node.put("unit", BulkRow.unit(scope));
+        return node;
+    }
+
+    private ObjectNode footprint(SystemQuote quote) {
+        ObjectNode node = ruled(quote.scope());
         if (quote.summary().isPresent()) {
             var summary = quote.summary().get();
             figures(node, summary.median(), summary.low(), summary.high());

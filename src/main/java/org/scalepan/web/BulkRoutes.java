@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,7 +85,7 @@ final class BulkRoutes {
         }
     }
 
-    private BulkQuestion question(Parameters parameters) {
+    BulkQuestion question(Parameters parameters) {
         List<String> indicators = parameters.someOf(
                 "indicators",
                 FootprintRoutes.INDICATORS,
@@ -156,8 +155,10 @@ final class BulkRoutes {
     private static void write(BulkQuestion question, Csv.Style style, boolean table, BulkRows rows, OutputStream out)
             throws IOException {
         try (rows) {
-            Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-            BulkView view = table ? new BulkCsvView(question, style, text) : new BulkJsonView(question, text);
+            BulkView view = table
+                    ? new BulkCsvView(question, style, out)
+                    : new BulkJsonView(
+                            question, new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)));
             long flushed = System.nanoTime();
             for (Optional<BulkRow> row = rows.next(); row.isPresent(); row = rows.next()) {
                 view.write(row.get());
@@ -168,7 +169,6 @@ final class BulkRoutes {
                 }
             }
             view.flush();
-            text.flush();
         }
     }
 

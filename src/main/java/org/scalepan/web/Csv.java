@@ -48,6 +48,18 @@ final class Csv {
                     .isPresent();
             return new Style(delimiter.equals("tab") ? '\t' : delimiter.charAt(0), decimal.charAt(0), mark);
         }
+
+        /** A text as it stands in a cell: guarded, and in quotes where it needs them. */
+        String cell(String text) {
+            StringWriter line = new StringWriter();
+            CsvWriter.builder()
+                    .fieldSeparator(delimiter)
+                    .lineDelimiter(LineDelimiter.LF)
+                    .bufferSize(0)
+                    .build(line)
+                    .writeRecord("", FormulaGuard.guarded(text));
+            return line.toString().substring(1, line.toString().length() - 1);
+        }
     }
 
     Csv(Style style, List<String> header) {

@@ -99,7 +99,6 @@ final class FlatColumns {
             "cattle.methane_conversion_percent",
             "cattle.crude_protein_percent");
     private static final Pattern COUNTED = Pattern.compile("([a-z_]+)\\.([1-9]\\d{0,2})\\.([a-z_]+)");
-    private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
 
     private final List<Column> columns;
     private final char decimal;
@@ -173,6 +172,35 @@ final class FlatColumns {
         return columns.size();
     }
 
+    /** What a column holds. */
+    enum Holds {
+        /** A number. */
+        AMOUNT,
+        /** A word that decides how the row is computed. */
+        WORD,
+        /** The name of the farm, which decides nothing. */
+        NAME
+    }
+
+    Holds holds(int column) {
+        Column one = columns.get(column);
+        return one.number() ? Holds.AMOUNT : one.name().equals("name") ? Holds.NAME : Holds.WORD;
+    }
+
+    char decimal() {
+        return decimal;
+    }
+
+    /** Which column has a name; a name that none has is a fault of this program. */
+    int named(String name) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("no column is named " + name);
+    }
+
     /** Turns the cells of a row into records; an empty cell is a field that is not given. */
     FlatRow row(List<String> cells) {
         ObjectNode records = Json.object();
@@ -189,8 +217,7 @@ final class FlatColumns {
             if (!column.number()) {
                 owner.put(column.field(), cell);
             } else {
-                String digits = decimal == '.' ? cell : cell.indexOf('.') >= 0 ? "" : cell.replace(decimal, '.');
-                double value = DECIMAL.matcher(digits).matches() ? Double.parseDouble(digits) : Double.NaN;
+                double value = CellNumber.read(cell, decimal);
                 if (Double.isFinite(value)) {
                     owner.put(column.field(), value);
                 } else {

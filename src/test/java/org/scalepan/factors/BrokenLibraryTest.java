@@ -218,6 +218,21 @@ class BrokenLibraryTest {
         copy.assertFaults(place + ": reliability is " + score + "; it must be " + right);
     }
 
+    /** Found by the fuzzer: the rule that every criterion has its factors fell over a row that names none. */
+    @ParameterizedTest
+    @CsvSource({
+        "pedigree.csv, frischknecht-2005.reliability.2, criterion",
+        "pedigree.csv, frischknecht-2005.reliability.2, set",
+        "default_spreads.csv, composition.default, applies_to"
+    })
+    void a_rule_about_a_table_is_passed_over_where_a_cell_that_it_reads_is_empty(
+            String file, String row, String column) {
+        String place = copy.set(file, row, column, "");
+
+        assertEquals(1, copy.faults().size(), () -> copy.faults().toString());
+        assertTrue(copy.faults().get(0).startsWith(place), () -> copy.faults().toString());
+    }
+
     @Test
     void an_unknown_check_grade_is_refused_with_the_known_ones() {
         String place = copy.set(RESULTS, MEALWORM_GHG, "check", "seen");

@@ -4,18 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
-import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.Burden;
+import org.scalepan.quantity.Amount;
 
 /** What a farm feeds: mass, dry matter, and the burden that comes with it. */
 class FeedTest {
@@ -262,11 +260,11 @@ class FeedTest {
     void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_told_otherwise() {
         FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
                 "cassava-peel",
-                1000,
-                java.util.OptionalDouble.empty(),
-                java.util.Optional.of(Burden.DISPLACED),
-                java.util.Optional.of("maize"),
-                java.util.OptionalDouble.empty(),
+                Amount.of(1000),
+                Optional.empty(),
+                Optional.of(Burden.DISPLACED),
+                Optional.of("maize"),
+                Optional.empty(),
                 FarmRecords.OwnFactors.NONE);
 
         assertEquals(
@@ -279,10 +277,10 @@ class FeedTest {
     @Test
     void energy_and_water_of_feed_count_where_the_grower_brings_them_along() {
         FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
-                java.util.OptionalDouble.of(0.1),
-                java.util.OptionalDouble.of(0.5),
-                java.util.OptionalDouble.of(3),
-                java.util.OptionalDouble.of(0.02));
+                Optional.of(Amount.of(0.1)),
+                Optional.of(Amount.of(0.5)),
+                Optional.of(Amount.of(3)),
+                Optional.of(Amount.of(0.02)));
         FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();
         Inventory inventory = fed(new Fed(new FarmRecords.FeedUse(
                         bran.ingredient(),
@@ -323,9 +321,9 @@ class FeedTest {
     @ParameterizedTest
     @CsvSource({"economic, ECONOMIC", "mass, MASS", "burden-free, BURDEN_FREE", "displaced, DISPLACED"})
     void a_burden_has_the_name_under_which_it_is_asked_for(String id, Burden burden) {
-        assertEquals(java.util.Optional.of(burden), Burden.of(id));
+        assertEquals(Optional.of(burden), Burden.of(id));
         assertEquals(id, burden.id());
-        assertEquals(java.util.Optional.empty(), Burden.of("heavy"));
+        assertEquals(Optional.empty(), Burden.of("heavy"));
     }
 
     @Test

@@ -147,8 +147,8 @@ class PropagationTest {
 
     /** The protein of mealworms, as the chain of units reads it (18.7 %, Finke 2002, without a printed spread). */
     private static Factor protein() {
-        ChainStep.Published step = (ChainStep.Published)
-                carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
+        ChainStep.Published step =
+                (ChainStep.Published) carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
                         .chain()
                         .get(0);
         return new Factor(step.row().id(), step.factor().reading());
@@ -169,10 +169,10 @@ class PropagationTest {
     /** Guidelines: inputs that are one and the same are correlated; here they cancel, whichever way the chain is walked. */
     @Test
     void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
-        SystemFootprint down =
-                carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(3).times(protein()));
-        SystemFootprint up =
-                carried(FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, Term.of(3).over(protein()));
+        SystemFootprint down = carried(
+                FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(3).times(protein()));
+        SystemFootprint up = carried(
+                FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, Term.of(3).over(protein()));
 
         assertEquals(0, down.firstOrder().lnSd(), 1e-12);
         assertEquals(3, down.firstOrder().value(), 1e-6);

@@ -225,8 +225,7 @@ class SystemFootprintTest {
             ledger.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, Term.of(2));
             ledger.flow(Stage.SITE, "yard", Flux.LAND, Term.of(7));
         });
-        Footprint gases =
-                Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new DrawBook(1, 3));
+        Footprint gases = Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new DrawBook(1, 3));
         Footprint ground =
                 Tally.of(LIBRARY, inventory).indicator("land").system().footprint(new DrawBook(1, 3));
 

@@ -42,6 +42,20 @@ class QuantilesTest {
     }
 
     @Test
+    void rounding_carries_no_quantile_past_the_draws_about_it() {
+        double same = 7.457031;
+        for (int i = 0; i < 2000; i++) {
+            double[] draws = new double[1000];
+            java.util.Arrays.fill(draws, same);
+            double[] quantiles = Quantiles.of(draws, 0.05, 0.469, 0.5, 0.531, 0.95);
+            for (double quantile : quantiles) {
+                assertEquals(same, quantile, 0.0);
+            }
+            same = Math.nextUp(same) * 1.0007;
+        }
+    }
+
+    @Test
     void the_draws_are_left_as_they_are() {
         double[] draws = Draws.scores("untouched", 1, 1_000);
         double[] before = draws.clone();

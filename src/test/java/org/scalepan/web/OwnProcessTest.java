@@ -74,7 +74,8 @@ class OwnProcessTest {
             while (files(temporary).isEmpty()) {
                 Thread.sleep(5);
             }
-            process.destroy();
+            // Not process.destroy(), which also closes what the process says.
+            process.toHandle().destroy();
 
             Reply finished = underWay.join();
             assertEquals(200, finished.status(), finished::body);

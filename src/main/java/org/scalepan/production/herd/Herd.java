@@ -2,8 +2,8 @@ package org.scalepan.production.herd;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.production.FarmRecords;
+import org.scalepan.quantity.Amount;
 
 /**
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
@@ -25,7 +25,7 @@ public record Herd(
         Optional<String> ipccRegion,
         String productivity,
         Optional<String> climate,
-        double heads,
+        Amount heads,
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
@@ -44,7 +44,17 @@ public record Herd(
     /** The same herd with another number of heads. */
     public Herd withHeads(double other) {
         return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product);
+                records,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                Amount.of(other),
+                yields,
+                manure,
+                cattle,
+                product);
     }
 
     /** The same herd with other yields, and cattle that give them. */
@@ -70,7 +80,11 @@ public record Herd(
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
-    public record Yield(Kind kind, double kilograms) {}
+    public record Yield(Kind kind, Amount kilograms) {
+        public Yield(Kind kind, double kilograms) {
+            this(kind, Amount.of(kilograms));
+        }
+    }
 
     /** Kinds of yield. */
     public enum Kind {
@@ -84,7 +98,11 @@ public record Herd(
      *
      * @param system id of {@code ipcc_terms}
      */
-    public record ManureShare(String system, double share) {}
+    public record ManureShare(String system, Amount share) {
+        public ManureShare(String system, double share) {
+            this(system, Amount.of(share));
+        }
+    }
 
     /**
      * Tier 2 for cattle and buffalo.
@@ -95,9 +113,9 @@ public record Herd(
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
     public record Cattle(
-            EnergyNeed.Animal animal,
+            HeadRecords animal,
             String activity,
             String kind,
-            OptionalDouble conversion,
-            OptionalDouble crudeProtein) {}
+            Optional<Amount> conversion,
+            Optional<Amount> crudeProtein) {}
 }

@@ -1,6 +1,5 @@
 package org.scalepan.production.herd;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +13,8 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Output;
+import org.scalepan.quantity.Amount;
+import org.scalepan.quantity.Wording;
 
 /** What a herd gives, and which part of the burden rests on the product asked about. */
 public final class HerdOutput {
@@ -59,20 +60,21 @@ public final class HerdOutput {
                 .flatMap(id -> parts.stream()
                         .filter(part -> part.product().id().equals(id))
                         .findFirst())
-                .orElseGet(() -> parts.stream()
-                        .max(Comparator.comparingDouble(Part::protein))
-                        .orElseThrow());
-        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
-        double all = parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
-        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
+                .orElseGet(() -> parts.stream().max(HerdOutput::byProtein).orElseThrow());
+        boolean byProtein = parts.stream().allMatch(part -> part.protein().isAbove(0));
+        Amount all =
+                Amount.sum(parts.stream().map(part -> part.weight(byProtein)).toList());
+        Amount share = parts.size() == 1 ? Amount.ONE : main.weight(byProtein).over(all);
         if (parts.size() > 1) {
             ledger.gap(
                     "allocation",
-                    "by %s: %.0f %% of the burden rests on %s"
-                            .formatted(
-                                    byProtein ? "protein" : "mass",
-                                    100 * share,
-                                    main.product().id()));
+                    Wording.of(
+                            told -> "by %s: %.0f %% of the burden rests on %s"
+                                    .formatted(
+                                            byProtein ? "protein" : "mass",
+                                            100 * told[0],
+                                            main.product().id()),
+                            share));
         }
         return new Output(
                 main.product(),
@@ -83,8 +85,15 @@ public final class HerdOutput {
                 parts.size() == 1 ? "none" : byProtein ? "protein" : "mass");
     }
 
-    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
-        double weight(boolean byProtein) {
+    private static int byProtein(Part one, Part other) {
+        if (one.protein().isBelow(other.protein())) {
+            return -1;
+        }
+        return one.protein().isAbove(other.protein()) ? 1 : 0;
+    }
+
+    private record Part(Product product, FunctionalUnit unit, Amount kilograms, Amount protein) {
+        Amount weight(boolean byProtein) {
             return byProtein ? protein : kilograms;
         }
     }
@@ -99,7 +108,7 @@ public final class HerdOutput {
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
+        return new Part(product, unit, yield.kilograms(), yield.kilograms().times(proteinShare(product, unit)));
     }
 
     private double proteinShare(Product product, FunctionalUnit unit) {

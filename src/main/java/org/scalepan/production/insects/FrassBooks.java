@@ -2,7 +2,6 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Background;
@@ -13,6 +12,7 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
+import org.scalepan.quantity.Amount;
 
 /**
  * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
@@ -25,17 +25,17 @@ final class FrassBooks {
     private final Background background;
     private final InsectFarm farm;
     private final Ledger ledger;
-    private final OptionalDouble feedNitrogen;
+    private final Optional<Amount> feedNitrogen;
     private final List<String> unknown;
-    private final OptionalDouble larvalNitrogen;
+    private final Optional<Amount> larvalNitrogen;
 
     FrassBooks(
             Library library,
             InsectFarm farm,
             Ledger ledger,
-            OptionalDouble feedNitrogen,
+            Optional<Amount> feedNitrogen,
             List<String> unknown,
-            OptionalDouble larvalNitrogen) {
+            Optional<Amount> larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
         this.farm = farm;
@@ -46,25 +46,25 @@ final class FrassBooks {
     }
 
     void book() {
-        OptionalDouble nitrogen = nitrogen();
+        Optional<Amount> nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
             ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
-        if (recorded() && nitrogen.getAsDouble() == 0) {
+        if (recorded() && nitrogen.get().isZero()) {
             return;
         }
-        if (nitrogen.getAsDouble() <= 0 && !unknown.isEmpty()) {
+        if (!nitrogen.get().isAbove(0) && !unknown.isEmpty()) {
             // What is not known of the feed may well hold what the larvae hold.
             return;
         }
-        if (nitrogen.getAsDouble() <= 0) {
+        if (!nitrogen.get().isAbove(0)) {
             ledger.remark(
                     Remark.AGAINST_PHYSICS,
                     "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
             return;
         }
-        Term n = Term.of(nitrogen.getAsDouble());
+        Term n = Term.of(nitrogen.get());
         boolean stored = farm.frass()
                 .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
                 .orElse(true);
@@ -80,17 +80,15 @@ final class FrassBooks {
 
     /** True when the grower weighed the frass, be it as none. */
     private boolean recorded() {
-        return farm.frass()
-                .flatMap(frass -> frass.kilograms().stream().boxed().findFirst())
-                .isPresent();
+        return farm.frass().flatMap(InsectFarm.Frass::kilograms).isPresent();
     }
 
-    private OptionalDouble nitrogen() {
+    private Optional<Amount> nitrogen() {
         Optional<InsectFarm.Frass> frass = farm.frass();
         if (frass.isPresent() && frass.get().kilograms().isPresent()) {
-            double kilograms = frass.get().kilograms().getAsDouble();
+            Amount kilograms = frass.get().kilograms().get();
             if (frass.get().nitrogen().isPresent()) {
-                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
+                return Optional.of(kilograms.times(frass.get().nitrogen().get()));
             }
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
@@ -99,19 +97,19 @@ final class FrassBooks {
                         "frass/nitrogen",
                         "the published nitrogen of this species' frass",
                         row.get().id());
-                return OptionalDouble.of(
-                        kilograms * background.fraction(row.get()).central());
+                return Optional.of(
+                        kilograms.times(background.fraction(row.get()).central()));
             }
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
         ledger.gap(
                 frass.isPresent() ? "frass/nitrogen" : "frass",
                 "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
                         + open);
-        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
+        return Optional.of(feedNitrogen.get().minus(larvalNitrogen.get()));
     }
 
     private void credit(Term n) {

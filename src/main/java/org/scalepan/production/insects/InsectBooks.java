@@ -3,7 +3,6 @@ package org.scalepan.production.insects;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
@@ -19,6 +18,7 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
+import org.scalepan.quantity.Amount;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.SpreadReading;
 
@@ -58,13 +58,14 @@ public final class InsectBooks {
     }
 
     private Output output() {
-        double kept = farm.keptForBreeding().orElse(0);
+        Amount kept = farm.keptForBreeding().orElse(Amount.ZERO);
         if (farm.keptForBreeding().isEmpty()) {
             ledger.gap("kept_for_breeding", "0: the whole harvest is counted as sold");
         }
         boolean live = farm.sold().isEmpty();
-        double amount =
-                live ? farm.harvest().kilograms() * (1 - kept) : farm.sold().getAsDouble();
+        Amount amount = live
+                ? farm.harvest().kilograms().times(Amount.ONE.minus(kept))
+                : farm.sold().get();
         return new Output(
                 farm.product(),
                 farm.form(),
@@ -75,28 +76,30 @@ public final class InsectBooks {
     }
 
     /** The part of the burden that the product carries beside its co-products. */
-    private double share(double amount) {
+    private Amount share(Amount amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty() || farm.coProductRule() == InsectFarm.CoProductRule.NONE) {
             if (!others.isEmpty()) {
                 ledger.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
             }
-            return 1;
+            return Amount.ONE;
         }
         boolean byPrice = farm.coProductRule() == InsectFarm.CoProductRule.ECONOMIC;
-        double own = amount * (byPrice ? farm.price().orElseThrow() : 1);
-        double all = own;
+        Amount own = byPrice ? amount.times(farm.price().orElseThrow()) : amount;
+        Amount all = own;
         for (CoProduct other : others) {
-            all += other.kilograms() * (byPrice ? other.price().orElseThrow() : 1);
+            all = all.plus(byPrice ? other.kilograms().times(other.price().orElseThrow()) : other.kilograms());
         }
-        return own / all;
+        return own.over(all);
     }
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
             ledger.gap("mortality", "0: the harvest is counted as all that grew");
         }
-        double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
+        Amount gain = farm.harvest()
+                .kilograms()
+                .over(Amount.ONE.minus(farm.mortality().orElse(Amount.ZERO)));
         Optional<PublishedResult> own = directGases().stream()
                 .filter(result -> result.product().equals(farm.product().id()))
                 .min(Comparator.comparing(result -> !result.per().equals("kg-live")));
@@ -123,7 +126,7 @@ public final class InsectBooks {
                 all.stream().map(PublishedResult::id).toArray(String[]::new));
     }
 
-    private void measured(PublishedResult result, double gain) {
+    private void measured(PublishedResult result, Amount gain) {
         Factor gases = new Factor(
                 result.finding(),
                 SpreadReading.read(result.printed(), library.spreadDefaults().result()),
@@ -174,23 +177,21 @@ public final class InsectBooks {
                                 row.printed(), library.spreadDefaults().composition())));
     }
 
-    private OptionalDouble larvalNitrogen() {
+    private Optional<Amount> larvalNitrogen() {
         return composition("protein", "kg-edible")
-                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central() / PROTEIN_PER_NITROGEN))
-                .orElse(OptionalDouble.empty());
+                .map(share -> farm.harvest().kilograms().times(share.central()).over(PROTEIN_PER_NITROGEN));
     }
 
-    private OptionalDouble dryMatterOfHarvest() {
+    private Optional<Amount> dryMatterOfHarvest() {
         return composition("dry-matter", "kg-edible")
-                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central()))
-                .orElse(OptionalDouble.empty());
+                .map(share -> farm.harvest().kilograms().times(share.central()));
     }
 
     private void process(InsectFarm.Processing processing) {
         if (processing.energy().isPresent()) {
             books.heat(
                     processing.carrier(),
-                    Term.of(processing.water() * processing.energy().getAsDouble() * MJ_PER_KWH));
+                    Term.of(processing.water().times(processing.energy().get()).times(MJ_PER_KWH)));
             return;
         }
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
