@@ -205,14 +205,23 @@ class BriefTest {
                 "/v1/brief?products=mealworm&against=beef&accessed=yesterday",
                 "/v1/brief?products=mealworm&against=beef&style=footnotes",
                 "/v1/brief?products=mealworm&against=beef&times_less=0",
-                "/v1/brief?products=mealworm&against=beef&format=pdf",
-                "/v1/brief?products=mealworm,beef,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef"
+                "/v1/brief?products=mealworm&against=beef&format=pdf"
             })
     void a_wrong_question_is_refused(String question) {
         Reply reply = Reply.to(question);
 
         assertEquals(400, reply.status(), reply.body());
         assertFalse(reply.json().path("errors").isEmpty());
+    }
+
+    @Test
+    void more_products_than_a_page_holds_are_refused_with_the_limit() {
+        Reply reply = Reply.to("/v1/brief?products=mealworm,beef,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
+
+        assertEquals(422, reply.status(), reply.body());
+        assertEquals(
+                "products has 9 entries; at most 8 are allowed",
+                reply.json().path("detail").asText());
     }
 
     @Test

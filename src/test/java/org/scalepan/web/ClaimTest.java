@@ -100,7 +100,6 @@ class ClaimTest {
                 "/v1/claim?product=mealworm&reference=beef&times_less=2&percent_less=50",
                 "/v1/claim?product=mealworm&none=no",
                 "/v1/claim?product=meelworm&reference=beef&times_less=2",
-                "/v1/claim?product=insects&reference=beef&times_less=2&draws=200000",
                 "/v1/claim?text=insects%20emit%20less%20than%20meat",
                 "/v1/claim?text=insects%20emit%20less%20than%20beef&times_less=3"
             })
@@ -109,6 +108,15 @@ class ClaimTest {
 
         assertEquals(400, reply.status(), reply.body());
         assertFalse(reply.json().path("errors").isEmpty());
+    }
+
+    @Test
+    void a_claim_on_all_insects_with_more_draws_than_are_made_for_it_is_refused_with_the_most_that_are() {
+        Reply reply = Reply.to("/v1/claim?product=insects&reference=beef&times_less=2&draws=200000");
+
+        assertEquals(422, reply.status(), reply.body());
+        String detail = reply.json().path("detail").asText();
+        assertTrue(detail.matches("draws may be at most \\d+ for the \\d+ footprints of this claim.*"), detail);
     }
 
     @Test

@@ -27,7 +27,7 @@ class OwnProcessTest {
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
     /** Some seconds of work, and less than is waited for. */
-    private static final int ROWS = 400;
+    private static final int ROWS = 2_000;
 
     @TempDir
     private Path folder;
@@ -71,9 +71,10 @@ class OwnProcessTest {
             sendWhatIsNobodysBusiness(here);
             CompletableFuture<Reply> underWay = CompletableFuture.supplyAsync(
                     () -> rows(here, FARM.repeat(ROWS)), task -> new Thread(task).start());
-            while (files(temporary).isEmpty()) {
+            while (files(temporary).isEmpty() && !underWay.isDone()) {
                 Thread.sleep(5);
             }
+            assertFalse(underWay.isDone(), "there is still an answer to finish");
             // Not process.destroy(), which also closes what the process says.
             process.toHandle().destroy();
 
