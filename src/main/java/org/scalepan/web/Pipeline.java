@@ -233,19 +233,18 @@ final class Pipeline {
             out.close();
         } catch (IOException e) {
             LOG.debug("the client of {} went away", route.path(), e);
-            breakOff(context);
+            breakOff(context, e);
         } catch (RuntimeException e) {
             LOG.error("rows of {} broken off", route.path(), e);
-            breakOff(context);
+            breakOff(context, e);
         }
     }
 
-    private static void breakOff(Context context) {
-        ServletContextRequest.getServletContextRequest(context.req())
-                .getConnectionMetaData()
-                .getConnection()
-                .getEndPoint()
-                .close();
+    /** Closes the connection, and tells the server that nothing more comes: it would otherwise wait for the end when it is to stop. */
+    private static void breakOff(Context context, Exception why) {
+        ServletContextRequest request = ServletContextRequest.getServletContextRequest(context.req());
+        request.getServletChannel().abort(why);
+        request.getConnectionMetaData().getConnection().getEndPoint().close();
     }
 
     private static String cacheControl(Route route, boolean pinned) {

@@ -86,7 +86,8 @@ class RefusalTest {
         assertEquals("application/problem+json", reply.header("Content-Type").orElse("none"));
         assertEquals(status, problem.path("status").asInt());
         assertTrue(problem.path("type").asText().startsWith("/problems/"), reply.body());
-        assertEquals("/problems/malformed-request", problem.path("type").asText(), "the fault is the client's");
+        String kind = status == 414 || status == 431 ? "/problems/beyond-limits" : "/problems/malformed-request";
+        assertEquals(kind, problem.path("type").asText(), "the fault is the client's");
         assertFalse(reply.body().contains("etc"), "what was asked is not repeated");
     }
 

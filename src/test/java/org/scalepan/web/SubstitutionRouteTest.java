@@ -68,6 +68,10 @@ class SubstitutionRouteTest {
     private static List<String> pointers(String body) {
         Reply reply = ask(body);
         assertEquals(400, reply.status(), reply::body);
+        return pointers(reply);
+    }
+
+    private static List<String> pointers(Reply reply) {
         List<String> pointers = new ArrayList<>();
         reply.json()
                 .path("errors")
@@ -246,13 +250,20 @@ class SubstitutionRouteTest {
                 "{'meals_per_year': 5, 'grams_per_meal': 10} | /grams_per_meal",
                 "{'alternatives': ['fishmeal']} | /alternatives",
                 "{'indicators': ['carbon']} | /indicators",
-                "{'draws': 200000, 'indicators': ['ghg', 'land', 'energy']} | /draws",
                 "{'inclusion_percent': 10} | /inclusion_percent"
             })
     void what_is_wrong_is_refused_in_its_place(String changes, String pointer) {
         List<String> pointers = pointers(few(changes.replace('\'', '"')));
 
         assertTrue(pointers.contains(pointer), () -> changes + " is refused at " + pointers);
+    }
+
+    @Test
+    void more_draws_than_are_made_for_so_many_indicators_are_too_much_and_no_slip() {
+        Reply reply = ask(few("{\"draws\": 200000, \"indicators\": [\"ghg\", \"land\", \"energy\"]}"));
+
+        assertEquals(422, reply.status(), reply::body);
+        assertEquals(List.of("/draws"), pointers(reply));
     }
 
     @Test
