@@ -166,7 +166,7 @@ export default {
     sentence: "{name}, by its own records: {value} {unit} of {product} ({interval}; 90 % interval), {boundary}.",
     "sentence-besides": "That is {besides}.",
     "sentence-beside": "{times} than {product} ({interval}; {kind})",
-    "sentence-lower": "It is a lower bound: something usual is not counted.",
+    "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",
     lower: "At least this much: something usual is not counted (see below).",

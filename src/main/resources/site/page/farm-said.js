@@ -58,7 +58,7 @@ export function sentence(found, { farm, product, lower, version }) {
     t("farm.sentence", { name: farm, product, boundary: name("boundary", found.boundary), value: figure(found.footprint.median),
       interval: interval(found.footprint.low, found.footprint.high), unit: unit(found.indicator, found.per) }),
     besides.length ? t("farm.sentence-besides", { besides: besides.join("; ") }) : "",
-    lower ? t("farm.sentence-lower") : "",
+    lower ? t("farm.sentence-lower", { name: farm }) : "",
     t("farm.sentence-by", { version }),
   ].filter(Boolean).join(" ");
 }

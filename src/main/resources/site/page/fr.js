@@ -164,7 +164,7 @@ export default {
     sentence: "{name}, d’après son carnet : {value} {unit} ({product} ; {interval}, intervalle à 90 %), {boundary}.",
     "sentence-besides": "C’est {besides}.",
     "sentence-beside": "{times} que {product} ({interval} ; {kind})",
-    "sentence-lower": "C’est un minimum : quelque chose d’habituel n’est pas compté.",
+    "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",
     lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas).",

@@ -58,6 +58,11 @@ public record Quote(
         return studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
     }
 
+    @Override
+    public boolean isLowerBound() {
+        return false;
+    }
+
     /** How many studies speak. */
     public int studies() {
         return evidence instanceof Evidence.Some some ? some.studies().size() : 0;

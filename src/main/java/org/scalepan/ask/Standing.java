@@ -33,7 +33,10 @@ public sealed interface Standing permits Quote, SystemQuote {
 
     /**
      * True when a likelihood may be said of the figure: enough studies stand behind it whose numbers were seen, be it quoted
-     * elsewhere. What is computed from records speaks for that farm alone and needs no others.
+     * elsewhere. What is computed from records speaks for that farm alone and needs no others, but it must count all that is usual.
      */
     boolean bearsLikelihood();
+
+    /** True when the true figure is higher, because something usual is not counted. */
+    boolean isLowerBound();
 }

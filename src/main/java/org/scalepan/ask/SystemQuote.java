@@ -46,7 +46,12 @@ public record SystemQuote(
 
     @Override
     public boolean bearsLikelihood() {
-        return true;
+        return !isLowerBound();
+    }
+
+    @Override
+    public boolean isLowerBound() {
+        return inventory.isLowerBound();
     }
 
     static SystemQuote of(

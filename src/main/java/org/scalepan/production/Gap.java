@@ -15,6 +15,11 @@ public record Gap(String field, Wording filling, List<String> rows) {
         rows = List.copyOf(rows);
     }
 
+    /** True when nothing stands in the field's place, so that the figure lacks what it would add. */
+    public boolean isUncounted() {
+        return filledWith().contains("not counted");
+    }
+
     /** The default in words. */
     public String filledWith() {
         return filling.text();

@@ -17,4 +17,9 @@ public record Inventory(String name, Output output, List<Flow> flows, List<Gap> 
         gaps = List.copyOf(gaps);
         remarks = List.copyOf(remarks);
     }
+
+    /** True when something recorded or usual is not counted: the true figure is higher than what is added up here. */
+    public boolean isLowerBound() {
+        return gaps.stream().anyMatch(Gap::isUncounted);
+    }
 }

@@ -224,6 +224,19 @@ class BriefTest {
                 reply.json().path("detail").asText());
     }
 
+    /** The records say nothing of energy, water and transport. */
+    @Test
+    void a_ratio_of_a_farm_that_leaves_something_usual_out_says_so_and_bears_no_probability() {
+        String page = sent(FARM + "\"against\": \"beef\"}", "").body();
+
+        assertTrue(
+                page.contains(
+                        "Something usual is not counted for three invented sheds: its true figure is higher, and its"
+                                + " advantage smaller than this."),
+                page);
+        assertFalse(page.contains("% probability ("), page);
+    }
+
     @Test
     void records_without_a_reference_are_refused_with_both_ways_to_give_one() {
         Reply reply = sent(FARM.strip().replaceAll(",$", "}"), "");

@@ -35,6 +35,7 @@ public record Cell(
      * How one side is measured on this basis.
      *
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
+     * @param lowerBound whether something usual is not counted, so that the true figure is higher
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how much stands behind it, in words
      * @param results the published numbers that speak
@@ -45,6 +46,7 @@ public record Cell(
             OptionalDouble leastCaused,
             int studies,
             boolean bearsLikelihood,
+            boolean lowerBound,
             boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
@@ -67,10 +69,16 @@ public record Cell(
                             .orElse(OptionalDouble.empty()),
                     quote == null ? 0 : quote.studies(),
                     standing.bearsLikelihood(),
+                    standing.isLowerBound(),
                     quote != null && quote.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(standing, " of " + standing.words()),
                     results,
                     standing.missing());
+        }
+
+        /** True when too few studies stand behind it for a likelihood word. */
+        boolean isThin() {
+            return !bearsLikelihood && !lowerBound;
         }
     }
 
@@ -138,7 +146,12 @@ public record Cell(
         return verdict != Verdict.NO_EVIDENCE;
     }
 
-    /** True when enough studies stand behind both sides for a likelihood word. */
+    /** True when too few studies stand behind a side. */
+    public boolean isThin() {
+        return product.isThin() || reference.filter(Evidenced::isThin).isPresent();
+    }
+
+    /** True when enough studies stand behind both sides for a likelihood word, and nothing usual is left out of what was computed. */
     public boolean bearsLikelihood() {
         return product.bearsLikelihood()
                 && reference.filter(side -> !side.bearsLikelihood()).isEmpty();

@@ -102,7 +102,9 @@ final class ClaimWords {
         double probability = asked.probability().orElseThrow().value();
         String likelihood = asked.bearsLikelihood()
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin";
+                : asked.isThin()
+                        ? "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin"
+                        : "; no likelihood is told of what leaves something usual out";
         return where + ", " + ratio(asked) + ", and " + (times() == 1 ? "less" : "at least " + said() + " times")
                 + " comes out in "
                 + Sentences.share(probability) + " of the draws: "
@@ -398,8 +400,8 @@ final class ClaimWords {
 
     private static String thin(Cell cell) {
         String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
-        if (cell.bearsLikelihood()) {
-            return "." + animals;
+        if (!cell.isThin()) {
+            return "." + animals + leftOut(cell);
         }
         List<String> single = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .filter(one -> one.studies() == 1)
@@ -410,7 +412,24 @@ final class ClaimWords {
                         ? capital(Likelihood.WITHHELD) + ": the evidence is thin."
                         : "It rests on " + String.join(" and ", single)
                                 + ": how far another study would lie is not in the draws, and the evidence is thin.")
-                + animals;
+                + animals
+                + leftOut(cell);
+    }
+
+    /** What was computed from records that leave something usual open is more in truth; whoever quotes a ratio must say so. */
+    private static String leftOut(Cell cell) {
+        boolean ofReference =
+                cell.reference().filter(Cell.Evidenced::lowerBound).isPresent();
+        if (cell.product().lowerBound()) {
+            return " Something usual is not counted for " + cell.product().words()
+                    + (ofReference
+                            ? " and " + cell.reference().orElseThrow().words() + ": both true figures are higher."
+                            : ": its true figure is higher, and its advantage smaller than this.");
+        }
+        return ofReference
+                ? " Something usual is not counted for "
+                        + cell.reference().orElseThrow().words() + ": its true figure is higher."
+                : "";
     }
 
     private static List<String> sources(Cell cell) {
