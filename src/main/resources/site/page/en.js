@@ -169,7 +169,7 @@ export default {
     "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",
-    lower: "At least this much: something usual is not counted (see below).",
+    lower: "At least this much: something usual is not counted (see below), so that an advantage is smaller in truth.",
     "hens-lower": "Nor is everything counted for {hens}: the real distance may be another (see below).",
     "hens-gaps": "What was filled in or left out of {hens}",
     "hens-need": "Hens count once their number and a year’s eggs or live weight are filled in.",

@@ -167,7 +167,7 @@ export default {
     "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",
-    lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas).",
+    lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas), donc tout avantage est plus petit en vérité.",
     "hens-lower": "Tout n’est pas compté non plus pour {hens} : la vraie distance peut être autre (voir plus bas).",
     "hens-gaps": "Ce qui a été complété ou laissé de côté pour {hens}",
     "hens-need": "Les poules comptent dès que leur nombre et les œufs ou le poids vif d’une année sont remplis.",
