@@ -49,7 +49,7 @@ def one_killed(pid):
                 status, headers, _ = ask(18080, path, connection)
                 own[status] += 1
                 own["by more than one"] += "," in (headers["X-Instance"] or "")
-            except OSError as e:
+            except (OSError, http.client.HTTPException) as e:
                 own[repr(e)] += 1
                 connection = http.client.HTTPConnection("127.0.0.1", 18080, timeout=30)
         with lock:

@@ -177,7 +177,16 @@ final class Pipeline {
             return;
         }
         write(context, made.ofBody());
-        context.result(made.answer().body());
+        sendWhole(context, made.answer().body());
+    }
+
+    /**
+     * In one write instead of piece by piece: should this process be killed meanwhile, the answer is either on its way as a whole or has
+     * not begun, and then a proxy can ask another instance.
+     */
+    private static void sendWhole(Context context, byte[] body) {
+        context.res().setBufferSize(Math.max(body.length, context.res().getBufferSize()));
+        context.result(body);
     }
 
     private static void write(Context context, List<HttpField> fields) {
@@ -218,7 +227,7 @@ final class Pipeline {
         if (answer.streamed().isPresent()) {
             stream(context, route, answer.streamed().get());
         } else {
-            context.result(answer.body());
+            sendWhole(context, answer.body());
         }
     }
 
