@@ -19,10 +19,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -112,7 +114,17 @@ final class DrivenBrowser implements AutoCloseable {
 
     /** Types keys to whatever has the focus. */
     void press(CharSequence... keys) {
-        driver.switchTo().activeElement().sendKeys(keys);
+        new Actions(driver).sendKeys(keys).perform();
+    }
+
+    /** Types over all that stands in the field which has the focus. */
+    void typeOver(String text) {
+        new Actions(driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys("a")
+                .keyUp(Keys.CONTROL)
+                .sendKeys(text)
+                .perform();
     }
 
     WebElement focused() {
