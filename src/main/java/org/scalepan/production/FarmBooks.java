@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
@@ -138,12 +137,5 @@ public final class FarmBooks {
                 Term.of(use.kilograms().over(use.years())).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
-    }
-
-    /** The row of a table by its id. */
-    static Optional<Row> byId(Library library, String table, String id) {
-        return library.table(table).rows().stream()
-                .filter(row -> row.text("id").equals(id))
-                .findFirst();
     }
 }

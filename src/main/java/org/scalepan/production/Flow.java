@@ -15,8 +15,4 @@ public record Flow(Stage stage, String what, Flux flux, Term term, Optional<Stri
     public Flow {
         rows = List.copyOf(rows);
     }
-
-    static Flow of(Stage stage, String what, Flux flux, Term term, String... rows) {
-        return new Flow(stage, what, flux, term, Optional.empty(), List.of(rows));
-    }
 }
