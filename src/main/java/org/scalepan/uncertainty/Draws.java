@@ -4,9 +4,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.core.source64.XoRoShiRo128PlusPlus;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * The random numbers of one factor. The stream is keyed by the factor and the seed, so a factor used on both sides of a
@@ -52,7 +51,7 @@ public final class Draws {
      */
     public static double[] uniforms(String id, long seed, int n) {
         requireCount(n);
-        UniformRandomProvider generator = generator(key(id, seed), 2);
+        XoRoShiRo128PlusPlus generator = generator(key(id, seed), 2);
         double[] uniforms = new double[n];
         for (int i = 0; i < n; i++) {
             uniforms[i] = generator.nextDouble();
@@ -61,9 +60,8 @@ public final class Draws {
     }
 
     /** The digest is four longs: the first two start the scores of an id, the last two its uniforms. */
-    private static UniformRandomProvider generator(ByteBuffer key, int firstLong) {
-        long[] state = {key.getLong(Long.BYTES * firstLong), key.getLong(Long.BYTES * (firstLong + 1))};
-        return RandomSource.XO_RO_SHI_RO_128_PP.create(state);
+    private static XoRoShiRo128PlusPlus generator(ByteBuffer key, int firstLong) {
+        return new XoRoShiRo128PlusPlus(key.getLong(Long.BYTES * firstLong), key.getLong(Long.BYTES * (firstLong + 1)));
     }
 
     private static ByteBuffer key(String id, long seed) {

@@ -11,22 +11,22 @@ package org.scalepan.uncertainty;
 public record LognormalBelowOne(Lognormal untruncated) implements Distribution {
     public LognormalBelowOne {
         Require.positive("sigma", untruncated.sigma());
-        Require.positive("probability below 1", probabilityBelowOne(untruncated));
+        Require.positive("probability below 1", StandardNormal.probabilityBelow(cut(untruncated)));
     }
 
     @Override
     public double atScore(double score) {
-        return atProbability(StandardNormal.probabilityBelow(score), probabilityBelowOne(untruncated));
+        return atMost1(untruncated.atScore(below().at(score)));
     }
 
     @Override
     public double quantile(double probability) {
-        return atProbability(Require.probability(probability), probabilityBelowOne(untruncated));
+        return atMost1(untruncated.atScore(below().atProbability(Require.probability(probability))));
     }
 
     @Override
     public double mean() {
-        double below = -untruncated.mu() / untruncated.sigma();
+        double below = cut(untruncated);
         return untruncated.mean()
                 * StandardNormal.probabilityBelow(below - untruncated.sigma())
                 / StandardNormal.probabilityBelow(below);
@@ -35,26 +35,24 @@ public record LognormalBelowOne(Lognormal untruncated) implements Distribution {
     @Override
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);
-        double kept = probabilityBelowOne(untruncated);
-        // So far below 1 that nothing is cut off, the scores stay as they are.
-        untruncated.fill(kept == 1 ? scores : belowOne(scores, kept, out), out);
+        below().fill(scores, out);
+        untruncated.fill(out, out);
         for (int i = 0; i < out.length; i++) {
-            out[i] = Math.min(1, out[i]);
+            out[i] = atMost1(out[i]);
         }
     }
 
-    private static double[] belowOne(double[] scores, double kept, double[] out) {
-        for (int i = 0; i < out.length; i++) {
-            out[i] = StandardNormal.score(StandardNormal.probabilityBelow(scores[i]) * kept);
-        }
-        return out;
+    private ScoresBelow below() {
+        return new ScoresBelow(cut(untruncated));
     }
 
-    private double atProbability(double p, double kept) {
-        return Math.min(1, untruncated.atScore(StandardNormal.score(p * kept)));
+    /** Rounding must not lift a fraction above 1. */
+    private static double atMost1(double value) {
+        return Math.min(1, value);
     }
 
-    private static double probabilityBelowOne(Lognormal lognormal) {
-        return StandardNormal.probabilityBelow(-lognormal.mu() / lognormal.sigma());
+    /** The score of 1. */
+    private static double cut(Lognormal lognormal) {
+        return -lognormal.mu() / lognormal.sigma();
     }
 }

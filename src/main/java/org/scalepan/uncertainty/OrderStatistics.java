@@ -7,8 +7,8 @@ import java.util.Arrays;
  * the draws.
  *
  * <p>The draws are dealt into buckets by the leading bits of their place among all doubles, which is close to a logarithmic scale and
- * never breaks their order; only the buckets in which a rank falls are sorted. There is no branch on the values, which is what makes
- * selection by comparing slow. Source: bucket sort, Knuth (1998), The Art of Computer Programming 3, 5.2.5; the order of doubles by
+ * never breaks their order; only the buckets in which a rank falls are sorted. Selection by comparing is slow because each comparison
+ * may go either way; here the one branch on a draw, whether its bucket is wanted, nearly always goes the same. Source: bucket sort, Knuth (1998), The Art of Computer Programming 3, 5.2.5; the order of doubles by
  * their bits, IEEE 754-2019, 5.10.
  */
 final class OrderStatistics {
@@ -56,7 +56,7 @@ final class OrderStatistics {
     }
 
     private static double[] among(double[] draws, long least, int shift, int[] starts, int[] ranks) {
-        // Where the next draw of a bucket goes: the draws of unwanted buckets all go to one place that nobody reads.
+        // Where the next draw of a bucket goes.
         int[] next = new int[1 << BUCKET_BITS];
         int[] buckets = new int[ranks.length];
         boolean[] wanted = new boolean[next.length];
@@ -65,7 +65,7 @@ final class OrderStatistics {
             wanted[buckets[i]] = true;
         }
         int[] section = new int[next.length];
-        int gathered = 1;
+        int gathered = 0;
         for (int bucket = 0; bucket < next.length; bucket++) {
             if (wanted[bucket]) {
                 section[bucket] = gathered;
@@ -76,9 +76,9 @@ final class OrderStatistics {
         double[] held = new double[gathered];
         for (double draw : draws) {
             int bucket = (int) ((place(draw) - least) >>> shift);
-            int to = next[bucket];
-            held[to] = draw;
-            next[bucket] = to == 0 ? 0 : to + 1;
+            if (wanted[bucket]) {
+                held[next[bucket]++] = draw;
+            }
         }
         for (int bucket = 0; bucket < next.length; bucket++) {
             if (wanted[bucket]) {
