@@ -66,16 +66,20 @@ public final class BulkCost {
     }
 
     private void cells() throws IOException {
+        CellBlock block = new CellBlock();
+        CellBlock.Filler filler = new CellBlock.Filler();
+        filler.into(block);
         try (InputStream in = Files.newInputStream(file);
                 Reader text = BulkRows.strict(in);
-                CsvReader<Cells> reader = CsvReader.builder()
+                CsvReader<Boolean> reader = CsvReader.builder()
                         .commentStrategy(CommentStrategy.NONE)
                         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                        .build(new Cells(), text)) {
-            int width = 0;
-            for (Cells cells : reader) {
-                width = Math.max(width, cells.width());
+                        .build(filler, text)) {
+            for (Boolean row : reader) {
+                if (block.isFull()) {
+                    block.clear();
+                }
             }
         }
     }

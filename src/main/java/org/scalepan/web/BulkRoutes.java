@@ -146,7 +146,7 @@ final class BulkRoutes {
             return table
                     ? new BulkCsvRows(question, BulkRows.strict(in), style)
                     : new BulkJsonRows(question, BulkRows.strict(in));
-        } catch (RuntimeException e) {
+        } catch (IOException | RuntimeException e) {
             in.close();
             throw e;
         }

@@ -10,7 +10,7 @@ import java.util.Arrays;
  * Flushing it does nothing, because it is filled by writers that flush; {@link #send} sends.
  */
 final class ByteLines extends OutputStream {
-    private static final int FULL = 32_768;
+    private static final int FULL = 65_536;
 
     /** 2 for what a word may begin with, 1 for what may follow. */
     private static final byte[] IN_WORDS = new byte[128];

@@ -22,9 +22,16 @@ final class PlainNumber {
 
     private static final double[] TENS = new double[DIGITS - SMALLEST + LARGEST];
 
+    private static final byte[] TENS_PLACE = new byte[100];
+    private static final byte[] ONES_PLACE = new byte[100];
+
     static {
         for (int i = 0; i < TENS.length; i++) {
             TENS[i] = Double.parseDouble("1e" + i);
+        }
+        for (int i = 0; i < 100; i++) {
+            TENS_PLACE[i] = (byte) ('0' + i / 10);
+            ONES_PLACE[i] = (byte) ('0' + i % 10);
         }
     }
 
@@ -99,12 +106,17 @@ final class PlainNumber {
         return end == from + whole + 1 ? end - 1 : end;
     }
 
+    /** Two places at a time, none of which waits for another. */
     private static void put(int digits, byte[] to, int from) {
-        int rest = digits;
-        for (int i = from + DIGITS - 1; i >= from; i--) {
-            to[i] = (byte) ('0' + rest % 10);
-            rest /= 10;
-        }
+        pair(digits / 100_000, to, from);
+        pair(digits / 1000 % 100, to, from + 2);
+        pair(digits / 10 % 100, to, from + 4);
+        to[from + 6] = (byte) ('0' + digits % 10);
+    }
+
+    private static void pair(int below100, byte[] to, int from) {
+        to[from] = TENS_PLACE[below100];
+        to[from + 1] = ONES_PLACE[below100];
     }
 
     private static int withoutZeros(byte[] to, int from) {
