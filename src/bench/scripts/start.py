@@ -1,5 +1,6 @@
-"""Start to first answer beside a bare JVM hello world, each with a class archive of its own, in turns: milliseconds of the clock and of the
-processors. On a busy machine only the second says something.
+"""Start to first answer beside a bare JVM hello world and beside a server of the same libraries that answers one letter and has nothing to
+read, each with a class archive of its own, in turns: milliseconds of the clock and of the processors. On a busy machine only the second
+says something.
 
 Usage: start.py scalepan-all.jar [rounds]; JAVA names another java, and from JDK 25 on an ahead-of-time cache takes the archive's place.
 """
@@ -22,6 +23,18 @@ folder = pathlib.Path(tempfile.mkdtemp())
 (folder / "Hello.java").write_text('class Hello { public static void main(String[] a) { System.out.println("hello"); } }')
 subprocess.run(["javac", "--release", "17", "-d", folder, folder / "Hello.java"], check=True)
 subprocess.run(["jar", "cfe", folder / "hello.jar", "Hello", "-C", folder, "Hello.class"], check=True)
+(folder / "Empty.java").write_text("""
+class Empty {
+    public static void main(String[] a) {
+        var server = io.javalin.Javalin.create(config -> {
+            config.startup.showJavalinBanner = false;
+            config.routes.get("/", context -> context.result("x"));
+        }).start("127.0.0.1", 0);
+        System.out.println("listens on http://127.0.0.1:" + server.port());
+    }
+}""")
+subprocess.run(["javac", "--release", "17", "-cp", jar, "-d", folder, folder / "Empty.java"], check=True)
+subprocess.run(["jar", "cf", folder / "empty.jar", "-C", folder, "Empty.class"], check=True)
 release = int(re.search(r'version "(\d+)', subprocess.run([JAVA, "-version"], capture_output=True, text=True).stderr).group(1))
 write, read = ("-XX:AOTCacheOutput=", "-XX:AOTCache=") if release >= 25 else ("-XX:ArchiveClassesAtExit=", "-XX:SharedArchiveFile=")
 
@@ -41,18 +54,36 @@ def hello(options):
     return run([*options, "-jar", folder / "hello.jar"], lambda line: None, lambda process: None)
 
 
-def service(options, stop=lambda process: process.kill()):
+def kill(process):
+    process.kill()
+
+
+def terminate(process):
+    process.terminate()
+
+
+def asking(question):
     def ask(line):
         address = next(word for word in line.split() if word.startswith("http://"))
-        urllib.request.urlopen(address + QUESTION).read()
+        urllib.request.urlopen(address + question).read()
 
-    return run([*options, "-jar", jar, "--port", "0"], ask, stop)
+    return ask
+
+
+def empty(options, stop=kill):
+    return run([*options, "-cp", f"{folder}/empty.jar:{jar}", "Empty"], asking("/"), stop)
+
+
+def service(options, stop=kill):
+    return run([*options, "-jar", jar, "--port", "0"], asking(QUESTION), stop)
 
 
 hello([write + str(folder / "hello"), *QUICK])
-service([write + str(folder / "scalepan"), *QUICK], stop=lambda process: process.terminate())
+empty([write + str(folder / "empty"), *QUICK], terminate)
+service([write + str(folder / "scalepan"), *QUICK], terminate)
 ways = {
     "hello": lambda: hello([read + str(folder / "hello"), *QUICK]),
+    "empty server": lambda: empty([read + str(folder / "empty"), *QUICK]),
     "service": lambda: service([read + str(folder / "scalepan"), *QUICK]),
     "service without archive": lambda: service([]),
 }
@@ -62,5 +93,7 @@ for _ in range(rounds):
         times[name].append(way())
 for name, taken in times.items():
     print("%s: clock %.0f ms, processors %.0f ms" % (name, *(statistics.median(column) for column in zip(*taken))))
-for column, what in enumerate(["clock", "processors"]):
-    print("ratio by %s %.1f" % (what, statistics.median(s[column] / h[column] for s, h in zip(times["service"], times["hello"]))))
+for name in ["hello", "empty server"]:
+    for column, what in enumerate(["clock", "processors"]):
+        ratio = statistics.median(s[column] / other[column] for s, other in zip(times["service"], times[name]))
+        print("service over %s by %s: %.1f" % (name, what, ratio))
