@@ -54,7 +54,9 @@ public final class IpccTables {
                 .filter(row -> row.edition().equals(edition) && row.isDefault())
                 .collect(Collectors.groupingBy(IpccRow::quantity));
         this.uncertainties = library.ipcc().stream()
-                .filter(row -> row.quantity().startsWith("uncertainty-") && row.isDefault())
+                .filter(row -> row.quantity().startsWith("uncertainty-")
+                        && row.isDefault()
+                        && row.edition().compareTo(edition) <= 0)
                 .collect(Collectors.groupingBy(IpccRow::quantity));
         library.table("ipcc_terms").rows().forEach(row -> broader.put(row.text("id"), row.optional("broader")));
     }
@@ -182,7 +184,8 @@ public final class IpccTables {
      * The uncertainty that the guidelines name for a step, as a factor about 1: half the 95 % interval as a share of the value, or its
      * ends where they are printed as multiples of it.
      *
-     * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it
+     * @param quantity such as {@code uncertainty-enteric-tier1}; taken from 2006 where 2019 does not restate it, never the
+     *     other way round
      */
     public Optional<Factor> uncertainty(String quantity, String drawnAs) {
         return uncertainties.getOrDefault(quantity, List.of()).stream()

@@ -359,6 +359,21 @@ class IpccTablesTest {
         assertEquals(Optional.of("ipcc-2019.uncertainty-n-excretion.all-animals"), cows.row());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "uncertainty-enteric-tier1",
+                "uncertainty-enteric-tier2",
+                "uncertainty-n-excretion",
+                "uncertainty-bo",
+                "uncertainty-ef3"
+            })
+    void an_inventory_after_2006_knows_no_uncertainty_of_2019(String quantity) {
+        Factor about = of2006().uncertainty(quantity, "this.row").orElseThrow();
+
+        assertEquals("ipcc-2006." + quantity + ".all-animals/this.row", about.id());
+    }
+
     /** The 2019 Refinement restates the note to table 10.21, but not that to table 10.10. */
     @Test
     void an_uncertainty_that_2019_does_not_restate_is_that_of_2006() {
