@@ -1,5 +1,6 @@
 package org.scalepan.production;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -70,26 +71,28 @@ public final class EnergyBooks {
     private void electricity(Stage stage, String carrier, Term kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            ledger.gap("energy/" + carrier, "not counted: no intensity of " + carrier + " is in this library");
+            ledger.gap("energy/" + carrier, "not counted: no intensity of " + words(carrier) + " is in this library");
             return;
         }
         OptionalInt vintage = row.get().year();
         if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
             ledger.gap(
                     "year",
-                    "intensity of " + carrier + " of " + vintage.getAsInt() + ", the nearest year held",
+                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
                     row.get().id());
         }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
             ledger.gap(
                     "region",
-                    "intensity of " + carrier + " of " + place
+                    "intensity of " + words(carrier) + " of "
+                            + library.regions().words(place)
                             + row.get().year().stream()
                                     .mapToObj(y -> ", " + y)
                                     .findFirst()
                                     .orElse("")
-                            + region.map(asked -> ", the nearest held to " + asked)
+                            + region.map(asked -> ", the nearest held to "
+                                            + library.regions().words(asked))
                                     .orElse(""),
                     row.get().id());
         }
@@ -153,6 +156,12 @@ public final class EnergyBooks {
                 .row(FACTORS, carrier, quantity)
                 .map(background::factor)
                 .orElseThrow(() -> new IllegalStateException("no " + quantity + " of " + carrier + " in the library"));
+    }
+
+    /** What a carrier is called inside a sentence. */
+    private String words(String carrier) {
+        String name = carrier(carrier).text("name");
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
     private Row carrier(String id) {

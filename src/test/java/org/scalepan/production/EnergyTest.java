@@ -148,10 +148,10 @@ class EnergyTest {
         Inventory nowhere = farm().energy("grid-electricity", 100).inventory();
 
         assertEquals(
-                "intensity of grid-electricity of 2023, the nearest year held",
+                "intensity of grid electricity of 2023, the nearest year held",
                 gap(other, "year").filledWith());
         assertEquals(
-                "intensity of grid-electricity of world, 2024",
+                "intensity of grid electricity of the world, 2024",
                 gap(nowhere, "region").filledWith());
         assertEquals(1, gap(nowhere, "region").rows().size());
         assertFalse(Tally.gaps(nowhere).contains("year"), "no year was given that could be another");
