@@ -31,7 +31,7 @@ public final class Pool {
 
     /** The evidence for a question. */
     public static Evidence of(Library library, PoolQuestion question) {
-        return new Pool(library, question).evidence();
+        return KeptEvidence.of(library).get(question, asked -> new Pool(library, asked).evidence());
     }
 
     private Evidence evidence() {
