@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.RecordType;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
@@ -79,10 +80,14 @@ final class CellBlock {
             }
         }
 
+        /** Asked of empty lines, too, which are no rows. */
         @Override
         protected Boolean buildRecord() {
-            block.endRow();
-            return true;
+            boolean row = getRecordType() == RecordType.DATA;
+            if (row) {
+                block.endRow();
+            }
+            return row;
         }
     }
 

@@ -61,6 +61,20 @@ class CutRowsTest {
     }
 
     @Test
+    void given_empty_lines_then_they_are_no_rows() throws IOException {
+        try (CutRows rows = new CutRows(new StringReader("\n\r\na,b\n\n,\n\n\n1,2\n\n"), ',')) {
+            Cells cells = new Cells();
+            assertTrue(rows.next(cells));
+            assertEquals(List.of("a", "b"), cells.all());
+            assertTrue(rows.next(cells));
+            assertEquals(List.of("", ""), cells.all());
+            assertTrue(rows.next(cells));
+            assertEquals(List.of("1", "2"), cells.all());
+            assertFalse(rows.next(cells));
+        }
+    }
+
+    @Test
     void given_a_quote_that_is_never_closed_far_behind_then_all_rows_before_it_come_and_none_after()
             throws IOException {
         String unclosed = "1,\"" + "x".repeat(CutRows.LONGEST_CELL + 1) + "\r\n";
