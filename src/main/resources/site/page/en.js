@@ -78,7 +78,7 @@ export default {
       one: "{n} study of {product}", other: "{n} studies of {product}",
     },
     memory: " ({n} from memory)", thin: "thin evidence", "thin-said": "Fewer than 3 studies on a side: the evidence is thin.",
-    set: "{gwp}", "set-kept": "{gwp} where studies could be re-based",
+    set: "{gwp}", "set-kept": "{gwp} where studies could be converted",
     per: "per {per}",
     elsewhere: "It holds only {boundaries}: a different question.",
     "elsewhere-animal": "That leaves out feed, energy and housing; it is not the footprint of a product.",

@@ -14,7 +14,7 @@ import org.scalepan.literature.PoolQuestion;
  *
  * @param pinned ids of the only sources that may speak; empty for all
  * @param excluded ids of sources that may not
- * @param strict whether results under another warming set that cannot be re-based are left out
+ * @param strict whether results under another warming set that cannot be converted are left out
  */
 public record Ruler(
         Indicator indicator,

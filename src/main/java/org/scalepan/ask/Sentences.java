@@ -160,7 +160,7 @@ public final class Sentences {
         boolean all = standings.stream()
                 .noneMatch(standing -> standing instanceof Quote quote && quote.keepsOtherWarmingSets());
         String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        return "; " + ruler.gwp().name() + (all ? "" : " where studies could be re-based") + ", " + luc
+        return "; " + ruler.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
                 + " land-use change where studies tell";
     }
 

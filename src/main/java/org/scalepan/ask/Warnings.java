@@ -29,11 +29,11 @@ public final class Warnings {
                             + " (grade=secondary leaves them out)."),
             Map.entry(
                     Note.Codes.OTHER_WARMING_SET,
-                    "Some results are under another or an unstated warming set and could not be re-based; they are kept as"
+                    "Some results are under another or an unstated warming set and could not be converted; they are kept as"
                             + " published (strict=yes leaves them out)."),
             Map.entry(
                     Note.Codes.OPEN_GAS_SHARES,
-                    "Some results are re-based by their methane share alone; the unknown rest is drawn between N2O and CO2."),
+                    "Some results are converted by their methane share alone; the unknown rest is drawn between N2O and CO2."),
             Map.entry(
                     Note.Codes.BY_STAGE_SPLIT,
                     "Some results end at retail or include land-use change and are carried to the boundary asked by their"

@@ -43,7 +43,7 @@ final class WarmingConversion {
             if (rebasing.get().isOpen()) {
                 notes.add(new Note(
                         Note.Codes.OPEN_GAS_SHARES,
-                        "re-based from " + printed + " to " + asked.id()
+                        "converted from " + printed + " to " + asked.id()
                                 + " by its methane share; how the rest parts into N2O and CO2 is not published, so every"
                                 + " parting is allowed"));
             }

@@ -8,13 +8,15 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -27,7 +29,7 @@ class OwnProcessTest {
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
     /** Some seconds of work, and less than is waited for. */
-    private static final int ROWS = 2_000;
+    private static final int ROWS = 4_000;
 
     @TempDir
     private Path folder;
@@ -69,18 +71,21 @@ class OwnProcessTest {
             String here = listens.replaceAll(".*(http://[0-9.:]+).*", "$1");
 
             sendWhatIsNobodysBusiness(here);
-            CompletableFuture<Reply> underWay = CompletableFuture.supplyAsync(
-                    () -> rows(here, FARM.repeat(ROWS)), task -> new Thread(task).start());
-            while (files(temporary).isEmpty() && !underWay.isDone()) {
-                Thread.sleep(5);
-            }
-            assertFalse(underWay.isDone(), "there is still an answer to finish");
+            // Comes back with the first rows, of which the last are computed a second later.
+            HttpResponse<Stream<String>> underWay = HttpClient.newHttpClient()
+                    .send(
+                            HttpRequest.newBuilder(many(here))
+                                    .header("Content-Type", Answer.NDJSON)
+                                    .POST(HttpRequest.BodyPublishers.ofString(FARM.repeat(ROWS)))
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofLines());
             // Not process.destroy(), which also closes what the process says.
             process.toHandle().destroy();
 
-            Reply finished = underWay.join();
-            assertEquals(200, finished.status(), finished::body);
-            assertEquals(ROWS, finished.body().lines().count());
+            assertEquals(200, underWay.statusCode());
+            try (Stream<String> rows = underWay.body()) {
+                assertEquals(ROWS, rows.count());
+            }
             assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it has gone");
             assertEquals(List.of(), out.lines().toList(), "after its first line it says nothing");
         } finally {
@@ -94,10 +99,11 @@ class OwnProcessTest {
     }
 
     private static Reply rows(String here, String rows) {
-        return Reply.to(
-                URI.create(here + "/v1/footprints?indicators=ghg&draws=1000"),
-                Map.of("Content-Type", Answer.NDJSON),
-                Optional.of(rows));
+        return Reply.to(many(here), Map.of("Content-Type", Answer.NDJSON), Optional.of(rows));
+    }
+
+    private static URI many(String here) {
+        return URI.create(here + "/v1/footprints?indicators=ghg&draws=1000");
     }
 
     /** Right and wrong, in the address and in the body. */

@@ -22,7 +22,7 @@ public final class Method {
         lines.add(
                 ruler.indicator().isWarming()
                         ? "Greenhouse gases are under " + ruler.gwp().name()
-                                + "; results under another set were re-based by the gas shares published for the product, or kept"
+                                + "; results under another set were converted by the gas shares published for the product, or kept"
                                 + " and marked."
                         : "Results are used only where they count the same thing in the same unit.");
         lines.add(

@@ -460,7 +460,7 @@ final class ClaimWords {
         }
         boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .anyMatch(Cell.Evidenced::keepsOtherSets);
-        return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be re-based" : "");
+        return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be converted" : "");
     }
 
     /** The claimed ratio as it was said: 1, 12 or 1.25. */
