@@ -8,8 +8,8 @@ import java.util.Arrays;
  *
  * <p>The draws are dealt into buckets by the leading bits of their place among all doubles, which is close to a logarithmic scale and
  * never breaks their order; only the buckets in which a rank falls are sorted. Selection by comparing is slow because each comparison
- * may go either way; here the one branch on a draw, whether its bucket is wanted, nearly always goes the same. Source: bucket sort, Knuth (1998), The Art of Computer Programming 3, 5.2.5; the order of doubles by
- * their bits, IEEE 754-2019, 5.10.
+ * may go either way; here the one branch on a draw, whether its bucket is wanted, nearly always goes the same. Source: bucket sort,
+ * Knuth (1998), The Art of Computer Programming 3, 5.2.5; the order of doubles by their bits, IEEE 754-2019, 5.10.
  */
 final class OrderStatistics {
     private static final int BUCKET_BITS = 11;

@@ -4,8 +4,7 @@ package org.scalepan.uncertainty;
  * What becomes of a standard normal score when the normal is cut off at a point and the rest weighted up: z goes to the score whose
  * probability is that of z times the probability below the cut. A normal probability and its inverse for every draw cost far more than
  * the draw, and the way from z is smooth: so they are taken at knots, with the slope and the bend there, and a polynomial of fifth degree
- * goes through both ends of each stretch. It is within 10⁻⁸ of the exact score, mostly within 10⁻¹²; a test holds
- * it to that.
+ * goes through both ends of each stretch. It is within 10⁻⁸ of the exact score, mostly within 10⁻¹²; a test holds it to that.
  *
  * <p>Source: Hermite interpolation, Stoer and Bulirsch (2002), Introduction to Numerical Analysis, 2.1.5; the derivatives are elementary:
  * with φ the density, y′ = P·φ(z)/φ(y) and y″ = y′·(y·y′ − z).
@@ -17,6 +16,9 @@ final class ScoresBelow {
     private static final int STRETCHES_OF_A_SCORE = 16;
     private static final int STRETCHES = 2 * FARTHEST * STRETCHES_OF_A_SCORE;
     private static final int COEFFICIENTS = 6;
+    /** Where still less is left, 29 scores out, the slope at a knot is a product of numbers too large and too small for doubles. */
+    private static final double LEAST_BELOW = 1e-190;
+
     /** For fewer draws it is cheaper to lay out each draw's stretch than all. */
     private static final int FEW = 100;
 
@@ -36,7 +38,7 @@ final class ScoresBelow {
             return;
         }
         double[] stretch = new double[COEFFICIENTS];
-        if (out.length < FEW) {
+        if (out.length < FEW || below < LEAST_BELOW) {
             for (int i = 0; i < out.length; i++) {
                 out[i] = at(scores[i], stretch);
             }
@@ -88,8 +90,8 @@ final class ScoresBelow {
         return (score + FARTHEST) * STRETCHES_OF_A_SCORE;
     }
 
-    private static boolean isBetweenKnots(double place) {
-        return place >= 0 && place < STRETCHES;
+    private boolean isBetweenKnots(double place) {
+        return place >= 0 && place < STRETCHES && below >= LEAST_BELOW;
     }
 
     private static double along(double[] c, int from, double t) {

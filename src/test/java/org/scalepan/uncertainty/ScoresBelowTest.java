@@ -72,6 +72,18 @@ class ScoresBelowTest {
         assertArrayEquals(among, Arrays.stream(many).map(below::at).toArray());
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {-25, -29, -32, -37})
+    void given_a_cut_that_leaves_next_to_nothing_then_every_score_is_finite_and_below_it(double cut) {
+        double[] scores = Draws.scores("hardly", 1, 2000);
+
+        new ScoresBelow(cut).fill(scores, scores);
+
+        for (double score : scores) {
+            assertTrue(Double.isFinite(score) && score <= cut + 1e-6, score + " beyond " + cut);
+        }
+    }
+
     @Test
     void given_a_cut_so_far_out_that_nothing_is_beyond_then_every_score_stays() {
         double[] scores = Draws.scores("uncut", 1, 1000);
