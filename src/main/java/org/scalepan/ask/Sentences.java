@@ -37,8 +37,13 @@ public final class Sentences {
 
     /** {@code 16 (11 to 24) kg CO2e per kg protein}: a footprint with its interval. */
     public String footprint(Summary summary) {
+        return interval(summary) + " " + unit();
+    }
+
+    /** {@code 16 (11 to 24)}: a footprint with its interval, for a table whose head names the unit. */
+    public static String interval(Summary summary) {
         return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
-                + Print.footprint(summary.high()) + ") " + unit();
+                + Print.footprint(summary.high()) + ")";
     }
 
     /** The unit of every figure of this ruler. */

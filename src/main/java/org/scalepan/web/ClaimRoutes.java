@@ -39,12 +39,12 @@ final class ClaimRoutes {
         parameters.refuseIfWrong();
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         parameters.refuseIfWrong();
-        ClaimView view = new ClaimView(library, plan.orElseThrow().check(), sentence);
+        ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
-                ? Answer.of(
-                        Answer.MARKDOWN, view.markdown(Optional.of(Permalink.of(library, request.path(), resolved))))
-                : Answer.of(Answer.JSON, view.json(resolved, Optional.of(request.path())));
+                ? MarkdownRenderer.answer(new ClaimDocument(checks)
+                        .document(Optional.of(Permalink.of(library, request.path(), resolved))))
+                : json(checks, sentence, resolved, Optional.of(request.path()));
     }
 
     private Answer recorded(Request request) {
@@ -82,14 +82,21 @@ final class ClaimRoutes {
         body.close();
         body.refuseIfWrong();
         ClaimChecks checks = plan.orElseThrow().check();
-        ClaimView view = new ClaimView(library, checks, sentence);
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
         scalars.resolved().forEach(resolved::putIfAbsent);
         return format == Format.MARKDOWN
-                ? Answer.of(Answer.MARKDOWN, view.markdown(Optional.empty()))
-                : Answer.of(Answer.JSON, view.json(resolved, Optional.empty()));
+                ? MarkdownRenderer.answer(new ClaimDocument(checks).document(Optional.empty()))
+                : json(checks, sentence, resolved, Optional.empty());
+    }
+
+    private Answer json(
+            ClaimChecks checks,
+            Optional<ClaimSentence> sentence,
+            Map<String, Object> resolved,
+            Optional<String> path) {
+        return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
     }
 
     private Optional<Subject> subject(Body body, SideReading sides) {
