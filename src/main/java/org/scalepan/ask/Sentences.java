@@ -1,8 +1,6 @@
 package org.scalepan.ask;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
@@ -12,15 +10,6 @@ import org.scalepan.uncertainty.Summary;
 
 /** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
 public final class Sentences {
-    private static final Map<String, String> OF_INDICATOR = Map.of(
-            "ghg", "greenhouse gas emissions",
-            "land", "land occupation",
-            "energy", "energy use",
-            "water", "freshwater withdrawals",
-            "water-footprint", "water footprint",
-            "feed", "feed",
-            "feed-dry-matter", "feed dry matter");
-
     private final Ruler ruler;
     private final double coverage;
 
@@ -136,8 +125,7 @@ public final class Sentences {
 
     /** What is counted, as it stands in a sentence: {@code greenhouse gas emissions}. */
     public String indicator() {
-        return OF_INDICATOR.getOrDefault(
-                ruler.indicator().id(), ruler.indicator().name().toLowerCase(Locale.ROOT));
+        return IndicatorWording.of(ruler).quantity();
     }
 
     /** The indicator as it begins a sentence: {@code Greenhouse gas emissions}. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.Grounds;
 import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Ruler;
@@ -15,7 +16,6 @@ import org.scalepan.ask.claim.Cell;
 import org.scalepan.ask.claim.Circulating;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.ask.claim.ClaimChecks;
-import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Differences;
 import org.scalepan.ask.claim.Instead;
 import org.scalepan.ask.claim.PairedFinding;
@@ -27,9 +27,9 @@ import org.scalepan.literature.PairedStudy;
 final class ClaimJson {
     private final Library library;
     private final ClaimChecks checks;
-    private final Optional<ClaimSentence> sentence;
+    private final Optional<ParsedClaim> sentence;
 
-    ClaimJson(Library library, ClaimChecks checks, Optional<ClaimSentence> sentence) {
+    ClaimJson(Library library, ClaimChecks checks, Optional<ParsedClaim> sentence) {
         this.library = library;
         this.checks = checks;
         this.sentence = sentence;

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
-import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
 
@@ -34,7 +34,7 @@ final class ClaimRoutes {
         Parameters parameters = request.parameters();
         Format format = request.format(FORMATS);
         ClaimReading reading = new ClaimReading(library, parameters);
-        Optional<ClaimSentence> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
+        Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // What could not be read at all is told alone: faults of the fields it did not give would only confuse.
         parameters.refuseIfWrong();
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
@@ -64,7 +64,7 @@ final class ClaimRoutes {
         if (ownReference) {
             own.add(ClaimReading.REFERENCE);
         }
-        Optional<ClaimSentence> sentence = reading.sentence(text, own);
+        Optional<ParsedClaim> sentence = reading.sentence(text, own);
         Optional<Subject> subject = Optional.empty();
         Optional<Side> reference = Optional.empty();
         boolean unread = sentence.filter(read -> !read.faults().isEmpty()).isPresent();
@@ -93,7 +93,7 @@ final class ClaimRoutes {
 
     private Answer json(
             ClaimChecks checks,
-            Optional<ClaimSentence> sentence,
+            Optional<ParsedClaim> sentence,
             Map<String, Object> resolved,
             Optional<String> path) {
         return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));

@@ -29,7 +29,7 @@ final class QuoteView {
             node.set("known_instead", EvidenceView.unused(quote.elsewhere()));
             Json.put(node, "product_note", quote.item().product().note());
             ArrayNode composition = node.putArray("known_composition");
-            quote.composition().forEach(row -> composition.add(ProductRoutes.composition(row)));
+            quote.composition().forEach(row -> composition.add(RowView.composition(row)));
         }
         return node;
     }
