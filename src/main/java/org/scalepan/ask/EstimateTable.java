@@ -64,6 +64,7 @@ public record EstimateTable(
 
     /** What stands behind the estimates. */
     public Grounds grounds(Library library) {
-        return new Grounds(library, rows.stream().<Standing>map(QuotedRow::quote).toList());
+        return new Grounds(
+                library, rows.stream().<Standing>map(QuotedRow::quote).toList());
     }
 }

@@ -110,8 +110,8 @@ final class BriefDocument {
                             + brief.reference().words() + "?")
                     .bullets(brief.rows().stream()
                             .flatMap(row -> row.check().stream())
-                            .map(check ->
-                                    check.side().words() + ": " + check.overall().words() + ". " + check.reason())
+                            .map(check -> check.side().words() + ": "
+                                    + check.overall().words() + ". " + check.reason())
                             .toList());
         }
     }

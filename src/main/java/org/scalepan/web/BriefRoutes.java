@@ -90,7 +90,9 @@ final class BriefRoutes {
         double times = parameters.number("times_less", 1e-9, MOST_TIMES, 1);
         BriefDocument.Style style = parameters.oneOf(
                 "style",
-                Stream.of(BriefDocument.Style.values()).map(BriefDocument.Style::id).toList(),
+                Stream.of(BriefDocument.Style.values())
+                        .map(BriefDocument.Style::id)
+                        .toList(),
                 id -> Stream.of(BriefDocument.Style.values())
                         .filter(one -> one.id().equals(id))
                         .findFirst(),

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.scalepan.ask.claim.ParsedClaim;
-import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimQuestion;
+import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.claim.Claimed;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
 

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
 
@@ -92,10 +92,7 @@ final class ClaimRoutes {
     }
 
     private Answer json(
-            ClaimChecks checks,
-            Optional<ParsedClaim> sentence,
-            Map<String, Object> resolved,
-            Optional<String> path) {
+            ClaimChecks checks, Optional<ParsedClaim> sentence, Map<String, Object> resolved, Optional<String> path) {
         return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
     }
 

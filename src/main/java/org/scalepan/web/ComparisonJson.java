@@ -31,8 +31,7 @@ final class ComparisonJson {
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item)));
         Grounds grounds = comparison.grounds(library);
-        Envelope.close(
-                node, grounds.warnings(), library, grounds.products(), comparison.references(library));
+        Envelope.close(node, grounds.warnings(), library, grounds.products(), comparison.references(library));
         return node;
     }
 

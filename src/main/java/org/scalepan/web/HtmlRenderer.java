@@ -20,7 +20,8 @@ final class HtmlRenderer {
                 .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>")
                 .append(Markup.text(document.title().orElse("Scalepan")))
                 .append("</title>\n<link rel=\"icon\" href=\"/page/mark.svg\">\n")
-                .append("<link rel=\"stylesheet\" href=\"/page/scalepan.css\">\n</head>\n<body class=\"plain\">\n<main>\n");
+                .append(
+                        "<link rel=\"stylesheet\" href=\"/page/scalepan.css\">\n</head>\n<body class=\"plain\">\n<main>\n");
         document.title().ifPresent(title -> out.append(element("h1", Markup.text(title))));
         document.blocks().forEach(block -> out.append(block(block)));
         return out.append("</main>\n</body>\n</html>\n").toString();
@@ -51,14 +52,18 @@ final class HtmlRenderer {
     private static String table(Block.TextTable table) {
         StringBuilder out = new StringBuilder("<table>\n<thead>\n<tr>");
         table.header()
-                .forEach(cell ->
-                        out.append("<th scope=\"col\">").append(Markup.text(cell)).append("</th>"));
+                .forEach(cell -> out.append("<th scope=\"col\">")
+                        .append(Markup.text(cell))
+                        .append("</th>"));
         out.append("</tr>\n</thead>\n<tbody>\n");
         for (List<String> cells : table.rows()) {
-            out.append("<tr><th scope=\"row\">").append(Markup.text(cells.get(0))).append("</th>");
+            out.append("<tr><th scope=\"row\">")
+                    .append(Markup.text(cells.get(0)))
+                    .append("</th>");
             cells.stream()
                     .skip(1)
-                    .forEach(cell -> out.append("<td>").append(Markup.text(cell)).append("</td>"));
+                    .forEach(
+                            cell -> out.append("<td>").append(Markup.text(cell)).append("</td>"));
             out.append("</tr>\n");
         }
         return out.append("</tbody>\n</table>\n").toString();

@@ -19,8 +19,7 @@ final class MarkdownRenderer {
         String title = document.title()
                 .map(text -> "# " + MarkdownText.line(text) + "\n\n")
                 .orElse("");
-        return title
-                + document.blocks().stream().map(MarkdownRenderer::block).collect(Collectors.joining("\n"));
+        return title + document.blocks().stream().map(MarkdownRenderer::block).collect(Collectors.joining("\n"));
     }
 
     private static String block(Block block) {
@@ -45,9 +44,7 @@ final class MarkdownRenderer {
     }
 
     private static String lines(String mark, List<TextLine> lines) {
-        return lines.stream()
-                .map(line -> mark + MarkdownText.line(line) + "\n")
-                .collect(Collectors.joining());
+        return lines.stream().map(line -> mark + MarkdownText.line(line) + "\n").collect(Collectors.joining());
     }
 
     private static String row(List<String> cells) {

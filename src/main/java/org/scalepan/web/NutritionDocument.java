@@ -26,7 +26,11 @@ final class NutritionDocument {
 
     Document document(String permalink) {
         return new Document.Builder()
-                .add(new Block.TextTable(row("per " + table.question().basis().words(), food -> food.food().words()), rows()))
+                .add(new Block.TextTable(
+                        row(
+                                "per " + table.question().basis().words(),
+                                food -> food.food().words()),
+                        rows()))
                 .paragraph("References")
                 .references(table.references())
                 .paragraph("Warnings")
@@ -69,11 +73,13 @@ final class NutritionDocument {
     }
 
     private List<String> quality(String kind, String head) {
-        return row(head, food -> food.quality().stream()
-                .filter(measured -> measured.row().quantity().equals(kind))
-                .findFirst()
-                .map(NutritionDocument::text)
-                .orElse(MISSING));
+        return row(
+                head,
+                food -> food.quality().stream()
+                        .filter(measured -> measured.row().quantity().equals(kind))
+                        .findFirst()
+                        .map(NutritionDocument::text)
+                        .orElse(MISSING));
     }
 
     private static String text(MeasuredQuality measured) {

@@ -30,9 +30,8 @@ final class SubstitutionDocument {
     }
 
     Document document() {
-        Document.Builder document = new Document.Builder()
-                .paragraph(sentences.paragraph())
-                .add(results());
+        Document.Builder document =
+                new Document.Builder().paragraph(sentences.paragraph()).add(results());
         each().ifPresent(document::add);
         sensitivity().ifPresent(document::add);
         document.listed("To be said beside it", sentences.statements())

@@ -82,8 +82,8 @@ final class SubstitutionView {
         node.put("name", part.of().side().written());
         node.put("share", Numbers.rounded(part.of().share()));
         part.kilograms()
-                .ifPresent(kilograms ->
-                        node.set("displaced", interval(kilograms, part.of().unit().words() + " a year")));
+                .ifPresent(kilograms -> node.set(
+                        "displaced", interval(kilograms, part.of().unit().words() + " a year")));
         Json.put(node, "reason", part.missing());
         return node;
     }

@@ -79,8 +79,7 @@ final class TableRoutes {
         return switch (format) {
             case JSON ->
                 Answer.of(
-                        Answer.JSON,
-                        Json.write(TableJson.tree(library, table, request.path(), parameters.resolved())));
+                        Answer.JSON, Json.write(TableJson.tree(library, table, request.path(), parameters.resolved())));
             case XML -> TableXml.of(library, table);
             default -> wide ? WideTableCsv.of(table, style) : LongTableCsv.of(table, style);
         };

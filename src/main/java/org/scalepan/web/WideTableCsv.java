@@ -17,16 +17,14 @@ final class WideTableCsv {
 
     static Answer of(EstimateTable table, Csv.Style style) {
         List<String> header = new ArrayList<>(List.of("product", "form"));
-        table.rulers()
-                .forEach(ruler -> table.statistics().forEach(statistic -> header.add(name(ruler, statistic))));
+        table.rulers().forEach(ruler -> table.statistics().forEach(statistic -> header.add(name(ruler, statistic))));
         Csv csv = new Csv(style, header);
         for (int i = 0; i < table.products().size(); i++) {
             Csv.Line line = csv.line();
             line.text(table.products().get(i).product().id())
                     .text(table.products().get(i).form());
             table.rowsOf(i)
-                    .forEach(row ->
-                            table.statistics().forEach(statistic -> LongTableCsv.cell(line, statistic, row)));
+                    .forEach(row -> table.statistics().forEach(statistic -> LongTableCsv.cell(line, statistic, row)));
             line.end();
         }
         return csv.answer();

@@ -181,7 +181,8 @@ class MarkdownRendererTest {
         Node block = only(READER.parse(MarkdownRenderer.render(
                 new Document.Builder().add(new Block.Code(bibTex)).untitled())));
 
-        assertEquals(bibTex + "\n", assertInstanceOf(FencedCodeBlock.class, block).getLiteral());
+        assertEquals(
+                bibTex + "\n", assertInstanceOf(FencedCodeBlock.class, block).getLiteral());
     }
 
     @Test

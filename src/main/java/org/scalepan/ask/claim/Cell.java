@@ -148,8 +148,7 @@ public record Cell(
 
     /** How much stands behind both sides, in words. */
     String amounts() {
-        return product.amount()
-                + reference.map(other -> ", " + other.amount()).orElse("");
+        return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
     }
 
     /** True when too few studies stand behind a side. */

@@ -155,7 +155,8 @@ public final class ClaimSentenceParser {
             }
         }
         if (!strange.isEmpty()) {
-            faults.add(new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", List.of()));
+            faults.add(
+                    new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", List.of()));
         }
     }
 
@@ -200,8 +201,7 @@ public final class ClaimSentenceParser {
 
     private boolean isInsect(String id) {
         Product product = library.products().get(id);
-        return id.equals(Subject.INSECTS)
-                || (product != null && product.group().equals("insect"));
+        return id.equals(Subject.INSECTS) || (product != null && product.group().equals("insect"));
     }
 
     /** Where a word can mean two indicators it means the one by which the sides of this sentence have been measured. */
@@ -233,12 +233,13 @@ public final class ClaimSentenceParser {
                         .toList();
         return library.results().stream()
                 .anyMatch(result -> result.indicator().equals(indicator)
-                        && sides.stream()
-                                .anyMatch(side -> side.product().id().equals(result.product())));
+                        && sides.stream().anyMatch(side -> side.product().id().equals(result.product())));
     }
 
     private Optional<String> longest(Collection<String> phrases, int at) {
-        return phrases.stream().filter(phrase -> isAt(phrase, at)).max(Comparator.comparingInt(ClaimSentenceParser::size));
+        return phrases.stream()
+                .filter(phrase -> isAt(phrase, at))
+                .max(Comparator.comparingInt(ClaimSentenceParser::size));
     }
 
     private boolean isAt(String phrase, int at) {

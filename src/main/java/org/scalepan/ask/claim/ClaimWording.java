@@ -58,8 +58,10 @@ final class ClaimWording {
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.ruler(), question.sampling().coverage());
-            return capital(sentences.boundary()) + ", " + side.words() + " " + IndicatorWording.of(asked.ruler()).verb() + " "
-                    + asked.product().footprint().map(sentences::footprint).orElse("") + " (" + question.sampling().coverageInPercent()
+            return capital(sentences.boundary()) + ", " + side.words() + " "
+                    + IndicatorWording.of(asked.ruler()).verb() + " "
+                    + asked.product().footprint().map(sentences::footprint).orElse("") + " ("
+                    + question.sampling().coverageInPercent()
                     + " interval; " + asked.product().amount()
                     + "). "
                     + (asked.verdict() == Verdict.FAILS
@@ -72,7 +74,8 @@ final class ClaimWording {
                 : asked.isThin()
                         ? "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin"
                         : "; no likelihood is told of what leaves something usual out";
-        return where + ", " + ratio(question, side, asked) + ", and " + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
+        return where + ", " + ratio(question, side, asked) + ", and "
+                + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
                 + " comes out in "
                 + Sentences.share(probability) + " of the draws: "
                 + asked.verdict().words() + " there (" + asked.amounts()
@@ -168,7 +171,9 @@ final class ClaimWording {
                     .append(", ")
                     .append(asked.verdict().words());
         } else {
-            text.append(ratio(question, side, asked)).append(", ").append(asked.verdict().words());
+            text.append(ratio(question, side, asked))
+                    .append(", ")
+                    .append(asked.verdict().words());
         }
         if (!holding.isEmpty()) {
             text.append(", it holds ").append(String.join(" and ", BasisWording.of(holding, cells)));

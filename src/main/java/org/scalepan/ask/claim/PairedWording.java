@@ -58,7 +58,12 @@ final class PairedWording {
         }
         return Stream.concat(
                         one.study().borrowed().product().map(from -> takenFrom(side.words(), from)).stream(),
-                        one.study().borrowed().reference().map(from -> takenFrom(question.referenceWords(), from)).stream())
+                        one
+                                .study()
+                                .borrowed()
+                                .reference()
+                                .map(from -> takenFrom(question.referenceWords(), from))
+                                .stream())
                 .map(text -> before + text)
                 .collect(Collectors.joining());
     }

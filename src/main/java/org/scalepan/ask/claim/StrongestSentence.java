@@ -64,8 +64,10 @@ final class StrongestSentence {
         String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
             return new Instead(
-                    where + side.words() + " " + IndicatorWording.of(cell.ruler()).verb() + " at least " + number(bounds.least())
-                            + " times less " + IndicatorWording.of(cell.ruler()).noun() + " than " + question.referenceWords() + ", " + behind,
+                    where + side.words() + " "
+                            + IndicatorWording.of(cell.ruler()).verb() + " at least " + number(bounds.least())
+                            + " times less " + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + question.referenceWords() + ", " + behind,
                     Optional.of(cell.ruler()),
                     OptionalDouble.of(bounds.least()),
                     OptionalDouble.empty(),
@@ -73,8 +75,11 @@ final class StrongestSentence {
         }
         if (bounds.more()) {
             return new Instead(
-                    where + side.words() + " " + IndicatorWording.of(cell.ruler()).verb() + " more " + IndicatorWording.of(cell.ruler()).noun() + " than "
-                            + question.referenceWords() + ": at least " + number(bounds.reverseLeast()) + " times as much, "
+                    where + side.words() + " "
+                            + IndicatorWording.of(cell.ruler()).verb() + " more "
+                            + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + question.referenceWords() + ": at least " + number(bounds.reverseLeast())
+                            + " times as much, "
                             + behind,
                     Optional.of(cell.ruler()),
                     OptionalDouble.empty(),
@@ -82,8 +87,9 @@ final class StrongestSentence {
                     sources(cell));
         }
         return new Instead(
-                where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell) + " (" + question.sampling().coverageInPercent()
-                        + " interval; " + cell.amounts() + warmingSet(cell) + ")" + thin(cell),
+                where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
+                        + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
+                        + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(cell.ruler()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -102,7 +108,8 @@ final class StrongestSentence {
     private Instead caused(Cell cell) {
         Ruler ruler = cell.ruler();
         return new Instead(
-                capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " " + IndicatorWording.of(ruler).verb()
+                capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " "
+                        + IndicatorWording.of(ruler).verb()
                         + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
                         + new Sentences(ruler, 0.9).unit() + ", " + odds(cell) + " ("

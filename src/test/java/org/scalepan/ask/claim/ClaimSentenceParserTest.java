@@ -49,8 +49,8 @@ class ClaimSentenceParserTest {
 
     @Test
     void a_sentence_may_say_its_basis() {
-        ParsedClaim sentence =
-                ClaimSentenceParser.parse(Said.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
+        ParsedClaim sentence = ClaimSentenceParser.parse(
+                Said.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
 
         assertEquals("kg-live", sentence.fields().get("per"));
         assertEquals("animal", sentence.fields().get("boundary"));
