@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -9,6 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.Asked;
+import org.scalepan.Libraries;
+import org.scalepan.ask.Comparison;
+import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Library;
 
 /** What is laid out in blocks, as a page. */
 class HtmlRendererTest {
@@ -84,5 +90,24 @@ class HtmlRendererTest {
     @ValueSource(strings = {"javascript:alert(1)", "data:text/html,x", "//example.org/a", "mealworm"})
     void an_address_of_another_kind_is_shown_and_not_linked(String address) {
         assertFalse(body(new Document.Builder().link(address).untitled()).contains("href"));
+    }
+
+    @Test
+    void given_what_a_comparison_pastes_as_markdown_the_page_has_the_same_table_and_references() {
+        Library library = Libraries.bundled();
+        Asked asked = Asked.of(library).indicator("land");
+        Comparison comparison = Comparison.of(
+                library,
+                new Comparison.Question(
+                        List.of(asked.item("mealworm")),
+                        asked.item("beef"),
+                        asked.ruler(),
+                        new Sampling(0.9, 1000, 1)));
+        String page = body(new ComparisonDocument(library, comparison).document("/v1/comparison?products=mealworm"));
+
+        assertTrue(page.contains("<th scope=\"col\">m2*yr per kg protein</th>"), page);
+        assertTrue(page.contains("<tr><th scope=\"row\">yellow mealworm</th><td>"), page);
+        assertTrue(page.contains("<a href=\"https://doi.org/10.1371/journal.pone.0051145\">"), page);
+        assertTrue(page.endsWith("<a href=\"/v1/comparison?products=mealworm\">/v1/comparison?products=mealworm</a></p>\n"));
     }
 }
