@@ -108,6 +108,7 @@ class HtmlRendererTest {
         assertTrue(page.contains("<th scope=\"col\">m2*yr per kg protein</th>"), page);
         assertTrue(page.contains("<tr><th scope=\"row\">yellow mealworm</th><td>"), page);
         assertTrue(page.contains("<a href=\"https://doi.org/10.1371/journal.pone.0051145\">"), page);
-        assertTrue(page.endsWith("<a href=\"/v1/comparison?products=mealworm\">/v1/comparison?products=mealworm</a></p>\n"));
+        assertTrue(page.endsWith(
+                "<a href=\"/v1/comparison?products=mealworm\">/v1/comparison?products=mealworm</a></p>\n"));
     }
 }
