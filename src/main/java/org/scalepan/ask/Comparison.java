@@ -3,6 +3,8 @@ package org.scalepan.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.literature.PairedEvidence;
@@ -48,5 +50,28 @@ public record Comparison(Question question, Quote reference, List<Item> items) {
                     quote, Versus.between(quote, reference, question.sampling().coverage()), paired));
         }
         return new Comparison(question, reference, items);
+    }
+
+    /** Every published estimate of this comparison once: the reference first. */
+    public List<Quote> quotes() {
+        return Stream.concat(Stream.of(reference), items.stream().map(Item::quote))
+                .distinct()
+                .toList();
+    }
+
+    /** What stands behind the figures of all sides. */
+    public Grounds grounds(Library library) {
+        return new Grounds(library, List.copyOf(quotes()));
+    }
+
+    /** Every publication behind a figure, a paired ratio or the warming set, in the order in which they were met. */
+    public List<Reference> references(Library library) {
+        Citations citations = new Citations();
+        quotes().forEach(citations::add);
+        items.forEach(item -> citations.add(item.paired()));
+        if (question.ruler().indicator().isWarming()) {
+            citations.add(question.ruler().gwp());
+        }
+        return citations.references(library);
     }
 }

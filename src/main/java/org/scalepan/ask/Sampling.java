@@ -18,6 +18,11 @@ public record Sampling(double coverage, int draws, long seed) {
     /** How many draws the footprints of one answer may have together; a choice of this service, for its memory. */
     public static final int MOST_DRAWS_OF_AN_ANSWER = 2_000_000;
 
+    /** {@code 90 %}. */
+    public String coverageInPercent() {
+        return Math.round(coverage * 100) + " %";
+    }
+
     /** How near to 0 or 1 a probability can be told: the rule of three, 3 ÷ draws (Hanley and Lippman-Hand 1983). */
     public double resolution() {
         return 3.0 / draws;

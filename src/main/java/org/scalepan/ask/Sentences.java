@@ -1,8 +1,6 @@
 package org.scalepan.ask;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
@@ -12,15 +10,6 @@ import org.scalepan.uncertainty.Summary;
 
 /** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
 public final class Sentences {
-    private static final Map<String, String> OF_INDICATOR = Map.of(
-            "ghg", "greenhouse gas emissions",
-            "land", "land occupation",
-            "energy", "energy use",
-            "water", "freshwater withdrawals",
-            "water-footprint", "water footprint",
-            "feed", "feed",
-            "feed-dry-matter", "feed dry matter");
-
     private final Ruler ruler;
     private final double coverage;
 
@@ -37,8 +26,13 @@ public final class Sentences {
 
     /** {@code 16 (11 to 24) kg CO2e per kg protein}: a footprint with its interval. */
     public String footprint(Summary summary) {
+        return interval(summary) + " " + unit();
+    }
+
+    /** {@code 16 (11 to 24)}: a footprint with its interval, for a table whose head names the unit. */
+    public static String interval(Summary summary) {
         return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
-                + Print.footprint(summary.high()) + ") " + unit();
+                + Print.footprint(summary.high()) + ")";
     }
 
     /** The unit of every figure of this ruler. */
@@ -131,8 +125,7 @@ public final class Sentences {
 
     /** What is counted, as it stands in a sentence: {@code greenhouse gas emissions}. */
     public String indicator() {
-        return OF_INDICATOR.getOrDefault(
-                ruler.indicator().id(), ruler.indicator().name().toLowerCase(Locale.ROOT));
+        return IndicatorWording.of(ruler).quantity();
     }
 
     /** The indicator as it begins a sentence: {@code Greenhouse gas emissions}. */

@@ -20,6 +20,13 @@ public final class PlainText {
 
     /** The reference on one line, without a line break. */
     public static String of(Reference reference) {
+        // No full stop behind an address: it would be pasted along with it.
+        return withoutLink(reference)
+                + reference.link().map(address -> " " + address).orElse("");
+    }
+
+    /** The reference on one line, without the address at which it can be opened. */
+    public static String withoutLink(Reference reference) {
         String year = "(" + reference.citedYear() + ")";
         String title = OneLine.of(reference.title());
         List<String> sentences = new ArrayList<>();
@@ -33,8 +40,6 @@ public final class PlainText {
                 .collect(Collectors.joining(", "))));
         sentences.add(sentence(
                 reference.isbn().map(isbn -> "ISBN " + OneLine.of(isbn)).orElse("")));
-        // No full stop behind an address: it would be pasted along with it.
-        sentences.add(reference.link().orElse(""));
         return sentences.stream().filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
     }
 

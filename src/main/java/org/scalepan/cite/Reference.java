@@ -95,7 +95,7 @@ public record Reference(
     }
 
     /** Where the source can be opened: the DOI's resolver address, else the URL. */
-    Optional<String> link() {
+    public Optional<String> link() {
         return doi.map(bare -> "https://doi.org/" + percentEncoded(bare)).or(() -> url);
     }
 

@@ -231,6 +231,18 @@ public final class Library {
         return cautions;
     }
 
+    /**
+     * The cautions about products.
+     *
+     * @param market leaves out the law of other markets; with none, cautions of all markets are given
+     */
+    public List<Caution> cautionsAbout(Collection<Product> products, Optional<String> market) {
+        return cautions.stream()
+                .filter(caution -> products.stream().anyMatch(caution::concerns))
+                .filter(caution -> market.map(caution::holdsIn).orElse(true))
+                .toList();
+    }
+
     public SpreadDefaults spreadDefaults() {
         return spreadDefaults;
     }

@@ -84,18 +84,20 @@ final class BriefRoutes {
     }
 
     /** A question with what it takes, and how the page is wanted. */
-    private record Asked(Brief.Question question, ClaimPlan plan, BriefPage.Style style, LocalDate accessed) {}
+    private record Asked(Brief.Question question, ClaimPlan plan, BriefDocument.Style style, LocalDate accessed) {}
 
     private Optional<Asked> asked(Parameters parameters, List<Side> sides, Optional<Side> against) {
         double times = parameters.number("times_less", 1e-9, MOST_TIMES, 1);
-        BriefPage.Style style = parameters.oneOf(
+        BriefDocument.Style style = parameters.oneOf(
                 "style",
-                Stream.of(BriefPage.Style.values()).map(BriefPage.Style::id).toList(),
-                id -> Stream.of(BriefPage.Style.values())
+                Stream.of(BriefDocument.Style.values())
+                        .map(BriefDocument.Style::id)
+                        .toList(),
+                id -> Stream.of(BriefDocument.Style.values())
                         .filter(one -> one.id().equals(id))
                         .findFirst(),
-                BriefPage.Style.TEXT,
-                BriefPage.Style.TEXT.id());
+                BriefDocument.Style.TEXT,
+                BriefDocument.Style.TEXT.id());
         LocalDate accessed = accessed(parameters);
         RulerReading reading = new RulerReading(library, parameters);
         Ruler ruler = reading.ruler(reading.indicator("indicator", "ghg"));
@@ -133,11 +135,11 @@ final class BriefRoutes {
 
     private Answer answer(Asked asked, Format format, Optional<String> permalink) {
         Brief brief = Brief.of(library, asked.question(), asked.plan());
-        BriefPage page = new BriefPage(brief, asked.style(), asked.accessed(), permalink);
+        BriefDocument page = new BriefDocument(brief, asked.style(), asked.accessed(), permalink);
         return switch (format) {
             case SVG -> Answer.of(Answer.SVG, page.svg());
-            case HTML -> Answer.of(Answer.HTML, page.page().html());
-            default -> Answer.of(Answer.MARKDOWN, page.page().markdown());
+            case HTML -> HtmlRenderer.answer(page.document());
+            default -> MarkdownRenderer.answer(page.document());
         };
     }
 }

@@ -9,8 +9,9 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimQuestion;
-import org.scalepan.ask.claim.ClaimSentence;
+import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.claim.Claimed;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
 
@@ -42,11 +43,11 @@ final class ClaimReading {
      *
      * @param ownSides names of the sides that are given beside the sentence, whose words then must not say them again
      */
-    Optional<ClaimSentence> sentence(Optional<String> text, List<String> ownSides) {
+    Optional<ParsedClaim> sentence(Optional<String> text, List<String> ownSides) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        ClaimSentence read = ClaimSentence.read(library, text.get());
+        ParsedClaim read = ClaimSentenceParser.parse(library, text.get());
         KINDS.stream()
                 .filter(name -> parameters.raw(name).isPresent())
                 .forEach(name -> parameters.fault(name, "the claim stands in text already; leave " + name + " out"));

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
-import org.scalepan.ask.claim.ClaimSentence;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
 
@@ -34,17 +34,17 @@ final class ClaimRoutes {
         Parameters parameters = request.parameters();
         Format format = request.format(FORMATS);
         ClaimReading reading = new ClaimReading(library, parameters);
-        Optional<ClaimSentence> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
+        Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // What could not be read at all is told alone: faults of the fields it did not give would only confuse.
         parameters.refuseIfWrong();
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         parameters.refuseIfWrong();
-        ClaimView view = new ClaimView(library, plan.orElseThrow().check(), sentence);
+        ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
-                ? Answer.of(
-                        Answer.MARKDOWN, view.markdown(Optional.of(Permalink.of(library, request.path(), resolved))))
-                : Answer.of(Answer.JSON, view.json(resolved, Optional.of(request.path())));
+                ? MarkdownRenderer.answer(new ClaimDocument(checks)
+                        .document(Optional.of(Permalink.of(library, request.path(), resolved))))
+                : json(checks, sentence, resolved, Optional.of(request.path()));
     }
 
     private Answer recorded(Request request) {
@@ -64,7 +64,7 @@ final class ClaimRoutes {
         if (ownReference) {
             own.add(ClaimReading.REFERENCE);
         }
-        Optional<ClaimSentence> sentence = reading.sentence(text, own);
+        Optional<ParsedClaim> sentence = reading.sentence(text, own);
         Optional<Subject> subject = Optional.empty();
         Optional<Side> reference = Optional.empty();
         boolean unread = sentence.filter(read -> !read.faults().isEmpty()).isPresent();
@@ -82,14 +82,18 @@ final class ClaimRoutes {
         body.close();
         body.refuseIfWrong();
         ClaimChecks checks = plan.orElseThrow().check();
-        ClaimView view = new ClaimView(library, checks, sentence);
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
         scalars.resolved().forEach(resolved::putIfAbsent);
         return format == Format.MARKDOWN
-                ? Answer.of(Answer.MARKDOWN, view.markdown(Optional.empty()))
-                : Answer.of(Answer.JSON, view.json(resolved, Optional.empty()));
+                ? MarkdownRenderer.answer(new ClaimDocument(checks).document(Optional.empty()))
+                : json(checks, sentence, resolved, Optional.empty());
+    }
+
+    private Answer json(
+            ClaimChecks checks, Optional<ParsedClaim> sentence, Map<String, Object> resolved, Optional<String> path) {
+        return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
     }
 
     private Optional<Subject> subject(Body body, SideReading sides) {

@@ -1,5 +1,6 @@
 package org.scalepan.web;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,13 +43,18 @@ final class ComparisonRoutes {
         parameters.refuseIfWrong();
         Comparison comparison =
                 Comparison.of(library, new Comparison.Question(asked, against.orElseThrow(), ruler, sampling));
-        ComparisonView view = new ComparisonView(library, comparison);
         Map<String, Object> question = parameters.resolved();
         return switch (format) {
-            case CSV -> view.csv(style);
-            case MARKDOWN -> Answer.of(Answer.MARKDOWN, view.markdown(request.path(), question));
-            case XLSX -> WorkbookView.of(view.tree(request.path(), question), "scalepan-comparison.xlsx");
-            default -> Answer.of(Answer.JSON, view.json(request.path(), question));
+            case CSV -> new ComparisonCsv(comparison).answer(style);
+            case MARKDOWN ->
+                MarkdownRenderer.answer(new ComparisonDocument(library, comparison)
+                        .document(Permalink.of(library, request.path(), question)));
+            case XLSX -> WorkbookView.of(tree(comparison, request, question), "scalepan-comparison.xlsx");
+            default -> Answer.of(Answer.JSON, Json.write(tree(comparison, request, question)));
         };
+    }
+
+    private ObjectNode tree(Comparison comparison, Request request, Map<String, Object> question) {
+        return new ComparisonJson(library, comparison).tree(request.path(), question);
     }
 }

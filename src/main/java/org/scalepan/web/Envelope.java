@@ -75,10 +75,7 @@ final class Envelope {
     /** The cautions about products; with a market only those that hold everywhere or there. */
     static ArrayNode cautions(Library library, Collection<Product> products, Optional<String> market) {
         ArrayNode array = Json.array();
-        library.cautions().stream()
-                .filter(caution -> products.stream().anyMatch(caution::concerns))
-                .filter(caution -> market.map(caution::holdsIn).orElse(true))
-                .forEach(caution -> array.add(caution(caution)));
+        library.cautionsAbout(products, market).forEach(caution -> array.add(caution(caution)));
         return array;
     }
 

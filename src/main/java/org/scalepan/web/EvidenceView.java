@@ -61,7 +61,7 @@ final class EvidenceView {
 
     private static ObjectNode published(PublishedResult result) {
         ObjectNode node = Json.object();
-        ResultView.printed(node, result);
+        RowView.printed(node, result);
         node.put("basis", result.publishedBasis());
         node.put("read_as_per", result.per());
         node.put("boundary", result.boundary());

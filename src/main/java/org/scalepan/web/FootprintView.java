@@ -97,12 +97,7 @@ final class FootprintView {
         }
         node.put("status", quote.system().isPresent() ? "ok" : "not-computed");
         Json.put(node, "reason", quote.missing());
-        quote.summary().ifPresent(summary -> {
-            ObjectNode footprint = SummaryView.json(summary);
-            footprint.put("unit", sentences.unit());
-            footprint.put("text", sentences.footprint(summary));
-            node.set("footprint", footprint);
-        });
+        quote.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
         quote.firstOrder().ifPresent(first -> {
             double coverage = answer.question().sampling().coverage();
             ObjectNode propagated = node.putObject("first_order");
@@ -161,9 +156,7 @@ final class FootprintView {
 
     private static void versus(ObjectNode node, Optional<Versus> versus) {
         versus.ifPresent(found -> {
-            ObjectNode times = SummaryView.json(found.timesLess());
-            times.put("text", Sentences.ratio(found.timesLess()));
-            node.set("times_less", times);
+            node.set("times_less", EstimateJson.ratio(found.timesLess()));
             ObjectNode less = node.putObject("probability_less");
             less.put("value", Numbers.rounded(found.less().value()));
             less.put("standard_error", Numbers.rounded(found.less().standardError()));

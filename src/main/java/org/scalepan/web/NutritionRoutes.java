@@ -37,9 +37,8 @@ final class NutritionRoutes {
         return switch (format) {
             case CSV -> NutritionCsv.of(table, style);
             case MARKDOWN ->
-                Answer.of(
-                        Answer.MARKDOWN,
-                        new NutritionMarkdown(table, market).text(Permalink.of(library, request.path(), resolved)));
+                MarkdownRenderer.answer(
+                        new NutritionDocument(table, market).document(Permalink.of(library, request.path(), resolved)));
             default ->
                 Answer.of(Answer.JSON, Json.write(new NutritionView(table, market).json(request.path(), resolved)));
         };

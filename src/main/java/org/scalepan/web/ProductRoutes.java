@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
@@ -62,7 +61,7 @@ final class ProductRoutes {
         ArrayNode composition = node.putArray("composition");
         library.composition().stream()
                 .filter(row -> row.product().equals(product.id()))
-                .forEach(row -> composition.add(composition(row)));
+                .forEach(row -> composition.add(RowView.composition(row)));
         node.set("warnings", Json.array());
         node.set("cautions", Envelope.cautions(library, List.of(product)));
         return Answer.of(Answer.JSON, Json.write(node));
@@ -112,26 +111,5 @@ final class ProductRoutes {
                     .count());
         });
         return array;
-    }
-
-    /** A composition row as it stands. */
-    static ObjectNode composition(CompositionRow row) {
-        ObjectNode node = Json.object();
-        node.put("id", row.id());
-        node.put("form", row.form());
-        node.put("quantity", row.quantity());
-        Json.put(node, "value", row.printed().value());
-        node.put("spread", row.printed().kind().id());
-        Json.put(node, "low", row.printed().low());
-        Json.put(node, "high", row.printed().high());
-        node.put("unit", row.unit());
-        node.put("per", row.per());
-        node.put("use", row.use().id());
-        Json.put(node, "nitrogen_factor", row.nitrogenFactor());
-        node.put("source", row.cited().source());
-        node.put("locator", row.cited().locator());
-        node.put("check", row.cited().check().id());
-        Json.put(node, "note", row.note());
-        return node;
     }
 }

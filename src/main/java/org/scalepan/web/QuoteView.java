@@ -17,12 +17,7 @@ final class QuoteView {
         node.put("name", quote.item().product().name());
         node.put("status", quote.summary().isPresent() ? "ok" : "no-evidence");
         node.put("sentence", sentences.quote(quote));
-        quote.summary().ifPresent(summary -> {
-            ObjectNode footprint = SummaryView.json(summary);
-            footprint.put("unit", sentences.unit());
-            footprint.put("text", sentences.footprint(summary));
-            node.set("footprint", footprint);
-        });
+        quote.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
         node.put("studies", quote.studies());
         node.put("results", quote.results());
         if (quote.evidence() instanceof Evidence.Some some) {
@@ -34,7 +29,7 @@ final class QuoteView {
             node.set("known_instead", EvidenceView.unused(quote.elsewhere()));
             Json.put(node, "product_note", quote.item().product().note());
             ArrayNode composition = node.putArray("known_composition");
-            quote.composition().forEach(row -> composition.add(ProductRoutes.composition(row)));
+            quote.composition().forEach(row -> composition.add(RowView.composition(row)));
         }
         return node;
     }

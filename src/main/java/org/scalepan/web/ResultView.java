@@ -47,19 +47,6 @@ final class ResultView {
 
     private ResultView() {}
 
-    /** The number as printed, with its spread and unit: the same wherever a published result is shown. */
-    static void printed(ObjectNode node, PublishedResult result) {
-        Json.put(node, "value", result.printed().value());
-        Json.put(node, "statistic", result.statistic());
-        node.put("spread", result.printed().kind().id());
-        Json.put(node, "low", result.printed().low());
-        Json.put(node, "high", result.printed().high());
-        result.printed()
-                .percentiles()
-                .forEach((probability, value) -> node.put("p" + Math.round(probability * 100), value));
-        node.put("unit", result.unit());
-    }
-
     static ObjectNode json(PublishedResult result) {
         ObjectNode node = Json.object();
         node.put("id", result.id());
@@ -67,7 +54,7 @@ final class ResultView {
         node.put("product", result.product());
         node.put("form", result.form());
         node.put("indicator", result.indicator());
-        printed(node, result);
+        RowView.printed(node, result);
         node.put("per", result.per());
         node.put("published_basis", result.publishedBasis());
         node.put("boundary", result.boundary());

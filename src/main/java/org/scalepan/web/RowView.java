@@ -2,14 +2,17 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.Row;
 import org.scalepan.factors.Table;
 import org.scalepan.factors.TableSchema;
 
-/** Shows a row of any table as it stands: its columns, numbers as numbers, empty cells left out. */
+/** Shows rows of the library as they stand: numbers as numbers, empty cells left out, nothing converted or rounded. */
 final class RowView {
     private RowView() {}
 
+    /** A row of any table, column by column. */
     static ObjectNode json(Table table, Row row) {
         ObjectNode node = Json.object();
         for (TableSchema.Field field : table.schema().fields()) {
@@ -44,5 +47,39 @@ final class RowView {
             line.end();
         }
         return csv.answer();
+    }
+
+    /** The number of a published result as printed, with its spread and unit: the same wherever a published result is shown. */
+    static void printed(ObjectNode node, PublishedResult result) {
+        Json.put(node, "value", result.printed().value());
+        Json.put(node, "statistic", result.statistic());
+        node.put("spread", result.printed().kind().id());
+        Json.put(node, "low", result.printed().low());
+        Json.put(node, "high", result.printed().high());
+        result.printed()
+                .percentiles()
+                .forEach((probability, value) -> node.put("p" + Math.round(probability * 100), value));
+        node.put("unit", result.unit());
+    }
+
+    /** A composition row as it stands. */
+    static ObjectNode composition(CompositionRow row) {
+        ObjectNode node = Json.object();
+        node.put("id", row.id());
+        node.put("form", row.form());
+        node.put("quantity", row.quantity());
+        Json.put(node, "value", row.printed().value());
+        node.put("spread", row.printed().kind().id());
+        Json.put(node, "low", row.printed().low());
+        Json.put(node, "high", row.printed().high());
+        node.put("unit", row.unit());
+        node.put("per", row.per());
+        node.put("use", row.use().id());
+        Json.put(node, "nitrogen_factor", row.nitrogenFactor());
+        node.put("source", row.cited().source());
+        node.put("locator", row.cited().locator());
+        node.put("check", row.cited().check().id());
+        Json.put(node, "note", row.note());
+        return node;
     }
 }

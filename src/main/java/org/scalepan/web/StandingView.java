@@ -14,12 +14,7 @@ final class StandingView {
         node.put("product", standing.product().id());
         node.put("status", standing.summary().isPresent() ? "ok" : "no-evidence");
         Json.put(node, "reason", standing.missing());
-        standing.summary().ifPresent(summary -> {
-            ObjectNode footprint = SummaryView.json(summary);
-            footprint.put("unit", sentences.unit());
-            footprint.put("text", sentences.footprint(summary));
-            node.set("footprint", footprint);
-        });
+        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
         node.put("sentence", sentences.quote(standing));
         return node;
     }

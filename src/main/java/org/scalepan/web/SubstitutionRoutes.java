@@ -30,7 +30,7 @@ final class SubstitutionRoutes {
         SubstitutionQuestion question = reading.question();
         Substitution substitution = Substitution.of(library, question);
         return format == Format.MARKDOWN
-                ? Answer.of(Answer.MARKDOWN, new SubstitutionMarkdown(library, substitution).text())
+                ? MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
                 : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(reading.resolved()));
     }
 }

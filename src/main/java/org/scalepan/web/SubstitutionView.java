@@ -65,8 +65,8 @@ final class SubstitutionView {
         put(node, "men", programme.men());
         put(node, "meals_per_year", programme.meals());
         put(node, "years", programme.years());
-        node.set("supplied", told(substitution.displaced().supplied(), basis));
-        node.set("displaced", told(substitution.displaced().displaced(), basis));
+        node.set("supplied", interval(substitution.displaced().supplied(), basis));
+        node.set("displaced", interval(substitution.displaced().displaced(), basis));
         ArrayNode parts = node.putArray("baseline");
         substitution.displaced().parts().forEach(part -> parts.add(part(part)));
         node.set(
@@ -82,8 +82,8 @@ final class SubstitutionView {
         node.put("name", part.of().side().written());
         node.put("share", Numbers.rounded(part.of().share()));
         part.kilograms()
-                .ifPresent(kilograms ->
-                        node.set("displaced", told(kilograms, part.of().unit().words() + " a year")));
+                .ifPresent(kilograms -> node.set(
+                        "displaced", interval(kilograms, part.of().unit().words() + " a year")));
         Json.put(node, "reason", part.missing());
         return node;
     }
@@ -112,8 +112,8 @@ final class SubstitutionView {
         ObjectNode quote = node.putObject("conservative");
         quote.put("value", Numbers.rounded(avoided.low()));
         quote.put("text", SubstitutionSentences.conservative(avoided, yearly));
-        node.set("caused_by_product", told(figures.own(), yearly));
-        node.set("caused_by_displaced", told(figures.displaced(), yearly));
+        node.set("caused_by_product", interval(figures.own(), yearly));
+        node.set("caused_by_displaced", interval(figures.displaced(), yearly));
         ObjectNode saves = node.putObject("probability_avoids");
         saves.put("value", Numbers.rounded(figures.saves().value()));
         saves.put("standard_error", Numbers.rounded(figures.saves().standardError()));
@@ -158,12 +158,7 @@ final class SubstitutionView {
         node.put("role", role);
         node.put("name", standing.words());
         node.put("sentence", sentences.quote(standing));
-        standing.summary().ifPresent(summary -> {
-            ObjectNode footprint = SummaryView.json(summary);
-            footprint.put("unit", sentences.unit());
-            footprint.put("text", sentences.footprint(summary));
-            node.set("footprint", footprint);
-        });
+        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
         node.set("rows", Json.texts(rows(standing)));
         return node;
     }
@@ -189,11 +184,11 @@ final class SubstitutionView {
         node.put("currency", money.currency());
         money.ofProduct().ifPresent(value -> node.put("value_of_product", Numbers.rounded(value)));
         money.ofDisplaced().ifPresent(value -> {
-            node.set("value_of_displaced", told(value, yearly));
+            node.set("value_of_displaced", interval(value, yearly));
             node.set("without_price", Json.texts(money.withoutPrice()));
         });
         money.imported().ifPresent(value -> {
-            node.set("import_bill_avoided", told(value, yearly));
+            node.set("import_bill_avoided", interval(value, yearly));
             node.set("without_imported_share", Json.texts(money.withoutImports()));
         });
         money.perTonne().ifPresent(each -> {
@@ -212,17 +207,11 @@ final class SubstitutionView {
     }
 
     private static ObjectNode avoided(Summary summary, String unit) {
-        ObjectNode node = SummaryView.json(summary);
-        node.put("unit", unit);
-        node.put("text", SubstitutionSentences.avoided(summary, unit));
-        return node;
+        return EstimateJson.of(summary, unit, SubstitutionSentences.avoided(summary, unit));
     }
 
-    private static ObjectNode told(Summary summary, String unit) {
-        ObjectNode node = SummaryView.json(summary);
-        node.put("unit", unit);
-        node.put("text", SubstitutionSentences.interval(summary) + " " + unit);
-        return node;
+    private static ObjectNode interval(Summary summary, String unit) {
+        return EstimateJson.of(summary, unit, SubstitutionSentences.interval(summary) + " " + unit);
     }
 
     private static void put(ObjectNode node, String field, OptionalDouble number) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command line is read as strictly as a question. */
@@ -38,13 +37,5 @@ class SettingsTest {
     @ValueSource(strings = {"--factors=", "--factors= "})
     void a_blank_folder_is_not_taken_for_none(String option) {
         assertInstanceOf(Settings.Reading.Wrong.class, read(option));
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = ';',
-            value = {"beef | pork; beef \\| pork", "<b>; \\<b>", "[a](b); \\[a\\](b)", "`a`; \\`a\\`"})
-    void names_do_not_become_markup_in_markdown(String name, String written) {
-        assertEquals(written, ComparisonView.markdownText(name));
     }
 }

@@ -146,6 +146,11 @@ public record Cell(
         return verdict != Verdict.NO_EVIDENCE;
     }
 
+    /** How much stands behind both sides, in words. */
+    String amounts() {
+        return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
+    }
+
     /** True when too few studies stand behind a side. */
     public boolean isThin() {
         return product.isThin() || reference.filter(Evidenced::isThin).isPresent();

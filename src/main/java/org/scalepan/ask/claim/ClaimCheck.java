@@ -88,7 +88,7 @@ public record ClaimCheck(
                 .orElse(List.of());
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(Cell::verdict).toList());
-        ClaimWords words = new ClaimWords(library, question, side, cells, paired);
+        ClaimWording words = new ClaimWording(library, question, side, cells, paired);
         return new ClaimCheck(
                 question,
                 side,
@@ -99,7 +99,7 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                words.instead(),
+                new StrongestSentence(question, side, cells).find(),
                 paired,
                 Differences.of(cells),
                 Circulating.met(library, question, side));

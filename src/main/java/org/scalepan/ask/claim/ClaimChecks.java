@@ -63,7 +63,7 @@ public record ClaimChecks(
     /** The claim in words. */
     public String claim() {
         List<Side> sides = question.subject().sides();
-        return ClaimWords.claim(
+        return ClaimWording.claim(
                 question,
                 sides.size() == 1 ? sides.get(0).words() : question.subject().words());
     }
@@ -84,7 +84,7 @@ public record ClaimChecks(
                 ? ""
                 : " No evidence for " + silent.stream().map(Side::words).collect(Collectors.joining(", ")) + ".";
         return capital(question.subject().words()) + " are not one product; each was checked for itself "
-                + ClaimWords.basis(question.ruler()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
+                + BasisWording.of(question.ruler()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
                 + none;
     }
 

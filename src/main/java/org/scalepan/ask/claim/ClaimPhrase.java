@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.scalepan.ask.claim.ClaimSentence.Phrase;
 
 /** The ways in which a sentence says how much less. */
 final class ClaimPhrase {
@@ -151,4 +150,12 @@ final class ClaimPhrase {
                 .stripTrailingZeros()
                 .toPlainString();
     }
+
+    /**
+     * The claim in a sentence, as a field of the question.
+     *
+     * @param words how many words it takes
+     * @param reversed whether it says how much more the reference causes
+     */
+    record Phrase(int words, String field, String value, boolean reversed) {}
 }

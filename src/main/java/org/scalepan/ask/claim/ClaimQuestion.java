@@ -18,4 +18,19 @@ public record ClaimQuestion(
             throw new IllegalArgumentException("less than what? a ratio needs a reference");
         }
     }
+
+    /** The ratio that is claimed at least, reference ÷ product; only where one is claimed. */
+    double times() {
+        return claimed.times().orElseThrow();
+    }
+
+    /** The claimed ratio as it was said: 1, 12 or 1.25. */
+    String timesInWords() {
+        return Claimed.number(times());
+    }
+
+    /** The name of what the subject is compared with; empty where nothing is. */
+    String referenceWords() {
+        return reference.map(Side::words).orElse("");
+    }
 }

@@ -5,84 +5,78 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Programme;
 import org.scalepan.ask.Substitution;
 import org.scalepan.ask.SubstitutionSentences;
 import org.scalepan.ask.Swing;
+import org.scalepan.ask.Warning;
 import org.scalepan.ask.YearlyChange;
-import org.scalepan.cite.PlainText;
+import org.scalepan.cite.Reference;
 import org.scalepan.factors.Caution;
 import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.Summary;
 
-/** Renders what a programme changes a year as a page to paste from: a paragraph, tables, and what must be said beside them. */
-final class SubstitutionMarkdown {
+/** Lays what a programme changes a year out to be pasted: a paragraph, tables, and what must be said beside them. */
+final class SubstitutionDocument {
     private final Library library;
     private final Substitution substitution;
     private final SubstitutionSentences sentences;
 
-    SubstitutionMarkdown(Library library, Substitution substitution) {
+    SubstitutionDocument(Library library, Substitution substitution) {
         this.library = library;
         this.substitution = substitution;
         this.sentences = new SubstitutionSentences(substitution);
     }
 
-    String text() {
-        StringBuilder out = new StringBuilder(ComparisonView.markdownText(sentences.paragraph())).append("\n\n");
-        results(out);
-        each(out);
-        sensitivity(out);
-        list(out, "To be said beside it", sentences.statements());
-        list(
-                out,
-                "Cautions",
-                library.cautions().stream()
-                        .filter(caution -> substitution.products().stream().anyMatch(caution::concerns))
-                        .map(Caution::text)
-                        .toList());
-        list(
-                out,
-                "Warnings",
-                substitution.warnings(library).stream()
-                        .map(warning -> warning.text())
-                        .distinct()
-                        .toList());
-        list(
-                out,
-                "References",
-                substitution.references(library).stream().map(PlainText::of).toList());
-        out.append("Library ")
-                .append(library.version().version())
-                .append(", ")
-                .append(library.version().digest())
-                .append('\n');
-        return out.toString();
+    Document document() {
+        Document.Builder document =
+                new Document.Builder().paragraph(sentences.paragraph()).add(results());
+        each().ifPresent(document::add);
+        sensitivity().ifPresent(document::add);
+        document.listed("To be said beside it", sentences.statements())
+                .listed(
+                        "Cautions",
+                        library.cautionsAbout(substitution.products(), Optional.empty()).stream()
+                                .map(Caution::text)
+                                .toList())
+                .listed(
+                        "Warnings",
+                        substitution.warnings(library).stream()
+                                .map(Warning::text)
+                                .distinct()
+                                .toList());
+        List<Reference> references = substitution.references(library);
+        if (!references.isEmpty()) {
+            document.paragraph("References").references(references);
+        }
+        return document.paragraph("Library " + library.version().version() + ", "
+                        + library.version().digest())
+                .untitled();
     }
 
-    private void results(StringBuilder out) {
-        row(out, List.of("a year", "no longer caused", "caused by the product", "avoided (below 0: more)", "to quote"));
-        row(out, List.of("---", "---", "---", "---", "---"));
+    private Block results() {
+        List<List<String>> rows = new ArrayList<>();
         for (YearlyChange change : substitution.changes()) {
             String head = change.ruler().indicator().name() + ", "
                     + change.unit().words() + ", " + change.ruler().boundary();
-            row(
-                    out,
-                    change.figures()
-                            .map(figures -> List.of(
-                                    head,
-                                    interval(figures.displaced()),
-                                    interval(figures.own()),
-                                    SubstitutionSentences.avoidedInterval(figures.avoided()),
-                                    SubstitutionSentences.conservative(
-                                            figures.avoided(), change.unit().words())))
-                            .orElseGet(() -> List.of(head, "no evidence", "", "", "")));
+            rows.add(change.figures()
+                    .map(figures -> List.of(
+                            head,
+                            SubstitutionSentences.interval(figures.displaced()),
+                            SubstitutionSentences.interval(figures.own()),
+                            SubstitutionSentences.avoidedInterval(figures.avoided()),
+                            SubstitutionSentences.conservative(
+                                    figures.avoided(), change.unit().words())))
+                    .orElseGet(() -> List.of(head, "no evidence", "", "", "")));
         }
-        out.append('\n');
+        return new Block.TextTable(
+                List.of("a year", "no longer caused", "caused by the product", "avoided (below 0: more)", "to quote"),
+                rows);
     }
 
-    private void each(StringBuilder out) {
+    /** What comes to each household, beneficiary and meal, and over the years, as far as their numbers are known. */
+    private Optional<Block> each() {
         Programme programme = substitution.question().programme();
         List<String> heads = new ArrayList<>(List.of("avoided (below 0: more)"));
         programme.households().ifPresent(count -> heads.add("per household and year"));
@@ -90,10 +84,9 @@ final class SubstitutionMarkdown {
         programme.meals().ifPresent(count -> heads.add("per meal"));
         programme.years().ifPresent(years -> heads.add("over " + Numbers.plain(years) + " years"));
         if (heads.size() == 1) {
-            return;
+            return Optional.empty();
         }
-        row(out, heads);
-        row(out, heads.stream().map(head -> "---").toList());
+        List<List<String>> rows = new ArrayList<>();
         for (YearlyChange change : substitution.changes()) {
             change.figures().ifPresent(figures -> {
                 Summary avoided = figures.avoided();
@@ -108,19 +101,19 @@ final class SubstitutionMarkdown {
                         .years()
                         .ifPresent(years -> cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years)) + " "
                                 + change.unit().words()));
-                row(out, cells);
+                rows.add(cells);
             });
         }
-        out.append('\n');
+        return Optional.of(new Block.TextTable(heads, rows));
     }
 
     /** One column for each indicator; a setting that has no figure in one of them has an empty cell there. */
-    private void sensitivity(StringBuilder out) {
+    private Optional<Block> sensitivity() {
         List<YearlyChange> changes = substitution.changes().stream()
                 .filter(change -> change.figures().isPresent())
                 .toList();
         if (changes.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         Map<String, List<Optional<Summary>>> table = new LinkedHashMap<>();
         for (int i = 0; i < changes.size(); i++) {
@@ -136,31 +129,13 @@ final class SubstitutionMarkdown {
         }
         List<String> heads = new ArrayList<>(List.of("if"));
         changes.forEach(change -> heads.add(change.unit().words() + " a year avoided (below 0: more)"));
-        row(out, heads);
-        row(out, heads.stream().map(head -> "---").toList());
+        List<List<String>> rows = new ArrayList<>();
         table.forEach((head, cells) -> {
             List<String> written = new ArrayList<>(List.of(head));
             cells.forEach(cell ->
                     written.add(cell.map(SubstitutionSentences::avoidedInterval).orElse("")));
-            row(out, written);
+            rows.add(written);
         });
-        out.append('\n');
-    }
-
-    private static String interval(Summary summary) {
-        return SubstitutionSentences.interval(summary);
-    }
-
-    private static void row(StringBuilder out, List<String> cells) {
-        out.append(cells.stream().map(ComparisonView::markdownText).collect(Collectors.joining(" | ", "| ", " |\n")));
-    }
-
-    private static void list(StringBuilder out, String title, List<String> texts) {
-        if (!texts.isEmpty()) {
-            out.append(title).append("\n\n");
-            texts.forEach(text ->
-                    out.append("- ").append(ComparisonView.markdownText(text)).append('\n'));
-            out.append('\n');
-        }
+        return Optional.of(new Block.TextTable(heads, rows));
     }
 }

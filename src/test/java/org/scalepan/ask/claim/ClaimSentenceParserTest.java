@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ClaimSentenceTest {
+class ClaimSentenceParserTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -32,7 +32,7 @@ class ClaimSentenceTest {
                 "mealworms emit 2.5x less than pork | mealworm pork ghg times_less=2.5"
             })
     void a_sentence_is_read_as_a_question(String text, String read) {
-        ClaimSentence sentence = ClaimSentence.read(Said.LIBRARY, text);
+        ParsedClaim sentence = ClaimSentenceParser.parse(Said.LIBRARY, text);
 
         assertEquals(java.util.List.of(), sentence.faults());
         var fields = sentence.fields();
@@ -49,8 +49,8 @@ class ClaimSentenceTest {
 
     @Test
     void a_sentence_may_say_its_basis() {
-        ClaimSentence sentence =
-                ClaimSentence.read(Said.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
+        ParsedClaim sentence = ClaimSentenceParser.parse(
+                Said.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
 
         assertEquals("kg-live", sentence.fields().get("per"));
         assertEquals("animal", sentence.fields().get("boundary"));
@@ -71,7 +71,7 @@ class ClaimSentenceTest {
                 "needs no land | no product was found"
             })
     void what_is_not_understood_is_told_back(String text, String fault) {
-        ClaimSentence sentence = ClaimSentence.read(Said.LIBRARY, text);
+        ParsedClaim sentence = ClaimSentenceParser.parse(Said.LIBRARY, text);
 
         assertTrue(
                 sentence.faults().stream().anyMatch(found -> found.message().contains(fault)),
@@ -83,7 +83,7 @@ class ClaimSentenceTest {
         for (String text : new String[] {
             "", ".", "%", "a", "one", "times", "factor of", "ten to", "a hundred", "0 percent of beef", "é…"
         }) {
-            assertTrue(!ClaimSentence.read(Said.LIBRARY, text).faults().isEmpty(), text);
+            assertTrue(!ClaimSentenceParser.parse(Said.LIBRARY, text).faults().isEmpty(), text);
         }
     }
 }

@@ -2,43 +2,41 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.Grounds;
 import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Standing;
-import org.scalepan.ask.Warning;
 import org.scalepan.ask.claim.Cell;
 import org.scalepan.ask.claim.Circulating;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.ask.claim.ClaimChecks;
-import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Differences;
 import org.scalepan.ask.claim.Instead;
 import org.scalepan.ask.claim.PairedFinding;
-import org.scalepan.cite.PlainText;
+import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.factors.ClaimBasis;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.PairedStudy;
 
-/** Renders a checked claim as JSON and Markdown. */
-final class ClaimView {
+/** A checked claim as JSON. */
+final class ClaimJson {
     private final Library library;
     private final ClaimChecks checks;
-    private final Optional<ClaimSentence> sentence;
+    private final Optional<ParsedClaim> sentence;
 
-    ClaimView(Library library, ClaimChecks checks, Optional<ClaimSentence> sentence) {
+    ClaimJson(Library library, ClaimChecks checks, Optional<ParsedClaim> sentence) {
         this.library = library;
         this.checks = checks;
         this.sentence = sentence;
     }
 
     /** The answer; one that rests on records sent has no path at which it could be had again. */
-    String json(Map<String, Object> question, Optional<String> path) {
+    ObjectNode tree(Map<String, Object> question, Optional<String> path) {
         ObjectNode node = Json.object();
         node.set("question", Json.map(question));
         node.set("library", Envelope.library(library));
@@ -58,12 +56,9 @@ final class ClaimView {
         node.set(
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
-        Envelope.close(node, warnings(), library, checks.grounds().products(), checks.references());
-        return Json.write(node);
-    }
-
-    private List<Warning> warnings() {
-        return checks.grounds().warnings();
+        Grounds grounds = checks.grounds();
+        Envelope.close(node, grounds.warnings(), library, grounds.products(), checks.references());
+        return node;
     }
 
     private ObjectNode check(ClaimCheck check) {
@@ -127,11 +122,7 @@ final class ClaimView {
                 probability.put("scale", Likelihood.SCALE);
             }
         });
-        cell.timesLess().ifPresent(ratio -> {
-            ObjectNode times = SummaryView.json(ratio);
-            times.put("text", Sentences.ratio(ratio));
-            node.set("times_less", times);
-        });
+        cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio)));
         side(node, "product", cell.product(), cell.ruler());
         cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.ruler()));
         return node;
@@ -205,66 +196,5 @@ final class ClaimView {
 
     private static ArrayNode bases(List<ClaimBasis> bases) {
         return Json.texts(bases.stream().map(ClaimBasis::toString).toList());
-    }
-
-    String markdown(Optional<String> permalink) {
-        StringBuilder out = new StringBuilder();
-        out.append("**Claim:** ").append(plain(checks.claim())).append("\n\n");
-        out.append("**Verdict:** ").append(checks.overall().words()).append("\n\n");
-        out.append(plain(checks.reason())).append("\n\n");
-        out.append("**What can be said:** ")
-                .append(plain(checks.instead().sentence()))
-                .append('\n');
-        checks.checks().forEach(check -> grid(check, out));
-        out.append("\nReferences\n\n");
-        checks.references()
-                .forEach(reference ->
-                        out.append("- ").append(plain(PlainText.of(reference))).append('\n'));
-        out.append("\nWarnings\n\n");
-        warnings()
-                .forEach(warning ->
-                        out.append("- ").append(plain(warning.text())).append('\n'));
-        permalink.ifPresent(link -> out.append('\n').append(link).append('\n'));
-        return out.toString();
-    }
-
-    private static void grid(ClaimCheck check, StringBuilder out) {
-        boolean none = check.question().claimed().times().isEmpty();
-        List<String> heads = none
-                ? List.of("warming set", "median (interval)", "verdict", "studies")
-                : List.of("warming set", "times less", "probability", "verdict", "studies");
-        out.append("\n| ").append(plain(check.side().words())).append(" | ").append(String.join(" | ", heads));
-        out.append(" |\n|---").append("|---".repeat(heads.size())).append("|\n");
-        for (Cell cell : check.cells()) {
-            Sentences sentences = new Sentences(cell.ruler(), 0.9);
-            List<String> columns = new ArrayList<>();
-            columns.add("per " + cell.ruler().per().words() + ", " + sentences.boundary());
-            columns.add(
-                    cell.ruler().indicator().isWarming() ? cell.ruler().gwp().name() : "");
-            if (none) {
-                columns.add(cell.product().footprint().map(sentences::footprint).orElse(""));
-            } else {
-                columns.add(cell.timesLess().map(Sentences::ratio).orElse(""));
-                columns.add(cell.probability()
-                        .map(found -> Sentences.share(found.value()))
-                        .orElse(""));
-            }
-            columns.add(cell.verdict().id().replace('-', ' '));
-            columns.add(cell.product().studies()
-                    + cell.reference().map(side -> " / " + side.studies()).orElse(""));
-            out.append("| ").append(String.join(" | ", columns)).append(" |\n");
-        }
-        check.circulating()
-                .forEach(one -> out.append("\nIn circulation: \"")
-                        .append(plain(one.claim().claim()))
-                        .append("\" (")
-                        .append(String.join(", ", one.claim().sources()))
-                        .append("). ")
-                        .append(plain(one.claim().verdictText()))
-                        .append('\n'));
-    }
-
-    private static String plain(String text) {
-        return ComparisonView.markdownText(text);
     }
 }

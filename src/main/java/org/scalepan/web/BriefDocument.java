@@ -13,13 +13,12 @@ import org.scalepan.ask.claim.Cell;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.cite.BibTex;
 import org.scalepan.cite.CslJson;
-import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 import org.scalepan.cite.Ris;
 import org.scalepan.factors.Caution;
 
 /** Lays a brief out as a page: sentence, table, picture, method, disclosure, references, cautions, and how it can be had again. */
-final class BriefPage {
+final class BriefDocument {
     private final Brief brief;
     private final Sentences sentences;
     private final Style style;
@@ -42,7 +41,7 @@ final class BriefPage {
      * @param accessed the day told as that of access
      * @param permalink where the same brief can be had again; none for records sent
      */
-    BriefPage(Brief brief, Style style, LocalDate accessed, Optional<String> permalink) {
+    BriefDocument(Brief brief, Style style, LocalDate accessed, Optional<String> permalink) {
         this.brief = brief;
         this.sentences = new Sentences(
                 brief.question().ruler(), brief.question().sampling().coverage());
@@ -56,43 +55,42 @@ final class BriefPage {
         return chart().svg();
     }
 
-    Page page() {
-        List<Page.Block> blocks = new ArrayList<>();
-        blocks.add(new Page.Block.Heading("What can be said"));
-        blocks.add(new Page.Block.Bullets(
-                brief.rows().stream().map(Brief.Row::sentence).toList()));
-        verdict(blocks);
-        blocks.add(new Page.Block.Heading("Figures"));
-        blocks.add(table());
-        blocks.add(new Page.Block.Picture(svg(), chart().words()));
-        blocks.add(new Page.Block.Heading("Method"));
-        blocks.add(new Page.Block.Bullets(Method.of(brief)));
-        blocks.add(new Page.Block.Heading("To be disclosed beside a public comparison"));
-        List<List<String>> disclosed = new ArrayList<>();
-        Disclosure.of(brief).forEach((heading, said) -> disclosed.add(List.of(heading, said)));
-        disclosed.add(List.of("Sources", source()));
-        blocks.add(new Page.Block.Table(List.of("What", "Here"), disclosed));
+    Document document() {
+        Document.Builder document = new Document.Builder()
+                .heading("What can be said")
+                .bullets(brief.rows().stream().map(Brief.Row::sentence).toList());
+        verdict(document);
+        document.heading("Figures")
+                .add(table())
+                .add(new Block.Picture(svg(), chart().words()))
+                .heading("Method")
+                .bullets(Method.of(brief))
+                .heading("To be disclosed beside a public comparison")
+                .add(disclosed());
         list(
-                blocks,
+                document,
                 "Warnings",
                 brief.grounds().warnings().stream()
                         .map(Warning::text)
                         .distinct()
                         .toList());
         list(
-                blocks,
+                document,
                 "Cautions",
-                brief.library().cautions().stream()
-                        .filter(caution -> brief.grounds().products().stream().anyMatch(caution::concerns))
+                brief.library().cautionsAbout(brief.grounds().products(), Optional.empty()).stream()
                         .map(Caution::text)
                         .toList());
-        blocks.add(new Page.Block.Heading("References"));
-        references(blocks);
-        permalink.ifPresent(link -> {
-            blocks.add(new Page.Block.Heading("This page again"));
-            blocks.add(new Page.Block.Verbatim(link));
-        });
-        return new Page(title(), blocks);
+        document.heading("References");
+        references(document);
+        permalink.ifPresent(link -> document.heading("This page again").add(new Block.Code(link)));
+        return document.titled(title());
+    }
+
+    private Block disclosed() {
+        List<List<String>> rows = new ArrayList<>();
+        Disclosure.of(brief).forEach((heading, said) -> rows.add(List.of(heading, said)));
+        rows.add(List.of("Sources", source()));
+        return new Block.TextTable(List.of("What", "Here"), rows);
     }
 
     private String title() {
@@ -105,20 +103,20 @@ final class BriefPage {
     }
 
     /** What is claimed, when something particular is, and what became of it for each product. */
-    private void verdict(List<Page.Block> blocks) {
+    private void verdict(Document.Builder document) {
         boolean particular = brief.question().claimed().times().stream().anyMatch(times -> times != 1);
         if (particular) {
-            blocks.add(
-                    new Page.Block.Heading("Is it " + brief.question().claimed().words() + " than "
-                            + brief.reference().words() + "?"));
-            blocks.add(new Page.Block.Bullets(brief.rows().stream()
-                    .flatMap(row -> row.check().stream())
-                    .map(check -> check.side().words() + ": " + check.overall().words() + ". " + check.reason())
-                    .toList()));
+            document.heading("Is it " + brief.question().claimed().words() + " than "
+                            + brief.reference().words() + "?")
+                    .bullets(brief.rows().stream()
+                            .flatMap(row -> row.check().stream())
+                            .map(check -> check.side().words() + ": "
+                                    + check.overall().words() + ". " + check.reason())
+                            .toList());
         }
     }
 
-    private Page.Block table() {
+    private Block table() {
         List<List<String>> rows = new ArrayList<>();
         for (Brief.Row row : brief.rows()) {
             Optional<Cell> asked = row.asked();
@@ -130,7 +128,7 @@ final class BriefPage {
                             .map(less -> Sentences.share(less.value()))
                             .orElse(""),
                     Sentences.studies(row.standing(), ""),
-                    row.check().map(BriefPage::paired).orElse("")));
+                    row.check().map(BriefDocument::paired).orElse("")));
         }
         rows.add(List.of(
                 brief.reference().words(),
@@ -139,7 +137,7 @@ final class BriefPage {
                 "",
                 Sentences.studies(brief.reference(), ""),
                 ""));
-        return new Page.Block.Table(
+        return new Block.TextTable(
                 List.of(
                         "product",
                         "median (interval)",
@@ -163,26 +161,21 @@ final class BriefPage {
                         .toList());
     }
 
-    private static void list(List<Page.Block> blocks, String heading, List<String> items) {
+    private static void list(Document.Builder document, String heading, List<String> items) {
         if (!items.isEmpty()) {
-            blocks.add(new Page.Block.Heading(heading));
-            blocks.add(new Page.Block.Bullets(items));
+            document.heading(heading).bullets(items);
         }
     }
 
-    private void references(List<Page.Block> blocks) {
+    private void references(Document.Builder document) {
         List<Reference> references = brief.references();
-        blocks.add(
-                switch (style) {
-                    case TEXT ->
-                        new Page.Block.Bullets(
-                                references.stream().map(PlainText::of).toList());
-                    case BIBTEX -> new Page.Block.Verbatim(BibTex.write(references));
-                    case RIS -> new Page.Block.Verbatim(Ris.write(references));
-                    case CSL ->
-                        new Page.Block.Verbatim(CslJson.write(references).toPrettyString());
-                });
-        blocks.add(new Page.Block.Paragraph(source()));
+        switch (style) {
+            case TEXT -> document.references(references);
+            case BIBTEX -> document.add(new Block.Code(BibTex.write(references)));
+            case RIS -> document.add(new Block.Code(Ris.write(references)));
+            case CSL -> document.add(new Block.Code(CslJson.write(references).toPrettyString()));
+        }
+        document.paragraph(source());
     }
 
     private String source() {

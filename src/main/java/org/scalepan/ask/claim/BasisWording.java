@@ -1,0 +1,66 @@
+package org.scalepan.ask.claim;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sentences;
+import org.scalepan.footprint.FunctionalUnit;
+
+/** Says on which bases a claim comes out so: functional units, system boundaries and warming sets. */
+final class BasisWording {
+    private static final String ANIMAL = "animal";
+
+    private BasisWording() {}
+
+    /** {@code per kg protein, up to the farm gate}. */
+    static String of(Ruler ruler) {
+        return "per " + ruler.per().words() + ", " + new Sentences(ruler, 0.9).boundary();
+    }
+
+    /**
+     * Bases in words: the boundaries with their units, and the warming sets where not all of the grid say the same.
+     *
+     * @param chosen the cells to be told
+     * @param grid all cells
+     */
+    static List<String> of(List<Cell> chosen, List<Cell> grid) {
+        Map<String, List<Cell>> byBoundary = chosen.stream()
+                .collect(Collectors.groupingBy(
+                        cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
+        return byBoundary.entrySet().stream()
+                .map(entry -> base(
+                        entry.getValue(),
+                        grid.stream()
+                                .filter(cell ->
+                                        cell.speaks() && cell.ruler().boundary().equals(entry.getKey()))
+                                .toList()))
+                .toList();
+    }
+
+    private static String base(List<Cell> chosen, List<Cell> atBoundary) {
+        Ruler ruler = chosen.get(0).ruler();
+        List<FunctionalUnit> units = units(chosen);
+        boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
+        FunctionalUnit first = ruler.boundary().equals(ANIMAL) && units.contains(FunctionalUnit.KG_LIVE)
+                ? FunctionalUnit.KG_LIVE
+                : units.get(0);
+        String per = all
+                ? first.words() + " and on every other unit checked"
+                : units.stream().map(FunctionalUnit::words).collect(Collectors.joining(", "));
+        List<String> sets = sets(chosen);
+        boolean everySet = !ruler.indicator().isWarming()
+                || sets.size() == sets(atBoundary).size();
+        return new Sentences(ruler, 0.9).boundary() + " per " + per
+                + (everySet ? "" : " (under " + String.join(", ", sets) + ")");
+    }
+
+    private static List<FunctionalUnit> units(List<Cell> cells) {
+        return cells.stream().map(cell -> cell.ruler().per()).distinct().toList();
+    }
+
+    private static List<String> sets(List<Cell> cells) {
+        return cells.stream().map(cell -> cell.ruler().gwp().name()).distinct().toList();
+    }
+}

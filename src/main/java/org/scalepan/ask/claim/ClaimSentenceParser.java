@@ -1,0 +1,269 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+
+/**
+ * Reads a claim out of a sentence as people say it: "crickets need 80 % less land than cattle". The grammar is small on purpose. Every
+ * word must be understood, as a product, an indicator, a basis, the claim, or one of a list of words without a meaning of their own;
+ * whatever else stands in the sentence is reported instead of being passed over.
+ */
+public final class ClaimSentenceParser {
+    private final Library library;
+    private final Lexicon lexicon;
+    private final List<String> words;
+    private final boolean[] taken;
+    private final Map<String, String> fields = new LinkedHashMap<>();
+    private final List<ParsedClaim.Understood> parts = new ArrayList<>();
+    private final List<ParsedClaim.NotUnderstood> faults = new ArrayList<>();
+    private final List<String> sides = new ArrayList<>();
+    /** True when the sentence says how much more the reference causes: "beef emits a hundred times more than insects". */
+    private boolean reversed;
+
+    private ClaimSentenceParser(Library library, String text) {
+        this.library = library;
+        this.lexicon = new Lexicon(library);
+        this.words = Lexicon.words(text);
+        this.taken = new boolean[words.size()];
+    }
+
+    /** Reads a sentence with the names that a library knows. */
+    public static ParsedClaim parse(Library library, String text) {
+        return new ClaimSentenceParser(library, text).parse();
+    }
+
+    private ParsedClaim parse() {
+        bases();
+        claim();
+        products();
+        List<String> indicators = indicators();
+        rest();
+        sides();
+        if (faults.isEmpty()) {
+            indicator(indicators);
+        }
+        return new ParsedClaim(fields, parts, faults);
+    }
+
+    private void bases() {
+        for (int i = 0; i < words.size(); i++) {
+            Optional<String> phrase = longest(Lexicon.BASES.keySet(), i);
+            if (phrase.isPresent()) {
+                String meaning = Lexicon.BASES.getOrDefault(phrase.get(), "");
+                take(i, size(phrase.get()), meaning);
+                String[] pair = meaning.split("=", 2);
+                fields.putIfAbsent(pair[0], pair[1]);
+            }
+        }
+    }
+
+    private void claim() {
+        for (int i = 0; i < words.size(); i++) {
+            Optional<ClaimPhrase.Phrase> phrase = ClaimPhrase.at(words, taken, i);
+            if (phrase.isPresent()) {
+                ClaimPhrase.Phrase found = phrase.get();
+                take(i, found.words(), found.field() + "=" + found.value());
+                fields.put(found.field(), found.value());
+                reversed = found.reversed();
+                // "80 % less" and then "less" again would be two claims; the first is the claim.
+                return;
+            }
+        }
+        faults.add(new ParsedClaim.NotUnderstood(
+                "no claim was found in the sentence: say \"a hundred times less\", \"80 % less\", \"half of\", \"less\" or \"no\"",
+                List.of()));
+    }
+
+    private void products() {
+        for (int i = 0; i < words.size(); i++) {
+            Optional<String> phrase = longest(lexicon.products().keySet(), i);
+            if (phrase.isEmpty()) {
+                continue;
+            }
+            String id = lexicon.products().getOrDefault(phrase.get(), "");
+            int length = size(phrase.get());
+            while (free(i + length) && Lexicon.BEHIND_A_PRODUCT.contains(words.get(i + length))) {
+                length++;
+            }
+            take(i, length, id);
+            if (!sides.contains(id)) {
+                sides.add(id);
+            }
+        }
+        if (sides.isEmpty()) {
+            // "Larvae need no land": in talk about insects as food these are the insects.
+            for (int i = 0; i < words.size(); i++) {
+                if (free(i) && words.get(i).equals("larvae")) {
+                    take(i, 1, Subject.INSECTS);
+                    sides.add(Subject.INSECTS);
+                }
+            }
+        }
+    }
+
+    private List<String> indicators() {
+        List<String> found = List.of();
+        for (int i = 0; i < words.size(); i++) {
+            Optional<String> phrase = longest(Lexicon.INDICATORS.keySet(), i);
+            if (phrase.isPresent()) {
+                List<String> ids = Lexicon.INDICATORS.getOrDefault(phrase.get(), List.of());
+                if (!found.isEmpty() && !found.equals(ids)) {
+                    faults.add(new ParsedClaim.NotUnderstood(
+                            "the sentence is about several things at once: " + found.get(0) + " and " + ids.get(0)
+                                    + "; ask for one at a time",
+                            List.of()));
+                }
+                found = ids;
+                take(i, size(phrase.get()), "indicator=" + ids.get(0));
+            }
+        }
+        for (int i = 0; i < words.size(); i++) {
+            if (free(i) && Lexicon.EMITTING.contains(words.get(i))) {
+                take(i, 1, "indicator=ghg");
+                found = found.isEmpty() ? List.of("ghg") : found;
+            }
+        }
+        return found;
+    }
+
+    /** Every word that is left must be one without a meaning of its own. */
+    private void rest() {
+        List<String> strange = new ArrayList<>();
+        for (int i = 0; i < words.size(); i++) {
+            if (!free(i)) {
+                continue;
+            }
+            String word = words.get(i);
+            String group = Lexicon.TOO_WIDE.get(word);
+            String why = Lexicon.NOT_CARRIED.get(word);
+            if (group != null) {
+                faults.add(new ParsedClaim.NotUnderstood(
+                        "\"" + word + "\" is too wide to be checked; name one", Lexicon.ofGroup(library, group)));
+            } else if (why != null) {
+                faults.add(new ParsedClaim.NotUnderstood("\"" + word + "\": " + why, List.of()));
+            } else if (!Lexicon.FILLERS.contains(word)) {
+                strange.add(word);
+            }
+        }
+        if (!strange.isEmpty()) {
+            faults.add(
+                    new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", List.of()));
+        }
+    }
+
+    private void sides() {
+        if (sides.size() > 2) {
+            faults.add(new ParsedClaim.NotUnderstood(
+                    "more than two products are named: " + String.join(", ", sides) + "; ask for two at a time",
+                    List.of()));
+            return;
+        }
+        boolean none = fields.containsKey("none");
+        if (sides.size() == 1 && !none) {
+            // "Half the emissions of chicken" says what it is less than; who says it speaks of insects here.
+            boolean insect = isInsect(sides.get(0));
+            if (insect) {
+                faults.add(new ParsedClaim.NotUnderstood(
+                        "less than what? name the product that " + sides.get(0) + " is compared with",
+                        List.of("beef", "pork", "chicken")));
+            } else {
+                sides.add(0, Subject.INSECTS);
+                parts.add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
+                reversed = false;
+            }
+        } else if (sides.isEmpty()) {
+            faults.add(new ParsedClaim.NotUnderstood("no product was found in the sentence", List.of("insects")));
+        }
+        if (reversed && sides.size() == 2) {
+            sides.add(sides.remove(0));
+        }
+        if (!sides.isEmpty()) {
+            fields.put("product", sides.get(0));
+        }
+        if (sides.size() == 2) {
+            fields.put("reference", sides.get(1));
+        }
+        if (sides.size() == 2 && sides.get(1).equals(Subject.INSECTS)) {
+            faults.add(new ParsedClaim.NotUnderstood(
+                    "insects cannot be what others are compared with, because they are not one product; name one",
+                    Lexicon.ofGroup(library, "insect")));
+        }
+    }
+
+    private boolean isInsect(String id) {
+        Product product = library.products().get(id);
+        return id.equals(Subject.INSECTS) || (product != null && product.group().equals("insect"));
+    }
+
+    /** Where a word can mean two indicators it means the one by which the sides of this sentence have been measured. */
+    private void indicator(List<String> candidates) {
+        List<String> ids = candidates.isEmpty() ? List.of("ghg") : candidates;
+        if (candidates.isEmpty()) {
+            parts.add(new ParsedClaim.Understood("", "indicator=ghg (no indicator is named)"));
+        }
+        String chosen = ids.stream().filter(this::isMeasured).findFirst().orElse(ids.get(0));
+        if (ids.size() > 1) {
+            parts.add(new ParsedClaim.Understood(
+                    "",
+                    "indicator=" + chosen + " (" + String.join(" or ", ids)
+                            + "; the first by which the sides are measured)"));
+        }
+        fields.put("indicator", chosen);
+    }
+
+    private boolean isMeasured(String indicator) {
+        return isMeasured(fields.getOrDefault("product", ""), indicator)
+                && isMeasured(fields.getOrDefault("reference", Subject.INSECTS), indicator);
+    }
+
+    private boolean isMeasured(String id, String indicator) {
+        Collection<Side> sides = id.equals(Subject.INSECTS)
+                ? Subject.insects(library).sides()
+                : Optional.ofNullable(library.products().get(id)).stream()
+                        .<Side>map(product -> new Side.Published(new ProductForm(product, product.defaultForm())))
+                        .toList();
+        return library.results().stream()
+                .anyMatch(result -> result.indicator().equals(indicator)
+                        && sides.stream().anyMatch(side -> side.product().id().equals(result.product())));
+    }
+
+    private Optional<String> longest(Collection<String> phrases, int at) {
+        return phrases.stream()
+                .filter(phrase -> isAt(phrase, at))
+                .max(Comparator.comparingInt(ClaimSentenceParser::size));
+    }
+
+    private boolean isAt(String phrase, int at) {
+        String[] wanted = phrase.split(" ", -1);
+        for (int i = 0; i < wanted.length; i++) {
+            if (!free(at + i) || !words.get(at + i).equals(wanted[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean free(int at) {
+        return at < words.size() && !taken[at];
+    }
+
+    private void take(int from, int count, String readAs) {
+        for (int i = from; i < from + count; i++) {
+            taken[i] = true;
+        }
+        parts.add(new ParsedClaim.Understood(String.join(" ", words.subList(from, from + count)), readAs));
+    }
+
+    private static int size(String phrase) {
+        return phrase.split(" ", -1).length;
+    }
+}

@@ -1,0 +1,197 @@
+package org.scalepan.ask.claim;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.scalepan.ask.IndicatorWording;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.uncertainty.Summary;
+
+/** Says what is claimed, and why a checked claim comes out as it does. What can be said instead is {@link StrongestSentence}. */
+final class ClaimWording {
+    private static final String ANIMAL = "animal";
+
+    private final ClaimQuestion question;
+    private final Side side;
+    private final List<Cell> cells;
+    private final PairedWording paired;
+
+    ClaimWording(Library library, ClaimQuestion question, Side side, List<Cell> cells, List<PairedFinding> paired) {
+        this.question = question;
+        this.side = side;
+        this.cells = cells;
+        this.paired = new PairedWording(library, question, side, paired);
+    }
+
+    /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
+    static String claim(ClaimQuestion question, String product) {
+        IndicatorWording wording = IndicatorWording.of(question.ruler());
+        boolean many = product.equals(Subject.INSECTS);
+        String verb = many ? wording.verb().replaceFirst("s$", "") : wording.verb();
+        if (question.claimed().times().isEmpty()) {
+            return product + " " + verb + " no " + wording.noun();
+        }
+        return product + " " + verb + " " + question.claimed().words() + " " + wording.noun() + " than "
+                + question.reference().map(Side::words).orElse("");
+    }
+
+    String reason(Overall overall) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(asked());
+        sentences.addAll(elsewhere(overall));
+        paired.sentence().ifPresent(sentences::add);
+        return String.join(" ", sentences);
+    }
+
+    private String asked() {
+        Cell asked = cells.get(0);
+        String where = capital(BasisWording.of(asked.ruler()));
+        if (!asked.speaks()) {
+            return where + ", there is no evidence: " + missing(asked) + ".";
+        }
+        if (question.claimed().times().isEmpty()) {
+            Sentences sentences =
+                    new Sentences(asked.ruler(), question.sampling().coverage());
+            return capital(sentences.boundary()) + ", " + side.words() + " "
+                    + IndicatorWording.of(asked.ruler()).verb() + " "
+                    + asked.product().footprint().map(sentences::footprint).orElse("") + " ("
+                    + question.sampling().coverageInPercent()
+                    + " interval; " + asked.product().amount()
+                    + "). "
+                    + (asked.verdict() == Verdict.FAILS
+                            ? "A footprint of none fails on every boundary on which a study has measured one."
+                            : "With credits taken off, " + asked.verdict().words() + ".");
+        }
+        double probability = asked.probability().orElseThrow().value();
+        String likelihood = asked.bearsLikelihood()
+                ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
+                : asked.isThin()
+                        ? "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin"
+                        : "; no likelihood is told of what leaves something usual out";
+        return where + ", " + ratio(question, side, asked) + ", and "
+                + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
+                + " comes out in "
+                + Sentences.share(probability) + " of the draws: "
+                + asked.verdict().words() + " there (" + asked.amounts()
+                + likelihood + ").";
+    }
+
+    /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
+    static String ratio(ClaimQuestion question, Side side, Cell cell) {
+        Summary timesLess = cell.timesLess().orElseThrow();
+        return question.referenceWords() + " has " + Sentences.ratio(timesLess) + " times the "
+                + new Sentences(cell.ruler(), question.sampling().coverage()).indicator() + " of " + side.words();
+    }
+
+    private List<String> elsewhere(Overall overall) {
+        List<Cell> others =
+                cells.subList(1, cells.size()).stream().filter(Cell::speaks).toList();
+        if (others.isEmpty()) {
+            return cells.get(0).speaks()
+                    ? List.of("No other basis has evidence.")
+                    : List.of("No basis of this library has evidence of all that is compared.");
+        }
+        if (question.claimed().times().isEmpty()) {
+            return measured(others);
+        }
+        List<String> sentences = new ArrayList<>();
+        List<Cell> holding = with(Verdict.HOLDS, others);
+        List<Cell> failing = with(Verdict.FAILS, others);
+        if (!holding.isEmpty()) {
+            String only = overall == Overall.HOLDS_ONLY_FOR ? "On another basis it holds: " : "It also holds ";
+            sentences.add(only + String.join("; ", BasisWording.of(holding, cells)) + "." + animalsOnly(holding));
+        } else if (overall != Overall.HOLDS) {
+            sentences.add("It holds on no other basis with evidence.");
+        }
+        if (!failing.isEmpty()) {
+            sentences.add("It " + (cells.get(0).verdict() == Verdict.FAILS ? "also fails " : "fails ")
+                    + String.join("; ", BasisWording.of(failing, cells)) + ".");
+        }
+        return sentences;
+    }
+
+    /** What was measured at other boundaries, once for each. */
+    private List<String> measured(List<Cell> others) {
+        Map<String, Cell> byBoundary = new LinkedHashMap<>();
+        others.stream()
+                .filter(cell -> !cell.ruler().boundary().equals(question.ruler().boundary()))
+                .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWording::plainer));
+        return byBoundary.values().stream()
+                .map(cell -> {
+                    Sentences sentences =
+                            new Sentences(cell.ruler(), question.sampling().coverage());
+                    return capital(sentences.boundary()) + ": "
+                            + cell.product()
+                                    .footprint()
+                                    .map(sentences::footprint)
+                                    .orElse("") + ".";
+                })
+                .toList();
+    }
+
+    /** Of the animals alone people speak per kg live weight, as it is measured. */
+    private static Cell plainer(Cell one, Cell other) {
+        return one.ruler().per() != FunctionalUnit.KG_LIVE
+                        && other.ruler().boundary().equals(ANIMAL)
+                        && other.ruler().per() == FunctionalUnit.KG_LIVE
+                ? other
+                : one;
+    }
+
+    private static List<Cell> with(Verdict verdict, List<Cell> cells) {
+        return cells.stream().filter(cell -> cell.verdict() == verdict).toList();
+    }
+
+    private static String animalsOnly(List<Cell> holding) {
+        return holding.stream()
+                .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The verdict on one of many products, in half a sentence. */
+    String shortly() {
+        Cell asked = cells.get(0);
+        List<Cell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
+        List<Cell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
+        StringBuilder text = new StringBuilder(side.words()).append(": ");
+        if (!asked.speaks()) {
+            text.append("not measured on the basis asked");
+        } else if (question.claimed().times().isEmpty()) {
+            Sentences sentences =
+                    new Sentences(asked.ruler(), question.sampling().coverage());
+            text.append(asked.product().footprint().map(sentences::footprint).orElse(""))
+                    .append(", ")
+                    .append(asked.verdict().words());
+        } else {
+            text.append(ratio(question, side, asked))
+                    .append(", ")
+                    .append(asked.verdict().words());
+        }
+        if (!holding.isEmpty()) {
+            text.append(", it holds ").append(String.join(" and ", BasisWording.of(holding, cells)));
+        }
+        if (!asked.speaks() && !failing.isEmpty()) {
+            text.append(", it fails ").append(String.join(" and ", BasisWording.of(failing, cells)));
+        }
+        return text.toString();
+    }
+
+    private static String missing(Cell cell) {
+        return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .flatMap(one -> one.missing().stream())
+                .findFirst()
+                .orElse("a footprint with credits may not be above zero, and then no ratio can be made");
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

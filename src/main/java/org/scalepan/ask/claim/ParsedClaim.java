@@ -1,0 +1,36 @@
+package org.scalepan.ask.claim;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What was understood of a sentence that claims something, by {@link ClaimSentenceParser}.
+ *
+ * @param fields what was understood, as the fields of a question: {@code product}, {@code reference}, {@code indicator},
+ *     {@code times_less}, {@code percent_less}, {@code none}, {@code per}, {@code boundary}
+ * @param parts which words were read as what
+ * @param faults what was not understood, in sentences; then the fields must not be used
+ */
+public record ParsedClaim(Map<String, String> fields, List<Understood> parts, List<NotUnderstood> faults) {
+    public ParsedClaim {
+        fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+        parts = List.copyOf(parts);
+        faults = List.copyOf(faults);
+    }
+
+    /** Some words and what they were read as, such as {@code times_less=100}. */
+    public record Understood(String words, String readAs) {}
+
+    /**
+     * Something that was not understood.
+     *
+     * @param didYouMean what could be said instead
+     */
+    public record NotUnderstood(String message, List<String> didYouMean) {
+        public NotUnderstood {
+            didYouMean = List.copyOf(didYouMean);
+        }
+    }
+}

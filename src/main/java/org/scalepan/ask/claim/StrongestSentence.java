@@ -1,0 +1,189 @@
+package org.scalepan.ask.claim;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.ask.IndicatorWording;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.Ruler;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Side;
+import org.scalepan.quantity.SignificantFigures;
+
+/** Finds the strongest sentence that can be defended instead of a claim, and words it. */
+final class StrongestSentence {
+    private final ClaimQuestion question;
+    private final Side side;
+    private final List<Cell> cells;
+
+    StrongestSentence(ClaimQuestion question, Side side, List<Cell> cells) {
+        this.question = question;
+        this.side = side;
+        this.cells = cells;
+    }
+
+    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
+    Instead find() {
+        Optional<Cell> cell = cells.stream()
+                .filter(one -> question.reference().isPresent()
+                        ? one.bounds().isPresent()
+                        : one.product().leastCaused().isPresent())
+                .min(Comparator.comparingInt(this::remoteness));
+        if (cell.isEmpty()) {
+            return new Instead(
+                    "Nothing can be said of " + side.words()
+                            + question.reference()
+                                    .map(other -> " against " + other.words())
+                                    .orElse("")
+                            + " from this library; if you have a farm's records, send them as a system.",
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    List.of());
+        }
+        return question.reference().isPresent() ? compared(cell.get()) : caused(cell.get());
+    }
+
+    private int remoteness(Cell cell) {
+        Ruler ruler = cell.ruler();
+        Ruler asked = question.ruler();
+        int boundary =
+                ruler.boundary().equals(asked.boundary()) ? 0 : ruler.boundary().equals("animal") ? 8 : 4;
+        return boundary
+                + (ruler.per() == asked.per() ? 0 : 2)
+                + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
+    }
+
+    private Instead compared(Cell cell) {
+        Cell.Bounds bounds = cell.bounds().orElseThrow();
+        String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.ruler())) + ", ";
+        String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell);
+        if (bounds.less()) {
+            return new Instead(
+                    where + side.words() + " "
+                            + IndicatorWording.of(cell.ruler()).verb() + " at least " + number(bounds.least())
+                            + " times less " + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + question.referenceWords() + ", " + behind,
+                    Optional.of(cell.ruler()),
+                    OptionalDouble.of(bounds.least()),
+                    OptionalDouble.empty(),
+                    sources(cell));
+        }
+        if (bounds.more()) {
+            return new Instead(
+                    where + side.words() + " "
+                            + IndicatorWording.of(cell.ruler()).verb() + " more "
+                            + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + question.referenceWords() + ": at least " + number(bounds.reverseLeast())
+                            + " times as much, "
+                            + behind,
+                    Optional.of(cell.ruler()),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(bounds.reverseLeast()),
+                    sources(cell));
+        }
+        return new Instead(
+                where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
+                        + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
+                        + warmingSet(cell) + ")" + thin(cell),
+                Optional.of(cell.ruler()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                sources(cell));
+    }
+
+    /** A sentence on another boundary must not pass for one on the boundary asked. */
+    private String elsewhereThanAsked(Cell cell) {
+        return cell.ruler().boundary().equals(question.ruler().boundary())
+                ? ""
+                : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
+                        + "; on another boundary only: ";
+    }
+
+    /** Without a reference: what the product causes at least. */
+    private Instead caused(Cell cell) {
+        Ruler ruler = cell.ruler();
+        return new Instead(
+                capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " "
+                        + IndicatorWording.of(ruler).verb()
+                        + " at least "
+                        + number(cell.product().leastCaused().getAsDouble()) + " "
+                        + new Sentences(ruler, 0.9).unit() + ", " + odds(cell) + " ("
+                        + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
+                Optional.of(ruler),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                sources(cell));
+    }
+
+    /** Draws about too few studies are no statement about farms at large, so that they bear a share of draws and no probability. */
+    private static String odds(Cell cell) {
+        return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
+    }
+
+    private static String thin(Cell cell) {
+        String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
+        if (!cell.isThin()) {
+            return "." + animals + leftOut(cell);
+        }
+        List<String> single = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .filter(one -> one.studies() == 1)
+                .map(one -> "one study of " + one.words())
+                .toList();
+        return ". "
+                + (single.isEmpty()
+                        ? capital(Likelihood.WITHHELD) + ": the evidence is thin."
+                        : "It rests on " + String.join(" and ", single)
+                                + ": how far another study would lie is not in the draws, and the evidence is thin.")
+                + animals
+                + leftOut(cell);
+    }
+
+    /** What was computed from records that leave something usual open is more in truth; whoever quotes a ratio must say so. */
+    private static String leftOut(Cell cell) {
+        boolean ofReference =
+                cell.reference().filter(Cell.Evidenced::lowerBound).isPresent();
+        if (cell.product().lowerBound()) {
+            return " Something usual is not counted for " + cell.product().words()
+                    + (ofReference
+                            ? " and " + cell.reference().orElseThrow().words() + ": both true figures are higher."
+                            : ": its true figure is higher, and its advantage smaller than this.");
+        }
+        return ofReference
+                ? " Something usual is not counted for "
+                        + cell.reference().orElseThrow().words() + ": its true figure is higher."
+                : "";
+    }
+
+    private static List<String> sources(Cell cell) {
+        return Stream.concat(
+                        cell.product().results().stream(),
+                        cell.reference().stream().flatMap(other -> other.results().stream()))
+                .map(result -> result.cited().source())
+                .collect(Collectors.toCollection(TreeSet::new))
+                .stream()
+                .toList();
+    }
+
+    private static String warmingSet(Cell cell) {
+        if (!cell.ruler().indicator().isWarming()) {
+            return "";
+        }
+        boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+                .anyMatch(Cell.Evidenced::keepsOtherSets);
+        return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be converted" : "");
+    }
+
+    /** A number that is rounded already. */
+    private static String number(double rounded) {
+        return SignificantFigures.text(rounded, 2);
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}
