@@ -165,14 +165,11 @@ final class Description {
                 .forEach((mediaType, content) -> content.child("examples")
                         .children()
                         .values()
-                        .forEach(written -> examples.put(answered(written), mediaType)));
+                        .forEach(written -> examples.put(
+                                new Example(
+                                        written.at(), written.text("externalValue"), Map.of(), Optional.empty()),
+                                mediaType)));
         return examples;
-    }
-
-    private static Example answered(Part part) {
-        Map<String, String> headers =
-                part.node().has("x-accept") ? Map.of("Accept", part.text("x-accept")) : Map.of();
-        return new Example(part.at(), part.text("externalValue"), headers, Optional.empty());
     }
 
     /** The bodies that the description shows for an address that takes records, each as a question. */

@@ -30,6 +30,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Likelihood;
@@ -787,6 +788,21 @@ class OpenApiContractTest {
                 operation.method().equals("post"),
                 !description.sent(operation).isEmpty(),
                 () -> operation + " shows no body that it takes");
+    }
+
+    /** These have no address of their own that an example could refer to. */
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/comparison?products=mealworm&against=beef, image/png, 406",
+        "/v1/value/ghg/mealworm?per=kg-protien, application/problem+json, 400",
+        "/v1/value/ghg/mealwrm, application/problem+json, 404"
+    })
+    void a_refusal_that_only_the_accept_header_brings_out_is_as_described(String question, String accept, int status) {
+        Reply reply = Reply.to(question, Map.of("Accept", accept));
+
+        assertEquals(status, reply.status(), question);
+        assertEquals(ProblemView.MEDIA_TYPE, reply.mediaType(), question);
+        assertNone(faults(question, reply, answer(question, status)));
     }
 
     @Test
