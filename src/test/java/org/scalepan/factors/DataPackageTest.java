@@ -40,9 +40,11 @@ class DataPackageTest {
         for (JsonNode resource : written().path("resources")) {
             String name = resource.path("name").asText();
 
-            assertEquals("{\"lineTerminator\":\"\\n\"}", resource.path("dialect").toString(), name);
+            assertEquals(
+                    "{\"lineTerminator\":\"\\n\"}", resource.path("dialect").toString(), name);
             assertFalse(resource.has("encoding"), () -> name + " says that it is UTF-8");
-            assertFalse(resource.path("schema").has("missingValues"), () -> name + " says that an empty cell is absent");
+            assertFalse(
+                    resource.path("schema").has("missingValues"), () -> name + " says that an empty cell is absent");
         }
     }
 
@@ -97,9 +99,7 @@ class DataPackageTest {
                 node.properties().forEach(property -> parts.add(property(property, oneLine(property.getValue()))));
                 return "{" + String.join(", ", parts) + "}";
             }
-            return node.isNumber()
-                    ? node.decimalValue().stripTrailingZeros().toPlainString()
-                    : node.toString();
+            return node.isNumber() ? node.decimalValue().stripTrailingZeros().toPlainString() : node.toString();
         }
 
         private static boolean holdsObjectsInLists(JsonNode node) {

@@ -166,8 +166,7 @@ final class Description {
                         .children()
                         .values()
                         .forEach(written -> examples.put(
-                                new Example(
-                                        written.at(), written.text("externalValue"), Map.of(), Optional.empty()),
+                                new Example(written.at(), written.text("externalValue"), Map.of(), Optional.empty()),
                                 mediaType)));
         return examples;
     }
@@ -175,15 +174,19 @@ final class Description {
     /** The bodies that the description shows for an address that takes records, each as a question. */
     List<Example> sent(Operation operation) {
         List<Example> examples = new ArrayList<>();
-        operation.part().child("requestBody").child("content").children().forEach((mediaType, content) -> content.child(
-                        "examples")
+        operation
+                .part()
+                .child("requestBody")
+                .child("content")
                 .children()
-                .values()
-                .forEach(written -> examples.add(new Example(
-                        written.at(),
-                        written.node().path("x-question").asText(operation.path()),
-                        Map.of("Content-Type", mediaType),
-                        Optional.of(written.node().path("value"))))));
+                .forEach((mediaType, content) -> content.child("examples")
+                        .children()
+                        .values()
+                        .forEach(written -> examples.add(new Example(
+                                written.at(),
+                                written.node().path("x-question").asText(operation.path()),
+                                Map.of("Content-Type", mediaType),
+                                Optional.of(written.node().path("value"))))));
         return examples;
     }
 

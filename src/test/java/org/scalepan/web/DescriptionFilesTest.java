@@ -46,7 +46,8 @@ class DescriptionFilesTest {
         String text = Description.file(file);
 
         assertEquals(newer(text), older(text));
-        assertTrue(text.lines().count() <= MOST_LINES, () -> file + " has more than " + MOST_LINES + " lines: split it");
+        assertTrue(
+                text.lines().count() <= MOST_LINES, () -> file + " has more than " + MOST_LINES + " lines: split it");
         assertTrue(text.endsWith("\n") && !text.contains("\r"), () -> file + " does not end its lines with LF");
     }
 

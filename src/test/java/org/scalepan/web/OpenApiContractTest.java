@@ -807,8 +807,7 @@ class OpenApiContractTest {
 
     @Test
     void several_faults_of_a_body_are_answered_as_described() {
-        String body =
-                """
+        String body = """
                 {
                   "system": {
                     "kind": "insects",
@@ -846,7 +845,8 @@ class OpenApiContractTest {
         collectReferred(new Description.Part(JsonPointer.empty(), description.root()), there);
 
         assertSame("examples that are asked", asked, there);
-        assertFalse(Description.joined().contains(RunningScalepan.library().version().digest()));
+        assertFalse(Description.joined()
+                .contains(RunningScalepan.library().version().digest()));
     }
 
     private static void collectReferred(Description.Part part, Set<String> found) {
