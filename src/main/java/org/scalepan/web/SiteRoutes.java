@@ -33,7 +33,9 @@ final class SiteRoutes {
                 page("/", "/site/index.html"),
                 page("/farm", "/site/farm.html"),
                 Route.of("/page/{file}", List.of(), this::pageFile),
-                fixed("/openapi.yaml", new FixedFile("/openapi/openapi.yaml", "application/yaml")),
+                fixed(
+                        "/openapi.yaml",
+                        new FixedFile("/openapi/openapi.yaml", "application/yaml", DescriptionParts::joined)),
                 fixed("/docs", new FixedFile("/site/docs.html", Answer.HTML)),
                 Route.of("/docs/{file}", List.of(), this::readerFile),
                 Route.of("/health/live", List.of(), request -> status("live")),

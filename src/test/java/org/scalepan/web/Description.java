@@ -14,9 +14,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The description of the interface in {@code openapi/openapi.yaml}, as the tests read it. */
+/** The description of the interface in the files of {@code openapi}, joined as the service joins them, as the tests read it. */
 final class Description {
-    static final Path FILE = Path.of("openapi", "openapi.yaml");
+    static final Path FOLDER = Path.of("openapi");
+    static final String HEAD = "openapi.yaml";
 
     private final JsonNode root;
 
@@ -26,7 +27,21 @@ final class Description {
 
     static Description read() {
         try {
-            return new Description(new YAMLMapper().readTree(Files.readString(FILE)));
+            return new Description(new YAMLMapper().readTree(joined()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The one file that readers get. */
+    static String joined() {
+        return DescriptionParts.joined(file(HEAD), Description::file);
+    }
+
+    /** One of the files that it is made of. */
+    static String file(String name) {
+        try {
+            return Files.readString(FOLDER.resolve(name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -75,13 +90,17 @@ final class Description {
     }
 
     /**
-     * An example.
+     * A question that the description asks: one whose answer is an example, or a body that is an example.
      *
-     * @param question the question whose answer it is
-     * @param headers what the question is asked with
+     * @param at where it stands
+     * @param headers what it is asked with
      * @param body what is sent along, when records are
      */
-    record Example(String name, String question, Map<String, String> headers, Optional<JsonNode> body, JsonNode value) {
+    record Example(JsonPointer at, String question, Map<String, String> headers, Optional<JsonNode> body) {
+        String name() {
+            return at.last().getMatchingProperty();
+        }
+
         Reply reply() {
             return Reply.to(question, headers, sent());
         }
@@ -139,45 +158,50 @@ final class Description {
         return answers;
     }
 
-    /** The examples of one documented answer, each with the media type that it has. */
+    /** The questions whose answers are the examples of one documented answer, each with the media type that it has. */
     Map<Example, String> examples(Answer answer) {
         Map<Example, String> examples = new LinkedHashMap<>();
         answer.content()
                 .forEach((mediaType, content) -> content.child("examples")
                         .children()
                         .values()
-                        .forEach(written -> examples.put(example(resolve(written)), mediaType)));
+                        .forEach(written -> examples.put(
+                                new Example(written.at(), written.text("externalValue"), Map.of(), Optional.empty()),
+                                mediaType)));
         return examples;
     }
 
-    List<Example> examples() {
-        return new Part(JsonPointer.empty(), root)
-                .child("components").child("examples").children().values().stream()
-                        .map(Description::example)
-                        .toList();
+    /** The bodies that the description shows for an address that takes records, each as a question. */
+    List<Example> sent(Operation operation) {
+        List<Example> examples = new ArrayList<>();
+        operation
+                .part()
+                .child("requestBody")
+                .child("content")
+                .children()
+                .forEach((mediaType, content) -> content.child("examples")
+                        .children()
+                        .values()
+                        .forEach(written -> examples.add(new Example(
+                                written.at(),
+                                written.node().path("x-question").asText(operation.path()),
+                                Map.of("Content-Type", mediaType),
+                                Optional.of(written.node().path("value"))))));
+        return examples;
     }
 
-    private static Example example(Part part) {
-        Map<String, String> headers = new LinkedHashMap<>();
-        Map.of("Accept", "x-accept", "Content-Type", "x-content-type").forEach((name, key) -> {
-            if (part.node().has(key)) {
-                headers.put(name, part.text(key));
-            }
-        });
-        String at = part.at().toString();
-        return new Example(
-                at.substring(at.lastIndexOf('/') + 1),
-                part.text("x-question"),
-                headers,
-                Optional.of(part.node().path("x-body")).filter(node -> !node.isMissingNode()),
-                part.node().path("value"));
+    /** The questions of the description that an address answers with 200. */
+    List<Example> good(Operation operation) {
+        List<Example> good = new ArrayList<>(sent(operation));
+        answers(operation).stream()
+                .filter(answer -> answer.status() == 200)
+                .forEach(answer -> good.addAll(examples(answer).keySet()));
+        return good;
     }
 
     /** A question that the address answers with 200: that of its first example, or its own. */
     String question(Operation operation) {
-        return answers(operation).stream()
-                .filter(answer -> answer.status() == 200)
-                .flatMap(answer -> examples(answer).keySet().stream())
+        return good(operation).stream()
                 .map(Example::question)
                 .findFirst()
                 .orElseGet(() -> operation.part().text("x-question"));
@@ -185,21 +209,12 @@ final class Description {
 
     /** The records of that question, where the address takes records. */
     Optional<String> body(Operation operation) {
-        return answers(operation).stream()
-                .filter(answer -> answer.status() == 200)
-                .flatMap(answer -> examples(answer).keySet().stream())
-                .findFirst()
-                .flatMap(Example::sent);
+        return good(operation).stream().findFirst().flatMap(Example::sent);
     }
 
     /** The headers of that question. */
     Map<String, String> headers(Operation operation) {
-        return answers(operation).stream()
-                .filter(answer -> answer.status() == 200)
-                .flatMap(answer -> examples(answer).keySet().stream())
-                .findFirst()
-                .map(Example::headers)
-                .orElse(Map.of());
+        return good(operation).stream().map(Example::headers).findFirst().orElse(Map.of());
     }
 
     /** Where the schema of what an address takes stands. */

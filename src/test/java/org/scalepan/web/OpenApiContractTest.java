@@ -1,16 +1,15 @@
 package org.scalepan.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.lang.reflect.Field;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -31,6 +30,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Likelihood;
@@ -45,12 +45,7 @@ import org.scalepan.literature.Note;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
-/**
- * Holds {@code openapi/openapi.yaml} and the running service against each other, in both directions.
- *
- * <p>After a change of data or of an answer's shape, run {@code mvn test -Dtest=OpenApiContractTest -Dscalepan.rewrite=true}: the
- * examples are then written anew from the answers to their questions. Read the difference before committing it.
- */
+/** Holds the description in {@code openapi} and the running service against each other, in both directions. */
 class OpenApiContractTest {
     private static final String NO_SUCH = "no-such-thing";
     /** Headers that an answer may carry only when the description names them. */
@@ -65,9 +60,6 @@ class OpenApiContractTest {
 
     @BeforeAll
     static void read() {
-        if (Boolean.getBoolean("scalepan.rewrite")) {
-            ExampleBlock.rewrite();
-        }
         description = Description.read();
         schemas = new DescribedSchemas(description);
     }
@@ -228,10 +220,7 @@ class OpenApiContractTest {
         described.forEach(mediaType ->
                 sent.add(ask(operation, question, Map.of("Accept", mediaType)).mediaType()));
         // Where rows are sent, they come back in the format that they had.
-        description.answers(operation).stream()
-                .filter(answer -> answer.status() == 200 && operation.method().equals("post"))
-                .flatMap(answer -> description.examples(answer).keySet().stream())
-                .forEach(example -> sent.add(example.reply().mediaType()));
+        description.sent(operation).forEach(example -> sent.add(example.reply().mediaType()));
         // Where the path names a file, the file decides.
         description.parameters(operation).stream()
                 .filter(parameter -> parameter.inPath() && parameter.name().equals("file"))
@@ -609,11 +598,20 @@ class OpenApiContractTest {
         TOLD_HEADERS.stream()
                 .filter(name -> reply.header(name).isPresent() && !headers.containsKey(name))
                 .forEach(name -> faults.add(question + ": " + answer + " is described without the header " + name));
-        if (reply.isJson() && content.containsKey(reply.mediaType())) {
-            JsonPointer schema = content.get(reply.mediaType()).child("schema").at();
-            schemas.faults(schema, reply.json()).forEach(fault -> faults.add(question + ": " + answer + ": " + fault));
-        }
+        faults.addAll(bodyFaults(question, reply, answer));
         return faults;
+    }
+
+    /** What of a body differs from its schema. */
+    private static List<String> bodyFaults(String question, Reply reply, Description.Answer answer) {
+        Map<String, Description.Part> content = answer.content();
+        if (!reply.isJson() || !content.containsKey(reply.mediaType())) {
+            return List.of();
+        }
+        JsonPointer schema = content.get(reply.mediaType()).child("schema").at();
+        return schemas.faults(schema, reply.json()).stream()
+                .map(fault -> question + ": " + answer + ": " + fault)
+                .toList();
     }
 
     @Test
@@ -742,48 +740,20 @@ class OpenApiContractTest {
                 .filter(found -> path.matches(found.path().replaceAll("\\{\\w+}", "[^/]+")))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(path + " is not described"));
+        return answer(operation, status);
+    }
+
+    private static Description.Answer answer(Description.Operation operation, int status) {
         return description.answers(operation).stream()
                 .filter(answer -> answer.status() == status)
                 .findFirst()
-                .orElseThrow(() -> new AssertionError(question + " answers " + status + ", which is not described"));
-    }
-
-    @Test
-    void every_example_is_the_answer_to_its_question() {
-        List<String> faults = new ArrayList<>();
-        description.examples().forEach(example -> {
-            Reply reply = example.reply();
-            if (reply.isJson()) {
-                differences("", example.value(), reply.json(), faults, example);
-            } else if (!example.value().asText().equals(reply.body())) {
-                faults.add("example " + example.name() + " shows\n" + example.value() + "\nbut " + example.question()
-                        + " answers\n" + TextNode.valueOf(reply.body()));
-            }
-        });
-        assertNone(faults);
-    }
-
-    private static void differences(
-            String at, JsonNode shown, JsonNode told, List<String> faults, Description.Example example) {
-        boolean bothObjects = shown.isObject() && told.isObject();
-        boolean bothArrays = shown.isArray() && told.isArray() && shown.size() == told.size();
-        if (bothObjects) {
-            Set<String> names = new TreeSet<>();
-            shown.fieldNames().forEachRemaining(names::add);
-            told.fieldNames().forEachRemaining(names::add);
-            names.forEach(name -> differences(at + "/" + name, shown.path(name), told.path(name), faults, example));
-        } else if (bothArrays) {
-            IntStream.range(0, shown.size())
-                    .forEach(i -> differences(at + "/" + i, shown.path(i), told.path(i), faults, example));
-        } else if (!shown.equals(told)) {
-            faults.add("example " + example.name() + " shows at " + at + " " + shown + ", but " + example.question()
-                    + " answers " + told);
-        }
+                .orElseThrow(() -> new AssertionError(operation + " answers " + status + ", which is not described"));
     }
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_example_stands_under_the_status_and_media_type_that_its_question_has(Description.Operation operation) {
+    void an_example_stands_under_the_status_and_media_type_that_its_question_has_and_is_as_its_schema_says(
+            Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         description
                 .answers(operation)
@@ -793,23 +763,97 @@ class OpenApiContractTest {
                         faults.add("example " + example.name() + " stands under " + answer + " " + mediaType
                                 + ", its question has " + reply.status() + " " + reply.mediaType());
                     }
+                    faults.addAll(bodyFaults(example.question(), reply, answer));
                 }));
         assertNone(faults);
     }
 
-    @Test
-    void every_example_is_shown_somewhere() {
-        Set<String> shown = new TreeSet<>();
-        description
-                .operations()
-                .forEach(operation -> description
-                        .answers(operation)
-                        .forEach(answer ->
-                                description.examples(answer).keySet().forEach(example -> shown.add(example.name()))));
-        Set<String> there = new TreeSet<>();
-        description.examples().forEach(example -> there.add(example.name()));
+    @ParameterizedTest
+    @MethodSource("operations")
+    void a_body_that_is_an_example_is_as_its_schema_says_and_is_answered_as_described(Description.Operation operation) {
+        List<String> faults = new ArrayList<>();
+        for (Description.Example example : description.sent(operation)) {
+            assertTrue(
+                    example.question().replaceAll("\\?.*", "").equals(operation.path()),
+                    () -> "example " + example.name() + " of " + operation + " is sent to " + example.question());
+            Reply reply = example.reply();
+            assertEquals(200, reply.status(), () -> "example " + example.name() + " is answered " + reply.body());
+            faults.addAll(faults(example.question(), reply, answer(operation, 200)));
+            JsonPointer schema = example.at().head().head().appendProperty("schema");
+            schemas.faults(schema, example.body().orElseThrow())
+                    .forEach(fault -> faults.add("example " + example.name() + ": " + fault));
+        }
+        assertNone(faults);
+        assertEquals(
+                operation.method().equals("post"),
+                !description.sent(operation).isEmpty(),
+                () -> operation + " shows no body that it takes");
+    }
 
-        assertSame("examples", there, shown);
+    /** These have no address of their own that an example could refer to. */
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/comparison?products=mealworm&against=beef, image/png, 406",
+        "/v1/value/ghg/mealworm?per=kg-protien, application/problem+json, 400",
+        "/v1/value/ghg/mealwrm, application/problem+json, 404"
+    })
+    void a_refusal_that_only_the_accept_header_brings_out_is_as_described(String question, String accept, int status) {
+        Reply reply = Reply.to(question, Map.of("Accept", accept));
+
+        assertEquals(status, reply.status(), question);
+        assertEquals(ProblemView.MEDIA_TYPE, reply.mediaType(), question);
+        assertNone(faults(question, reply, answer(question, status)));
+    }
+
+    @Test
+    void several_faults_of_a_body_are_answered_as_described() {
+        String body = """
+                {
+                  "system": {
+                    "kind": "insects",
+                    "product": "mealworm",
+                    "harvst": {"kg_per_year": 600},
+                    "feed": [{"ingredient": "wheat-brn", "kg": -1}]
+                  },
+                  "per": "kilo"
+                }""";
+
+        Reply reply = Reply.to("/v1/footprint", Map.of(), Optional.of(body));
+
+        assertEquals(400, reply.status());
+        assertNone(faults("/v1/footprint", reply, answer("/v1/footprint", 400)));
+    }
+
+    @Test
+    void an_answer_is_referred_to_and_never_copied_so_that_no_change_of_the_library_changes_the_description() {
+        Set<String> asked = new TreeSet<>();
+        for (Description.Operation operation : description.operations()) {
+            for (Description.Answer answer : description.answers(operation)) {
+                answer.content().forEach((mediaType, content) -> {
+                    assertFalse(content.node().has("example"), () -> answer + " has a copied example");
+                    content.child("examples").children().forEach((name, example) -> {
+                        assertFalse(example.node().has("value"), () -> answer + " has the copied example " + name);
+                        assertTrue(
+                                example.text("externalValue").startsWith("/"),
+                                () -> name + " refers to another service: " + example.text("externalValue"));
+                        asked.add(example.at().toString());
+                    });
+                });
+            }
+        }
+        Set<String> there = new TreeSet<>();
+        collectReferred(new Description.Part(JsonPointer.empty(), description.root()), there);
+
+        assertSame("examples that are asked", asked, there);
+        assertFalse(Description.joined()
+                .contains(RunningScalepan.library().version().digest()));
+    }
+
+    private static void collectReferred(Description.Part part, Set<String> found) {
+        if (part.node().has("externalValue")) {
+            found.add(part.at().toString());
+        }
+        part.children().values().forEach(child -> collectReferred(child, found));
     }
 
     @ParameterizedTest
@@ -822,12 +866,10 @@ class OpenApiContractTest {
     }
 
     @Test
-    void the_description_is_served_as_it_stands_in_the_file() throws Exception {
-        assumeTrue(!Boolean.getBoolean("scalepan.rewrite"), "the build has still the file as it was before");
+    void the_description_is_served_as_it_stands_in_the_files() {
         assertTrue(
-                Files.readString(Description.FILE)
-                        .equals(Reply.to("/openapi.yaml").body()),
-                () -> "the build serves another description than " + Description.FILE + "; compile anew");
+                Description.joined().equals(Reply.to("/openapi.yaml").body()),
+                () -> "the build serves another description than " + Description.FOLDER + "; compile it again");
     }
 
     private static Route route(Description.Operation operation) {

@@ -1,5 +1,7 @@
 package org.scalepan.web;
 
+import static java.util.Objects.requireNonNull;
+
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +15,10 @@ record RecordsTaker(String path, String mediaType, String right) {
 
     static List<RecordsTaker> all() {
         return DESCRIPTION.operations().stream()
-                .filter(operation -> operation.method().equals("post"))
-                .flatMap(operation -> DESCRIPTION.answers(operation).stream())
-                .filter(answer -> answer.status() == 200)
-                .flatMap(answer -> DESCRIPTION.examples(answer).keySet().stream())
+                .flatMap(operation -> DESCRIPTION.sent(operation).stream())
                 .map(example -> new RecordsTaker(
                         example.question(),
-                        example.headers().getOrDefault("Content-Type", Answer.JSON),
+                        requireNonNull(example.headers().get("Content-Type")),
                         example.sent().orElseThrow()))
                 .toList();
     }

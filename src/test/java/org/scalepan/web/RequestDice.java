@@ -203,13 +203,8 @@ final class RequestDice {
         }
 
         private String body(Description.Operation operation, Map<String, String> headers, boolean spoilt) {
-            List<Description.Example> examples = description.answers(operation).stream()
-                    .filter(answer -> answer.status() == 200)
-                    .flatMap(answer -> description.examples(answer).keySet().stream())
-                    .toList();
-            Description.Example example = pick(examples);
+            Description.Example example = pick(description.sent(operation));
             headers.putAll(example.headers());
-            headers.remove("Accept");
             JsonNode records = example.body().orElseThrow();
             if (!records.isObject()) {
                 String rows = records.asText();
