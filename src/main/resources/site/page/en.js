@@ -44,7 +44,7 @@ export default {
   },
   frame: {
     skip: "Skip to the question", nav: "Pages", compare: "Check a claim", farm: "Your own farm", docs: "For programs",
-    examples: "In your spreadsheet",
+    examples: "In your spreadsheet", guide: "Guide", "to-text": "Skip to the text", "all-guides": "All guides",
     "to-dark": "Dark", "to-light": "Light",
     footer:
       "Every figure with its source. Works offline, loads nothing from elsewhere, keeps nothing of what you type. Information only; not medical, veterinary or legal advice.",

@@ -79,6 +79,7 @@ export default {
   },
   frame: {
     skip: "Aller à la question", nav: "Pages", compare: "Vérifier une affirmation", farm: "Votre élevage", docs: "Pour les programmes", examples: "Dans votre tableur",
+    guide: "Guide", "to-text": "Aller au texte", "all-guides": "Tous les guides",
     "to-dark": "Sombre", "to-light": "Clair",
     footer:
       "Chaque chiffre avec sa source. Fonctionne hors ligne, ne charge rien d’ailleurs, ne garde rien de ce que vous écrivez. Pour information seulement ; ni avis médical, ni vétérinaire, ni juridique.",

@@ -29,6 +29,7 @@ final class PageFiles {
             "farm-said.js",
             "fr.js",
             "frame.js",
+            "guide.js",
             "i18n.js",
             "marks.js",
             "picture-file.js",

@@ -57,7 +57,7 @@ final class SiteRoutes {
         return Route.page(path, request -> file.answer());
     }
 
-    private static byte[] withSharedParts(byte[] page) {
+    static byte[] withSharedParts(byte[] page) {
         return SHARED.matcher(text(page))
                 .replaceAll(part ->
                         Matcher.quoteReplacement(text(FixedFile.bytes("/site/shared-" + part.group(1) + ".html"))))

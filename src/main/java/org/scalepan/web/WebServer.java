@@ -84,6 +84,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SensitivityRoutes(library).routes());
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
+        all.addAll(new GuideRoutes().routes());
         Answer limits = Limits.answer(Limits.of(turnstile, rows));
         all.add(Route.of("/limits", List.of(), request -> limits));
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());

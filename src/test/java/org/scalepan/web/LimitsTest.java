@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -193,10 +190,10 @@ class LimitsTest {
     }
 
     @Test
-    void the_table_of_the_readme_tells_the_same_limits() throws IOException {
+    void the_table_of_the_operating_guide_has_the_same_limits() {
         Map<String, String> told = new TreeMap<>();
         Matcher row = Pattern.compile("(?m)^\\| `([a-z-]+)` \\| ([0-9 ]+|[^|]+?) \\| ([a-z]+) \\| ([0-9]{3})? ?\\|")
-                .matcher(Files.readString(Path.of("README.md")));
+                .matcher(Documents.read(Documents.guide("operating")));
         while (row.find()) {
             String most =
                     OF_THE_MACHINE.contains(row.group(1)) ? "" : row.group(2).replace(" ", "");

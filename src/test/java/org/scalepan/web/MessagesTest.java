@@ -64,6 +64,7 @@ class MessagesTest extends PageTest {
         }
         sources.add(Reply.to("/").body());
         sources.add(Reply.to("/farm").body());
+        sources.add(Reply.to("/guide").body());
         return sources;
     }
 

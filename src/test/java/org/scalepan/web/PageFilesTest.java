@@ -76,6 +76,7 @@ class PageFilesTest {
     void every_file_that_is_served_is_loaded_by_a_page() {
         Set<String> loaded = loadedBy("/");
         loaded.addAll(loadedBy("/farm"));
+        loaded.addAll(loadedBy("/guide"));
         Set<String> served = new TreeSet<>();
         new PageFiles()
                 .names().stream()
@@ -106,7 +107,7 @@ class PageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/farm"})
+    @ValueSource(strings = {"/", "/farm", "/guide", "/guide/methods"})
     void a_page_has_no_style_and_no_script_of_its_own(String page) {
         String html = Reply.to(page).body();
 

@@ -60,7 +60,7 @@ class SecurityHeadersTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/docs"})
+    @ValueSource(strings = {"/", "/docs", "/guide", "/guide/tour"})
     void a_page_may_run_only_the_scripts_that_this_service_serves_as_files(String page) {
         RunningScalepan.given()
                 .get(page)
