@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.JsonAt;
 
 /** Each limit that the service tells is passed by a real request, and the refusal names it. */
 class LimitsTest {
@@ -53,7 +54,7 @@ class LimitsTest {
 
     private static Map<String, JsonNode> byId() {
         Map<String, JsonNode> limits = new LinkedHashMap<>();
-        limits().forEach(limit -> limits.put(limit.path("id").asText(), limit));
+        limits().forEach(limit -> limits.put(JsonAt.text(limit, "/id"), limit));
         return limits;
     }
 
@@ -184,7 +185,7 @@ class LimitsTest {
 
     /** The number as it is said, or in megabytes where they are whole. */
     private static Pattern named(JsonNode limit) {
-        long most = limit.path("most").asLong();
+        int most = JsonAt.integer(limit, "/most");
         List<String> ways = new ArrayList<>(List.of("\\b" + most + "\\b"));
         if (most % 1_048_576 == 0) {
             ways.add("\\b" + most / 1_048_576 + " MB");
@@ -205,9 +206,9 @@ class LimitsTest {
         Map<String, String> kept = new TreeMap<>();
         byId().forEach((id, limit) -> kept.put(
                 id,
-                (OF_THE_MACHINE.contains(id) ? "" : limit.path("most").asText()) + " "
-                        + limit.path("unit").asText() + " "
-                        + limit.path("status").asText()));
+                (OF_THE_MACHINE.contains(id) ? "" : JsonAt.scalar(limit, "/most")) + " "
+                        + JsonAt.text(limit, "/unit") + " "
+                        + limit.path("status").asText("")));
 
         assertEquals(kept, told);
     }
@@ -216,7 +217,7 @@ class LimitsTest {
     void the_slowest_paces_are_those_that_slow_clients_are_held_to() {
         JsonNode slowest = Reply.to("/limits").json().path("slowest");
 
-        assertEquals(200, slowest.path("sending").asInt(), "bytes a second, as SlowClientTest has it");
-        assertEquals(1_000, slowest.path("reading").asInt());
+        assertEquals(200, JsonAt.integer(slowest, "/sending"), "bytes a second, as SlowClientTest has it");
+        assertEquals(1_000, JsonAt.integer(slowest, "/reading"));
     }
 }

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.ask.nutrition.Caveat;
@@ -123,7 +124,7 @@ class OpenApiContractTest {
         description
                 .root()
                 .path("tags")
-                .forEach(tag -> declared.add(tag.path("name").asText()));
+                .forEach(tag -> declared.add(JsonAt.text(tag, "/name")));
 
         assertTrue(
                 operation.id().matches("[a-z][A-Za-z]+"), () -> operation + " has the operationId " + operation.id());
@@ -133,10 +134,10 @@ class OpenApiContractTest {
                         .filter(other -> other.id().equals(operation.id()))
                         .count(),
                 () -> "operationId " + operation.id() + " is not its own");
-        assertTrue(!node.path("summary").asText().isBlank(), () -> operation + " has no summary");
-        assertTrue(!node.path("description").asText().isBlank(), () -> operation + " has no description");
+        assertTrue(!JsonAt.text(node, "/summary").isBlank(), () -> operation + " has no summary");
+        assertTrue(!JsonAt.text(node, "/description").isBlank(), () -> operation + " has no description");
         assertTrue(
-                declared.contains(node.path("tags").path(0).asText()),
+                declared.contains(JsonAt.text(node, "/tags/0")),
                 () -> operation + " has no tag that is declared");
     }
 
@@ -182,7 +183,7 @@ class OpenApiContractTest {
             return Set.of();
         }
         for (JsonNode flaw : reply.json().path("errors")) {
-            if (flaw.path("message").asText().contains(NO_SUCH)) {
+            if (JsonAt.text(flaw, "/message").contains(NO_SUCH)) {
                 return texts(flaw.path("allowed"));
             }
         }
@@ -199,7 +200,7 @@ class OpenApiContractTest {
                 for (String choice : described) {
                     Reply reply = Reply.to(withPath(operation, parameter.name(), choice), asProblem(operation));
                     boolean known = reply.status() == 200
-                            || reply.json().path("type").asText().equals("/problems/no-evidence");
+                            || JsonAt.text(reply.json(), "/type").equals("/problems/no-evidence");
                     if (!known) {
                         faults.add(operation + ": " + parameter.name() + " " + choice + " is described, but answers "
                                 + reply.status());
@@ -249,14 +250,14 @@ class OpenApiContractTest {
         for (Description.Parameter parameter : description.parameters(operation)) {
             JsonNode schema = parameter.schema();
             if (schema.has("minimum")) {
-                double step = schema.path("type").asText().equals("integer") ? 1 : 0.001;
+                double step = JsonAt.text(schema, "/type").equals("integer") ? 1 : 0.001;
                 Map<Double, Integer> statusOf = new LinkedHashMap<>();
-                statusOf.put(schema.path("minimum").asDouble(), 200);
-                statusOf.put(schema.path("minimum").asDouble() - step, 400);
-                statusOf.put(schema.path("maximum").asDouble(), 200);
+                statusOf.put(JsonAt.number(schema, "/minimum"), 200);
+                statusOf.put(JsonAt.number(schema, "/minimum") - step, 400);
+                statusOf.put(JsonAt.number(schema, "/maximum"), 200);
                 // Too many draws were understood; a coverage above one is none.
                 statusOf.put(
-                        schema.path("maximum").asDouble() + step,
+                        JsonAt.number(schema, "/maximum") + step,
                         parameter.name().equals("draws") ? 422 : 400);
                 statusOf.forEach((value, status) -> {
                     String question = with(operation, parameter.name(), Parameters.plain(value));
@@ -276,7 +277,7 @@ class OpenApiContractTest {
         List<String> faults = new ArrayList<>();
         for (Description.Parameter parameter : description.parameters(operation)) {
             if (parameter.isList()) {
-                int most = parameter.schema().path("maxItems").asInt();
+                int most = JsonAt.integer(parameter.schema(), "/maxItems");
                 for (int count : new int[] {most, most + 1}) {
                     String list = String.join(
                             ",",
@@ -321,7 +322,7 @@ class OpenApiContractTest {
     }
 
     private static String plain(JsonNode value) {
-        return value.isArray() ? String.join(",", texts(value)) : value.asText();
+        return value.isArray() ? String.join(",", texts(value)) : JsonAt.scalar(value, "");
     }
 
     @Test
@@ -430,7 +431,7 @@ class OpenApiContractTest {
         Reply.to(path)
                 .json()
                 .path("items")
-                .forEach(item -> ids.add(item.path("id").asText()));
+                .forEach(item -> ids.add(JsonAt.text(item, "/id")));
         return ids;
     }
 
@@ -755,7 +756,7 @@ class OpenApiContractTest {
             Reply reply = example.reply();
             if (reply.isJson()) {
                 differences("", example.value(), reply.json(), faults, example);
-            } else if (!example.value().asText().equals(reply.body())) {
+            } else if (!JsonAt.text(example.value(), "").equals(reply.body())) {
                 faults.add("example " + example.name() + " shows\n" + example.value() + "\nbut " + example.question()
                         + " answers\n" + TextNode.valueOf(reply.body()));
             }
@@ -866,7 +867,7 @@ class OpenApiContractTest {
 
     private static Set<String> texts(JsonNode array) {
         Set<String> texts = new LinkedHashSet<>();
-        StreamSupport.stream(array.spliterator(), false).map(JsonNode::asText).forEach(texts::add);
+        StreamSupport.stream(array.spliterator(), false).map(each -> JsonAt.scalar(each, "")).forEach(texts::add);
         return texts;
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** The questions with records in README.md are sent as they stand there, and answered with the sentence quoted below them. */
 class ReadmeQuestionsTest {
@@ -28,7 +29,7 @@ class ReadmeQuestionsTest {
             Posted posted = Posted.to(question.group(1), "application/json", question.group(2));
             JsonNode answer = posted.tree();
             String block = question.group()
-                    .replace(question.group(3), answer.path("sentence").asText());
+                    .replace(question.group(3), JsonAt.text(answer, "/sentence"));
             question.appendReplacement(asAnswered, Matcher.quoteReplacement(block));
         }
         question.appendTail(asAnswered);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 import org.scalepan.factors.LibraryLoad;
 import org.scalepan.factors.LibraryLoader;
 
@@ -64,10 +65,8 @@ class SameBytesTest {
     @Test
     void a_product_has_the_same_figure_beside_whatever_else_is_asked() {
         assertEquals(
-                Reply.to("/v1/comparison?products=mealworm&against=beef").json().at("/items/0/footprint"),
-                Reply.to("/v1/comparison?products=chicken,mealworm&against=pork")
-                        .json()
-                        .at("/items/1/footprint"));
+                JsonAt.node(Reply.to("/v1/comparison?products=mealworm&against=beef").json(), "/items/0/footprint"),
+                JsonAt.node(Reply.to("/v1/comparison?products=chicken,mealworm&against=pork").json(), "/items/1/footprint"));
     }
 
     @Test
