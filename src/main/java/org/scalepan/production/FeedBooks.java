@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
@@ -80,7 +81,7 @@ final class FeedBooks {
         Factor share = background.fraction(row.get());
         ledger.gap(
                 "feed/" + feed.ingredient() + "/moisture",
-                "moisture %.0f %%, the published dry matter".formatted(100 * (1 - share.central())),
+                String.format(Locale.ROOT, "moisture %.0f %%, the published dry matter", 100 * (1 - share.central())),
                 row.get().id());
         return Optional.of(mass.times(share));
     }

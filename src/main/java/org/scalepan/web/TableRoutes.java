@@ -23,7 +23,6 @@ import org.scalepan.uncertainty.Summary;
 
 /** Many cells at once: products × indicators × units, one row each, with the statistics asked for as columns; or one row a product. */
 final class TableRoutes {
-    static final int MOST_ROWS = 200;
     private static final List<String> STATS = List.of("median", "mean", "low", "high", "studies", "results");
     private static final String LONG = "long";
     private static final String WIDE = "wide";
@@ -77,8 +76,8 @@ final class TableRoutes {
         CellRoutes.checkOnError(parameters);
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", 60);
-        List<String> ids = parameters.someOf("indicators", library.indicators().keySet(), List.of("ghg"), 10);
+        List<ProductForm> products = new ProductReading(library, parameters).some("products", Limits.PRODUCTS_OF_TABLE);
+        List<String> ids = parameters.someOf("indicators", library.indicators().keySet(), List.of("ghg"), Limits.INDICATORS_OF_TABLE);
         List<String> stats =
                 parameters.someOf("stats", STATS, List.of("median", "low", "high", "studies"), STATS.size());
         RulerReading reading = new RulerReading(library, parameters);
@@ -92,10 +91,10 @@ final class TableRoutes {
             parameters.fault("layout", "layout=wide is a CSV; the rows of JSON and XML name their unit in a field");
         }
         Sampling sampling = reading.sampling();
-        if (products.size() * rulers.size() > MOST_ROWS) {
+        if (products.size() * rulers.size() > Limits.ROWS_OF_TABLE) {
             parameters.tooMuch(
                     "products",
-                    "the table would have " + products.size() * rulers.size() + " rows; at most " + MOST_ROWS
+                    "the table would have " + products.size() * rulers.size() + " rows; at most " + Limits.ROWS_OF_TABLE
                             + " are allowed");
         } else {
             reading.afford(sampling, products.size() * rulers.size());

@@ -147,7 +147,7 @@ class FairnessTest {
         List<Socket> open = new ArrayList<>();
         try (WebServer server = new WebServer(RunningScalepan.library())) {
             int port = server.start(HOST, 0).port();
-            for (int i = 0; i < WebServer.MOST_CONNECTIONS; i++) {
+            for (int i = 0; i < Limits.CONNECTIONS; i++) {
                 open.add(new Socket(HOST, port));
             }
 
@@ -157,7 +157,7 @@ class FairnessTest {
                 socket.setSoTimeout(5);
                 alive += hungUp(socket) ? 0 : 1;
             }
-            assertEquals(WebServer.MOST_CONNECTIONS_OF_ONE, alive);
+            assertEquals(Limits.CONNECTIONS_OF_CLIENT, alive);
 
             open.get(0).close();
             RawExchange again = askAgain(port);

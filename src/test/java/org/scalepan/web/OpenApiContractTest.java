@@ -28,6 +28,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,10 @@ class OpenApiContractTest {
 
     private static Description description;
     private static DescribedSchemas schemas;
+    /** Services that compute nothing, one for all cases: they refuse, and so they stay as they are. */
+    private static BusyScalepan busy;
+
+    private static BusyScalepan busyWithOneClient;
 
     @BeforeAll
     static void read() {
@@ -71,6 +76,14 @@ class OpenApiContractTest {
         }
         description = Description.read();
         schemas = new DescribedSchemas(description);
+        busy = new BusyScalepan();
+        busyWithOneClient = BusyScalepan.withOneClient();
+    }
+
+    @AfterAll
+    static void stop() {
+        busy.close();
+        busyWithOneClient.close();
     }
 
     static List<Description.Operation> operations() {
@@ -540,7 +553,7 @@ class OpenApiContractTest {
             shown.add(413);
         }
         if (operation.method().equals("post")) {
-            // SlowClientTest shows it, which takes its time.
+            // SlowClientIT shows it, which takes its time.
             shown.add(408);
         }
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
@@ -639,17 +652,15 @@ class OpenApiContractTest {
         String question = description.question(operation);
         boolean computes = route(operation).computes() || operation.path().equals("/v1/footprints");
         List<Map<String, String>> wishes = List.of(Map.of(), Map.of("Accept", ProblemView.MEDIA_TYPE));
-        try (BusyScalepan busy = new BusyScalepan()) {
-            if (!computes) {
-                assertEquals(200, askBusy(busy, operation, Map.of()).status(), question);
-                return;
-            }
-            for (Map<String, String> headers : route(operation).cell() ? wishes : List.of(wishes.get(0))) {
-                Reply reply = askBusy(busy, operation, headers);
+        if (!computes) {
+            assertEquals(200, askBusy(busy, operation, Map.of()).status(), question);
+            return;
+        }
+        for (Map<String, String> headers : route(operation).cell() ? wishes : List.of(wishes.get(0))) {
+            Reply reply = askBusy(busy, operation, headers);
 
-                assertEquals(503, reply.status(), question);
-                assertNone(faults(question, reply, answer(question, 503)));
-            }
+            assertEquals(503, reply.status(), question);
+            assertNone(faults(question, reply, answer(question, 503)));
         }
     }
 
@@ -659,20 +670,18 @@ class OpenApiContractTest {
             Description.Operation operation) {
         String question = description.question(operation);
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
-            try (BusyScalepan busy = BusyScalepan.withOneClient()) {
-                Reply reply = askBusy(busy, operation, Map.of());
+            Reply reply = askBusy(busyWithOneClient, operation, Map.of());
 
-                assertEquals(429, reply.status(), question);
-                assertNone(faults(question, reply, answer(question, 429)));
-            }
+            assertEquals(429, reply.status(), question);
+            assertNone(faults(question, reply, answer(question, 429)));
         }
     }
 
-    private static Reply askBusy(BusyScalepan busy, Description.Operation operation, Map<String, String> wishes) {
+    private static Reply askBusy(BusyScalepan service, Description.Operation operation, Map<String, String> wishes) {
         Map<String, String> headers = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         headers.putAll(description.body(operation).isPresent() ? description.headers(operation) : Map.of());
         headers.putAll(wishes);
-        return Reply.to(busy.uri(description.question(operation)), headers, description.body(operation));
+        return Reply.to(service.uri(description.question(operation)), headers, description.body(operation));
     }
 
     /** Questions beyond the examples: every product as product and as reference, every kind of step, and thin evidence. */

@@ -30,7 +30,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.scalepan.JsonAt;
 
 /** The page on which a grower's notebook becomes a figure, in a real browser. */
-class FarmPageTest extends PageTest {
+class FarmPageIT extends PageTest {
     private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
             + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
     private static final String SAME = """

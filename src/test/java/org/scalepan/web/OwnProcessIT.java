@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.JsonAt;
 
 /** The service as whoever runs it meets it: a process that leaves no traces, and goes when it is told to without dropping an answer. */
-class OwnProcessTest {
+class OwnProcessIT {
     private static final String SECRET = "farm-of-somebody-else";
     private static final String FARM = "{\"kind\":\"insects\",\"name\":\"" + SECRET
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.JsonAt;
 
 /** The words of the page: each is used, each is there in both languages, and none names what the service does not know. */
-class MessagesTest extends PageTest {
+class MessagesIT extends PageTest {
     private static final List<String> LANGUAGES = List.of("en.js", "fr.js");
     /** Names that English takes from the service, and French from its own file as far as that goes. */
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");

@@ -21,7 +21,7 @@ import org.scalepan.JsonAt;
  * The examples in a real LibreOffice, as an analyst meets them: open the file, look, change the name of a product, look again.
  * Every number must be the one of the JSON answer, whatever the decimal sign of the spreadsheet.
  */
-class LiveExampleTest {
+class LiveExampleIT {
     private static final double SEVEN_DIGITS = 1e-6;
     private static final String FIGURES = "Figures";
 

@@ -18,7 +18,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.scalepan.JsonAt;
 
 /** The page on which a claim is held against the evidence, in a real browser. */
-class ComparePageTest extends PageTest {
+class ComparePageIT extends PageTest {
     private static final String BASIS = "&indicator=ghg&per=kg-protein&boundary=farm-gate";
 
     private static void openFirst(String address) {

@@ -22,7 +22,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.sheet.ExcelFile;
 
 /** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must be the one of the JSON answer. */
-class LiveWorkbookTest {
+class LiveWorkbookIT {
     @TempDir
     Path folder;
 
