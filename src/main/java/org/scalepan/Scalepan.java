@@ -5,6 +5,7 @@ import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.scalepan.factors.FactorFiles;
@@ -23,6 +24,8 @@ public final class Scalepan {
     private Scalepan() {}
 
     public static void main(String[] arguments) throws InterruptedException {
+        // Numbers in answers are written in one way, whatever the language of the machine.
+        Locale.setDefault(Locale.ROOT);
         Settings.Reading reading = Settings.read(List.of(arguments), System.getenv());
         if (reading instanceof Settings.Reading.Help help) {
             System.out.println(help.usage());

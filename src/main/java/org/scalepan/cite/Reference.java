@@ -138,7 +138,7 @@ public record Reference(
     private static String bytesEncoded(String character) {
         StringBuilder encoded = new StringBuilder();
         for (byte octet : character.getBytes(StandardCharsets.UTF_8)) {
-            encoded.append(String.format("%%%02X", octet));
+            encoded.append(String.format(Locale.ROOT, "%%%02X", octet));
         }
         return encoded.toString();
     }

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -56,7 +57,7 @@ final class CsvReading {
                     file,
                     line,
                     column,
-                    "byte 0x%02X is not UTF-8".formatted(bytes[in.position()] & 0xFF),
+                    String.format(Locale.ROOT, "byte 0x%02X is not UTF-8", bytes[in.position()] & 0xFF),
                     "save the file as UTF-8"));
             return Optional.empty();
         }

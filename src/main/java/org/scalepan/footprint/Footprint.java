@@ -74,6 +74,10 @@ public final class Footprint {
         return positive;
     }
 
+    private String measure() {
+        return indicator + " in " + unit + " per " + per.id();
+    }
+
     private static boolean allPositive(double[] draws) {
         for (double draw : draws) {
             if (!(draw > 0)) {
@@ -83,8 +87,13 @@ public final class Footprint {
         return true;
     }
 
-    /** The probability that this footprint is less than another, draw by draw. */
+    /**
+     * The probability that this footprint is less than another, draw by draw.
+     *
+     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
+     */
     public Probability below(Footprint other) {
+        requireSameQuestion(other);
         return Probability.ofLess(draws, other.draws);
     }
 
@@ -93,13 +102,18 @@ public final class Footprint {
      *
      * @param other positive, as this one must be
      * @param coverage share of the draws inside the intervals
+     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
      */
     public Summary.OfRatio ratioTo(Footprint other, double coverage) {
         requireSameQuestion(other);
         return Summary.ofRatio(draws, other.draws, coverage);
     }
 
-    /** Draw by draw, this footprint over another: how many times more. */
+    /**
+     * Draw by draw, this footprint over another: how many times more.
+     *
+     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
+     */
     public double[] dividedBy(Footprint other) {
         requireSameQuestion(other);
         double[] ratio = new double[draws.length];
@@ -118,7 +132,12 @@ public final class Footprint {
         return Summary.of(draws, coverage);
     }
 
+    /** A ratio has no unit only if both sides have the same one. */
     private void requireSameQuestion(Footprint other) {
+        if (!other.measure().equals(measure())) {
+            throw new IllegalArgumentException(
+                    "footprints of different questions: " + measure() + " and " + other.measure());
+        }
         if (other.draws.length != draws.length) {
             throw new IllegalArgumentException(
                     "footprints of different questions: " + draws.length + " draws and " + other.draws.length);

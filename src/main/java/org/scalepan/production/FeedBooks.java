@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
@@ -80,7 +81,7 @@ final class FeedBooks {
         Factor share = background.fraction(row.get());
         ledger.gap(
                 "feed/" + feed.ingredient() + "/moisture",
-                "moisture %.0f %%, the published dry matter".formatted(100 * (1 - share.central())),
+                String.format(Locale.ROOT, "moisture %.0f %%, the published dry matter", 100 * (1 - share.central())),
                 row.get().id());
         return Optional.of(mass.times(share));
     }
@@ -161,10 +162,10 @@ final class FeedBooks {
         Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
         Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
-            if (row.get().allocation().filter("cut-off"::equals).isPresent()) {
+            if (row.get().allocation().filter("burden-free"::equals).isPresent()) {
                 ledger.remark(
                         Remark.METHOD,
-                        feed.ingredient() + " is cut off as a residue: a choice of method, not evidence");
+                        feed.ingredient() + " is burden-free as a residue: a choice of method, not evidence");
                 return;
             }
             if (row.get().endsAtRetail()) {
@@ -197,9 +198,9 @@ final class FeedBooks {
         }
     }
 
-    /** Economic before mass before unnamed allocation; a cut-off zero last, because it is a choice. */
+    /** Economic before mass before unnamed allocation; a burden-free zero last, because it is a choice. */
     private Optional<BackgroundFactor> choose(String ingredient, String indicator, Optional<Burden> burden) {
-        List<String> order = List.of("economic", "mass", "not-stated", "system-expansion", "cut-off");
+        List<String> order = List.of("economic", "mass", "not-stated", "system-expansion", "burden-free");
         List<BackgroundFactor> rows = background.rows(FACTORS, ingredient, indicator).stream()
                 .filter(BackgroundFactor::isDefault)
                 .toList();

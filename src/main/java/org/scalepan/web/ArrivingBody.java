@@ -75,7 +75,7 @@ final class ArrivingBody extends FilterInputStream {
                         HttpStatus.REQUEST_TIMEOUT_408,
                         "too-slow",
                         "The body comes too slowly",
-                        "the body must come at " + WebServer.SLOWEST_BODY + " bytes a second or faster"));
+                        "the body must come at " + Limits.SLOWEST_SENDING + " bytes a second or faster"));
             }
         }
         return new Refused(Problem.badBody(List.of(Problem.Flaw.at(

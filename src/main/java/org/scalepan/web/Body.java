@@ -17,7 +17,6 @@ import org.scalepan.quantity.Reckoning;
  * that one refusal names everything that is wrong; {@link #close} then refuses fields that nobody read.
  */
 final class Body {
-    static final int MOST_CHARACTERS = 200;
 
     private final JsonNode node;
     private final String pointer;
@@ -92,7 +91,7 @@ final class Body {
         List<String> texts = new ArrayList<>();
         for (int i = 0; i < elements(field, most); i++) {
             JsonNode inner = node.path(field).path(i);
-            if (inner.isTextual() && inner.asText().length() <= MOST_CHARACTERS) {
+            if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
                 texts.add(inner.asText());
             } else {
                 flaws.add(Problem.Flaw.at(
@@ -163,12 +162,12 @@ final class Body {
             return Optional.empty();
         }
         JsonNode value = node.path(field);
-        if (value.isTextual() && value.asText().length() > MOST_CHARACTERS) {
-            tooMuch(field, field + " is longer than " + MOST_CHARACTERS + " characters");
+        if (value.isTextual() && value.asText().length() > Limits.FIELD_CHARACTERS) {
+            tooMuch(field, field + " is longer than " + Limits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         if (!value.isTextual() || value.asText().isBlank()) {
-            fault(field, field + " must be a text of 1 to " + MOST_CHARACTERS + " characters");
+            fault(field, field + " must be a text of 1 to " + Limits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.asText().strip());

@@ -30,8 +30,8 @@ final class BulkCsvRows implements BulkRows {
             this.answers = new PlannedAnswers(question);
             this.row = new TableRow(question, columns, cells);
         } catch (CsvParseException | UncheckedIOException e) {
-            throw refused("the header cannot be read as CSV in UTF-8 with cells of at most " + CutRows.LONGEST_CELL
-                    + " characters");
+            throw refused("the header cannot be read as CSV in UTF-8 with at most " + Limits.CELLS_OF_ROW
+                    + " cells of at most " + Limits.CELL_CHARACTERS + " characters");
         }
     }
 
@@ -55,7 +55,8 @@ final class BulkCsvRows implements BulkRows {
             return Optional.of(wrong(
                     ++number,
                     "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell of more than "
-                            + CutRows.LONGEST_CELL + " characters, or other bytes); the rows after it were not read"));
+                            + Limits.CELL_CHARACTERS + " characters, more than " + Limits.CELLS_OF_ROW
+                            + " cells, or other bytes); the rows after it were not read"));
         }
     }
 

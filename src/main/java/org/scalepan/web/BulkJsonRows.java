@@ -9,7 +9,6 @@ import java.util.Optional;
 
 /** Rows of JSON objects, one a line. */
 final class BulkJsonRows implements BulkRows {
-    static final int LONGEST_LINE = 100_000;
 
     private final BulkQuestion question;
     private final Reader reader;
@@ -23,7 +22,7 @@ final class BulkJsonRows implements BulkRows {
     BulkJsonRows(BulkQuestion question, Reader text) {
         this.question = question;
         this.reader = text;
-        this.lines = new LongLines(text, LONGEST_LINE);
+        this.lines = new LongLines(text, Limits.LINE_CHARACTERS);
         this.answers = new PlannedAnswers(question);
     }
 
@@ -45,8 +44,8 @@ final class BulkJsonRows implements BulkRows {
     }
 
     private BulkRow answer(String line) {
-        if (line.length() > LONGEST_LINE) {
-            return wrong("this line is longer than " + LONGEST_LINE + " characters");
+        if (line.length() > Limits.LINE_CHARACTERS) {
+            return wrong("this line is longer than " + Limits.LINE_CHARACTERS + " characters");
         }
         number++;
         JsonNode records;

@@ -20,13 +20,8 @@ import org.scalepan.factors.Library;
  * the same order and format, while it computes. The memory it needs does not grow with the rows.
  */
 final class BulkRoutes {
-    static final long MOST_BYTES = 256L * 1_048_576;
-    static final long MOST_LINES = 2_000_000;
-    /** Four of the longest at once, in temporary files. */
-    static final long MOST_BYTES_OF_ALL = 4 * MOST_BYTES;
 
     private static final long FLUSH_NANOSECONDS = 250_000_000;
-    static final int MOST_DRAWS = 10_000;
     private static final Set<String> JSON_LINES =
             Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
     private static final List<String> YES_NO = List.of("no", "yes");
@@ -34,7 +29,7 @@ final class BulkRoutes {
 
     private final Library library;
     private final Turnstile turnstile;
-    private final WaitingRoom room = new WaitingRoom(MOST_BYTES_OF_ALL, "rows");
+    private final WaitingRoom room = new WaitingRoom(Limits.ROWS_BYTES_WAITING, "rows");
 
     /**
      * @param turnstile bounds how many runs go on at once
@@ -104,7 +99,7 @@ final class BulkRoutes {
             rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
         }
         boolean drawn = parameters.raw("draws").isPresent();
-        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);
+        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
@@ -113,7 +108,7 @@ final class BulkRoutes {
     /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
     private Spool takenIn(Request request) {
         try {
-            return Spool.of(request.sent().stream(), MOST_BYTES, MOST_LINES, room, request.client());
+            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, room, request.client());
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
         }

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 final class CellBlock {
     private static final int MOST_ROWS = 512;
     private static final int ENOUGH_TEXT = 65_536;
-    private static final int MOST_CELLS_OF_A_ROW = 16_384;
 
     private char[] text;
     private int[] columns;
@@ -64,8 +63,8 @@ final class CellBlock {
         @Override
         protected void handleField(int column, char[] buffer, int offset, int length, boolean quoted) {
             block.width = column + 1;
-            if (block.width > MOST_CELLS_OF_A_ROW) {
-                throw new CsvParseException("a row has more than " + MOST_CELLS_OF_A_ROW + " cells");
+            if (block.width > Limits.CELLS_OF_ROW) {
+                throw new CsvParseException("a row has more than " + Limits.CELLS_OF_ROW + " cells");
             }
             int from = offset;
             int to = offset + length;

@@ -13,7 +13,6 @@ import org.scalepan.factors.Library;
 
 /** Products beside a reference: {@code GET /v1/comparison}. */
 final class ComparisonRoutes {
-    static final int MOST_PRODUCTS = 20;
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN, Format.XLSX);
 
     private final Library library;
@@ -33,7 +32,7 @@ final class ComparisonRoutes {
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         ProductReading products = new ProductReading(library, parameters);
-        List<ProductForm> asked = products.some("products", MOST_PRODUCTS);
+        List<ProductForm> asked = products.some("products", Limits.PRODUCTS);
         RulerReading reading = new RulerReading(library, parameters);
         var indicator = reading.indicator("indicator", "ghg");
         Optional<ProductForm> against = products.one("against");

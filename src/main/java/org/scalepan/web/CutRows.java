@@ -18,7 +18,6 @@ import org.jspecify.annotations.Nullable;
  * the two, so the memory does not grow with the rows, and who answers slowly is not run away from.
  */
 final class CutRows implements Closeable {
-    static final int LONGEST_CELL = 100_000;
     private static final int BLOCKS = 4;
 
     private final CsvReader<Boolean> reader;
@@ -34,7 +33,7 @@ final class CutRows implements Closeable {
         this.reader = CsvReader.builder()
                 .fieldSeparator(delimiter)
                 .commentStrategy(CommentStrategy.NONE)
-                .maxBufferSize(LONGEST_CELL)
+                .maxBufferSize(Limits.CELL_CHARACTERS)
                 // A row of another length is told in its place, and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)

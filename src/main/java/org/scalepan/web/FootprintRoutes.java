@@ -15,8 +15,6 @@ import org.scalepan.production.Inventory;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 final class FootprintRoutes {
-    static final int MOST_SYSTEMS = 10;
-    private static final int MOST_PRODUCTS = 20;
     static final String FARM_GATE = "farm-gate";
     static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");
     static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
@@ -47,7 +45,7 @@ final class FootprintRoutes {
         List<Inventory> others = new ArrayList<>();
         List<ProductForm> products = new ArrayList<>();
         body.object("compare").ifPresent(compare -> {
-            compare.objects("systems", MOST_SYSTEMS)
+            compare.objects("systems", Limits.SYSTEMS)
                     .forEach(other -> systems.read(other).ifPresent(others::add));
             products.addAll(products(compare));
             compare.close();
@@ -77,12 +75,12 @@ final class FootprintRoutes {
     }
 
     private List<ProductForm> products(Body compare) {
-        List<String> names = compare.texts("products", MOST_PRODUCTS);
+        List<String> names = compare.texts("products", Limits.PRODUCTS);
         if (names.isEmpty()) {
             return List.of();
         }
         Parameters parameters = new Parameters(Map.of("products", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", MOST_PRODUCTS);
+        List<ProductForm> products = new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
         parameters.errors().forEach(compare::unknownScalar);
         return products;
     }

@@ -5,26 +5,21 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 
 /** How much a JSON text may hold. The parser keeps the limits; what it says when one is passed is said here in the words of who sends. */
 final class JsonLimits extends StreamReadConstraints {
-    static final int DEEPEST = 16;
-    static final int MOST_TOKENS = 50_000;
-    static final int LONGEST_NUMBER = 40;
-    static final int LONGEST_TEXT = 10_000;
-    static final int LONGEST_NAME = 100;
 
     private static final long serialVersionUID = 1L;
 
     JsonLimits() {
-        super(DEEPEST, -1, LONGEST_NUMBER, LONGEST_TEXT, LONGEST_NAME, MOST_TOKENS);
+        super(Limits.DEPTH, -1, Limits.NUMBER_DIGITS, Limits.TEXT_CHARACTERS, Limits.NAME_CHARACTERS, Limits.TOKENS);
     }
 
     @Override
     public void validateNestingDepth(int depth) throws StreamConstraintsException {
-        keep(depth <= DEEPEST, "objects and lists in the body may lie at most " + DEEPEST + " deep in each other");
+        keep(depth <= Limits.DEPTH, "objects and lists in the body may lie at most " + Limits.DEPTH + " deep in each other");
     }
 
     @Override
     public void validateTokenCount(long count) throws StreamConstraintsException {
-        keep(count <= MOST_TOKENS, "the body may have at most " + MOST_TOKENS + " names, values and brackets");
+        keep(count <= Limits.TOKENS, "the body may have at most " + Limits.TOKENS + " names, values and brackets");
     }
 
     @Override
@@ -34,17 +29,17 @@ final class JsonLimits extends StreamReadConstraints {
 
     @Override
     public void validateIntegerLength(int length) throws StreamConstraintsException {
-        keep(length <= LONGEST_NUMBER, "a number in the body may have at most " + LONGEST_NUMBER + " digits");
+        keep(length <= Limits.NUMBER_DIGITS, "a number in the body may have at most " + Limits.NUMBER_DIGITS + " digits");
     }
 
     @Override
     public void validateStringLength(int length) throws StreamConstraintsException {
-        keep(length <= LONGEST_TEXT, "a text in the body may have at most " + LONGEST_TEXT + " characters");
+        keep(length <= Limits.TEXT_CHARACTERS, "a text in the body may have at most " + Limits.TEXT_CHARACTERS + " characters");
     }
 
     @Override
     public void validateNameLength(int length) throws StreamConstraintsException {
-        keep(length <= LONGEST_NAME, "a name in the body may have at most " + LONGEST_NAME + " characters");
+        keep(length <= Limits.NAME_CHARACTERS, "a name in the body may have at most " + Limits.NAME_CHARACTERS + " characters");
     }
 
     private static void keep(boolean within, String limit) throws StreamConstraintsException {

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 /** The line of JSON that is being answered. */
 final class LineRow implements PlannedAnswers.Row {
     private static final String NAME = "name";
-    private static final int LONGEST_NAME = 200;
     /** What stands in a shape in place of a field's name where something begins; the names are counted from 1. */
     private static final int OBJECT = -1;
 
@@ -49,7 +48,7 @@ final class LineRow implements PlannedAnswers.Row {
         return name.isMissingNode()
                 || (name.isTextual()
                         && !name.textValue().isBlank()
-                        && name.textValue().length() <= LONGEST_NAME);
+                        && name.textValue().length() <= Limits.FIELD_CHARACTERS);
     }
 
     /** Whether all inside is made of what records are made of. */

@@ -37,7 +37,7 @@ final class NutritionReading {
     /** The question, with every fault collected in the parameters. */
     NutritionQuestion question() {
         List<ProductForm> foods =
-                new ProductReading(library, parameters).some("products", ComparisonRoutes.MOST_PRODUCTS);
+                new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
         Basis basis = parameters.oneOf(
                 "basis", Basis.ids(), Basis::of, Basis.TEN_GRAMS_PROTEIN, Basis.TEN_GRAMS_PROTEIN.id());
         AminoAcidPattern usual = library.defaultAminoAcidPattern();
@@ -82,7 +82,7 @@ final class NutritionReading {
                 .raw("prices")
                 .map(text -> Stream.of(text.split(",", -1)).map(String::strip).toList())
                 .orElse(List.of());
-        int most = ComparisonRoutes.MOST_PRODUCTS;
+        int most = Limits.PRODUCTS;
         if (several.size() > most) {
             parameters.tooMuch("prices", "prices has " + several.size() + " entries; at most " + most + " are allowed");
             return Map.of();

@@ -19,7 +19,6 @@ import org.scalepan.factors.Nearest;
 final class Parameters {
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
     private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
-    static final int MOST_CHARACTERS = 2_000;
 
     private final Map<String, String> given;
     private final Map<String, Object> resolved = new LinkedHashMap<>();
@@ -52,8 +51,8 @@ final class Parameters {
         if (value == null || value.isBlank()) {
             return Optional.empty();
         }
-        if (value.length() > MOST_CHARACTERS) {
-            tooMuch(name, name + " is longer than " + MOST_CHARACTERS + " characters");
+        if (value.length() > Limits.PARAMETER_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + Limits.PARAMETER_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.strip());

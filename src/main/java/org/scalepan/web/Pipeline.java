@@ -26,15 +26,12 @@ final class Pipeline {
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
-    /** Bodies wait in memory; an eighth of it, so that those who send much do not take it from those who are answered. */
-    static final long MOST_WAITING_BYTES =
-            Math.min(64L * 1_048_576, Runtime.getRuntime().maxMemory() / 8);
 
     private final Library library;
     private final Metrics metrics;
     private final Turnstile turnstile;
     private final Surroundings surroundings;
-    private final WaitingRoom bodies = new WaitingRoom(MOST_WAITING_BYTES, "bodies");
+    private final WaitingRoom bodies = new WaitingRoom(Limits.BODY_BYTES_WAITING, "bodies");
     private final KeptAnswers kept;
 
     Pipeline(Library library, Metrics metrics, Turnstile turnstile, Surroundings surroundings, KeptAnswers kept) {

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
  * framework would drop or choose in silence.
  */
 final class QueryString {
-    static final int MOST_PAIRS = 64;
 
     private QueryString() {}
 
@@ -25,9 +24,9 @@ final class QueryString {
         if (raw == null || raw.isEmpty()) {
             return values;
         }
-        String[] pairs = raw.split("&", MOST_PAIRS + 1);
-        if (pairs.length > MOST_PAIRS) {
-            String message = "the query string has more than " + MOST_PAIRS + " parameters";
+        String[] pairs = raw.split("&", Limits.PARAMETERS + 1);
+        if (pairs.length > Limits.PARAMETERS) {
+            String message = "the query string has more than " + Limits.PARAMETERS + " parameters";
             throw new Refused(Problem.badQuery(List.of(new Problem.Flaw(
                             java.util.Optional.empty(), java.util.Optional.empty(), message, List.of(), List.of())
                     .ofTooMuch())));

@@ -18,7 +18,6 @@ import org.scalepan.quantity.Amount;
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
     private static final double MOST = 1e12;
-    static final int MOST_LINES = 100;
     /** kg CO2e per kWh; no fuel burnt in any plant comes near it. */
     static final double MOST_GRID = 10;
 
@@ -35,18 +34,18 @@ final class RecordsReading {
                         "region",
                         library.regions().all().stream().map(Region::id).toList()),
                 year(body),
-                body.objects("feed", MOST_LINES).stream().map(this::feed).toList(),
-                body.objects("energy", MOST_LINES).stream().map(this::energy).toList(),
+                body.objects("feed", Limits.ENTRIES).stream().map(this::feed).toList(),
+                body.objects("energy", Limits.ENTRIES).stream().map(this::energy).toList(),
                 body.amount("water_m3", 0, MOST),
-                body.objects("transport", MOST_LINES).stream()
+                body.objects("transport", Limits.ENTRIES).stream()
                         .map(this::transport)
                         .toList(),
-                body.objects("materials", MOST_LINES).stream()
+                body.objects("materials", Limits.ENTRIES).stream()
                         .map(this::material)
                         .toList(),
                 body.amount("building_m2", 0, MOST),
                 body.amount("yard_m2", 0, MOST),
-                body.objects("co_products", 20).stream()
+                body.objects("co_products", Limits.CO_PRODUCTS).stream()
                         .map(RecordsReading::coProduct)
                         .toList(),
                 body.amount("grid_ghg_per_kwh", 0, MOST_GRID));

@@ -20,8 +20,6 @@ final class RulerReading {
     static final List<String> RULER = List.of(
             "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
-    private static final int MOST_SOURCES = 50;
-    private static final int MOST_UNITS = 8;
     private static final List<String> YES_NO = List.of("no", "yes");
 
     private final Library library;
@@ -56,7 +54,7 @@ final class RulerReading {
     /** A ruler for each unit of a comma list, or for the usual one of the indicator. */
     List<Ruler> rulers(Indicator indicator) {
         List<String> pers = parameters.someOf(
-                "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), MOST_UNITS);
+                "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), Limits.UNITS_OF_TABLE);
         return pers.stream()
                 .flatMap(per -> FunctionalUnit.of(per).stream())
                 .map(per -> ruler(indicator, per))
@@ -101,7 +99,7 @@ final class RulerReading {
     }
 
     private Set<String> sources(String name) {
-        return Set.copyOf(parameters.someOf(name, library.references().keySet(), List.of(), MOST_SOURCES));
+        return Set.copyOf(parameters.someOf(name, library.references().keySet(), List.of(), Limits.SOURCES));
     }
 
     Sampling sampling() {

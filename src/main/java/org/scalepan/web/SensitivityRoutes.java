@@ -17,7 +17,6 @@ final class SensitivityRoutes {
     private static final double USUAL_PERCENT = 10;
     private static final double MOST_PERCENT = 90;
     private static final double LEAST_PERCENT = 0.1;
-    private static final int MOST_SPREADS = 50;
 
     private final Library library;
 
@@ -92,7 +91,7 @@ final class SensitivityRoutes {
 
     private Map<String, Double> percents(Body body, Optional<Notebook> notebook) {
         Map<String, Double> percents = new LinkedHashMap<>();
-        for (Body given : body.objects("spread", MOST_SPREADS)) {
+        for (Body given : body.objects("spread", Limits.SPREADS)) {
             Optional<String> name = given.text("input");
             if (!given.has("input")) {
                 given.fault("input", "input is missing: an entry of the records");

@@ -8,7 +8,6 @@ import java.util.function.IntConsumer;
 
 /** The body of a request as the framework holds it. */
 record SentBody(Context context) implements Sent {
-    static final int MOST_JSON_BYTES = 1_048_576;
 
     @Override
     public String mediaType() {
@@ -23,7 +22,7 @@ record SentBody(Context context) implements Sent {
 
     @Override
     public InputStream stream() {
-        return arriving(BulkRoutes.MOST_BYTES);
+        return arriving(Limits.ROWS_BYTES);
     }
 
     /**
@@ -36,7 +35,7 @@ record SentBody(Context context) implements Sent {
             throw new Refused(Problem.plain(
                     415, "media-type", "Wrong media type", "send the records as Content-Type: application/json"));
         }
-        return arriving(MOST_JSON_BYTES).upTo(MOST_JSON_BYTES, taking);
+        return arriving(Limits.BODY_BYTES).upTo(Limits.BODY_BYTES, taking);
     }
 
     /** A body that announces itself as too long is refused before any of it has come. */

@@ -35,7 +35,7 @@ final class ServerErrors implements Handler {
                     status,
                     "beyond-limits",
                     "More than the service takes",
-                    what + " may have at most " + WebServer.HEADER_BYTES + " bytes; long questions can be parted");
+                    what + " may have at most " + Limits.HEADER_BYTES + " bytes; long questions can be parted");
         }
         // 505 is among the server's own statuses, yet it is about a version of HTTP that the client chose.
         if (status < 500 || status == HttpStatus.HTTP_VERSION_NOT_SUPPORTED_505) {

@@ -19,7 +19,6 @@ import org.scalepan.sheet.FixedZip;
 final class SourceRoutes {
     private static final List<Format> FORMATS =
             List.of(Format.JSON, Format.BIBTEX, Format.RIS, Format.CSL, Format.TEXT);
-    private static final int MOST_IDS = 200;
 
     private final Library library;
     private Optional<Answer> folder = Optional.empty();
@@ -49,7 +48,7 @@ final class SourceRoutes {
     private Answer sources(Request request) {
         Parameters parameters = request.parameters();
         Format format = request.format(FORMATS);
-        List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), MOST_IDS);
+        List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), Limits.SOURCES_TO_CITE);
         parameters.refuseIfWrong();
         List<Reference> references = library.references().values().stream()
                 .filter(reference -> ids.isEmpty() || ids.contains(reference.id()))

@@ -35,8 +35,6 @@ final class SubstitutionReading {
 
     private static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
     private static final String FEED_GROUP = "feed";
-    private static final int MOST_PARTS = 10;
-    private static final int MOST_ALTERNATIVES = 10;
     private static final double LEAST = 1e-6;
     private static final double MOST = 1e12;
     private static final double MOST_YEARS = 100;
@@ -217,7 +215,11 @@ final class SubstitutionReading {
     }
 
     private Optional<Baseline> baseline(Use use, SideReading sides, Optional<String> currency) {
-        List<Body> entries = body.objects("baseline", MOST_PARTS);
+        int before = body.flaws().size();
+        List<Body> entries = body.objects("baseline", Limits.BASELINE_PARTS);
+        if (body.flaws().size() > before) {
+            return Optional.empty();
+        }
         if (entries.isEmpty() && !body.has("baseline")) {
             body.fault(
                     "baseline", "baseline is missing: what is displaced, as a list of products or systems with shares");
@@ -317,13 +319,13 @@ final class SubstitutionReading {
     }
 
     private List<Side> alternatives(Use use, Optional<Side> product, Optional<Baseline> baseline) {
-        List<String> asked = body.texts("alternatives", MOST_ALTERNATIVES);
+        List<String> asked = body.texts("alternatives", Limits.ALTERNATIVES);
         if (asked.isEmpty() && body.has("alternatives")) {
             return List.of();
         }
         List<String> names = asked.isEmpty() ? Objects.requireNonNull(USUAL_ALTERNATIVES.get(use)) : asked;
         Parameters parameters = new Parameters(Map.of("alternatives", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("alternatives", MOST_ALTERNATIVES);
+        List<ProductForm> products = new ProductReading(library, parameters).some("alternatives", Limits.ALTERNATIVES);
         parameters.errors().forEach(body::unknownScalar);
         List<String> displaced = Stream.concat(
                         product.stream(),

@@ -89,7 +89,7 @@ final class SystemReading {
         Optional<Amount> mortality = body.amount("mortality", 0, 0.99);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
         List<InsectFarm.Processing> processing =
-                body.objects("processing", 10).stream().map(this::processing).toList();
+                body.objects("processing", Limits.PROCESSING_STEPS).stream().map(this::processing).toList();
         if (species.isEmpty() || harvest.isEmpty()) {
             return Optional.empty();
         }
@@ -248,7 +248,7 @@ final class SystemReading {
     private List<Herd.ManureShare> manure(Body body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
         Amount sum = Amount.ZERO;
-        for (Body given : body.objects("manure", 20)) {
+        for (Body given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
             String system =
                     given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
             Amount share = given.needAmount("share", 0, 1);

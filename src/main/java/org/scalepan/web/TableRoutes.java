@@ -14,7 +14,6 @@ import org.scalepan.factors.Library;
 
 /** Many cells at once: products × indicators × units, one row each, with the statistics asked for as columns; or one row a product. */
 final class TableRoutes {
-    static final int MOST_ROWS = 200;
     private static final List<String> STATS =
             Stream.of(Statistic.values()).map(Statistic::id).toList();
     private static final String LONG = "long";
@@ -40,8 +39,8 @@ final class TableRoutes {
         CellRoutes.checkOnError(parameters);
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", 60);
-        List<String> ids = parameters.someOf("indicators", library.indicators().keySet(), List.of("ghg"), 10);
+        List<ProductForm> products = new ProductReading(library, parameters).some("products", Limits.PRODUCTS_OF_TABLE);
+        List<String> ids = parameters.someOf("indicators", library.indicators().keySet(), List.of("ghg"), Limits.INDICATORS_OF_TABLE);
         List<String> stats =
                 parameters.someOf("stats", STATS, List.of("median", "low", "high", "studies"), STATS.size());
         RulerReading reading = new RulerReading(library, parameters);
@@ -55,10 +54,10 @@ final class TableRoutes {
             parameters.fault("layout", "layout=wide is a CSV; the rows of JSON and XML name their unit in a field");
         }
         Sampling sampling = reading.sampling();
-        if (products.size() * rulers.size() > MOST_ROWS) {
+        if (products.size() * rulers.size() > Limits.ROWS_OF_TABLE) {
             parameters.tooMuch(
                     "products",
-                    "the table would have " + products.size() * rulers.size() + " rows; at most " + MOST_ROWS
+                    "the table would have " + products.size() * rulers.size() + " rows; at most " + Limits.ROWS_OF_TABLE
                             + " are allowed");
         } else {
             reading.afford(sampling, products.size() * rulers.size());

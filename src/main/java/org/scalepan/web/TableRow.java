@@ -5,7 +5,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The row of a table that is being answered, read from its cells. */
 final class TableRow implements PlannedAnswers.Row {
-    private static final int LONGEST_NAME = 200;
 
     private final BulkQuestion question;
     private final FlatColumns columns;
@@ -45,7 +44,7 @@ final class TableRow implements PlannedAnswers.Row {
                     amounts[column] = amount;
                 }
                 case NAME -> {
-                    if (cells.end(i) - cells.start(i) > LONGEST_NAME) {
+                    if (cells.end(i) - cells.start(i) > Limits.FIELD_CHARACTERS) {
                         return false;
                     }
                     name = i;

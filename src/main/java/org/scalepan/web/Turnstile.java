@@ -18,7 +18,6 @@ import java.util.function.Supplier;
  * never one client's alone.
  */
 final class Turnstile {
-    private static final int LONGEST_LINE = 32;
     /** Two million draws, and as much again for what they are made from, with room for all that is not answers. */
     private static final long BYTES_OF_AN_ANSWER = 64L * 1_048_576;
 
@@ -59,13 +58,13 @@ final class Turnstile {
         Runtime machine = Runtime.getRuntime();
         int affordable = (int) Math.min(Integer.MAX_VALUE, machine.maxMemory() / BYTES_OF_AN_ANSWER);
         int places = Math.max(1, Math.min(machine.availableProcessors(), affordable));
-        return new Turnstile(places, places, LONGEST_LINE, PATIENCE);
+        return new Turnstile(places, places, Limits.ANSWERS_WAITING, PATIENCE);
     }
 
     /** For runs of many rows, which can take minutes: one client holds at most half of the places, so that another need not wait for that. */
     static Turnstile ofRuns() {
         int places = Math.max(2, Runtime.getRuntime().availableProcessors());
-        return new Turnstile(places, places / 2, LONGEST_LINE, PATIENCE);
+        return new Turnstile(places, places / 2, Limits.ANSWERS_WAITING, PATIENCE);
     }
 
     /** How many answers one client may have computed or waiting at once: half of all, and at least one. */

@@ -21,18 +21,11 @@ import org.scalepan.factors.Library;
 /** The service over HTTP. */
 public final class WebServer implements AutoCloseable {
     private static final int STOP_MILLISECONDS = 30_000;
-    static final int IDLE_MILLISECONDS = 30_000;
-    static final int HEADER_BYTES = 16_384;
     /** Rows come in by the megabyte; eight times the usual takes half as long. Held only while something comes. */
     private static final int INPUT_BYTES = 65_536;
 
-    static final int MOST_CONNECTIONS = 200;
-    static final int MOST_CONNECTIONS_OF_ONE = MOST_CONNECTIONS / 2;
-    /** Bytes a second. A client that sends more slowly than any line of today holds a thread for nothing. */
-    static final int SLOWEST_BODY = 200;
-    /** Bytes a second, for who reads an answer, and how long a piece of one may take beside that. */
-    static final int SLOWEST_READER = 1_000;
 
+    /** How long a piece of an answer may take to be read beside {@link Limits#SLOWEST_READING}. */
     private static final Duration READERS_GRACE = Duration.ofSeconds(10);
     /** Long enough for a proxy that asks every second whether the service is ready. */
     private static final Duration LEAVE = Duration.ofSeconds(1);
@@ -85,7 +78,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
-        Answer limits = Limits.answer(Limits.of(turnstile, rows));
+        Answer limits = LimitsView.answer(LimitsView.of(turnstile, rows));
         all.add(Route.of("/limits", List.of(), request -> limits));
         all.addAll(new SiteRoutes(library, metrics, readiness).routes());
         this.routes = List.copyOf(all);
@@ -99,7 +92,7 @@ public final class WebServer implements AutoCloseable {
         javalin.start(host, port);
         if (surroundings.clientHeader().isEmpty()) {
             // Behind a proxy all connections are the proxy's.
-            ConnectionsOfOne listener = new ConnectionsOfOne(MOST_CONNECTIONS_OF_ONE);
+            ConnectionsOfOne listener = new ConnectionsOfOne(Limits.CONNECTIONS_OF_CLIENT);
             for (Connector connector : jetty().getConnectors()) {
                 connector.addEventListener(listener);
             }
@@ -150,20 +143,20 @@ public final class WebServer implements AutoCloseable {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.insertHandler(keptFirst);
             surroundings.crossOrigin().ifPresent(server::insertHandler);
-            server.insertHandler(new ReadingPace(SLOWEST_READER, READERS_GRACE));
+            server.insertHandler(new ReadingPace(Limits.SLOWEST_READING, READERS_GRACE));
             server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());
             // Only what comes in is timed: rows go out as slowly as they are computed.
-            server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY, 0));
+            server.insertHandler(new MinimumDataRateHandler(Limits.SLOWEST_SENDING, 0));
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
             // them.
-            server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
+            server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
         });
         config.jetty.modifyHttpConfiguration(http -> {
-            http.setIdleTimeout(IDLE_MILLISECONDS);
+            http.setIdleTimeout(Limits.IDLE_MILLISECONDS);
             http.setInputBufferSize(INPUT_BYTES);
-            http.setRequestHeaderSize(HEADER_BYTES);
+            http.setRequestHeaderSize(Limits.HEADER_BYTES);
             http.setUriCompliance(UriCompliance.DEFAULT);
             http.setHttpCompliance(HttpCompliance.STRICT);
             http.setSendServerVersion(false);

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 import org.scalepan.Libraries;
 import org.scalepan.cite.Reference;
 
@@ -89,7 +90,7 @@ class BundledLibraryTest {
     void the_description_names_every_file_and_every_file_is_described() throws IOException {
         Set<String> described = new TreeSet<>();
         for (JsonNode resource : dataPackage().path("resources")) {
-            described.add(resource.path("path").asText());
+            described.add(JsonAt.text(resource, "/path"));
         }
         try (Stream<Path> files = Files.list(FOLDER)) {
             Set<String> there = files.map(file -> file.getFileName().toString())
@@ -103,16 +104,16 @@ class BundledLibraryTest {
     @Test
     void the_description_says_of_every_column_what_it_is_in_the_order_of_the_file() throws IOException {
         for (JsonNode resource : dataPackage().path("resources")) {
-            String path = resource.path("path").asText();
+            String path = JsonAt.text(resource, "/path");
             if (path.endsWith(".csv")) {
                 List<String> names = new ArrayList<>();
                 for (JsonNode field : resource.path("schema").path("fields")) {
-                    names.add(field.path("name").asText());
+                    names.add(JsonAt.text(field, "/name"));
                     assertTrue(
-                            field.path("description").asText().length() > 3,
-                            () -> path + ": " + field.path("name").asText() + " is not described");
+                            JsonAt.text(field, "/description").length() > 3,
+                            () -> path + ": " + JsonAt.text(field, "/name") + " is not described");
                     assertTrue(Set.of("string", "number", "integer")
-                            .contains(field.path("type").asText()));
+                            .contains(JsonAt.text(field, "/type")));
                 }
                 String header = Files.readAllLines(FOLDER.resolve(path)).get(0);
                 assertEquals(header, String.join(",", names), path);
@@ -122,7 +123,7 @@ class BundledLibraryTest {
 
     @Test
     void the_version_of_the_description_is_that_of_the_library() throws IOException {
-        assertEquals(LIBRARY.version().version(), dataPackage().path("version").asText());
+        assertEquals(LIBRARY.version().version(), JsonAt.text(dataPackage(), "/version"));
     }
 
     private static JsonNode dataPackage() throws IOException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,31 @@ class FootprintTest {
 
         assertEquals("footprints of different questions: 3 draws and 2", refusal.getMessage());
         assertThrows(IllegalArgumentException.class, () -> of(1, 2).ratioTo(of(1, 2, 3), 0.9));
+    }
+
+    private static Footprint measured(String indicator, String unit, FunctionalUnit per) {
+        return new Footprint(indicator, unit, per, "farm-gate", Optional.empty(), new double[] {1, 2, 3});
+    }
+
+    /** Kilograms of CO2e over square metres, or a figure per kilogram of protein over one per kilogram of product, say nothing. */
+    @Test
+    void footprints_in_different_units_are_neither_divided_nor_compared() {
+        Footprint ghg = of(1, 2, 3);
+        List<Footprint> others = List.of(
+                measured("land", "kg CO2e", FunctionalUnit.KG_PROTEIN),
+                measured("ghg", "m2*yr", FunctionalUnit.KG_PROTEIN),
+                measured("ghg", "kg CO2e", FunctionalUnit.KG_PRODUCT));
+
+        for (Footprint other : others) {
+            assertThrows(IllegalArgumentException.class, () -> ghg.dividedBy(other));
+            assertThrows(IllegalArgumentException.class, () -> other.ratioTo(ghg, 0.9));
+            assertThrows(IllegalArgumentException.class, () -> ghg.below(other));
+        }
+        assertEquals(
+                "footprints of different questions: ghg in kg CO2e per kg-protein and land in kg CO2e per kg-protein",
+                assertThrows(IllegalArgumentException.class, () -> ghg.dividedBy(others.get(0)))
+                        .getMessage());
+        assertEquals(0.5, ghg.below(measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)).value());
     }
 
     /** Below in two of four draws, equal in one, which counts half. */

@@ -143,7 +143,7 @@ class FeedTest {
         assertEquals(0, ghg(inventory), 0.0);
         assertTrue(
                 Tally.remarks(inventory, Remark.METHOD)
-                        .contains("market-waste is cut off as a residue: a choice of method, not evidence"),
+                        .contains("market-waste is burden-free as a residue: a choice of method, not evidence"),
                 inventory::toString);
     }
 

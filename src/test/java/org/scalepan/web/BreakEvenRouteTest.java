@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.JsonAt;
 
 /** Break-even over HTTP; the records are invented. */
 class BreakEvenRouteTest {
@@ -50,28 +51,28 @@ class BreakEvenRouteTest {
         ObjectNode question = question();
         question.put("input", input).put("boundary", boundary);
         JsonNode answer = answer(question);
-        assertEquals("ok", answer.path("status").asText(), answer::toString);
+        assertEquals("ok", JsonAt.text(answer, "/status"), answer::toString);
 
         ObjectNode footprint = RecordsSent.read("{\"indicators\": [\"ghg\"], \"draws\": 2000, \"boundary\": \""
                 + boundary + "\", \"compare\": {\"products\": [\"chicken\"]}}");
         footprint.set("system", question.path("system"));
         ((ObjectNode) footprint.at(at))
-                .put(field, answer.path("break_even").path("value").asDouble());
+                .put(field, JsonAt.number(answer, "/break_even/value"));
         JsonNode there = Posted.answer(footprint.toString()).path("footprints").path(0);
 
-        double farm = there.path("footprint").path("median").asDouble();
+        double farm = JsonAt.number(there, "/footprint/median");
         double chicken =
-                there.path("compare").path(0).path("footprint").path("median").asDouble();
+                JsonAt.number(there, "/compare/0/footprint/median");
         assertEquals(chicken, farm, 1e-6 * chicken);
         assertEquals(
                 chicken,
-                answer.path("break_even").path("there").path("reference").asDouble());
+                JsonAt.number(answer, "/break_even/there/reference"));
     }
 
     @Test
     void the_answer_says_it_in_words_with_its_range() {
         JsonNode answer = answer(question());
-        String sentence = answer.path("sentence").asText();
+        String sentence = JsonAt.text(answer, "/sentence");
 
         assertTrue(
                 sentence.startsWith("Three sheds would equal chicken in greenhouse gas emissions per kg protein,"),
@@ -79,8 +80,8 @@ class BreakEvenRouteTest {
         assertTrue(sentence.contains("times what it is now (3600)"), sentence);
         assertTrue(sentence.endsWith("Below that value it has less."), sentence);
         JsonNode range = answer.path("break_even").path("range");
-        assertTrue(range.path("low").asDouble() < range.path("even_odds").asDouble());
-        assertTrue(range.path("even_odds").asDouble() < range.path("high").asDouble());
+        assertTrue(JsonAt.number(range, "/low") < JsonAt.number(range, "/even_odds"));
+        assertTrue(JsonAt.number(range, "/even_odds") < JsonAt.number(range, "/high"));
         assertFalse(answer.path("references").isEmpty());
     }
 
@@ -92,7 +93,7 @@ class BreakEvenRouteTest {
         Posted posted = posted(question);
 
         assertEquals(400, posted.status());
-        assertTrue(posted.fault("/product").path("message").asText().contains("no records"));
+        assertTrue(JsonAt.text(posted.fault("/product"), "/message").contains("no records"));
         posted.fault("/system");
     }
 
@@ -102,12 +103,12 @@ class BreakEvenRouteTest {
         question.put("input", "feed:maize");
         JsonNode fault = posted(question).fault("/input");
 
-        assertTrue(fault.path("message").asText().contains("no such feed"), fault::toString);
+        assertTrue(JsonAt.text(fault, "/message").contains("no such feed"), fault::toString);
         assertTrue(fault.path("allowed").toString().contains("feed:wheat-bran"), fault::toString);
         question.put("input", "yields");
         assertEquals(
                 "yield",
-                posted(question).fault("/input").path("did_you_mean").path(0).asText());
+                JsonAt.text(posted(question).fault("/input"), "/did_you_mean/0"));
     }
 
     @Test
@@ -129,7 +130,7 @@ class BreakEvenRouteTest {
         ObjectNode question = question();
         question.put("draws", 200_000);
 
-        assertTrue(posted(question).fault("/draws").path("message").asText().contains("at most 100000"));
+        assertTrue(JsonAt.text(posted(question).fault("/draws"), "/message").contains("at most 100000"));
     }
 
     @Test

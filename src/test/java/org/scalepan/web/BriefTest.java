@@ -18,6 +18,7 @@ import org.jbibtex.BibTeXParser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 import org.w3c.dom.Document;
 
 /** A page to paste from. */
@@ -221,7 +222,7 @@ class BriefTest {
         assertEquals(422, reply.status(), reply.body());
         assertEquals(
                 "products has 9 entries; at most 8 are allowed",
-                reply.json().path("detail").asText());
+                JsonAt.text(reply.json(), "/detail"));
     }
 
     /** The records say nothing of energy, water and transport. */

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** Many farms in one request. The records are invented. */
 class BulkRowsTest {
@@ -55,9 +56,9 @@ class BulkRowsTest {
         JsonNode single = alone.json().path("footprints").path(0).path("first_order");
 
         assertEquals(
-                single.path("value").asDouble(), Double.parseDouble(row.getField("ghg")), "kg CO2e per kg protein");
-        assertEquals(single.path("low").asDouble(), Double.parseDouble(row.getField("ghg_low")));
-        assertEquals(single.path("high").asDouble(), Double.parseDouble(row.getField("ghg_high")));
+                JsonAt.number(single, "/value"), Double.parseDouble(row.getField("ghg")), "kg CO2e per kg protein");
+        assertEquals(JsonAt.number(single, "/low"), Double.parseDouble(row.getField("ghg_low")));
+        assertEquals(JsonAt.number(single, "/high"), Double.parseDouble(row.getField("ghg_high")));
         assertEquals(single, figures(line));
     }
 
@@ -123,7 +124,7 @@ class BulkRowsTest {
         assertEquals(400, reply.status());
         assertEquals(
                 "harvest.kg_per_year",
-                reply.json().at("/errors/0/did_you_mean/0").asText(),
+                JsonAt.text(reply.json(), "/errors/0/did_you_mean/0"),
                 reply.body());
     }
 
@@ -168,8 +169,8 @@ class BulkRowsTest {
         List<JsonNode> lines = lines(PATH, SHED_AS_JSON + "\n{\"kind\": \n\n" + SHED_AS_JSON + "\n");
 
         assertEquals(3, lines.size());
-        assertEquals("wrong", lines.get(1).path("status").asText());
-        assertEquals(2, lines.get(1).path("row").asInt());
+        assertEquals("wrong", JsonAt.text(lines.get(1), "/status"));
+        assertEquals(2, JsonAt.integer(lines.get(1), "/row"));
         assertTrue(lines.get(2).path("footprints").isArray());
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 
 /** The claim check over HTTP. */
 class ClaimTest {
@@ -45,9 +46,9 @@ class ClaimTest {
 
         assertEquals(200, reply.status(), reply.body());
         JsonNode answer = reply.json();
-        assertEquals(verdict, answer.path("verdict").asText());
-        assertTrue(answer.path("reason").asText().length() > 50);
-        String better = answer.path("say_instead").path("sentence").asText();
+        assertEquals(verdict, JsonAt.text(answer, "/verdict"));
+        assertTrue(JsonAt.text(answer, "/reason").length() > 50);
+        String better = JsonAt.text(answer, "/say_instead/sentence");
         assertTrue(better.contains("at least"), better);
         assertTrue(answer.path("say_instead").path("sources").toString().contains(source), better);
         assertTrue(answer.path("references").toString().contains("\"" + source + "\""));
@@ -58,7 +59,7 @@ class ClaimTest {
     void the_permalink_of_a_sentence_replays_it_without_the_sentence() {
         JsonNode answer =
                 Reply.to(asked("mealworms need ten times less land than beef")).json();
-        String permalink = answer.path("permalink").asText();
+        String permalink = JsonAt.text(answer, "/permalink");
 
         assertTrue(permalink.contains("times_less=10") && !permalink.contains("text="), permalink);
         ObjectNode again = (ObjectNode) Reply.to(permalink).json();
@@ -115,7 +116,7 @@ class ClaimTest {
         Reply reply = Reply.to("/v1/claim?product=insects&reference=beef&times_less=2&draws=200000");
 
         assertEquals(422, reply.status(), reply.body());
-        String detail = reply.json().path("detail").asText();
+        String detail = JsonAt.text(reply.json(), "/detail");
         assertTrue(detail.matches("draws may be at most \\d+ for the \\d+ footprints of this claim.*"), detail);
     }
 
@@ -124,8 +125,8 @@ class ClaimTest {
         JsonNode answer = Reply.to(asked("half the emissions of chicken") + "&product=mealworm&draws=1000")
                 .json();
 
-        assertEquals("mealworm", answer.path("question").path("product").asText());
-        assertEquals("chicken", answer.path("question").path("reference").asText());
+        assertEquals("mealworm", JsonAt.text(answer, "/question/product"));
+        assertEquals("chicken", JsonAt.text(answer, "/question/reference"));
     }
 
     @Test
@@ -134,7 +135,7 @@ class ClaimTest {
 
         assertEquals(200, reply.status(), reply.body());
         JsonNode answer = reply.json();
-        assertEquals("an invented farm", answer.path("question").path("product").asText());
+        assertEquals("an invented farm", JsonAt.text(answer, "/question/product"));
         assertTrue(answer.path("permalink").isMissingNode(), "records sent have no address");
         assertTrue(answer.path("checks").path(0).path("cells").size() > 1);
     }

@@ -77,7 +77,7 @@ class CutRowsTest {
     @Test
     void given_a_quote_that_is_never_closed_far_behind_then_all_rows_before_it_come_and_none_after()
             throws IOException {
-        String unclosed = "1,\"" + "x".repeat(CutRows.LONGEST_CELL + 1) + "\r\n";
+        String unclosed = "1,\"" + "x".repeat(Limits.CELL_CHARACTERS + 1) + "\r\n";
         try (CutRows rows = new CutRows(new StringReader(table(MANY) + unclosed + table(10)), ',')) {
             Cells cells = new Cells();
             for (int i = 0; i < MANY; i++) {

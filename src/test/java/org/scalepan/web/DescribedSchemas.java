@@ -3,11 +3,13 @@ package org.scalepan.web;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.JsonMetaSchema;
+import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.NonValidationKeyword;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaValidatorsConfig;
 import com.networknt.schema.SpecVersion;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,6 +18,9 @@ final class DescribedSchemas {
     private static final String NAME = "urn:scalepan:description";
 
     private final JsonSchemaFactory factory;
+    private final SchemaValidatorsConfig config =
+            SchemaValidatorsConfig.builder().build();
+    private final Map<JsonPointer, JsonSchema> known = new HashMap<>();
 
     DescribedSchemas(Description description) {
         // What a description adds to JSON Schema (x-vocabulary, discriminator and the like) says nothing about
@@ -33,8 +38,9 @@ final class DescribedSchemas {
 
     /** What is wrong with a value by the schema that stands at a place of the description. */
     List<String> faults(JsonPointer at, JsonNode value) {
-        SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().build();
-        return factory.getSchema(SchemaLocation.of(NAME + "#" + at), config).validate(value).stream()
+        JsonSchema schema = known.computeIfAbsent(
+                at, pointer -> factory.getSchema(SchemaLocation.of(NAME + "#" + pointer), config));
+        return schema.validate(value).stream()
                 .map(message -> message.getMessage() + " (schema " + message.getSchemaLocation() + ")")
                 .toList();
     }

@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.JsonAt;
 
 /** The description of the interface in the files of {@code openapi}, joined as the service joins them, as the tests read it. */
 final class Description {
@@ -66,7 +68,7 @@ final class Description {
         }
 
         String text(String name) {
-            return node.path(name).asText();
+            return JsonAt.text(child(name).node(), "");
         }
     }
 
@@ -85,7 +87,7 @@ final class Description {
     /** A parameter of an address, references followed. */
     record Parameter(String name, boolean inPath, JsonNode schema, Optional<JsonNode> byDefault) {
         boolean isList() {
-            return schema.path("type").asText().equals("array");
+            return schema.path("type").equals(TextNode.valueOf("array"));
         }
     }
 
@@ -107,7 +109,7 @@ final class Description {
 
         /** Records as JSON, rows as they are written. */
         Optional<String> sent() {
-            return body.map(node -> node.isTextual() ? node.asText() : node.toString());
+            return body.map(node -> node.isTextual() ? JsonAt.text(node, "") : node.toString());
         }
     }
 
@@ -139,8 +141,8 @@ final class Description {
             JsonNode parameter = resolve(written);
             JsonNode schema = parameter.path("schema");
             parameters.add(new Parameter(
-                    parameter.path("name").asText(),
-                    parameter.path("in").asText().equals("path"),
+                    JsonAt.text(parameter, "/name"),
+                    JsonAt.text(parameter, "/in").equals("path"),
                     resolve(schema),
                     Optional.of(schema.path("default")).filter(value -> !value.isMissingNode())));
         }
@@ -243,7 +245,7 @@ final class Description {
         Part found = part;
         while (found.node().has("$ref")) {
             JsonPointer pointer =
-                    JsonPointer.compile(found.node().path("$ref").asText().substring(1));
+                    JsonPointer.compile(JsonAt.text(found.node(), "/$ref").substring(1));
             found = new Part(pointer, root.at(pointer));
             if (found.node().isMissingNode()) {
                 throw new AssertionError("nothing stands at " + pointer);

@@ -20,6 +20,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.JsonAt;
 
 /** One client who asks much waits for himself: others, and those who only read, are answered meanwhile. */
 class FairnessTest {
@@ -74,7 +75,7 @@ class FairnessTest {
                 statuses.merge(reply.status(), 1, Integer::sum);
                 if (reply.status() == 429) {
                     assertEquals("1", reply.header("Retry-After").orElse("none"));
-                    assertEquals("/problems/too-many", reply.json().path("type").asText());
+                    assertEquals("/problems/too-many", JsonAt.text(reply.json(), "/type"));
                     assertTrue(reply.body().contains("you have 5 answers being computed or in line"), reply::body);
                 }
             }
@@ -146,7 +147,7 @@ class FairnessTest {
         List<Socket> open = new ArrayList<>();
         try (WebServer server = new WebServer(RunningScalepan.library())) {
             int port = server.start(HOST, 0).port();
-            for (int i = 0; i < WebServer.MOST_CONNECTIONS; i++) {
+            for (int i = 0; i < Limits.CONNECTIONS; i++) {
                 open.add(new Socket(HOST, port));
             }
 
@@ -156,7 +157,7 @@ class FairnessTest {
                 socket.setSoTimeout(5);
                 alive += hungUp(socket) ? 0 : 1;
             }
-            assertEquals(WebServer.MOST_CONNECTIONS_OF_ONE, alive);
+            assertEquals(Limits.CONNECTIONS_OF_CLIENT, alive);
 
             open.get(0).close();
             RawExchange again = askAgain(port);

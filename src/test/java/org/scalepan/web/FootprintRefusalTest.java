@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 
 /** Records that cannot be read are refused with the place of every fault as a JSON Pointer (RFC 6901), all at once. */
 class FootprintRefusalTest {
@@ -42,12 +43,12 @@ class FootprintRefusalTest {
         Posted posted = Posted.json(body);
         assertEquals(status, posted.status(), posted::body);
         assertEquals("application/problem+json", posted.mediaType());
-        assertEquals(type, posted.tree().path("type").asText());
+        assertEquals(type, JsonAt.text(posted.tree(), "/type"));
         return posted;
     }
 
     private static void message(String expected, JsonNode fault) {
-        assertTrue(fault.path("message").asText().contains(expected), fault::toString);
+        assertTrue(JsonAt.text(fault, "/message").contains(expected), fault::toString);
     }
 
     @Test
@@ -92,10 +93,7 @@ class FootprintRefusalTest {
 
         assertEquals(
                 "wheat-bran",
-                posted.fault("/system/feed/0/ingredient")
-                        .path("did_you_mean")
-                        .path(0)
-                        .asText());
+                JsonAt.text(posted.fault("/system/feed/0/ingredient"), "/did_you_mean/0"));
     }
 
     @ParameterizedTest
@@ -132,9 +130,9 @@ class FootprintRefusalTest {
         assertEquals(7, posted.tree().path("errors").size(), posted::body);
         assertEquals(
                 "mealworm",
-                posted.fault("/system/product").path("did_you_mean").path(0).asText());
+                JsonAt.text(posted.fault("/system/product"), "/did_you_mean/0"));
         assertEquals(
-                "kg-protein", posted.fault("/per").path("did_you_mean").path(0).asText());
+                "kg-protein", JsonAt.text(posted.fault("/per"), "/did_you_mean/0"));
     }
 
     @ParameterizedTest
@@ -306,7 +304,7 @@ class FootprintRefusalTest {
 
         assertEquals(415, posted.status());
         assertEquals("application/problem+json", posted.mediaType());
-        assertEquals("/problems/media-type", posted.tree().path("type").asText());
+        assertEquals("/problems/media-type", JsonAt.text(posted.tree(), "/type"));
     }
 
     @Test

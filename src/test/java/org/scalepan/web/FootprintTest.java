@@ -11,6 +11,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 
 /** A farm's notebook over HTTP: POST /v1/footprint. */
 class FootprintTest {
@@ -35,7 +36,7 @@ class FootprintTest {
 
     private static List<String> texts(JsonNode list, String field) {
         List<String> texts = new ArrayList<>();
-        list.forEach(item -> texts.add(item.path(field).asText()));
+        JsonAt.array(list, "").forEach(item -> texts.add(JsonAt.text(item, "/" + field)));
         return texts;
     }
 
@@ -45,16 +46,16 @@ class FootprintTest {
         JsonNode ghg = answer.path("footprints").path(0);
         JsonNode footprint = ghg.path("footprint");
 
-        assertEquals(1200, answer.path("system").path("output").asDouble(), 1e-9);
-        assertEquals("ok", ghg.path("status").asText());
-        assertEquals("kg CO2e per kg protein", footprint.path("unit").asText());
-        assertTrue(footprint.path("low").asDouble() < footprint.path("median").asDouble());
-        assertTrue(footprint.path("median").asDouble() < footprint.path("high").asDouble());
-        assertTrue(footprint.path("text").asText().matches(".* \\(.* to .*\\) kg CO2e per kg protein"));
+        assertEquals(1200, JsonAt.number(answer, "/system/output"), 1e-9);
+        assertEquals("ok", JsonAt.text(ghg, "/status"));
+        assertEquals("kg CO2e per kg protein", JsonAt.text(footprint, "/unit"));
+        assertTrue(JsonAt.number(footprint, "/low") < JsonAt.number(footprint, "/median"));
+        assertTrue(JsonAt.number(footprint, "/median") < JsonAt.number(footprint, "/high"));
+        assertTrue(JsonAt.text(footprint, "/text").matches(".* \\(.* to .*\\) kg CO2e per kg protein"));
         assertEquals(List.of("feed", "animals", "manure", "energy", "transport"), texts(ghg.path("by_stage"), "stage"));
         double shares = 0;
         for (JsonNode stage : ghg.path("by_stage")) {
-            shares += stage.path("share").asDouble();
+            shares += JsonAt.number(stage, "/share");
         }
         assertEquals(1, shares, 1e-5, "the stages are the whole");
         assertTrue(texts(ghg.path("by_gas"), "gas").contains("n2o"));
@@ -63,7 +64,7 @@ class FootprintTest {
                         line.path("rows").isArray() && !line.path("rows").isEmpty(), line::toString));
         assertTrue(texts(answer.path("gaps"), "field").contains("direct gases of palm-weevil"));
         assertEquals(List.of("ghg", "land", "feed"), texts(answer.path("footprints"), "indicator"));
-        assertFalse(answer.path("library").path("digest").asText().isEmpty());
+        assertFalse(JsonAt.text(answer, "/library/digest").isEmpty());
         assertTrue(answer.path("references").size() > 3, "every row is cited");
     }
 
@@ -71,12 +72,12 @@ class FootprintTest {
     void beside_it_stand_a_flock_computed_the_same_way_and_published_beef() {
         JsonNode compare = Posted.answer(NOTEBOOK).path("footprints").path(0).path("compare");
 
-        assertEquals("village hens", compare.path(0).path("system").asText());
-        assertEquals("beef", compare.path(1).path("product").asText());
+        assertEquals("village hens", JsonAt.text(compare, "/0/system"));
+        assertEquals("beef", JsonAt.text(compare, "/1/product"));
         for (JsonNode other : compare) {
             JsonNode times = other.path("times_less");
-            assertTrue(times.path("low").asDouble() < times.path("high").asDouble(), other::toString);
-            double probability = other.path("probability_less").path("value").asDouble(-1);
+            assertTrue(JsonAt.number(times, "/low") < JsonAt.number(times, "/high"), other::toString);
+            double probability = JsonAt.number(other, "/probability_less/value");
             assertTrue(probability >= 0 && probability <= 1, other::toString);
         }
     }
@@ -86,10 +87,10 @@ class FootprintTest {
         JsonNode answer = Posted.answer(THREE_FIELDS.formatted(""));
 
         assertEquals(List.of("ghg", "land", "feed", "energy", "water"), texts(answer.path("footprints"), "indicator"));
-        assertEquals("ok", answer.path("footprints").path(0).path("status").asText());
+        assertEquals("ok", JsonAt.text(answer, "/footprints/0/status"));
         // Water was not recorded: there is no figure, and not a figure of zero.
         assertEquals(
-                "not-computed", answer.path("footprints").path(4).path("status").asText());
+                "not-computed", JsonAt.text(answer, "/footprints/4/status"));
         assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
     }
 
@@ -104,12 +105,12 @@ class FootprintTest {
         JsonNode gases = Posted.answer(carrots.formatted("ghg"));
 
         JsonNode warning = StreamSupport.stream(land.path("warnings").spliterator(), false)
-                .filter(one -> one.path("code").asText().equals("retail-feed-factor"))
+                .filter(one -> JsonAt.text(one, "/code").equals("retail-feed-factor"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(
-                "poore-nemecek-2018.carrot.land", warning.path("about").path(0).asText());
-        assertTrue(warning.path("text").asText().contains("too high"), warning::toString);
+                "poore-nemecek-2018.carrot.land", JsonAt.text(warning, "/about/0"));
+        assertTrue(JsonAt.text(warning, "/text").contains("too high"), warning::toString);
         assertFalse(texts(gases.path("warnings"), "code").contains("retail-feed-factor"));
     }
 
@@ -120,12 +121,8 @@ class FootprintTest {
                  "indicators": ["ghg"]}
                 """);
 
-        assertEquals("egg", answer.path("system").path("product").asText());
-        assertTrue(answer.path("footprints")
-                        .path(0)
-                        .path("footprint")
-                        .path("median")
-                        .asDouble()
+        assertEquals("egg", JsonAt.text(answer, "/system/product"));
+        assertTrue(JsonAt.number(answer, "/footprints/0/footprint/median")
                 > 0);
         assertTrue(texts(answer.path("gaps"), "field").containsAll(List.of("feed", "energy", "ipcc_region")));
     }
@@ -138,11 +135,7 @@ class FootprintTest {
                   "feed": [{"ingredient": "artificial-diet", "kg": 200, "ghg_per_kg": 0.5}], "energy": []},
                  "indicators": ["ghg"], "per": "kg-live"}
                 """);
-        double median = answer.path("footprints")
-                .path(0)
-                .path("footprint")
-                .path("median")
-                .asDouble();
+        double median = JsonAt.number(answer, "/footprints/0/footprint/median");
 
         assertTrue(median > 1.00157 && median < 1.12186, "kg CO2e per kg live: " + median);
     }
@@ -193,10 +186,10 @@ class FootprintTest {
                 .path(0)
                 .path("footprint");
 
-        double median = footprint.path("median").asDouble();
-        assertTrue(footprint.path("low").asDouble() < median
-                && median < footprint.path("high").asDouble());
-        assertTrue(Double.isFinite(footprint.path("high").asDouble())
-                && footprint.path("low").asDouble() > 0);
+        double median = JsonAt.number(footprint, "/median");
+        assertTrue(JsonAt.number(footprint, "/low") < median
+                && median < JsonAt.number(footprint, "/high"));
+        assertTrue(Double.isFinite(JsonAt.number(footprint, "/high"))
+                && JsonAt.number(footprint, "/low") > 0);
     }
 }

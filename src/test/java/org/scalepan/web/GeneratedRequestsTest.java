@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /**
  * Whatever is asked, right or wrong, the answer is one that the description tells of: its status, its media type, its fields. A long
@@ -89,13 +90,13 @@ class GeneratedRequestsTest {
             // A swing tells where an input takes the figure at its own low and high end, which may turn it round.
             if (low.isNumber() && high.isNumber() && !at.endsWith("/swing")) {
                 JsonNode middle = node.path("median").isNumber() ? node.path("median") : low;
-                boolean ordered = low.asDouble() <= middle.asDouble() && middle.asDouble() <= high.asDouble();
-                if (!ordered || !Double.isFinite(low.asDouble()) || !Double.isFinite(high.asDouble())) {
+                boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "") && JsonAt.number(middle, "") <= JsonAt.number(high, "");
+                if (!ordered || !Double.isFinite(JsonAt.number(low, "")) || !Double.isFinite(JsonAt.number(high, ""))) {
                     faults.add("is no interval at " + at.replaceAll("/\\d+", "/#") + ": " + low + " " + middle + " "
                             + high);
                 }
             }
-            if (node.isNumber() && !Double.isFinite(node.asDouble())) {
+            if (node.isNumber() && !Double.isFinite(JsonAt.number(node, ""))) {
                 faults.add("is no number at " + at);
             }
             node.properties().forEach(field -> check(at + "/" + field.getKey(), field.getValue(), faults));

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,15 +18,17 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.JsonAt;
 
 /** Each limit that the service tells is passed by a real request, and the refusal names it. */
 class LimitsTest {
     private static final String FARM = "\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}";
     private static final String MANY = "/v1/comparison?against=beef&products=";
-    /** Those that hang on the machine. */
+    /** Those that depend on the machine. */
     private static final Set<String> OF_THE_MACHINE = Set.of(
             "answers-of-client",
             "answers-computed",
@@ -42,7 +46,7 @@ class LimitsTest {
             "answers-waiting", "TurnstileTest",
             "connections", "CostTest",
             "connections-of-client", "FairnessTest",
-            "idle", "SlowClientTest");
+            "idle", "SlowClientIT");
 
     private static JsonNode limits() {
         return Reply.to("/limits").json().path("limits");
@@ -50,7 +54,7 @@ class LimitsTest {
 
     private static Map<String, JsonNode> byId() {
         Map<String, JsonNode> limits = new LinkedHashMap<>();
-        limits().forEach(limit -> limits.put(limit.path("id").asText(), limit));
+        limits().forEach(limit -> limits.put(JsonAt.text(limit, "/id"), limit));
         return limits;
     }
 
@@ -74,6 +78,32 @@ class LimitsTest {
 
     private static RawExchange records(String more) {
         return post("/v1/footprint", Answer.JSON, "{\"system\":{" + FARM + "}" + more + "}");
+    }
+
+    private static RawExchange farm(String more) {
+        return post("/v1/footprint", Answer.JSON, "{\"system\":{" + FARM + more + "}}");
+    }
+
+    private static RawExchange programme(String more) {
+        return post(
+                "/v1/substitution",
+                Answer.JSON,
+                "{\"product\":\"mealworm\",\"kg_per_year\":1000,\"displacement_rate\":1," + more + "}");
+    }
+
+    private static String times(int count, String entry) {
+        return String.join(",", Collections.nCopies(count, entry));
+    }
+
+    /** One name in so many mixtures of capitals and small letters: entries of a list that differ and that are all known. */
+    private static String spellings(String name, int count) {
+        Set<String> ways = new LinkedHashSet<>(List.of(name));
+        for (int at = 0; at < name.length() && ways.size() < count; at++) {
+            for (String way : List.copyOf(ways)) {
+                ways.add(way.substring(0, at) + Character.toUpperCase(way.charAt(at)) + way.substring(at + 1));
+            }
+        }
+        return ways.stream().limit(count).collect(Collectors.joining(","));
     }
 
     private static RawExchange rows(String mediaType, String rows) {
@@ -103,6 +133,27 @@ class LimitsTest {
         requests.put("products-of-brief", () -> get("/v1/brief?against=beef&products=" + products(9)));
         requests.put(
                 "rows-of-table", () -> get("/v1/table?indicators=ghg,land,energy,water,feed&products=" + products(41)));
+        requests.put("products-of-table", () -> get("/v1/table?products=" + spellings("buffalo-meat", 61)));
+        requests.put(
+                "indicators-of-table", () -> get("/v1/table?products=beef&indicators=" + spellings("energy", 11)));
+        requests.put("units-of-table", () -> get("/v1/table?products=beef&per=" + spellings("kg-protein", 9)));
+        requests.put("sources", () -> get(MANY + "mealworm&exclude=" + spellings("physics", 51)));
+        requests.put(
+                "sources-to-cite",
+                () -> get("/v1/sources?ids=" + spellings("physics", 128) + "," + spellings("usda-sr", 64) + ","
+                        + spellings("seai", 9)));
+        requests.put("baseline", () -> programme("\"baseline\":[" + times(11, "{\"product\":\"beef\"}") + "]"));
+        requests.put(
+                "alternatives",
+                () -> programme(
+                        "\"baseline\":[{\"product\":\"beef\"}],\"alternatives\":[" + times(11, "\"tofu\"") + "]"));
+        requests.put(
+                "spreads",
+                () -> post(
+                        "/v1/sensitivity",
+                        Answer.JSON,
+                        "{\"system\":{" + FARM + "},\"spread\":["
+                                + times(51, "{\"input\":\"harvest:kg_per_year\",\"percent\":10}") + "]}"));
         requests.put("draws", () -> get(MANY + "mealworm&draws=200001"));
         requests.put("draws-of-answer", () -> get(MANY + products(19) + "&draws=105264"));
         requests.put("draws-of-claim", () -> get("/v1/brief?against=beef&draws=200000&products=" + products(8)));
@@ -121,26 +172,30 @@ class LimitsTest {
         requests.put("name", () -> records(",\"" + "x".repeat(101) + "\":1"));
         requests.put(
                 "field",
-                () -> post(
-                        "/v1/footprint",
-                        Answer.JSON,
-                        "{\"system\":{" + FARM + ",\"name\":\"" + "x".repeat(201) + "\"}}"));
+                () -> farm(",\"name\":\"" + "x".repeat(201) + "\""));
         requests.put("systems", () -> records(",\"compare\":{\"systems\":[" + (row + ",").repeat(10) + row + "]}"));
         requests.put(
                 "lines",
+                () -> farm(",\"feed\":[" + times(101, "{\"ingredient\":\"maize\",\"kg\":1}") + "]"));
+        requests.put("co-products", () -> farm(",\"co_products\":[" + times(21, "{\"kg\":1}") + "]"));
+        requests.put(
+                "manure-systems",
                 () -> post(
                         "/v1/footprint",
                         Answer.JSON,
-                        "{\"system\":{" + FARM + ",\"feed\":["
-                                + String.join(
-                                        ",", java.util.Collections.nCopies(101, "{\"ingredient\":\"maize\",\"kg\":1}"))
-                                + "]}}"));
+                        "{\"system\":{\"kind\":\"herd\",\"animals\":\"layers\",\"heads\":10,\"yield\":{\"eggs_kg\":40},"
+                                + "\"manure\":[" + times(21, "{\"system\":\"pasture\",\"share\":0.04}") + "]}}"));
+        requests.put(
+                "processing-steps",
+                () -> farm(",\"processing\":["
+                        + times(11, "{\"step\":\"drying\",\"water_kg\":1,\"carrier\":\"diesel\"}") + "]"));
         requests.put(
                 "bytes-of-rows",
                 () -> new RecordsTaker("/v1/footprints", "text/csv", "")
                         .postAsFramed("Content-Length: 268435457", new byte[0])
                         .orElseThrow());
         requests.put("rows", () -> rows(Answer.NDJSON, "\n".repeat(2_000_001)));
+        requests.put("cells", () -> rows("text/csv", "kind,name\n" + ",".repeat(16_384) + "\n"));
         requests.put("cell", () -> rows("text/csv", "kind,name\ninsects," + "x".repeat(200_000) + "\n"));
         requests.put("line", () -> rows(Answer.NDJSON, "x".repeat(100_001)));
         requests.put(
@@ -181,7 +236,7 @@ class LimitsTest {
 
     /** The number as it is said, or in megabytes where they are whole. */
     private static Pattern named(JsonNode limit) {
-        long most = limit.path("most").asLong();
+        int most = JsonAt.integer(limit, "/most");
         List<String> ways = new ArrayList<>(List.of("\\b" + most + "\\b"));
         if (most % 1_048_576 == 0) {
             ways.add("\\b" + most / 1_048_576 + " MB");
@@ -202,9 +257,9 @@ class LimitsTest {
         Map<String, String> kept = new TreeMap<>();
         byId().forEach((id, limit) -> kept.put(
                 id,
-                (OF_THE_MACHINE.contains(id) ? "" : limit.path("most").asText()) + " "
-                        + limit.path("unit").asText() + " "
-                        + limit.path("status").asText()));
+                (OF_THE_MACHINE.contains(id) ? "" : JsonAt.scalar(limit, "/most")) + " "
+                        + JsonAt.text(limit, "/unit") + " "
+                        + limit.path("status").asText("")));
 
         assertEquals(kept, told);
     }
@@ -213,7 +268,7 @@ class LimitsTest {
     void the_slowest_paces_are_those_that_slow_clients_are_held_to() {
         JsonNode slowest = Reply.to("/limits").json().path("slowest");
 
-        assertEquals(200, slowest.path("sending").asInt(), "bytes a second, as SlowClientTest has it");
-        assertEquals(1_000, slowest.path("reading").asInt());
+        assertEquals(200, JsonAt.integer(slowest, "/sending"), "bytes a second, as SlowClientIT has it");
+        assertEquals(1_000, JsonAt.integer(slowest, "/reading"));
     }
 }

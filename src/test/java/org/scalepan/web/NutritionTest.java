@@ -11,12 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.JsonAt;
 
 /** Foods and cautions over HTTP. */
 class NutritionTest {
     private static JsonNode figure(JsonNode food, String id) {
         for (JsonNode figure : food.path("figures")) {
-            if (figure.path("id").asText().equals(id)) {
+            if (JsonAt.text(figure, "/id").equals(id)) {
                 return figure;
             }
         }
@@ -28,12 +29,12 @@ class NutritionTest {
         JsonNode answer = Reply.to("/v1/nutrition?products=mealworm").json();
 
         JsonNode fat = figure(answer.path("items").path(0), "fat");
-        assertEquals("10g-protein", answer.path("question").path("basis").asText());
+        assertEquals("10g-protein", JsonAt.text(answer, "/question/basis"));
         // Finke (2002): 13.4 g fat and 18.7 g protein per 100 g.
-        assertEquals(7.165775, fat.path("value").asDouble(), 1e-6);
-        assertEquals("secondary", fat.path("lowest_grade").asText());
-        assertEquals("finke-2002", fat.path("sources").path(0).asText());
-        assertEquals("finke-2002.mealworm.fresh.fat", fat.path("rows").path(0).asText());
+        assertEquals(7.165775, JsonAt.number(fat, "/value"), 1e-6);
+        assertEquals("secondary", JsonAt.text(fat, "/lowest_grade"));
+        assertEquals("finke-2002", JsonAt.text(fat, "/sources/0"));
+        assertEquals("finke-2002.mealworm.fresh.fat", JsonAt.text(fat, "/rows/0"));
     }
 
     @Test
@@ -42,7 +43,7 @@ class NutritionTest {
                 Reply.to("/v1/nutrition?products=beef").json().path("items").path(0), "iron");
 
         assertTrue(
-                iron.path("text").asText().matches("[0-9.]+ \\(published rows [0-9.]+ to [0-9.]+\\)"), iron::toString);
+                JsonAt.text(iron, "/text").matches("[0-9.]+ \\(published rows [0-9.]+ to [0-9.]+\\)"), iron::toString);
     }
 
     @Test
@@ -56,12 +57,12 @@ class NutritionTest {
                         .path("items")
                         .path(0),
                 "vitamin-b12");
-        assertEquals("missing", b12.path("status").asText());
+        assertEquals("missing", JsonAt.text(b12, "/status"));
         assertFalse(b12.has("value"));
         assertEquals(
                 "not published for superworm in this library",
-                b12.path("reason").asText());
-        assertEquals("valine", beef.path("amino_acid_score").path("limiting").asText());
+                JsonAt.text(b12, "/reason"));
+        assertEquals("valine", JsonAt.text(beef, "/amino_acid_score/limiting"));
     }
 
     @Test
@@ -69,7 +70,7 @@ class NutritionTest {
         Reply refused = Reply.to("/v1/nutrition?products=mealworm,beans&basis=100g-edible");
 
         assertEquals(400, refused.status());
-        String message = refused.json().path("errors").path(0).path("message").asText();
+        String message = JsonAt.text(refused.json(), "/errors/0/message");
         assertTrue(message.contains("basis=100g-dry-matter, 10g-protein or 100kcal"), message);
         assertTrue(message.contains("mixed_forms=yes"), message);
     }
@@ -81,7 +82,7 @@ class NutritionTest {
 
         assertEquals(
                 "fresh-beside-dried",
-                answer.path("warnings").path(0).path("code").asText());
+                JsonAt.text(answer, "/warnings/0/code"));
     }
 
     @ParameterizedTest
@@ -105,7 +106,7 @@ class NutritionTest {
 
         assertEquals(400, refused.status());
         assertEquals(
-                message, refused.json().path("errors").path(0).path("message").asText());
+                message, JsonAt.text(refused.json(), "/errors/0/message"));
     }
 
     /** Arithmetic: 12 over 0.187 kg protein (Finke 2002); beef has no price. */
@@ -115,15 +116,15 @@ class NutritionTest {
                 .json()
                 .path("items");
 
-        assertEquals(64.17112, items.path(0).path("price").path("value").asDouble(), 1e-5);
-        assertEquals("EUR/kg protein", items.path(0).path("price").path("unit").asText());
+        assertEquals(64.17112, JsonAt.number(items, "/0/price/value"), 1e-5);
+        assertEquals("EUR/kg protein", JsonAt.text(items, "/0/price/unit"));
         assertFalse(items.path(1).has("price"));
     }
 
     @Test
     void a_permalink_asks_the_same_question() {
         String question = "/v1/nutrition?products=mealworm,beef&prices=12,9.5&currency=EUR&basis=100kcal&market=gb";
-        String permalink = Reply.to(question).json().path("permalink").asText();
+        String permalink = JsonAt.text(Reply.to(question).json(), "/permalink");
 
         assertEquals(Reply.to(question).body(), Reply.to(permalink).body());
     }
@@ -195,15 +196,15 @@ class NutritionTest {
         JsonNode cautions = answer.path(listed ? "items" : "cautions");
         boolean warned = false;
         for (JsonNode caution : cautions) {
-            warned |= caution.path("topic").asText().equals("allergy")
-                    && caution.path("text").asText().contains("crustaceans, house-dust mites");
+            warned |= JsonAt.text(caution, "/topic").equals("allergy")
+                    && JsonAt.text(caution, "/text").contains("crustaceans, house-dust mites");
         }
         assertTrue(warned, question);
     }
 
     private static List<String> ids(JsonNode items) {
         List<String> ids = new ArrayList<>();
-        items.forEach(item -> ids.add(item.path("id").asText()));
+        JsonAt.array(items, "").forEach(item -> ids.add(JsonAt.text(item, "/id")));
         return ids;
     }
 }

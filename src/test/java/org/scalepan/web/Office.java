@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.scalepan.JsonAt;
 
 /**
  * A real LibreOffice without a window, with a profile of its own that trusts one folder: there, and only there, a file may ask the
@@ -167,7 +168,7 @@ final class Office {
 
         /** What a person reads in a cell. */
         String text(String sheet, String cell) {
-            return cell(sheet, cell).path("text").asText();
+            return JsonAt.text(cell(sheet, cell), "/text");
         }
 
         /** The number in a cell; fails if it holds text or nothing. */
@@ -176,7 +177,7 @@ final class Office {
             if (!number.isNumber()) {
                 fail(sheet + "!" + cell + " holds no number: " + cell(sheet, cell));
             }
-            return number.asDouble();
+            return JsonAt.number(number, "");
         }
 
         /** Cells that show an error of the spreadsheet. */
@@ -184,7 +185,7 @@ final class Office {
             List<String> errors = new ArrayList<>();
             sheets.fields()
                     .forEachRemaining(sheet -> sheet.getValue().fields().forEachRemaining(cell -> {
-                        if (cell.getValue().path("error").asInt() != 0) {
+                        if (JsonAt.integer(cell.getValue(), "/error") != 0) {
                             errors.add(sheet.getKey() + "!" + cell.getKey() + " " + cell.getValue());
                         }
                     }));

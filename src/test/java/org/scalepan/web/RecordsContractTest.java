@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.LongNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.JsonAt;
 
 /**
  * Holds the described records and the service's reading of them against each other, field by field: real records are changed in one
@@ -172,8 +172,8 @@ class RecordsContractTest {
                 ObjectNode misspelt = records.deepCopy();
                 ((ObjectNode) misspelt.at(place.at())).put(wrong, 1);
                 judge("with " + wrong + " at " + place.at(), misspelt, faults);
-                JsonNode flaw = flaw(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
-                if (!texts(flaw.path("did_you_mean")).contains(right.get())) {
+                Optional<JsonNode> flaw = flaw(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
+                if (flaw.stream().noneMatch(found -> texts(found.path("did_you_mean")).contains(right.get()))) {
                     faults.add(wrong + " at " + place.at() + " is told as " + flaw);
                 }
             }
@@ -198,7 +198,7 @@ class RecordsContractTest {
                 ObjectNode wrong = with(records, place.at(), records.textNode("no-such-thing"));
                 judge("no-such-thing at " + place.at(), wrong, faults);
                 Set<String> offered =
-                        texts(flaw(Reply.to(PATH, wrong), list(place)).path("allowed"));
+                        texts(flaw(Reply.to(PATH, wrong), list(place)).orElseThrow().path("allowed"));
                 Set<String> described = texts(place.schema().node().path("enum"));
                 if (!offered.equals(described)) {
                     faults.add(place.at() + " is described as one of " + described + ", the service offers " + offered);
@@ -223,8 +223,8 @@ class RecordsContractTest {
                 continue;
             }
             assertTrue(schema.has("minimum") && schema.has("maximum"), () -> place.at() + " has no limits");
-            double least = schema.path("minimum").asDouble();
-            double most = schema.path("maximum").asDouble();
+            double least = JsonAt.number(schema, "/minimum");
+            double most = JsonAt.number(schema, "/maximum");
             Map<Double, Boolean> within = new TreeMap<>(Map.of(
                     least,
                     true,
@@ -237,9 +237,9 @@ class RecordsContractTest {
             within.forEach((value, right) -> {
                 ObjectNode changed = with(records, place.at(), number(value));
                 Reply reply = Reply.to(PATH, changed);
-                JsonNode flaw = flaw(reply, place.at());
-                if (reply.status() >= 500 || flaw.path("message").asText().contains("number") == right) {
-                    faults.add(value + " at " + place.at() + " answers " + reply.status() + ", told as " + flaw);
+                String said = said(reply, place.at());
+                if (reply.status() >= 500 || said.contains("number") == right) {
+                    faults.add(value + " at " + place.at() + " answers " + reply.status() + ": " + said);
                 }
                 boolean described = schemas.faults(top.at(), changed).isEmpty();
                 if (described && !right) {
@@ -263,16 +263,16 @@ class RecordsContractTest {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (place.value().isArray() && !place.value().isEmpty()) {
-                int most = place.schema().node().path("maxItems").asInt();
+                int most = JsonAt.integer(place.schema().node(), "/maxItems");
                 for (int count : new int[] {most, most + 1}) {
                     ArrayNode list = records.arrayNode();
                     for (int i = 0; i < count; i++) {
                         list.add(place.value().path(0));
                     }
-                    JsonNode flaw = flaw(Reply.to(PATH, with(records, place.at(), list)), place.at());
-                    if (flaw.path("message").asText().contains("at most " + most) != count > most) {
+                    String said = said(Reply.to(PATH, with(records, place.at(), list)), place.at());
+                    if (said.contains("at most " + most) != count > most) {
                         faults.add(count + " entries at " + place.at() + ", described are at most " + most
-                                + ", are told as " + flaw);
+                                + ", are answered: " + said);
                     }
                 }
             }
@@ -329,8 +329,8 @@ class RecordsContractTest {
         List<String> faults = new ArrayList<>();
         Set<String> rows = new TreeSet<>();
         Reply.to(address).json().path("items").forEach(item -> {
-            uses.addObject().put(field, item.path("id").asText()).put(amount, 10);
-            item.path("default_rows").forEach(row -> rows.add(row.path("id").asText()));
+            uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
+            item.path("default_rows").forEach(row -> rows.add(JsonAt.text(row, "/id")));
         });
 
         Reply reply = Reply.to(PATH, records);
@@ -346,9 +346,9 @@ class RecordsContractTest {
                 .findValues("rows")
                 .forEach(named -> named.forEach(row -> {
                     boolean ofList =
-                            row.asText().contains("." + uses.path(0).path(field).asText() + ".");
-                    if (ofList && !rows.contains(row.asText())) {
-                        faults.add(row.asText() + " is used, and " + address + " does not list it");
+                            JsonAt.text(row, "").contains("." + JsonAt.text(uses, "/0/" + field) + ".");
+                    if (ofList && !rows.contains(JsonAt.text(row, ""))) {
+                        faults.add(JsonAt.text(row, "") + " is used, and " + address + " does not list it");
                     }
                 }));
         assertNone(faults);
@@ -390,7 +390,7 @@ class RecordsContractTest {
                          "cattle": {"weight_kg": 300, "digestibility_percent": 60}}, "draws": 1000}
                         """);
                 ObjectNode system = (ObjectNode) records.path("system");
-                String id = item.path("id").asText();
+                String id = JsonAt.text(item, "/id");
                 if (word[1].equals("manure")) {
                     system.putArray("manure").addObject().put("system", id).put("share", 1);
                 } else {
@@ -406,9 +406,9 @@ class RecordsContractTest {
     private static boolean asksForWhatTheHerdDoesNotGive(Reply reply) {
         JsonNode errors = reply.json().path("errors");
         for (JsonNode error : errors) {
-            boolean given = error.path("message").asText().startsWith("no product of this library is the ")
-                    || (error.path("pointer").asText().equals("/system/product")
-                            && error.path("message").asText().startsWith("unknown product \"milk\""));
+            boolean given = JsonAt.text(error, "/message").startsWith("no product of this library is the ")
+                    || (JsonAt.text(error, "/pointer").equals("/system/product")
+                            && JsonAt.text(error, "/message").startsWith("unknown product \"milk\""));
             if (!given) {
                 return false;
             }
@@ -441,21 +441,26 @@ class RecordsContractTest {
         return changed;
     }
 
+    /** What a refusal says of a place; nothing where it says nothing of it, or where the records are answered. */
+    private static String said(Reply reply, JsonPointer at) {
+        return flaw(reply, at).map(flaw -> JsonAt.text(flaw, "/message")).orElse("");
+    }
+
     /** The only thing that a refusal says of a place. */
-    private static JsonNode flaw(Reply reply, JsonPointer at) {
+    private static Optional<JsonNode> flaw(Reply reply, JsonPointer at) {
         List<JsonNode> here = new ArrayList<>();
         reply.json().path("errors").forEach(flaw -> {
-            if (flaw.path("pointer").asText().equals(at.toString())) {
+            if (JsonAt.text(flaw, "/pointer").equals(at.toString())) {
                 here.add(flaw);
             }
         });
         assertTrue(here.size() < 2, () -> at + " is told twice: " + here);
-        return here.isEmpty() ? MissingNode.getInstance() : here.get(0);
+        return here.stream().findFirst();
     }
 
     private static Set<String> texts(JsonNode list) {
         Set<String> texts = new TreeSet<>();
-        list.forEach(text -> texts.add(text.asText()));
+        list.forEach(text -> texts.add(JsonAt.text(text, "")));
         return texts;
     }
 

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 
 /** Every refusal is application/problem+json (RFC 9457), wherever in the server it arises. */
 class RefusalTest {
@@ -84,10 +85,10 @@ class RefusalTest {
 
         assertEquals(status, reply.status());
         assertEquals("application/problem+json", reply.header("Content-Type").orElse("none"));
-        assertEquals(status, problem.path("status").asInt());
-        assertTrue(problem.path("type").asText().startsWith("/problems/"), reply.body());
+        assertEquals(status, JsonAt.integer(problem, "/status"));
+        assertTrue(JsonAt.text(problem, "/type").startsWith("/problems/"), reply.body());
         String kind = status == 414 || status == 431 ? "/problems/beyond-limits" : "/problems/malformed-request";
-        assertEquals(kind, problem.path("type").asText(), "the fault is the client's");
+        assertEquals(kind, JsonAt.text(problem, "/type"), "the fault is the client's");
         assertFalse(reply.body().contains("etc"), "what was asked is not repeated");
     }
 
@@ -95,8 +96,8 @@ class RefusalTest {
     void a_problem_says_its_status_and_its_kind_by_a_relative_reference() {
         JsonNode problem = Reply.to("/v1/sources/no-such-source").json();
 
-        assertEquals(404, problem.path("status").asInt());
-        assertTrue(problem.path("type").asText().matches("/problems/[a-z-]+"));
+        assertEquals(404, JsonAt.integer(problem, "/status"));
+        assertTrue(JsonAt.text(problem, "/type").matches("/problems/[a-z-]+"));
     }
 
     @ParameterizedTest

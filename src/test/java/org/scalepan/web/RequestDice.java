@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import org.scalepan.JsonAt;
 
 /**
  * Requests drawn from the description: every address with parameters and bodies that its schemas allow, half of them then spoilt in a
@@ -207,7 +208,7 @@ final class RequestDice {
             headers.putAll(example.headers());
             JsonNode records = example.body().orElseThrow();
             if (!records.isObject()) {
-                String rows = records.asText();
+                String rows = JsonAt.text(records, "");
                 return spoilt ? cut(rows) : rows;
             }
             Description.Part schema = description.bodySchema(operation);
@@ -266,7 +267,7 @@ final class RequestDice {
 
         private JsonNode changed(JsonNode value) {
             return value.isNumber() && chance(0.7)
-                    ? JSON.numberNode(value.asDouble() * Math.pow(10, random.nextInt(-12, 13)) * (chance(0.1) ? -1 : 1))
+                    ? JSON.numberNode(JsonAt.number(value, "") * Math.pow(10, random.nextInt(-12, 13)) * (chance(0.1) ? -1 : 1))
                     : junk();
         }
 
@@ -298,7 +299,7 @@ final class RequestDice {
                         name,
                         depth);
             }
-            return switch (schema.path("type").asText()) {
+            return switch (schema.path("type").asText("")) {
                 case "object" -> object(schema, depth);
                 case "array" -> list(schema, name, depth);
                 case "integer" -> JSON.numberNode((long) number(schema));
@@ -310,13 +311,13 @@ final class RequestDice {
         private ObjectNode object(JsonNode schema, int depth) {
             ObjectNode object = JSON.objectNode();
             List<String> needed = new ArrayList<>();
-            schema.path("required").forEach(name -> needed.add(name.asText()));
+            schema.path("required").forEach(name -> needed.add(JsonAt.text(name, "")));
             List<String> forbidden = new ArrayList<>();
             if (!schema.path("oneOf").isEmpty()) {
                 int chosen = random.nextInt(schema.path("oneOf").size());
                 for (int i = 0; i < schema.path("oneOf").size(); i++) {
                     List<String> names = i == chosen ? needed : forbidden;
-                    schema.path("oneOf").get(i).path("required").forEach(name -> names.add(name.asText()));
+                    schema.path("oneOf").get(i).path("required").forEach(name -> names.add(JsonAt.text(name, "")));
                 }
             }
             schema.path("properties").properties().forEach(field -> {
@@ -381,10 +382,10 @@ final class RequestDice {
         private String written(JsonNode value) {
             if (value.isArray()) {
                 List<String> parts = new ArrayList<>();
-                value.forEach(part -> parts.add(part.asText()));
+                value.forEach(part -> parts.add(JsonAt.text(part, "")));
                 return String.join(",", parts);
             }
-            return value.isDouble() ? Parameters.plain(value.asDouble()) : value.asText();
+            return value.isDouble() ? Parameters.plain(JsonAt.number(value, "")) : JsonAt.scalar(value, "");
         }
 
         private String encoded(String text) {

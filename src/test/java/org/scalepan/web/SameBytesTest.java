@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import io.restassured.RestAssured;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 import org.scalepan.factors.LibraryLoad;
 import org.scalepan.factors.LibraryLoader;
 
@@ -51,6 +55,44 @@ class SameBytesTest {
                         .asString());
     }
 
+    /** A drawing, sentences with numbers in them, and gaps that say what was filled in. */
+    @ParameterizedTest
+    @ValueSource(strings = {"-Duser.language=ar -Duser.country=EG", "-Duser.language=de -Duser.country=DE"})
+    void the_language_of_the_machine_changes_no_byte(String language) {
+        String brief = "/v1/brief?products=mealworm,house-cricket&against=beef&draws=1000&format=";
+        List<String> questions = List.of(
+                brief + "svg",
+                brief + "md",
+                brief + "html",
+                "/v1/comparison?products=mealworm,chicken&against=beef&draws=1000",
+                "/v1/comparison?products=mealworm&against=beef&draws=1000&format=md",
+                "/v1/claim?text=insects%20emit%20a%20hundred%20times%20less%20than%20beef&draws=1000");
+        List<String> records = List.of(
+                """
+                {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
+                  "feed": [{"ingredient": "wheat-bran", "kg": 2000}, {"ingredient": "carrot", "kg": 300}]}, "draws": 1000}
+                """,
+                """
+                {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 10,
+                  "yield": {"milk_kg": 20000, "live_kg": 900},
+                  "cattle": {"weight_kg": 400, "milk_kg_per_day": 12, "digestibility_percent": 60}}, "draws": 1000}
+                """);
+
+        try (SecondProcess elsewhere = new SecondProcess(language.split(" "))) {
+            for (String question : questions) {
+                assertEquals(
+                        Reply.to(question).body(),
+                        Reply.to(elsewhere.uri(question), Map.of()).body());
+            }
+            for (String farm : records) {
+                assertEquals(
+                        Reply.to("/v1/footprint", Map.of(), Optional.of(farm)).body(),
+                        Reply.to(elsewhere.uri("/v1/footprint"), Map.of(), Optional.of(farm))
+                                .body());
+            }
+        }
+    }
+
     @Test
     void a_default_that_is_written_out_changes_nothing_but_the_question() {
         assertEquals(
@@ -64,10 +106,8 @@ class SameBytesTest {
     @Test
     void a_product_has_the_same_figure_beside_whatever_else_is_asked() {
         assertEquals(
-                Reply.to("/v1/comparison?products=mealworm&against=beef").json().at("/items/0/footprint"),
-                Reply.to("/v1/comparison?products=chicken,mealworm&against=pork")
-                        .json()
-                        .at("/items/1/footprint"));
+                JsonAt.node(Reply.to("/v1/comparison?products=mealworm&against=beef").json(), "/items/0/footprint"),
+                JsonAt.node(Reply.to("/v1/comparison?products=chicken,mealworm&against=pork").json(), "/items/1/footprint"));
     }
 
     @Test

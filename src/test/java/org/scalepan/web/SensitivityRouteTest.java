@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** Sensitivity over HTTP; the records are invented. */
 class SensitivityRouteTest {
@@ -25,7 +26,7 @@ class SensitivityRouteTest {
 
     private static boolean warns(JsonNode answer, String code) {
         for (JsonNode warning : answer.path("warnings")) {
-            if (warning.path("code").asText().equals(code)) {
+            if (JsonAt.text(warning, "/code").equals(code)) {
                 return true;
             }
         }
@@ -36,12 +37,12 @@ class SensitivityRouteTest {
     void a_farm_shows_its_uncertain_factors_and_what_can_be_changed() {
         JsonNode answer = answer("{\"system\": " + SYSTEM + ", \"spread\": [{\"input\": \"feed\", \"percent\": 50}]}");
 
-        assertTrue(answer.path("sentence").asText().startsWith("The three inputs that matter most to the doubt are "));
+        assertTrue(JsonAt.text(answer, "/sentence").startsWith("The three inputs that matter most to the doubt are "));
         assertTrue(answer.path("inputs").size() > 4);
         JsonNode feed = answer.path("you_can_change").path(0);
-        assertEquals("feed", feed.path("id").asText());
-        assertEquals(5400, feed.path("higher").path("value").asDouble());
-        assertTrue(feed.path("higher").path("change_percent").asDouble() > 30);
+        assertEquals("feed", JsonAt.text(feed, "/id"));
+        assertEquals(5400, JsonAt.number(feed, "/higher/value"));
+        assertTrue(JsonAt.number(feed, "/higher/change_percent") > 30);
         assertTrue(warns(answer, "records-certain"));
     }
 
@@ -50,9 +51,9 @@ class SensitivityRouteTest {
         JsonNode answer = answer("{\"product\": \"mealworm\", \"against\": \"beef\", \"boundary\": \"farm-gate\"}");
 
         assertEquals(
-                "choice-of-study", answer.path("inputs").path(0).path("kind").asText());
-        assertTrue(answer.path("you_can_change").isEmpty());
-        assertEquals(10_000, answer.path("question").path("draws").asInt());
+                "choice-of-study", JsonAt.text(answer, "/inputs/0/kind"));
+        assertTrue(JsonAt.array(answer, "/you_can_change").isEmpty());
+        assertEquals(10_000, JsonAt.integer(answer, "/question/draws"));
     }
 
     @Test
@@ -64,7 +65,7 @@ class SensitivityRouteTest {
     void more_draws_than_the_inputs_allow_are_refused_with_what_is_allowed() {
         JsonNode fault = posted("{\"product\": \"beef\", \"draws\": 200000}").fault("/draws");
 
-        assertTrue(fault.path("message").asText().matches("draws may be at most \\d+ for the \\d+ uncertain inputs.*"));
+        assertTrue(JsonAt.text(fault, "/message").matches("draws may be at most \\d+ for the \\d+ uncertain inputs.*"));
     }
 
     @Test
@@ -94,9 +95,9 @@ class SensitivityRouteTest {
     void where_there_is_no_evidence_the_reason_is_said() {
         JsonNode answer = answer("{\"product\": \"palm-weevil\"}");
 
-        assertEquals("not-computed", answer.path("status").asText());
-        assertTrue(answer.path("reason").asText().contains("palm"), answer::toString);
-        assertTrue(answer.path("inputs").isEmpty());
+        assertEquals("not-computed", JsonAt.text(answer, "/status"));
+        assertTrue(JsonAt.text(answer, "/reason").contains("palm"), answer::toString);
+        assertTrue(JsonAt.array(answer, "/inputs").isEmpty());
     }
 
     @Test

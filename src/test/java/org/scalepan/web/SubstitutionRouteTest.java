@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
 
 /** Tonnes avoided a year, as a grant writer asks for them; all programmes are invented. */
 class SubstitutionRouteTest {
@@ -75,7 +76,7 @@ class SubstitutionRouteTest {
         List<String> pointers = new ArrayList<>();
         reply.json()
                 .path("errors")
-                .forEach(error -> pointers.add(error.path("pointer").asText()));
+                .forEach(error -> pointers.add(JsonAt.text(error, "/pointer")));
         return pointers;
     }
 
@@ -131,10 +132,7 @@ class SubstitutionRouteTest {
         schemas.get("SubstitutionRequest").child("properties").children().forEach((name, field) -> {
             JsonNode byDefault = field.node().path("default");
             if (!byDefault.isMissingNode()) {
-                assertEquals(
-                        byDefault.asText() + byDefault.size(),
-                        question.path(name).asText() + question.path(name).size(),
-                        name);
+                assertEquals(byDefault.toString(), JsonAt.node(question, "/" + name).toString(), name);
             }
         });
     }
@@ -142,26 +140,26 @@ class SubstitutionRouteTest {
     @Test
     void a_programme_is_told_per_year_household_beneficiary_and_meal_and_over_its_years() {
         JsonNode ghg = answer(MEALS).path("indicators").path(0);
-        double tonnes = ghg.path("avoided").path("median").asDouble();
+        double tonnes = JsonAt.number(ghg, "/avoided/median");
 
-        assertEquals("t CO2e a year", ghg.path("unit").asText());
+        assertEquals("t CO2e a year", JsonAt.text(ghg, "/unit"));
         assertEquals(
-                tonnes * 1_000 / 400, ghg.path("per_household").path("median").asDouble(), 1e-3);
+                tonnes * 1_000 / 400, JsonAt.number(ghg, "/per_household/median"), 1e-3);
         assertEquals(
                 tonnes * 1_000 / 1_800,
-                ghg.path("per_beneficiary").path("median").asDouble(),
+                JsonAt.number(ghg, "/per_beneficiary/median"),
                 1e-3);
         assertEquals(
-                tonnes * 1_000 / 240_000, ghg.path("per_meal").path("median").asDouble(), 1e-5, "50 g of 12 t");
-        assertEquals(tonnes * 5, ghg.path("over_the_years").path("median").asDouble(), 1e-3);
+                tonnes * 1_000 / 240_000, JsonAt.number(ghg, "/per_meal/median"), 1e-5, "50 g of 12 t");
+        assertEquals(tonnes * 5, JsonAt.number(ghg, "/over_the_years/median"), 1e-3);
         assertEquals(
-                ghg.path("avoided").path("low").asDouble(),
-                ghg.path("conservative").path("value").asDouble(),
+                JsonAt.number(ghg, "/avoided/low"),
+                JsonAt.number(ghg, "/conservative/value"),
                 0,
                 "the unfavourable end is to be quoted");
         assertEquals(
                 "no-evidence",
-                answer(MEALS).path("indicators").path(1).path("status").asText(),
+                JsonAt.text(answer(MEALS), "/indicators/1/status"),
                 "land of pulses");
     }
 
@@ -182,19 +180,19 @@ class SubstitutionRouteTest {
     void in_a_trough_the_feed_law_of_markets_and_the_limits_of_crude_protein_are_told() {
         JsonNode answer = answer(TROUGH);
 
-        assertEquals(5_000, answer.path("programme").path("kg_per_year").asDouble(), 1e-9, "10 % of 50 t");
+        assertEquals(5_000, JsonAt.number(answer, "/programme/kg_per_year"), 1e-9, "10 % of 50 t");
         assertTrue(answer.path("cautions").toString().contains("insects-as-feed"));
         assertTrue(answer.path("statements").toString().contains("crude protein is not equal growth"));
         assertTrue(
-                answer.path("indicators").path(0).path("avoided").path("high").asDouble() < 0, "soy is far less");
+                JsonAt.number(answer, "/indicators/0/avoided/high") < 0, "soy is far less");
     }
 
     @Test
     void where_fishmeal_is_not_known_the_ratio_of_one_study_is_told() {
         JsonNode ghg = answer(FISHMEAL).path("indicators").path(0);
 
-        assertEquals("no-evidence", ghg.path("status").asText());
-        assertTrue(ghg.path("known_instead").path(0).asText().contains("uk-defra-bsf-lca-2024"));
+        assertEquals("no-evidence", JsonAt.text(ghg, "/status"));
+        assertTrue(JsonAt.text(ghg, "/known_instead/0").contains("uk-defra-bsf-lca-2024"));
     }
 
     @Test
@@ -203,17 +201,17 @@ class SubstitutionRouteTest {
         JsonNode beef =
                 answer(few("{\"cost_per_year\": 5000, \"currency\": \"KES\"}")).path("money");
 
-        assertEquals(9 * 12_000, money.path("value_of_product").asDouble(), 1e-6);
+        assertEquals(9 * 12_000, JsonAt.number(money, "/value_of_product"), 1e-6);
         assertEquals(
-                0.4 * money.path("value_of_displaced").path("median").asDouble(),
-                money.path("import_bill_avoided").path("median").asDouble(),
+                0.4 * JsonAt.number(money, "/value_of_displaced/median"),
+                JsonAt.number(money, "/import_bill_avoided/median"),
                 1e-2);
-        assertEquals("pulse", money.path("without_price").path(0).asText());
-        assertTrue(money.path("no_price_per_tonne").asText().contains("does not lie above zero"));
+        assertEquals("pulse", JsonAt.text(money, "/without_price/0"));
+        assertTrue(JsonAt.text(money, "/no_price_per_tonne").contains("does not lie above zero"));
         assertEquals(
-                "KES per t CO2e", beef.path("per_tonne_avoided").path("unit").asText());
-        assertTrue(beef.path("per_tonne_avoided").path("low").asDouble()
-                < beef.path("per_tonne_avoided").path("high").asDouble());
+                "KES per t CO2e", JsonAt.text(beef, "/per_tonne_avoided/unit"));
+        assertTrue(JsonAt.number(beef, "/per_tonne_avoided/low")
+                < JsonAt.number(beef, "/per_tonne_avoided/high"));
     }
 
     @ParameterizedTest
@@ -305,7 +303,7 @@ class SubstitutionRouteTest {
                     .path("indicators")
                     .path(0)
                     .path("avoided");
-            assertTrue(avoided.path("low").asDouble() < avoided.path("high").asDouble(), avoided::toString);
+            assertTrue(JsonAt.number(avoided, "/low") < JsonAt.number(avoided, "/high"), avoided::toString);
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** Who computes is counted, and who only reads is not kept waiting by those who compute. */
 class TurnstileTest {
@@ -169,7 +170,7 @@ class TurnstileTest {
             Reply comparison = Reply.to(busy.uri("/v1/comparison?products=mealworm&against=beef"), Map.of());
             assertEquals(503, comparison.status());
             assertEquals(Optional.of("1"), comparison.header("Retry-After"));
-            assertEquals("/problems/busy", comparison.json().path("type").asText());
+            assertEquals("/problems/busy", JsonAt.text(comparison.json(), "/type"));
 
             Reply cell = Reply.to(busy.uri("/v1/value/ghg/mealworm"), Map.of());
             assertEquals(503, cell.status());

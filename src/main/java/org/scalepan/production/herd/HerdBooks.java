@@ -2,6 +2,7 @@ package org.scalepan.production.herd;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
@@ -75,9 +76,12 @@ public final class HerdBooks {
                     sold.isAbove(fed) ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
                     Wording.of(
                             told ->
-                                    ("energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
-                                                    + " %.0f kg: one of them is off, or much of the milk is not sold")
-                                            .formatted(told[0], told[1]),
+                                    String.format(
+                                            Locale.ROOT,
+                                            "energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
+                                                    + " %.0f kg: one of them is off, or much of the milk is not sold",
+                                            told[0],
+                                            told[1]),
                             fed,
                             sold));
         }

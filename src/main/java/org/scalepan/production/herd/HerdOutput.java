@@ -1,6 +1,7 @@
 package org.scalepan.production.herd;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.factors.Grade;
@@ -69,8 +70,9 @@ public final class HerdOutput {
             ledger.gap(
                     "allocation",
                     Wording.of(
-                            told -> "by %s: %.0f %% of the burden rests on %s"
-                                    .formatted(
+                            told -> String.format(
+                                            Locale.ROOT,
+                                            "by %s: %.0f %% of the burden rests on %s",
                                             byProtein ? "protein" : "mass",
                                             100 * told[0],
                                             main.product().id()),

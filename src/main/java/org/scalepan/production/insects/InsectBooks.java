@@ -2,6 +2,7 @@ package org.scalepan.production.insects;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.CompositionRow;
@@ -114,8 +115,11 @@ public final class InsectBooks {
         double highest = all.stream().mapToDouble(InsectBooks::value).max().orElseThrow();
         ledger.gap(
                 "direct gases of " + farm.product().id(),
-                "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained"
-                        .formatted(lowest, highest),
+                String.format(
+                        Locale.ROOT,
+                        "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
+                        lowest,
+                        highest),
                 all.stream().map(PublishedResult::id).toArray(String[]::new));
         Factor range = new Factor("default.insect-gases", new LogUniform(lowest, highest), Optional.empty());
         ledger.co2e(

@@ -20,15 +20,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
+import org.scalepan.JsonAt;
 
 /** The page on which a grower's notebook becomes a figure, in a real browser. */
-class FarmPageTest extends PageTest {
+class FarmPageIT extends PageTest {
     private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
             + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
     private static final String SAME = """
@@ -81,14 +83,14 @@ class FarmPageTest extends PageTest {
         browser.await(
                 "the service's figure",
                 () -> Math.abs(Double.parseDouble(browser.text(".own-figure strong"))
-                                        / own.at("/footprint/median").asDouble()
+                                        / JsonAt.number(own, "/footprint/median")
                                 - 1)
                         < 0.05);
         assertTrue(browser.text("#figure").contains("kg CO₂e per kg protein"), browser.text("#figure"));
         assertTrue(browser.text("#figure").contains("than beef"), browser.text("#figure"));
         assertTrue(
                 browser.text("#figure")
-                        .contains("published, " + own.at("/compare/0/studies").asInt() + " studies"),
+                        .contains("published, " + JsonAt.integer(own, "/compare/0/studies") + " studies"),
                 "eggs are said to be as published: " + browser.text("#figure"));
     }
 
@@ -195,7 +197,7 @@ class FarmPageTest extends PageTest {
         assertEquals(4, browser.all("#chart .row").size());
         answer.path("gaps")
                 .forEach(gap -> assertTrue(
-                        browser.text(".gaps").contains(gap.path("filled_with").asText()), gap::toString));
+                        browser.text(".gaps").contains(JsonAt.text(gap, "/filled_with")), gap::toString));
         assertFalse(browser.all("#drivers meter").isEmpty());
     }
 
@@ -208,8 +210,8 @@ class FarmPageTest extends PageTest {
         assertTrue(sentence.startsWith("Your farm, by its own records: "), sentence);
         assertTrue(
                 sentence.contains("times less than beef ("
-                        + beef.at("/times_less/text").asText().replaceAll("^.*\\(|\\)$", "") + "; published, "
-                        + beef.path("studies").asInt() + " studies)"),
+                        + JsonAt.text(beef, "/times_less/text").replaceAll("^.*\\(|\\)$", "") + "; published, "
+                        + JsonAt.integer(beef, "/studies") + " studies)"),
                 sentence);
         assertTrue(sentence.contains("It is a lower bound"), sentence);
         assertTrue(sentence.contains(RunningScalepan.library().version().version()), sentence);
@@ -224,11 +226,11 @@ class FarmPageTest extends PageTest {
 
         assertEquals(1 + 1 + own.path("compare").size(), cells.size());
         assertEquals(
-                own.at("/footprint/median").asDouble(),
+                JsonAt.number(own, "/footprint/median"),
                 Double.parseDouble(cells.get(1).get(5)),
                 1e-9);
         assertEquals(
-                own.at("/compare/2/footprint/high").asDouble(),
+                JsonAt.number(own, "/compare/2/footprint/high"),
                 Double.parseDouble(cells.get(4).get(7)),
                 1e-9);
         new Select(browser.at("#decimal")).selectByValue("comma");
@@ -274,24 +276,29 @@ class FarmPageTest extends PageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"invented-school-superworms", "invented-brewery-black-soldier-flies"})
-    void an_invented_farm_is_loaded_whole(String farm) throws Exception {
+    @CsvSource({
+        "invented-school-superworms, #demo-superworms, as the indicator has it",
+        "invented-brewery-black-soldier-flies, #demo-flies, processing-gate"
+    })
+    void an_invented_farm_is_loaded_whole(String farm, String button, String boundary) throws Exception {
         browser.open("/farm");
         browser.await("the invented farms", () -> browser.all(".demo").size() == 3);
-        browser.at(farm.contains("school") ? "#demo-superworms" : "#demo-flies").click();
+        browser.at(button).click();
         awaitFigure();
         JsonNode shipped = Reply.to("/page/" + farm + ".json").json().path("request");
         JsonNode saved = saved();
 
-        assertEquals(shipped.path("system"), saved.path("system"));
-        assertEquals(shipped.path("per"), saved.path("per"));
-        assertEquals(shipped.path("boundary"), saved.path("boundary"));
-        assertEquals(shipped.at("/compare/products"), saved.at("/compare/products"));
+        for (String part : List.of("/system", "/per", "/compare/products")) {
+            assertEquals(JsonAt.node(shipped, part), JsonAt.node(saved, part), part);
+        }
+        for (JsonNode request : List.of(shipped, saved)) {
+            assertEquals(boundary, request.path("boundary").asText("as the indicator has it"));
+        }
     }
 
     private static Stream<ObjectNode> recordsOfInsects() {
         return RecordsSent.all().stream()
-                .filter(sent -> sent.at("/system/kind").asText().equals("insects")
+                .filter(sent -> JsonAt.text(sent, "/system/kind").equals("insects")
                         && sent.at("/system").has("feed"));
     }
 
@@ -302,7 +309,7 @@ class FarmPageTest extends PageTest {
         openWith("/farm#per=kg-product&" + flat("", system));
         ObjectNode saved = (ObjectNode) saved().path("system");
         if (!system.has("name")) {
-            assertEquals("Your farm", saved.remove("name").asText());
+            assertEquals("Your farm", JsonAt.text(saved.remove("name"), ""));
         }
 
         assertEquals(system, saved);
@@ -317,7 +324,7 @@ class FarmPageTest extends PageTest {
                 .map(field -> field.getValue().isContainerNode()
                         ? flat(before + field.getKey() + ".", field.getValue())
                         : before + field.getKey() + "="
-                                + URLEncoder.encode(field.getValue().asText(), StandardCharsets.UTF_8))
+                                + URLEncoder.encode(JsonAt.scalar(field.getValue(), ""), StandardCharsets.UTF_8))
                 .collect(Collectors.joining("&"));
     }
 
@@ -359,7 +366,7 @@ class FarmPageTest extends PageTest {
         assertTrue(browser.text("#fault").startsWith("The figure below is of before"), browser.text("#fault"));
         new Select(browser.at("[name='feed.1.displaces']")).selectByValue("maize");
         browser.await("nothing amiss", () -> !browser.at("#fault").isDisplayed());
-        assertEquals("maize", saved().at("/system/feed/0/displaces").asText());
+        assertEquals("maize", JsonAt.text(saved(), "/system/feed/0/displaces"));
     }
 
     @Test

@@ -21,9 +21,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.scalepan.JsonAt;
 
 /** The service as whoever runs it meets it: a process that leaves no traces, and goes when it is told to without dropping an answer. */
-class OwnProcessTest {
+class OwnProcessIT {
     private static final String SECRET = "farm-of-somebody-else";
     private static final String FARM = "{\"kind\":\"insects\",\"name\":\"" + SECRET
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
@@ -141,7 +142,7 @@ class OwnProcessTest {
             }
 
             assertEquals(503, ready.status());
-            assertEquals("/problems/not-ready", ready.json().path("type").asText());
+            assertEquals("/problems/not-ready", JsonAt.text(ready.json(), "/type"));
             Reply live = Reply.to(URI.create(here + "/health/live"), Map.of());
             assertEquals(200, live.status());
             assertEquals("close", live.header("Connection").orElse("none"));

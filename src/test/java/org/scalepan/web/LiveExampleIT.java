@@ -15,12 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.JsonAt;
 
 /**
  * The examples in a real LibreOffice, as an analyst meets them: open the file, look, change the name of a product, look again.
  * Every number must be the one of the JSON answer, whatever the decimal sign of the spreadsheet.
  */
-class LiveExampleTest {
+class LiveExampleIT {
     private static final double SEVEN_DIGITS = 1e-6;
     private static final String FIGURES = "Figures";
 
@@ -47,12 +48,12 @@ class LiveExampleTest {
         assertClose(footprint.path("median"), seen, "B" + row);
         assertClose(footprint.path("low"), seen, "C" + row);
         assertClose(footprint.path("high"), seen, "D" + row);
-        assertEquals(footprint.path("unit").asText(), seen.text(FIGURES, "E" + row));
+        assertEquals(JsonAt.text(footprint, "/unit"), seen.text(FIGURES, "E" + row));
         assertClose(item.path("studies"), seen, "F" + row);
         assertClose(ratio.path("median"), seen, "G" + row);
         assertClose(ratio.path("low"), seen, "H" + row);
         assertClose(ratio.path("high"), seen, "I" + row);
-        assertEquals(item.path("sentence").asText(), seen.text(FIGURES, "J" + row));
+        assertEquals(JsonAt.text(item, "/sentence"), seen.text(FIGURES, "J" + row));
         String labels = seen.text(FIGURES, "K" + row);
         String references = seen.text(FIGURES, "L" + row);
         item.path("evidence")
@@ -60,10 +61,10 @@ class LiveExampleTest {
                         .forEach(finding -> answer.path("references").forEach(reference -> {
                             if (reference.path("id").equals(finding.path("source"))) {
                                 assertTrue(
-                                        labels.contains(reference.path("label").asText()), labels);
+                                        labels.contains(JsonAt.text(reference, "/label")), labels);
                                 assertTrue(
                                         references.contains(
-                                                reference.path("text").asText()),
+                                                JsonAt.text(reference, "/text")),
                                         references);
                             }
                         })));
@@ -71,7 +72,7 @@ class LiveExampleTest {
 
     private static void assertClose(JsonNode told, Office.Seen seen, String cell) {
         assertTrue(told.isNumber(), () -> "the JSON answer has no number for " + cell);
-        assertEquals(told.asDouble(), seen.number(FIGURES, cell), Math.abs(told.asDouble()) * SEVEN_DIGITS, cell);
+        assertEquals(JsonAt.number(told, ""), seen.number(FIGURES, cell), Math.abs(JsonAt.number(told, "")) * SEVEN_DIGITS, cell);
     }
 
     @ParameterizedTest
@@ -153,12 +154,12 @@ class LiveExampleTest {
         assertEquals(8, rows.size());
         int row = 10;
         for (JsonNode told : rows) {
-            assertEquals(told.path("product").asText(), seen.get(0).text("Table", "B" + row));
-            assertEquals(told.path("indicator").asText(), seen.get(0).text("Table", "C" + row));
-            assertEquals(told.path("unit").asText(), seen.get(0).text("Table", "D" + row));
+            assertEquals(JsonAt.text(told, "/product"), seen.get(0).text("Table", "B" + row));
+            assertEquals(JsonAt.text(told, "/indicator"), seen.get(0).text("Table", "C" + row));
+            assertEquals(JsonAt.text(told, "/unit"), seen.get(0).text("Table", "D" + row));
             for (var cell : Map.of("G", "median", "H", "low", "I", "high", "J", "studies")
                     .entrySet()) {
-                double value = told.path(cell.getValue()).asDouble();
+                double value = JsonAt.number(told, "/" + cell.getValue());
                 assertEquals(value, seen.get(0).number("Table", cell.getKey() + row), value * SEVEN_DIGITS);
             }
             row++;
@@ -189,16 +190,16 @@ class LiveExampleTest {
                 .json();
         JsonNode item = answer.path("items").path(0);
         for (String stat : List.of("median", "low", "high")) {
-            double told = item.path("footprint").path(stat).asDouble();
+            double told = JsonAt.number(item, "/footprint/" + stat);
             String cell = "A" + (List.of("median", "low", "high").indexOf(stat) + 1);
             assertEquals(told, seen.number(sheet, cell), told * SEVEN_DIGITS, stat);
         }
-        double ratio = item.path("times_less").path("median").asDouble();
+        double ratio = JsonAt.number(item, "/times_less/median");
         assertEquals(ratio, seen.number(sheet, "A4"), ratio * SEVEN_DIGITS);
         assertEquals(
                 seen.number(sheet, "A1"), seen.number(sheet, "A5"), "a field of the table is the number of the cell");
-        assertEquals(item.path("sentence").asText(), seen.text(sheet, "A6"));
-        assertEquals(item.path("footprint").path("unit").asText(), seen.text(sheet, "A7"));
+        assertEquals(JsonAt.text(item, "/sentence"), seen.text(sheet, "A6"));
+        assertEquals(JsonAt.text(item, "/footprint/unit"), seen.text(sheet, "A7"));
         assertEquals(Reply.to("/v1/value/land/pork?stat=sources").body(), seen.text(sheet, "A8"));
         assertEquals(Reply.to("/v1/value/land/pork?stat=references").body(), seen.text(sheet, "A9"));
         assertEquals(List.of(), seen.errors());

@@ -15,9 +15,10 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.Select;
+import org.scalepan.JsonAt;
 
 /** The page on which a claim is held against the evidence, in a real browser. */
-class ComparePageTest extends PageTest {
+class ComparePageIT extends PageTest {
     private static final String BASIS = "&indicator=ghg&per=kg-protein&boundary=farm-gate";
 
     private static void openFirst(String address) {
@@ -40,10 +41,7 @@ class ComparePageTest extends PageTest {
     @Test
     void at_first_sight_a_hundred_times_fails_and_what_may_be_written_instead_stands_beside_it() {
         openFirst("/");
-        String defended = Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100" + BASIS)
-                .json()
-                .at("/say_instead/sentence")
-                .asText();
+        String defended = JsonAt.text(Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100" + BASIS).json(), "/say_instead/sentence");
 
         assertTrue(browser.text("#verdict .headline").contains("100 times less: Fails"), browser.text("#verdict"));
         assertEquals(defended, browser.text("#instead blockquote"));

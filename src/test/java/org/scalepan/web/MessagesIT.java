@@ -15,9 +15,10 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.JsonAt;
 
 /** The words of the page: each is used, each is there in both languages, and none names what the service does not know. */
-class MessagesTest extends PageTest {
+class MessagesIT extends PageTest {
     private static final List<String> LANGUAGES = List.of("en.js", "fr.js");
     /** Names that English takes from the service, and French from its own file as far as that goes. */
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");
@@ -163,7 +164,7 @@ class MessagesTest extends PageTest {
     private static Set<String> known(String list) {
         Set<String> ids = new TreeSet<>();
         StreamSupport.stream(Reply.to("/v1/" + list).json().path("items").spliterator(), false)
-                .forEach(item -> ids.add(item.path("id").asText()));
+                .forEach(item -> ids.add(JsonAt.text(item, "/id")));
         assertTrue(ids.size() > 2, list);
         return ids;
     }

@@ -18,10 +18,11 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.scalepan.JsonAt;
 import org.scalepan.sheet.ExcelFile;
 
 /** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must be the one of the JSON answer. */
-class LiveWorkbookTest {
+class LiveWorkbookIT {
     @TempDir
     Path folder;
 
@@ -79,14 +80,14 @@ class LiveWorkbookTest {
         JsonNode mealworm = answer.path("items").path(0);
         NamedCsvRecord row = results.get(1);
         assertEquals("mealworm", row.getField("product"));
-        assertEquals(mealworm.path("footprint").path("median").asDouble(), Double.parseDouble(row.getField("median")));
-        assertEquals(mealworm.path("footprint").path("low").asDouble(), Double.parseDouble(row.getField("low")));
+        assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("median")));
+        assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("low")));
         assertEquals(
-                mealworm.path("times_less").path("median").asDouble(), Double.parseDouble(row.getField("times_less")));
-        assertEquals(mealworm.path("footprint").path("unit").asText(), row.getField("unit"));
-        assertEquals(mealworm.path("sentence").asText(), row.getField("sentence"));
+                JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("times_less")));
+        assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("unit"));
+        assertEquals(JsonAt.text(mealworm, "/sentence"), row.getField("sentence"));
         assertEquals(
-                mealworm.path("footprint").path("median").asDouble(),
+                JsonAt.number(mealworm, "/footprint/median"),
                 seen.number("Results", "J3"),
                 "a number is a number");
         assertEquals("no-evidence", results.get(2).getField("status"));
@@ -98,11 +99,11 @@ class LiveWorkbookTest {
         JsonNode finding = mealworm.path("evidence").path(0).path("findings").path(0);
         NamedCsvRecord study = csv("Studies").stream()
                 .filter(record ->
-                        record.getField("result").equals(finding.path("result").asText()))
+                        record.getField("result").equals(JsonAt.text(finding, "/result")))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(finding.path("published").path("value").asDouble(), Double.parseDouble(study.getField("value")));
-        assertEquals(finding.path("locator").asText(), study.getField("locator"));
+        assertEquals(JsonAt.number(finding, "/published/value"), Double.parseDouble(study.getField("value")));
+        assertEquals(JsonAt.text(finding, "/locator"), study.getField("locator"));
 
         assertEquals(
                 texts(answer.path("references"), "text"),
@@ -141,8 +142,8 @@ class LiveWorkbookTest {
         NamedCsvRecord row = csv("Results").get(0);
         assertEquals("'=1+1", row.getField("system"));
         assertEquals("ok", row.getField("status"));
-        assertEquals(first.path("indicator").asText(), row.getField("indicator"));
-        assertEquals(first.path("footprint").path("median").asDouble(), seen.number("Results", "J2"));
+        assertEquals(JsonAt.text(first, "/indicator"), row.getField("indicator"));
+        assertEquals(JsonAt.number(first, "/footprint/median"), seen.number("Results", "J2"));
         int parts = 0;
         for (JsonNode footprint : answer.path("footprints")) {
             parts += footprint.path("by_stage").size()
@@ -156,7 +157,7 @@ class LiveWorkbookTest {
 
     private static List<String> texts(JsonNode array, String field) {
         return java.util.stream.StreamSupport.stream(array.spliterator(), false)
-                .map(node -> node.path(field).asText())
+                .map(node -> JsonAt.text(node, "/" + field))
                 .toList();
     }
 }

@@ -21,7 +21,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.junit.jupiter.api.Test;
 
 /** Clients that dawdle over what they send or read hold nothing for long, and nobody waits for them. */
-class SlowClientTest {
+class SlowClientIT {
     private static final String HOST = "127.0.0.1";
 
     private static Socket open(int port, String request) throws IOException {
