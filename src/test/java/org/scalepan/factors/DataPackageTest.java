@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
+import org.scalepan.JsonAt;
 import org.junit.jupiter.api.Test;
 
 /** How {@code datapackage.json} is written: one column of a table a line, so that a difference shows the column that changed. */
@@ -38,7 +39,7 @@ class DataPackageTest {
     @Test
     void it_does_not_repeat_what_holds_by_default() throws IOException {
         for (JsonNode resource : written().path("resources")) {
-            String name = resource.path("name").asText();
+            String name = JsonAt.text(resource, "/name");
 
             assertEquals(
                     "{\"lineTerminator\":\"\\n\"}", resource.path("dialect").toString(), name);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scalepan.JsonAt;
 import org.junit.jupiter.api.Test;
 
 /** Questions with records in README and the guides are sent as they are written; a sentence quoted below one is its answer. */
@@ -28,7 +29,7 @@ class GuideQuestionsTest {
                 String block = question.group();
                 if (question.group(3) != null) {
                     quoted++;
-                    String sentence = posted.tree().required("sentence").asText();
+                    String sentence = JsonAt.text(posted.tree(), "/sentence");
                     block = block.replace("\n> " + question.group(3), "\n> " + sentence);
                 }
                 question.appendReplacement(served, Matcher.quoteReplacement(block));

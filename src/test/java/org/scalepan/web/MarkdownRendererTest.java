@@ -23,6 +23,7 @@ import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
+import org.scalepan.JsonAt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -204,7 +205,7 @@ class MarkdownRendererTest {
         Reply markdown = Reply.to(claim + "&format=md");
         List<Node> blocks = children(READER.parse(markdown.body()));
 
-        assertEquals(Reply.to(claim).json().required("reason").asText(), text(blocks.get(2)));
+        assertEquals(JsonAt.text(Reply.to(claim).json(), "/reason"), text(blocks.get(2)));
         assertInstanceOf(Paragraph.class, blocks.get(2));
         assertInstanceOf(TableBlock.class, blocks.get(4));
     }
