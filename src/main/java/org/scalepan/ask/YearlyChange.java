@@ -136,7 +136,7 @@ public record YearlyChange(
         return library.pairedRatios().stream()
                 .filter(ratio -> ratio.product().equals(product.product().id())
                         && ratio.indicator().equals(ruler.indicator().id())
-                        && ratio.boundary().equals(ruler.boundary())
+                        && ratio.boundary() == ruler.boundary()
                         && ratio.cited().check().isAtLeast(ruler.lowestGrade())
                         && ratio.printed().value().isPresent()
                         && baseline.stream()

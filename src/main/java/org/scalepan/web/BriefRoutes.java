@@ -14,6 +14,7 @@ import org.scalepan.ask.Side;
 import org.scalepan.ask.brief.Brief;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.Claimed;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 
 /** A page to paste from: {@code GET /v1/brief} about published products, {@code POST /v1/brief} where a side is a farm or herd. */
@@ -64,7 +65,7 @@ final class BriefRoutes {
         reading.one(body, "product", "system").ifPresent(sides::add);
         beside(body).forEach(item -> sides.add(new Side.Published(item)));
         Optional<Side> against = reading.one(body, "against", "against_system");
-        Parameters scalars = BodyScalars.of(body, library.ids("boundaries"), OWN.toArray(String[]::new));
+        Parameters scalars = BodyScalars.of(body, Boundary.ids(), OWN.toArray(String[]::new));
         Optional<Asked> asked = body.flaws().isEmpty() ? asked(scalars, sides, against) : Optional.empty();
         BodyScalars.returnFaults(scalars, body);
         body.close();

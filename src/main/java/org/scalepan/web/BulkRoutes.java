@@ -13,7 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.production.Scope;
 
 /**
  * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
@@ -87,11 +89,8 @@ final class BulkRoutes {
 
     BulkQuestion question(Parameters parameters) {
         List<String> indicators = parameters.someOf(
-                "indicators",
-                FootprintRoutes.INDICATORS,
-                FootprintRoutes.USUAL_INDICATORS,
-                FootprintRoutes.INDICATORS.size());
-        parameters.oneOf("boundary", FootprintRoutes.BOUNDARIES, "farm-gate");
+                "indicators", Scope.INDICATORS, FootprintRoutes.USUAL_INDICATORS, Scope.INDICATORS.size());
+        parameters.oneOf("boundary", Boundary.ids(Scope.BOUNDARIES), Boundary.FARM_GATE.id());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
         RulerReading reading = new RulerReading(library, parameters);
@@ -99,9 +98,7 @@ final class BulkRoutes {
         for (String id : indicators) {
             Ruler ruler = reading.ruler(
                     java.util.Objects.requireNonNull(library.indicators().get(id)));
-            // Published water is usually told at the shop; records end at the gate.
-            boolean beyondRecords = !FootprintRoutes.BOUNDARIES.contains(ruler.boundary());
-            rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
+            rulers.add(ruler.endingAt(Scope.boundaryOfRecords(ruler.boundary())));
         }
         boolean drawn = parameters.raw("draws").isPresent();
         long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);

@@ -10,6 +10,7 @@ import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimSentence;
 import org.scalepan.ask.claim.Subject;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 
 /** Claims checked: {@code GET /v1/claim} for published products, {@code POST /v1/claim} where a side is a farm or herd. */
@@ -55,7 +56,7 @@ final class ClaimRoutes {
         boolean ownProduct = body.has("product") || body.has("system");
         boolean ownReference = body.has("reference") || body.has("reference_system");
         SideReading sides = new SideReading(library, SideReading.credit(body));
-        Parameters scalars = BodyScalars.of(body, library.ids("boundaries"), ClaimReading.CLAIM);
+        Parameters scalars = BodyScalars.of(body, Boundary.ids(), ClaimReading.CLAIM);
         ClaimReading reading = new ClaimReading(library, scalars);
         List<String> own = new ArrayList<>();
         if (ownProduct) {

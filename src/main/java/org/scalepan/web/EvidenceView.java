@@ -64,7 +64,7 @@ final class EvidenceView {
         ResultView.printed(node, result);
         node.put("basis", result.publishedBasis());
         node.put("read_as_per", result.per());
-        node.put("boundary", result.boundary());
+        node.put("boundary", result.boundary().id());
         node.put("luc", result.luc());
         Json.put(node, "gwp", result.gwp());
         return node;

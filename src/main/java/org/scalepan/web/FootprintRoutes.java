@@ -10,16 +10,16 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemAnswer;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.Scope;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 final class FootprintRoutes {
     static final int MOST_SYSTEMS = 10;
     private static final int MOST_PRODUCTS = 20;
-    static final String FARM_GATE = "farm-gate";
-    static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");
-    static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
     static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
 
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.XLSX);
@@ -55,7 +55,7 @@ final class FootprintRoutes {
         boolean credit = SideReading.credit(body);
         List<String> indicators = indicators(body);
         // What ends at a shop has no records; the other questions may end there.
-        Parameters scalars = BodyScalars.of(body, BOUNDARIES);
+        Parameters scalars = BodyScalars.of(body, Boundary.ids(Scope.BOUNDARIES));
         List<Ruler> rulers = rulers(scalars, indicators);
         RulerReading reading = new RulerReading(library, scalars);
         Sampling sampling = reading.sampling();
@@ -88,13 +88,13 @@ final class FootprintRoutes {
     }
 
     private static List<String> indicators(Body body) {
-        List<String> asked = body.texts("indicators", INDICATORS.size());
+        List<String> asked = body.texts("indicators", Scope.INDICATORS.size());
         asked.stream()
-                .filter(name -> !INDICATORS.contains(name))
-                .forEach(name -> body.unknown(
-                        "indicators", name, INDICATORS, org.scalepan.factors.Nearest.to(name, INDICATORS, 2)));
+                .filter(name -> !Scope.INDICATORS.contains(name))
+                .forEach(name ->
+                        body.unknown("indicators", name, Scope.INDICATORS, Nearest.to(name, Scope.INDICATORS, 2)));
         List<String> known =
-                asked.stream().filter(INDICATORS::contains).distinct().toList();
+                asked.stream().filter(Scope.INDICATORS::contains).distinct().toList();
         return known.isEmpty() ? USUAL_INDICATORS : known;
     }
 
@@ -104,12 +104,10 @@ final class FootprintRoutes {
             var indicator =
                     java.util.Objects.requireNonNull(library.indicators().get(id));
             Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
-            boolean beyondRecords = !BOUNDARIES.contains(ruler.boundary());
-            if (beyondRecords) {
-                scalars.resolve("boundary", FARM_GATE);
-            }
-            // Published water is usually told at the shop; records end at the gate, and the answer must say so.
-            rulers.add(beyondRecords ? ruler.endingAt(FARM_GATE) : ruler);
+            // Published water is usually reported at retail; records end at a gate, and the answer must say so.
+            Boundary boundary = Scope.boundaryOfRecords(ruler.boundary());
+            scalars.resolve("boundary", boundary.id());
+            rulers.add(ruler.endingAt(boundary));
         }
         if (rulers.size() > 1) {
             List.of("per", "boundary").stream()

@@ -91,7 +91,7 @@ final class FootprintView {
         ObjectNode node = Json.object();
         node.put("indicator", quote.scope().indicator().id());
         node.put("per", quote.scope().per().id());
-        node.put("boundary", quote.scope().boundary());
+        node.put("boundary", quote.scope().boundary().id());
         if (quote.scope().indicator().isWarming()) {
             node.put("gwp", quote.scope().gwp().id());
         }

@@ -96,7 +96,10 @@ final class ProductRoutes {
         Map<List<String>, List<PublishedResult>> groups = library.results().stream()
                 .filter(result -> ids.contains(result.product()))
                 .collect(Collectors.groupingBy(
-                        result -> List.of(result.indicator(), result.form(), result.boundary()),
+                        result -> List.of(
+                                result.indicator(),
+                                result.form(),
+                                result.boundary().id()),
                         () -> new TreeMap<>(java.util.Comparator.comparing(key -> String.join("/", key))),
                         Collectors.toList()));
         ArrayNode array = Json.array();

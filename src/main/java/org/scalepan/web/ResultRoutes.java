@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -39,7 +40,7 @@ final class ResultRoutes {
         Optional<String> form = filter(parameters, "form", library.ids("forms"));
         Optional<String> indicator =
                 filter(parameters, "indicator", library.indicators().keySet());
-        Optional<String> boundary = filter(parameters, "boundary", library.ids("boundaries"));
+        Optional<String> boundary = filter(parameters, "boundary", Boundary.ids());
         Optional<String> region = filter(
                 parameters,
                 "region",
@@ -54,7 +55,7 @@ final class ResultRoutes {
                         products.map(ids -> ids.contains(result.product())).orElse(true))
                 .filter(result -> form.map(result.form()::equals).orElse(true))
                 .filter(result -> indicator.map(result.indicator()::equals).orElse(true))
-                .filter(result -> boundary.map(result.boundary()::equals).orElse(true))
+                .filter(result -> boundary.map(result.boundary().id()::equals).orElse(true))
                 .filter(result -> region.map(outer -> library.regions().contains(outer, result.region()))
                         .orElse(true))
                 .filter(result -> grade.flatMap(Grade::of)

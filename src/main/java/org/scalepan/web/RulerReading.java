@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
@@ -68,20 +69,21 @@ final class RulerReading {
     }
 
     private Ruler ruler(Indicator indicator, FunctionalUnit per) {
-        String boundary = parameters.oneOf("boundary", library.ids("boundaries"), indicator.defaultBoundary());
+        Boundary usual = indicator.defaultBoundary();
+        Boundary boundary = parameters.oneOf("boundary", Boundary.ids(), Boundary::of, usual, usual.id());
         LandUseChange luc = parameters.oneOf(
                 "luc",
                 List.of(LandUseChange.INCLUDE.id(), LandUseChange.EXCLUDE.id()),
                 LandUseChange::of,
                 LandUseChange.EXCLUDE,
                 LandUseChange.EXCLUDE.id());
-        WarmingSet usual = library.defaultWarmingSet();
+        WarmingSet newest = library.defaultWarmingSet();
         WarmingSet gwp = parameters.oneOf(
                 "gwp",
                 library.warmingSets().keySet(),
                 id -> Optional.ofNullable(library.warmingSets().get(id)),
-                usual,
-                usual.id());
+                newest,
+                newest.id());
         String region = parameters.oneOf(
                 "region", library.regions().all().stream().map(Region::id).toList(), "world");
         Grade grade = parameters.oneOf("grade", library.ids("grades"), Grade::of, Grade.MEMORY, Grade.MEMORY.id());

@@ -66,7 +66,7 @@ final class SubstitutionMarkdown {
         row(out, List.of("---", "---", "---", "---", "---"));
         for (YearlyChange change : substitution.changes()) {
             String head = change.ruler().indicator().name() + ", "
-                    + change.unit().words() + ", " + change.ruler().boundary();
+                    + change.unit().words() + ", " + change.ruler().boundary().id();
             row(
                     out,
                     change.figures()

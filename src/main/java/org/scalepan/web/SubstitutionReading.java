@@ -21,17 +21,19 @@ import org.scalepan.ask.Side;
 import org.scalepan.ask.Substitution;
 import org.scalepan.ask.SubstitutionQuestion;
 import org.scalepan.ask.Use;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.production.Scope;
 
 /** Reads what a programme brings, what it displaces and at what rate, out of a body. */
 final class SubstitutionReading {
     static final List<String> INDICATORS =
             List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water", "water-footprint");
     /** A saving of gases of the animals alone is no saving of a product: feed, energy and housing would be left out. */
-    static final List<String> BOUNDARIES = List.of("farm-gate", "processing-gate", "retail");
+    static final List<Boundary> BOUNDARIES = List.of(Boundary.FARM_GATE, Boundary.PROCESSING_GATE, Boundary.RETAIL);
 
     private static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
     private static final String FEED_GROUP = "feed";
@@ -90,8 +92,8 @@ final class SubstitutionReading {
                 || baseline.stream()
                         .flatMap(found -> found.parts().stream())
                         .anyMatch(part -> part.side() instanceof Side.Recorded);
-        Parameters scalars =
-                BodyScalars.counting(body, recorded ? BOUNDARIES.subList(0, 2) : BOUNDARIES, basis.counted());
+        Parameters scalars = BodyScalars.counting(
+                body, Boundary.ids(recorded ? BOUNDARIES.subList(0, 2) : BOUNDARIES), basis.counted());
         List<Ruler> rulers = rulers(use, scalars, recorded);
         RulerReading reading = new RulerReading(library, scalars);
         Sampling sampling = reading.sampling();
@@ -367,18 +369,18 @@ final class SubstitutionReading {
     }
 
     /** Feed is counted at the animal whatever is asked; meals end at their mill; records end at a gate. */
-    private static String boundary(Use use, Ruler ruler, boolean asked, boolean recorded) {
-        String usual = ruler.indicator().defaultBoundary();
-        if (ruler.indicator().id().startsWith("feed")) {
+    private static Boundary boundary(Use use, Ruler ruler, boolean asked, boolean recorded) {
+        Boundary usual = ruler.indicator().defaultBoundary();
+        if (ruler.indicator().isFeed()) {
             return usual;
         }
         if (asked) {
             return ruler.boundary();
         }
         if (use == Use.FEED) {
-            return "processing-gate";
+            return Boundary.PROCESSING_GATE;
         }
-        return recorded ? FootprintRoutes.FARM_GATE : usual;
+        return recorded ? Scope.boundaryOfRecords(usual) : usual;
     }
 
     private OptionalDouble number(String field, double least) {

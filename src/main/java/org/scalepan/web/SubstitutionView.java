@@ -91,7 +91,7 @@ final class SubstitutionView {
     private ObjectNode change(YearlyChange change) {
         ObjectNode node = Json.object();
         node.put("indicator", change.ruler().indicator().id());
-        node.put("boundary", change.ruler().boundary());
+        node.put("boundary", change.ruler().boundary().id());
         if (change.ruler().indicator().isWarming()) {
             node.put("gwp", change.ruler().gwp().id());
         }

@@ -132,7 +132,7 @@ final class TableRoutes {
                     .text(row.ruler().indicator().id())
                     .text(row.ruler().indicator().unit())
                     .text(row.ruler().per().id())
-                    .text(row.ruler().boundary());
+                    .text(row.ruler().boundary().id());
             stats.forEach(stat -> row.write(stat, line));
             line.text(grade(row))
                     .text(region(row))
@@ -154,7 +154,7 @@ final class TableRoutes {
             one.put("indicator", row.ruler().indicator().id());
             one.put("unit", row.ruler().indicator().unit());
             one.put("per", row.ruler().per().id());
-            one.put("boundary", row.ruler().boundary());
+            one.put("boundary", row.ruler().boundary().id());
             for (String stat : stats) {
                 switch (stat) {
                     case "studies" -> one.put("studies", row.quote().studies());
@@ -191,7 +191,7 @@ final class TableRoutes {
                 element(writer, "indicator", row.ruler().indicator().id());
                 element(writer, "unit", row.ruler().indicator().unit());
                 element(writer, "per", row.ruler().per().id());
-                element(writer, "boundary", row.ruler().boundary());
+                element(writer, "boundary", row.ruler().boundary().id());
                 for (String stat : stats) {
                     String number = switch (stat) {
                         case "studies" -> Integer.toString(row.quote().studies());

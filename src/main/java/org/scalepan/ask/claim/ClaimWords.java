@@ -14,6 +14,7 @@ import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
@@ -31,8 +32,6 @@ final class ClaimWords {
             "water-footprint", "water (green, blue and grey)",
             "feed", "feed",
             "feed-dry-matter", "feed dry matter");
-
-    private static final String ANIMAL = "animal";
 
     private final Library library;
     private final ClaimQuestion question;
@@ -148,9 +147,9 @@ final class ClaimWords {
 
     /** What was measured at other boundaries, once for each. */
     private List<String> measured(List<Cell> others) {
-        Map<String, Cell> byBoundary = new LinkedHashMap<>();
+        Map<Boundary, Cell> byBoundary = new LinkedHashMap<>();
         others.stream()
-                .filter(cell -> !cell.ruler().boundary().equals(question.ruler().boundary()))
+                .filter(cell -> cell.ruler().boundary() != question.ruler().boundary())
                 .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWords::plainer));
         return byBoundary.values().stream()
                 .map(cell -> {
@@ -168,7 +167,7 @@ final class ClaimWords {
     /** Of the animals alone people speak per kg live weight, as it is measured. */
     private static Cell plainer(Cell one, Cell other) {
         return one.ruler().per() != FunctionalUnit.KG_LIVE
-                        && other.ruler().boundary().equals(ANIMAL)
+                        && other.ruler().boundary() == Boundary.ANIMAL
                         && other.ruler().per() == FunctionalUnit.KG_LIVE
                 ? other
                 : one;
@@ -219,15 +218,14 @@ final class ClaimWords {
      * @param grid all cells
      */
     static List<String> bases(List<Cell> chosen, List<Cell> grid) {
-        Map<String, List<Cell>> byBoundary = chosen.stream()
+        Map<Boundary, List<Cell>> byBoundary = chosen.stream()
                 .collect(Collectors.groupingBy(
                         cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
         return byBoundary.entrySet().stream()
                 .map(entry -> base(
                         entry.getValue(),
                         grid.stream()
-                                .filter(cell ->
-                                        cell.speaks() && cell.ruler().boundary().equals(entry.getKey()))
+                                .filter(cell -> cell.speaks() && cell.ruler().boundary() == entry.getKey())
                                 .toList()))
                 .toList();
     }
@@ -236,7 +234,7 @@ final class ClaimWords {
         Ruler ruler = chosen.get(0).ruler();
         List<FunctionalUnit> units = units(chosen);
         boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
-        FunctionalUnit first = ruler.boundary().equals(ANIMAL) && units.contains(FunctionalUnit.KG_LIVE)
+        FunctionalUnit first = ruler.boundary() == Boundary.ANIMAL && units.contains(FunctionalUnit.KG_LIVE)
                 ? FunctionalUnit.KG_LIVE
                 : units.get(0);
         String per = all
@@ -331,8 +329,7 @@ final class ClaimWords {
     private int remoteness(Cell cell) {
         Ruler ruler = cell.ruler();
         Ruler asked = question.ruler();
-        int boundary =
-                ruler.boundary().equals(asked.boundary()) ? 0 : ruler.boundary().equals("animal") ? 8 : 4;
+        int boundary = ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
         return boundary
                 + (ruler.per() == asked.per() ? 0 : 2)
                 + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
@@ -372,7 +369,7 @@ final class ClaimWords {
 
     /** A sentence on another boundary must not pass for one on the boundary asked. */
     private String elsewhereThanAsked(Cell cell) {
-        return cell.ruler().boundary().equals(question.ruler().boundary())
+        return cell.ruler().boundary() == question.ruler().boundary()
                 ? ""
                 : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
                         + "; on another boundary only: ";
