@@ -51,6 +51,11 @@ public record YearlyChange(
         }
     }
 
+    /** What is avoided for each of so many households, people or meals, in the indicator's own unit; empty without figures. */
+    public Optional<Summary> avoidedForEach(double number) {
+        return figures.map(found -> found.avoided().times(unit.holds() / number));
+    }
+
     /** Why there are no figures. */
     public Optional<String> missing() {
         List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.factors.Nearest;
+import org.scalepan.production.Obstacle;
 import org.scalepan.quantity.Amount;
 import org.scalepan.quantity.Reckoning;
 
@@ -195,6 +196,11 @@ final class Body {
 
     void unknown(String field, String value, Collection<String> allowed, List<String> near) {
         flaws.add(Problem.Flaw.at(place(field), "unknown " + field + " \"" + value + "\"", shown(allowed), near));
+    }
+
+    /** What the records or the question say against being answered. */
+    void fault(Obstacle obstacle) {
+        fault(obstacle.field(), obstacle.text());
     }
 
     void fault(String field, String message) {

@@ -101,9 +101,8 @@ final class SubstitutionMarkdown {
                 List<String> cells =
                         new ArrayList<>(List.of(change.ruler().indicator().name()));
                 Stream.of(programme.households(), programme.beneficiaries(), programme.meals())
-                        .forEach(count -> count.ifPresent(number -> cells.add(SubstitutionSentences.avoidedInterval(
-                                        avoided.times(change.unit().holds() / number))
-                                + unit)));
+                        .forEach(count -> count.ifPresent(number -> change.avoidedForEach(number)
+                                .ifPresent(each -> cells.add(SubstitutionSentences.avoidedInterval(each) + unit))));
                 programme
                         .years()
                         .ifPresent(years -> cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years)) + " "

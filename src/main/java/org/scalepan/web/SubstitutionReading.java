@@ -24,30 +24,15 @@ import org.scalepan.ask.Use;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
-import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.production.Scope;
 
 /** Reads what a programme brings, what it displaces and at what rate, out of a body. */
 final class SubstitutionReading {
-    static final List<String> INDICATORS =
-            List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water", "water-footprint");
-    /** A saving of gases of the animals alone is no saving of a product: feed, energy and housing would be left out. */
-    static final List<Boundary> BOUNDARIES = List.of(Boundary.FARM_GATE, Boundary.PROCESSING_GATE, Boundary.RETAIL);
-
-    private static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
-    private static final String FEED_GROUP = "feed";
     private static final int MOST_PARTS = 10;
     private static final int MOST_ALTERNATIVES = 10;
     private static final double LEAST = 1e-6;
     private static final double MOST = 1e12;
     private static final double MOST_YEARS = 100;
-    private static final double GRAMS = 1_000;
-
-    /** What might as well be displaced on a plate, plants among them, and in a trough. */
-    private static final Map<Use, List<String>> USUAL_ALTERNATIVES = Map.of(
-            Use.FOOD, List.of("chicken", "egg", "pork", "beef", "tofu"),
-            Use.FEED, List.of("soybean-meal", "fishmeal"));
 
     private final Library library;
     private final Body body;
@@ -77,7 +62,7 @@ final class SubstitutionReading {
         Optional<Side> product = sides.one(body, "product", "system");
         product.ifPresent(side -> {
             resolved.put("product", side.written());
-            checkProduct(use, side);
+            use.obstacleToSupply(side.product()).ifPresent(why -> body.fault(field(side), why));
         });
         Optional<Programme> programme = programme(use);
         Optional<String> currency = body.text("currency");
@@ -93,7 +78,7 @@ final class SubstitutionReading {
                         .flatMap(found -> found.parts().stream())
                         .anyMatch(part -> part.side() instanceof Side.Recorded);
         Parameters scalars = BodyScalars.counting(
-                body, Boundary.ids(recorded ? BOUNDARIES.subList(0, 2) : BOUNDARIES), basis.counted());
+                body, Boundary.ids(SubstitutionQuestion.boundaries(recorded)), basis.counted());
         List<Ruler> rulers = rulers(use, scalars, recorded);
         RulerReading reading = new RulerReading(library, scalars);
         Sampling sampling = reading.sampling();
@@ -117,7 +102,7 @@ final class SubstitutionReading {
                 alternatives,
                 priced ? Optional.of(prices) : Optional.empty(),
                 sampling);
-        question.obstacles(library).forEach(missing -> body.fault("on", missing));
+        question.obstacles(library).forEach(body::fault);
         body.refuseIfWrong();
         return question;
     }
@@ -136,15 +121,9 @@ final class SubstitutionReading {
         return Optional.empty();
     }
 
-    /** A trough and a plate are not mixed: the product's group tells which it is for. */
-    private void checkProduct(Use use, Side side) {
-        Product product = side.product();
-        String field = side instanceof Side.Recorded ? "system" : "product";
-        if (use == Use.FEED && !product.group().equals("insect")) {
-            body.fault(field, product.id() + " is no insect: as feed, insects stand for fishmeal or soybean meal");
-        } else if (use == Use.FOOD && product.group().equals(FEED_GROUP)) {
-            body.fault(field, product.id() + " is feed and no food: ask with as: feed");
-        }
+    /** The field that a side was given in. */
+    private static String field(Side side) {
+        return side instanceof Side.Recorded ? "system" : "product";
     }
 
     private Optional<Programme> programme(Use use) {
@@ -163,7 +142,7 @@ final class SubstitutionReading {
             }
             if (byDiet && percent.isPresent()) {
                 resolved.put("inclusion_percent", percent.getAsDouble());
-                kilograms = OptionalDouble.of(feed.getAsDouble() * percent.getAsDouble() / 100);
+                kilograms = OptionalDouble.of(Programme.inDiet(feed.getAsDouble(), percent.getAsDouble()));
             }
         } else if (!byMass) {
             body.fault("kg_per_year", "kg_per_year is missing: how much of the product a year brings");
@@ -194,15 +173,8 @@ final class SubstitutionReading {
 
     private OptionalDouble beneficiaries(OptionalDouble women, OptionalDouble men) {
         OptionalDouble all = number("beneficiaries", 1);
-        double bySex = women.orElse(0) + men.orElse(0);
-        if (all.isPresent() && bySex > all.getAsDouble()) {
-            body.fault("beneficiaries", "beneficiaries are fewer than women and men together");
-        }
-        if (all.isEmpty() && women.isPresent() != men.isPresent()) {
-            body.fault(
-                    "beneficiaries", "beneficiaries is missing: with women or men alone nobody knows how many in all");
-        }
-        return all.isPresent() || bySex <= 0 ? all : OptionalDouble.of(bySex);
+        Programme.obstacleInBeneficiaries(all, women, men).ifPresent(body::fault);
+        return Programme.beneficiaries(all, women, men);
     }
 
     private OptionalDouble meals(OptionalDouble kilograms) {
@@ -215,7 +187,7 @@ final class SubstitutionReading {
             return meals;
         }
         resolved.put("grams_per_meal", grams.getAsDouble());
-        return OptionalDouble.of(kilograms.getAsDouble() * GRAMS / grams.getAsDouble());
+        return OptionalDouble.of(Programme.meals(kilograms.getAsDouble(), grams.getAsDouble()));
     }
 
     private Optional<Baseline> baseline(Use use, SideReading sides, Optional<String> currency) {
@@ -238,7 +210,8 @@ final class SubstitutionReading {
                 Substitution.units().stream().map(FunctionalUnit::id).toList();
         for (Body entry : entries) {
             Optional<Side> side = sides.one(entry, "product", "system");
-            side.ifPresent(found -> checkDisplaced(use, found, entry));
+            side.ifPresent(found -> use.obstacleToDisplacement(found.product())
+                    .ifPresent(why -> entry.fault(field(found), why)));
             read.add(side);
             given.add(entry.number("share", 0, 1));
             units.add(unit(entry, allowed));
@@ -271,19 +244,6 @@ final class SubstitutionReading {
                         .map(part -> part.side().written() + " " + Numbers.plain(part.share()))
                         .toList());
         return Optional.of(new Baseline(parts));
-    }
-
-    private void checkDisplaced(Use use, Side side, Body entry) {
-        Product product = side.product();
-        String field = side instanceof Side.Recorded ? "system" : "product";
-        boolean feed = product.group().equals(FEED_GROUP);
-        if (use == Use.FEED && !feed) {
-            entry.fault(
-                    field,
-                    product.id() + " is no feed of this library: as feed, fishmeal or soybean-meal is displaced");
-        } else if (use == Use.FOOD && feed) {
-            entry.fault(field, product.id() + " is feed and no food: ask with as: feed");
-        }
     }
 
     /** Prices in two currencies would have to be converted, which nothing here does. */
@@ -323,7 +283,7 @@ final class SubstitutionReading {
         if (asked.isEmpty() && body.has("alternatives")) {
             return List.of();
         }
-        List<String> names = asked.isEmpty() ? Objects.requireNonNull(USUAL_ALTERNATIVES.get(use)) : asked;
+        List<String> names = asked.isEmpty() ? use.usualAlternatives() : asked;
         Parameters parameters = new Parameters(Map.of("alternatives", String.join(",", names)));
         List<ProductForm> products = new ProductReading(library, parameters).some("alternatives", MOST_ALTERNATIVES);
         parameters.errors().forEach(body::unknownScalar);
@@ -336,7 +296,7 @@ final class SubstitutionReading {
                 .toList();
         List<Side> sides = new ArrayList<>();
         for (ProductForm other : products) {
-            if (other.product().group().equals(FEED_GROUP) != (use == Use.FEED)) {
+            if (use.obstacleToDisplacement(other.product()).isPresent()) {
                 body.fault("alternatives", other.written() + " is not displaced by what is used as " + use.id());
             } else if (!displaced.contains(other.written())) {
                 sides.add(new Side.Published(other));
@@ -347,40 +307,25 @@ final class SubstitutionReading {
     }
 
     private List<Ruler> rulers(Use use, Parameters scalars, boolean recorded) {
-        List<String> asked = body.texts("indicators", INDICATORS.size());
+        List<String> asked = body.texts("indicators", SubstitutionQuestion.INDICATORS.size());
+        List<String> known = SubstitutionQuestion.INDICATORS;
         asked.stream()
-                .filter(name -> !INDICATORS.contains(name))
-                .forEach(name -> body.unknown("indicators", name, INDICATORS, Nearest.to(name, INDICATORS, 2)));
-        List<String> known =
-                asked.stream().filter(INDICATORS::contains).distinct().toList();
-        List<String> indicators = known.isEmpty() ? USUAL_INDICATORS : known;
+                .filter(name -> !known.contains(name))
+                .forEach(name -> body.unknown("indicators", name, known, Nearest.to(name, known, 2)));
+        List<String> understood = asked.stream().filter(known::contains).distinct().toList();
+        List<String> indicators = understood.isEmpty() ? SubstitutionQuestion.USUAL_INDICATORS : understood;
         resolved.put("indicators", indicators);
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {
             Ruler ruler = new RulerReading(library, scalars)
                     .ruler(Objects.requireNonNull(library.indicators().get(id)));
-            rulers.add(
-                    ruler.endingAt(boundary(use, ruler, scalars.raw("boundary").isPresent(), recorded)));
+            Optional<Boundary> boundary = scalars.raw("boundary").map(given -> ruler.boundary());
+            rulers.add(ruler.endingAt(use.boundary(ruler.indicator(), boundary, recorded)));
         }
         if (scalars.raw("boundary").isEmpty()) {
             scalars.unresolve("boundary");
         }
         return rulers;
-    }
-
-    /** Feed is counted at the animal whatever is asked; meals end at their mill; records end at a gate. */
-    private static Boundary boundary(Use use, Ruler ruler, boolean asked, boolean recorded) {
-        Boundary usual = ruler.indicator().defaultBoundary();
-        if (ruler.indicator().isFeed()) {
-            return usual;
-        }
-        if (asked) {
-            return ruler.boundary();
-        }
-        if (use == Use.FEED) {
-            return Boundary.PROCESSING_GATE;
-        }
-        return recorded ? Scope.boundaryOfRecords(usual) : usual;
     }
 
     private OptionalDouble number(String field, double least) {

@@ -9,7 +9,6 @@ import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
@@ -59,7 +58,7 @@ final class SystemReading {
 
     private Optional<InsectFarm> insects(Body body) {
         List<String> insects = library.products().values().stream()
-                .filter(product -> product.group().equals("insect"))
+                .filter(Product::isInsect)
                 .map(Product::id)
                 .toList();
         Optional<String> species = body.needOneOf("product", insects);
@@ -76,13 +75,7 @@ final class SystemReading {
                 .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
                 .orElse(InsectFarm.CoProductRule.NONE);
         Optional<Amount> price = body.amount("price_per_kg", 0, MOST);
-        if (rule == InsectFarm.CoProductRule.ECONOMIC
-                && (!price.orElse(Amount.ZERO).isAbove(0)
-                        || read.coProducts().stream().map(CoProduct::price).anyMatch(Optional::isEmpty))) {
-            body.fault(
-                    "co_product_allocation",
-                    "economic allocation needs price_per_kg of the product, above zero, and of every co-product");
-        }
+        rule.obstacle(price, read.coProducts()).ifPresent(body::fault);
         Optional<Amount> cycle = body.amount("cycle_days", 1, 2000);
         Optional<Amount> pairs = body.amount("pairs_stocked", 0, 1e6);
         Optional<Amount> kept = body.amount("kept_for_breeding", 0, 0.99);
@@ -186,19 +179,12 @@ final class SystemReading {
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
-        if (cattle.isPresent()
-                && category.filter(name -> List.of("dairy-cattle", "other-cattle", "buffalo")
-                                .contains(name))
-                        .isEmpty()) {
-            body.fault("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only");
+        if (cattle.isPresent()) {
+            Herd.obstacleToTier2(category.orElse("")).ifPresent(body::fault);
         }
         Optional<String> product = body.oneOf("product", given(category, yields));
         FarmRecords read = records.read(body, "herd");
-        if (!read.coProducts().isEmpty()) {
-            body.fault(
-                    "co_products",
-                    "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out");
-        }
+        Herd.obstacleInCoProducts(read).ifPresent(body::fault);
         if (category.isEmpty() || yields.isEmpty()) {
             return Optional.empty();
         }
@@ -247,22 +233,14 @@ final class SystemReading {
 
     private List<Herd.ManureShare> manure(Body body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
-        Amount sum = Amount.ZERO;
         for (Body given : body.objects("manure", 20)) {
             String system =
                     given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
             Amount share = given.needAmount("share", 0, 1);
             given.close();
-            sum = sum.plus(share);
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
-        Amount over = sum.minus(Amount.ONE);
-        if (!shares.isEmpty() && (over.isAbove(1e-6) || over.isBelow(-1e-6))) {
-            body.fault(
-                    "manure",
-                    "the shares of the manure systems add up to " + Numbers.plain(sum.value())
-                            + "; they must add up to 1");
-        }
+        Herd.obstacleInManure(shares).ifPresent(body::fault);
         return shares;
     }
 
