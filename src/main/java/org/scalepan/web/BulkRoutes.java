@@ -57,7 +57,7 @@ final class BulkRoutes {
     }
 
     private Answer footprints(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         BulkQuestion question = question(parameters);
         Csv.Style style = Csv.Style.read(parameters);
         parameters.refuseIfWrong();
@@ -87,18 +87,16 @@ final class BulkRoutes {
         }
     }
 
-    BulkQuestion question(Parameters parameters) {
+    BulkQuestion question(Input parameters) {
         List<String> indicators = parameters.someOf(
                 "indicators", Scope.INDICATORS, FootprintRoutes.USUAL_INDICATORS, Scope.INDICATORS.size());
-        parameters.oneOf("boundary", Boundary.ids(Scope.BOUNDARIES), Boundary.FARM_GATE.id());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
-        RulerReading reading = new RulerReading(library, parameters);
+        RulerReading reading = RulerReading.ofRecords(library, parameters);
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {
-            Ruler ruler = reading.ruler(
-                    java.util.Objects.requireNonNull(library.indicators().get(id)));
-            rulers.add(ruler.endingAt(Scope.boundaryOfRecords(ruler.boundary())));
+            rulers.add(reading.ruler(
+                    java.util.Objects.requireNonNull(library.indicators().get(id))));
         }
         boolean drawn = parameters.raw("draws").isPresent();
         long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, MOST_DRAWS, MOST_DRAWS);

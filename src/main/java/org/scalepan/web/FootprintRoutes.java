@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
@@ -38,7 +39,7 @@ final class FootprintRoutes {
     private Answer footprint(Request request) {
         Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         SystemReading systems = new SystemReading(library);
         Optional<Inventory> system = body.object("system").flatMap(systems::read);
         if (!body.has("system")) {
@@ -49,18 +50,15 @@ final class FootprintRoutes {
         body.object("compare").ifPresent(compare -> {
             compare.objects("systems", MOST_SYSTEMS)
                     .forEach(other -> systems.read(other).ifPresent(others::add));
-            products.addAll(products(compare));
+            products.addAll(new ProductReading(library, compare).any("products", MOST_PRODUCTS));
             compare.close();
         });
         boolean credit = SideReading.credit(body);
         List<String> indicators = indicators(body);
-        // What ends at a shop has no records; the other questions may end there.
-        Parameters scalars = BodyScalars.of(body, Boundary.ids(Scope.BOUNDARIES));
-        List<Ruler> rulers = rulers(scalars, indicators);
-        RulerReading reading = new RulerReading(library, scalars);
+        RulerReading reading = RulerReading.ofRecords(library, body).inBody();
+        List<Ruler> rulers = rulers(body, reading, indicators);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
@@ -69,25 +67,14 @@ final class FootprintRoutes {
         question.put("indicators", indicators);
         question.put("products", products.stream().map(ProductForm::written).toList());
         question.put("credit", credit ? "yes" : "no");
-        question.putAll(scalars.resolved());
+        question.putAll(body.resolved());
         ObjectNode tree = new FootprintView(library, answer).tree(question);
         return format == Format.XLSX
                 ? WorkbookView.of(tree, "scalepan-footprint.xlsx")
                 : Answer.of(Answer.JSON, Json.write(tree));
     }
 
-    private List<ProductForm> products(Body compare) {
-        List<String> names = compare.texts("products", MOST_PRODUCTS);
-        if (names.isEmpty()) {
-            return List.of();
-        }
-        Parameters parameters = new Parameters(Map.of("products", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", MOST_PRODUCTS);
-        parameters.errors().forEach(compare::unknownScalar);
-        return products;
-    }
-
-    private static List<String> indicators(Body body) {
+    private static List<String> indicators(Input body) {
         List<String> asked = body.texts("indicators", Scope.INDICATORS.size());
         asked.stream()
                 .filter(name -> !Scope.INDICATORS.contains(name))
@@ -98,21 +85,16 @@ final class FootprintRoutes {
         return known.isEmpty() ? USUAL_INDICATORS : known;
     }
 
-    private List<Ruler> rulers(Parameters scalars, List<String> indicators) {
-        List<Ruler> rulers = new ArrayList<>();
-        for (String id : indicators) {
-            var indicator =
-                    java.util.Objects.requireNonNull(library.indicators().get(id));
-            Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
-            // Published water is usually reported at retail; records end at a gate, and the answer must say so.
-            Boundary boundary = Scope.boundaryOfRecords(ruler.boundary());
-            scalars.resolve("boundary", boundary.id());
-            rulers.add(ruler.endingAt(boundary));
+    private List<Ruler> rulers(Input body, RulerReading reading, List<String> indicators) {
+        List<Ruler> rulers = indicators.stream()
+                .map(id -> reading.ruler(Objects.requireNonNull(library.indicators().get(id))))
+                .toList();
+        // The usual unit and boundary are those of an indicator: of several there is not one.
+        if (rulers.size() > 1 && body.raw("per").isEmpty()) {
+            body.unresolve("per");
         }
-        if (rulers.size() > 1) {
-            List.of("per", "boundary").stream()
-                    .filter(name -> scalars.raw(name).isEmpty())
-                    .forEach(scalars::unresolve);
+        if (rulers.size() > 1 && !body.has("boundary")) {
+            body.unresolve("boundary");
         }
         return rulers;
     }

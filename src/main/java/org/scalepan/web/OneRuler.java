@@ -10,13 +10,13 @@ import org.scalepan.production.Scope;
 /** Reads the one indicator and the one ruler of a question whose sides may be farms and herds. */
 final class OneRuler {
     private final Library library;
-    private final Body body;
+    private final Input body;
     private final boolean recorded;
 
     /**
      * @param recorded whether a side is computed from records, which end at a gate and know fewer indicators
      */
-    OneRuler(Library library, Body body, boolean recorded) {
+    OneRuler(Library library, Input body, boolean recorded) {
         this.library = library;
         this.body = body;
         this.recorded = recorded;
@@ -30,19 +30,8 @@ final class OneRuler {
         return java.util.Objects.requireNonNull(library.indicators().get(id));
     }
 
-    /** The fields of the ruler and the sampling. */
-    Parameters scalars() {
-        return BodyScalars.of(body, recorded ? Boundary.ids(Scope.BOUNDARIES) : Boundary.ids());
-    }
-
-    /** The ruler; where records are on it, what by default would end at retail ends at the farm gate. */
-    Ruler ruler(Parameters scalars, Indicator indicator) {
-        Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
-        if (!recorded) {
-            return ruler;
-        }
-        Boundary boundary = Scope.boundaryOfRecords(ruler.boundary());
-        scalars.resolve("boundary", boundary.id());
-        return ruler.endingAt(boundary);
+    /** Reads the ruler and the sampling; where records are on the ruler, what by default would end at retail ends at the farm gate. */
+    RulerReading ruler() {
+        return (recorded ? RulerReading.ofRecords(library, body) : new RulerReading(library, body)).inBody();
     }
 }

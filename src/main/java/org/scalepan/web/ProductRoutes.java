@@ -48,13 +48,13 @@ final class ProductRoutes {
     }
 
     private Answer product(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         // A wrong parameter is not a missing product.
         parameters.refuseIfWrong();
         String id = request.variable("id");
         new ProductReading(library, parameters).written("id", id);
-        if (!parameters.errors().isEmpty()) {
-            throw new Refused(Problem.notFound("no product has the id given", parameters.errors()));
+        if (!parameters.faults().isEmpty()) {
+            throw new Refused(Problem.notFound("no product has the id given", parameters.faults()));
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(withoutForm(id)));
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());

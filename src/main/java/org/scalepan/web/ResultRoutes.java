@@ -32,7 +32,7 @@ final class ResultRoutes {
     }
 
     private Answer results(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         Optional<String> product =
@@ -66,7 +66,7 @@ final class ResultRoutes {
         return format == Format.CSV ? csv(results, style) : json(request, results);
     }
 
-    private Optional<String> filter(Parameters parameters, String name, java.util.Collection<String> allowed) {
+    private Optional<String> filter(Input parameters, String name, java.util.Collection<String> allowed) {
         return parameters.raw(name).isEmpty()
                 ? Optional.empty()
                 : Optional.of(

@@ -47,7 +47,7 @@ final class SourceRoutes {
     }
 
     private Answer sources(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), MOST_IDS);
         parameters.refuseIfWrong();

@@ -38,14 +38,14 @@ final class SystemReading {
     }
 
     /** Reads a system; after a fault the result is empty and the fault is in the body. */
-    Optional<Inventory> read(Body body) {
+    Optional<Inventory> read(Input body) {
         return notebook(body).map(read -> read.inventory(library));
     }
 
     /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
-    Optional<Notebook> notebook(Body body) {
+    Optional<Notebook> notebook(Input body) {
         Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
-        int before = body.flaws().size();
+        int before = body.faults().size();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
@@ -53,10 +53,10 @@ final class SystemReading {
                 ? insects(body).map(Notebook.Insects::new)
                 : herd(body).map(Notebook.Animals::new);
         body.close();
-        return read.filter(found -> body.flaws().size() == before);
+        return read.filter(found -> body.faults().size() == before);
     }
 
-    private Optional<InsectFarm> insects(Body body) {
+    private Optional<InsectFarm> insects(Input body) {
         List<String> insects = library.products().values().stream()
                 .filter(Product::isInsect)
                 .map(Product::id)
@@ -102,8 +102,8 @@ final class SystemReading {
                 rule));
     }
 
-    private static Optional<Harvest> harvest(Body body) {
-        Optional<Body> given = body.object("harvest");
+    private static Optional<Harvest> harvest(Input body) {
+        Optional<Input> given = body.object("harvest");
         if (given.isEmpty()) {
             if (!body.has("harvest")) {
                 body.fault(
@@ -113,8 +113,8 @@ final class SystemReading {
             }
             return Optional.empty();
         }
-        Body harvest = given.get();
-        int before = body.flaws().size();
+        Input harvest = given.get();
+        int before = body.faults().size();
         boolean weighed = harvest.has("kg_per_year");
         boolean contained = harvest.has("containers");
         boolean counted = harvest.has("larvae");
@@ -133,7 +133,7 @@ final class SystemReading {
                         : List.of("larvae", "larvae_per_kg");
         fields.forEach(field -> numbers.add(harvest.needAmount(field, 1e-9, MOST)));
         harvest.close();
-        if (body.flaws().size() != before) {
+        if (body.faults().size() != before) {
             return Optional.empty();
         }
         return Optional.of(
@@ -144,7 +144,7 @@ final class SystemReading {
                                 : new Harvest.ByNumber(numbers.get(0), numbers.get(1)));
     }
 
-    private static InsectFarm.Frass frass(Body body) {
+    private static InsectFarm.Frass frass(Input body) {
         Optional<Amount> kilograms = body.amount("kg", 0, MOST);
         Optional<Amount> nitrogen = body.amount("nitrogen", 0, 0.2);
         InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
@@ -157,7 +157,7 @@ final class SystemReading {
         return new InsectFarm.Frass(kilograms, nitrogen, fate, credited);
     }
 
-    private InsectFarm.Processing processing(Body body) {
+    private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
         Amount water = body.needAmount("water_kg", 0, MOST);
         String carrier =
@@ -167,7 +167,7 @@ final class SystemReading {
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
-    private Optional<Herd> herd(Body body) {
+    private Optional<Herd> herd(Input body) {
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
         Optional<String> region =
@@ -206,14 +206,14 @@ final class SystemReading {
                 .toList();
     }
 
-    private static List<Herd.Yield> yields(Body body, Optional<String> category) {
+    private static List<Herd.Yield> yields(Input body, Optional<String> category) {
         List<Herd.Yield> yields = new ArrayList<>();
-        Optional<Body> given = body.object("yield");
+        Optional<Input> given = body.object("yield");
         if (given.isEmpty()) {
             body.fault("yield", "yield is missing: give milk_kg, eggs_kg or live_kg a year");
             return yields;
         }
-        Body yield = given.get();
+        Input yield = given.get();
         for (Herd.Kind kind : Herd.Kind.values()) {
             String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
             Optional<Amount> kilograms = yield.amount(field, 1e-9, MOST);
@@ -231,9 +231,9 @@ final class SystemReading {
         return yields;
     }
 
-    private List<Herd.ManureShare> manure(Body body) {
+    private List<Herd.ManureShare> manure(Input body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
-        for (Body given : body.objects("manure", 20)) {
+        for (Input given : body.objects("manure", 20)) {
             String system =
                     given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
             Amount share = given.needAmount("share", 0, 1);
@@ -244,8 +244,8 @@ final class SystemReading {
         return shares;
     }
 
-    private static Optional<Herd.Cattle> cattle(Body body) {
-        int before = body.flaws().size();
+    private static Optional<Herd.Cattle> cattle(Input body) {
+        int before = body.faults().size();
         Amount weight = body.needAmount("weight_kg", 10, 2000);
         Amount mature = body.amount("mature_weight_kg", 10, 2000).orElse(weight);
         Amount gain = body.amount("gain_kg_per_day", 0, 5).orElse(Amount.ZERO);
@@ -261,7 +261,7 @@ final class SystemReading {
         Optional<Amount> conversion = body.amount("methane_conversion_percent", 0, 15);
         Optional<Amount> protein = body.amount("crude_protein_percent", 0, 40);
         body.close();
-        if (body.flaws().size() != before) {
+        if (body.faults().size() != before) {
             return Optional.empty();
         }
         HeadRecords animal = new HeadRecords(weight, mature, gain, milk, fat, pregnant, work, digestibility);

@@ -389,7 +389,7 @@ final class RequestDice {
                 value.forEach(part -> parts.add(part.asText()));
                 return String.join(",", parts);
             }
-            return value.isDouble() ? Parameters.plain(value.asDouble()) : value.asText();
+            return value.isDouble() ? Input.plain(value.asDouble()) : value.asText();
         }
 
         private String encoded(String text) {
