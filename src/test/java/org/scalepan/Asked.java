@@ -3,6 +3,7 @@ package org.scalepan;
 import java.util.Set;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -21,7 +22,7 @@ public final class Asked {
     private final Library library;
     private String indicator = "ghg";
     private FunctionalUnit per = FunctionalUnit.KG_PROTEIN;
-    private String boundary = "farm-gate";
+    private Boundary boundary = Boundary.FARM_GATE;
     private LandUseChange luc = LandUseChange.EXCLUDE;
     private String gwp = "ar6-100";
     private String region = "world";
@@ -51,7 +52,7 @@ public final class Asked {
     }
 
     public Asked at(String boundaryId) {
-        boundary = boundaryId;
+        boundary = Boundary.of(boundaryId).orElseThrow();
         return this;
     }
 

@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import java.util.List;
 import java.util.Set;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.LibraryLoad;
@@ -22,7 +23,7 @@ final class AllProducts {
         return new Ruler(
                 LIBRARY.indicators().get("ghg"),
                 FunctionalUnit.KG_PROTEIN,
-                "farm-gate",
+                Boundary.FARM_GATE,
                 LandUseChange.EXCLUDE,
                 LIBRARY.defaultWarmingSet(),
                 "world",

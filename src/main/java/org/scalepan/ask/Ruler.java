@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import java.util.Set;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.WarmingSet;
@@ -19,7 +20,7 @@ import org.scalepan.literature.PoolQuestion;
 public record Ruler(
         Indicator indicator,
         FunctionalUnit per,
-        String boundary,
+        Boundary boundary,
         LandUseChange luc,
         WarmingSet gwp,
         String region,
@@ -34,14 +35,14 @@ public record Ruler(
         excluded = Set.copyOf(excluded);
     }
 
-    /** The same ruler with another end of the account. */
-    public Ruler endingAt(String other) {
+    /** The same ruler with another system boundary. */
+    public Ruler endingAt(Boundary other) {
         return new Ruler(
                 indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
     }
 
-    /** The same ruler with another unit, end of the account and warming set. */
-    public Ruler on(FunctionalUnit otherPer, String otherBoundary, WarmingSet otherGwp) {
+    /** The same ruler with another unit, system boundary and warming set. */
+    public Ruler on(FunctionalUnit otherPer, Boundary otherBoundary, WarmingSet otherGwp) {
         return new Ruler(
                 indicator,
                 otherPer,

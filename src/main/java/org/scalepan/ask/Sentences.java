@@ -1,6 +1,9 @@
 package org.scalepan.ask;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
@@ -103,7 +106,7 @@ public final class Sentences {
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
     public String animalsOnly() {
-        boolean gases = ruler.boundary().equals("animal") && ruler.indicator().isWarming();
+        boolean gases = ruler.boundary() == Boundary.ANIMAL && ruler.indicator().isWarming();
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
@@ -133,16 +136,9 @@ public final class Sentences {
         return capital(indicator());
     }
 
-    /** Where the account ends, as it stands in a sentence: {@code up to the farm gate}. */
+    /** The system boundary, as it stands in a sentence: {@code up to the farm gate}. */
     public String boundary() {
-        boolean feed = ruler.indicator().id().startsWith("feed");
-        return switch (ruler.boundary()) {
-            case "animal" -> feed ? "fed to the growing animals" : "from the animals and their manure or frass only";
-            case "farm-gate" -> "up to the farm gate";
-            case "processing-gate" -> "up to the processing gate";
-            case "retail" -> "up to retail";
-            default -> ruler.boundary();
-        };
+        return ruler.boundary().words(ruler.indicator());
     }
 
     /** What else a warming figure hangs on: the warming set and whether land-use change is in. */

@@ -3,7 +3,12 @@ package org.scalepan.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.production.Obstacle;
+import org.scalepan.production.Scope;
 
 /**
  * What is asked of a programme that brings one food or feed where another was (M10), all defaults resolved.
@@ -38,24 +43,44 @@ public record SubstitutionQuestion(
         }
     }
 
+    /** The indicators that a programme can be asked about. */
+    public static final List<String> INDICATORS =
+            List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water", "water-footprint");
+
+    /** Those of a question that names none. */
+    public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
+
+    /**
+     * The boundaries that a programme can be asked about, narrowest first. A saving of gases of the animals alone is no saving of a
+     * product: feed, energy and housing would be left out.
+     *
+     * @param recorded whether a side is computed from records, which end at a gate
+     */
+    public static List<Boundary> boundaries(boolean recorded) {
+        return Stream.of(Boundary.values())
+                .filter(boundary -> boundary != Boundary.ANIMAL)
+                .filter(boundary -> !recorded || Scope.BOUNDARIES.contains(boundary))
+                .toList();
+    }
+
     /** Why nothing can be computed at all: a content that the equal basis needs and the library lacks, each named. */
-    public List<String> obstacles(Library library) {
-        List<String> obstacles = new ArrayList<>();
+    public List<Obstacle> obstacles(Library library) {
+        List<String> missing = new ArrayList<>();
         if (basis == EqualBasis.DIGESTIBLE_LYSINE
                 && animal.filter(FedAnimal.POULTRY::equals).isEmpty()) {
-            obstacles.add("this library has no lysine-digestibility in "
+            missing.add("this library has no lysine-digestibility in "
                     + animal.map(FedAnimal::id).orElse("people") + ": what it has was measured in poultry");
         }
-        if (supply(library) instanceof Supply.Missing missing) {
-            obstacles.add(missing.text() + unitHint());
+        if (supply(library) instanceof Supply.Missing lacking) {
+            missing.add(lacking.text() + unitHint());
         }
         for (Baseline.Part part : baseline.parts()) {
             Supply supply = Supply.of(library, part.side(), basis.counted(), basis, rulers.get(0));
-            if (supply instanceof Supply.Missing missing) {
-                obstacles.add(missing.text());
+            if (supply instanceof Supply.Missing lacking) {
+                missing.add(lacking.text());
             }
         }
-        return obstacles.stream().distinct().toList();
+        return missing.stream().distinct().map(text -> new Obstacle("on", text)).toList();
     }
 
     /** Whoever knows the protein of the product, say from its label, needs no factor for it. */
@@ -73,6 +98,6 @@ public record SubstitutionQuestion(
         if (supply(library) instanceof Supply.Known known) {
             return known;
         }
-        throw new IllegalArgumentException("the question has obstacles: " + String.join("; ", obstacles(library)));
+        throw new IllegalArgumentException("the question has obstacles: " + obstacles(library).stream().map(Obstacle::text).collect(Collectors.joining("; ")));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Evidence;
@@ -143,7 +144,7 @@ public final class Warnings {
         PoolQuestion question = quotes.get(0).evidence().question();
         List<String> products =
                 quotes.stream().map(quote -> quote.item().written()).distinct().toList();
-        if (question.boundary().equals("animal") && question.indicator().isWarming()) {
+        if (question.boundary() == Boundary.ANIMAL && question.indicator().isWarming()) {
             warnings.add(new Warning(
                     "animal-boundary",
                     "Gases of the animals and their manure or frass alone are not the footprint of a product: feed, energy,"

@@ -51,6 +51,11 @@ public record YearlyChange(
         }
     }
 
+    /** What is avoided for each of so many households, people or meals, in the indicator's own unit; empty without figures. */
+    public Optional<Summary> avoidedForEach(double number) {
+        return figures.map(found -> found.avoided().times(unit.holds() / number));
+    }
+
     /** Why there are no figures. */
     public Optional<String> missing() {
         List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
@@ -136,7 +141,7 @@ public record YearlyChange(
         return library.pairedRatios().stream()
                 .filter(ratio -> ratio.product().equals(product.product().id())
                         && ratio.indicator().equals(ruler.indicator().id())
-                        && ratio.boundary().equals(ruler.boundary())
+                        && ratio.boundary() == ruler.boundary()
                         && ratio.cited().check().isAtLeast(ruler.lowestGrade())
                         && ratio.printed().value().isPresent()
                         && baseline.stream()

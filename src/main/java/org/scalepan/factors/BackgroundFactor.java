@@ -11,7 +11,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * @param subject what it is about, such as {@code wheat-bran} or {@code diesel}
  * @param quantity what is given of it, such as {@code ghg} or {@code lower-heating-value}
  * @param per what the number is counted against, in the words of its table
- * @param boundary where the account ends, for factors that have a boundary
+ * @param boundary system boundary, for factors that have one
  * @param biogenic true for CO2 from biomass, which is shown and never counted
  * @param use {@code default} for the row that is taken unless a question says otherwise
  */
@@ -27,7 +27,7 @@ public record BackgroundFactor(
         Optional<String> gwp,
         Optional<String> luc,
         Optional<String> allocation,
-        Optional<String> boundary,
+        Optional<Boundary> boundary,
         boolean biogenic,
         String use,
         Cited cited,
@@ -46,7 +46,7 @@ public record BackgroundFactor(
                 row.optional("gwp"),
                 row.optional("luc"),
                 row.optional("allocation"),
-                row.optional("boundary"),
+                row.optional("boundary").flatMap(Boundary::of),
                 row.optional("biogenic").filter("yes"::equals).isPresent(),
                 row.optional("use").orElse("default"),
                 Cited.of(row),
@@ -55,7 +55,7 @@ public record BackgroundFactor(
 
     /** True when what trade and processing add is counted too, which a farm that feeds it does not cause. */
     public boolean endsAtRetail() {
-        return boundary.filter("retail"::equals).isPresent();
+        return boundary.filter(Boundary.RETAIL::equals).isPresent();
     }
 
     /** True for the row that is taken unless a question says otherwise. */

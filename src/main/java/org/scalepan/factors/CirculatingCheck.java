@@ -43,8 +43,7 @@ final class CirculatingCheck {
     }
 
     private boolean isKnown(ClaimBasis basis) {
-        return has("boundaries", basis.boundary())
-                && has("functional_units", basis.per())
+        return has("functional_units", basis.per())
                 && basis.reference()
                         .filter(product -> !has("products", product))
                         .isEmpty();

@@ -6,20 +6,21 @@ import java.util.Optional;
 /**
  * A basis on which a circulating claim is said to hold or to fail.
  *
- * @param boundary where the account ends
+ * @param boundary system boundary
  * @param per functional unit
  * @param reference the one reference it is said of, or empty for all of the claim
  */
-public record ClaimBasis(String boundary, String per, Optional<String> reference) {
+public record ClaimBasis(Boundary boundary, String per, Optional<String> reference) {
 
-    /** Reads {@code boundary:per} or {@code boundary:per:reference}; empty when it is written otherwise. */
+    /** Reads {@code boundary:per} or {@code boundary:per:reference}; empty when it is written otherwise or names no boundary. */
     static Optional<ClaimBasis> of(String written) {
         List<String> parts = List.of(written.split(":", -1));
         if (parts.size() < 2 || parts.size() > 3 || parts.stream().anyMatch(String::isBlank)) {
             return Optional.empty();
         }
-        return Optional.of(new ClaimBasis(
-                parts.get(0), parts.get(1), parts.size() == 3 ? Optional.of(parts.get(2)) : Optional.empty()));
+        return Boundary.of(parts.get(0))
+                .map(boundary -> new ClaimBasis(
+                        boundary, parts.get(1), parts.size() == 3 ? Optional.of(parts.get(2)) : Optional.empty()));
     }
 
     /** True when the basis is said of a reference. */
@@ -29,6 +30,6 @@ public record ClaimBasis(String boundary, String per, Optional<String> reference
 
     @Override
     public String toString() {
-        return boundary + ":" + per + reference.map(id -> ":" + id).orElse("");
+        return boundary.id() + ":" + per + reference.map(id -> ":" + id).orElse("");
     }
 }

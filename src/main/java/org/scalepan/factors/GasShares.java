@@ -15,7 +15,7 @@ import java.util.Optional;
 public record GasShares(
         String id,
         String product,
-        String boundary,
+        Boundary boundary,
         String gwp,
         Map<Gas, Double> known,
         Cited cited,
@@ -36,7 +36,7 @@ public record GasShares(
         return new GasShares(
                 row.text("id"),
                 row.text("product"),
-                row.text("boundary"),
+                Boundary.of(row, "boundary"),
                 row.text("gwp"),
                 known,
                 Cited.of(row),

@@ -8,13 +8,13 @@ package org.scalepan.factors;
  * @param defaultPer the functional unit of a question that names none
  */
 public record Indicator(
-        String id, String name, String unit, String defaultBoundary, String defaultPer, String description) {
+        String id, String name, String unit, Boundary defaultBoundary, String defaultPer, String description) {
     static Indicator of(Row row) {
         return new Indicator(
                 row.text("id"),
                 row.text("name"),
                 row.text("unit"),
-                row.text("default_boundary"),
+                Boundary.of(row, "default_boundary"),
                 row.text("default_per"),
                 row.text("description"));
     }
@@ -22,5 +22,10 @@ public record Indicator(
     /** True for the indicator that depends on a warming set and on land-use change. */
     public boolean isWarming() {
         return id.equals("ghg");
+    }
+
+    /** True for the feed that the animals eat, as fed or as dry matter: counted at the animal, whichever boundary is asked. */
+    public boolean isFeed() {
+        return id.startsWith("feed");
     }
 }

@@ -28,6 +28,15 @@ public record Product(
         aliases = List.copyOf(aliases);
     }
 
+    public boolean isInsect() {
+        return group.equals("insect");
+    }
+
+    /** True for what animals are fed and people do not eat, such as fishmeal. */
+    public boolean isFeed() {
+        return group.equals("feed");
+    }
+
     static Product of(Row row) {
         return new Product(
                 row.text("id"),

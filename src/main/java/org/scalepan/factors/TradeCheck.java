@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -69,6 +70,7 @@ final class TradeCheck {
         yields();
         new FoodCheck(tables, faults).run();
         new CirculatingCheck(tables, faults).run();
+        boundaries();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -181,6 +183,31 @@ final class TradeCheck {
                         "unit \"" + row.text("unit") + "\" of indicator " + row.text("indicator"),
                         "it must be " + unit + "; convert the value"));
             }
+        }
+    }
+
+    /** What a boundary includes is written in the service: the table can neither add one, leave one out nor change their order. */
+    private void boundaries() {
+        for (Row row : rows("boundaries", "id", "rank")) {
+            Optional<Boundary> boundary = Boundary.of(row.text("id"));
+            if (boundary.isEmpty()) {
+                faults.add(row.fault(
+                        "id",
+                        "unknown boundary \"" + row.text("id") + "\"",
+                        "it must be one of " + String.join(", ", Boundary.ids())));
+            } else if (row.integer("rank").orElse(0) != boundary.get().ordinal() + 1) {
+                faults.add(row.fault(
+                        "rank",
+                        "rank " + row.text("rank") + " of " + row.text("id"),
+                        "it must be " + (boundary.get().ordinal() + 1) + ": the narrowest boundary has rank 1"));
+            }
+        }
+        if (complete("boundaries", "id")) {
+            Boundary.ids().stream()
+                    .filter(id -> rows("boundaries").stream()
+                            .noneMatch(row -> row.text("id").equals(id)))
+                    .forEach(id ->
+                            faults.add(new Fault("boundaries.csv", 1, 1, "no row for boundary " + id, "add the row")));
         }
     }
 

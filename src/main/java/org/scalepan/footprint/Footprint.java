@@ -1,6 +1,7 @@
 package org.scalepan.footprint;
 
 import java.util.Optional;
+import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
@@ -15,7 +16,7 @@ public final class Footprint {
     private final String indicator;
     private final String unit;
     private final FunctionalUnit per;
-    private final String boundary;
+    private final Boundary boundary;
     private final Optional<String> warmingSet;
     private final double[] draws;
     private final boolean positive;
@@ -24,7 +25,7 @@ public final class Footprint {
      * @param indicator indicator id, for instance {@code ghg}
      * @param unit the indicator's unit
      * @param per functional unit of every draw
-     * @param boundary boundary id
+     * @param boundary system boundary of every draw
      * @param warmingSet warming set of a {@code ghg} footprint
      * @param draws values in {@code unit} per {@code per}; not copied, the caller gives them away
      */
@@ -32,7 +33,7 @@ public final class Footprint {
             String indicator,
             String unit,
             FunctionalUnit per,
-            String boundary,
+            Boundary boundary,
             Optional<String> warmingSet,
             double[] draws) {
         this.indicator = indicator;
@@ -56,7 +57,7 @@ public final class Footprint {
         return per;
     }
 
-    public String boundary() {
+    public Boundary boundary() {
         return boundary;
     }
 

@@ -34,6 +34,16 @@ public sealed interface Evidence {
             return studies.stream().flatMap(study -> study.findings().stream());
         }
 
+        /** The weight of each study in the pool: all weigh the same, however many numbers they print (M3). */
+        public double weight() {
+            return 1.0 / studies.size();
+        }
+
+        /** The weight of each finding of a study: they share the weight of the study equally. */
+        public double weightOfFinding(Study study) {
+            return weight() / study.findings().size();
+        }
+
         /**
          * The footprint: an equal-weight mixture over the studies, and within a study over its findings (M3). The choice of
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
@@ -83,7 +93,7 @@ public sealed interface Evidence {
             List<Place> places = new ArrayList<>();
             double before = 0;
             for (Study study : studies) {
-                double weight = 1.0 / studies.size() / study.findings().size();
+                double weight = weightOfFinding(study);
                 for (Harmonised finding : study.findings()) {
                     places.add(new Place(finding, weight, before + weight / 2));
                     before += weight;

@@ -136,7 +136,7 @@ public record PairedStudy(
     private static boolean mayServe(Library library, PairedRatio ratio, PoolQuestion question) {
         String source = ratio.cited().source();
         return ratio.indicator().equals(question.indicator().id())
-                && ratio.boundary().equals(question.boundary())
+                && ratio.boundary() == question.boundary()
                 && sameUnit(ratio.per(), question.per())
                 && !(question.per().countsProtein() && question.protein() == ProteinBasis.CORRECTED)
                 && sameMetric(library, ratio, question)

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -163,7 +164,7 @@ public final class Pool {
                 question,
                 "no " + question.indicator().id() + " result of "
                         + question.product().name() + " (" + question.form()
-                        + ") can be put on this ruler, " + question.boundary() + " per "
+                        + ") can be put on this ruler, " + question.boundary().id() + " per "
                         + question.per().words() + ": "
                         + why(),
                 unused);
@@ -181,12 +182,13 @@ public final class Pool {
         List<String> reasons = new ArrayList<>();
         String elsewhere = joined(sameForm.stream()
                 .map(item -> item.result().boundary())
-                .filter(boundary -> !boundary.equals(question.boundary())));
+                .filter(boundary -> boundary != question.boundary())
+                .map(Boundary::id));
         if (!elsewhere.isEmpty()) {
             reasons.add("results end at " + elsewhere + ", and no published stage split leads from there");
         }
         sameForm.stream()
-                .filter(item -> item.result().boundary().equals(question.boundary()))
+                .filter(item -> item.result().boundary() == question.boundary())
                 .map(Unused::reason)
                 .distinct()
                 .limit(2)

@@ -2,6 +2,7 @@ package org.scalepan.literature;
 
 import java.util.Optional;
 import java.util.Set;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Product;
@@ -22,7 +23,7 @@ public record PoolQuestion(
         String form,
         Indicator indicator,
         FunctionalUnit per,
-        String boundary,
+        Boundary boundary,
         LandUseChange luc,
         WarmingSet gwp,
         String region,

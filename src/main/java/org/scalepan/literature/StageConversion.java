@@ -3,6 +3,7 @@ package org.scalepan.literature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.StageSplit;
@@ -15,8 +16,6 @@ import org.scalepan.factors.StageSplit;
 final class StageConversion {
     private static final String LUC = "luc";
     private static final String POST_FARM = "post-farm";
-    private static final String RETAIL = "retail";
-    private static final String FARM_GATE = "farm-gate";
     private static final String NOT_STATED = "not-stated";
 
     private final Library library;
@@ -29,11 +28,11 @@ final class StageConversion {
 
     /** Adds the step and its notes, or says why there is none. */
     Optional<String> convert(PublishedResult result, List<Step> steps, List<Note> notes) {
-        boolean toFarm = result.boundary().equals(RETAIL) && question.boundary().equals(FARM_GATE);
+        boolean toFarm = result.boundary() == Boundary.RETAIL && question.boundary() == Boundary.FARM_GATE;
         List<StageSplit> splits = splits(result);
-        if (!result.boundary().equals(question.boundary()) && (!toFarm || splits.isEmpty())) {
-            return Optional.of(
-                    "its boundary is " + result.boundary() + ", and " + noSplit(result) + " " + question.boundary());
+        if (result.boundary() != question.boundary() && (!toFarm || splits.isEmpty())) {
+            return Optional.of("its boundary is " + result.boundary().id() + ", and " + noSplit(result) + " "
+                    + question.boundary().id());
         }
         boolean lucInside = result.luc().equals(LandUseChange.INCLUDE.inResults());
         boolean lucOut = lucInside && question.luc() == LandUseChange.EXCLUDE && !splits.isEmpty();

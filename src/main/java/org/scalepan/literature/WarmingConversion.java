@@ -81,7 +81,7 @@ final class WarmingConversion {
         return library.gasShares().stream()
                 .filter(shares -> shares.cited().source().equals(result.cited().source())
                         && shares.product().equals(result.product())
-                        && shares.boundary().equals(result.boundary())
+                        && shares.boundary() == result.boundary()
                         && shares.cited().check().isAtLeast(question.lowestGrade()))
                 .min(Comparator.comparing(shares -> !shares.gwp().equals(printed.id())));
     }

@@ -1,6 +1,7 @@
 package org.scalepan.production;
 
 import java.util.Locale;
+import org.scalepan.factors.Boundary;
 
 /** Where on a farm a burden arises. Insect farms and herds have the same stages. */
 public enum Stage {
@@ -26,8 +27,12 @@ public enum Stage {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** True for stages that belong to the boundary {@code animal}: the animals and their manure or frass only. */
-    public boolean isAnimal() {
-        return this == ANIMALS || this == MANURE;
+    /** The narrowest boundary that includes this stage. */
+    public Boundary boundary() {
+        return switch (this) {
+            case ANIMALS, MANURE -> Boundary.ANIMAL;
+            case PROCESSING -> Boundary.PROCESSING_GATE;
+            default -> Boundary.FARM_GATE;
+        };
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
@@ -94,6 +95,12 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
         double perUnit = perUnit().value();
         counted().forEach(flow -> flows.put(flow, central(flow) * perUnit));
         return flows;
+    }
+
+    /** The share that a part of the central value has of it; none where the whole is zero. */
+    public OptionalDouble shareOf(double part) {
+        double whole = central();
+        return whole == 0 ? OptionalDouble.empty() : OptionalDouble.of(part / whole);
     }
 
     /** First-order propagation of the factors' doubts. */

@@ -32,7 +32,7 @@ final class BreakEvenRoutes {
 
     private Answer breakEven(Request request) {
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         if (body.has("product")) {
             body.fault(
                     "product",
@@ -48,12 +48,10 @@ final class BreakEvenRoutes {
         Optional<Side> against = new SideReading(library, credit).one(body, "against", "against_system");
         OneRuler one = new OneRuler(library, body, true);
         Indicator indicator = one.indicator();
-        Parameters scalars = one.scalars();
-        Ruler ruler = one.ruler(scalars, indicator);
-        RulerReading reading = new RulerReading(library, scalars);
+        RulerReading reading = one.ruler();
+        Ruler ruler = reading.ruler(indicator);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, WORK_OF_FOOTPRINTS);
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
         BreakEven answer = BreakEven.of(
@@ -65,11 +63,11 @@ final class BreakEvenRoutes {
         question.put("against", against.get().written());
         question.put("indicator", indicator.id());
         question.put("credit", credit ? "yes" : "no");
-        question.putAll(scalars.resolved());
+        question.putAll(body.resolved());
         return Answer.of(Answer.JSON, new BreakEvenView(library, answer).json(question));
     }
 
-    private Optional<Entry> input(Body body, Optional<Notebook> notebook) {
+    private Optional<Entry> input(Input body, Optional<Notebook> notebook) {
         Optional<String> name = body.text("input");
         if (!body.has("input")) {
             body.fault("input", "input is missing: the entry of the records that is looked for", Entries.NAMES);
@@ -81,7 +79,7 @@ final class BreakEvenRoutes {
     }
 
     /** The entry of a name, which the records must have; a fault says which they have and why they have not this. */
-    static Optional<Entry> entry(Library library, Body body, String field, String name, Notebook notebook) {
+    static Optional<Entry> entry(Library library, Input body, String field, String name, Notebook notebook) {
         Map<String, Entry> entries = Entries.of(library, notebook);
         Entry entry = entries.get(name);
         if (entry == null) {

@@ -154,9 +154,8 @@ final class BriefDocument {
                 check.paired().stream()
                         .filter(one ->
                                 one.ruler().per() == check.question().ruler().per()
-                                        && one.ruler()
-                                                .boundary()
-                                                .equals(check.question().ruler().boundary()))
+                                        && one.ruler().boundary()
+                                                == check.question().ruler().boundary())
                         .map(one -> one.band() + " (" + Sentences.study(one.study()) + ")")
                         .toList());
     }

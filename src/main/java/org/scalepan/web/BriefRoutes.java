@@ -43,7 +43,7 @@ final class BriefRoutes {
     }
 
     private Answer published(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         ProductReading products = new ProductReading(library, parameters);
         List<Side> sides = new ArrayList<>();
@@ -58,35 +58,25 @@ final class BriefRoutes {
     private Answer recorded(Request request) {
         Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         SideReading reading = new SideReading(library, SideReading.credit(body));
         List<Side> sides = new ArrayList<>();
         reading.one(body, "product", "system").ifPresent(sides::add);
-        beside(body).forEach(item -> sides.add(new Side.Published(item)));
+        new ProductReading(library, body)
+                .any("products", Brief.MOST_PRODUCTS - 1)
+                .forEach(item -> sides.add(new Side.Published(item)));
         Optional<Side> against = reading.one(body, "against", "against_system");
-        Parameters scalars = BodyScalars.of(body, library.ids("boundaries"), OWN.toArray(String[]::new));
-        Optional<Asked> asked = body.flaws().isEmpty() ? asked(scalars, sides, against) : Optional.empty();
-        BodyScalars.returnFaults(scalars, body);
+        new RulerReading(library, body).inBody(OWN.toArray(String[]::new));
+        Optional<Asked> asked = body.faults().isEmpty() ? asked(body, sides, against) : Optional.empty();
         body.close();
         body.refuseIfWrong();
         return answer(asked.orElseThrow(), format, Optional.empty());
     }
 
-    private List<ProductForm> beside(Body body) {
-        List<String> names = body.texts("products", Brief.MOST_PRODUCTS - 1);
-        if (names.isEmpty()) {
-            return List.of();
-        }
-        Parameters parameters = new Parameters(java.util.Map.of("products", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", Brief.MOST_PRODUCTS - 1);
-        parameters.errors().forEach(body::unknownScalar);
-        return products;
-    }
-
     /** A question with what it takes, and how the page is wanted. */
     private record Asked(Brief.Question question, ClaimPlan plan, BriefDocument.Style style, LocalDate accessed) {}
 
-    private Optional<Asked> asked(Parameters parameters, List<Side> sides, Optional<Side> against) {
+    private Optional<Asked> asked(Input parameters, List<Side> sides, Optional<Side> against) {
         double times = parameters.number("times_less", 1e-9, MOST_TIMES, 1);
         BriefDocument.Style style = parameters.oneOf(
                 "style",
@@ -102,7 +92,7 @@ final class BriefRoutes {
         RulerReading reading = new RulerReading(library, parameters);
         Ruler ruler = reading.ruler(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
-        if (sides.isEmpty() || against.isEmpty() || !parameters.errors().isEmpty()) {
+        if (sides.isEmpty() || against.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
         Brief.Question question =
@@ -120,7 +110,7 @@ final class BriefRoutes {
     }
 
     /** The day told as that of access: today where none is given. It becomes part of the question, so that a page comes back as it was. */
-    private LocalDate accessed(Parameters parameters) {
+    private LocalDate accessed(Input parameters) {
         LocalDate today = LocalDate.now(clock);
         Optional<String> given = parameters.raw("accessed");
         LocalDate day = today;

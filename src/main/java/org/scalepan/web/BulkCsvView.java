@@ -86,7 +86,7 @@ final class BulkCsvView implements BulkView {
         line.text(row.inventory().name());
         line.text(row.inventory().output().product().id());
         line.text(row.inventory().output().form());
-        line.text(row.quotes().get(0).scope().boundary());
+        line.text(row.quotes().get(0).scope().boundary().id());
         line.text(row.status());
         List<String> missing = new ArrayList<>();
         for (SystemQuote quote : row.quotes()) {

@@ -88,7 +88,7 @@ final class BulkJsonView implements BulkView {
         ObjectNode node = Json.object();
         node.put("indicator", scope.indicator().id());
         node.put("per", scope.per().id());
-        node.put("boundary", scope.boundary());
+        node.put("boundary", scope.boundary().id());
         if (scope.indicator().isWarming()) {
             node.put("gwp", scope.gwp().id());
         }

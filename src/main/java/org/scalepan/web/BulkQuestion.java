@@ -25,11 +25,11 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
     }
 
     /** Answers one row from the library. */
-    BulkRow answer(long number, JsonNode records, Body.Entering entering) {
-        Body body = Body.of(records, entering);
+    BulkRow answer(long number, JsonNode records, Input.Entering entering) {
+        Input body = Input.body(records, entering);
         Optional<Inventory> inventory = new SystemReading(library).read(body);
-        if (inventory.isEmpty() || !body.flaws().isEmpty()) {
-            return new BulkRow.Wrong(number, name(records), body.flaws());
+        if (inventory.isEmpty() || !body.faults().isEmpty()) {
+            return new BulkRow.Wrong(number, name(records), body.faults());
         }
         List<SystemQuote> quotes = rulers.stream()
                 .map(ruler -> drawn
@@ -45,7 +45,7 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
     }
 
     /** A table's row; faults name its columns. */
-    BulkRow answer(long number, FlatRow row, Body.Entering entering) {
+    BulkRow answer(long number, FlatRow row, Input.Entering entering) {
         BulkRow answer = row.flaws().isEmpty()
                 ? answer(number, row.records(), entering)
                 : new BulkRow.Wrong(number, name(row.records()), row.flaws());

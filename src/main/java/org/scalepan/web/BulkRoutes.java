@@ -13,7 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.production.Scope;
 
 /**
  * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
@@ -50,7 +52,7 @@ final class BulkRoutes {
     }
 
     private Answer footprints(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         BulkQuestion question = question(parameters);
         Csv.Style style = Csv.Style.read(parameters);
         parameters.refuseIfWrong();
@@ -80,23 +82,16 @@ final class BulkRoutes {
         }
     }
 
-    BulkQuestion question(Parameters parameters) {
+    BulkQuestion question(Input parameters) {
         List<String> indicators = parameters.someOf(
-                "indicators",
-                FootprintRoutes.INDICATORS,
-                FootprintRoutes.USUAL_INDICATORS,
-                FootprintRoutes.INDICATORS.size());
-        parameters.oneOf("boundary", FootprintRoutes.BOUNDARIES, "farm-gate");
+                "indicators", Scope.INDICATORS, FootprintRoutes.USUAL_INDICATORS, Scope.INDICATORS.size());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
-        RulerReading reading = new RulerReading(library, parameters);
+        RulerReading reading = RulerReading.ofRecords(library, parameters);
         List<Ruler> rulers = new ArrayList<>();
         for (String id : indicators) {
-            Ruler ruler = reading.ruler(
-                    java.util.Objects.requireNonNull(library.indicators().get(id)));
-            // Published water is usually told at the shop; records end at the gate.
-            boolean beyondRecords = !FootprintRoutes.BOUNDARIES.contains(ruler.boundary());
-            rulers.add(beyondRecords ? ruler.endingAt(FootprintRoutes.FARM_GATE) : ruler);
+            rulers.add(reading.ruler(
+                    java.util.Objects.requireNonNull(library.indicators().get(id))));
         }
         boolean drawn = parameters.raw("draws").isPresent();
         long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);

@@ -32,12 +32,12 @@ final class CautionRoutes {
     }
 
     /** The market asked for, if any. */
-    static Optional<String> market(Library library, Parameters parameters) {
+    static Optional<String> market(Library library, Input parameters) {
         return parameters.raw("market").map(id -> parameters.oneOf("market", library.ids("markets"), id));
     }
 
     private Answer cautions(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         Optional<Product> product = parameters.raw("product").isEmpty()

@@ -60,7 +60,7 @@ final class CellRoutes {
     }
 
     private Answer value(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Asked asked = read(request, VALUE_STATS);
         Optional<ProductForm> product = product(request, "product");
         parameters.refuseIfWrong();
@@ -88,7 +88,7 @@ final class CellRoutes {
     }
 
     private Answer ratio(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Asked asked = read(request, RATIO_STATS);
         Optional<ProductForm> product = product(request, "product");
         Optional<ProductForm> reference = product(request, "reference");
@@ -122,9 +122,9 @@ final class CellRoutes {
     private record Asked(Ruler ruler, Sampling sampling, String stat) {}
 
     private Asked read(Request request, List<String> stats) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         checkOnError(parameters);
-        String id = Parameters.asListed(
+        String id = Input.asListed(
                 request.variable("indicator"), library.indicators().keySet());
         if (!library.indicators().containsKey(id)) {
             parameters.unknown("indicator", id, library.indicators().keySet());
@@ -138,7 +138,7 @@ final class CellRoutes {
     }
 
     /** Whoever mistypes it would otherwise learn so only from an empty cell on the day that something is refused. */
-    static void checkOnError(Parameters parameters) {
+    static void checkOnError(Input parameters) {
         parameters
                 .raw(ON_ERROR)
                 .filter(value -> !value.equals("200"))
@@ -155,8 +155,8 @@ final class CellRoutes {
     }
 
     /** What the path names is not there. */
-    private static Refused notFound(Parameters parameters) {
-        Problem.Flaw last = parameters.errors().get(parameters.errors().size() - 1);
+    private static Refused notFound(Input parameters) {
+        Problem.Flaw last = parameters.faults().get(parameters.faults().size() - 1);
         return new Refused(Problem.notFound(last.message(), List.of(last)));
     }
 

@@ -79,7 +79,7 @@ final class ClaimJson {
         ArrayNode half = node.putArray("half_measured");
         check.halfMeasured()
                 .forEach(one -> half.addObject()
-                        .put("boundary", one.boundary())
+                        .put("boundary", one.boundary().id())
                         .put("measured", one.measured())
                         .put("not_measured", one.unmeasured()));
         ArrayNode paired = node.putArray("paired");
@@ -92,7 +92,7 @@ final class ClaimJson {
 
     private static void basis(ObjectNode node, Ruler ruler) {
         node.put("per", ruler.per().id());
-        node.put("boundary", ruler.boundary());
+        node.put("boundary", ruler.boundary().id());
         if (ruler.indicator().isWarming()) {
             node.put("gwp", ruler.gwp().id());
         }
@@ -142,7 +142,7 @@ final class ClaimJson {
         ObjectNode node = Json.object();
         node.put("study", one.study().study());
         node.put("per", one.ruler().per().id());
-        node.put("boundary", one.ruler().boundary());
+        node.put("boundary", one.ruler().boundary().id());
         node.put("times_less", Numbers.rounded(one.study().central()));
         one.low().ifPresent(low -> node.put("low", Numbers.rounded(low)));
         one.high().ifPresent(high -> node.put("high", Numbers.rounded(high)));

@@ -31,9 +31,9 @@ final class ClaimReading {
     private static final double MOST_PERCENT = 99.9999999;
 
     private final Library library;
-    private final Parameters parameters;
+    private final Input parameters;
 
-    ClaimReading(Library library, Parameters parameters) {
+    ClaimReading(Library library, Input parameters) {
         this.library = library;
         this.parameters = parameters;
     }
@@ -108,13 +108,13 @@ final class ClaimReading {
                             + (given.isEmpty() ? ", or a sentence as text" : ""));
             return Optional.empty();
         }
-        int before = parameters.errors().size();
+        int before = parameters.faults().size();
         Claimed claimed = switch (given.get(0)) {
             case "times_less" -> new Claimed.TimesLess(parameters.number("times_less", 1e-9, MOST_TIMES, 1));
             case "percent_less" -> new Claimed.PercentLess(parameters.number("percent_less", 1e-9, MOST_PERCENT, 50));
             default -> new Claimed.None();
         };
-        return parameters.errors().size() == before ? Optional.of(claimed) : Optional.empty();
+        return parameters.faults().size() == before ? Optional.of(claimed) : Optional.empty();
     }
 
     /** The whole question, ready to be checked; empty after a fault. */
@@ -125,7 +125,7 @@ final class ClaimReading {
         boolean whole = subject.isPresent()
                 && claimed.isPresent()
                 && (reference.isPresent() || claimed.get().times().isEmpty());
-        if (!whole || !parameters.errors().isEmpty()) {
+        if (!whole || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
         ClaimPlan plan =

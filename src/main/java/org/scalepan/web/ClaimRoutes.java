@@ -31,7 +31,7 @@ final class ClaimRoutes {
     }
 
     private Answer published(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         ClaimReading reading = new ClaimReading(library, parameters);
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
@@ -50,13 +50,13 @@ final class ClaimRoutes {
     private Answer recorded(Request request) {
         Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         Optional<String> text = body.text("text");
         boolean ownProduct = body.has("product") || body.has("system");
         boolean ownReference = body.has("reference") || body.has("reference_system");
         SideReading sides = new SideReading(library, SideReading.credit(body));
-        Parameters scalars = BodyScalars.of(body, library.ids("boundaries"), ClaimReading.CLAIM);
-        ClaimReading reading = new ClaimReading(library, scalars);
+        new RulerReading(library, body).inBody(ClaimReading.CLAIM);
+        ClaimReading reading = new ClaimReading(library, body);
         List<String> own = new ArrayList<>();
         if (ownProduct) {
             own.add(ClaimReading.PRODUCT);
@@ -71,21 +71,20 @@ final class ClaimRoutes {
         if (ownProduct || !unread) {
             subject = ownProduct || sentence.isEmpty() ? subject(body, sides) : reading.subject();
         }
-        boolean none = scalars.raw("none").isPresent();
+        boolean none = body.raw("none").isPresent();
         if (ownReference || (!unread && !none && sentence.isEmpty())) {
             reference = sides.one(body, "reference", "reference_system");
         } else if (!unread && sentence.isPresent()) {
             reference = reading.reference();
         }
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
-        scalars.resolved().forEach(resolved::putIfAbsent);
+        body.resolved().forEach(resolved::putIfAbsent);
         return format == Format.MARKDOWN
                 ? MarkdownRenderer.answer(new ClaimDocument(checks).document(Optional.empty()))
                 : json(checks, sentence, resolved, Optional.empty());
@@ -96,7 +95,7 @@ final class ClaimRoutes {
         return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
     }
 
-    private Optional<Subject> subject(Body body, SideReading sides) {
+    private Optional<Subject> subject(Input body, SideReading sides) {
         if (!body.has("system")
                 && body.text("product").filter(Subject.INSECTS::equals).isPresent()) {
             return Optional.of(Subject.insects(library));

@@ -72,7 +72,7 @@ final class ComparisonCsv {
                 .text(comparison.question().ruler().indicator().id())
                 .text(comparison.question().ruler().indicator().unit())
                 .text(comparison.question().ruler().per().id())
-                .text(comparison.question().ruler().boundary())
+                .text(comparison.question().ruler().boundary().id())
                 .text(
                         comparison.question().ruler().indicator().isWarming()
                                 ? comparison.question().ruler().gwp().id()

@@ -28,7 +28,7 @@ final class ComparisonRoutes {
     }
 
     private Answer comparison(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         ProductReading products = new ProductReading(library, parameters);

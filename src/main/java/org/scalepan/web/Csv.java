@@ -16,7 +16,7 @@ import org.scalepan.sheet.FormulaGuard;
  * apostrophe; a number never is.
  */
 final class Csv {
-    static final Set<String> PARAMETERS = Parameters.names("delim", "decimal", "bom");
+    static final List<String> PARAMETERS = List.of("delim", "decimal", "bom");
 
     private final Style style;
     private final Writer out;
@@ -24,7 +24,7 @@ final class Csv {
 
     /** Field separator, decimal sign, and whether a byte-order mark leads (for Excel opening a downloaded file). */
     record Style(char delimiter, char decimal, boolean byteOrderMark) {
-        static Style read(Parameters parameters) {
+        static Style read(Input parameters) {
             String delimiter = parameters.raw("delim").orElse(",");
             String decimal = parameters.raw("decimal").orElse(".");
             if (!Set.of(",", ";", "tab", "|").contains(delimiter)) {
@@ -101,7 +101,7 @@ final class Csv {
 
         /** A published number: every digit of it. */
         Line published(double value) {
-            cells.add(Parameters.plain(value).replace('.', style.decimal()));
+            cells.add(Input.plain(value).replace('.', style.decimal()));
             return this;
         }
 

@@ -19,7 +19,7 @@ final class CsvPattern {
         StringBuilder cells = new StringBuilder();
         put(cells, style, system.product());
         put(cells, style, system.form());
-        put(cells, style, system.indicated().get(0).scope().boundary());
+        put(cells, style, system.indicated().get(0).scope().boundary().id());
         put(cells, style, BulkRow.status(system));
         for (Indicated indicated : system.indicated()) {
             if (indicated.missing().isPresent()) {

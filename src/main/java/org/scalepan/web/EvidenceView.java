@@ -23,15 +23,14 @@ final class EvidenceView {
 
     static ArrayNode studies(Evidence.Some evidence) {
         ArrayNode array = Json.array();
-        double weight = 1.0 / evidence.studies().size();
         for (Study study : evidence.studies()) {
             ObjectNode node = array.addObject();
             node.put("study", study.id());
-            node.put("weight", Numbers.rounded(weight));
+            node.put("weight", Numbers.rounded(evidence.weight()));
             ArrayNode findings = node.putArray("findings");
             study.findings()
                     .forEach(finding -> findings.add(
-                            finding(finding, weight / study.findings().size())));
+                            finding(finding, evidence.weightOfFinding(study))));
         }
         return array;
     }
@@ -64,7 +63,7 @@ final class EvidenceView {
         RowView.printed(node, result);
         node.put("basis", result.publishedBasis());
         node.put("read_as_per", result.per());
-        node.put("boundary", result.boundary());
+        node.put("boundary", result.boundary().id());
         node.put("luc", result.luc());
         Json.put(node, "gwp", result.gwp());
         return node;

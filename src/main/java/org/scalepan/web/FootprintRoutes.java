@@ -5,19 +5,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemAnswer;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.Scope;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 final class FootprintRoutes {
-    static final String FARM_GATE = "farm-gate";
-    static final List<String> BOUNDARIES = List.of("animal", FARM_GATE, "processing-gate");
-    static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
     static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
 
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.XLSX);
@@ -36,7 +37,7 @@ final class FootprintRoutes {
     private Answer footprint(Request request) {
         Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         SystemReading systems = new SystemReading(library);
         Optional<Inventory> system = body.object("system").flatMap(systems::read);
         if (!body.has("system")) {
@@ -47,18 +48,15 @@ final class FootprintRoutes {
         body.object("compare").ifPresent(compare -> {
             compare.objects("systems", Limits.SYSTEMS)
                     .forEach(other -> systems.read(other).ifPresent(others::add));
-            products.addAll(products(compare));
+            products.addAll(new ProductReading(library, compare).any("products", Limits.PRODUCTS));
             compare.close();
         });
         boolean credit = SideReading.credit(body);
         List<String> indicators = indicators(body);
-        // What ends at a shop has no records; the other questions may end there.
-        Parameters scalars = BodyScalars.of(body, BOUNDARIES);
-        List<Ruler> rulers = rulers(scalars, indicators);
-        RulerReading reading = new RulerReading(library, scalars);
+        RulerReading reading = RulerReading.ofRecords(library, body).inBody();
+        List<Ruler> rulers = rulers(body, reading, indicators);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
@@ -67,52 +65,34 @@ final class FootprintRoutes {
         question.put("indicators", indicators);
         question.put("products", products.stream().map(ProductForm::written).toList());
         question.put("credit", credit ? "yes" : "no");
-        question.putAll(scalars.resolved());
+        question.putAll(body.resolved());
         ObjectNode tree = new FootprintView(library, answer).tree(question);
         return format == Format.XLSX
                 ? WorkbookView.of(tree, "scalepan-footprint.xlsx")
                 : Answer.of(Answer.JSON, Json.write(tree));
     }
 
-    private List<ProductForm> products(Body compare) {
-        List<String> names = compare.texts("products", Limits.PRODUCTS);
-        if (names.isEmpty()) {
-            return List.of();
-        }
-        Parameters parameters = new Parameters(Map.of("products", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
-        parameters.errors().forEach(compare::unknownScalar);
-        return products;
-    }
-
-    private static List<String> indicators(Body body) {
-        List<String> asked = body.texts("indicators", INDICATORS.size());
+    private static List<String> indicators(Input body) {
+        List<String> asked = body.texts("indicators", Scope.INDICATORS.size());
         asked.stream()
-                .filter(name -> !INDICATORS.contains(name))
-                .forEach(name -> body.unknown(
-                        "indicators", name, INDICATORS, org.scalepan.factors.Nearest.to(name, INDICATORS, 2)));
+                .filter(name -> !Scope.INDICATORS.contains(name))
+                .forEach(name ->
+                        body.unknown("indicators", name, Scope.INDICATORS, Nearest.to(name, Scope.INDICATORS, 2)));
         List<String> known =
-                asked.stream().filter(INDICATORS::contains).distinct().toList();
+                asked.stream().filter(Scope.INDICATORS::contains).distinct().toList();
         return known.isEmpty() ? USUAL_INDICATORS : known;
     }
 
-    private List<Ruler> rulers(Parameters scalars, List<String> indicators) {
-        List<Ruler> rulers = new ArrayList<>();
-        for (String id : indicators) {
-            var indicator =
-                    java.util.Objects.requireNonNull(library.indicators().get(id));
-            Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
-            boolean beyondRecords = !BOUNDARIES.contains(ruler.boundary());
-            if (beyondRecords) {
-                scalars.resolve("boundary", FARM_GATE);
-            }
-            // Published water is usually told at the shop; records end at the gate, and the answer must say so.
-            rulers.add(beyondRecords ? ruler.endingAt(FARM_GATE) : ruler);
+    private List<Ruler> rulers(Input body, RulerReading reading, List<String> indicators) {
+        List<Ruler> rulers = indicators.stream()
+                .map(id -> reading.ruler(Objects.requireNonNull(library.indicators().get(id))))
+                .toList();
+        // The usual unit and boundary are those of an indicator: of several there is not one.
+        if (rulers.size() > 1 && body.raw("per").isEmpty()) {
+            body.unresolve("per");
         }
-        if (rulers.size() > 1) {
-            List.of("per", "boundary").stream()
-                    .filter(name -> scalars.raw(name).isEmpty())
-                    .forEach(scalars::unresolve);
+        if (rulers.size() > 1 && !body.has("boundary")) {
+            body.unresolve("boundary");
         }
         return rulers;
     }

@@ -91,7 +91,7 @@ final class FootprintView {
         ObjectNode node = Json.object();
         node.put("indicator", quote.scope().indicator().id());
         node.put("per", quote.scope().per().id());
-        node.put("boundary", quote.scope().boundary());
+        node.put("boundary", quote.scope().boundary().id());
         if (quote.scope().indicator().isWarming()) {
             node.put("gwp", quote.scope().gwp().id());
         }
@@ -110,13 +110,12 @@ final class FootprintView {
     }
 
     private static void parts(ObjectNode node, SystemFootprint system) {
-        double whole = system.central();
         ArrayNode stages = node.putArray("by_stage");
         for (Map.Entry<Stage, Double> stage : system.byStage().entrySet()) {
             ObjectNode one = stages.addObject();
             one.put("stage", stage.getKey().id());
             one.put("value", Numbers.rounded(stage.getValue()));
-            share(one, stage.getValue(), whole);
+            share(one, system, stage.getValue());
         }
         if (system.scope().indicator().isWarming()) {
             ArrayNode gases = node.putArray("by_gas");
@@ -124,7 +123,7 @@ final class FootprintView {
                 ObjectNode one = gases.addObject();
                 one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-parted"));
                 one.put("value", Numbers.rounded(gas.getValue()));
-                share(one, gas.getValue(), whole);
+                share(one, system, gas.getValue());
             }
         }
         ArrayNode lines = node.putArray("lines");
@@ -148,10 +147,8 @@ final class FootprintView {
         }
     }
 
-    private static void share(ObjectNode node, double part, double whole) {
-        if (whole != 0) {
-            node.put("share", Numbers.rounded(part / whole));
-        }
+    private static void share(ObjectNode node, SystemFootprint system, double part) {
+        system.shareOf(part).ifPresent(share -> node.put("share", Numbers.rounded(share)));
     }
 
     private static void versus(ObjectNode node, Optional<Versus> versus) {

@@ -37,7 +37,7 @@ enum Format {
         return mediaType;
     }
 
-    static Format choose(Parameters parameters, String accept, List<Format> offered) {
+    static Format choose(Input parameters, String accept, List<Format> offered) {
         Optional<String> asked = parameters.raw("format");
         if (asked.isPresent()) {
             List<String> ids = offered.stream().map(Format::id).toList();

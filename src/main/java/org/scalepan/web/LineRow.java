@@ -107,7 +107,7 @@ final class LineRow implements PlannedAnswers.Row {
     }
 
     @Override
-    public BulkRow answer(long number, Body.Entering entering) {
+    public BulkRow answer(long number, Input.Entering entering) {
         return question.answer(number, records, entering);
     }
 
@@ -125,7 +125,7 @@ final class LineRow implements PlannedAnswers.Row {
         if (node.isNumber()) {
             places.put(pointer, places.size());
         }
-        node.properties().forEach(field -> place(field.getValue(), Body.within(pointer, field.getKey()), places));
+        node.properties().forEach(field -> place(field.getValue(), Input.within(pointer, field.getKey()), places));
         for (int i = 0; node.isArray() && i < node.size(); i++) {
             place(node.get(i), pointer + "/" + i, places);
         }

@@ -21,7 +21,7 @@ final class LongTableCsv {
                     .text(row.ruler().indicator().id())
                     .text(row.ruler().indicator().unit())
                     .text(row.ruler().per().id())
-                    .text(row.ruler().boundary());
+                    .text(row.ruler().boundary().id());
             for (Statistic statistic : table.statistics()) {
                 cell(line, statistic, row);
             }

@@ -1,6 +1,6 @@
 package org.scalepan.web;
 
-import java.math.BigDecimal;
+import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 
 /**
@@ -21,8 +21,6 @@ final class Numbers {
 
     /** Dot decimal, no exponent, no grouping. */
     static String plain(double value) {
-        return new BigDecimal(Double.toString(rounded(value)))
-                .stripTrailingZeros()
-                .toPlainString();
+        return Print.plain(value);
     }
 }

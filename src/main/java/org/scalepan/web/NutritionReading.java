@@ -27,9 +27,9 @@ final class NutritionReading {
     private static final List<String> YES_NO = List.of("no", "yes");
 
     private final Library library;
-    private final Parameters parameters;
+    private final Input parameters;
 
-    NutritionReading(Library library, Parameters parameters) {
+    NutritionReading(Library library, Input parameters) {
         this.library = library;
         this.parameters = parameters;
     }
@@ -127,8 +127,8 @@ final class NutritionReading {
         }
         parameters.fault(
                 "prices",
-                "price \"" + Problem.shortened(text) + "\" must be a number from " + Parameters.plain(CHEAPEST) + " to "
-                        + Parameters.plain(DEAREST) + ", or - for none");
+                "price \"" + Problem.shortened(text) + "\" must be a number from " + Input.plain(CHEAPEST) + " to "
+                        + Input.plain(DEAREST) + ", or - for none");
         return Optional.empty();
     }
 

@@ -26,7 +26,7 @@ final class NutritionRoutes {
     }
 
     private Answer nutrition(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         NutritionQuestion question = new NutritionReading(library, parameters).question();

@@ -2,19 +2,21 @@ package org.scalepan.web;
 
 import java.util.List;
 import org.scalepan.ask.Ruler;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.production.Scope;
 
 /** Reads the one indicator and the one ruler of a question whose sides may be farms and herds. */
 final class OneRuler {
     private final Library library;
-    private final Body body;
+    private final Input body;
     private final boolean recorded;
 
     /**
      * @param recorded whether a side is computed from records, which end at a gate and know fewer indicators
      */
-    OneRuler(Library library, Body body, boolean recorded) {
+    OneRuler(Library library, Input body, boolean recorded) {
         this.library = library;
         this.body = body;
         this.recorded = recorded;
@@ -22,25 +24,14 @@ final class OneRuler {
 
     /** The indicator asked for; greenhouse gases unless it is told. */
     Indicator indicator() {
-        List<String> known = recorded
-                ? FootprintRoutes.INDICATORS
-                : List.copyOf(library.indicators().keySet());
+        List<String> known =
+                recorded ? Scope.INDICATORS : List.copyOf(library.indicators().keySet());
         String id = body.oneOf("indicator", known).orElse("ghg");
         return java.util.Objects.requireNonNull(library.indicators().get(id));
     }
 
-    /** The fields of the ruler and the sampling. */
-    Parameters scalars() {
-        return BodyScalars.of(body, recorded ? FootprintRoutes.BOUNDARIES : library.ids("boundaries"));
-    }
-
-    /** The ruler; what ends at a shop unless it is told otherwise ends at the farm's gate where records are on it. */
-    Ruler ruler(Parameters scalars, Indicator indicator) {
-        Ruler ruler = new RulerReading(library, scalars).ruler(indicator);
-        if (!recorded || FootprintRoutes.BOUNDARIES.contains(ruler.boundary())) {
-            return ruler;
-        }
-        scalars.resolve("boundary", FootprintRoutes.FARM_GATE);
-        return ruler.endingAt(FootprintRoutes.FARM_GATE);
+    /** Reads the ruler and the sampling; where records are on the ruler, what by default would end at retail ends at the farm gate. */
+    RulerReading ruler() {
+        return (recorded ? RulerReading.ofRecords(library, body) : new RulerReading(library, body)).inBody();
     }
 }

@@ -30,7 +30,7 @@ final class Permalink {
         if (value instanceof List<?> list) {
             return encoded(String.join(",", list.stream().map(String::valueOf).toList()));
         }
-        return value instanceof Double number ? Parameters.plain(number) : encoded(String.valueOf(value));
+        return value instanceof Double number ? Input.plain(number) : encoded(String.valueOf(value));
     }
 
     private static String encoded(String text) {

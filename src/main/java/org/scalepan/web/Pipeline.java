@@ -46,7 +46,7 @@ final class Pipeline {
         long start = System.nanoTime();
         try {
             Map<String, String> given = route.anyQuery() ? Map.of() : QueryString.read(context.queryString());
-            Parameters parameters = parameters(given, route);
+            Input parameters = parameters(given, route);
             checkPin(parameters);
             if (route.method() == Route.Method.POST) {
                 sendComputed(context, route, answer(context, route, parameters));
@@ -80,7 +80,7 @@ final class Pipeline {
         }
     }
 
-    private Answer answer(Context context, Route route, Parameters parameters) {
+    private Answer answer(Context context, Route route, Input parameters) {
         SentBody sent = new SentBody(context);
         Client client = surroundings.client(context.req());
         if (!route.computes()) {
@@ -95,7 +95,7 @@ final class Pipeline {
         }
     }
 
-    private static Answer answer(Context context, Route route, Parameters parameters, Sent sent, Client client) {
+    private static Answer answer(Context context, Route route, Input parameters, Sent sent, Client client) {
         Answer answer = route.handling()
                 .answer(new Request(
                         context.path(),
@@ -112,7 +112,7 @@ final class Pipeline {
 
     /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
     private KeptAnswers.Kept keptOrMade(
-            Context context, Route route, Map<String, String> given, Parameters parameters) {
+            Context context, Route route, Map<String, String> given, Input parameters) {
         if (!route.keeps()) {
             return made(context, route, parameters);
         }
@@ -127,7 +127,7 @@ final class Pipeline {
         return answer;
     }
 
-    private KeptAnswers.Kept made(Context context, Route route, Parameters parameters) {
+    private KeptAnswers.Kept made(Context context, Route route, Input parameters) {
         Answer answer = answer(context, route, parameters);
         boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
         String location = Permalink.of(library, context.path(), parameters.resolved());
@@ -140,8 +140,8 @@ final class Pipeline {
         return context.req().getRequestURI() + (query == null ? "" : "?" + query);
     }
 
-    private static Parameters parameters(Map<String, String> given, Route route) {
-        Parameters parameters = new Parameters(given);
+    private static Input parameters(Map<String, String> given, Route route) {
+        Input parameters = Input.query(given);
         List<String> known = new ArrayList<>(route.parameters());
         if (route.isApi()) {
             known.add(Route.NO_CACHE);
@@ -151,7 +151,7 @@ final class Pipeline {
         return parameters;
     }
 
-    private void checkPin(Parameters parameters) {
+    private void checkPin(Input parameters) {
         Optional<String> pin = parameters.raw(Route.LIBRARY);
         String digest = library.version().digest();
         if (pin.isPresent() && !pin.get().equals(digest)) {

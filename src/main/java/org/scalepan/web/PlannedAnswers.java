@@ -31,7 +31,7 @@ final class PlannedAnswers {
         Optional<String> name();
 
         /** Answers it from the library. */
-        BulkRow answer(long number, Body.Entering entering);
+        BulkRow answer(long number, Input.Entering entering);
 
         /** The place of an amount that was entered for the answer. */
         int place(String pointer);
@@ -40,14 +40,14 @@ final class PlannedAnswers {
     BulkRow answer(long number, Row row) {
         // Draws are made for each row alone.
         if (question.drawn() || !row.read()) {
-            return row.answer(number, Body.Entering.ONCE);
+            return row.answer(number, Input.Entering.ONCE);
         }
         Optional<RowPlan> plan = plans.serving(row.shape(), row.amounts());
         if (plan.isPresent()) {
             String usual = plan.get().system().usualName();
             return new BulkRow.Alike(number, row.name().orElse(usual), plan.get(), plans.places());
         }
-        return plans.wants(row.shape()) ? planned(number, row) : row.answer(number, Body.Entering.ONCE);
+        return plans.wants(row.shape()) ? planned(number, row) : row.answer(number, Input.Entering.ONCE);
     }
 
     /** Answers a row from the library and keeps how. */

@@ -14,64 +14,73 @@ import org.scalepan.factors.Product;
 /** Reads names of products, which may carry a form: {@code mealworm} or {@code mealworm:meal}. */
 final class ProductReading {
     private final Library library;
-    private final Parameters parameters;
+    private final Input input;
 
-    ProductReading(Library library, Parameters parameters) {
+    ProductReading(Library library, Input input) {
         this.library = library;
-        this.parameters = parameters;
+        this.input = input;
     }
 
     /** A comma list of products; at least one. */
     List<ProductForm> some(String name, int most) {
-        List<String> written = parameters.list(name, most);
+        List<Input.Item> written = input.items(name, most);
         if (written.isEmpty()) {
-            parameters.fault(
+            input.fault(
                     name,
                     name + " is missing: name at least one product, for instance " + name + "=mealworm,house-cricket");
         }
-        List<ProductForm> products = written.stream()
-                .flatMap(text -> read(name, text).stream())
-                .distinct()
-                .toList();
-        parameters.resolve(name, products.stream().map(ProductForm::written).toList());
+        List<ProductForm> products = products(written);
+        if (!products.isEmpty()) {
+            input.resolve(name, products.stream().map(ProductForm::written).toList());
+        }
         return products;
+    }
+
+    /** A list of products, which may be left out. */
+    List<ProductForm> any(String name, int most) {
+        return products(input.items(name, most));
+    }
+
+    private List<ProductForm> products(List<Input.Item> written) {
+        return written.stream().flatMap(item -> read(item).stream()).distinct().toList();
     }
 
     /** One product that must be given. */
     Optional<ProductForm> one(String name) {
-        Optional<String> text = parameters.raw(name);
+        Optional<String> text = input.raw(name);
         if (text.isEmpty()) {
-            parameters.fault(name, name + " is missing: name a product, for instance " + name + "=beef");
+            input.fault(name, name + " is missing: name a product, for instance " + name + "=beef");
             return Optional.empty();
         }
-        Optional<ProductForm> product = read(name, text.get());
-        product.ifPresent(found -> parameters.resolve(name, found.written()));
+        Optional<ProductForm> product = written(name, text.get());
+        product.ifPresent(found -> input.resolve(name, found.written()));
         return product;
     }
 
-    /** A product written in the path. */
+    /** A product written in the path or in a body. */
     Optional<ProductForm> written(String name, String text) {
-        return read(name, text);
+        return read(input.item(name, text));
     }
 
-    private Optional<ProductForm> read(String name, String text) {
+    private Optional<ProductForm> read(Input.Item item) {
+        String text = item.text();
         if (text.contains(";")) {
-            parameters.fault(name, name + " is a list with commas, not semicolons: " + text.replace(';', ','));
+            item.fault(item.name() + " is a list with commas, not semicolons: " + text.replace(';', ','));
             return Optional.empty();
         }
         int colon = text.indexOf(':');
-        String id = Parameters.asListed(
+        String id = Input.asListed(
                 colon < 0 ? text : text.substring(0, colon), library.products().keySet());
         Product product = library.products().get(id);
         if (product == null) {
-            parameters.unknown(name, id, library.products().keySet(), near(id));
+            item.unknown(id, library.products().keySet(), near(id));
             return Optional.empty();
         }
         String form = colon < 0
                 ? product.defaultForm()
-                : Parameters.asListed(text.substring(colon + 1), library.ids("forms"));
+                : Input.asListed(text.substring(colon + 1), library.ids("forms"));
         if (!library.ids("forms").contains(form)) {
-            parameters.unknown("form", form, library.ids("forms"));
+            item.unknownPart("form", form, library.ids("forms"));
             return Optional.empty();
         }
         return Optional.of(new ProductForm(product, form));

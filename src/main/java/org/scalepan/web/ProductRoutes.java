@@ -47,13 +47,13 @@ final class ProductRoutes {
     }
 
     private Answer product(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         // A wrong parameter is not a missing product.
         parameters.refuseIfWrong();
         String id = request.variable("id");
         new ProductReading(library, parameters).written("id", id);
-        if (!parameters.errors().isEmpty()) {
-            throw new Refused(Problem.notFound("no product has the id given", parameters.errors()));
+        if (!parameters.faults().isEmpty()) {
+            throw new Refused(Problem.notFound("no product has the id given", parameters.faults()));
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(withoutForm(id)));
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
@@ -95,7 +95,10 @@ final class ProductRoutes {
         Map<List<String>, List<PublishedResult>> groups = library.results().stream()
                 .filter(result -> ids.contains(result.product()))
                 .collect(Collectors.groupingBy(
-                        result -> List.of(result.indicator(), result.form(), result.boundary()),
+                        result -> List.of(
+                                result.indicator(),
+                                result.form(),
+                                result.boundary().id()),
                         () -> new TreeMap<>(java.util.Comparator.comparing(key -> String.join("/", key))),
                         Collectors.toList()));
         ArrayNode array = Json.array();

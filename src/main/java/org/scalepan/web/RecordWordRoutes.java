@@ -158,7 +158,7 @@ final class RecordWordRoutes {
     }
 
     private Answer answer(Request request, List<String> columns, List<ObjectNode> items) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         parameters.refuseIfWrong();

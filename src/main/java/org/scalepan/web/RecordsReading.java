@@ -27,7 +27,7 @@ final class RecordsReading {
         this.library = library;
     }
 
-    FarmRecords read(Body body, String usualName) {
+    FarmRecords read(Input body, String usualName) {
         return new FarmRecords(
                 body.text("name").orElse(usualName),
                 body.oneOf(
@@ -51,7 +51,7 @@ final class RecordsReading {
                 body.amount("grid_ghg_per_kwh", 0, MOST_GRID));
     }
 
-    private static OptionalInt year(Body body) {
+    private static OptionalInt year(Input body) {
         Optional<Amount> given = body.amount("year", 1990, 2100);
         if (given.isEmpty()) {
             return OptionalInt.empty();
@@ -63,7 +63,7 @@ final class RecordsReading {
         return OptionalInt.of((int) year);
     }
 
-    private FeedUse feed(Body body) {
+    private FeedUse feed(Input body) {
         String ingredient =
                 body.needOneOf("ingredient", library.ids("ingredients")).orElse("");
         Amount kilograms = body.needAmount("kg", 0, MOST);
@@ -84,7 +84,7 @@ final class RecordsReading {
         return new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
     }
 
-    private EnergyUse energy(Body body) {
+    private EnergyUse energy(Input body) {
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
         Amount amount = body.needAmount("amount", 0, MOST);
@@ -95,14 +95,14 @@ final class RecordsReading {
         return new EnergyUse(carrier, amount, processing);
     }
 
-    private TransportUse transport(Body body) {
+    private TransportUse transport(Input body) {
         String mode = body.needOneOf("mode", library.ids("transport_modes")).orElse("");
         Amount work = body.needAmount("tonne_km", 0, MOST);
         body.close();
         return new TransportUse(mode, work);
     }
 
-    private MaterialUse material(Body body) {
+    private MaterialUse material(Input body) {
         String material = body.needOneOf("material", library.ids("materials")).orElse("");
         Amount kilograms = body.needAmount("kg", 0, MOST);
         Amount years = body.amount("years", 0.01, 1000).orElse(Amount.ONE);
@@ -110,7 +110,7 @@ final class RecordsReading {
         return new MaterialUse(material, kilograms, years);
     }
 
-    private static CoProduct coProduct(Body body) {
+    private static CoProduct coProduct(Input body) {
         String name = body.text("name").orElse("co-product");
         Amount kilograms = body.needAmount("kg", 0, MOST);
         Optional<Amount> price = body.amount("price_per_kg", 0, MOST);

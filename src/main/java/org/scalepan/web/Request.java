@@ -17,7 +17,7 @@ import java.util.Map;
 record Request(
         String path,
         Map<String, String> variables,
-        Parameters parameters,
+        Input parameters,
         String accept,
         Sent sent,
         String host,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -31,7 +32,7 @@ final class ResultRoutes {
     }
 
     private Answer results(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         Optional<String> product =
@@ -39,7 +40,7 @@ final class ResultRoutes {
         Optional<String> form = filter(parameters, "form", library.ids("forms"));
         Optional<String> indicator =
                 filter(parameters, "indicator", library.indicators().keySet());
-        Optional<String> boundary = filter(parameters, "boundary", library.ids("boundaries"));
+        Optional<String> boundary = filter(parameters, "boundary", Boundary.ids());
         Optional<String> region = filter(
                 parameters,
                 "region",
@@ -54,7 +55,7 @@ final class ResultRoutes {
                         products.map(ids -> ids.contains(result.product())).orElse(true))
                 .filter(result -> form.map(result.form()::equals).orElse(true))
                 .filter(result -> indicator.map(result.indicator()::equals).orElse(true))
-                .filter(result -> boundary.map(result.boundary()::equals).orElse(true))
+                .filter(result -> boundary.map(result.boundary().id()::equals).orElse(true))
                 .filter(result -> region.map(outer -> library.regions().contains(outer, result.region()))
                         .orElse(true))
                 .filter(result -> grade.flatMap(Grade::of)
@@ -65,7 +66,7 @@ final class ResultRoutes {
         return format == Format.CSV ? csv(results, style) : json(request, results);
     }
 
-    private Optional<String> filter(Parameters parameters, String name, java.util.Collection<String> allowed) {
+    private Optional<String> filter(Input parameters, String name, java.util.Collection<String> allowed) {
         return parameters.raw(name).isEmpty()
                 ? Optional.empty()
                 : Optional.of(

@@ -57,7 +57,7 @@ final class ResultView {
         RowView.printed(node, result);
         node.put("per", result.per());
         node.put("published_basis", result.publishedBasis());
-        node.put("boundary", result.boundary());
+        node.put("boundary", result.boundary().id());
         node.put("luc", result.luc());
         Json.put(node, "gwp", result.gwp());
         Json.put(node, "feed_basis", result.feedBasis());
@@ -92,7 +92,7 @@ final class ResultView {
             number(line, value == null ? OptionalDouble.empty() : OptionalDouble.of(value));
         }
         line.text(result.unit()).text(result.per()).text(result.publishedBasis());
-        line.text(result.boundary()).text(result.luc());
+        line.text(result.boundary().id()).text(result.luc());
         text(line, result.gwp());
         text(line, result.feedBasis());
         line.text(result.region());

@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
+import org.scalepan.ask.SubstitutionQuestion;
+import org.scalepan.ask.Use;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
@@ -14,6 +19,7 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.production.Scope;
 
 /** Reads the parameters that every question of comparison shares: the ruler and the sampling. */
 final class RulerReading {
@@ -22,12 +28,71 @@ final class RulerReading {
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
-    private final Library library;
-    private final Parameters parameters;
+    /** The fields of a body: those of the ruler without its sources, and the sampling. */
+    private static final List<String> IN_BODY = Stream.concat(RULER.stream(), SAMPLING.stream())
+            .filter(name -> !name.equals("sources") && !name.equals("exclude"))
+            .toList();
 
-    RulerReading(Library library, Parameters parameters) {
+    private final Library library;
+    private final Input input;
+    private final Ends ends;
+    private final Optional<FunctionalUnit> settled;
+
+    /**
+     * At which system boundaries a question may end.
+     *
+     * @param allowed those that may be asked for
+     * @param chosen the boundary of an indicator, given the one that is asked for if there is one
+     */
+    private record Ends(List<Boundary> allowed, BiFunction<Indicator, Optional<Boundary>, Boundary> chosen) {
+        static final Ends OF_LITERATURE = new Ends(
+                List.of(Boundary.values()), (indicator, asked) -> asked.orElse(indicator.defaultBoundary()));
+        static final Ends OF_RECORDS = new Ends(
+                Scope.BOUNDARIES,
+                (indicator, asked) -> asked.orElse(Scope.boundaryOfRecords(indicator.defaultBoundary())));
+    }
+
+    private RulerReading(Library library, Input input, Ends ends, Optional<FunctionalUnit> settled) {
         this.library = library;
-        this.parameters = parameters;
+        this.input = input;
+        this.ends = ends;
+        this.settled = settled;
+    }
+
+    /** Reads a question about published products. */
+    RulerReading(Library library, Input input) {
+        this(library, input, Ends.OF_LITERATURE, Optional.empty());
+    }
+
+    /** Reads a question about farms and herds, whose records end at a gate. */
+    static RulerReading ofRecords(Library library, Input input) {
+        return new RulerReading(library, input, Ends.OF_RECORDS, Optional.empty());
+    }
+
+    /** Reads a question about a programme, which settles the functional unit itself and has no field for it. */
+    static RulerReading ofProgramme(Library library, Input input, Use use, boolean recorded, FunctionalUnit per) {
+        Ends ends = new Ends(
+                SubstitutionQuestion.boundaries(recorded),
+                (indicator, asked) -> use.boundary(indicator, asked, recorded));
+        return new RulerReading(library, input, ends, Optional.of(per));
+    }
+
+    /**
+     * Says that a body has the fields of the ruler and the sampling.
+     *
+     * @param own further fields of this question that are read like parameters
+     */
+    RulerReading inBody(String... own) {
+        Stream.concat(Stream.of(own), IN_BODY.stream())
+                .filter(name -> settled.isEmpty() || !name.equals("per"))
+                .forEach(name -> {
+                    if (name.equals("boundary")) {
+                        askedBoundary();
+                    } else {
+                        input.raw(name);
+                    }
+                });
+        return this;
     }
 
     /** The parameter names of a route that asks for a ruler and a sampling, after its own. */
@@ -40,20 +105,23 @@ final class RulerReading {
 
     /** The indicator named by a parameter. */
     Indicator indicator(String name, String byDefault) {
-        String id = parameters.oneOf(name, library.indicators().keySet(), byDefault);
+        String id = input.oneOf(name, library.indicators().keySet(), byDefault);
         return library.indicators()
                 .getOrDefault(id, library.indicators().values().iterator().next());
     }
 
     Ruler ruler(Indicator indicator) {
+        if (settled.isPresent()) {
+            return ruler(indicator, settled.get());
+        }
         FunctionalUnit usual = usualPer(indicator);
         return ruler(
-                indicator, parameters.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
+                indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
     }
 
     /** A ruler for each unit of a comma list, or for the usual one of the indicator. */
     List<Ruler> rulers(Indicator indicator) {
-        List<String> pers = parameters.someOf(
+        List<String> pers = input.someOf(
                 "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), Limits.UNITS_OF_TABLE);
         return pers.stream()
                 .flatMap(per -> FunctionalUnit.of(per).stream())
@@ -66,46 +134,65 @@ final class RulerReading {
     }
 
     private Ruler ruler(Indicator indicator, FunctionalUnit per) {
-        String boundary = parameters.oneOf("boundary", library.ids("boundaries"), indicator.defaultBoundary());
-        LandUseChange luc = parameters.oneOf(
+        Boundary boundary = boundary(indicator);
+        LandUseChange luc = input.oneOf(
                 "luc",
                 List.of(LandUseChange.INCLUDE.id(), LandUseChange.EXCLUDE.id()),
                 LandUseChange::of,
                 LandUseChange.EXCLUDE,
                 LandUseChange.EXCLUDE.id());
-        WarmingSet usual = library.defaultWarmingSet();
-        WarmingSet gwp = parameters.oneOf(
+        WarmingSet newest = library.defaultWarmingSet();
+        WarmingSet gwp = input.oneOf(
                 "gwp",
                 library.warmingSets().keySet(),
                 id -> Optional.ofNullable(library.warmingSets().get(id)),
-                usual,
-                usual.id());
-        String region = parameters.oneOf(
+                newest,
+                newest.id());
+        String region = input.oneOf(
                 "region", library.regions().all().stream().map(Region::id).toList(), "world");
-        Grade grade = parameters.oneOf("grade", library.ids("grades"), Grade::of, Grade.MEMORY, Grade.MEMORY.id());
+        Grade grade = input.oneOf("grade", library.ids("grades"), Grade::of, Grade.MEMORY, Grade.MEMORY.id());
         Set<String> sources = sources("sources");
         Set<String> exclude = sources("exclude");
-        ProteinBasis protein = parameters.oneOf(
+        ProteinBasis protein = input.oneOf(
                 "protein",
                 List.of(ProteinBasis.CRUDE.id(), ProteinBasis.CORRECTED.id()),
                 ProteinBasis::of,
                 ProteinBasis.CRUDE,
                 ProteinBasis.CRUDE.id());
-        boolean capped = parameters
+        boolean capped = input
                 .oneOf("quality", List.of("capped", "uncapped"), "capped")
                 .equals("capped");
-        boolean strict = parameters.oneOf("strict", YES_NO, "no").equals("yes");
+        boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
         return new Ruler(indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict);
     }
 
+    private Boundary boundary(Indicator indicator) {
+        Optional<Boundary> asked = askedBoundary();
+        Boundary chosen = ends.chosen().apply(indicator, asked);
+        input.resolve("boundary", asked.orElse(chosen).id());
+        return chosen;
+    }
+
+    private Optional<Boundary> askedBoundary() {
+        List<String> allowed = Boundary.ids(ends.allowed());
+        if (!input.isQuery()) {
+            return input.oneOf("boundary", allowed).flatMap(Boundary::of);
+        }
+        return input.raw("boundary").flatMap(given -> Boundary.of(input.oneOf("boundary", allowed, allowed.get(0))));
+    }
+
+    /** Sources are pinned and excluded in addresses alone. */
     private Set<String> sources(String name) {
-        return Set.copyOf(parameters.someOf(name, library.references().keySet(), List.of(), Limits.SOURCES));
+        if (!input.isQuery()) {
+            return Set.of();
+        }
+        return Set.copyOf(input.someOf(name, library.references().keySet(), List.of(), Limits.SOURCES));
     }
 
     Sampling sampling() {
-        double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
-        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Sampling.MOST_DRAWS, Sampling.DEFAULT_DRAWS);
-        long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
+        double coverage = input.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
+        long draws = input.count("draws", Sampling.FEWEST_DRAWS, Sampling.MOST_DRAWS, Sampling.DEFAULT_DRAWS);
+        long seed = input.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
         return new Sampling(coverage, (int) draws, seed);
     }
 
@@ -113,7 +200,7 @@ final class RulerReading {
     void afford(Sampling sampling, int footprints) {
         long wanted = (long) footprints * sampling.draws();
         if (wanted > Sampling.MOST_DRAWS_OF_AN_ANSWER) {
-            parameters.tooMuch(
+            input.tooMuch(
                     "draws",
                     "draws may be at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER / footprints + " for " + footprints
                             + " footprints: an answer makes at most " + Sampling.MOST_DRAWS_OF_AN_ANSWER

@@ -31,7 +31,7 @@ final class SensitivityRoutes {
 
     private Answer sensitivity(Request request) {
         request.parameters().refuseIfWrong();
-        Body body = Body.of(request.sent().json());
+        Input body = Input.body(request.sent().json());
         boolean credit = SideReading.credit(body);
         SideReading sides = new SideReading(library, credit);
         Optional<SideReading.Read> side = sides.read(body, "product", "system");
@@ -42,30 +42,29 @@ final class SensitivityRoutes {
         Indicator indicator = one.indicator();
         double usual = body.number("percent", LEAST_PERCENT, MOST_PERCENT).orElse(USUAL_PERCENT);
         Map<String, Double> percents = percents(body, side.flatMap(SideReading.Read::notebook));
-        Parameters scalars = one.scalars();
-        Ruler ruler = one.ruler(scalars, indicator);
-        Sampling sampling = new RulerReading(library, scalars).sampling();
-        boolean drawsGiven = scalars.raw("draws").isPresent();
+        RulerReading reading = one.ruler();
+        Ruler ruler = reading.ruler(indicator);
+        Sampling sampling = reading.sampling();
+        boolean drawsGiven = body.raw("draws").isPresent();
         Optional<Sensitivity.Question> read = side.map(found ->
                 new Sensitivity.Question(found.side(), found.notebook(), against, ruler, sampling, usual, percents));
         // How many inputs there are is known only of a question that is right.
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
-        Sensitivity.Question asked = afford(body, scalars, read.orElseThrow(), drawsGiven);
+        Sensitivity.Question asked = afford(body, read.orElseThrow(), drawsGiven);
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("side", asked.side().written());
         against.ifPresent(found -> question.put("against", found.written()));
         question.put("indicator", indicator.id());
         question.put("credit", credit ? "yes" : "no");
         question.put("percent", usual);
-        question.putAll(scalars.resolved());
+        question.putAll(body.resolved());
         question.put("draws", (long) asked.sampling().draws());
         return Answer.of(Answer.JSON, new SensitivityView(library, Sensitivity.of(library, asked)).json(question));
     }
 
     /** As many draws as the inputs allow where none are asked for; more than that are refused. */
-    private Sensitivity.Question afford(Body body, Parameters scalars, Sensitivity.Question asked, boolean drawsGiven) {
+    private Sensitivity.Question afford(Input body, Sensitivity.Question asked, boolean drawsGiven) {
         int inputs = Math.max(1, Sensitivity.inputs(library, asked).size());
         int most = Sensitivity.MOST_DRAWS_OF_INPUTS / inputs;
         if (asked.sampling().draws() <= most) {
@@ -74,7 +73,7 @@ final class SensitivityRoutes {
         if (!drawsGiven && most >= Sampling.FEWEST_DRAWS) {
             return asked.drawn(most);
         }
-        scalars.tooMuch(
+        body.tooMuch(
                 "draws",
                 most < Sampling.FEWEST_DRAWS
                         ? "this question has " + inputs
@@ -84,14 +83,13 @@ final class SensitivityRoutes {
                         : "draws may be at most " + most + " for the " + inputs
                                 + " uncertain inputs of this question: an answer makes at most "
                                 + Sensitivity.MOST_DRAWS_OF_INPUTS + " draws of inputs in all");
-        BodyScalars.returnFaults(scalars, body);
         body.refuseIfWrong();
         return asked;
     }
 
-    private Map<String, Double> percents(Body body, Optional<Notebook> notebook) {
+    private Map<String, Double> percents(Input body, Optional<Notebook> notebook) {
         Map<String, Double> percents = new LinkedHashMap<>();
-        for (Body given : body.objects("spread", Limits.SPREADS)) {
+        for (Input given : body.objects("spread", Limits.SPREADS)) {
             Optional<String> name = given.text("input");
             if (!given.has("input")) {
                 given.fault("input", "input is missing: an entry of the records");

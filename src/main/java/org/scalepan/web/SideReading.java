@@ -27,7 +27,7 @@ final class SideReading {
     }
 
     /** Reads whether the credit for replaced fertiliser is taken off; it is not unless asked. */
-    static boolean credit(Body body) {
+    static boolean credit(Input body) {
         return body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
     }
 
@@ -39,12 +39,12 @@ final class SideReading {
     record Read(Side side, Optional<Notebook> notebook) {}
 
     /** A side that must be given in one of its two fields; after a fault the result is empty and the fault is in the body. */
-    Optional<Side> one(Body body, String productField, String systemField) {
+    Optional<Side> one(Input body, String productField, String systemField) {
         return read(body, productField, systemField).map(Read::side);
     }
 
     /** The same, with the records. */
-    Optional<Read> read(Body body, String productField, String systemField) {
+    Optional<Read> read(Input body, String productField, String systemField) {
         boolean named = body.has(productField);
         boolean recorded = body.has(systemField);
         if (named == recorded) {
@@ -64,10 +64,12 @@ final class SideReading {
                                 new Side.Recorded(notebook.inventory(library), credit), Optional.of(notebook)));
     }
 
-    private Optional<Side> product(Body body, String field, String name) {
-        Parameters parameters = new Parameters(Map.of(field, name));
-        Optional<ProductForm> product = new ProductReading(library, parameters).one(field);
-        parameters.errors().forEach(body::unknownScalar);
-        return product.map(Side.Published::new);
+    /** The field that a side was given in. */
+    static String field(Side side, String productField, String systemField) {
+        return side instanceof Side.Recorded ? systemField : productField;
+    }
+
+    private Optional<Side> product(Input body, String field, String name) {
+        return new ProductReading(library, body).written(field, name).map(Side.Published::new);
     }
 }

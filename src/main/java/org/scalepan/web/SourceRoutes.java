@@ -46,7 +46,7 @@ final class SourceRoutes {
     }
 
     private Answer sources(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), Limits.SOURCES_TO_CITE);
         parameters.refuseIfWrong();

@@ -59,7 +59,7 @@ final class SubstitutionDocument {
         List<List<String>> rows = new ArrayList<>();
         for (YearlyChange change : substitution.changes()) {
             String head = change.ruler().indicator().name() + ", "
-                    + change.unit().words() + ", " + change.ruler().boundary();
+                    + change.unit().words() + ", " + change.ruler().boundary().id();
             rows.add(change.figures()
                     .map(figures -> List.of(
                             head,
@@ -94,9 +94,8 @@ final class SubstitutionDocument {
                 List<String> cells =
                         new ArrayList<>(List.of(change.ruler().indicator().name()));
                 Stream.of(programme.households(), programme.beneficiaries(), programme.meals())
-                        .forEach(count -> count.ifPresent(number -> cells.add(SubstitutionSentences.avoidedInterval(
-                                        avoided.times(change.unit().holds() / number))
-                                + unit)));
+                        .forEach(count -> count.ifPresent(number -> change.avoidedForEach(number)
+                                .ifPresent(each -> cells.add(SubstitutionSentences.avoidedInterval(each) + unit))));
                 programme
                         .years()
                         .ifPresent(years -> cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years)) + " "

@@ -1,9 +1,6 @@
 package org.scalepan.web;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,114 +13,85 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Programme;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
-import org.scalepan.ask.Shares;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.Substitution;
 import org.scalepan.ask.SubstitutionQuestion;
 import org.scalepan.ask.Use;
+import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
-import org.scalepan.factors.Product;
-import org.scalepan.footprint.FunctionalUnit;
 
 /** Reads what a programme brings, what it displaces and at what rate, out of a body. */
 final class SubstitutionReading {
-    static final List<String> INDICATORS =
-            List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water", "water-footprint");
-    /** A saving of gases of the animals alone is no saving of a product: feed, energy and housing would be left out. */
-    static final List<String> BOUNDARIES = List.of("farm-gate", "processing-gate", "retail");
-
-    private static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
-    private static final String FEED_GROUP = "feed";
-    private static final double LEAST = 1e-6;
     private static final double MOST = 1e12;
-    private static final double MOST_YEARS = 100;
-    private static final double GRAMS = 1_000;
-
-    /** What might as well be displaced on a plate, plants among them, and in a trough. */
-    private static final Map<Use, List<String>> USUAL_ALTERNATIVES = Map.of(
-            Use.FOOD, List.of("chicken", "egg", "pork", "beef", "tofu"),
-            Use.FEED, List.of("soybean-meal", "fishmeal"));
 
     private final Library library;
-    private final Body body;
-    private final Map<String, Object> resolved = new LinkedHashMap<>();
+    private final Input body;
 
-    SubstitutionReading(Library library, Body body) {
+    SubstitutionReading(Library library, Input body) {
         this.library = library;
         this.body = body;
     }
 
-    /** The question as read, all defaults shown. */
-    Map<String, Object> resolved() {
-        return resolved;
-    }
-
-    /** The question; whatever is wrong with it is refused at once. */
+    /** The question; whatever is wrong with it is refused at once. All defaults are then in the resolved question of the body. */
     SubstitutionQuestion question() {
         Use use = body.oneOf("as", List.of(Use.FOOD.id(), Use.FEED.id()))
                         .filter(Use.FEED.id()::equals)
                         .isPresent()
                 ? Use.FEED
                 : Use.FOOD;
-        resolved.put("as", use.id());
+        body.resolve("as", use.id());
         Optional<FedAnimal> animal = animal(use);
         boolean credit = SideReading.credit(body);
         SideReading sides = new SideReading(library, credit);
-        Optional<Side> product = sides.one(body, "product", "system");
-        product.ifPresent(side -> {
-            resolved.put("product", side.written());
-            checkProduct(use, side);
-        });
-        Optional<Programme> programme = programme(use);
+        Optional<Side> product = product(use, sides);
+        Optional<Programme> programme = new ProgrammeReading(body, use).programme();
         Optional<String> currency = body.text("currency");
-        Prices prices = new Prices(currency.orElse(""), number("price_per_kg", 0), number("cost_per_year", 0));
-        Optional<Baseline> baseline = baseline(use, sides, currency);
+        Prices prices = new Prices(
+                currency.orElse(""), body.number("price_per_kg", 0, MOST), body.number("cost_per_year", 0, MOST));
+        Optional<Baseline> baseline = new BaselineReading(body, use, sides).baseline(currency);
         boolean priced = checkCurrency(prices, baseline);
-        OptionalDouble rate = OptionalDouble.of(body.needNumber("displacement_rate", 0, 1));
-        resolved.put("displacement_rate", rate.getAsDouble());
+        double rate = body.needNumber("displacement_rate", 0, 1);
         EqualBasis basis = basis(use);
-        List<Side> alternatives = alternatives(use, product, baseline);
-        boolean recorded = product.filter(Side.Recorded.class::isInstance).isPresent()
-                || baseline.stream()
-                        .flatMap(found -> found.parts().stream())
-                        .anyMatch(part -> part.side() instanceof Side.Recorded);
-        Parameters scalars =
-                BodyScalars.counting(body, recorded ? BOUNDARIES.subList(0, 2) : BOUNDARIES, basis.counted());
-        List<Ruler> rulers = rulers(use, scalars, recorded);
-        RulerReading reading = new RulerReading(library, scalars);
+        List<Side> displaced = displaced(baseline);
+        List<Side> alternatives = alternatives(use, Stream.concat(product.stream(), displaced.stream()));
+        boolean recorded =
+                Stream.concat(product.stream(), displaced.stream()).anyMatch(Side.Recorded.class::isInstance);
+        RulerReading reading = RulerReading.ofProgramme(library, body, use, recorded, basis.counted())
+                .inBody();
+        List<Indicator> indicators = indicators();
+        body.resolve("credit", credit ? "yes" : "no");
+        List<Ruler> rulers = indicators.stream().map(reading::ruler).toList();
+        if (!body.has("boundary")) {
+            body.unresolve("boundary");
+        }
         Sampling sampling = reading.sampling();
-        int standings = 1 + baseline.map(found -> found.parts().size()).orElse(1) + alternatives.size();
+        int standings = 1 + Math.max(1, displaced.size()) + alternatives.size();
         reading.afford(sampling, standings * rulers.size());
-        BodyScalars.returnFaults(scalars, body);
         body.close();
         body.refuseIfWrong();
-        resolved.put("credit", credit ? "yes" : "no");
-        scalars.unresolve("per");
-        resolved.putAll(scalars.resolved());
         SubstitutionQuestion question = new SubstitutionQuestion(
                 use,
                 animal,
                 product.orElseThrow(),
                 programme.orElseThrow(),
                 baseline.orElseThrow(),
-                rate.getAsDouble(),
+                rate,
                 basis,
                 rulers,
                 alternatives,
                 priced ? Optional.of(prices) : Optional.empty(),
                 sampling);
-        question.obstacles(library).forEach(missing -> body.fault("on", missing));
+        question.obstacles(library).forEach(body::fault);
         body.refuseIfWrong();
         return question;
     }
 
     private Optional<FedAnimal> animal(Use use) {
         List<String> animals =
-                List.of(FedAnimal.values()).stream().map(FedAnimal::id).toList();
+                Stream.of(FedAnimal.values()).map(FedAnimal::id).toList();
         if (use == Use.FEED) {
             Optional<String> animal = body.needOneOf("animal", animals);
-            animal.ifPresent(id -> resolved.put("animal", id));
+            animal.ifPresent(id -> body.resolve("animal", id));
             return animal.flatMap(FedAnimal::of);
         }
         if (body.oneOf("animal", animals).isPresent()) {
@@ -132,166 +100,14 @@ final class SubstitutionReading {
         return Optional.empty();
     }
 
-    /** A trough and a plate are not mixed: the product's group tells which it is for. */
-    private void checkProduct(Use use, Side side) {
-        Product product = side.product();
-        String field = side instanceof Side.Recorded ? "system" : "product";
-        if (use == Use.FEED && !product.group().equals("insect")) {
-            body.fault(field, product.id() + " is no insect: as feed, insects stand for fishmeal or soybean meal");
-        } else if (use == Use.FOOD && product.group().equals(FEED_GROUP)) {
-            body.fault(field, product.id() + " is feed and no food: ask with as: feed");
-        }
-    }
-
-    private Optional<Programme> programme(Use use) {
-        boolean byMass = body.has("kg_per_year");
-        OptionalDouble kilograms = number("kg_per_year", LEAST);
-        if (use == Use.FEED) {
-            boolean byDiet = body.has("inclusion_percent");
-            OptionalDouble percent = body.number("inclusion_percent", LEAST, 100);
-            OptionalDouble feed = number("feed_kg_per_year", LEAST);
-            if (byMass == byDiet || byDiet != feed.isPresent()) {
-                body.fault(
-                        byMass ? "inclusion_percent" : "kg_per_year",
-                        "give either kg_per_year of the insect meal, or inclusion_percent of the diet with"
-                                + " feed_kg_per_year, the kg of the whole diet fed in a year");
-                return Optional.empty();
-            }
-            if (byDiet && percent.isPresent()) {
-                resolved.put("inclusion_percent", percent.getAsDouble());
-                kilograms = OptionalDouble.of(feed.getAsDouble() * percent.getAsDouble() / 100);
-            }
-        } else if (!byMass) {
-            body.fault("kg_per_year", "kg_per_year is missing: how much of the product a year brings");
-        }
-        List<String> units =
-                Substitution.units().stream().map(FunctionalUnit::id).toList();
-        FunctionalUnit unit = unit(body, units);
-        if (use == Use.FEED && body.has("inclusion_percent") && unit != FunctionalUnit.KG_PRODUCT) {
-            body.fault("unit", "unit must be kg-product with inclusion_percent: a diet is mixed of feed as it comes");
-        }
-        resolved.put("unit", unit.id());
-        OptionalDouble years = body.number("years", 1, MOST_YEARS);
-        years.ifPresent(value -> resolved.put("years", value));
-        OptionalDouble households = number("households", 1);
-        OptionalDouble women = number("women", 0);
-        OptionalDouble men = number("men", 0);
-        OptionalDouble beneficiaries = beneficiaries(women, men);
-        OptionalDouble meals = meals(kilograms);
-        return kilograms.isPresent()
-                ? Optional.of(new Programme(
-                        kilograms.getAsDouble(), unit, years, households, beneficiaries, women, men, meals))
-                : Optional.empty();
-    }
-
-    private static FunctionalUnit unit(Body from, List<String> units) {
-        return from.oneOf("unit", units).flatMap(FunctionalUnit::of).orElse(FunctionalUnit.KG_PRODUCT);
-    }
-
-    private OptionalDouble beneficiaries(OptionalDouble women, OptionalDouble men) {
-        OptionalDouble all = number("beneficiaries", 1);
-        double bySex = women.orElse(0) + men.orElse(0);
-        if (all.isPresent() && bySex > all.getAsDouble()) {
-            body.fault("beneficiaries", "beneficiaries are fewer than women and men together");
-        }
-        if (all.isEmpty() && women.isPresent() != men.isPresent()) {
-            body.fault(
-                    "beneficiaries", "beneficiaries is missing: with women or men alone nobody knows how many in all");
-        }
-        return all.isPresent() || bySex <= 0 ? all : OptionalDouble.of(bySex);
-    }
-
-    private OptionalDouble meals(OptionalDouble kilograms) {
-        OptionalDouble meals = number("meals_per_year", 1);
-        OptionalDouble grams = body.number("grams_per_meal", LEAST, MOST);
-        if (meals.isPresent() && grams.isPresent()) {
-            body.fault("grams_per_meal", "give either meals_per_year or grams_per_meal, not both");
-        }
-        if (grams.isEmpty() || kilograms.isEmpty()) {
-            return meals;
-        }
-        resolved.put("grams_per_meal", grams.getAsDouble());
-        return OptionalDouble.of(kilograms.getAsDouble() * GRAMS / grams.getAsDouble());
-    }
-
-    private Optional<Baseline> baseline(Use use, SideReading sides, Optional<String> currency) {
-        int before = body.flaws().size();
-        List<Body> entries = body.objects("baseline", Limits.BASELINE_PARTS);
-        if (body.flaws().size() > before) {
-            return Optional.empty();
-        }
-        if (entries.isEmpty() && !body.has("baseline")) {
-            body.fault(
-                    "baseline", "baseline is missing: what is displaced, as a list of products or systems with shares");
-            return Optional.empty();
-        }
-        if (entries.isEmpty()) {
-            body.fault("baseline", "baseline must name at least one product or system");
-            return Optional.empty();
-        }
-        List<Optional<Side>> read = new ArrayList<>();
-        List<OptionalDouble> given = new ArrayList<>();
-        List<FunctionalUnit> units = new ArrayList<>();
-        List<OptionalDouble> prices = new ArrayList<>();
-        List<OptionalDouble> imports = new ArrayList<>();
-        List<String> allowed =
-                Substitution.units().stream().map(FunctionalUnit::id).toList();
-        for (Body entry : entries) {
-            Optional<Side> side = sides.one(entry, "product", "system");
-            side.ifPresent(found -> checkDisplaced(use, found, entry));
-            read.add(side);
-            given.add(entry.number("share", 0, 1));
-            units.add(unit(entry, allowed));
-            OptionalDouble price = entry.number("price_per_kg", 0, MOST);
-            OptionalDouble imported = entry.number("imported_share", 0, 1);
-            if (imported.isPresent() && !entry.has("price_per_kg")) {
-                entry.fault(
-                        "price_per_kg", "price_per_kg is missing: imported_share is of the value of what is displaced");
-            }
-            oneCurrency(entry, currency);
-            prices.add(price);
-            imports.add(imported);
-            entry.close();
-        }
-        Optional<List<Double>> shares = Shares.of(given);
-        if (shares.isEmpty()) {
-            body.fault("baseline", "the shares of baseline must add to 1; one entry may leave its share out");
-        }
-        if (shares.isEmpty() || read.stream().anyMatch(Optional::isEmpty)) {
-            return Optional.empty();
-        }
-        List<Baseline.Part> parts = new ArrayList<>();
-        for (int i = 0; i < read.size(); i++) {
-            parts.add(new Baseline.Part(
-                    read.get(i).orElseThrow(), shares.get().get(i), units.get(i), prices.get(i), imports.get(i)));
-        }
-        resolved.put(
-                "baseline",
-                parts.stream()
-                        .map(part -> part.side().written() + " " + Numbers.plain(part.share()))
-                        .toList());
-        return Optional.of(new Baseline(parts));
-    }
-
-    private void checkDisplaced(Use use, Side side, Body entry) {
-        Product product = side.product();
-        String field = side instanceof Side.Recorded ? "system" : "product";
-        boolean feed = product.group().equals(FEED_GROUP);
-        if (use == Use.FEED && !feed) {
-            entry.fault(
-                    field,
-                    product.id() + " is no feed of this library: as feed, fishmeal or soybean-meal is displaced");
-        } else if (use == Use.FOOD && feed) {
-            entry.fault(field, product.id() + " is feed and no food: ask with as: feed");
-        }
-    }
-
-    /** Prices in two currencies would have to be converted, which nothing here does. */
-    private static void oneCurrency(Body entry, Optional<String> all) {
-        Optional<String> own = entry.text("currency");
-        if (own.isPresent() && !own.equals(all)) {
-            entry.fault("currency", "all prices must be in one currency; nothing is converted");
-        }
+    private Optional<Side> product(Use use, SideReading sides) {
+        Optional<Side> product = sides.one(body, "product", "system");
+        product.ifPresent(side -> {
+            body.resolve("product", side.written());
+            use.obstacleToSupply(side.product())
+                    .ifPresent(why -> body.fault(SideReading.field(side, "product", "system"), why));
+        });
+        return product;
     }
 
     private boolean checkCurrency(Prices prices, Optional<Baseline> baseline) {
@@ -306,7 +122,7 @@ final class SubstitutionReading {
             body.fault("currency", "currency must be three capital letters such as KES, and one alone");
         }
         if (!prices.currency().isEmpty()) {
-            resolved.put("currency", prices.currency());
+            body.resolve("currency", prices.currency());
         }
         return priced;
     }
@@ -314,78 +130,60 @@ final class SubstitutionReading {
     private EqualBasis basis(Use use) {
         List<String> bases = EqualBasis.of(use).stream().map(EqualBasis::id).toList();
         EqualBasis basis = body.oneOf("on", bases).flatMap(EqualBasis::of).orElse(EqualBasis.PROTEIN);
-        resolved.put("on", basis.id());
+        body.resolve("on", basis.id());
         return basis;
     }
 
-    private List<Side> alternatives(Use use, Optional<Side> product, Optional<Baseline> baseline) {
-        List<String> asked = body.texts("alternatives", Limits.ALTERNATIVES);
-        if (asked.isEmpty() && body.has("alternatives")) {
-            return List.of();
-        }
-        List<String> names = asked.isEmpty() ? Objects.requireNonNull(USUAL_ALTERNATIVES.get(use)) : asked;
-        Parameters parameters = new Parameters(Map.of("alternatives", String.join(",", names)));
-        List<ProductForm> products = new ProductReading(library, parameters).some("alternatives", Limits.ALTERNATIVES);
-        parameters.errors().forEach(body::unknownScalar);
-        List<String> displaced = Stream.concat(
-                        product.stream(),
-                        baseline.stream()
-                                .flatMap(found -> found.parts().stream())
-                                .map(Baseline.Part::side))
-                .map(Side::written)
+    private static List<Side> displaced(Optional<Baseline> baseline) {
+        return baseline.stream()
+                .flatMap(found -> found.parts().stream())
+                .map(Baseline.Part::side)
                 .toList();
-        List<Side> sides = new ArrayList<>();
-        for (ProductForm other : products) {
-            if (other.product().group().equals(FEED_GROUP) != (use == Use.FEED)) {
-                body.fault("alternatives", other.written() + " is not displaced by what is used as " + use.id());
-            } else if (!displaced.contains(other.written())) {
-                sides.add(new Side.Published(other));
-            }
+    }
+
+    /** What else might be displaced; what is on one of the sides already is left out. */
+    private List<Side> alternatives(Use use, Stream<Side> asked) {
+        List<ProductForm> named = new ProductReading(library, body).any("alternatives", Limits.ALTERNATIVES);
+        List<ProductForm> products = body.has("alternatives") ? named : usualAlternatives(use);
+        List<String> onASide = asked.map(Side::written).toList();
+        List<Side> sides = products.stream()
+                .filter(other -> mayBeDisplaced(use, other))
+                .filter(other -> !onASide.contains(other.written()))
+                .<Side>map(Side.Published::new)
+                .toList();
+        if (!body.has("alternatives") || !named.isEmpty()) {
+            body.resolve("alternatives", sides.stream().map(Side::written).toList());
         }
-        resolved.put("alternatives", sides.stream().map(Side::written).toList());
         return sides;
     }
 
-    private List<Ruler> rulers(Use use, Parameters scalars, boolean recorded) {
-        List<String> asked = body.texts("indicators", INDICATORS.size());
+    private List<ProductForm> usualAlternatives(Use use) {
+        return use.usualAlternatives().stream()
+                .map(id -> Objects.requireNonNull(library.products().get(id)))
+                .map(product -> new ProductForm(product, product.defaultForm()))
+                .toList();
+    }
+
+    private boolean mayBeDisplaced(Use use, ProductForm other) {
+        boolean may = use.obstacleToDisplacement(other.product()).isEmpty();
+        if (!may) {
+            body.fault("alternatives", other.written() + " is not displaced by what is used as " + use.id());
+        }
+        return may;
+    }
+
+    private List<Indicator> indicators() {
+        List<String> known = SubstitutionQuestion.INDICATORS;
+        List<String> asked = body.texts("indicators", known.size());
         asked.stream()
-                .filter(name -> !INDICATORS.contains(name))
-                .forEach(name -> body.unknown("indicators", name, INDICATORS, Nearest.to(name, INDICATORS, 2)));
-        List<String> known =
-                asked.stream().filter(INDICATORS::contains).distinct().toList();
-        List<String> indicators = known.isEmpty() ? USUAL_INDICATORS : known;
-        resolved.put("indicators", indicators);
-        List<Ruler> rulers = new ArrayList<>();
-        for (String id : indicators) {
-            Ruler ruler = new RulerReading(library, scalars)
-                    .ruler(Objects.requireNonNull(library.indicators().get(id)));
-            rulers.add(
-                    ruler.endingAt(boundary(use, ruler, scalars.raw("boundary").isPresent(), recorded)));
-        }
-        if (scalars.raw("boundary").isEmpty()) {
-            scalars.unresolve("boundary");
-        }
-        return rulers;
-    }
-
-    /** Feed is counted at the animal whatever is asked; meals end at their mill; records end at a gate. */
-    private static String boundary(Use use, Ruler ruler, boolean asked, boolean recorded) {
-        String usual = ruler.indicator().defaultBoundary();
-        if (ruler.indicator().id().startsWith("feed")) {
-            return usual;
-        }
-        if (asked) {
-            return ruler.boundary();
-        }
-        if (use == Use.FEED) {
-            return "processing-gate";
-        }
-        return recorded ? FootprintRoutes.FARM_GATE : usual;
-    }
-
-    private OptionalDouble number(String field, double least) {
-        OptionalDouble value = body.number(field, least, MOST);
-        value.ifPresent(number -> resolved.put(field, number));
-        return value;
+                .filter(name -> !known.contains(name))
+                .forEach(name -> body.unknown("indicators", name, known, Nearest.to(name, known, 2)));
+        List<String> understood =
+                asked.stream().filter(known::contains).distinct().toList();
+        List<String> indicators = understood.isEmpty() ? SubstitutionQuestion.USUAL_INDICATORS : understood;
+        body.resolve("indicators", indicators);
+        return indicators.stream()
+                .map(id -> Objects.requireNonNull(library.indicators().get(id)))
+                .toList();
     }
 }

@@ -25,12 +25,11 @@ final class SubstitutionRoutes {
     private Answer substitution(Request request) {
         Format format = request.format(FORMATS);
         request.parameters().refuseIfWrong();
-        SubstitutionReading reading =
-                new SubstitutionReading(library, Body.of(request.sent().json()));
-        SubstitutionQuestion question = reading.question();
+        Input body = Input.body(request.sent().json());
+        SubstitutionQuestion question = new SubstitutionReading(library, body).question();
         Substitution substitution = Substitution.of(library, question);
         return format == Format.MARKDOWN
                 ? MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
-                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(reading.resolved()));
+                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(body.resolved()));
     }
 }

@@ -91,7 +91,7 @@ final class SubstitutionView {
     private ObjectNode change(YearlyChange change) {
         ObjectNode node = Json.object();
         node.put("indicator", change.ruler().indicator().id());
-        node.put("boundary", change.ruler().boundary());
+        node.put("boundary", change.ruler().boundary().id());
         if (change.ruler().indicator().isWarming()) {
             node.put("gwp", change.ruler().gwp().id());
         }
@@ -119,10 +119,9 @@ final class SubstitutionView {
         saves.put("standard_error", Numbers.rounded(figures.saves().standardError()));
         Programme programme = substitution.question().programme();
         String own = change.ruler().indicator().unit();
-        double holds = change.unit().holds();
-        each(node, "per_household", avoided, holds, programme.households(), own + " per household and year");
-        each(node, "per_beneficiary", avoided, holds, programme.beneficiaries(), own + " per beneficiary and year");
-        each(node, "per_meal", avoided, holds, programme.meals(), own + " per meal");
+        each(node, "per_household", change, programme.households(), own + " per household and year");
+        each(node, "per_beneficiary", change, programme.beneficiaries(), own + " per beneficiary and year");
+        each(node, "per_meal", change, programme.meals(), own + " per meal");
         programme
                 .years()
                 .ifPresent(years -> node.set(
@@ -140,8 +139,9 @@ final class SubstitutionView {
     }
 
     private static void each(
-            ObjectNode node, String field, Summary avoided, double holds, OptionalDouble count, String unit) {
-        count.ifPresent(number -> node.set(field, avoided(avoided.times(holds / number), unit)));
+            ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
+        count.ifPresent(number ->
+                change.avoidedForEach(number).ifPresent(avoided -> node.set(field, avoided(avoided, unit))));
     }
 
     private static ObjectNode swing(Swing swing, String unit) {

@@ -9,7 +9,6 @@ import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
@@ -39,14 +38,14 @@ final class SystemReading {
     }
 
     /** Reads a system; after a fault the result is empty and the fault is in the body. */
-    Optional<Inventory> read(Body body) {
+    Optional<Inventory> read(Input body) {
         return notebook(body).map(read -> read.inventory(library));
     }
 
     /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
-    Optional<Notebook> notebook(Body body) {
+    Optional<Notebook> notebook(Input body) {
         Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
-        int before = body.flaws().size();
+        int before = body.faults().size();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
@@ -54,12 +53,12 @@ final class SystemReading {
                 ? insects(body).map(Notebook.Insects::new)
                 : herd(body).map(Notebook.Animals::new);
         body.close();
-        return read.filter(found -> body.flaws().size() == before);
+        return read.filter(found -> body.faults().size() == before);
     }
 
-    private Optional<InsectFarm> insects(Body body) {
+    private Optional<InsectFarm> insects(Input body) {
         List<String> insects = library.products().values().stream()
-                .filter(product -> product.group().equals("insect"))
+                .filter(Product::isInsect)
                 .map(Product::id)
                 .toList();
         Optional<String> species = body.needOneOf("product", insects);
@@ -76,13 +75,7 @@ final class SystemReading {
                 .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
                 .orElse(InsectFarm.CoProductRule.NONE);
         Optional<Amount> price = body.amount("price_per_kg", 0, MOST);
-        if (rule == InsectFarm.CoProductRule.ECONOMIC
-                && (!price.orElse(Amount.ZERO).isAbove(0)
-                        || read.coProducts().stream().map(CoProduct::price).anyMatch(Optional::isEmpty))) {
-            body.fault(
-                    "co_product_allocation",
-                    "economic allocation needs price_per_kg of the product, above zero, and of every co-product");
-        }
+        rule.obstacle(price, read.coProducts()).ifPresent(body::fault);
         Optional<Amount> cycle = body.amount("cycle_days", 1, 2000);
         Optional<Amount> pairs = body.amount("pairs_stocked", 0, 1e6);
         Optional<Amount> kept = body.amount("kept_for_breeding", 0, 0.99);
@@ -109,8 +102,8 @@ final class SystemReading {
                 rule));
     }
 
-    private static Optional<Harvest> harvest(Body body) {
-        Optional<Body> given = body.object("harvest");
+    private static Optional<Harvest> harvest(Input body) {
+        Optional<Input> given = body.object("harvest");
         if (given.isEmpty()) {
             if (!body.has("harvest")) {
                 body.fault(
@@ -120,8 +113,8 @@ final class SystemReading {
             }
             return Optional.empty();
         }
-        Body harvest = given.get();
-        int before = body.flaws().size();
+        Input harvest = given.get();
+        int before = body.faults().size();
         boolean weighed = harvest.has("kg_per_year");
         boolean contained = harvest.has("containers");
         boolean counted = harvest.has("larvae");
@@ -140,7 +133,7 @@ final class SystemReading {
                         : List.of("larvae", "larvae_per_kg");
         fields.forEach(field -> numbers.add(harvest.needAmount(field, 1e-9, MOST)));
         harvest.close();
-        if (body.flaws().size() != before) {
+        if (body.faults().size() != before) {
             return Optional.empty();
         }
         return Optional.of(
@@ -151,7 +144,7 @@ final class SystemReading {
                                 : new Harvest.ByNumber(numbers.get(0), numbers.get(1)));
     }
 
-    private static InsectFarm.Frass frass(Body body) {
+    private static InsectFarm.Frass frass(Input body) {
         Optional<Amount> kilograms = body.amount("kg", 0, MOST);
         Optional<Amount> nitrogen = body.amount("nitrogen", 0, 0.2);
         InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
@@ -164,7 +157,7 @@ final class SystemReading {
         return new InsectFarm.Frass(kilograms, nitrogen, fate, credited);
     }
 
-    private InsectFarm.Processing processing(Body body) {
+    private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
         Amount water = body.needAmount("water_kg", 0, MOST);
         String carrier =
@@ -174,7 +167,7 @@ final class SystemReading {
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
-    private Optional<Herd> herd(Body body) {
+    private Optional<Herd> herd(Input body) {
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
         Optional<String> region =
@@ -186,19 +179,12 @@ final class SystemReading {
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
-        if (cattle.isPresent()
-                && category.filter(name -> List.of("dairy-cattle", "other-cattle", "buffalo")
-                                .contains(name))
-                        .isEmpty()) {
-            body.fault("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only");
+        if (cattle.isPresent()) {
+            Herd.obstacleToTier2(category.orElse("")).ifPresent(body::fault);
         }
         Optional<String> product = body.oneOf("product", given(category, yields));
         FarmRecords read = records.read(body, "herd");
-        if (!read.coProducts().isEmpty()) {
-            body.fault(
-                    "co_products",
-                    "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out");
-        }
+        Herd.obstacleInCoProducts(read).ifPresent(body::fault);
         if (category.isEmpty() || yields.isEmpty()) {
             return Optional.empty();
         }
@@ -220,14 +206,14 @@ final class SystemReading {
                 .toList();
     }
 
-    private static List<Herd.Yield> yields(Body body, Optional<String> category) {
+    private static List<Herd.Yield> yields(Input body, Optional<String> category) {
         List<Herd.Yield> yields = new ArrayList<>();
-        Optional<Body> given = body.object("yield");
+        Optional<Input> given = body.object("yield");
         if (given.isEmpty()) {
             body.fault("yield", "yield is missing: give milk_kg, eggs_kg or live_kg a year");
             return yields;
         }
-        Body yield = given.get();
+        Input yield = given.get();
         for (Herd.Kind kind : Herd.Kind.values()) {
             String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
             Optional<Amount> kilograms = yield.amount(field, 1e-9, MOST);
@@ -245,29 +231,21 @@ final class SystemReading {
         return yields;
     }
 
-    private List<Herd.ManureShare> manure(Body body) {
+    private List<Herd.ManureShare> manure(Input body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
-        Amount sum = Amount.ZERO;
-        for (Body given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
+        for (Input given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
             String system =
                     given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
             Amount share = given.needAmount("share", 0, 1);
             given.close();
-            sum = sum.plus(share);
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
-        Amount over = sum.minus(Amount.ONE);
-        if (!shares.isEmpty() && (over.isAbove(1e-6) || over.isBelow(-1e-6))) {
-            body.fault(
-                    "manure",
-                    "the shares of the manure systems add up to " + Numbers.plain(sum.value())
-                            + "; they must add up to 1");
-        }
+        Herd.obstacleInManure(shares).ifPresent(body::fault);
         return shares;
     }
 
-    private static Optional<Herd.Cattle> cattle(Body body) {
-        int before = body.flaws().size();
+    private static Optional<Herd.Cattle> cattle(Input body) {
+        int before = body.faults().size();
         Amount weight = body.needAmount("weight_kg", 10, 2000);
         Amount mature = body.amount("mature_weight_kg", 10, 2000).orElse(weight);
         Amount gain = body.amount("gain_kg_per_day", 0, 5).orElse(Amount.ZERO);
@@ -283,7 +261,7 @@ final class SystemReading {
         Optional<Amount> conversion = body.amount("methane_conversion_percent", 0, 15);
         Optional<Amount> protein = body.amount("crude_protein_percent", 0, 40);
         body.close();
-        if (body.flaws().size() != before) {
+        if (body.faults().size() != before) {
             return Optional.empty();
         }
         HeadRecords animal = new HeadRecords(weight, mature, gain, milk, fat, pregnant, work, digestibility);

@@ -27,7 +27,7 @@ final class TableJson {
         node.put("indicator", row.ruler().indicator().id());
         node.put("unit", row.ruler().indicator().unit());
         node.put("per", row.ruler().per().id());
-        node.put("boundary", row.ruler().boundary());
+        node.put("boundary", row.ruler().boundary().id());
         for (Statistic statistic : table.statistics()) {
             statistic.of(row.quote()).ifPresent(value -> {
                 if (statistic.isCount()) {

@@ -35,7 +35,7 @@ final class TableRoutes {
     }
 
     private Answer table(Request request) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         CellRoutes.checkOnError(parameters);
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);

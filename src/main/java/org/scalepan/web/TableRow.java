@@ -77,7 +77,7 @@ final class TableRow implements PlannedAnswers.Row {
     }
 
     @Override
-    public BulkRow answer(long number, Body.Entering entering) {
+    public BulkRow answer(long number, Input.Entering entering) {
         FlatRow row = columns.row(cells.all());
         flat = row;
         return question.answer(number, row, entering);

@@ -27,7 +27,7 @@ final class TableXml {
                 element(writer, "indicator", row.ruler().indicator().id());
                 element(writer, "unit", row.ruler().indicator().unit());
                 element(writer, "per", row.ruler().per().id());
-                element(writer, "boundary", row.ruler().boundary());
+                element(writer, "boundary", row.ruler().boundary().id());
                 for (Statistic statistic : table.statistics()) {
                     element(writer, statistic.id(), plain(statistic.of(row.quote())));
                 }

@@ -66,7 +66,7 @@ final class VocabularyRoutes {
     }
 
     private Answer vocabulary(Request request, String name) {
-        Parameters parameters = request.parameters();
+        Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         parameters.refuseIfWrong();

@@ -8,18 +8,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
+import org.scalepan.factors.Boundary;
+import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.InsectNotebook;
+import org.scalepan.production.Obstacle;
 import org.scalepan.uncertainty.Summary;
 
 /** A programme brings one food where another was: what is displaced is avoided, and all of the product is caused. */
@@ -276,19 +284,87 @@ class SubstitutionTest {
     }
 
     @Test
+    void food_and_feed_displace_each_their_own() {
+        Product mealworm = product("mealworm");
+        Product chicken = product("chicken");
+        Product soybeanMeal = product("soybean-meal");
+
+        assertEquals(Optional.empty(), Use.FOOD.obstacleToSupply(mealworm));
+        assertEquals(Optional.empty(), Use.FEED.obstacleToSupply(mealworm));
+        assertEquals(
+                Optional.of("chicken is no insect: as feed, insects stand for fishmeal or soybean meal"),
+                Use.FEED.obstacleToSupply(chicken));
+        assertEquals(
+                Optional.of("soybean-meal is feed and no food: ask with as: feed"),
+                Use.FOOD.obstacleToSupply(soybeanMeal));
+        assertEquals(Optional.empty(), Use.FOOD.obstacleToDisplacement(chicken));
+        assertEquals(Optional.empty(), Use.FEED.obstacleToDisplacement(soybeanMeal));
+        assertEquals(
+                Optional.of("chicken is no feed of this library: as feed, fishmeal or soybean-meal is displaced"),
+                Use.FEED.obstacleToDisplacement(chicken));
+        for (Use use : Use.values()) {
+            assertTrue(
+                    use.usualAlternatives().stream()
+                            .allMatch(id -> use.obstacleToDisplacement(product(id)).isEmpty()),
+                    use.id());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FOOD, ghg, , false, FARM_GATE",
+        "FOOD, water, , false, RETAIL",
+        "FOOD, water, , true, FARM_GATE",
+        "FOOD, water, RETAIL, false, RETAIL",
+        "FEED, ghg, , false, PROCESSING_GATE",
+        "FEED, ghg, FARM_GATE, true, FARM_GATE",
+        "FEED, feed, RETAIL, false, ANIMAL"
+    })
+    void meals_end_at_their_mill_records_at_a_gate_and_feed_at_the_animal(
+            Use use, String indicator, @Nullable Boundary asked, boolean recorded, Boundary expected) {
+        Indicator of = Objects.requireNonNull(LIBRARY.indicators().get(indicator));
+        assertEquals(expected, use.boundary(of, Optional.ofNullable(asked), recorded));
+    }
+
+    @Test
+    void a_programme_counts_meals_people_and_the_meal_in_a_diet() {
+        OptionalDouble none = OptionalDouble.empty();
+
+        assertEquals(6_000, Programme.meals(150, 25), EXACT, "150 kg at 25 g a meal");
+        assertEquals(50, Programme.inDiet(1_000, 5), EXACT, "5 % of a tonne of diet");
+        assertEquals(
+                OptionalDouble.of(70), Programme.beneficiaries(none, OptionalDouble.of(40), OptionalDouble.of(30)));
+        assertEquals(
+                "beneficiaries",
+                Programme.obstacleInBeneficiaries(OptionalDouble.of(50), OptionalDouble.of(40), OptionalDouble.of(30))
+                        .orElseThrow()
+                        .field());
+        assertTrue(Programme.obstacleInBeneficiaries(none, OptionalDouble.of(40), none).isPresent());
+        assertTrue(Programme.obstacleInBeneficiaries(OptionalDouble.of(70), OptionalDouble.of(40), none)
+                .isEmpty());
+    }
+
+    private static Product product(String id) {
+        return Objects.requireNonNull(LIBRARY.products().get(id));
+    }
+
+    @Test
     void digestible_lysine_is_refused_with_the_factors_that_are_missing() {
         Brought poultry = Brought.of(LIBRARY, feed(), "black-soldier-fly:defatted-meal")
                 .insteadOf("soybean-meal")
                 .on(EqualBasis.DIGESTIBLE_LYSINE);
 
         assertEquals(
-                List.of("this library has no lysine per kg-product and no lysine-digestibility per kg-product of"
-                        + " soybean-meal (meal)"),
+                List.of(new Obstacle(
+                        "on",
+                        "this library has no lysine per kg-product and no lysine-digestibility per kg-product of"
+                                + " soybean-meal (meal)")),
                 poultry.asFeedOf(FedAnimal.POULTRY).question().obstacles(LIBRARY));
         assertTrue(poultry.asFeedOf(FedAnimal.PIG)
                 .question()
                 .obstacles(LIBRARY)
                 .get(0)
+                .text()
                 .contains("measured in poultry"));
         assertThrows(
                 IllegalArgumentException.class,

@@ -306,6 +306,31 @@ class BrokenLibraryTest {
     }
 
     @Test
+    void a_boundary_that_no_inventory_knows_is_refused() {
+        copy.write("boundaries.csv", copy.text("boundaries.csv") + "plate,5,Plate,From cradle to the eaten meal.\n");
+        copy.assertFaults(folder.resolve("boundaries.csv")
+                + ":6:1: unknown boundary \"plate\"; it must be one of animal, farm-gate, processing-gate, retail");
+    }
+
+    @Test
+    void boundaries_stand_from_the_narrowest_to_the_widest() {
+        String place = copy.set("boundaries.csv", "retail", "rank", "3");
+        copy.assertFaults(place + ": rank 3 of retail; it must be 4: the narrowest boundary has rank 1");
+    }
+
+    @Test
+    void a_library_without_one_of_the_boundaries_is_refused() {
+        copy.write(
+                "boundaries.csv",
+                copy.text("boundaries.csv")
+                        .lines()
+                        .filter(line -> !line.startsWith("processing-gate"))
+                        .collect(java.util.stream.Collectors.joining("\n", "", "\n")));
+        String fault = "boundaries.csv:1:1: no row for boundary processing-gate; add the row";
+        assertTrue(copy.faults().contains(fault), () -> copy.faults().toString());
+    }
+
+    @Test
     void a_region_that_does_not_lead_up_to_the_world_is_refused() {
         String place = copy.set("regions.csv", "eastern-africa", "parent", "kenya");
         String file = folder.resolve("regions.csv").toString();

@@ -11,12 +11,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Summary;
 
 /** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
 class FootprintTest {
     private static Footprint of(double... draws) {
-        return new Footprint("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN, "farm-gate", Optional.of("ar6-100"), draws);
+        return new Footprint(
+                "ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN, Boundary.FARM_GATE, Optional.of("ar6-100"), draws);
     }
 
     @Test
@@ -26,7 +28,7 @@ class FootprintTest {
         assertEquals("ghg", footprint.indicator());
         assertEquals("kg CO2e", footprint.unit());
         assertEquals(FunctionalUnit.KG_PROTEIN, footprint.per());
-        assertEquals("farm-gate", footprint.boundary());
+        assertEquals(Boundary.FARM_GATE, footprint.boundary());
         assertEquals(Optional.of("ar6-100"), footprint.warmingSet());
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.scalepan.Libraries;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Cited;
 import org.scalepan.factors.Gas;
 import org.scalepan.factors.GasShares;
@@ -30,7 +31,7 @@ class RebasingTest {
 
     private static GasShares shares(Map<Gas, Double> known) {
         Cited invented = new Cited("invented", "for this test", Grade.MEMORY);
-        return new GasShares("invented", "beef", "farm-gate", "ar4-100", known, invented, Optional.empty());
+        return new GasShares("invented", "beef", Boundary.FARM_GATE, "ar4-100", known, invented, Optional.empty());
     }
 
     private static Rebasing rebasing(Map<Gas, Double> known, String under, String from, String to) {

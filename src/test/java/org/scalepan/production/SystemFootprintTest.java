@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
@@ -234,15 +235,27 @@ class SystemFootprintTest {
         assertArrayEquals(new double[] {50, 50, 50}, gases.draws(), 1e-12);
         assertEquals(Optional.empty(), ground.warmingSet());
         assertEquals(FunctionalUnit.KG_LIVE, ground.per());
-        assertEquals("farm-gate", ground.boundary());
+        assertEquals(Boundary.FARM_GATE, ground.boundary());
         assertArrayEquals(new double[] {7, 7, 7}, ground.draws(), 1e-12);
         assertFalse(Tally.of(LIBRARY, inventory).indicator("land").system().isEmpty());
     }
 
     @ParameterizedTest
-    @CsvSource({"ANIMALS, animals, true", "MANURE, manure, true", "FEED, feed, false", "PROCESSING, processing, false"})
-    void a_stage_is_of_the_animals_or_of_the_farm_around_them(Stage stage, String id, boolean animal) {
+    @CsvSource({"ANIMAL, ANIMAL", "FARM_GATE, FARM_GATE", "PROCESSING_GATE, PROCESSING_GATE", "RETAIL, FARM_GATE"})
+    void records_end_at_a_gate_where_a_question_would_end_at_retail(Boundary usual, Boundary ofRecords) {
+        assertEquals(ofRecords, Scope.boundaryOfRecords(usual));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ANIMALS, animals, ANIMAL",
+        "MANURE, manure, ANIMAL",
+        "FEED, feed, FARM_GATE",
+        "CREDIT, credit, FARM_GATE",
+        "PROCESSING, processing, PROCESSING_GATE"
+    })
+    void a_stage_lies_within_the_animals_the_farm_or_the_processing(Stage stage, String id, Boundary narrowest) {
         assertEquals(id, stage.id());
-        assertEquals(animal, stage.isAnimal());
+        assertEquals(narrowest, stage.boundary());
     }
 }

@@ -2,6 +2,7 @@ package org.scalepan.production;
 
 import java.util.List;
 import java.util.function.Predicate;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ChainPath;
@@ -15,7 +16,7 @@ public final class Tally {
     private final Inventory inventory;
     private String indicator = "ghg";
     private FunctionalUnit per;
-    private String boundary = "farm-gate";
+    private Boundary boundary = Boundary.FARM_GATE;
     private String gwp = "ar6-100";
     private boolean credit = false;
 
@@ -40,7 +41,7 @@ public final class Tally {
     }
 
     public Tally at(String boundaryId) {
-        boundary = boundaryId;
+        boundary = Boundary.of(boundaryId).orElseThrow();
         return this;
     }
 

@@ -127,7 +127,7 @@ class CachingTest {
         Request request = new Request(
                 path,
                 Map.of("file", "swagger-ui-bundle.js"),
-                new Parameters(Map.of()),
+                Input.query(Map.of()),
                 "",
                 Sent.NOTHING,
                 "",

@@ -15,7 +15,7 @@ class ExampleAddressTest {
         Request request = new Request(
                 "/examples/scalepan.ods",
                 Map.of("file", "scalepan.ods"),
-                new Parameters(Map.of()),
+                Input.query(Map.of()),
                 "",
                 Sent.NOTHING,
                 host,

@@ -54,7 +54,7 @@ class OpenApiContractTest {
     private static final List<String> TOLD_HEADERS =
             List.of("ETag", "Retry-After", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
 
-    /** Parameters that take ids which come and go with the library; the service may list them, the description does not. */
+    /** Input that take ids which come and go with the library; the service may list them, the description does not. */
     private static final Set<String> OPEN = Set.of("products", "product", "against", "reference", "library");
 
     private static Description description;
@@ -262,7 +262,7 @@ class OpenApiContractTest {
                         JsonAt.number(schema, "/maximum") + step,
                         parameter.name().equals("draws") ? 422 : 400);
                 statusOf.forEach((value, status) -> {
-                    String question = with(operation, parameter.name(), Parameters.plain(value));
+                    String question = with(operation, parameter.name(), Input.plain(value));
                     int got = ask(operation, question, Map.of()).status();
                     if (got != status) {
                         faults.add(question + " answers " + got + ", by the limits described it would be " + status);
@@ -637,7 +637,7 @@ class OpenApiContractTest {
                         .findFirst()
                         .orElseThrow();
         Request request = new Request(
-                "/health/ready", Map.of(), new Parameters(Map.of()), "", Sent.NOTHING, "", Client.at("127.0.0.1"));
+                "/health/ready", Map.of(), Input.query(Map.of()), "", Sent.NOTHING, "", Client.at("127.0.0.1"));
 
         Refused refused = assertThrows(Refused.class, () -> ready.handling().answer(request));
 

@@ -385,7 +385,7 @@ final class RequestDice {
                 value.forEach(part -> parts.add(JsonAt.text(part, "")));
                 return String.join(",", parts);
             }
-            return value.isDouble() ? Parameters.plain(JsonAt.number(value, "")) : JsonAt.scalar(value, "");
+            return value.isDouble() ? Input.plain(JsonAt.number(value, "")) : JsonAt.scalar(value, "");
         }
 
         private String encoded(String text) {

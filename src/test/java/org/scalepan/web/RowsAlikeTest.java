@@ -142,7 +142,7 @@ class RowsAlikeTest {
     }
 
     private static BulkQuestion question(Map<String, String> parameters) {
-        return new BulkRoutes(Libraries.bundled(), Turnstile.ofRuns()).question(new Parameters(parameters));
+        return new BulkRoutes(Libraries.bundled(), Turnstile.ofRuns()).question(Input.query(parameters));
     }
 
     private static String table(List<List<String>> rows) {

@@ -6,12 +6,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
+import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 
 /** Says on which bases a claim comes out so: functional units, system boundaries and warming sets. */
 final class BasisWording {
-    private static final String ANIMAL = "animal";
-
     private BasisWording() {}
 
     /** {@code per kg protein, up to the farm gate}. */
@@ -26,7 +25,7 @@ final class BasisWording {
      * @param grid all cells
      */
     static List<String> of(List<Cell> chosen, List<Cell> grid) {
-        Map<String, List<Cell>> byBoundary = chosen.stream()
+        Map<Boundary, List<Cell>> byBoundary = chosen.stream()
                 .collect(Collectors.groupingBy(
                         cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
         return byBoundary.entrySet().stream()
@@ -34,7 +33,7 @@ final class BasisWording {
                         entry.getValue(),
                         grid.stream()
                                 .filter(cell ->
-                                        cell.speaks() && cell.ruler().boundary().equals(entry.getKey()))
+                                        cell.speaks() && cell.ruler().boundary() == entry.getKey())
                                 .toList()))
                 .toList();
     }
@@ -43,7 +42,7 @@ final class BasisWording {
         Ruler ruler = chosen.get(0).ruler();
         List<FunctionalUnit> units = units(chosen);
         boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
-        FunctionalUnit first = ruler.boundary().equals(ANIMAL) && units.contains(FunctionalUnit.KG_LIVE)
+        FunctionalUnit first = ruler.boundary() == Boundary.ANIMAL && units.contains(FunctionalUnit.KG_LIVE)
                 ? FunctionalUnit.KG_LIVE
                 : units.get(0);
         String per = all

@@ -66,7 +66,7 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
 
     private static boolean is(ClaimBasis basis, ClaimQuestion question) {
         Ruler ruler = question.ruler();
-        return basis.boundary().equals(ruler.boundary())
+        return basis.boundary() == ruler.boundary()
                 && basis.per().equals(ruler.per().id())
                 && basis.concerns(
                         question.reference().map(side -> side.product().id()));

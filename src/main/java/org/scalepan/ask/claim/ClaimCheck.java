@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Standing;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
 
@@ -48,7 +49,7 @@ public record ClaimCheck(
      * @param measured the side with a figure
      * @param unmeasured the side without
      */
-    public record HalfMeasured(String boundary, String measured, String unmeasured) {}
+    public record HalfMeasured(Boundary boundary, String measured, String unmeasured) {}
 
     /** The cell of the question itself. */
     public Cell asked() {

@@ -12,6 +12,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Standing;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.DrawBook;
 
@@ -108,7 +109,7 @@ public record ClaimChecks(
     private static boolean onAnimalsOnly(ClaimCheck check) {
         return check.instead()
                 .ruler()
-                .filter(ruler -> ruler.boundary().equals("animal"))
+                .filter(ruler -> ruler.boundary() == Boundary.ANIMAL)
                 .isPresent();
     }
 

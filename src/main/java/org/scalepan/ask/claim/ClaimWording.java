@@ -9,14 +9,13 @@ import org.scalepan.ask.IndicatorWording;
 import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
 /** Says what is claimed, and why a checked claim comes out as it does. What can be said instead is {@link StrongestSentence}. */
 final class ClaimWording {
-    private static final String ANIMAL = "animal";
-
     private final ClaimQuestion question;
     private final Side side;
     private final List<Cell> cells;
@@ -118,9 +117,9 @@ final class ClaimWording {
 
     /** What was measured at other boundaries, once for each. */
     private List<String> measured(List<Cell> others) {
-        Map<String, Cell> byBoundary = new LinkedHashMap<>();
+        Map<Boundary, Cell> byBoundary = new LinkedHashMap<>();
         others.stream()
-                .filter(cell -> !cell.ruler().boundary().equals(question.ruler().boundary()))
+                .filter(cell -> cell.ruler().boundary() != question.ruler().boundary())
                 .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWording::plainer));
         return byBoundary.values().stream()
                 .map(cell -> {
@@ -138,7 +137,7 @@ final class ClaimWording {
     /** Of the animals alone people speak per kg live weight, as it is measured. */
     private static Cell plainer(Cell one, Cell other) {
         return one.ruler().per() != FunctionalUnit.KG_LIVE
-                        && other.ruler().boundary().equals(ANIMAL)
+                        && other.ruler().boundary() == Boundary.ANIMAL
                         && other.ruler().per() == FunctionalUnit.KG_LIVE
                 ? other
                 : one;

@@ -67,7 +67,7 @@ public record Differences(List<Row> rows, Map<String, List<String>> differing) {
     private static Map<String, String> fields(PublishedResult result) {
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("unit", result.publishedBasis());
-        fields.put("boundary", result.boundary());
+        fields.put("boundary", result.boundary().id());
         result.gwp().ifPresent(set -> fields.put("warming_set", set));
         if (!result.luc().equals("not-applicable")) {
             fields.put("land_use_change", result.luc());

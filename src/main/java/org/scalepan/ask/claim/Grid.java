@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Side;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
@@ -64,9 +65,8 @@ final class Grid {
     /** Every unit and boundary on the warming set asked, the boundary of the question and its unit first. */
     List<Ruler> bases() {
         List<Ruler> bases = new ArrayList<>();
-        Stream<String> boundaries = Stream.concat(
-                Stream.of(asked.boundary()),
-                library.ids("boundaries").stream().filter(id -> !id.equals(asked.boundary())));
+        Stream<Boundary> boundaries = Stream.concat(
+                Stream.of(asked.boundary()), Stream.of(Boundary.values()).filter(other -> other != asked.boundary()));
         boundaries.forEach(boundary -> units().forEach(unit -> bases.add(asked.on(unit, boundary, asked.gwp()))));
         return bases;
     }

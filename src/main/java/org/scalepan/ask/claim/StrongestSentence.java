@@ -12,6 +12,7 @@ import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.factors.Boundary;
 import org.scalepan.quantity.SignificantFigures;
 
 /** Finds the strongest sentence that can be defended instead of a claim, and words it. */
@@ -52,7 +53,7 @@ final class StrongestSentence {
         Ruler ruler = cell.ruler();
         Ruler asked = question.ruler();
         int boundary =
-                ruler.boundary().equals(asked.boundary()) ? 0 : ruler.boundary().equals("animal") ? 8 : 4;
+                ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
         return boundary
                 + (ruler.per() == asked.per() ? 0 : 2)
                 + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
@@ -98,7 +99,7 @@ final class StrongestSentence {
 
     /** A sentence on another boundary must not pass for one on the boundary asked. */
     private String elsewhereThanAsked(Cell cell) {
-        return cell.ruler().boundary().equals(question.ruler().boundary())
+        return cell.ruler().boundary() == question.ruler().boundary()
                 ? ""
                 : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
                         + "; on another boundary only: ";

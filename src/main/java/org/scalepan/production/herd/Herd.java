@@ -3,7 +3,9 @@ package org.scalepan.production.herd;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.production.FarmRecords;
+import org.scalepan.production.Obstacle;
 import org.scalepan.quantity.Amount;
+import org.scalepan.quantity.Print;
 
 /**
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
@@ -30,9 +32,46 @@ public record Herd(
         List<ManureShare> manure,
         Optional<Cattle> cattle,
         Optional<String> product) {
+    private static final List<String> TIER_2 = List.of("dairy-cattle", "other-cattle", "buffalo");
+
+    /** Shares written with a few digits may add to a little more or less than 1. */
+    private static final double ROUNDING = 1e-6;
+
     public Herd {
         yields = List.copyOf(yields);
         manure = List.copyOf(manure);
+    }
+
+    /** Why Tier 2 cannot be computed for a kind of animal; its equations are for cattle and buffalo. */
+    public static Optional<Obstacle> obstacleToTier2(String category) {
+        return TIER_2.contains(category)
+                ? Optional.empty()
+                : Optional.of(new Obstacle(
+                        "cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only"));
+    }
+
+    /** Why manure cannot be shared out so: all of it goes somewhere, once. No shares at all leave it open. */
+    public static Optional<Obstacle> obstacleInManure(List<ManureShare> manure) {
+        Amount sum = Amount.ZERO;
+        for (ManureShare given : manure) {
+            sum = sum.plus(given.share());
+        }
+        Amount over = sum.minus(Amount.ONE);
+        return manure.isEmpty() || !(over.isAbove(ROUNDING) || over.isBelow(-ROUNDING))
+                ? Optional.empty()
+                : Optional.of(new Obstacle(
+                        "manure",
+                        "the shares of the manure systems add up to " + Print.plain(sum.value())
+                                + "; they must add up to 1"));
+    }
+
+    /** Why the records of a herd cannot name co-products: what it gives is its yield. */
+    public static Optional<Obstacle> obstacleInCoProducts(FarmRecords records) {
+        return records.coProducts().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Obstacle(
+                        "co_products",
+                        "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out"));
     }
 
     /** The same herd with other records. */

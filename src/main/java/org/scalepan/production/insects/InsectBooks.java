@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
@@ -25,7 +26,6 @@ import org.scalepan.uncertainty.SpreadReading;
 
 /** Makes the inventory of an insect farm (M7): per year, everything that goes in and every gas that comes out. */
 public final class InsectBooks {
-    private static final String ANIMAL = "animal";
     private static final String INSECT = "insect";
     private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
@@ -152,7 +152,7 @@ public final class InsectBooks {
     private List<PublishedResult> directGases() {
         return library.results().stream()
                 .filter(result -> result.indicator().equals("ghg")
-                        && result.boundary().equals(ANIMAL)
+                        && result.boundary() == Boundary.ANIMAL
                         && library.products().containsKey(result.product())
                         && group(result).equals(INSECT))
                 .toList();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Product;
 import org.scalepan.production.FarmRecords;
+import org.scalepan.production.Obstacle;
 import org.scalepan.quantity.Amount;
 
 /**
@@ -156,6 +157,18 @@ public record InsectFarm(
     public enum CoProductRule {
         NONE,
         MASS,
-        ECONOMIC
+        ECONOMIC;
+
+        /** Why the burden cannot be shared so; by their economic value only what has a price can take a part. */
+        public Optional<Obstacle> obstacle(Optional<Amount> price, List<FarmRecords.CoProduct> coProducts) {
+            boolean priced = price.orElse(Amount.ZERO).isAbove(0)
+                    && coProducts.stream().allMatch(given -> given.price().isPresent());
+            return this != ECONOMIC || priced
+                    ? Optional.empty()
+                    : Optional.of(
+                            new Obstacle(
+                                    "co_product_allocation",
+                                    "economic allocation needs price_per_kg of the product, above zero, and of every co-product"));
+        }
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Asked;
+import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
 
@@ -30,11 +31,10 @@ class ClaimCheckTest {
 
         assertEquals(Overall.HOLDS_ONLY_FOR, check.overall());
         assertEquals(Verdict.FAILS, check.asked().verdict());
-        assertEquals("farm-gate", check.asked().ruler().boundary());
+        assertEquals(Boundary.FARM_GATE, check.asked().ruler().boundary());
         assertEquals(FunctionalUnit.KG_PROTEIN, check.asked().ruler().per());
         assertTrue(check.holding().stream().anyMatch(cell -> cell.ruler().per() == FunctionalUnit.KG_LIVE));
-        assertTrue(check.holding().stream()
-                .allMatch(cell -> cell.ruler().boundary().equals("animal")));
+        assertTrue(check.holding().stream().allMatch(cell -> cell.ruler().boundary() == Boundary.ANIMAL));
         assertTrue(check.reason().contains("not the footprint of a product"), check::reason);
         assertTrue(
                 check.circulating().stream().anyMatch(one -> one.claim().id().equals("c01")),
@@ -223,7 +223,7 @@ class ClaimCheckTest {
     @Test
     void every_warming_set_with_evidence_stands_in_the_grid() {
         List<String> sets = Said.check(asked(), "mealworm", "beef", 100).cells().stream()
-                .filter(cell -> cell.ruler().boundary().equals("farm-gate"))
+                .filter(cell -> cell.ruler().boundary() == Boundary.FARM_GATE)
                 .map(cell -> cell.ruler().gwp().id())
                 .distinct()
                 .sorted()
