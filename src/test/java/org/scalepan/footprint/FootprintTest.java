@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.factors.Boundary;
+import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Summary;
 
 /** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
@@ -57,7 +58,7 @@ class FootprintTest {
     }
 
     private static Footprint measured(String indicator, String unit, FunctionalUnit per) {
-        return new Footprint(indicator, unit, per, "farm-gate", Optional.empty(), new double[] {1, 2, 3});
+        return new Footprint(indicator, unit, per, Boundary.FARM_GATE, Optional.empty(), new double[] {1, 2, 3});
     }
 
     /** Kilograms of CO2e over square metres, or a figure per kilogram of protein over one per kilogram of product, say nothing. */
