@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
-import org.scalepan.quantity.Amount;
 
 /**
  * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
@@ -22,7 +21,7 @@ public final class EnergyBooks {
     private final Ledger ledger;
     private final Optional<String> region;
     private final OptionalInt year;
-    private final Optional<Amount> gridIntensity;
+    private final OptionalDouble gridIntensity;
 
     EnergyBooks(Library library, Ledger ledger, FarmRecords records) {
         this.library = library;
@@ -34,10 +33,10 @@ public final class EnergyBooks {
     }
 
     /** Books an amount in the carrier's own unit: kWh, kg or litre. */
-    void book(Stage stage, String carrier, Amount amount) {
+    void book(Stage stage, String carrier, double amount) {
         Row row = carrier(carrier);
         if (row.text("unit").equals("kWh")) {
-            bookMegajoules(stage, carrier, Term.of(amount.times(MJ_PER_KWH)));
+            bookMegajoules(stage, carrier, Term.of(amount * MJ_PER_KWH));
             return;
         }
         Term mass =
@@ -52,7 +51,7 @@ public final class EnergyBooks {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
             Term kilowattHours = megajoules.times(1 / MJ_PER_KWH);
-            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.get()), "not-stated");
+            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
             land(stage, carrier, kilowattHours);
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));

@@ -2,13 +2,13 @@ package org.scalepan.production;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
-import org.scalepan.quantity.Amount;
 
 /** Books everything of a farm's records that is not about the animals themselves. */
 public final class FarmBooks {
@@ -61,7 +61,7 @@ public final class FarmBooks {
     }
 
     /** kg N in the feed of a year, as far as it is known. */
-    public Optional<Amount> feedNitrogen() {
+    public OptionalDouble feedNitrogen() {
         return feed.nitrogen();
     }
 
@@ -71,15 +71,13 @@ public final class FarmBooks {
     }
 
     /** kg dry matter in the feed of a year, when it is known. */
-    public Optional<Amount> feedDryMatter() {
-        return feed.dryMatterKnown() ? Optional.of(ledger.total(Flux.FEED_DRY_MATTER)) : Optional.empty();
+    public OptionalDouble feedDryMatter() {
+        return feed.dryMatterKnown() ? OptionalDouble.of(ledger.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
     }
 
     private void site(FarmRecords records) {
-        Amount area = records.buildingArea()
-                .orElse(Amount.ZERO)
-                .plus(records.yardArea().orElse(Amount.ZERO));
-        if (area.isZero()) {
+        double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
+        if (area == 0) {
             ledger.gap("building_m2, yard_m2", "not recorded, not counted");
         }
         ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, Term.of(area));
@@ -134,7 +132,7 @@ public final class FarmBooks {
         ledger.co2e(
                 Stage.MATERIALS,
                 use.material(),
-                Term.of(use.kilograms().over(use.years())).times(background.factor(row.get())),
+                Term.of(use.kilograms() / use.years()).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
     }

@@ -3,14 +3,15 @@ package org.scalepan.production;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
-import org.scalepan.quantity.Amount;
 
 /** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
 final class FeedBooks {
@@ -23,7 +24,7 @@ final class FeedBooks {
     private final Background background;
     private final Ledger ledger;
     private final Optional<String> region;
-    private Amount nitrogen = Amount.ZERO;
+    private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
@@ -51,8 +52,8 @@ final class FeedBooks {
     }
 
     /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
-    Optional<Amount> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen) : Optional.empty();
+    OptionalDouble nitrogen() {
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -67,7 +68,7 @@ final class FeedBooks {
 
     private Optional<Term> dryMatter(FeedUse feed, Term mass) {
         if (feed.moisture().isPresent()) {
-            return Optional.of(mass.times(Amount.ONE.minus(feed.moisture().get())));
+            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
@@ -80,7 +81,7 @@ final class FeedBooks {
         Factor share = background.fraction(row.get());
         ledger.gap(
                 "feed/" + feed.ingredient() + "/moisture",
-                "moisture %.0f %%, the published dry matter".formatted(100 * (1 - share.central())),
+                String.format(Locale.ROOT, "moisture %.0f %%, the published dry matter", 100 * (1 - share.central())),
                 row.get().id());
         return Optional.of(mass.times(share));
     }
@@ -95,7 +96,7 @@ final class FeedBooks {
         nitrogenKnown = true;
         Term protein = base.get().times(background.fraction(row.orElseThrow()));
         ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
-        nitrogen = nitrogen.plus(protein.middle().over(PROTEIN_PER_NITROGEN));
+        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
     }
 
     private void legality(String ingredient) {
@@ -114,9 +115,9 @@ final class FeedBooks {
     }
 
     private void burden(
-            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, Optional<Amount> own) {
+            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, OptionalDouble own) {
         if (own.isPresent()) {
-            Term term = mass.times(own.get());
+            Term term = mass.times(own.getAsDouble());
             if (flux == Flux.CO2E) {
                 ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
             } else {
@@ -142,16 +143,16 @@ final class FeedBooks {
     /** What was fed elsewhere must now be replaced there: its burden comes along. */
     private void displaced(FeedUse feed, Term mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
-        Term replaced = mass.times(feed.displacedPerKilogram().orElse(Amount.ONE));
+        Term replaced = mass.times(feed.displacedPerKilogram().orElse(1));
         Optional<Term> dry =
                 background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
         FeedUse other = new FeedUse(
                 instead,
-                replaced.certain(),
+                replaced.amount(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                OptionalDouble.empty(),
                 FarmRecords.OwnFactors.NONE);
         published(other, replaced, dry, flux, indicator, Optional.empty());
     }

@@ -1,27 +1,21 @@
 package org.scalepan.production;
 
 import java.util.List;
-import org.scalepan.quantity.Wording;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
  *
  * @param field the field, as in the request
- * @param filling the default in words
+ * @param filledWith the default in words
  * @param rows the rows of the library behind the default; empty when nothing is counted
  */
-public record Gap(String field, Wording filling, List<String> rows) {
+public record Gap(String field, String filledWith, List<String> rows) {
     public Gap {
         rows = List.copyOf(rows);
     }
 
     /** True when nothing stands in the field's place, so that the figure lacks what it would add. */
     public boolean isUncounted() {
-        return filledWith().contains("not counted");
-    }
-
-    /** The default in words. */
-    public String filledWith() {
-        return filling.text();
+        return filledWith.contains("not counted");
     }
 }

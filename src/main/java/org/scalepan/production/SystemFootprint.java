@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
-import org.scalepan.quantity.Amount;
 
 /**
  * An inventory added up on a ruler: the sum of its flows, over the output, carried to the functional unit asked for.
@@ -33,23 +32,14 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
 
     /** The value with every factor at its central value. */
     public double central() {
-        return middle().value();
-    }
-
-    /** The same as an amount. */
-    Amount middle() {
-        return Amount.sum(counted().stream().map(this::yearly).toList()).times(perUnit());
-    }
-
-    private double central(Flow flow) {
-        return yearly(flow).value();
+        return counted().stream().mapToDouble(this::yearly).sum() * perUnit();
     }
 
     /** From a year of the farm to one functional unit, centrally. */
-    private Amount perUnit() {
-        Amount factor = inventory.output().carried().over(inventory.output().made());
+    private double perUnit() {
+        double factor = inventory.output().share() / inventory.output().amount();
         for (ChainStep step : chain) {
-            factor = factor.times(step.multiplier());
+            factor *= step.multiplier();
         }
         return factor;
     }
@@ -75,24 +65,24 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     /** What each stage adds, centrally, per functional unit. */
     public Map<Stage, Double> byStage() {
         Map<Stage, Double> stages = new EnumMap<>(Stage.class);
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> stages.merge(flow.stage(), central(flow) * perUnit, Double::sum));
+        double perUnit = perUnit();
+        counted().forEach(flow -> stages.merge(flow.stage(), yearly(flow) * perUnit, Double::sum));
         return stages;
     }
 
     /** What each gas adds, centrally, in the indicator's unit per functional unit. */
     public Map<Flux, Double> byGas() {
         Map<Flux, Double> gases = new EnumMap<>(Flux.class);
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> gases.merge(flow.flux(), central(flow) * perUnit, Double::sum));
+        double perUnit = perUnit();
+        counted().forEach(flow -> gases.merge(flow.flux(), yearly(flow) * perUnit, Double::sum));
         return gases;
     }
 
     /** What each line adds, centrally, per functional unit. */
     public Map<Flow, Double> byFlow() {
         Map<Flow, Double> flows = new LinkedHashMap<>();
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> flows.put(flow, central(flow) * perUnit));
+        double perUnit = perUnit();
+        counted().forEach(flow -> flows.put(flow, yearly(flow) * perUnit));
         return flows;
     }
 
@@ -102,7 +92,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     }
 
     /** Value of a flow on this ruler for one year of the farm, centrally. */
-    Amount yearly(Flow flow) {
-        return flow.term().middle().times(scope.weight(flow.flux()));
+    double yearly(Flow flow) {
+        return flow.term().central() * scope.weight(flow.flux());
     }
 }

@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.factors.Nearest;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Reckoning;
 
 /**
  * Reads one object of a request's body, field by field. Every reading collects its fault with a JSON Pointer instead of stopping, so
@@ -22,32 +20,17 @@ final class Body {
     private final JsonNode node;
     private final String pointer;
     private final List<Problem.Flaw> flaws;
-    private final Entering entering;
     private final Set<String> read = new LinkedHashSet<>();
 
-    /** What becomes of an amount that was read. */
-    interface Entering {
-        /** Amounts that are read for this once. */
-        Entering ONCE = (pointer, value, limits) -> Amount.of(value);
-
-        Amount amount(String pointer, double value, Reckoning.Limits limits);
-    }
-
-    private Body(JsonNode node, String pointer, List<Problem.Flaw> flaws, Entering entering) {
+    private Body(JsonNode node, String pointer, List<Problem.Flaw> flaws) {
         this.node = node;
         this.pointer = pointer;
         this.flaws = flaws;
-        this.entering = entering;
     }
 
     /** The body as a whole, which must be an object. */
     static Body of(JsonNode node) {
-        return of(node, Entering.ONCE);
-    }
-
-    /** The same, telling of every amount where it stands. */
-    static Body of(JsonNode node, Entering entering) {
-        Body body = new Body(node, "", new ArrayList<>(), entering);
+        Body body = new Body(node, "", new ArrayList<>());
         if (!node.isObject()) {
             body.flaws.add(Problem.Flaw.at("", "the body must be a JSON object", List.of(), List.of()));
         }
@@ -69,7 +52,7 @@ final class Body {
             fault(field, field + " must be an object");
             return Optional.empty();
         }
-        return Optional.of(new Body(inner, place(field), flaws, entering));
+        return Optional.of(new Body(inner, place(field), flaws));
     }
 
     /** A list of objects; absent reads as empty. */
@@ -78,7 +61,7 @@ final class Body {
         for (int i = 0; i < elements(field, most); i++) {
             JsonNode inner = node.path(field).path(i);
             if (inner.isObject()) {
-                bodies.add(new Body(inner, place(field) + "/" + i, flaws, entering));
+                bodies.add(new Body(inner, place(field) + "/" + i, flaws));
             } else {
                 flaws.add(Problem.Flaw.at(
                         place(field) + "/" + i, "entries of " + field + " must be objects", List.of(), List.of()));
@@ -138,23 +121,6 @@ final class Body {
             return 0;
         }
         return number(field, least, most).orElse(0);
-    }
-
-    /** A number within limits that others can stand in for, if given. */
-    Optional<Amount> amount(String field, double least, double most) {
-        OptionalDouble value = number(field, least, most);
-        return value.isPresent()
-                ? Optional.of(entering.amount(place(field), value.getAsDouble(), new Reckoning.Limits(least, most)))
-                : Optional.empty();
-    }
-
-    /** The same, where one must be given; 0 stands in after a fault. */
-    Amount needAmount(String field, double least, double most) {
-        if (!has(field)) {
-            fault(field, field + " is missing");
-            return Amount.ZERO;
-        }
-        return amount(field, least, most).orElse(Amount.ZERO);
     }
 
     /** A short text, if given. */
@@ -259,11 +225,6 @@ final class Body {
     }
 
     private String place(String field) {
-        return within(pointer, field);
-    }
-
-    /** The pointer to a field of what a pointer shows. */
-    static String within(String pointer, String field) {
         return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
     }
 }

@@ -63,7 +63,7 @@ final class Limits {
                 told("lines", RecordsReading.MOST_LINES, "entries", TOO_MUCH, "a list in records, such as feed"),
                 told("bytes-of-rows", BulkRoutes.MOST_BYTES, BYTES, NO_CONTENT_BEYOND, "a body of rows"),
                 told("rows", BulkRoutes.MOST_LINES, "lines", NO_CONTENT_BEYOND, "a body of rows"),
-                silent("cell", CutRows.LONGEST_CELL, CHARACTERS, "a cell of a row; more is told in its place"),
+                silent("cell", BulkCsvRows.LONGEST_CELL, CHARACTERS, "a cell of a row; more is told in its place"),
                 silent("line", BulkJsonRows.LONGEST_LINE, CHARACTERS, "a line of JSON; more is told in its place"),
                 told("answers-of-client", answers.share(), "answers", OF_ONE, "one client, computed or waiting"),
                 told("answers-computed", answers.places(), "answers", OF_ALL, "all clients, at once"),

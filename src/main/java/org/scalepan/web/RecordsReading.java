@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Region;
@@ -13,7 +14,6 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.OwnFactors;
 import org.scalepan.production.FarmRecords.TransportUse;
-import org.scalepan.quantity.Amount;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
@@ -37,27 +37,27 @@ final class RecordsReading {
                 year(body),
                 body.objects("feed", MOST_LINES).stream().map(this::feed).toList(),
                 body.objects("energy", MOST_LINES).stream().map(this::energy).toList(),
-                body.amount("water_m3", 0, MOST),
+                body.number("water_m3", 0, MOST),
                 body.objects("transport", MOST_LINES).stream()
                         .map(this::transport)
                         .toList(),
                 body.objects("materials", MOST_LINES).stream()
                         .map(this::material)
                         .toList(),
-                body.amount("building_m2", 0, MOST),
-                body.amount("yard_m2", 0, MOST),
+                body.number("building_m2", 0, MOST),
+                body.number("yard_m2", 0, MOST),
                 body.objects("co_products", 20).stream()
                         .map(RecordsReading::coProduct)
                         .toList(),
-                body.amount("grid_ghg_per_kwh", 0, MOST_GRID));
+                body.number("grid_ghg_per_kwh", 0, MOST_GRID));
     }
 
     private static OptionalInt year(Body body) {
-        Optional<Amount> given = body.amount("year", 1990, 2100);
+        OptionalDouble given = body.number("year", 1990, 2100);
         if (given.isEmpty()) {
             return OptionalInt.empty();
         }
-        double year = given.get().value();
+        double year = given.getAsDouble();
         if (year != Math.rint(year)) {
             body.fault("year", "year must be a whole number");
         }
@@ -67,20 +67,20 @@ final class RecordsReading {
     private FeedUse feed(Body body) {
         String ingredient =
                 body.needOneOf("ingredient", library.ids("ingredients")).orElse("");
-        Amount kilograms = body.needAmount("kg", 0, MOST);
-        Optional<Amount> moisture = body.amount("moisture", 0, 0.99);
+        double kilograms = body.needNumber("kg", 0, MOST);
+        OptionalDouble moisture = body.number("moisture", 0, 0.99);
         Optional<Burden> burden = body.oneOf("burden", List.of("economic", "mass", "burden-free", "displaced"))
                 .flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", library.ids("ingredients"));
-        Optional<Amount> displaced = body.amount("displaced_kg_per_kg", 0, 100);
+        OptionalDouble displaced = body.number("displaced_kg_per_kg", 0, 100);
         if (burden.filter(Burden.DISPLACED::equals).isPresent() != displaces.isPresent()) {
             body.fault("displaces", "displaces goes with burden displaced: name the ingredient used instead");
         }
         OwnFactors own = new OwnFactors(
-                body.amount("ghg_per_kg", -1000, 1000),
-                body.amount("land_per_kg", 0, 10_000),
-                body.amount("energy_per_kg", 0, 10_000),
-                body.amount("water_per_kg", 0, 10_000));
+                body.number("ghg_per_kg", -1000, 1000),
+                body.number("land_per_kg", 0, 10_000),
+                body.number("energy_per_kg", 0, 10_000),
+                body.number("water_per_kg", 0, 10_000));
         body.close();
         return new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
     }
@@ -88,7 +88,7 @@ final class RecordsReading {
     private EnergyUse energy(Body body) {
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
-        Amount amount = body.needAmount("amount", 0, MOST);
+        double amount = body.needNumber("amount", 0, MOST);
         boolean processing = body.oneOf("for", List.of("farm", "processing"))
                 .filter("processing"::equals)
                 .isPresent();
@@ -98,23 +98,23 @@ final class RecordsReading {
 
     private TransportUse transport(Body body) {
         String mode = body.needOneOf("mode", library.ids("transport_modes")).orElse("");
-        Amount work = body.needAmount("tonne_km", 0, MOST);
+        double work = body.needNumber("tonne_km", 0, MOST);
         body.close();
         return new TransportUse(mode, work);
     }
 
     private MaterialUse material(Body body) {
         String material = body.needOneOf("material", library.ids("materials")).orElse("");
-        Amount kilograms = body.needAmount("kg", 0, MOST);
-        Amount years = body.amount("years", 0.01, 1000).orElse(Amount.ONE);
+        double kilograms = body.needNumber("kg", 0, MOST);
+        double years = body.number("years", 0.01, 1000).orElse(1);
         body.close();
         return new MaterialUse(material, kilograms, years);
     }
 
     private static CoProduct coProduct(Body body) {
         String name = body.text("name").orElse("co-product");
-        Amount kilograms = body.needAmount("kg", 0, MOST);
-        Optional<Amount> price = body.amount("price_per_kg", 0, MOST);
+        double kilograms = body.needNumber("kg", 0, MOST);
+        OptionalDouble price = body.number("price_per_kg", 0, MOST);
         body.close();
         return new CoProduct(name, kilograms, price);
     }

@@ -3,6 +3,7 @@ package org.scalepan.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.ask.Notebook;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
@@ -11,12 +12,11 @@ import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.Inventory;
-import org.scalepan.production.herd.HeadRecords;
+import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
-import org.scalepan.quantity.Amount;
 
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 final class SystemReading {
@@ -65,7 +65,7 @@ final class SystemReading {
         Optional<String> species = body.needOneOf("product", insects);
         String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
         Optional<Harvest> harvest = harvest(body);
-        Optional<Amount> sold = body.amount("sold_kg", 1e-9, MOST);
+        OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
         if (!form.equals("fresh") && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
@@ -75,18 +75,18 @@ final class SystemReading {
         InsectFarm.CoProductRule rule = body.oneOf("co_product_allocation", List.of("none", "mass", "economic"))
                 .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
                 .orElse(InsectFarm.CoProductRule.NONE);
-        Optional<Amount> price = body.amount("price_per_kg", 0, MOST);
+        OptionalDouble price = body.number("price_per_kg", 0, MOST);
         if (rule == InsectFarm.CoProductRule.ECONOMIC
-                && (!price.orElse(Amount.ZERO).isAbove(0)
-                        || read.coProducts().stream().map(CoProduct::price).anyMatch(Optional::isEmpty))) {
+                && (!(price.orElse(0) > 0)
+                        || read.coProducts().stream().map(CoProduct::price).anyMatch(OptionalDouble::isEmpty))) {
             body.fault(
                     "co_product_allocation",
                     "economic allocation needs price_per_kg of the product, above zero, and of every co-product");
         }
-        Optional<Amount> cycle = body.amount("cycle_days", 1, 2000);
-        Optional<Amount> pairs = body.amount("pairs_stocked", 0, 1e6);
-        Optional<Amount> kept = body.amount("kept_for_breeding", 0, 0.99);
-        Optional<Amount> mortality = body.amount("mortality", 0, 0.99);
+        OptionalDouble cycle = body.number("cycle_days", 1, 2000);
+        OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
+        OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
+        OptionalDouble mortality = body.number("mortality", 0, 0.99);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
         List<InsectFarm.Processing> processing =
                 body.objects("processing", 10).stream().map(this::processing).toList();
@@ -132,13 +132,13 @@ final class SystemReading {
                             + " with larvae_per_kg");
             return Optional.empty();
         }
-        List<Amount> numbers = new ArrayList<>();
+        List<Double> numbers = new ArrayList<>();
         List<String> fields = weighed
                 ? List.of("kg_per_year")
                 : contained
                         ? List.of("containers", "kg_per_container", "cycles_per_year")
                         : List.of("larvae", "larvae_per_kg");
-        fields.forEach(field -> numbers.add(harvest.needAmount(field, 1e-9, MOST)));
+        fields.forEach(field -> numbers.add(harvest.needNumber(field, 1e-9, MOST)));
         harvest.close();
         if (body.flaws().size() != before) {
             return Optional.empty();
@@ -152,8 +152,8 @@ final class SystemReading {
     }
 
     private static InsectFarm.Frass frass(Body body) {
-        Optional<Amount> kilograms = body.amount("kg", 0, MOST);
-        Optional<Amount> nitrogen = body.amount("nitrogen", 0, 0.2);
+        OptionalDouble kilograms = body.number("kg", 0, MOST);
+        OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
         InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
                 .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
                 .orElse(InsectFarm.Fate.STORED);
@@ -166,10 +166,10 @@ final class SystemReading {
 
     private InsectFarm.Processing processing(Body body) {
         String step = body.needOneOf("step", STEPS).orElse("");
-        Amount water = body.needAmount("water_kg", 0, MOST);
+        double water = body.needNumber("water_kg", 0, MOST);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
-        Optional<Amount> energy = body.amount("kwh_per_kg", 0, MOST_HEAT);
+        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
@@ -182,7 +182,7 @@ final class SystemReading {
         String productivity =
                 body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
         Optional<String> climate = body.oneOf("climate", terms("climate", ""));
-        Amount heads = body.needAmount("heads", 1e-9, 1e9);
+        double heads = body.needNumber("heads", 1e-9, 1e9);
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
@@ -230,9 +230,9 @@ final class SystemReading {
         Body yield = given.get();
         for (Herd.Kind kind : Herd.Kind.values()) {
             String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
-            Optional<Amount> kilograms = yield.amount(field, 1e-9, MOST);
+            OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
             if (kilograms.isPresent()) {
-                yields.add(new Herd.Yield(kind, kilograms.get()));
+                yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
                 category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
                         .ifPresent(animals ->
                                 yield.fault(field, "no product of this library is the " + field + " of " + animals));
@@ -247,20 +247,20 @@ final class SystemReading {
 
     private List<Herd.ManureShare> manure(Body body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
-        Amount sum = Amount.ZERO;
+        double sum = 0;
         for (Body given : body.objects("manure", 20)) {
             String system =
                     given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
-            Amount share = given.needAmount("share", 0, 1);
+            double share = given.needNumber("share", 0, 1);
             given.close();
-            sum = sum.plus(share);
+            sum += share;
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
-        Amount over = sum.minus(Amount.ONE);
-        if (!shares.isEmpty() && (over.isAbove(1e-6) || over.isBelow(-1e-6))) {
+        double over = sum - 1;
+        if (!shares.isEmpty() && (over > 1e-6 || over < -1e-6)) {
             body.fault(
                     "manure",
-                    "the shares of the manure systems add up to " + Numbers.plain(sum.value())
+                    "the shares of the manure systems add up to " + Numbers.plain(sum)
                             + "; they must add up to 1");
         }
         return shares;
@@ -268,25 +268,25 @@ final class SystemReading {
 
     private static Optional<Herd.Cattle> cattle(Body body) {
         int before = body.flaws().size();
-        Amount weight = body.needAmount("weight_kg", 10, 2000);
-        Amount mature = body.amount("mature_weight_kg", 10, 2000).orElse(weight);
-        Amount gain = body.amount("gain_kg_per_day", 0, 5).orElse(Amount.ZERO);
-        Amount milk = body.amount("milk_kg_per_day", 0, 100).orElse(Amount.ZERO);
-        Amount fat = body.amount("milk_fat_percent", 0, 15).orElse(Amount.of(4));
-        Amount pregnant = body.amount("pregnant_share", 0, 1).orElse(Amount.ZERO);
-        Amount work = body.amount("work_hours_per_day", 0, 24).orElse(Amount.ZERO);
-        Amount digestibility = body.needAmount("digestibility_percent", 40, 90);
+        double weight = body.needNumber("weight_kg", 10, 2000);
+        double mature = body.number("mature_weight_kg", 10, 2000).orElse(weight);
+        double gain = body.number("gain_kg_per_day", 0, 5).orElse(0);
+        double milk = body.number("milk_kg_per_day", 0, 100).orElse(0);
+        double fat = body.number("milk_fat_percent", 0, 15).orElse(4);
+        double pregnant = body.number("pregnant_share", 0, 1).orElse(0);
+        double work = body.number("work_hours_per_day", 0, 24).orElse(0);
+        double digestibility = body.needNumber("digestibility_percent", 40, 90);
         String activity = body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas"))
                 .orElse("stall");
         String kind = body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates"))
-                .orElse(milk.isAbove(0) ? "lactating" : "not-lactating");
-        Optional<Amount> conversion = body.amount("methane_conversion_percent", 0, 15);
-        Optional<Amount> protein = body.amount("crude_protein_percent", 0, 40);
+                .orElse(milk > 0 ? "lactating" : "not-lactating");
+        OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
+        OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
         body.close();
         if (body.flaws().size() != before) {
             return Optional.empty();
         }
-        HeadRecords animal = new HeadRecords(weight, mature, gain, milk, fat, pregnant, work, digestibility);
+        EnergyNeed.Animal animal = new EnergyNeed.Animal(weight, mature, gain, milk, fat, pregnant, work, digestibility);
         return Optional.of(new Herd.Cattle(animal, activity, kind, conversion, protein));
     }
 

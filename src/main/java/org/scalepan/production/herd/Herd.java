@@ -2,8 +2,8 @@ package org.scalepan.production.herd;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.quantity.Amount;
 
 /**
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
@@ -25,7 +25,7 @@ public record Herd(
         Optional<String> ipccRegion,
         String productivity,
         Optional<String> climate,
-        Amount heads,
+        double heads,
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
@@ -50,7 +50,7 @@ public record Herd(
                 ipccRegion,
                 productivity,
                 climate,
-                Amount.of(other),
+                other,
                 yields,
                 manure,
                 cattle,
@@ -80,11 +80,7 @@ public record Herd(
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
-    public record Yield(Kind kind, Amount kilograms) {
-        public Yield(Kind kind, double kilograms) {
-            this(kind, Amount.of(kilograms));
-        }
-    }
+    public record Yield(Kind kind, double kilograms) {}
 
     /** Kinds of yield. */
     public enum Kind {
@@ -98,11 +94,7 @@ public record Herd(
      *
      * @param system id of {@code ipcc_terms}
      */
-    public record ManureShare(String system, Amount share) {
-        public ManureShare(String system, double share) {
-            this(system, Amount.of(share));
-        }
-    }
+    public record ManureShare(String system, double share) {}
 
     /**
      * Tier 2 for cattle and buffalo.
@@ -113,9 +105,9 @@ public record Herd(
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
     public record Cattle(
-            HeadRecords animal,
+            EnergyNeed.Animal animal,
             String activity,
             String kind,
-            Optional<Amount> conversion,
-            Optional<Amount> crudeProtein) {}
+            OptionalDouble conversion,
+            OptionalDouble crudeProtein) {}
 }

@@ -1,6 +1,7 @@
 package org.scalepan.production.herd;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.factors.Grade;
@@ -13,8 +14,6 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Output;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Wording;
 
 /** What a herd gives, and which part of the burden rests on the product asked about. */
 public final class HerdOutput {
@@ -61,20 +60,19 @@ public final class HerdOutput {
                         .filter(part -> part.product().id().equals(id))
                         .findFirst())
                 .orElseGet(() -> parts.stream().max(HerdOutput::byProtein).orElseThrow());
-        boolean byProtein = parts.stream().allMatch(part -> part.protein().isAbove(0));
-        Amount all =
-                Amount.sum(parts.stream().map(part -> part.weight(byProtein)).toList());
-        Amount share = parts.size() == 1 ? Amount.ONE : main.weight(byProtein).over(all);
+        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
+        double all =
+                parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
+        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
         if (parts.size() > 1) {
             ledger.gap(
                     "allocation",
-                    Wording.of(
-                            told -> "by %s: %.0f %% of the burden rests on %s"
-                                    .formatted(
-                                            byProtein ? "protein" : "mass",
-                                            100 * told[0],
-                                            main.product().id()),
-                            share));
+                    String.format(
+                            Locale.ROOT,
+                            "by %s: %.0f %% of the burden rests on %s",
+                            byProtein ? "protein" : "mass",
+                            100 * share,
+                            main.product().id()));
         }
         return new Output(
                 main.product(),
@@ -86,14 +84,11 @@ public final class HerdOutput {
     }
 
     private static int byProtein(Part one, Part other) {
-        if (one.protein().isBelow(other.protein())) {
-            return -1;
-        }
-        return one.protein().isAbove(other.protein()) ? 1 : 0;
+        return Double.compare(one.protein(), other.protein());
     }
 
-    private record Part(Product product, FunctionalUnit unit, Amount kilograms, Amount protein) {
-        Amount weight(boolean byProtein) {
+    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
+        double weight(boolean byProtein) {
             return byProtein ? protein : kilograms;
         }
     }
@@ -101,14 +96,14 @@ public final class HerdOutput {
     private Part part(Herd.Yield yield) {
         String id = product(herd.category(), yield.kind())
                 .orElseThrow(() -> new IllegalArgumentException(
-                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
+                        herd.category() + " give no " + yield.kind().name().toLowerCase(Locale.ROOT)
                                 + " that is a product of this library"));
         if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
             ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new Part(product, unit, yield.kilograms(), yield.kilograms().times(proteinShare(product, unit)));
+        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
     }
 
     private double proteinShare(Product product, FunctionalUnit unit) {

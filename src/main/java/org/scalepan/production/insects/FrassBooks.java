@@ -2,6 +2,7 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Background;
@@ -12,7 +13,6 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
-import org.scalepan.quantity.Amount;
 
 /**
  * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
@@ -25,17 +25,17 @@ final class FrassBooks {
     private final Background background;
     private final InsectFarm farm;
     private final Ledger ledger;
-    private final Optional<Amount> feedNitrogen;
+    private final OptionalDouble feedNitrogen;
     private final List<String> unknown;
-    private final Optional<Amount> larvalNitrogen;
+    private final OptionalDouble larvalNitrogen;
 
     FrassBooks(
             Library library,
             InsectFarm farm,
             Ledger ledger,
-            Optional<Amount> feedNitrogen,
+            OptionalDouble feedNitrogen,
             List<String> unknown,
-            Optional<Amount> larvalNitrogen) {
+            OptionalDouble larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
         this.farm = farm;
@@ -46,25 +46,25 @@ final class FrassBooks {
     }
 
     void book() {
-        Optional<Amount> nitrogen = nitrogen();
+        OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
             ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
-        if (recorded() && nitrogen.get().isZero()) {
+        if (recorded() && nitrogen.getAsDouble() == 0) {
             return;
         }
-        if (!nitrogen.get().isAbove(0) && !unknown.isEmpty()) {
+        if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
             // What is not known of the feed may well hold what the larvae hold.
             return;
         }
-        if (!nitrogen.get().isAbove(0)) {
+        if (!(nitrogen.getAsDouble() > 0)) {
             ledger.remark(
                     Remark.AGAINST_PHYSICS,
                     "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
             return;
         }
-        Term n = Term.of(nitrogen.get());
+        Term n = Term.of(nitrogen.getAsDouble());
         boolean stored = farm.frass()
                 .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
                 .orElse(true);
@@ -80,15 +80,15 @@ final class FrassBooks {
 
     /** True when the grower weighed the frass, be it as none. */
     private boolean recorded() {
-        return farm.frass().flatMap(InsectFarm.Frass::kilograms).isPresent();
+        return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
     }
 
-    private Optional<Amount> nitrogen() {
+    private OptionalDouble nitrogen() {
         Optional<InsectFarm.Frass> frass = farm.frass();
         if (frass.isPresent() && frass.get().kilograms().isPresent()) {
-            Amount kilograms = frass.get().kilograms().get();
+            double kilograms = frass.get().kilograms().getAsDouble();
             if (frass.get().nitrogen().isPresent()) {
-                return Optional.of(kilograms.times(frass.get().nitrogen().get()));
+                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
             }
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
@@ -97,19 +97,19 @@ final class FrassBooks {
                         "frass/nitrogen",
                         "the published nitrogen of this species' frass",
                         row.get().id());
-                return Optional.of(
-                        kilograms.times(background.fraction(row.get()).central()));
+                return OptionalDouble.of(
+                        kilograms * background.fraction(row.get()).central());
             }
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
-            return Optional.empty();
+            return OptionalDouble.empty();
         }
         String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
         ledger.gap(
                 frass.isPresent() ? "frass/nitrogen" : "frass",
                 "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
                         + open);
-        return Optional.of(feedNitrogen.get().minus(larvalNitrogen.get()));
+        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
 
     private void credit(Term n) {

@@ -2,7 +2,9 @@ package org.scalepan.production.insects;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
@@ -18,7 +20,6 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
-import org.scalepan.quantity.Amount;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.SpreadReading;
 
@@ -58,48 +59,46 @@ public final class InsectBooks {
     }
 
     private Output output() {
-        Amount kept = farm.keptForBreeding().orElse(Amount.ZERO);
+        double kept = farm.keptForBreeding().orElse(0);
         if (farm.keptForBreeding().isEmpty()) {
             ledger.gap("kept_for_breeding", "0: the whole harvest is counted as sold");
         }
         boolean live = farm.sold().isEmpty();
-        Amount amount = live
-                ? farm.harvest().kilograms().times(Amount.ONE.minus(kept))
-                : farm.sold().get();
+        double amount = live
+                ? farm.harvest().kilograms() * (1 - kept)
+                : farm.sold().getAsDouble();
         return new Output(
                 farm.product(),
                 farm.form(),
                 live ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT,
                 amount,
                 share(amount),
-                farm.coProductRule().name().toLowerCase(java.util.Locale.ROOT));
+                farm.coProductRule().name().toLowerCase(Locale.ROOT));
     }
 
     /** The part of the burden that the product carries beside its co-products. */
-    private Amount share(Amount amount) {
+    private double share(double amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty() || farm.coProductRule() == InsectFarm.CoProductRule.NONE) {
             if (!others.isEmpty()) {
                 ledger.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
             }
-            return Amount.ONE;
+            return 1;
         }
         boolean byPrice = farm.coProductRule() == InsectFarm.CoProductRule.ECONOMIC;
-        Amount own = byPrice ? amount.times(farm.price().orElseThrow()) : amount;
-        Amount all = own;
+        double own = byPrice ? amount * farm.price().orElseThrow() : amount;
+        double all = own;
         for (CoProduct other : others) {
-            all = all.plus(byPrice ? other.kilograms().times(other.price().orElseThrow()) : other.kilograms());
+            all += byPrice ? other.kilograms() * other.price().orElseThrow() : other.kilograms();
         }
-        return own.over(all);
+        return own / all;
     }
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
             ledger.gap("mortality", "0: the harvest is counted as all that grew");
         }
-        Amount gain = farm.harvest()
-                .kilograms()
-                .over(Amount.ONE.minus(farm.mortality().orElse(Amount.ZERO)));
+        double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
         Optional<PublishedResult> own = directGases().stream()
                 .filter(result -> result.product().equals(farm.product().id()))
                 .min(Comparator.comparing(result -> !result.per().equals("kg-live")));
@@ -114,8 +113,11 @@ public final class InsectBooks {
         double highest = all.stream().mapToDouble(InsectBooks::value).max().orElseThrow();
         ledger.gap(
                 "direct gases of " + farm.product().id(),
-                "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained"
-                        .formatted(lowest, highest),
+                String.format(
+                        Locale.ROOT,
+                        "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
+                        lowest,
+                        highest),
                 all.stream().map(PublishedResult::id).toArray(String[]::new));
         Factor range = new Factor("default.insect-gases", new LogUniform(lowest, highest), Optional.empty());
         ledger.co2e(
@@ -126,7 +128,7 @@ public final class InsectBooks {
                 all.stream().map(PublishedResult::id).toArray(String[]::new));
     }
 
-    private void measured(PublishedResult result, Amount gain) {
+    private void measured(PublishedResult result, double gain) {
         Factor gases = new Factor(
                 result.finding(),
                 SpreadReading.read(result.printed(), library.spreadDefaults().result()),
@@ -177,21 +179,23 @@ public final class InsectBooks {
                                 row.printed(), library.spreadDefaults().composition())));
     }
 
-    private Optional<Amount> larvalNitrogen() {
+    private OptionalDouble larvalNitrogen() {
         return composition("protein", "kg-edible")
-                .map(share -> farm.harvest().kilograms().times(share.central()).over(PROTEIN_PER_NITROGEN));
+                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central() / PROTEIN_PER_NITROGEN))
+                .orElse(OptionalDouble.empty());
     }
 
-    private Optional<Amount> dryMatterOfHarvest() {
+    private OptionalDouble dryMatterOfHarvest() {
         return composition("dry-matter", "kg-edible")
-                .map(share -> farm.harvest().kilograms().times(share.central()));
+                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central()))
+                .orElse(OptionalDouble.empty());
     }
 
     private void process(InsectFarm.Processing processing) {
         if (processing.energy().isPresent()) {
             books.heat(
                     processing.carrier(),
-                    Term.of(processing.water().times(processing.energy().get()).times(MJ_PER_KWH)));
+                    Term.of(processing.water() * processing.energy().getAsDouble() * MJ_PER_KWH));
             return;
         }
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";

@@ -2,9 +2,9 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.quantity.Amount;
 
 /**
  * An insect farm as its notebook tells it; only feed, harvest and energy are asked for, the rest may be open.
@@ -22,12 +22,12 @@ public record InsectFarm(
         Product product,
         String form,
         Harvest harvest,
-        Optional<Amount> sold,
-        Optional<Amount> price,
-        Optional<Amount> cycleDays,
-        Optional<Amount> pairs,
-        Optional<Amount> keptForBreeding,
-        Optional<Amount> mortality,
+        OptionalDouble sold,
+        OptionalDouble price,
+        OptionalDouble cycleDays,
+        OptionalDouble pairs,
+        OptionalDouble keptForBreeding,
+        OptionalDouble mortality,
         Optional<Frass> frass,
         List<Processing> processing,
         CoProductRule coProductRule) {
@@ -54,7 +54,7 @@ public record InsectFarm(
     }
 
     /** The same farm with another harvest, and what is sold and processed of it. */
-    public InsectFarm withHarvest(Harvest other, Optional<Amount> otherSold, List<Processing> otherProcessing) {
+    public InsectFarm withHarvest(Harvest other, OptionalDouble otherSold, List<Processing> otherProcessing) {
         return new InsectFarm(
                 records,
                 product,
@@ -101,7 +101,7 @@ public record InsectFarm(
                 cycleDays,
                 pairs,
                 keptForBreeding,
-                Optional.of(Amount.of(other)),
+                OptionalDouble.of(other),
                 frass,
                 processing,
                 coProductRule);
@@ -115,7 +115,7 @@ public record InsectFarm(
                 form,
                 harvest,
                 sold,
-                Optional.of(Amount.of(other)),
+                OptionalDouble.of(other),
                 cycleDays,
                 pairs,
                 keptForBreeding,
@@ -140,7 +140,7 @@ public record InsectFarm(
      * @param nitrogen share of N in it; from the mass balance of feed and larvae when absent
      * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
      */
-    public record Frass(Optional<Amount> kilograms, Optional<Amount> nitrogen, Fate fate, boolean credited) {}
+    public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Fate fate, boolean credited) {}
 
     /**
      * A step behind the farm gate.
@@ -150,7 +150,7 @@ public record InsectFarm(
      * @param carrier energy carrier of its heat
      * @param energy kWh of delivered energy per kg of water, when the grower measured it; the library's otherwise
      */
-    public record Processing(String step, Amount water, String carrier, Optional<Amount> energy) {}
+    public record Processing(String step, double water, String carrier, OptionalDouble energy) {}
 
     /** How co-products take their part of the burden. */
     public enum CoProductRule {
