@@ -164,9 +164,7 @@ public final class EnergyBooks {
     }
 
     private Row carrier(String id) {
-        return library.table("energy_carriers").rows().stream()
-                .filter(row -> row.text("id").equals(id))
-                .findFirst()
+        return library.row("energy_carriers", id)
                 .orElseThrow(() -> new IllegalArgumentException("unknown energy carrier " + id));
     }
 }

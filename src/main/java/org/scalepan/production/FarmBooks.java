@@ -108,19 +108,13 @@ public final class FarmBooks {
 
     /** The mode itself, then the broader one that includes it. */
     private List<String> modes(String mode) {
-        Optional<String> broader = library.table("transport_modes").rows().stream()
-                .filter(row -> row.text("id").equals(mode))
-                .flatMap(row -> row.optional("broader").stream())
-                .findFirst();
+        Optional<String> broader = library.row("transport_modes", mode).flatMap(row -> row.optional("broader"));
         return broader.map(other -> List.of(mode, other)).orElse(List.of(mode));
     }
 
     private void material(MaterialUse use) {
         Optional<BackgroundFactor> row = background.row("material_factors", use.material(), "ghg");
-        Optional<String> proxy = library.table("materials").rows().stream()
-                .filter(material -> material.text("id").equals(use.material()))
-                .flatMap(material -> material.optional("proxy").stream())
-                .findFirst();
+        Optional<String> proxy = library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
             ledger.gap("materials/" + use.material(), "counted as " + proxy.get());

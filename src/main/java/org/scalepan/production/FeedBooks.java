@@ -3,7 +3,6 @@ package org.scalepan.production;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -78,12 +77,11 @@ final class FeedBooks {
                             + " is in this library; give its moisture");
             return Optional.empty();
         }
-        Factor share = background.fraction(row.get());
         ledger.gap(
                 "feed/" + feed.ingredient() + "/moisture",
-                String.format(Locale.ROOT, "moisture %.0f %%, the published dry matter", 100 * (1 - share.central())),
+                background.moistureInWords(row.get()),
                 row.get().id());
-        return Optional.of(mass.times(share));
+        return Optional.of(mass.times(background.fraction(row.get())));
     }
 
     private void nitrogen(FeedUse feed, Term mass, Optional<Term> dry) {
@@ -100,18 +98,16 @@ final class FeedBooks {
     }
 
     private void legality(String ingredient) {
-        for (Row row : library.table("ingredients").rows()) {
-            if (row.text("id").equals(ingredient) && row.optional("legality").isPresent()) {
-                ledger.remark(
+        library.row("ingredients", ingredient)
+                .filter(row -> row.optional("legality").isPresent())
+                .ifPresent(row -> ledger.remark(
                         Remark.LEGALITY,
                         ingredient + " is " + row.text("legality").replace('-', ' ')
                                 + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
                                 + row.optional("lawful_note")
                                         .map(note -> " (" + note + ")")
                                         .orElse("")
-                                + ". Ask the veterinary authority.");
-            }
-        }
+                                + ". Ask the veterinary authority."));
     }
 
     private void burden(
@@ -227,11 +223,8 @@ final class FeedBooks {
     /** m2·yr per kg = 10 ÷ yield in t/ha. */
     private boolean landOfCrop(String ingredient, Term mass) {
         for (String place : library.regions().outwards(region.orElse("world"))) {
-            for (Row row : library.table("crop_yields").rows()) {
-                if (row.optional("ingredient").filter(ingredient::equals).isPresent()
-                        && row.text("region").equals(place)
-                        && row.text("use").equals("default")
-                        && row.number("value").isPresent()) {
+            for (Row row : background.cropYields(ingredient)) {
+                if (row.text("region").equals(place)) {
                     double yield = row.number("value").getAsDouble();
                     ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
                     return true;

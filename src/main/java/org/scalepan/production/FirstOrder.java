@@ -23,22 +23,21 @@ public record FirstOrder(double value, double lnSd) {
             double part = system.yearly(flow);
             sum += part;
             for (Term.Use use : flow.term().uses()) {
-                effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor()))
+                effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor().lnSd()))
                         .add(part, use.divides());
             }
         }
         double total = sum;
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.Published published) {
-                Factor factor =
-                        new Factor(published.row().id(), published.factor().reading());
-                effects.computeIfAbsent(factor.id(), id -> new Effect(factor)).add(total, !published.upwards());
+                effects.computeIfAbsent(published.row().id(), id -> new Effect(published.factor().lnSd()))
+                        .add(total, !published.upwards());
             }
         }
         double variance = 0;
         for (Effect effect : effects.values()) {
             double relative = total == 0 ? 0 : effect.sum / total;
-            variance += relative * relative * effect.factor.lnSd() * effect.factor.lnSd();
+            variance += relative * relative * effect.lnSd * effect.lnSd;
         }
         return new FirstOrder(system.central(), Math.sqrt(variance));
     }
@@ -61,11 +60,11 @@ public record FirstOrder(double value, double lnSd) {
 
     /** How a total changes with the logarithm of one factor. */
     private static final class Effect {
-        private final Factor factor;
+        private final double lnSd;
         private double sum;
 
-        Effect(Factor factor) {
-            this.factor = factor;
+        Effect(double lnSd) {
+            this.lnSd = lnSd;
         }
 
         void add(double part, boolean divides) {

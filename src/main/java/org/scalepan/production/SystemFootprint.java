@@ -14,25 +14,30 @@ import org.scalepan.footprint.Footprint;
  *
  * @param scope the ruler
  * @param chain the steps from the unit of the records to the unit asked for
+ * @param counted the flows that count on this ruler
  */
-public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain) {
+public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain, List<Flow> counted) {
     public SystemFootprint {
         chain = List.copyOf(chain);
+        counted = List.copyOf(counted);
     }
 
-    /** The flows that count on this ruler. */
-    public List<Flow> counted() {
-        return inventory.flows().stream().filter(scope::counts).toList();
+    public SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain) {
+        this(
+                inventory,
+                scope,
+                chain,
+                inventory.flows().stream().filter(scope::counts).toList());
     }
 
     /** True when nothing on this ruler was recorded or filled: then there is no figure, not a figure of zero. */
     public boolean isEmpty() {
-        return counted().isEmpty();
+        return counted.isEmpty();
     }
 
     /** The value with every factor at its central value. */
     public double central() {
-        return counted().stream().mapToDouble(this::yearly).sum() * perUnit();
+        return counted.stream().mapToDouble(this::yearly).sum() * perUnit();
     }
 
     /** From a year of the farm to one functional unit, centrally. */
@@ -48,7 +53,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     public Footprint footprint(DrawBook book) {
         double[] draws = new double[book.size()];
         double perOutput = inventory.output().share() / inventory.output().amount();
-        for (Flow flow : counted()) {
+        for (Flow flow : counted) {
             flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, book);
         }
         chain.forEach(step -> step.apply(draws, book));
@@ -66,7 +71,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     public Map<Stage, Double> byStage() {
         Map<Stage, Double> stages = new EnumMap<>(Stage.class);
         double perUnit = perUnit();
-        counted().forEach(flow -> stages.merge(flow.stage(), yearly(flow) * perUnit, Double::sum));
+        counted.forEach(flow -> stages.merge(flow.stage(), yearly(flow) * perUnit, Double::sum));
         return stages;
     }
 
@@ -74,7 +79,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     public Map<Flux, Double> byGas() {
         Map<Flux, Double> gases = new EnumMap<>(Flux.class);
         double perUnit = perUnit();
-        counted().forEach(flow -> gases.merge(flow.flux(), yearly(flow) * perUnit, Double::sum));
+        counted.forEach(flow -> gases.merge(flow.flux(), yearly(flow) * perUnit, Double::sum));
         return gases;
     }
 
@@ -82,7 +87,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     public Map<Flow, Double> byFlow() {
         Map<Flow, Double> flows = new LinkedHashMap<>();
         double perUnit = perUnit();
-        counted().forEach(flow -> flows.put(flow, yearly(flow) * perUnit));
+        counted.forEach(flow -> flows.put(flow, yearly(flow) * perUnit));
         return flows;
     }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.SystemQuote;
-import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 
@@ -94,11 +93,13 @@ final class BulkCsvView implements BulkView {
             if (quote.summary().isPresent()) {
                 var summary = quote.summary().get();
                 line.number(summary.median()).number(summary.low()).number(summary.high());
-            } else if (quote.firstOrder().isPresent()) {
-                FirstOrder first = quote.firstOrder().get();
-                line.number(first.value()).number(first.low(coverage)).number(first.high(coverage));
             } else {
-                line.empty(3);
+                quote.firstOrder()
+                        .ifPresentOrElse(
+                                first -> line.number(first.value())
+                                        .number(first.low(coverage))
+                                        .number(first.high(coverage)),
+                                () -> line.empty(3));
             }
             line.text(BulkRow.unit(quote.scope()));
             quote.missing()

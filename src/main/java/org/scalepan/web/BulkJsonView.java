@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.scalepan.ask.SystemQuote;
-import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Scope;
 
@@ -78,10 +77,10 @@ final class BulkJsonView implements BulkView {
         if (quote.summary().isPresent()) {
             var summary = quote.summary().get();
             figures(node, summary.median(), summary.low(), summary.high());
-        } else if (quote.firstOrder().isPresent()) {
-            FirstOrder first = quote.firstOrder().get();
+        } else {
             double coverage = question.sampling().coverage();
-            figures(node, first.value(), first.low(coverage), first.high(coverage));
+            quote.firstOrder()
+                    .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
         }
         Json.put(node, "reason", quote.missing());
         return node;

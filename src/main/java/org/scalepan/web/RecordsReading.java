@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Region;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.CoProduct;
@@ -31,9 +30,7 @@ final class RecordsReading {
     FarmRecords read(Body body, String usualName) {
         return new FarmRecords(
                 body.text("name").orElse(usualName),
-                body.oneOf(
-                        "region",
-                        library.regions().all().stream().map(Region::id).toList()),
+                body.oneOf("region", RecordVocabulary.of(library).regions()),
                 year(body),
                 body.objects("feed", MOST_LINES).stream().map(this::feed).toList(),
                 body.objects("energy", MOST_LINES).stream().map(this::energy).toList(),

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.scalepan.ask.Notebook;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
-import org.scalepan.factors.Product;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.CoProduct;
@@ -31,10 +30,12 @@ final class SystemReading {
     static final List<String> STEPS = List.of("drying", "blanching", "freezing");
 
     private final Library library;
+    private final RecordVocabulary vocabulary;
     private final RecordsReading records;
 
     SystemReading(Library library) {
         this.library = library;
+        this.vocabulary = RecordVocabulary.of(library);
         this.records = new RecordsReading(library);
     }
 
@@ -58,11 +59,7 @@ final class SystemReading {
     }
 
     private Optional<InsectFarm> insects(Body body) {
-        List<String> insects = library.products().values().stream()
-                .filter(product -> product.group().equals("insect"))
-                .map(Product::id)
-                .toList();
-        Optional<String> species = body.needOneOf("product", insects);
+        Optional<String> species = body.needOneOf("product", vocabulary.insects());
         String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
         Optional<Harvest> harvest = harvest(body);
         OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
@@ -178,10 +175,10 @@ final class SystemReading {
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
         Optional<String> region =
-                body.oneOf("ipcc_region", terms("ipcc-region", "ipcc.")).map(id -> "ipcc." + id);
+                body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
         String productivity =
                 body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
-        Optional<String> climate = body.oneOf("climate", terms("climate", ""));
+        Optional<String> climate = body.oneOf("climate", vocabulary.climates());
         double heads = body.needNumber("heads", 1e-9, 1e9);
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
@@ -204,13 +201,6 @@ final class SystemReading {
         }
         return Optional.of(new Herd(
                 read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product));
-    }
-
-    private List<String> terms(String kind, String prefix) {
-        return library.table("ipcc_terms").rows().stream()
-                .filter(row -> row.text("kind").equals(kind))
-                .map(row -> row.text("id").substring(prefix.length()))
-                .toList();
     }
 
     /** The products that the herd's yields are. */
@@ -250,7 +240,7 @@ final class SystemReading {
         double sum = 0;
         for (Body given : body.objects("manure", 20)) {
             String system =
-                    given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
+                    given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
             double share = given.needNumber("share", 0, 1);
             given.close();
             sum += share;

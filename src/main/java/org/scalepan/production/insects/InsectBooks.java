@@ -1,12 +1,10 @@
 package org.scalepan.production.insects;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
-import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.FunctionalUnit;
@@ -20,18 +18,15 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
-import org.scalepan.uncertainty.LogUniform;
-import org.scalepan.uncertainty.SpreadReading;
 
 /** Makes the inventory of an insect farm (M7): per year, everything that goes in and every gas that comes out. */
 public final class InsectBooks {
-    private static final String ANIMAL = "animal";
-    private static final String INSECT = "insect";
     private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
 
     private final Library library;
     private final Background background;
+    private final InsectFactors factors;
     private final InsectFarm farm;
     private final Ledger ledger = new Ledger();
     private final FarmBooks books;
@@ -39,6 +34,7 @@ public final class InsectBooks {
     private InsectBooks(Library library, InsectFarm farm) {
         this.library = library;
         this.background = Background.of(library);
+        this.factors = InsectFactors.of(library);
         this.farm = farm;
         this.books = new FarmBooks(library, farm.records(), ledger);
     }
@@ -99,43 +95,25 @@ public final class InsectBooks {
             ledger.gap("mortality", "0: the harvest is counted as all that grew");
         }
         double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
-        Optional<PublishedResult> own = directGases().stream()
-                .filter(result -> result.product().equals(farm.product().id()))
-                .min(Comparator.comparing(result -> !result.per().equals("kg-live")));
-        if (own.isPresent()) {
-            measured(own.get(), gain);
-            return;
-        }
-        List<PublishedResult> all = directGases().stream()
-                .filter(result -> result.per().equals("kg-live"))
-                .toList();
-        double lowest = all.stream().mapToDouble(InsectBooks::value).min().orElseThrow();
-        double highest = all.stream().mapToDouble(InsectBooks::value).max().orElseThrow();
-        ledger.gap(
-                "direct gases of " + farm.product().id(),
-                String.format(
-                        Locale.ROOT,
-                        "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
-                        lowest,
-                        highest),
-                all.stream().map(PublishedResult::id).toArray(String[]::new));
-        Factor range = new Factor("default.insect-gases", new LogUniform(lowest, highest), Optional.empty());
+        factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
+    }
+
+    private void anyInsect(double gain) {
+        InsectFactors.Range range = factors.range();
+        ledger.gap("direct gases of " + farm.product().id(), range.words(), range.rows());
         ledger.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
-                Term.of(gain).times(range),
-                all.get(0).gwp().orElse("not-stated"),
-                all.stream().map(PublishedResult::id).toArray(String[]::new));
+                Term.of(gain).times(range.factor()),
+                range.results().get(0).gwp().orElse("not-stated"),
+                range.rows());
     }
 
-    private void measured(PublishedResult result, double gain) {
-        Factor gases = new Factor(
-                result.finding(),
-                SpreadReading.read(result.printed(), library.spreadDefaults().result()),
-                Optional.of(result.id()));
-        Term term = Term.of(gain).times(gases);
+    private void measured(InsectFactors.Gases own, double gain) {
+        PublishedResult result = own.result();
+        Term term = Term.of(gain).times(own.factor());
         if (result.per().equals("kg-dry-matter")) {
-            Optional<Factor> dry = composition("dry-matter", "kg-edible");
+            Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
                 ledger.gap(
                         "direct gases of " + farm.product().id(),
@@ -147,46 +125,18 @@ public final class InsectBooks {
         ledger.co2e(Stage.ANIMALS, "gases of the larvae", term, result.gwp().orElse("not-stated"), result.id());
     }
 
-    private List<PublishedResult> directGases() {
-        return library.results().stream()
-                .filter(result -> result.indicator().equals("ghg")
-                        && result.boundary().equals(ANIMAL)
-                        && library.products().containsKey(result.product())
-                        && group(result).equals(INSECT))
-                .toList();
-    }
-
-    private String group(PublishedResult result) {
-        return java.util.Objects.requireNonNull(library.products().get(result.product()))
-                .group();
-    }
-
-    private static double value(PublishedResult result) {
-        return result.printed().value().orElseThrow();
-    }
-
-    private Optional<Factor> composition(String quantity, String per) {
-        return library.composition().stream()
-                .filter(row -> row.product().equals(farm.product().id())
-                        && row.form().equals("fresh")
-                        && row.quantity().equals(quantity)
-                        && row.per().equals(per)
-                        && row.use() == CompositionRow.Use.DEFAULT)
-                .findFirst()
-                .map(row -> new Factor(
-                        row.id(),
-                        SpreadReading.readFraction(
-                                row.printed(), library.spreadDefaults().composition())));
+    private Optional<Factor> content(String quantity) {
+        return factors.content(farm.product().id(), quantity);
     }
 
     private OptionalDouble larvalNitrogen() {
-        return composition("protein", "kg-edible")
+        return content("protein")
                 .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central() / PROTEIN_PER_NITROGEN))
                 .orElse(OptionalDouble.empty());
     }
 
     private OptionalDouble dryMatterOfHarvest() {
-        return composition("dry-matter", "kg-edible")
+        return content("dry-matter")
                 .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central()))
                 .orElse(OptionalDouble.empty());
     }
