@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
@@ -70,20 +71,18 @@ public final class EnergyBooks {
     private void electricity(Stage stage, String carrier, Term kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            ledger.gap("energy/" + carrier, "not counted: no intensity of " + words(carrier) + " is in this library");
+            ledger.notCounted("energy/" + carrier, uncounted(carrier), "not counted: no intensity of " + words(carrier) + " is in this library");
             return;
         }
         OptionalInt vintage = row.get().year();
         if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
-            ledger.gap(
-                    "year",
+            ledger.filled("year", Gap.GHG,
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
                     row.get().id());
         }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
-            ledger.gap(
-                    "region",
+            ledger.filled("region", Gap.GHG,
                     "intensity of " + words(carrier) + " of "
                             + library.regions().words(place)
                             + row.get().year().stream()
@@ -102,6 +101,11 @@ public final class EnergyBooks {
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
         land(stage, carrier, kilowattHours);
+    }
+
+    /** What electricity of unknown intensity would have added to. */
+    private Set<String> uncounted(String carrier) {
+        return background.row(FACTORS, carrier, "land").isPresent() ? Set.of("ghg", "land") : Gap.GHG;
     }
 
     private void land(Stage stage, String carrier, Term kilowattHours) {

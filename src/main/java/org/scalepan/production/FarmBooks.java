@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.EnergyUse;
@@ -35,23 +36,23 @@ public final class FarmBooks {
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
         if (records.feed().isEmpty()) {
-            ledger.gap("feed", "not recorded, not counted");
+            ledger.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
         if (records.energy().isEmpty()) {
-            ledger.gap("energy", "not recorded, not counted");
+            ledger.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
         }
         records.water()
                 .ifPresentOrElse(
                         water -> ledger.flow(Stage.WATER, "water", Flux.WATER, Term.of(water)),
-                        () -> ledger.gap("water_m3", "not recorded, not counted"));
+                        () -> ledger.notCounted("water_m3", Set.of("water"), "not recorded, not counted"));
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
         if (records.transport().isEmpty()) {
-            ledger.gap("transport", "not recorded, not counted");
+            ledger.notCounted("transport", Gap.GHG, "not recorded, not counted");
         }
         if (records.materials().isEmpty()) {
-            ledger.gap("materials", "not recorded, not counted");
+            ledger.notCounted("materials", Gap.GHG, "not recorded, not counted");
         }
     }
 
@@ -78,7 +79,7 @@ public final class FarmBooks {
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
         if (area == 0) {
-            ledger.gap("building_m2, yard_m2", "not recorded, not counted");
+            ledger.notCounted("building_m2, yard_m2", Set.of("land"), "not recorded, not counted");
         }
         ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, Term.of(area));
     }
@@ -102,7 +103,7 @@ public final class FarmBooks {
             }
         }
         if (!found) {
-            ledger.gap("transport/" + use.mode(), "not counted: no factor per tonne-kilometre in this library");
+            ledger.notCounted("transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
         }
     }
 
@@ -117,10 +118,10 @@ public final class FarmBooks {
         Optional<String> proxy = library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
-            ledger.gap("materials/" + use.material(), "counted as " + proxy.get());
+            ledger.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());
         }
         if (row.isEmpty()) {
-            ledger.gap("materials/" + use.material(), "not counted: no factor in this library");
+            ledger.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
             return;
         }
         ledger.co2e(

@@ -16,6 +16,8 @@ import org.scalepan.production.FarmRecords.FeedUse;
 final class FeedBooks {
     private static final String FACTORS = "ingredient_factors";
     private static final String COMPOSITION = "ingredient_composition";
+    /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
+    private static final Set<String> DRY_MATTER = Set.of("feed-dry-matter", "ghg", "land", "energy", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
 
@@ -71,14 +73,12 @@ final class FeedBooks {
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            ledger.gap(
-                    "feed/" + feed.ingredient() + "/moisture",
+            ledger.notCounted("feed/" + feed.ingredient() + "/moisture", Set.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
                             + " is in this library; give its moisture");
             return Optional.empty();
         }
-        ledger.gap(
-                "feed/" + feed.ingredient() + "/moisture",
+        ledger.filled("feed/" + feed.ingredient() + "/moisture", DRY_MATTER,
                 background.moistureInWords(row.get()),
                 row.get().id());
         return Optional.of(mass.times(background.fraction(row.get())));
@@ -187,8 +187,7 @@ final class FeedBooks {
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            ledger.gap(
-                    "feed/" + feed.ingredient() + "/" + indicator,
+            ledger.notCounted("feed/" + feed.ingredient() + "/" + indicator, Set.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
         }
@@ -211,8 +210,7 @@ final class FeedBooks {
                 .min(Comparator.comparingInt(
                         row -> order.indexOf(row.allocation().orElse("not-stated"))));
         if (burden.isPresent() && taken.isPresent()) {
-            ledger.gap(
-                    "feed/" + ingredient + "/burden",
+            ledger.filled("feed/" + ingredient + "/burden", Set.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
                             + taken.get().allocation().orElse("not-stated") + " is taken",
                     taken.get().id());

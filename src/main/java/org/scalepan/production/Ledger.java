@@ -37,9 +37,23 @@ public final class Ledger {
         return List.copyOf(all);
     }
 
-    /** Notes that a default filled a field, or that something is not counted. */
-    public void gap(String field, String filledWith, String... rows) {
-        gaps.add(new Gap(field, filledWith, List.of(rows)));
+    /**
+     * Notes that a default filled a field.
+     *
+     * @param indicators whose figures the field can change
+     * @param rows the rows of the library behind the default
+     */
+    public void filled(String field, Set<String> indicators, String with, String... rows) {
+        gaps.add(new Gap(field, Gap.Kind.FILLED, indicators, with, List.of(rows)));
+    }
+
+    /**
+     * Notes that something is not counted.
+     *
+     * @param indicators whose figures are the lower for it
+     */
+    public void notCounted(String field, Set<String> indicators, String why) {
+        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 
     /** The same remark twice says nothing more. */

@@ -9,6 +9,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBooks;
 import org.scalepan.production.Flux;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
@@ -91,8 +92,7 @@ public final class HerdBooks {
         }
         Optional<String> found = herd.records().region().flatMap(tables::regionOf);
         if (found.isEmpty()) {
-            ledger.gap(
-                    "ipcc_region",
+            ledger.filled("ipcc_region", Gap.GHG,
                     "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
         return found.orElse("ipcc.africa");
@@ -144,7 +144,7 @@ public final class HerdBooks {
         }
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
-            ledger.gap("enteric methane", "not counted: no factor for " + herd.category() + " in the tables");
+            ledger.notCounted("enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         Term methane = Term.of(herd.heads()).times(tables.factor(row.get()));
@@ -194,7 +194,7 @@ public final class HerdBooks {
                 .or(() -> tables.find("ym", there))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
         coefficients.add(row.id());
-        ledger.gap("methane_conversion_percent", "by milk yield and digestibility of the feed", row.id());
+        ledger.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
     }
 
@@ -216,10 +216,10 @@ public final class HerdBooks {
                     ? "mms.poultry-manure-with-litter"
                     : herd.category().startsWith("swine") ? "mms.solid-storage" : "mms.pasture";
             systems = List.of(new Herd.ManureShare(usual, 1));
-            ledger.gap("manure", "all in " + usual + " (common practice, no source)");
+            ledger.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
         }
         String climate = herd.climate().orElseGet(() -> {
-            ledger.gap("climate", "warm-temperate-moist: the middle of the tables' climates");
+            ledger.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
             return "warm-temperate-moist";
         });
         Optional<Term> solids = volatileSolids(need);
@@ -247,7 +247,7 @@ public final class HerdBooks {
         Optional<IpccRow> rate = tables.find("vs-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.gap("manure methane", "not counted: no volatile solids of " + herd.category() + " in the tables");
+            ledger.notCounted("manure methane", Gap.GHG, "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
         }
         return Optional.of(Term.of(herd.heads() * DAYS / 1000)
@@ -269,8 +269,7 @@ public final class HerdBooks {
                 : bo(there);
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
-            ledger.gap(
-                    "manure/" + there.system(),
+            ledger.notCounted("manure/" + there.system(), Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
                             + " in the tables");
             return;
@@ -309,7 +308,7 @@ public final class HerdBooks {
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.gap("nitrous oxide", "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
+            ledger.notCounted("nitrous oxide", Gap.GHG, "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();
         }
         Term excreted = Term.of(herd.heads() * DAYS / 1000)

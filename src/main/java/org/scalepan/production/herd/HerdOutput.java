@@ -12,6 +12,7 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Output;
 
@@ -65,8 +66,7 @@ public final class HerdOutput {
                 parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
         double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
         if (parts.size() > 1) {
-            ledger.gap(
-                    "allocation",
+            ledger.filled("allocation", Gap.ALL,
                     String.format(
                             Locale.ROOT,
                             "by %s: %.0f %% of the burden rests on %s",
@@ -99,7 +99,7 @@ public final class HerdOutput {
                         herd.category() + " give no " + yield.kind().name().toLowerCase(Locale.ROOT)
                                 + " that is a product of this library"));
         if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
-            ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
+            ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;

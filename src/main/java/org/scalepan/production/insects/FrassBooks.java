@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Background;
+import org.scalepan.production.Gap;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
 import org.scalepan.production.Ledger;
@@ -48,7 +49,7 @@ final class FrassBooks {
     void book() {
         OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
-            ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
+            ledger.notCounted("frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
         if (recorded() && nitrogen.getAsDouble() == 0) {
@@ -72,7 +73,7 @@ final class FrassBooks {
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
-            ledger.gap("frass/climate", "leaching counted as in a wet climate");
+            ledger.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
             n2o.spread(n);
         }
         farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
@@ -93,8 +94,7 @@ final class FrassBooks {
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
             if (row.isPresent()) {
-                ledger.gap(
-                        "frass/nitrogen",
+                ledger.filled("frass/nitrogen", Gap.GHG,
                         "the published nitrogen of this species' frass",
                         row.get().id());
                 return OptionalDouble.of(
@@ -104,11 +104,15 @@ final class FrassBooks {
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
             return OptionalDouble.empty();
         }
-        String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
-        ledger.gap(
-                frass.isPresent() ? "frass/nitrogen" : "frass",
-                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
-                        + open);
+        String field = frass.isPresent() ? "frass/nitrogen" : "frass";
+        String balance =
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise";
+        if (unknown.isEmpty()) {
+            ledger.filled(field, Gap.GHG, balance);
+        } else {
+            ledger.notCounted(
+                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+        }
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
 

@@ -12,6 +12,7 @@ import org.scalepan.production.Background;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBooks;
 import org.scalepan.production.FarmRecords.CoProduct;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Output;
@@ -57,7 +58,7 @@ public final class InsectBooks {
     private Output output() {
         double kept = farm.keptForBreeding().orElse(0);
         if (farm.keptForBreeding().isEmpty()) {
-            ledger.gap("kept_for_breeding", "0: the whole harvest is counted as sold");
+            ledger.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
         }
         boolean live = farm.sold().isEmpty();
         double amount = live
@@ -92,7 +93,7 @@ public final class InsectBooks {
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
-            ledger.gap("mortality", "0: the harvest is counted as all that grew");
+            ledger.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
         }
         double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
         factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
@@ -100,7 +101,7 @@ public final class InsectBooks {
 
     private void anyInsect(double gain) {
         InsectFactors.Range range = factors.range();
-        ledger.gap("direct gases of " + farm.product().id(), range.words(), range.rows());
+        ledger.filled("direct gases of " + farm.product().id(), Gap.GHG, range.words(), range.rows());
         ledger.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
@@ -115,8 +116,7 @@ public final class InsectBooks {
         if (result.per().equals("kg-dry-matter")) {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
-                ledger.gap(
-                        "direct gases of " + farm.product().id(),
+                ledger.notCounted("direct gases of " + farm.product().id(), Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
                 return;
             }
@@ -151,12 +151,11 @@ public final class InsectBooks {
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
-            ledger.gap("processing/" + processing.step(), "not counted: no energy demand in this library");
+            ledger.notCounted("processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
             return;
         }
         if (quantity.equals("heat-floor")) {
-            ledger.gap(
-                    "processing/" + processing.step() + "/energy",
+            ledger.filled("processing/" + processing.step() + "/energy", Gap.OF_ENERGY,
                     "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
                     row.get().id());
         }
