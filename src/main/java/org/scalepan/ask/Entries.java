@@ -151,7 +151,7 @@ public final class Entries {
                         EnergyUse::amount,
                         use -> use.carrier().equals(carrier),
                         (use, factor) ->
-                                new EnergyUse(use.carrier(), use.amount() * factor, use.forProcessing()),
+                                new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
                         (records, changed) -> records.withEnergy(changed)));
         if (usesGrid()) {
             OptionalDouble present = notebook.records().gridIntensity();
@@ -198,7 +198,7 @@ public final class Entries {
                 0,
                 MOST_DEAD,
                 other -> new Notebook.Insects(farm.withMortality(other)));
-        if (farm.coProductRule() != InsectFarm.CoProductRule.ECONOMIC) {
+        if (farm.coProductRule().filter(InsectFarm.CoProductRule.ECONOMIC::equals).isEmpty()) {
             return;
         }
         single(
@@ -359,9 +359,7 @@ public final class Entries {
 
     private static Herd.Cattle milking(Herd.Cattle cattle, double milk) {
         return new Herd.Cattle(
-                cattle.animal().milking(milk),
-                cattle.activity(),
-                cattle.kind(),
+                cattle.head().milking(milk),
                 cattle.conversion(),
                 cattle.crudeProtein());
     }

@@ -80,6 +80,13 @@ public final class EnergyBooks {
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
                     row.get().id());
         }
+        if (year.isEmpty() && vintage.isPresent()) {
+            ledger.filled(
+                    "year",
+                    Gap.GHG,
+                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the latest year held",
+                    row.get().id());
+        }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
             ledger.filled("region", Gap.GHG,

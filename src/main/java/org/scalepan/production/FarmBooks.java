@@ -32,7 +32,11 @@ public final class FarmBooks {
         for (FeedUse use : records.feed()) {
             feed.book(use);
         }
+        feed.reportMissing();
         for (EnergyUse use : records.energy()) {
+            if (use.site().isEmpty()) {
+                ledger.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
+            }
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
         if (records.feed().isEmpty()) {
@@ -81,6 +85,12 @@ public final class FarmBooks {
         if (area == 0) {
             ledger.notCounted("building_m2, yard_m2", Set.of("land"), "not recorded, not counted");
         }
+        if (area > 0 && records.buildingArea().isEmpty()) {
+            ledger.filled("building_m2", Set.of("land"), "0");
+        }
+        if (area > 0 && records.yardArea().isEmpty()) {
+            ledger.filled("yard_m2", Set.of("land"), "0");
+        }
         ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, Term.of(area));
     }
 
@@ -124,10 +134,13 @@ public final class FarmBooks {
             ledger.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
             return;
         }
+        if (use.years().isEmpty()) {
+            ledger.filled("materials/" + use.material() + "/years", Gap.GHG, "1: worn out within the year");
+        }
         ledger.co2e(
                 Stage.MATERIALS,
                 use.material(),
-                Term.of(use.kilograms() / use.years()).times(background.factor(row.get())),
+                Term.of(use.kilograms() / use.years().orElse(1)).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
     }

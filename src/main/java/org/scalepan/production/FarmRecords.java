@@ -212,15 +212,30 @@ public record FarmRecords(
      * Energy of one carrier.
      *
      * @param amount a year, in the carrier's own unit: kWh, kg or litre
-     * @param forProcessing true for energy used behind the farm gate
+     * @param site where it is used; on the farm when absent
      */
-    public record EnergyUse(String carrier, double amount, boolean forProcessing) {}
+    public record EnergyUse(String carrier, double amount, Optional<Site> site) {
+        public EnergyUse(String carrier, double amount, boolean forProcessing) {
+            this(carrier, amount, Optional.of(forProcessing ? Site.PROCESSING : Site.FARM));
+        }
+
+        /** True for energy used behind the farm gate. */
+        public boolean forProcessing() {
+            return site.filter(Site.PROCESSING::equals).isPresent();
+        }
+    }
+
+    /** Where energy is used. */
+    public enum Site {
+        FARM,
+        PROCESSING
+    }
 
     /** Transport: tonnes times kilometres a year. */
     public record TransportUse(String mode, double tonneKilometres) {}
 
-    /** Something that wears out: its mass and how many years it lasts. */
-    public record MaterialUse(String material, double kilograms, double years) {}
+    /** Something that wears out: its mass and how many years it lasts, 1 when absent. */
+    public record MaterialUse(String material, double kilograms, OptionalDouble years) {}
 
     /**
      * Something else that leaves the farm and may carry part of the burden.

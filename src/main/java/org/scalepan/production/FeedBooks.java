@@ -1,11 +1,14 @@
 package org.scalepan.production;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
@@ -27,6 +30,12 @@ final class FeedBooks {
     private final Optional<String> region;
     private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
+    /** How the crop's burden was shared in the factors taken for the feed at hand, by indicator. */
+    private final Map<String, String> taken = new LinkedHashMap<>();
+
+    /** Feed of which no factor of energy or water is published. */
+    private final Map<String, Set<String>> without = new LinkedHashMap<>();
+
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
@@ -46,10 +55,34 @@ final class FeedBooks {
                 () -> dryMatterKnown = false);
         nitrogen(feed, mass, dry);
         legality(feed.ingredient());
+        taken.clear();
         burden(feed, mass, dry, Flux.CO2E, "ghg", feed.own().ghg());
         burden(feed, mass, dry, Flux.LAND, "land", feed.own().land());
         burden(feed, mass, dry, Flux.ENERGY, "energy", feed.own().energy());
         burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
+        if (feed.burden().isEmpty() && !taken.isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/burden",
+                    taken.keySet(),
+                    "as published: "
+                            + taken.entrySet().stream()
+                                    .map(one -> one.getKey() + " " + one.getValue())
+                                    .collect(Collectors.joining(", ")));
+        }
+        if (feed.displaces().isPresent() && feed.displacedPerKilogram().isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/displaced_kg_per_kg",
+                    Gap.OF_FEED_BURDEN,
+                    "1 kg of " + feed.displaces().get() + " for each kg");
+        }
+    }
+
+    /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
+    void reportMissing() {
+        without.forEach((indicator, ingredients) -> ledger.notCounted(
+                "feed/" + indicator,
+                Set.of(indicator),
+                "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
     }
 
     /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
@@ -158,6 +191,7 @@ final class FeedBooks {
         Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
         Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
+            taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (row.get().allocation().filter("cut-off"::equals).isPresent()) {
                 ledger.remark(
                         Remark.METHOD,
@@ -184,12 +218,17 @@ final class FeedBooks {
             return;
         }
         if (indicator.equals("land") && landOfCrop(feed.ingredient(), mass)) {
+            taken.put(indicator, "not-stated");
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            ledger.notCounted("feed/" + feed.ingredient() + "/" + indicator, Set.of(indicator),
+            ledger.notCounted(
+                    "feed/" + feed.ingredient() + "/" + indicator,
+                    Set.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
+        } else {
+            without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
         }
     }
 
@@ -206,16 +245,16 @@ final class FeedBooks {
         if (asked.isPresent()) {
             return asked;
         }
-        Optional<BackgroundFactor> taken = rows.stream()
+        Optional<BackgroundFactor> usual = rows.stream()
                 .min(Comparator.comparingInt(
                         row -> order.indexOf(row.allocation().orElse("not-stated"))));
-        if (burden.isPresent() && taken.isPresent()) {
+        if (burden.isPresent() && usual.isPresent()) {
             ledger.filled("feed/" + ingredient + "/burden", Set.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
-                            + taken.get().allocation().orElse("not-stated") + " is taken",
-                    taken.get().id());
+                            + usual.get().allocation().orElse("not-stated") + " is taken",
+                    usual.get().id());
         }
-        return taken;
+        return usual;
     }
 
     /** m2·yr per kg = 10 ÷ yield in t/ha. */
@@ -225,6 +264,13 @@ final class FeedBooks {
                 if (row.text("region").equals(place)) {
                     double yield = row.number("value").getAsDouble();
                     ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
+                    if (region.isEmpty()) {
+                        ledger.filled(
+                                "region",
+                                Set.of("land"),
+                                "yield of " + ingredient + " of " + library.regions().words(place),
+                                row.text("id"));
+                    }
                     return true;
                 }
             }

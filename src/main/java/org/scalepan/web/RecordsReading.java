@@ -1,6 +1,7 @@
 package org.scalepan.web;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -12,6 +13,7 @@ import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.OwnFactors;
+import org.scalepan.production.FarmRecords.Site;
 import org.scalepan.production.FarmRecords.TransportUse;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
@@ -86,11 +88,10 @@ final class RecordsReading {
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
         double amount = body.needNumber("amount", 0, MOST);
-        boolean processing = body.oneOf("for", List.of("farm", "processing"))
-                .filter("processing"::equals)
-                .isPresent();
+        Optional<Site> site = body.oneOf("for", List.of("farm", "processing"))
+                .map(name -> Site.valueOf(name.toUpperCase(Locale.ROOT)));
         body.close();
-        return new EnergyUse(carrier, amount, processing);
+        return new EnergyUse(carrier, amount, site);
     }
 
     private TransportUse transport(Body body) {
@@ -103,7 +104,7 @@ final class RecordsReading {
     private MaterialUse material(Body body) {
         String material = body.needOneOf("material", library.ids("materials")).orElse("");
         double kilograms = body.needNumber("kg", 0, MOST);
-        double years = body.number("years", 0.01, 1000).orElse(1);
+        OptionalDouble years = body.number("years", 0.01, 1000);
         body.close();
         return new MaterialUse(material, kilograms, years);
     }

@@ -11,7 +11,7 @@ import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.Inventory;
-import org.scalepan.production.herd.EnergyNeed;
+import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
@@ -60,20 +60,20 @@ final class SystemReading {
 
     private Optional<InsectFarm> insects(Body body) {
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
-        String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
+        Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body);
         OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
-        if (!form.equals("fresh") && !body.has("sold_kg")) {
+        if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
-                    "sold_kg is missing: a farm that sells " + form + " needs the kg sold beside the live harvest");
+                    "sold_kg is missing: a farm that sells " + form.get() + " needs the kg sold beside the live harvest");
         }
         FarmRecords read = records.read(body, "farm");
-        InsectFarm.CoProductRule rule = body.oneOf("co_product_allocation", List.of("none", "mass", "economic"))
-                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
-                .orElse(InsectFarm.CoProductRule.NONE);
+        Optional<InsectFarm.CoProductRule> rule = body.oneOf(
+                        "co_product_allocation", List.of("none", "mass", "economic"))
+                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         OptionalDouble price = body.number("price_per_kg", 0, MOST);
-        if (rule == InsectFarm.CoProductRule.ECONOMIC
+        if (rule.filter(InsectFarm.CoProductRule.ECONOMIC::equals).isPresent()
                 && (!(price.orElse(0) > 0)
                         || read.coProducts().stream().map(CoProduct::price).anyMatch(OptionalDouble::isEmpty))) {
             body.fault(
@@ -151,9 +151,8 @@ final class SystemReading {
     private static InsectFarm.Frass frass(Body body) {
         OptionalDouble kilograms = body.number("kg", 0, MOST);
         OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
-        InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
-                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
-                .orElse(InsectFarm.Fate.STORED);
+        Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
+                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         boolean credited = body.oneOf("credited", List.of("no", "yes"))
                 .filter("yes"::equals)
                 .isPresent();
@@ -173,11 +172,10 @@ final class SystemReading {
 
     private Optional<Herd> herd(Body body) {
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
-        String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
+        Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
         Optional<String> region =
                 body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
-        String productivity =
-                body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
+        Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
         Optional<String> climate = body.oneOf("climate", vocabulary.climates());
         double heads = body.needNumber("heads", 1e-9, 1e9);
         List<Herd.Yield> yields = yields(body, category);
@@ -258,26 +256,23 @@ final class SystemReading {
 
     private static Optional<Herd.Cattle> cattle(Body body) {
         int before = body.flaws().size();
-        double weight = body.needNumber("weight_kg", 10, 2000);
-        double mature = body.number("mature_weight_kg", 10, 2000).orElse(weight);
-        double gain = body.number("gain_kg_per_day", 0, 5).orElse(0);
-        double milk = body.number("milk_kg_per_day", 0, 100).orElse(0);
-        double fat = body.number("milk_fat_percent", 0, 15).orElse(4);
-        double pregnant = body.number("pregnant_share", 0, 1).orElse(0);
-        double work = body.number("work_hours_per_day", 0, 24).orElse(0);
-        double digestibility = body.needNumber("digestibility_percent", 40, 90);
-        String activity = body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas"))
-                .orElse("stall");
-        String kind = body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates"))
-                .orElse(milk > 0 ? "lactating" : "not-lactating");
+        HeadRecords head = new HeadRecords(
+                body.needNumber("weight_kg", 10, 2000),
+                body.number("mature_weight_kg", 10, 2000),
+                body.number("gain_kg_per_day", 0, 5),
+                body.number("milk_kg_per_day", 0, 100),
+                body.number("milk_fat_percent", 0, 15),
+                body.number("pregnant_share", 0, 1),
+                body.number("work_hours_per_day", 0, 24),
+                body.needNumber("digestibility_percent", 40, 90),
+                body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
+                body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
         OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
         OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
         body.close();
-        if (body.flaws().size() != before) {
-            return Optional.empty();
-        }
-        EnergyNeed.Animal animal = new EnergyNeed.Animal(weight, mature, gain, milk, fat, pregnant, work, digestibility);
-        return Optional.of(new Herd.Cattle(animal, activity, kind, conversion, protein));
+        return body.flaws().size() == before
+                ? Optional.of(new Herd.Cattle(head, conversion, protein))
+                : Optional.empty();
     }
 
     /** Names near to a mistyped ingredient, by its other names too. */

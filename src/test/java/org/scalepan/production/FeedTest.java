@@ -302,10 +302,15 @@ class FeedTest {
         assertFalse(Tally.gaps(inventory).contains("feed/wheat-bran/land"));
     }
 
-    /** What is missing of greenhouse gases and land is told; that hardly any feed has a figure of energy or water is told elsewhere. */
+    /** What is missing of greenhouse gases and land is reported by feed; hardly any feed has a figure of energy or water. */
     @Test
-    void missing_energy_and_water_of_feed_are_not_told_feed_by_feed() {
-        List<String> gaps = Tally.gaps(fed(Fed.of("palm-pith", 100)).inventory());
+    void missing_energy_and_water_of_feed_are_reported_once_and_not_feed_by_feed() {
+        Inventory inventory =
+                fed(Fed.of("palm-pith", 100)).feed(Fed.of("wheat-bran", 10)).inventory();
+        List<String> gaps = Tally.gaps(inventory);
+
+        assertEquals("not counted: no published energy of palm-pith, wheat-bran", filledWith(inventory, "feed/energy"));
+        assertEquals("not counted: no published water of palm-pith, wheat-bran", filledWith(inventory, "feed/water"));
 
         assertFalse(gaps.contains("feed/palm-pith/energy"));
         assertFalse(gaps.contains("feed/palm-pith/water"));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
 import org.scalepan.production.herd.EnergyNeed;
+import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.Herd.Kind;
 import org.scalepan.production.herd.HerdBooks;
@@ -73,7 +74,7 @@ public final class HerdNotebook extends Notebook<HerdNotebook> {
     }
 
     public HerdNotebook tier2(EnergyNeed.Animal animal, String activity, String kind, OptionalDouble crudeProtein) {
-        cattle = Optional.of(new Herd.Cattle(animal, activity, kind, OptionalDouble.empty(), crudeProtein));
+        cattle = Optional.of(new Herd.Cattle(HeadRecords.of(animal, activity, kind), OptionalDouble.empty(), crudeProtein));
         return this;
     }
 
@@ -87,9 +88,9 @@ public final class HerdNotebook extends Notebook<HerdNotebook> {
         return new Herd(
                 records(),
                 animals,
-                edition,
+                Optional.of(edition),
                 ipccRegion,
-                "mean",
+                Optional.of("mean"),
                 climate,
                 heads,
                 yields,

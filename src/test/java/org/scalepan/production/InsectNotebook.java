@@ -74,18 +74,18 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
 
     public InsectNotebook frass(double kilograms, double nitrogen, Fate fate, boolean credited) {
         frass = Optional.of(new InsectFarm.Frass(
-                OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), fate, credited));
+                OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), Optional.of(fate), credited));
         return this;
     }
 
     public InsectNotebook frass(Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), fate, false));
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
     /** Frass that was weighed and not analysed. */
     public InsectNotebook frassWeighed(double kilograms, Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), fate, false));
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
@@ -117,7 +117,7 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
         return new InsectFarm(
                 records(),
                 library.products().get(product),
-                form,
+                Optional.of(form),
                 harvest,
                 sold,
                 price,
@@ -127,6 +127,6 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
                 mortality,
                 frass,
                 processing,
-                rule);
+                Optional.of(rule));
     }
 }

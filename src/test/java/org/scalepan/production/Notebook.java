@@ -79,7 +79,7 @@ public abstract class Notebook<N extends Notebook<N>> {
     }
 
     public N material(String material, double kilograms, double years) {
-        materials.add(new MaterialUse(material, kilograms, years));
+        materials.add(new MaterialUse(material, kilograms, OptionalDouble.of(years)));
         return self();
     }
 

@@ -17,6 +17,7 @@ import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.herd.EnergyNeed;
+import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
@@ -35,7 +36,7 @@ class OneThingChangedTest {
                 List.of(new EnergyUse("diesel", 10, false)),
                 OptionalDouble.of(15),
                 List.of(new TransportUse("van-diesel", 3)),
-                List.of(new MaterialUse("plastic-pp", 1, 2)),
+                List.of(new MaterialUse("plastic-pp", 1, OptionalDouble.of(2))),
                 OptionalDouble.of(40),
                 OptionalDouble.of(30),
                 List.of(new CoProduct("oil", 20, OptionalDouble.of(4))),
@@ -46,7 +47,7 @@ class OneThingChangedTest {
         return new InsectFarm(
                 records(),
                 LIBRARY.products().get("mealworm"),
-                "dried",
+                Optional.of("dried"),
                 new Harvest.Weighed(1000),
                 OptionalDouble.of(400),
                 OptionalDouble.of(8),
@@ -55,9 +56,9 @@ class OneThingChangedTest {
                 OptionalDouble.of(0.05),
                 OptionalDouble.of(0.2),
                 Optional.of(new InsectFarm.Frass(
-                        OptionalDouble.of(500), OptionalDouble.of(0.03), InsectFarm.Fate.STORED, false)),
+                        OptionalDouble.of(500), OptionalDouble.of(0.03), Optional.of(InsectFarm.Fate.STORED), false)),
                 List.of(drying(600)),
-                InsectFarm.CoProductRule.ECONOMIC);
+                Optional.of(InsectFarm.CoProductRule.ECONOMIC));
     }
 
     private static InsectFarm.Processing drying(double water) {
@@ -68,9 +69,9 @@ class OneThingChangedTest {
         return new Herd(
                 records(),
                 "dairy-cattle",
-                "2019",
+                Optional.of("2019"),
                 Optional.of("ipcc.africa"),
-                "low",
+                Optional.of("low"),
                 Optional.of("tropical-wet"),
                 12,
                 List.of(new Herd.Yield(Herd.Kind.MILK, 9000)),
@@ -81,9 +82,7 @@ class OneThingChangedTest {
 
     private static Herd.Cattle cattle(double milk) {
         return new Herd.Cattle(
-                (new EnergyNeed.Animal(260, 260, 0, milk, 4, 0.6, 0, 55)),
-                "large-areas",
-                "lactating",
+                HeadRecords.of(new EnergyNeed.Animal(260, 260, 0, milk, 4, 0.6, 0, 55), "large-areas", "lactating"),
                 OptionalDouble.of(6.5),
                 OptionalDouble.of(11));
     }

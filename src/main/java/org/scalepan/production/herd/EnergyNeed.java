@@ -49,11 +49,6 @@ public record EnergyNeed(
             double pregnant,
             double workHours,
             double digestibility) {
-        /** The same animal with other milk, kg a day. */
-        public Animal milking(double other) {
-            return new Animal(weight, matureWeight, gain, other, fat, pregnant, workHours, digestibility);
-        }
-
         public Animal {
             require(weight > 0, "weight", weight, "above 0 kg");
             require(matureWeight >= 0, "mature weight", matureWeight, "0 kg or more");

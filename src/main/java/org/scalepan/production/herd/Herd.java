@@ -9,9 +9,9 @@ import org.scalepan.production.FarmRecords;
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
  *
  * @param category animals: dairy-cattle, other-cattle, buffalo, sheep, goats, swine, layers, broilers, ducks
- * @param edition IPCC edition, 2019 or 2006
+ * @param edition IPCC edition, 2019 or 2006; the former when absent
  * @param ipccRegion region of the IPCC tables; from the farm's region when absent
- * @param productivity mean, high or low
+ * @param productivity mean, high or low; the first when absent
  * @param climate climate of the manure systems
  * @param heads animals present, averaged over the year
  * @param yields what the herd gives a year
@@ -21,9 +21,9 @@ import org.scalepan.production.FarmRecords;
 public record Herd(
         FarmRecords records,
         String category,
-        String edition,
+        Optional<String> edition,
         Optional<String> ipccRegion,
-        String productivity,
+        Optional<String> productivity,
         Optional<String> climate,
         double heads,
         List<Yield> yields,
@@ -99,15 +99,14 @@ public record Herd(
     /**
      * Tier 2 for cattle and buffalo.
      *
-     * @param activity stall, pasture-fed or large-areas
-     * @param kind lactating, not-lactating, intact-males or castrates, for maintenance and growth
      * @param conversion Ym in percent, when it is known; from the tables otherwise
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
     public record Cattle(
-            EnergyNeed.Animal animal,
-            String activity,
-            String kind,
-            OptionalDouble conversion,
-            OptionalDouble crudeProtein) {}
+            HeadRecords head, OptionalDouble conversion, OptionalDouble crudeProtein) {
+        /** The animal that energy is computed for. */
+        public EnergyNeed.Animal animal() {
+            return head.animal();
+        }
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Factor;
@@ -28,6 +29,14 @@ public final class HerdBooks {
 
     private static final double MOST_MILK_SOLD = 1.05;
 
+    private static final String EDITION = "2019";
+
+    /** Animals that Tier 2 is for. */
+    private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
+
+    /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
+    private static final Set<String> OF_ENERGY_NEED = Set.of("ghg", "feed-dry-matter");
+
     static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
 
     private final Library library;
@@ -41,9 +50,9 @@ public final class HerdBooks {
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
         this.herd = herd;
-        this.tables = IpccTables.of(library, herd.edition());
+        this.tables = IpccTables.of(library, herd.edition().orElse(EDITION));
         String region = region();
-        this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
+        this.where = Where.of(herd.category()).in(region, productivity()).developed(development(region));
     }
 
     /** The inventory of a herd. */
@@ -52,6 +61,7 @@ public final class HerdBooks {
     }
 
     private Inventory make() {
+        ofTheTables();
         new FarmBooks(library, herd.records(), ledger).book(herd.records());
         Optional<EnergyNeed> need = herd.cattle().map(this::need);
         milkAgainstYield();
@@ -82,6 +92,23 @@ public final class HerdBooks {
         }
     }
 
+    private String productivity() {
+        return herd.productivity().orElse("mean");
+    }
+
+    /** The defaults of what the guidelines part their tables by. */
+    private void ofTheTables() {
+        if (herd.edition().isEmpty()) {
+            ledger.filled("ipcc_edition", Gap.GHG, EDITION);
+        }
+        if (herd.productivity().isEmpty()) {
+            ledger.filled("productivity", Gap.GHG, productivity());
+        }
+        if (herd.cattle().isEmpty() && CATTLE.contains(herd.category())) {
+            ledger.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
+        }
+    }
+
     private static boolean contradict(double shareSold) {
         return shareSold < LEAST_MILK_SOLD || shareSold > MOST_MILK_SOLD;
     }
@@ -95,6 +122,8 @@ public final class HerdBooks {
             ledger.filled("ipcc_region", Gap.GHG,
                     "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
+        found.ifPresent(known -> ledger.filled(
+                "ipcc_region", Gap.GHG, known.substring("ipcc.".length()) + ", by the region of the farm"));
         return found.orElse("ipcc.africa");
     }
 
@@ -107,15 +136,17 @@ public final class HerdBooks {
     }
 
     private EnergyNeed need(Herd.Cattle cattle) {
-        String kept = cattle.kind().equals("castrates") ? "not-lactating" : cattle.kind();
+        cattle.head().defaults().forEach((field, with) -> ledger.filled("cattle/" + field, OF_ENERGY_NEED, with));
+        String kind = cattle.head().animalKind();
+        String kept = kind.equals("castrates") ? "not-lactating" : kind;
         double maintenance = coefficient("cfi", "cond." + kept);
-        double activity = coefficient("ca", "cond." + cattle.activity());
+        double activity = coefficient("ca", "cond." + cattle.head().moving());
         double pregnancy = coefficient("c-pregnancy", "");
         return EnergyNeed.of(cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
     }
 
     private double growth(Herd.Cattle cattle) {
-        return switch (cattle.kind()) {
+        return switch (cattle.head().animalKind()) {
             case "intact-males" -> coefficient("growth-c", "cond.intact-males");
             case "castrates" -> coefficient("growth-c", "cond.castrates");
             default -> coefficient("growth-c", "cond.females");
@@ -166,7 +197,7 @@ public final class HerdBooks {
                 uncertain(
                         Term.of(herd.heads() * perHead),
                         "uncertainty-enteric-tier2",
-                        herd.category() + "." + herd.edition()),
+                        herd.category() + "." + tables.edition()),
                 coefficients.toArray(String[]::new));
         ledger.flow(
                 Stage.FEED,
@@ -188,7 +219,7 @@ public final class HerdBooks {
         boolean dairy = herd.category().equals("dairy-cattle")
                 || (buffalo && animal.milk() > 0);
         String half = dairy ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo";
-        Where there = buffalo ? Where.of(half).in(where.region(), herd.productivity()) : where;
+        Where there = buffalo ? Where.of(half).in(where.region(), productivity()) : where;
         String condition = dairy ? milkClass(animal.milk() * DAYS) : forageClass(animal.digestibility());
         IpccRow row = tables.find("ym", there.given(condition))
                 .or(() -> tables.find("ym", there))
@@ -304,6 +335,9 @@ public final class HerdBooks {
                     need.get().growth());
             double excreted = Math.max(intake - kept, 0);
             return Optional.of(Term.of(herd.heads() * excreted * DAYS));
+        }
+        if (need.isPresent()) {
+            ledger.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
         }
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);

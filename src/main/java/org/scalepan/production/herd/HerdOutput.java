@@ -65,7 +65,11 @@ public final class HerdOutput {
         double all =
                 parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
         double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
+        notGiven();
         if (parts.size() > 1) {
+            if (herd.product().isEmpty()) {
+                ledger.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
+            }
             ledger.filled("allocation", Gap.ALL,
                     String.format(
                             Locale.ROOT,
@@ -85,6 +89,19 @@ public final class HerdOutput {
 
     private static int byProtein(Part one, Part other) {
         return Double.compare(one.protein(), other.protein());
+    }
+
+    /** What such animals give, and these do not, so that it carries no part of the burden. */
+    private void notGiven() {
+        for (Herd.Kind kind : Herd.Kind.values()) {
+            boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
+            if (!given && product(herd.category(), kind).isPresent()) {
+                ledger.filled(
+                        "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg",
+                        Gap.ALL,
+                        "0: no part of the burden rests on it");
+            }
+        }
     }
 
     private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {

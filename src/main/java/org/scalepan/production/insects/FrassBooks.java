@@ -67,8 +67,10 @@ final class FrassBooks {
         }
         Term n = Term.of(nitrogen.getAsDouble());
         boolean stored = farm.frass()
-                .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
+                .flatMap(InsectFarm.Frass::fate)
+                .map(fate -> fate == InsectFarm.Fate.STORED)
                 .orElse(true);
+        farm.frass().ifPresent(this::leftOpen);
         NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), ledger, "frass", "any-climate");
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
@@ -77,6 +79,15 @@ final class FrassBooks {
             n2o.spread(n);
         }
         farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
+    }
+
+    private void leftOpen(InsectFarm.Frass frass) {
+        if (frass.fate().isEmpty()) {
+            ledger.filled("frass/fate", Gap.GHG, "stored like solid manure");
+        }
+        if (frass.kilograms().isEmpty()) {
+            ledger.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
+        }
     }
 
     /** True when the grower weighed the frass, be it as none. */

@@ -24,6 +24,7 @@ import org.scalepan.production.Term;
 public final class InsectBooks {
     private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
+    private static final String FRESH = "fresh";
 
     private final Library library;
     private final Background background;
@@ -50,6 +51,9 @@ public final class InsectBooks {
         animals();
         new FrassBooks(library, farm, ledger, books.feedNitrogen(), books.feedWithoutNitrogen(), larvalNitrogen())
                 .book();
+        if (farm.processing().isEmpty()) {
+            ledger.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
+        }
         farm.processing().forEach(this::process);
         new InsectPractice(library, farm, ledger, books.feedDryMatter(), dryMatterOfHarvest()).remark();
         return ledger.inventory(farm.records().name(), output());
@@ -61,28 +65,43 @@ public final class InsectBooks {
             ledger.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
         }
         boolean live = farm.sold().isEmpty();
+        if (live) {
+            ledger.filled("sold_kg", Gap.ALL, "the live harvest less what is kept for breeding");
+        }
+        if (farm.form().isEmpty()) {
+            ledger.filled("form", Gap.ALL, FRESH);
+        }
         double amount = live
                 ? farm.harvest().kilograms() * (1 - kept)
                 : farm.sold().getAsDouble();
         return new Output(
                 farm.product(),
-                farm.form(),
+                farm.form().orElse(FRESH),
                 live ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT,
                 amount,
                 share(amount),
-                farm.coProductRule().name().toLowerCase(Locale.ROOT));
+                rule().name().toLowerCase(Locale.ROOT));
+    }
+
+    private InsectFarm.CoProductRule rule() {
+        return farm.coProductRule().orElse(InsectFarm.CoProductRule.NONE);
     }
 
     /** The part of the burden that the product carries beside its co-products. */
     private double share(double amount) {
         List<CoProduct> others = farm.records().coProducts();
-        if (others.isEmpty() || farm.coProductRule() == InsectFarm.CoProductRule.NONE) {
+        if (others.isEmpty()) {
+            ledger.filled("co_products", Gap.ALL, "none: all of the burden rests on the product");
+        } else if (farm.coProductRule().isEmpty()) {
+            ledger.filled("co_product_allocation", Gap.ALL, "none: all of the burden rests on the product");
+        }
+        if (others.isEmpty() || rule() == InsectFarm.CoProductRule.NONE) {
             if (!others.isEmpty()) {
                 ledger.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
             }
             return 1;
         }
-        boolean byPrice = farm.coProductRule() == InsectFarm.CoProductRule.ECONOMIC;
+        boolean byPrice = rule() == InsectFarm.CoProductRule.ECONOMIC;
         double own = byPrice ? amount * farm.price().orElseThrow() : amount;
         double all = own;
         for (CoProduct other : others) {

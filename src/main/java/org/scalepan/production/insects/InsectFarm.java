@@ -9,7 +9,7 @@ import org.scalepan.production.FarmRecords;
 /**
  * An insect farm as its notebook tells it; only feed, harvest and energy are asked for, the rest may be open.
  *
- * @param form form sold; another form than fresh needs {@code sold}
+ * @param form form sold; fresh when absent; another form than that needs {@code sold}
  * @param sold kg a year as sold, when that is not the live harvest
  * @param price of a kg sold, in the currency of the co-products' prices; for economic allocation
  * @param cycleDays days from hatching or stocking to harvest
@@ -20,7 +20,7 @@ import org.scalepan.production.FarmRecords;
 public record InsectFarm(
         FarmRecords records,
         Product product,
-        String form,
+        Optional<String> form,
         Harvest harvest,
         OptionalDouble sold,
         OptionalDouble price,
@@ -30,7 +30,7 @@ public record InsectFarm(
         OptionalDouble mortality,
         Optional<Frass> frass,
         List<Processing> processing,
-        CoProductRule coProductRule) {
+        Optional<CoProductRule> coProductRule) {
     public InsectFarm {
         processing = List.copyOf(processing);
     }
@@ -138,9 +138,11 @@ public record InsectFarm(
      *
      * @param kilograms a year, as it is
      * @param nitrogen share of N in it; from the mass balance of feed and larvae when absent
+     * @param fate stored when absent
      * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
      */
-    public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Fate fate, boolean credited) {}
+    public record Frass(
+            OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
 
     /**
      * A step behind the farm gate.

@@ -254,6 +254,7 @@ class HerdBooksTest {
                 Tally.remarks(inventory, Remark.METHOD));
         assertEquals(
                 List.of(
+                        "ipcc_region",
                         "feed",
                         "energy",
                         "water_m3",
@@ -261,7 +262,7 @@ class HerdBooksTest {
                         "transport",
                         "materials",
                         "manure",
-                        "climate"),
+                        "climate", "yield/live_kg"),
                 Tally.gaps(inventory));
     }
 

@@ -146,9 +146,7 @@ class HerdDefaultsTest {
         Herd measured = herd.withYields(
                 herd.yields(),
                 Optional.of(new Herd.Cattle(
-                        cattle.animal(),
-                        cattle.activity(),
-                        cattle.kind(),
+                        cattle.head(),
                         OptionalDouble.of(3.25),
                         cattle.crudeProtein())));
         Inventory inventory = HerdBooks.inventory(library, measured);
@@ -342,9 +340,11 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void a_country_that_the_tables_know_leaves_no_gap() {
-        assertFalse(Tally.gaps(herd("goats", 1).in("kenya").gives(Kind.LIVE, 20).inventory())
-                .contains("ipcc_region"));
+    void the_region_of_the_tables_follows_from_the_country_where_they_know_it() {
+        Inventory inventory = herd("goats", 1).in("kenya").gives(Kind.LIVE, 20).inventory();
+
+        assertEquals(
+                "africa, by the region of the farm", gap(inventory, "ipcc_region").filledWith());
     }
 
     /** Property: a herd twice as large has twice of everything. */
