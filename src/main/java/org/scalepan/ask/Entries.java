@@ -23,7 +23,6 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
-import org.scalepan.quantity.Amount;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
@@ -110,7 +109,7 @@ public final class Entries {
                 "all feed",
                 "kg as fed a year",
                 uses,
-                use -> use.kilograms().value(),
+                FeedUse::kilograms,
                 use -> true,
                 Entries::weighing,
                 (records, changed) -> records.withFeed(changed));
@@ -122,7 +121,7 @@ public final class Entries {
                         "feed of " + ingredient,
                         "kg as fed a year",
                         uses,
-                        use -> use.kilograms().value(),
+                        FeedUse::kilograms,
                         use -> use.ingredient().equals(ingredient),
                         Entries::weighing,
                         (records, changed) -> records.withFeed(changed)));
@@ -131,7 +130,7 @@ public final class Entries {
     private static FeedUse weighing(FeedUse use, double factor) {
         return new FeedUse(
                 use.ingredient(),
-                use.kilograms().times(factor),
+                use.kilograms() * factor,
                 use.moisture(),
                 use.burden(),
                 use.displaces(),
@@ -149,13 +148,13 @@ public final class Entries {
                         "energy from " + carrier,
                         unit(carrier) + " a year",
                         uses,
-                        use -> use.amount().value(),
+                        EnergyUse::amount,
                         use -> use.carrier().equals(carrier),
                         (use, factor) ->
-                                new EnergyUse(use.carrier(), use.amount().times(factor), use.forProcessing()),
+                                new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
                         (records, changed) -> records.withEnergy(changed)));
         if (usesGrid()) {
-            OptionalDouble present = number(notebook.records().gridIntensity());
+            OptionalDouble present = notebook.records().gridIntensity();
             OptionalDouble known =
                     present.isPresent() ? present : EnergyBooks.intensity(library, GRID, notebook.records());
             known.ifPresent(value -> single(
@@ -173,11 +172,11 @@ public final class Entries {
         boolean heat = notebook instanceof Notebook.Insects insects
                 && insects.farm().processing().stream()
                         .anyMatch(step ->
-                                step.carrier().equals(GRID) && step.water().isAbove(0));
+                                step.carrier().equals(GRID) && step.water() > 0);
         return heat
                 || notebook.records().energy().stream()
                         .anyMatch(use ->
-                                use.carrier().equals(GRID) && use.amount().isAbove(0));
+                                use.carrier().equals(GRID) && use.amount() > 0);
     }
 
     private String unit(String carrier) {
@@ -195,24 +194,24 @@ public final class Entries {
                 "mortality",
                 "the share of animals that die before harvest",
                 "",
-                farm.mortality().orElse(Amount.ZERO).value(),
+                farm.mortality().orElse(0),
                 0,
                 MOST_DEAD,
                 other -> new Notebook.Insects(farm.withMortality(other)));
-        if (farm.coProductRule() != InsectFarm.CoProductRule.ECONOMIC) {
+        if (farm.coProductRule().filter(InsectFarm.CoProductRule.ECONOMIC::equals).isEmpty()) {
             return;
         }
         single(
                 "price",
                 "the price of " + farm.product().name(),
                 "per kg, in the currency of the records",
-                farm.price().orElseThrow().value(),
+                farm.price().orElseThrow(),
                 LEAST_OUTPUT,
                 MOST,
                 other -> new Notebook.Insects(farm.withPrice(other)));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
-                .filter(other -> other.price().orElse(Amount.ZERO).isAbove(0))
+                .filter(other -> other.price().orElse(0) > 0)
                 .map(CoProduct::name)
                 .distinct()
                 .forEach(name -> price(others, name));
@@ -221,7 +220,7 @@ public final class Entries {
     private void price(List<CoProduct> all, String name) {
         double present = all.stream()
                 .filter(one -> one.name().equals(name))
-                .mapToDouble(one -> one.price().orElse(Amount.ZERO).value())
+                .mapToDouble(one -> one.price().orElse(0))
                 .max()
                 .orElseThrow();
         single(
@@ -233,14 +232,14 @@ public final class Entries {
                 MOST,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
                         .map(one -> one.name().equals(name)
-                                ? new CoProduct(name, one.kilograms(), Optional.of(Amount.of(other)))
+                                ? new CoProduct(name, one.kilograms(), OptionalDouble.of(other))
                                 : one)
                         .toList())));
     }
 
     private void drying(InsectFarm farm) {
         Optional<InsectFarm.Processing> drying = farm.processing().stream()
-                .filter(step -> step.step().equals(DRYING) && step.water().isAbove(0))
+                .filter(step -> step.step().equals(DRYING) && step.water() > 0)
                 .findFirst();
         if (drying.isEmpty()) {
             return;
@@ -252,7 +251,7 @@ public final class Entries {
                         OptionalDouble.of(background.factor(row).central() / MJ_PER_KWH))
                 .orElse(OptionalDouble.empty());
         OptionalDouble present =
-                drying.get().energy().isPresent() ? number(drying.get().energy()) : published;
+                drying.get().energy().isPresent() ? drying.get().energy() : published;
         present.ifPresent(value -> single(
                 "drying_energy",
                 "the energy of drying",
@@ -263,7 +262,7 @@ public final class Entries {
                 other -> new Notebook.Insects(farm.withProcessing(farm.processing().stream()
                         .map(step -> step.step().equals(DRYING)
                                 ? new InsectFarm.Processing(
-                                        step.step(), step.water(), step.carrier(), Optional.of(Amount.of(other)))
+                                        step.step(), step.water(), step.carrier(), OptionalDouble.of(other))
                                 : step)
                         .toList()))));
     }
@@ -271,10 +270,9 @@ public final class Entries {
     private void harvest(InsectFarm farm) {
         Harvest harvest = farm.harvest();
         boolean contained = harvest instanceof Harvest.ByContainer;
-        double present = (harvest instanceof Harvest.ByContainer container
-                        ? container.kilogramsPerContainer()
-                        : harvest.kilograms())
-                .value();
+        double present = harvest instanceof Harvest.ByContainer container
+                ? container.kilogramsPerContainer()
+                : harvest.kilograms();
         put(new Entry(
                 "yield",
                 contained ? "the harvest per container and cycle" : "the harvest",
@@ -292,19 +290,19 @@ public final class Entries {
         Harvest other;
         if (harvest instanceof Harvest.ByContainer container) {
             other = new Harvest.ByContainer(
-                    container.containers(), container.kilogramsPerContainer().times(factor), container.cyclesPerYear());
+                    container.containers(), container.kilogramsPerContainer() * factor, container.cyclesPerYear());
         } else if (harvest instanceof Harvest.ByNumber number) {
-            other = new Harvest.ByNumber(number.larvae().times(factor), number.larvaePerKilogram());
+            other = new Harvest.ByNumber(number.larvae() * factor, number.larvaePerKilogram());
         } else {
-            other = new Harvest.Weighed(harvest.kilograms().times(factor));
+            other = new Harvest.Weighed(harvest.kilograms() * factor);
         }
-        Optional<Amount> sold = farm.sold().map(kilograms -> kilograms.times(factor));
+        OptionalDouble sold = scaled(farm.sold(), factor);
         return farm.withHarvest(
                 other,
                 sold,
                 farm.processing().stream()
                         .map(step -> new InsectFarm.Processing(
-                                step.step(), step.water().times(factor), step.carrier(), step.energy()))
+                                step.step(), step.water() * factor, step.carrier(), step.energy()))
                         .toList());
     }
 
@@ -322,7 +320,7 @@ public final class Entries {
                 "heads",
                 "the number of animals",
                 "heads",
-                herd.heads().value(),
+                herd.heads(),
                 LEAST_OUTPUT,
                 MOST_HEADS,
                 other -> new Notebook.Animals(herd.withHeads(other)));
@@ -331,9 +329,9 @@ public final class Entries {
     /** A cow that gives more milk needs more feed energy: her milk a day goes along. */
     private void yieldOf(Herd herd, Herd.Yield main) {
         double milk = main.kind() == Herd.Kind.MILK
-                ? herd.cattle().map(cattle -> cattle.animal().milk().value()).orElse(0.0)
+                ? herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0)
                 : 0;
-        double present = main.kilograms().value();
+        double present = main.kilograms();
         double most = milk > 0 ? present * MOST_MILK / milk : MOST;
         put(new Entry(
                 "yield",
@@ -361,9 +359,7 @@ public final class Entries {
 
     private static Herd.Cattle milking(Herd.Cattle cattle, double milk) {
         return new Herd.Cattle(
-                cattle.animal().milking(Amount.of(milk)),
-                cattle.activity(),
-                cattle.kind(),
+                cattle.head().milking(milk),
                 cattle.conversion(),
                 cattle.crudeProtein());
     }
@@ -375,7 +371,7 @@ public final class Entries {
                         "water",
                         "water",
                         "m3 a year",
-                        water.value(),
+                        water,
                         0,
                         MOST,
                         other -> notebook.with(records -> records.withWater(other))));
@@ -385,7 +381,7 @@ public final class Entries {
                 "all transport",
                 "tonne-km a year",
                 uses,
-                use -> use.tonneKilometres().value(),
+                use -> use.tonneKilometres(),
                 use -> true,
                 Entries::carrying,
                 (records, changed) -> records.withTransport(changed));
@@ -397,14 +393,11 @@ public final class Entries {
                         "transport by " + mode,
                         "tonne-km a year",
                         uses,
-                        use -> use.tonneKilometres().value(),
+                        use -> use.tonneKilometres(),
                         use -> use.mode().equals(mode),
                         Entries::carrying,
                         (records, changed) -> records.withTransport(changed)));
-        double area = books.buildingArea()
-                .orElse(Amount.ZERO)
-                .plus(books.yardArea().orElse(Amount.ZERO))
-                .value();
+        double area = books.buildingArea().orElse(0) + books.yardArea().orElse(0);
         if (area > 0) {
             single(
                     "land",
@@ -414,17 +407,17 @@ public final class Entries {
                     0,
                     MOST,
                     other -> notebook.with(records -> records.withAreas(
-                            books.buildingArea().map(part -> part.times(other / area)),
-                            books.yardArea().map(part -> part.times(other / area)))));
+                            scaled(books.buildingArea(), other / area),
+                            scaled(books.yardArea(), other / area))));
         }
     }
 
     private static TransportUse carrying(TransportUse use, double factor) {
-        return new TransportUse(use.mode(), use.tonneKilometres().times(factor));
+        return new TransportUse(use.mode(), use.tonneKilometres() * factor);
     }
 
-    private static OptionalDouble number(Optional<Amount> amount) {
-        return amount.map(known -> OptionalDouble.of(known.value())).orElse(OptionalDouble.empty());
+    private static OptionalDouble scaled(OptionalDouble amount, double factor) {
+        return amount.isPresent() ? OptionalDouble.of(amount.getAsDouble() * factor) : amount;
     }
 
     /** Changes one line of a list. */

@@ -35,7 +35,7 @@ public record Grounds(Library library, List<Standing> standings) {
                             + " published.",
                     List.of()));
         }
-        if (inventories().anyMatch(Inventory::isLowerBound)) {
+        if (systems().anyMatch(SystemQuote::isLowerBound)) {
             warnings.add(new Warning(
                     "lower-bound",
                     "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",

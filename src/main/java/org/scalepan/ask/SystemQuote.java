@@ -51,7 +51,7 @@ public record SystemQuote(
 
     @Override
     public boolean isLowerBound() {
-        return inventory.isLowerBound();
+        return inventory.isLowerBound(scope.indicator().id());
     }
 
     static SystemQuote of(

@@ -35,6 +35,7 @@ public final class Library {
     private final List<Caution> cautions;
     private final Map<String, List<Term>> vocabularies = new ConcurrentHashMap<>();
     private final Map<String, List<String>> ids = new ConcurrentHashMap<>();
+    private final Map<String, Map<String, Row>> rowsById = new ConcurrentHashMap<>();
     private final SpreadDefaults spreadDefaults;
     private final Map<String, List<BackgroundFactor>> background;
     private final List<IpccRow> ipcc;
@@ -117,6 +118,12 @@ public final class Library {
             throw new IllegalArgumentException("the library has no table " + name);
         }
         return table;
+    }
+
+    /** The row of a table that has an id. */
+    public Optional<Row> row(String table, String id) {
+        Map<String, Row> rows = rowsById.computeIfAbsent(table, name -> byId(table(name).rows(), row -> row.text("id")));
+        return Optional.ofNullable(rows.get(id));
     }
 
     /** Every table, in the order of {@code datapackage.json}. */

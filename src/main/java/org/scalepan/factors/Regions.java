@@ -19,9 +19,13 @@ public final class Regions {
             Pattern.compile("^(United|European Union|Netherlands|Philippines)|Republic|Federation|countries$|regions$");
 
     private final Map<String, Region> byId = new LinkedHashMap<>();
+    private final Map<String, List<String>> outwards = new LinkedHashMap<>();
+    private final Map<String, List<String>> nearest = new LinkedHashMap<>();
 
     Regions(Collection<Region> regions) {
         regions.forEach(region -> byId.put(region.id(), region));
+        byId.keySet().forEach(id -> outwards.put(id, List.copyOf(walk(id))));
+        byId.keySet().forEach(id -> nearest.put(id, List.copyOf(walkNear(id))));
     }
 
     public Optional<Region> find(String id) {
@@ -40,6 +44,10 @@ public final class Regions {
 
     /** The region itself, then what contains it, out to the world. */
     public List<String> outwards(String id) {
+        return outwards.getOrDefault(id, List.of());
+    }
+
+    private List<String> walk(String id) {
         List<String> chain = new ArrayList<>();
         Optional<Region> region = find(id);
         // A table with a loop in it never gets here (the loader refuses it); the size bound keeps that a fact, not a
@@ -57,6 +65,10 @@ public final class Regions {
      * but is nearer to it than the world. The world's own areas (such as the OECD) are near to nothing and left out.
      */
     public List<String> nearestFirst(String id) {
+        return nearest.getOrDefault(id, List.of());
+    }
+
+    private List<String> walkNear(String id) {
         List<String> places = new ArrayList<>();
         for (String place : outwards(id)) {
             places.add(place);

@@ -12,12 +12,14 @@ import org.scalepan.uncertainty.SpreadKind;
  * @param reading its distribution
  * @param scale a constant put on top of it, such as 6.25 over the nitrogen factor used in print
  * @param cap the highest value that a draw may take; infinite for no cap
+ * @param central the central value after scale and cap
+ * @param lnSd how wide the reading is on the logarithm
  */
-public record ChainFactor(CompositionRow row, Distribution reading, double scale, double cap) {
-
-    /** The central value after scale and cap. */
-    public double central() {
-        return Math.min(cap, reading.median() * scale);
+public record ChainFactor(
+        CompositionRow row, Distribution reading, double scale, double cap, double central, double lnSd) {
+    /** Central value and width are worked out here, once, because some distributions have no closed form of them. */
+    public ChainFactor(CompositionRow row, Distribution reading, double scale, double cap) {
+        this(row, reading, scale, cap, Math.min(cap, reading.median() * scale), reading.lnSd());
     }
 
     /** True when the spread is the library's assumption and not the publication's. */

@@ -2,6 +2,7 @@ package org.scalepan.production;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Regions;
+import org.scalepan.factors.Row;
 import org.scalepan.uncertainty.SpreadReading;
 
 /** Finds the background factors of the library and reads them as factors with their doubt, each once. */
@@ -18,11 +20,18 @@ public final class Background {
     private final Map<String, Map<About, List<BackgroundFactor>>> rows = new ConcurrentHashMap<>();
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
     private final Map<String, Factor> fractions = new ConcurrentHashMap<>();
+    private final Map<String, String> moistures = new ConcurrentHashMap<>();
+    private final Map<String, List<Row>> cropYields;
 
     private record About(String subject, String quantity) {}
 
     private Background(Library library) {
         this.library = library;
+        this.cropYields = library.table("crop_yields").rows().stream()
+                .filter(row -> row.optional("ingredient").isPresent()
+                        && row.text("use").equals("default")
+                        && row.number("value").isPresent())
+                .collect(Collectors.groupingBy(row -> row.text("ingredient")));
     }
 
     public static Background of(Library library) {
@@ -65,6 +74,21 @@ public final class Background {
             }
         }
         return Optional.empty();
+    }
+
+    /** The default yields of the crop that an ingredient is. */
+    List<Row> cropYields(String ingredient) {
+        return cropYields.getOrDefault(ingredient, List.of());
+    }
+
+    /** The moisture that a published dry matter leaves, as a default is reported. */
+    String moistureInWords(BackgroundFactor dryMatter) {
+        return moistures.computeIfAbsent(
+                dryMatter.id(),
+                id -> String.format(
+                        Locale.ROOT,
+                        "moisture %.0f %%, the published dry matter",
+                        100 * (1 - fraction(dryMatter).central())));
     }
 
     /** A row read as a factor, drawn under the row's id. */

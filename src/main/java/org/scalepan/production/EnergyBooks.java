@@ -4,10 +4,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
-import org.scalepan.quantity.Amount;
 
 /**
  * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
@@ -22,7 +22,7 @@ public final class EnergyBooks {
     private final Ledger ledger;
     private final Optional<String> region;
     private final OptionalInt year;
-    private final Optional<Amount> gridIntensity;
+    private final OptionalDouble gridIntensity;
 
     EnergyBooks(Library library, Ledger ledger, FarmRecords records) {
         this.library = library;
@@ -34,10 +34,10 @@ public final class EnergyBooks {
     }
 
     /** Books an amount in the carrier's own unit: kWh, kg or litre. */
-    void book(Stage stage, String carrier, Amount amount) {
+    void book(Stage stage, String carrier, double amount) {
         Row row = carrier(carrier);
         if (row.text("unit").equals("kWh")) {
-            bookMegajoules(stage, carrier, Term.of(amount.times(MJ_PER_KWH)));
+            bookMegajoules(stage, carrier, Term.of(amount * MJ_PER_KWH));
             return;
         }
         Term mass =
@@ -52,7 +52,7 @@ public final class EnergyBooks {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
             Term kilowattHours = megajoules.times(1 / MJ_PER_KWH);
-            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.get()), "not-stated");
+            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
             land(stage, carrier, kilowattHours);
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
@@ -71,20 +71,25 @@ public final class EnergyBooks {
     private void electricity(Stage stage, String carrier, Term kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            ledger.gap("energy/" + carrier, "not counted: no intensity of " + words(carrier) + " is in this library");
+            ledger.notCounted("energy/" + carrier, uncounted(carrier), "not counted: no intensity of " + words(carrier) + " is in this library");
             return;
         }
         OptionalInt vintage = row.get().year();
         if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
-            ledger.gap(
-                    "year",
+            ledger.filled("year", Gap.GHG,
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
+                    row.get().id());
+        }
+        if (year.isEmpty() && vintage.isPresent()) {
+            ledger.filled(
+                    "year",
+                    Gap.GHG,
+                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the latest year held",
                     row.get().id());
         }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
-            ledger.gap(
-                    "region",
+            ledger.filled("region", Gap.GHG,
                     "intensity of " + words(carrier) + " of "
                             + library.regions().words(place)
                             + row.get().year().stream()
@@ -103,6 +108,11 @@ public final class EnergyBooks {
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
         land(stage, carrier, kilowattHours);
+    }
+
+    /** What electricity of unknown intensity would have added to. */
+    private Set<String> uncounted(String carrier) {
+        return background.row(FACTORS, carrier, "land").isPresent() ? Set.of("ghg", "land") : Gap.GHG;
     }
 
     private void land(Stage stage, String carrier, Term kilowattHours) {
@@ -165,9 +175,7 @@ public final class EnergyBooks {
     }
 
     private Row carrier(String id) {
-        return library.table("energy_carriers").rows().stream()
-                .filter(row -> row.text("id").equals(id))
-                .findFirst()
+        return library.row("energy_carriers", id)
                 .orElseThrow(() -> new IllegalArgumentException("unknown energy carrier " + id));
     }
 }

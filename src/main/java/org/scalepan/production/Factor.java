@@ -9,20 +9,17 @@ import org.scalepan.uncertainty.Distribution;
  * @param id the id under which it is drawn, mostly a row of the library, so that two systems that use the row share its draws
  * @param reading its distribution, above zero
  * @param row the row of the library it comes from, when it comes from one
+ * @param central the central value
+ * @param lnSd how wide it is on the logarithm
  */
-public record Factor(String id, Distribution reading, Optional<String> row) {
+public record Factor(String id, Distribution reading, Optional<String> row, double central, double lnSd) {
+    /** Central value and width are worked out here, once, because some distributions have no closed form of them. */
+    public Factor(String id, Distribution reading, Optional<String> row) {
+        this(id, reading, row, reading.median(), reading.lnSd());
+    }
+
     /** A factor that is a row of the library and drawn under its id. */
     public Factor(String id, Distribution reading) {
         this(id, reading, Optional.of(id));
-    }
-
-    /** The central value. */
-    public double central() {
-        return reading.median();
-    }
-
-    /** How wide it is on the logarithm. */
-    public double lnSd() {
-        return reading.lnSd();
     }
 }

@@ -2,13 +2,14 @@ package org.scalepan.production;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
-import org.scalepan.quantity.Amount;
 
 /** Books everything of a farm's records that is not about the animals themselves. */
 public final class FarmBooks {
@@ -31,27 +32,31 @@ public final class FarmBooks {
         for (FeedUse use : records.feed()) {
             feed.book(use);
         }
+        feed.reportMissing();
         for (EnergyUse use : records.energy()) {
+            if (use.site().isEmpty()) {
+                ledger.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
+            }
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
         if (records.feed().isEmpty()) {
-            ledger.gap("feed", "not recorded, not counted");
+            ledger.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
         if (records.energy().isEmpty()) {
-            ledger.gap("energy", "not recorded, not counted");
+            ledger.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
         }
         records.water()
                 .ifPresentOrElse(
                         water -> ledger.flow(Stage.WATER, "water", Flux.WATER, Term.of(water)),
-                        () -> ledger.gap("water_m3", "not recorded, not counted"));
+                        () -> ledger.notCounted("water_m3", Set.of("water"), "not recorded, not counted"));
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
         if (records.transport().isEmpty()) {
-            ledger.gap("transport", "not recorded, not counted");
+            ledger.notCounted("transport", Gap.GHG, "not recorded, not counted");
         }
         if (records.materials().isEmpty()) {
-            ledger.gap("materials", "not recorded, not counted");
+            ledger.notCounted("materials", Gap.GHG, "not recorded, not counted");
         }
     }
 
@@ -61,7 +66,7 @@ public final class FarmBooks {
     }
 
     /** kg N in the feed of a year, as far as it is known. */
-    public Optional<Amount> feedNitrogen() {
+    public OptionalDouble feedNitrogen() {
         return feed.nitrogen();
     }
 
@@ -71,16 +76,20 @@ public final class FarmBooks {
     }
 
     /** kg dry matter in the feed of a year, when it is known. */
-    public Optional<Amount> feedDryMatter() {
-        return feed.dryMatterKnown() ? Optional.of(ledger.total(Flux.FEED_DRY_MATTER)) : Optional.empty();
+    public OptionalDouble feedDryMatter() {
+        return feed.dryMatterKnown() ? OptionalDouble.of(ledger.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
     }
 
     private void site(FarmRecords records) {
-        Amount area = records.buildingArea()
-                .orElse(Amount.ZERO)
-                .plus(records.yardArea().orElse(Amount.ZERO));
-        if (area.isZero()) {
-            ledger.gap("building_m2, yard_m2", "not recorded, not counted");
+        double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
+        if (area == 0) {
+            ledger.notCounted("building_m2, yard_m2", Set.of("land"), "not recorded, not counted");
+        }
+        if (area > 0 && records.buildingArea().isEmpty()) {
+            ledger.filled("building_m2", Set.of("land"), "0");
+        }
+        if (area > 0 && records.yardArea().isEmpty()) {
+            ledger.filled("yard_m2", Set.of("land"), "0");
         }
         ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, Term.of(area));
     }
@@ -104,37 +113,34 @@ public final class FarmBooks {
             }
         }
         if (!found) {
-            ledger.gap("transport/" + use.mode(), "not counted: no factor per tonne-kilometre in this library");
+            ledger.notCounted("transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
         }
     }
 
     /** The mode itself, then the broader one that includes it. */
     private List<String> modes(String mode) {
-        Optional<String> broader = library.table("transport_modes").rows().stream()
-                .filter(row -> row.text("id").equals(mode))
-                .flatMap(row -> row.optional("broader").stream())
-                .findFirst();
+        Optional<String> broader = library.row("transport_modes", mode).flatMap(row -> row.optional("broader"));
         return broader.map(other -> List.of(mode, other)).orElse(List.of(mode));
     }
 
     private void material(MaterialUse use) {
         Optional<BackgroundFactor> row = background.row("material_factors", use.material(), "ghg");
-        Optional<String> proxy = library.table("materials").rows().stream()
-                .filter(material -> material.text("id").equals(use.material()))
-                .flatMap(material -> material.optional("proxy").stream())
-                .findFirst();
+        Optional<String> proxy = library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
-            ledger.gap("materials/" + use.material(), "counted as " + proxy.get());
+            ledger.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());
         }
         if (row.isEmpty()) {
-            ledger.gap("materials/" + use.material(), "not counted: no factor in this library");
+            ledger.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
             return;
+        }
+        if (use.years().isEmpty()) {
+            ledger.filled("materials/" + use.material() + "/years", Gap.GHG, "1: worn out within the year");
         }
         ledger.co2e(
                 Stage.MATERIALS,
                 use.material(),
-                Term.of(use.kilograms().over(use.years())).times(background.factor(row.get())),
+                Term.of(use.kilograms() / use.years().orElse(1)).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
     }

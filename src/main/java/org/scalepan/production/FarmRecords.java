@@ -2,8 +2,8 @@ package org.scalepan.production;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.scalepan.quantity.Amount;
 
 /**
  * What a farm's notebook says of a year beside the animals: the same fields for a bin of larvae and a herd.
@@ -21,13 +21,13 @@ public record FarmRecords(
         OptionalInt year,
         List<FeedUse> feed,
         List<EnergyUse> energy,
-        Optional<Amount> water,
+        OptionalDouble water,
         List<TransportUse> transport,
         List<MaterialUse> materials,
-        Optional<Amount> buildingArea,
-        Optional<Amount> yardArea,
+        OptionalDouble buildingArea,
+        OptionalDouble yardArea,
         List<CoProduct> coProducts,
-        Optional<Amount> gridIntensity) {
+        OptionalDouble gridIntensity) {
     public FarmRecords {
         feed = List.copyOf(feed);
         energy = List.copyOf(energy);
@@ -78,7 +78,7 @@ public record FarmRecords(
                 year,
                 feed,
                 energy,
-                Optional.of(Amount.of(other)),
+                OptionalDouble.of(other),
                 transport,
                 materials,
                 buildingArea,
@@ -105,7 +105,7 @@ public record FarmRecords(
     }
 
     /** The same records with other areas, m2. */
-    public FarmRecords withAreas(Optional<Amount> building, Optional<Amount> yard) {
+    public FarmRecords withAreas(OptionalDouble building, OptionalDouble yard) {
         return new FarmRecords(
                 name,
                 region,
@@ -152,7 +152,7 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 coProducts,
-                Optional.of(Amount.of(other)));
+                OptionalDouble.of(other));
     }
 
     /** How much of a residue's or by-product's burden comes with it. */
@@ -194,50 +194,53 @@ public record FarmRecords(
      */
     public record FeedUse(
             String ingredient,
-            Amount kilograms,
-            Optional<Amount> moisture,
+            double kilograms,
+            OptionalDouble moisture,
             Optional<Burden> burden,
             Optional<String> displaces,
-            Optional<Amount> displacedPerKilogram,
+            OptionalDouble displacedPerKilogram,
             OwnFactors own) {}
 
     /** Factors per kg as fed that a grower brings along: kg CO2e, m2·yr, MJ, m3. */
     public record OwnFactors(
-            Optional<Amount> ghg, Optional<Amount> land, Optional<Amount> energy, Optional<Amount> water) {
+            OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
         public static final OwnFactors NONE =
-                new OwnFactors(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                new OwnFactors(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**
      * Energy of one carrier.
      *
      * @param amount a year, in the carrier's own unit: kWh, kg or litre
-     * @param forProcessing true for energy used behind the farm gate
+     * @param site where it is used; on the farm when absent
      */
-    public record EnergyUse(String carrier, Amount amount, boolean forProcessing) {
+    public record EnergyUse(String carrier, double amount, Optional<Site> site) {
         public EnergyUse(String carrier, double amount, boolean forProcessing) {
-            this(carrier, Amount.of(amount), forProcessing);
+            this(carrier, amount, Optional.of(forProcessing ? Site.PROCESSING : Site.FARM));
         }
+
+        /** True for energy used behind the farm gate. */
+        public boolean forProcessing() {
+            return site.filter(Site.PROCESSING::equals).isPresent();
+        }
+    }
+
+    /** Where energy is used. */
+    public enum Site {
+        FARM,
+        PROCESSING
     }
 
     /** Transport: tonnes times kilometres a year. */
-    public record TransportUse(String mode, Amount tonneKilometres) {
-        public TransportUse(String mode, double tonneKilometres) {
-            this(mode, Amount.of(tonneKilometres));
-        }
-    }
+    public record TransportUse(String mode, double tonneKilometres) {}
 
-    /** Something that wears out: its mass and how many years it lasts. */
-    public record MaterialUse(String material, Amount kilograms, Amount years) {
-        public MaterialUse(String material, double kilograms, double years) {
-            this(material, Amount.of(kilograms), Amount.of(years));
-        }
-    }
+    /** Something that wears out: its mass and how many years it lasts, 1 when absent. */
+    public record MaterialUse(String material, double kilograms, OptionalDouble years) {}
 
     /**
      * Something else that leaves the farm and may carry part of the burden.
      *
      * @param price per kg, in any one currency
      */
-    public record CoProduct(String name, Amount kilograms, Optional<Amount> price) {}
+    public record CoProduct(String name, double kilograms, OptionalDouble price) {}
 }

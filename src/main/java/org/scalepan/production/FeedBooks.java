@@ -1,22 +1,26 @@
 package org.scalepan.production;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
-import org.scalepan.quantity.Amount;
 
 /** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
 final class FeedBooks {
     private static final String FACTORS = "ingredient_factors";
     private static final String COMPOSITION = "ingredient_composition";
+    /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
+    private static final Set<String> DRY_MATTER = Set.of("feed-dry-matter", "ghg", "land", "energy", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
 
@@ -24,8 +28,14 @@ final class FeedBooks {
     private final Background background;
     private final Ledger ledger;
     private final Optional<String> region;
-    private Amount nitrogen = Amount.ZERO;
+    private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
+    /** How the crop's burden was shared in the factors taken for the feed at hand, by indicator. */
+    private final Map<String, String> taken = new LinkedHashMap<>();
+
+    /** Feed of which no factor of energy or water is published. */
+    private final Map<String, Set<String>> without = new LinkedHashMap<>();
+
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
@@ -45,15 +55,39 @@ final class FeedBooks {
                 () -> dryMatterKnown = false);
         nitrogen(feed, mass, dry);
         legality(feed.ingredient());
+        taken.clear();
         burden(feed, mass, dry, Flux.CO2E, "ghg", feed.own().ghg());
         burden(feed, mass, dry, Flux.LAND, "land", feed.own().land());
         burden(feed, mass, dry, Flux.ENERGY, "energy", feed.own().energy());
         burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
+        if (feed.burden().isEmpty() && !taken.isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/burden",
+                    taken.keySet(),
+                    "as published: "
+                            + taken.entrySet().stream()
+                                    .map(one -> one.getKey() + " " + one.getValue())
+                                    .collect(Collectors.joining(", ")));
+        }
+        if (feed.displaces().isPresent() && feed.displacedPerKilogram().isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/displaced_kg_per_kg",
+                    Gap.OF_FEED_BURDEN,
+                    "1 kg of " + feed.displaces().get() + " for each kg");
+        }
+    }
+
+    /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
+    void reportMissing() {
+        without.forEach((indicator, ingredients) -> ledger.notCounted(
+                "feed/" + indicator,
+                Set.of(indicator),
+                "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
     }
 
     /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
-    Optional<Amount> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen) : Optional.empty();
+    OptionalDouble nitrogen() {
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -68,22 +102,19 @@ final class FeedBooks {
 
     private Optional<Term> dryMatter(FeedUse feed, Term mass) {
         if (feed.moisture().isPresent()) {
-            return Optional.of(mass.times(Amount.ONE.minus(feed.moisture().get())));
+            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            ledger.gap(
-                    "feed/" + feed.ingredient() + "/moisture",
+            ledger.notCounted("feed/" + feed.ingredient() + "/moisture", Set.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
                             + " is in this library; give its moisture");
             return Optional.empty();
         }
-        Factor share = background.fraction(row.get());
-        ledger.gap(
-                "feed/" + feed.ingredient() + "/moisture",
-                String.format(Locale.ROOT, "moisture %.0f %%, the published dry matter", 100 * (1 - share.central())),
+        ledger.filled("feed/" + feed.ingredient() + "/moisture", DRY_MATTER,
+                background.moistureInWords(row.get()),
                 row.get().id());
-        return Optional.of(mass.times(share));
+        return Optional.of(mass.times(background.fraction(row.get())));
     }
 
     private void nitrogen(FeedUse feed, Term mass, Optional<Term> dry) {
@@ -96,28 +127,26 @@ final class FeedBooks {
         nitrogenKnown = true;
         Term protein = base.get().times(background.fraction(row.orElseThrow()));
         ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
-        nitrogen = nitrogen.plus(protein.middle().over(PROTEIN_PER_NITROGEN));
+        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
     }
 
     private void legality(String ingredient) {
-        for (Row row : library.table("ingredients").rows()) {
-            if (row.text("id").equals(ingredient) && row.optional("legality").isPresent()) {
-                ledger.remark(
+        library.row("ingredients", ingredient)
+                .filter(row -> row.optional("legality").isPresent())
+                .ifPresent(row -> ledger.remark(
                         Remark.LEGALITY,
                         ingredient + " is " + row.text("legality").replace('-', ' ')
                                 + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
                                 + row.optional("lawful_note")
                                         .map(note -> " (" + note + ")")
                                         .orElse("")
-                                + ". Ask the veterinary authority.");
-            }
-        }
+                                + ". Ask the veterinary authority."));
     }
 
     private void burden(
-            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, Optional<Amount> own) {
+            FeedUse feed, Term mass, Optional<Term> dry, Flux flux, String indicator, OptionalDouble own) {
         if (own.isPresent()) {
-            Term term = mass.times(own.get());
+            Term term = mass.times(own.getAsDouble());
             if (flux == Flux.CO2E) {
                 ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
             } else {
@@ -143,16 +172,16 @@ final class FeedBooks {
     /** What was fed elsewhere must now be replaced there: its burden comes along. */
     private void displaced(FeedUse feed, Term mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
-        Term replaced = mass.times(feed.displacedPerKilogram().orElse(Amount.ONE));
+        Term replaced = mass.times(feed.displacedPerKilogram().orElse(1));
         Optional<Term> dry =
                 background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
         FeedUse other = new FeedUse(
                 instead,
-                replaced.certain(),
+                replaced.amount(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                OptionalDouble.empty(),
                 FarmRecords.OwnFactors.NONE);
         published(other, replaced, dry, flux, indicator, Optional.empty());
     }
@@ -162,6 +191,7 @@ final class FeedBooks {
         Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
         Optional<Term> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
+            taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (row.get().allocation().filter("burden-free"::equals).isPresent()) {
                 ledger.remark(
                         Remark.METHOD,
@@ -188,13 +218,17 @@ final class FeedBooks {
             return;
         }
         if (indicator.equals("land") && landOfCrop(feed.ingredient(), mass)) {
+            taken.put(indicator, "not-stated");
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            ledger.gap(
+            ledger.notCounted(
                     "feed/" + feed.ingredient() + "/" + indicator,
+                    Set.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
+        } else {
+            without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
         }
     }
 
@@ -211,29 +245,32 @@ final class FeedBooks {
         if (asked.isPresent()) {
             return asked;
         }
-        Optional<BackgroundFactor> taken = rows.stream()
+        Optional<BackgroundFactor> usual = rows.stream()
                 .min(Comparator.comparingInt(
                         row -> order.indexOf(row.allocation().orElse("not-stated"))));
-        if (burden.isPresent() && taken.isPresent()) {
-            ledger.gap(
-                    "feed/" + ingredient + "/burden",
+        if (burden.isPresent() && usual.isPresent()) {
+            ledger.filled("feed/" + ingredient + "/burden", Set.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
-                            + taken.get().allocation().orElse("not-stated") + " is taken",
-                    taken.get().id());
+                            + usual.get().allocation().orElse("not-stated") + " is taken",
+                    usual.get().id());
         }
-        return taken;
+        return usual;
     }
 
     /** m2·yr per kg = 10 ÷ yield in t/ha. */
     private boolean landOfCrop(String ingredient, Term mass) {
         for (String place : library.regions().outwards(region.orElse("world"))) {
-            for (Row row : library.table("crop_yields").rows()) {
-                if (row.optional("ingredient").filter(ingredient::equals).isPresent()
-                        && row.text("region").equals(place)
-                        && row.text("use").equals("default")
-                        && row.number("value").isPresent()) {
+            for (Row row : background.cropYields(ingredient)) {
+                if (row.text("region").equals(place)) {
                     double yield = row.number("value").getAsDouble();
                     ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
+                    if (region.isEmpty()) {
+                        ledger.filled(
+                                "region",
+                                Set.of("land"),
+                                "yield of " + ingredient + " of " + library.regions().words(place),
+                                row.text("id"));
+                    }
                     return true;
                 }
             }

@@ -18,8 +18,11 @@ public record Inventory(String name, Output output, List<Flow> flows, List<Gap> 
         remarks = List.copyOf(remarks);
     }
 
-    /** True when something recorded or usual is not counted: the true figure is higher than what is added up here. */
-    public boolean isLowerBound() {
-        return gaps.stream().anyMatch(Gap::isUncounted);
+    /**
+     * True when something recorded or usual that adds to an indicator is not counted: the true figure is higher than what is added up
+     * here.
+     */
+    public boolean isLowerBound(String indicator) {
+        return gaps.stream().anyMatch(gap -> gap.lowers(indicator));
     }
 }

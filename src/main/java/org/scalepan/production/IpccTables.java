@@ -37,10 +37,11 @@ public final class IpccTables {
     private final Map<String, Optional<String>> broader = new HashMap<>();
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
     private final Map<List<String>, Optional<Factor>> soilFactors = new ConcurrentHashMap<>();
+    private final Map<List<String>, Optional<Factor>> aboutOne = new ConcurrentHashMap<>();
     private final Map<List<String>, Optional<String>> groups = new ConcurrentHashMap<>();
     /** Rows of a bulk run ask for the same few places again and again. */
     private final Cache<Wanted, Optional<IpccRow>> found =
-            Caffeine.newBuilder().maximumSize(10_000).build();
+            Caffeine.newBuilder().maximumSize(10_000).executor(Runnable::run).build();
 
     private record Wanted(String quantity, Where where) {}
 
@@ -188,6 +189,10 @@ public final class IpccTables {
      *     other way round
      */
     public Optional<Factor> uncertainty(String quantity, String drawnAs) {
+        return aboutOne.computeIfAbsent(List.of(quantity, drawnAs), unused -> readUncertainty(quantity, drawnAs));
+    }
+
+    private Optional<Factor> readUncertainty(String quantity, String drawnAs) {
         return uncertainties.getOrDefault(quantity, List.of()).stream()
                 .min(Comparator.comparing(row -> !row.edition().equals(edition)))
                 .map(row -> new Factor(row.id() + "/" + drawnAs, about1(row), Optional.of(row.id())));

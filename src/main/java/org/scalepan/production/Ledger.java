@@ -5,8 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Wording;
 
 /** Where flows, gaps and remarks are written down while an inventory is made; it lives no longer than that. */
 public final class Ledger {
@@ -20,14 +18,14 @@ public final class Ledger {
      * @param rows rows of the library that the line rests on beside those of the term's factors
      */
     public void flow(Stage stage, String what, Flux flux, Term term, String... rows) {
-        if (!term.certain().isZero()) {
+        if (term.amount() != 0) {
             flows.add(new Flow(stage, what, flux, term, Optional.empty(), cited(term, rows)));
         }
     }
 
     /** Adds a line of CO2e that its source does not part into gases. */
     public void co2e(Stage stage, String what, Term term, String warmingSet, String... rows) {
-        if (!term.certain().isZero()) {
+        if (term.amount() != 0) {
             flows.add(new Flow(stage, what, Flux.CO2E, term, Optional.of(warmingSet), cited(term, rows)));
         }
     }
@@ -39,26 +37,30 @@ public final class Ledger {
         return List.copyOf(all);
     }
 
-    /** Notes that a default filled a field, or that something is not counted. */
-    public void gap(String field, String filledWith, String... rows) {
-        gap(field, Wording.of(filledWith), rows);
+    /**
+     * Notes that a default filled a field.
+     *
+     * @param indicators whose figures the field can change
+     * @param rows the rows of the library behind the default
+     */
+    public void filled(String field, Set<String> indicators, String with, String... rows) {
+        gaps.add(new Gap(field, Gap.Kind.FILLED, indicators, with, List.of(rows)));
     }
 
-    /** The same, in words that tell amounts. */
-    public void gap(String field, Wording filling, String... rows) {
-        gaps.add(new Gap(field, filling, List.of(rows)));
-    }
-
-    public void remark(String code, String text) {
-        remark(code, Wording.of(text));
+    /**
+     * Notes that something is not counted.
+     *
+     * @param indicators whose figures are the lower for it
+     */
+    public void notCounted(String field, Set<String> indicators, String why) {
+        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 
     /** The same remark twice says nothing more. */
-    public void remark(String code, Wording wording) {
-        String text = wording.text();
-        if (remarks.stream()
-                .noneMatch(known -> known.code().equals(code) && known.text().equals(text))) {
-            remarks.add(new Remark(code, wording));
+    public void remark(String code, String text) {
+        Remark remark = new Remark(code, text);
+        if (!remarks.contains(remark)) {
+            remarks.add(remark);
         }
     }
 
@@ -68,10 +70,10 @@ public final class Ledger {
     }
 
     /** The sum of a flux so far, centrally: for mass balances and plausibility. */
-    public Amount total(Flux flux) {
-        return Amount.sum(flows.stream()
+    public double total(Flux flux) {
+        return flows.stream()
                 .filter(flow -> flow.flux() == flux)
-                .map(flow -> flow.term().middle())
-                .toList());
+                .mapToDouble(flow -> flow.term().central())
+                .sum();
     }
 }

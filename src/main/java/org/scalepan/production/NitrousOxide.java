@@ -36,7 +36,7 @@ public final class NitrousOxide {
     public void stored(Term nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
-            ledger.gap("manure/" + where.system(), "N2O not counted: no direct factor for this system in the tables");
+            ledger.notCounted("manure/" + where.system(), Gap.GHG, "N2O not counted: no direct factor for this system in the tables");
             return;
         }
         Term stored = nitrogen.times(tables.factor(direct.get()));

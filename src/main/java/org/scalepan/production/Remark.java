@@ -1,15 +1,14 @@
 package org.scalepan.production;
 
-import org.scalepan.quantity.Wording;
 
 /**
  * Something about the records that a reader should look at: outside usual practice, against physics, or not lawful somewhere. Never
  * a refusal.
  *
  * @param code stable code
- * @param wording the sentence
+ * @param text the sentence
  */
-public record Remark(String code, Wording wording) {
+public record Remark(String code, String text) {
     /** Outside what growers or published farms usually find. */
     public static final String UNUSUAL = "unusual-practice";
     /** Cannot be, by conservation of matter or energy. */
@@ -20,9 +19,4 @@ public record Remark(String code, Wording wording) {
     public static final String RETAIL_FEED = "retail-feed-factor";
     /** A way of counting that a reader may not expect. */
     public static final String METHOD = "method";
-
-    /** The sentence. */
-    public String text() {
-        return wording.text();
-    }
 }

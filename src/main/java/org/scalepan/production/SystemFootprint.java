@@ -9,48 +9,43 @@ import java.util.OptionalDouble;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.DrawBook;
 import org.scalepan.footprint.Footprint;
-import org.scalepan.quantity.Amount;
 
 /**
  * An inventory added up on a ruler: the sum of its flows, over the output, carried to the functional unit asked for.
  *
  * @param scope the ruler
  * @param chain the steps from the unit of the records to the unit asked for
+ * @param counted the flows that count on this ruler
  */
-public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain) {
+public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain, List<Flow> counted) {
     public SystemFootprint {
         chain = List.copyOf(chain);
+        counted = List.copyOf(counted);
     }
 
-    /** The flows that count on this ruler. */
-    public List<Flow> counted() {
-        return inventory.flows().stream().filter(scope::counts).toList();
+    public SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain) {
+        this(
+                inventory,
+                scope,
+                chain,
+                inventory.flows().stream().filter(scope::counts).toList());
     }
 
     /** True when nothing on this ruler was recorded or filled: then there is no figure, not a figure of zero. */
     public boolean isEmpty() {
-        return counted().isEmpty();
+        return counted.isEmpty();
     }
 
     /** The value with every factor at its central value. */
     public double central() {
-        return middle().value();
-    }
-
-    /** The same as an amount. */
-    Amount middle() {
-        return Amount.sum(counted().stream().map(this::yearly).toList()).times(perUnit());
-    }
-
-    private double central(Flow flow) {
-        return yearly(flow).value();
+        return counted.stream().mapToDouble(this::yearly).sum() * perUnit();
     }
 
     /** From a year of the farm to one functional unit, centrally. */
-    private Amount perUnit() {
-        Amount factor = inventory.output().carried().over(inventory.output().made());
+    private double perUnit() {
+        double factor = inventory.output().share() / inventory.output().amount();
         for (ChainStep step : chain) {
-            factor = factor.times(step.multiplier());
+            factor *= step.multiplier();
         }
         return factor;
     }
@@ -59,7 +54,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     public Footprint footprint(DrawBook book) {
         double[] draws = new double[book.size()];
         double perOutput = inventory.output().share() / inventory.output().amount();
-        for (Flow flow : counted()) {
+        for (Flow flow : counted) {
             flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, book);
         }
         chain.forEach(step -> step.apply(draws, book));
@@ -76,24 +71,24 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     /** What each stage adds, centrally, per functional unit. */
     public Map<Stage, Double> byStage() {
         Map<Stage, Double> stages = new EnumMap<>(Stage.class);
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> stages.merge(flow.stage(), central(flow) * perUnit, Double::sum));
+        double perUnit = perUnit();
+        counted.forEach(flow -> stages.merge(flow.stage(), yearly(flow) * perUnit, Double::sum));
         return stages;
     }
 
     /** What each gas adds, centrally, in the indicator's unit per functional unit. */
     public Map<Flux, Double> byGas() {
         Map<Flux, Double> gases = new EnumMap<>(Flux.class);
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> gases.merge(flow.flux(), central(flow) * perUnit, Double::sum));
+        double perUnit = perUnit();
+        counted.forEach(flow -> gases.merge(flow.flux(), yearly(flow) * perUnit, Double::sum));
         return gases;
     }
 
     /** What each line adds, centrally, per functional unit. */
     public Map<Flow, Double> byFlow() {
         Map<Flow, Double> flows = new LinkedHashMap<>();
-        double perUnit = perUnit().value();
-        counted().forEach(flow -> flows.put(flow, central(flow) * perUnit));
+        double perUnit = perUnit();
+        counted.forEach(flow -> flows.put(flow, yearly(flow) * perUnit));
         return flows;
     }
 
@@ -109,7 +104,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     }
 
     /** Value of a flow on this ruler for one year of the farm, centrally. */
-    Amount yearly(Flow flow) {
-        return flow.term().middle().times(scope.weight(flow.flux()));
+    double yearly(Flow flow) {
+        return flow.term().central() * scope.weight(flow.flux());
     }
 }

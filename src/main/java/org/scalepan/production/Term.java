@@ -3,26 +3,20 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import org.scalepan.footprint.DrawBook;
-import org.scalepan.quantity.Amount;
 
 /**
  * A product: an amount out of the records times uncertain factors, each to the power 1 or −1. Everything on a farm comes down to a
  * sum of such terms, which is why first-order propagation, Monte Carlo and sensitivity all work on the same inventory.
  *
- * @param certain the certain part, with its sign (a credit is negative)
+ * @param amount the certain part, with its sign (a credit is negative)
  */
-public record Term(Amount certain, List<Use> uses) {
+public record Term(double amount, List<Use> uses) {
 
     /** A factor as it stands in a product. */
     public record Use(Factor factor, boolean divides) {}
 
     public Term {
         uses = List.copyOf(uses);
-    }
-
-    /** An amount alone. */
-    public static Term of(Amount certain) {
-        return new Term(certain, List.of());
     }
 
     /**
@@ -34,12 +28,7 @@ public record Term(Amount certain, List<Use> uses) {
         if (!Double.isFinite(amount)) {
             throw new IllegalArgumentException("an amount must be finite, not " + amount);
         }
-        return of(Amount.of(amount));
-    }
-
-    /** The certain part as a number. */
-    public double amount() {
-        return certain.value();
+        return new Term(amount, List.of());
     }
 
     /** This term times a factor. */
@@ -54,31 +43,21 @@ public record Term(Amount certain, List<Use> uses) {
 
     /** This term times a certain number. */
     public Term times(double number) {
-        return times(Amount.of(number));
-    }
-
-    /** This term times an amount that is certain. */
-    public Term times(Amount other) {
-        return new Term(certain.times(other), uses);
+        return new Term(amount * number, uses);
     }
 
     private Term with(Use use) {
         List<Use> more = new ArrayList<>(uses);
         more.add(use);
-        return new Term(certain, more);
+        return new Term(amount, more);
     }
 
     /** The value with every factor at its central value. */
     public double central() {
-        return middle().value();
-    }
-
-    /** The same as an amount. */
-    public Amount middle() {
-        Amount middle = certain;
+        double middle = amount;
         for (Use use : uses) {
             double factor = use.factor().central();
-            middle = use.divides() ? middle.over(factor) : middle.times(factor);
+            middle = use.divides() ? middle / factor : middle * factor;
         }
         return middle;
     }
@@ -86,7 +65,7 @@ public record Term(Amount certain, List<Use> uses) {
     /** Adds {@code scale} times this term, draw by draw. */
     public void addTo(double[] sum, double scale, DrawBook book) {
         double[] product = new double[sum.length];
-        java.util.Arrays.fill(product, amount() * scale);
+        java.util.Arrays.fill(product, amount * scale);
         for (Use use : uses) {
             double[] drawn = book.values(use.factor().id(), use.factor().reading());
             for (int i = 0; i < product.length; i++) {

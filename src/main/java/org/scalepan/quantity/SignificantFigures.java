@@ -38,6 +38,21 @@ public final class SignificantFigures {
     }
 
     /**
+     * The same as a decimal number.
+     *
+     * @param value a finite number
+     * @param figures significant figures, 1 to 15
+     * @throws IllegalArgumentException when the value is not finite or figures is out of range
+     */
+    public static BigDecimal decimal(double value, int figures) {
+        requireFigures(figures);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("only a finite number can be printed, not " + value);
+        }
+        return value == 0 ? BigDecimal.ZERO : rounded(value, figures);
+    }
+
+    /**
      * The value cut towards zero: never larger in magnitude than the value itself, so that "at least r times" stays true.
      *
      * @param value any double; zero, infinities and NaN come back unchanged

@@ -1,34 +1,47 @@
 package org.scalepan.web;
 
+import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
 /** Rows of a CSV table with a header. */
 final class BulkCsvRows implements BulkRows {
-    private final CutRows rows;
-    private final Cells cells = new Cells();
+    private final BulkQuestion question;
+    private final CsvReader<CsvRecord> reader;
+    private final Iterator<CsvRecord> records;
     private final FlatColumns columns;
-    private final PlannedAnswers answers;
-    private final TableRow row;
     private long number;
     private boolean broken;
 
     /** Reads the header; a wrong one is refused here, before any answer has begun. */
-    BulkCsvRows(BulkQuestion question, Reader text, Csv.Style style) throws IOException {
-        this.rows = new CutRows(text, style.delimiter());
+    BulkCsvRows(BulkQuestion question, Reader text, Csv.Style style) {
+        this.question = question;
+        this.reader = CsvReader.builder()
+                .fieldSeparator(style.delimiter())
+                .commentStrategy(CommentStrategy.NONE)
+                .maxBufferSize(Limits.CELL_CHARACTERS)
+                // A row of another length is reported in its place, and does not end the run.
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .build(CsvRecordHandler.builder().maxFields(Limits.CELLS_OF_ROW).build(), text);
+        this.records = reader.iterator();
         try {
-            if (!rows.next(cells)) {
+            if (!records.hasNext()) {
                 throw refused("the body is empty; the first line must name the columns");
             }
-            List<String> header = cells.all();
-            header.set(0, header.get(0).replaceFirst("^\uFEFF", ""));
+            List<String> header = new ArrayList<>(records.next().getFields());
+            header.set(0, header.get(0).strip().replaceFirst("^\uFEFF", ""));
             this.columns = FlatColumns.read(header, style.decimal());
-            this.answers = new PlannedAnswers(question);
-            this.row = new TableRow(question, columns, cells);
         } catch (CsvParseException | UncheckedIOException e) {
             throw refused("the header cannot be read as CSV in UTF-8 with at most " + Limits.CELLS_OF_ROW
                     + " cells of at most " + Limits.CELL_CHARACTERS + " characters");
@@ -40,16 +53,17 @@ final class BulkCsvRows implements BulkRows {
     }
 
     @Override
-    public Optional<BulkRow> next() throws IOException {
+    public Optional<SentRow> next() {
         if (broken) {
             return Optional.empty();
         }
         try {
-            if (!rows.next(cells)) {
+            if (!records.hasNext()) {
                 return Optional.empty();
             }
+            List<String> cells = records.next().getFields();
             number++;
-            return Optional.of(answer());
+            return Optional.of(row(number, cells));
         } catch (CsvParseException | UncheckedIOException e) {
             broken = true;
             return Optional.of(wrong(
@@ -60,21 +74,21 @@ final class BulkCsvRows implements BulkRows {
         }
     }
 
-    private BulkRow answer() {
-        if (cells.width() != columns.size()) {
+    private SentRow row(long its, List<String> cells) {
+        if (cells.size() != columns.size()) {
             return wrong(
-                    number,
-                    "this row has " + cells.width() + " cells; the header names " + columns.size() + " columns");
+                    its, "this row has " + cells.size() + " cells; the header names " + columns.size() + " columns");
         }
-        return answers.answer(number, row);
+        int size = cells.stream().mapToInt(String::length).sum();
+        return new SentRow(size, () -> question.answer(its, columns.row(cells)));
     }
 
-    private static BulkRow wrong(long number, String message) {
-        return new BulkRow.Wrong(number, Optional.empty(), List.of(Problem.Flaw.of("", message)));
+    private static SentRow wrong(long its, String message) {
+        return SentRow.wrong(new BulkRow.Wrong(its, Optional.empty(), List.of(Problem.Flaw.of("", message))));
     }
 
     @Override
     public void close() throws IOException {
-        rows.close();
+        reader.close();
     }
 }

@@ -1,15 +1,13 @@
 package org.scalepan.web;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.nio.charset.StandardCharsets;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.SystemQuote;
-import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 
@@ -17,15 +15,16 @@ import org.scalepan.production.Remark;
 final class BulkCsvView implements BulkView {
     private final BulkQuestion question;
     private final Csv.Style style;
-    private final ByteLines lines;
-    private final Csv csv;
 
-    BulkCsvView(BulkQuestion question, Csv.Style style, OutputStream out) throws IOException {
+    BulkCsvView(BulkQuestion question, Csv.Style style) {
         this.question = question;
         this.style = style;
-        this.lines = new ByteLines(out);
-        this.csv = new Csv(style, header(question.rulers()), new OutputStreamWriter(lines, StandardCharsets.UTF_8));
-        csv.flush();
+    }
+
+    @Override
+    public String head() {
+        StringWriter text = new StringWriter();
+        return flushed(new Csv(style, header(question.rulers()), text), text);
     }
 
     private static List<String> header(List<Ruler> rulers) {
@@ -39,21 +38,23 @@ final class BulkCsvView implements BulkView {
     }
 
     @Override
-    public void write(BulkRow row) throws IOException {
-        if (row instanceof BulkRow.Alike alike) {
-            lines.number(alike.number());
-            lines.character(style.delimiter());
-            if (!lines.word(alike.name())) {
-                lines.text(style.cell(alike.name()));
-            }
-            alike.plan().pattern(style).write(alike.places(), style, lines);
-        } else {
-            cellByCell(row);
-        }
-        lines.sendIfFull();
+    public String lines(List<BulkRow> rows) {
+        StringWriter text = new StringWriter();
+        Csv csv = Csv.withoutHeader(style, text);
+        rows.forEach(row -> write(csv, row));
+        return flushed(csv, text);
     }
 
-    private void cellByCell(BulkRow row) throws IOException {
+    private static String flushed(Csv csv, StringWriter text) {
+        try {
+            csv.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory cannot fail", e);
+        }
+        return text.toString();
+    }
+
+    private void write(Csv csv, BulkRow row) {
         Csv.Line line = csv.line().text(Long.toString(row.number()));
         if (row instanceof BulkRow.Computed computed) {
             computed(line, computed);
@@ -69,7 +70,6 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.flaws().stream().map(BulkCsvView::told).collect(Collectors.joining("; ")));
         }
         line.end();
-        csv.flush();
     }
 
     private static String told(Problem.Flaw flaw) {
@@ -93,11 +93,13 @@ final class BulkCsvView implements BulkView {
             if (quote.summary().isPresent()) {
                 var summary = quote.summary().get();
                 line.number(summary.median()).number(summary.low()).number(summary.high());
-            } else if (quote.firstOrder().isPresent()) {
-                FirstOrder first = quote.firstOrder().get();
-                line.number(first.value()).number(first.low(coverage)).number(first.high(coverage));
             } else {
-                line.empty(3);
+                quote.firstOrder()
+                        .ifPresentOrElse(
+                                first -> line.number(first.value())
+                                        .number(first.low(coverage))
+                                        .number(first.high(coverage)),
+                                () -> line.empty(3));
             }
             line.text(BulkRow.unit(quote.scope()));
             quote.missing()
@@ -107,10 +109,5 @@ final class BulkCsvView implements BulkView {
         line.text(
                 row.inventory().remarks().stream().map(Remark::code).distinct().collect(Collectors.joining(" ")));
         line.empty(1).text(String.join("; ", missing));
-    }
-
-    @Override
-    public void flush() throws IOException {
-        lines.send();
     }
 }

@@ -1,6 +1,5 @@
 package org.scalepan.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
@@ -13,9 +12,6 @@ final class BulkJsonRows implements BulkRows {
     private final BulkQuestion question;
     private final Reader reader;
     private final LongLines lines;
-    private final PlannedAnswers answers;
-    private final WordNumbers words = new WordNumbers();
-    private final RowShape shape = new RowShape();
     private long number;
     private boolean broken;
 
@@ -23,11 +19,10 @@ final class BulkJsonRows implements BulkRows {
         this.question = question;
         this.reader = text;
         this.lines = new LongLines(text, Limits.LINE_CHARACTERS);
-        this.answers = new PlannedAnswers(question);
     }
 
     @Override
-    public Optional<BulkRow> next() throws IOException {
+    public Optional<SentRow> next() throws IOException {
         if (broken) {
             return Optional.empty();
         }
@@ -36,30 +31,30 @@ final class BulkJsonRows implements BulkRows {
             while (line.isPresent() && line.get().isBlank()) {
                 line = lines.next();
             }
-            return line.map(this::answer);
+            return line.map(text -> row(++number, text));
         } catch (CharacterCodingException e) {
             broken = true;
-            return Optional.of(wrong("this line is not UTF-8; the lines after it were not read"));
+            return Optional.of(wrong(++number, "this line is not UTF-8; the lines after it were not read"));
         }
     }
 
-    private BulkRow answer(String line) {
-        if (line.length() > Limits.LINE_CHARACTERS) {
-            return wrong("this line is longer than " + Limits.LINE_CHARACTERS + " characters");
-        }
-        number++;
-        JsonNode records;
+    private SentRow row(long its, String line) {
+        return line.length() > Limits.LINE_CHARACTERS
+                ? wrong(its, "this line is longer than " + Limits.LINE_CHARACTERS + " characters")
+                : new SentRow(line.length(), () -> answer(its, line));
+    }
+
+    private BulkRow answer(long its, String line) {
         try {
-            records = JsonBody.parse(line);
+            return question.answer(its, JsonBody.parse(line));
         } catch (Refused refused) {
-            return new BulkRow.Wrong(number, Optional.empty(), refused.problem().errors());
+            return new BulkRow.Wrong(its, Optional.empty(), refused.problem().errors());
         }
-        return answers.answer(number, new LineRow(question, records, words, shape));
     }
 
-    private BulkRow wrong(String message) {
-        number++;
-        return new BulkRow.Wrong(number, Optional.empty(), List.of(Problem.Flaw.at("", message, List.of(), List.of())));
+    private static SentRow wrong(long its, String message) {
+        return SentRow.wrong(new BulkRow.Wrong(
+                its, Optional.empty(), List.of(Problem.Flaw.at("", message, List.of(), List.of()))));
     }
 
     @Override

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
-import org.scalepan.ask.SystemPlan;
 import org.scalepan.ask.SystemQuote;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Inventory;
-import org.scalepan.quantity.Reckoning;
 
 /**
  * What is asked of every row of a bulk run.
@@ -25,8 +23,8 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
     }
 
     /** Answers one row from the library. */
-    BulkRow answer(long number, JsonNode records, Input.Entering entering) {
-        Input body = Input.body(records, entering);
+    BulkRow answer(long number, JsonNode records) {
+        Input body = Input.body(records);
         Optional<Inventory> inventory = new SystemReading(library).read(body);
         if (inventory.isEmpty() || !body.faults().isEmpty()) {
             return new BulkRow.Wrong(number, name(records), body.faults());
@@ -39,15 +37,10 @@ record BulkQuestion(Library library, List<Ruler> rulers, boolean credit, Samplin
         return new BulkRow.Computed(number, inventory.get(), quotes);
     }
 
-    /** How the figures of a row came about that was answered while its amounts were entered into a reckoning. */
-    SystemPlan plan(BulkRow.Computed row, Reckoning reckoning) {
-        return SystemPlan.of(reckoning, row.inventory(), row.quotes(), sampling.coverage());
-    }
-
     /** A table's row; faults name its columns. */
-    BulkRow answer(long number, FlatRow row, Input.Entering entering) {
+    BulkRow answer(long number, FlatRow row) {
         BulkRow answer = row.flaws().isEmpty()
-                ? answer(number, row.records(), entering)
+                ? answer(number, row.records())
                 : new BulkRow.Wrong(number, name(row.records()), row.flaws());
         if (answer instanceof BulkRow.Wrong wrong) {
             return new BulkRow.Wrong(

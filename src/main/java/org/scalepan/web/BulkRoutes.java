@@ -1,15 +1,10 @@
 package org.scalepan.web;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
@@ -23,7 +18,7 @@ import org.scalepan.production.Scope;
  */
 final class BulkRoutes {
 
-    private static final long FLUSH_NANOSECONDS = 250_000_000;
+    private static final int ROWS_OF_A_BLOCK = 64;
     private static final Set<String> JSON_LINES =
             Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
     private static final List<String> YES_NO = List.of("no", "yes");
@@ -31,14 +26,24 @@ final class BulkRoutes {
 
     private final Library library;
     private final Turnstile turnstile;
+    private final int processors;
     private final WaitingRoom room = new WaitingRoom(Limits.ROWS_BYTES_WAITING, "rows");
 
     /**
      * @param turnstile bounds how many runs go on at once
      */
     BulkRoutes(Library library, Turnstile turnstile) {
+        this(library, turnstile, Runtime.getRuntime().availableProcessors());
+    }
+
+    /**
+     * @param turnstile bounds how many runs go on at once
+     * @param processors how many threads compute the rows of a run
+     */
+    BulkRoutes(Library library, Turnstile turnstile, int processors) {
         this.library = library;
         this.turnstile = turnstile;
+        this.processors = processors;
     }
 
     List<Route> routes() {
@@ -70,8 +75,8 @@ final class BulkRoutes {
         try {
             BulkRows rows = rows(question, style, table, spool);
             return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> {
-                try {
-                    write(question, style, table, rows, out);
+                try (rows) {
+                    run(question, style, table, rows).writeTo(out);
                 } finally {
                     done.run();
                 }
@@ -136,30 +141,16 @@ final class BulkRoutes {
             return table
                     ? new BulkCsvRows(question, BulkRows.strict(in), style)
                     : new BulkJsonRows(question, BulkRows.strict(in));
-        } catch (IOException | RuntimeException e) {
+        } catch (RuntimeException e) {
             in.close();
             throw e;
         }
     }
 
-    private static void write(BulkQuestion question, Csv.Style style, boolean table, BulkRows rows, OutputStream out)
-            throws IOException {
-        try (rows) {
-            BulkView view = table
-                    ? new BulkCsvView(question, style, out)
-                    : new BulkJsonView(
-                            question, new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)));
-            long flushed = System.nanoTime();
-            for (Optional<BulkRow> row = rows.next(); row.isPresent(); row = rows.next()) {
-                view.write(row.get());
-                long now = System.nanoTime();
-                if (now - flushed > FLUSH_NANOSECONDS) {
-                    view.flush();
-                    flushed = now;
-                }
-            }
-            view.flush();
-        }
+    private BulkRun run(BulkQuestion question, Csv.Style style, boolean table, BulkRows rows) {
+        BulkView view = table ? new BulkCsvView(question, style) : new BulkJsonView(question);
+        // A row with draws takes as long as many without.
+        return new BulkRun(rows, view, question.drawn() ? 1 : ROWS_OF_A_BLOCK, processors);
     }
 
     private static Answer template() {

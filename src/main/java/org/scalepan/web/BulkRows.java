@@ -8,11 +8,25 @@ import java.io.Reader;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** Rows of a bulk run, computed one at a time in the order sent. */
+/** Rows of a bulk run, read one at a time in the order sent. */
 interface BulkRows extends Closeable {
+    /**
+     * A row as it was sent.
+     *
+     * @param size how many characters it holds
+     * @param answer what comes of it; it depends on no other row and may be asked for by any thread
+     */
+    record SentRow(int size, Supplier<BulkRow> answer) {
+        /** A row that cannot be read. */
+        static SentRow wrong(BulkRow.Wrong row) {
+            return new SentRow(0, () -> row);
+        }
+    }
+
     /** The next row; empty at the end, and after a row whose fault leaves the rest unreadable. */
-    Optional<BulkRow> next() throws IOException;
+    Optional<SentRow> next() throws IOException;
 
     /** UTF-8 read strictly: a byte that is none is a fault, not a question mark. */
     static Reader strict(InputStream in) {

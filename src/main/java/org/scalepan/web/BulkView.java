@@ -1,12 +1,12 @@
 package org.scalepan.web;
 
-import java.io.IOException;
+import java.util.List;
 
-/** Writes the rows of a bulk run in the format they came in. */
+/** Writes the rows of a bulk run in the format they came in. It keeps nothing between two calls, so that several may go on at once. */
 interface BulkView {
-    /** Writes one row; it may stay in a buffer until {@link #flush}. */
-    void write(BulkRow row) throws IOException;
+    /** What stands before the first row. */
+    String head();
 
-    /** Sends what is written so far on its way. */
-    void flush() throws IOException;
+    /** Rows, one a line. */
+    String lines(List<BulkRow> rows);
 }

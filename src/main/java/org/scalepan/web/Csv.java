@@ -48,18 +48,6 @@ final class Csv {
                     .isPresent();
             return new Style(delimiter.equals("tab") ? '\t' : delimiter.charAt(0), decimal.charAt(0), mark);
         }
-
-        /** A text as it stands in a cell: guarded, and in quotes where it needs them. */
-        String cell(String text) {
-            StringWriter line = new StringWriter();
-            CsvWriter.builder()
-                    .fieldSeparator(delimiter)
-                    .lineDelimiter(LineDelimiter.LF)
-                    .bufferSize(0)
-                    .build(line)
-                    .writeRecord("", FormulaGuard.guarded(text));
-            return line.toString().substring(1, line.toString().length() - 1);
-        }
     }
 
     Csv(Style style, List<String> header) {
@@ -68,8 +56,25 @@ final class Csv {
 
     /** Writes to a writer as the rows come, for tables that are too long to be held. */
     Csv(Style style, List<String> header, Writer out) {
+        this(style, marked(style, out));
+        writer.writeRecord(header);
+    }
+
+    private Csv(Style style, Writer out) {
         this.style = style;
         this.out = out;
+        this.writer = CsvWriter.builder()
+                .fieldSeparator(style.delimiter())
+                .lineDelimiter(LineDelimiter.CRLF)
+                .build(out);
+    }
+
+    /** Writes rows that stand behind others. */
+    static Csv withoutHeader(Style style, Writer out) {
+        return new Csv(style, out);
+    }
+
+    private static Writer marked(Style style, Writer out) {
         if (style.byteOrderMark()) {
             try {
                 out.append('\uFEFF');
@@ -77,11 +82,7 @@ final class Csv {
                 throw new UncheckedIOException(e);
             }
         }
-        this.writer = CsvWriter.builder()
-                .fieldSeparator(style.delimiter())
-                .lineDelimiter(LineDelimiter.CRLF)
-                .build(out);
-        writer.writeRecord(header);
+        return out;
     }
 
     /** A row that is filled cell by cell. */

@@ -172,35 +172,6 @@ final class FlatColumns {
         return columns.size();
     }
 
-    /** What a column holds. */
-    enum Holds {
-        /** A number. */
-        AMOUNT,
-        /** A word that decides how the row is computed. */
-        WORD,
-        /** The name of the farm, which decides nothing. */
-        NAME
-    }
-
-    Holds holds(int column) {
-        Column one = columns.get(column);
-        return one.number() ? Holds.AMOUNT : one.name().equals("name") ? Holds.NAME : Holds.WORD;
-    }
-
-    char decimal() {
-        return decimal;
-    }
-
-    /** Which column has a name; a name that none has is a fault of this program. */
-    int named(String name) {
-        for (int i = 0; i < columns.size(); i++) {
-            if (columns.get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        throw new IllegalArgumentException("no column is named " + name);
-    }
-
     /** Turns the cells of a row into records; an empty cell is a field that is not given. */
     FlatRow row(List<String> cells) {
         ObjectNode records = Json.object();

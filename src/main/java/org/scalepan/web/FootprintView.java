@@ -171,6 +171,8 @@ final class FootprintView {
         inventory.gaps().forEach(gap -> {
             ObjectNode one = array.addObject();
             one.put("field", gap.field());
+            one.put("kind", gap.kind().id());
+            one.set("indicators", Json.texts(gap.indicators()));
             one.put("filled_with", gap.filledWith());
             one.set("rows", Json.texts(gap.rows()));
         });

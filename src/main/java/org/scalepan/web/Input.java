@@ -16,8 +16,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
 import org.scalepan.production.Obstacle;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Reckoning;
 
 /**
  * The named values of a question, out of a query string or out of an object of a JSON body. A value is a scalar, a list (in a query
@@ -36,7 +34,6 @@ final class Input {
     private final JsonNode node;
     private final Source source;
     private final List<Problem.Flaw> faults;
-    private final Entering entering;
     private final Set<String> read = new LinkedHashSet<>();
     private final Map<String, String> added = new LinkedHashMap<>();
     private final Map<String, Object> resolved = new LinkedHashMap<>();
@@ -77,14 +74,6 @@ final class Input {
         }
     }
 
-    /** What becomes of an amount that was read. */
-    interface Entering {
-        /** Amounts that are read for this once. */
-        Entering ONCE = (pointer, value, limits) -> Amount.of(value);
-
-        Amount amount(String pointer, double value, Reckoning.Limits limits);
-    }
-
     /** One text of a question, which knows its place. */
     final class Item {
         private final String name;
@@ -121,28 +110,22 @@ final class Input {
         }
     }
 
-    private Input(JsonNode node, Source source, List<Problem.Flaw> faults, Entering entering) {
+    private Input(JsonNode node, Source source, List<Problem.Flaw> faults) {
         this.node = node;
         this.source = source;
         this.faults = faults;
-        this.entering = entering;
     }
 
     /** The parameters of a request, from path and query. */
     static Input query(Map<String, String> given) {
         ObjectNode values = Json.object();
         given.forEach(values::put);
-        return new Input(values, new Source.Query(), new ArrayList<>(), Entering.ONCE);
+        return new Input(values, new Source.Query(), new ArrayList<>());
     }
 
     /** A body as a whole, which must be an object. */
     static Input body(JsonNode node) {
-        return body(node, Entering.ONCE);
-    }
-
-    /** The same, reporting every amount with its place. */
-    static Input body(JsonNode node, Entering entering) {
-        Input body = new Input(node, new Source.Body(""), new ArrayList<>(), entering);
+        Input body = new Input(node, new Source.Body(""), new ArrayList<>());
         if (!node.isObject()) {
             body.faults.add(Problem.Flaw.at("", "the body must be a JSON object", List.of(), List.of()));
         }
@@ -341,7 +324,7 @@ final class Input {
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
             if (inner.isObject()) {
-                objects.add(new Input(inner, new Source.Body(place(name) + "/" + i), faults, entering));
+                objects.add(new Input(inner, new Source.Body(place(name) + "/" + i), faults));
             } else {
                 faults.add(
                         source.fault(name, "/" + i, "entries of " + name + " must be objects", List.of(), List.of()));
@@ -378,7 +361,7 @@ final class Input {
             fault(name, name + " must be an object");
             return Optional.empty();
         }
-        return Optional.of(new Input(inner, new Source.Body(place(name)), faults, entering));
+        return Optional.of(new Input(inner, new Source.Body(place(name)), faults));
     }
 
     /** A number within limits, if given; then it is a part of the resolved question. */
@@ -402,23 +385,6 @@ final class Input {
             return 0;
         }
         return number(name, least, most).orElse(0);
-    }
-
-    /** A number within limits that others can stand in for, if given. */
-    Optional<Amount> amount(String name, double least, double most) {
-        OptionalDouble value = number(name, least, most);
-        return value.isPresent()
-                ? Optional.of(entering.amount(place(name), value.getAsDouble(), new Reckoning.Limits(least, most)))
-                : Optional.empty();
-    }
-
-    /** The same, where one must be given; 0 stands for it after a fault. */
-    Amount needAmount(String name, double least, double most) {
-        if (!has(name)) {
-            fault(name, name + " is missing");
-            return Amount.ZERO;
-        }
-        return amount(name, least, most).orElse(Amount.ZERO);
     }
 
     /** A short text, if given. */

@@ -1,6 +1,5 @@
 package org.scalepan.web;
 
-import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 
 /**
@@ -13,14 +12,20 @@ final class Numbers {
     private Numbers() {}
 
     static double rounded(double value) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalStateException("a number that is not finite must not leave the service");
-        }
-        return SignificantFigures.round(value, DIGITS);
+        return SignificantFigures.round(requireFinite(value), DIGITS);
     }
 
     /** Dot decimal, no exponent, no grouping. */
     static String plain(double value) {
-        return Print.plain(value);
+        return SignificantFigures.decimal(requireFinite(value), DIGITS)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static double requireFinite(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalStateException("a number that is not finite must not leave the service");
+        }
+        return value;
     }
 }

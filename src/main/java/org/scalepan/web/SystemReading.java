@@ -3,10 +3,10 @@ package org.scalepan.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.ask.Notebook;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
-import org.scalepan.factors.Product;
 import org.scalepan.factors.Row;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
@@ -15,7 +15,6 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
-import org.scalepan.quantity.Amount;
 
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 final class SystemReading {
@@ -30,10 +29,12 @@ final class SystemReading {
     static final List<String> STEPS = List.of("drying", "blanching", "freezing");
 
     private final Library library;
+    private final RecordVocabulary vocabulary;
     private final RecordsReading records;
 
     SystemReading(Library library) {
         this.library = library;
+        this.vocabulary = RecordVocabulary.of(library);
         this.records = new RecordsReading(library);
     }
 
@@ -57,29 +58,25 @@ final class SystemReading {
     }
 
     private Optional<InsectFarm> insects(Input body) {
-        List<String> insects = library.products().values().stream()
-                .filter(Product::isInsect)
-                .map(Product::id)
-                .toList();
-        Optional<String> species = body.needOneOf("product", insects);
-        String form = body.oneOf("form", library.ids("forms")).orElse("fresh");
+        Optional<String> species = body.needOneOf("product", vocabulary.insects());
+        Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body);
-        Optional<Amount> sold = body.amount("sold_kg", 1e-9, MOST);
-        if (!form.equals("fresh") && !body.has("sold_kg")) {
+        OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
+        if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
-                    "sold_kg is missing: a farm that sells " + form + " needs the kg sold beside the live harvest");
+                    "sold_kg is missing: a farm that sells " + form.get() + " needs the kg sold beside the live harvest");
         }
         FarmRecords read = records.read(body, "farm");
-        InsectFarm.CoProductRule rule = body.oneOf("co_product_allocation", List.of("none", "mass", "economic"))
-                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
-                .orElse(InsectFarm.CoProductRule.NONE);
-        Optional<Amount> price = body.amount("price_per_kg", 0, MOST);
-        rule.obstacle(price, read.coProducts()).ifPresent(body::fault);
-        Optional<Amount> cycle = body.amount("cycle_days", 1, 2000);
-        Optional<Amount> pairs = body.amount("pairs_stocked", 0, 1e6);
-        Optional<Amount> kept = body.amount("kept_for_breeding", 0, 0.99);
-        Optional<Amount> mortality = body.amount("mortality", 0, 0.99);
+        Optional<InsectFarm.CoProductRule> rule = body.oneOf(
+                        "co_product_allocation", List.of("none", "mass", "economic"))
+                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
+        OptionalDouble price = body.number("price_per_kg", 0, MOST);
+        rule.flatMap(chosen -> chosen.obstacle(price, read.coProducts())).ifPresent(body::fault);
+        OptionalDouble cycle = body.number("cycle_days", 1, 2000);
+        OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
+        OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
+        OptionalDouble mortality = body.number("mortality", 0, 0.99);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
         List<InsectFarm.Processing> processing =
                 body.objects("processing", Limits.PROCESSING_STEPS).stream().map(this::processing).toList();
@@ -125,13 +122,13 @@ final class SystemReading {
                             + " with larvae_per_kg");
             return Optional.empty();
         }
-        List<Amount> numbers = new ArrayList<>();
+        List<Double> numbers = new ArrayList<>();
         List<String> fields = weighed
                 ? List.of("kg_per_year")
                 : contained
                         ? List.of("containers", "kg_per_container", "cycles_per_year")
                         : List.of("larvae", "larvae_per_kg");
-        fields.forEach(field -> numbers.add(harvest.needAmount(field, 1e-9, MOST)));
+        fields.forEach(field -> numbers.add(harvest.needNumber(field, 1e-9, MOST)));
         harvest.close();
         if (body.faults().size() != before) {
             return Optional.empty();
@@ -145,11 +142,10 @@ final class SystemReading {
     }
 
     private static InsectFarm.Frass frass(Input body) {
-        Optional<Amount> kilograms = body.amount("kg", 0, MOST);
-        Optional<Amount> nitrogen = body.amount("nitrogen", 0, 0.2);
-        InsectFarm.Fate fate = body.oneOf("fate", List.of("stored", "spread"))
-                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)))
-                .orElse(InsectFarm.Fate.STORED);
+        OptionalDouble kilograms = body.number("kg", 0, MOST);
+        OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
+        Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
+                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         boolean credited = body.oneOf("credited", List.of("no", "yes"))
                 .filter("yes"::equals)
                 .isPresent();
@@ -159,23 +155,22 @@ final class SystemReading {
 
     private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
-        Amount water = body.needAmount("water_kg", 0, MOST);
+        double water = body.needNumber("water_kg", 0, MOST);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
-        Optional<Amount> energy = body.amount("kwh_per_kg", 0, MOST_HEAT);
+        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
     private Optional<Herd> herd(Input body) {
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
-        String edition = body.oneOf("ipcc_edition", List.of("2019", "2006")).orElse("2019");
+        Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
         Optional<String> region =
-                body.oneOf("ipcc_region", terms("ipcc-region", "ipcc.")).map(id -> "ipcc." + id);
-        String productivity =
-                body.oneOf("productivity", List.of("mean", "high", "low")).orElse("mean");
-        Optional<String> climate = body.oneOf("climate", terms("climate", ""));
-        Amount heads = body.needAmount("heads", 1e-9, 1e9);
+                body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
+        Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
+        Optional<String> climate = body.oneOf("climate", vocabulary.climates());
+        double heads = body.needNumber("heads", 1e-9, 1e9);
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
@@ -190,13 +185,6 @@ final class SystemReading {
         }
         return Optional.of(new Herd(
                 read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product));
-    }
-
-    private List<String> terms(String kind, String prefix) {
-        return library.table("ipcc_terms").rows().stream()
-                .filter(row -> row.text("kind").equals(kind))
-                .map(row -> row.text("id").substring(prefix.length()))
-                .toList();
     }
 
     /** The products that the herd's yields are. */
@@ -216,9 +204,9 @@ final class SystemReading {
         Input yield = given.get();
         for (Herd.Kind kind : Herd.Kind.values()) {
             String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
-            Optional<Amount> kilograms = yield.amount(field, 1e-9, MOST);
+            OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
             if (kilograms.isPresent()) {
-                yields.add(new Herd.Yield(kind, kilograms.get()));
+                yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
                 category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
                         .ifPresent(animals ->
                                 yield.fault(field, "no product of this library is the " + field + " of " + animals));
@@ -235,8 +223,8 @@ final class SystemReading {
         List<Herd.ManureShare> shares = new ArrayList<>();
         for (Input given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
             String system =
-                    given.needOneOf("system", terms("manure-system", "mms.")).orElse("pasture");
-            Amount share = given.needAmount("share", 0, 1);
+                    given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
+            double share = given.needNumber("share", 0, 1);
             given.close();
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
@@ -246,26 +234,23 @@ final class SystemReading {
 
     private static Optional<Herd.Cattle> cattle(Input body) {
         int before = body.faults().size();
-        Amount weight = body.needAmount("weight_kg", 10, 2000);
-        Amount mature = body.amount("mature_weight_kg", 10, 2000).orElse(weight);
-        Amount gain = body.amount("gain_kg_per_day", 0, 5).orElse(Amount.ZERO);
-        Amount milk = body.amount("milk_kg_per_day", 0, 100).orElse(Amount.ZERO);
-        Amount fat = body.amount("milk_fat_percent", 0, 15).orElse(Amount.of(4));
-        Amount pregnant = body.amount("pregnant_share", 0, 1).orElse(Amount.ZERO);
-        Amount work = body.amount("work_hours_per_day", 0, 24).orElse(Amount.ZERO);
-        Amount digestibility = body.needAmount("digestibility_percent", 40, 90);
-        String activity = body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas"))
-                .orElse("stall");
-        String kind = body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates"))
-                .orElse(milk.isAbove(0) ? "lactating" : "not-lactating");
-        Optional<Amount> conversion = body.amount("methane_conversion_percent", 0, 15);
-        Optional<Amount> protein = body.amount("crude_protein_percent", 0, 40);
+        HeadRecords head = new HeadRecords(
+                body.needNumber("weight_kg", 10, 2000),
+                body.number("mature_weight_kg", 10, 2000),
+                body.number("gain_kg_per_day", 0, 5),
+                body.number("milk_kg_per_day", 0, 100),
+                body.number("milk_fat_percent", 0, 15),
+                body.number("pregnant_share", 0, 1),
+                body.number("work_hours_per_day", 0, 24),
+                body.needNumber("digestibility_percent", 40, 90),
+                body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
+                body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
+        OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
+        OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
         body.close();
-        if (body.faults().size() != before) {
-            return Optional.empty();
-        }
-        HeadRecords animal = new HeadRecords(weight, mature, gain, milk, fat, pregnant, work, digestibility);
-        return Optional.of(new Herd.Cattle(animal, activity, kind, conversion, protein));
+        return body.faults().size() == before
+                ? Optional.of(new Herd.Cattle(head, conversion, protein))
+                : Optional.empty();
     }
 
     /** Names near to a mistyped ingredient, by its other names too. */

@@ -71,7 +71,7 @@ final class WorkbookView {
 
     private static final Columns PARTS = Columns.of(
             "indicator", "per", "boundary", "part", "stage", "gas", "what", "flux", "value", "share", "gwp", "rows");
-    private static final Columns GAPS = Columns.of("field", "filled_with", "rows");
+    private static final Columns GAPS = Columns.of("field", "kind", "indicators", "filled_with", "rows");
     private static final Columns REMARKS = Columns.of("code", "text");
     private static final Columns WARNINGS = Columns.of("code", "text", "about");
     private static final Columns CAUTIONS = Columns.of("id", "topic", "text", "sources", "check");

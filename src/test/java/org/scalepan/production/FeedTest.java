@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +18,6 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.Burden;
-import org.scalepan.quantity.Amount;
 
 /** What a farm feeds: mass, dry matter, and the burden that comes with it. */
 class FeedTest {
@@ -264,11 +264,11 @@ class FeedTest {
     void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_told_otherwise() {
         FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
                 "cassava-peel",
-                Amount.of(1000),
-                Optional.empty(),
+                1000,
+                OptionalDouble.empty(),
                 Optional.of(Burden.DISPLACED),
                 Optional.of("maize"),
-                Optional.empty(),
+                OptionalDouble.empty(),
                 FarmRecords.OwnFactors.NONE);
 
         assertEquals(
@@ -281,10 +281,10 @@ class FeedTest {
     @Test
     void energy_and_water_of_feed_count_where_the_grower_brings_them_along() {
         FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
-                Optional.of(Amount.of(0.1)),
-                Optional.of(Amount.of(0.5)),
-                Optional.of(Amount.of(3)),
-                Optional.of(Amount.of(0.02)));
+                OptionalDouble.of(0.1),
+                OptionalDouble.of(0.5),
+                OptionalDouble.of(3),
+                OptionalDouble.of(0.02));
         FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();
         Inventory inventory = fed(new Fed(new FarmRecords.FeedUse(
                         bran.ingredient(),
@@ -302,10 +302,15 @@ class FeedTest {
         assertFalse(Tally.gaps(inventory).contains("feed/wheat-bran/land"));
     }
 
-    /** What is missing of greenhouse gases and land is told; that hardly any feed has a figure of energy or water is told elsewhere. */
+    /** What is missing of greenhouse gases and land is reported by feed; hardly any feed has a figure of energy or water. */
     @Test
-    void missing_energy_and_water_of_feed_are_not_told_feed_by_feed() {
-        List<String> gaps = Tally.gaps(fed(Fed.of("palm-pith", 100)).inventory());
+    void missing_energy_and_water_of_feed_are_reported_once_and_not_feed_by_feed() {
+        Inventory inventory =
+                fed(Fed.of("palm-pith", 100)).feed(Fed.of("wheat-bran", 10)).inventory();
+        List<String> gaps = Tally.gaps(inventory);
+
+        assertEquals("not counted: no published energy of palm-pith, wheat-bran", filledWith(inventory, "feed/energy"));
+        assertEquals("not counted: no published water of palm-pith, wheat-bran", filledWith(inventory, "feed/water"));
 
         assertFalse(gaps.contains("feed/palm-pith/energy"));
         assertFalse(gaps.contains("feed/palm-pith/water"));

@@ -3,13 +3,13 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.Herd.Kind;
 import org.scalepan.production.herd.HerdBooks;
-import org.scalepan.quantity.Amount;
 
 /** The notebook of a herd: kind and number of heads, and what they give; 2019 unless it is told otherwise. */
 public final class HerdNotebook extends Notebook<HerdNotebook> {
@@ -70,11 +70,11 @@ public final class HerdNotebook extends Notebook<HerdNotebook> {
 
     /** Tier 2 for a cow in the stall, methane conversion from the tables. */
     public HerdNotebook tier2(EnergyNeed.Animal animal, String activity) {
-        return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", Optional.empty());
+        return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", OptionalDouble.empty());
     }
 
-    public HerdNotebook tier2(EnergyNeed.Animal animal, String activity, String kind, Optional<Amount> crudeProtein) {
-        cattle = Optional.of(new Herd.Cattle(HeadRecords.of(animal), activity, kind, Optional.empty(), crudeProtein));
+    public HerdNotebook tier2(EnergyNeed.Animal animal, String activity, String kind, OptionalDouble crudeProtein) {
+        cattle = Optional.of(new Herd.Cattle(HeadRecords.of(animal, activity, kind), OptionalDouble.empty(), crudeProtein));
         return this;
     }
 
@@ -88,11 +88,11 @@ public final class HerdNotebook extends Notebook<HerdNotebook> {
         return new Herd(
                 records(),
                 animals,
-                edition,
+                Optional.of(edition),
                 ipccRegion,
-                "mean",
+                Optional.of("mean"),
                 climate,
-                Amount.of(heads),
+                heads,
                 yields,
                 manure,
                 cattle,

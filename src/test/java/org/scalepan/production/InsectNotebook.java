@@ -3,25 +3,25 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectBooks;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
 import org.scalepan.production.insects.InsectFarm.Fate;
-import org.scalepan.quantity.Amount;
 
 /** The notebook of an insect farm: a weighed harvest and nothing else, unless it is told more. */
 public final class InsectNotebook extends Notebook<InsectNotebook> {
     private final String product;
     private Harvest harvest;
     private String form = "fresh";
-    private Optional<Amount> sold = Optional.empty();
-    private Optional<Amount> price = Optional.empty();
-    private Optional<Amount> cycleDays = Optional.empty();
-    private Optional<Amount> pairs = Optional.empty();
-    private Optional<Amount> kept = Optional.empty();
-    private Optional<Amount> mortality = Optional.empty();
+    private OptionalDouble sold = OptionalDouble.empty();
+    private OptionalDouble price = OptionalDouble.empty();
+    private OptionalDouble cycleDays = OptionalDouble.empty();
+    private OptionalDouble pairs = OptionalDouble.empty();
+    private OptionalDouble kept = OptionalDouble.empty();
+    private OptionalDouble mortality = OptionalDouble.empty();
     private Optional<InsectFarm.Frass> frass = Optional.empty();
     private final List<InsectFarm.Processing> processing = new ArrayList<>();
     private CoProductRule rule = CoProductRule.NONE;
@@ -48,62 +48,62 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
 
     public InsectNotebook sold(String as, double kilograms) {
         form = as;
-        sold = Optional.of(Amount.of(kilograms));
+        sold = OptionalDouble.of(kilograms);
         return this;
     }
 
     public InsectNotebook cycleDays(double days) {
-        cycleDays = Optional.of(Amount.of(days));
+        cycleDays = OptionalDouble.of(days);
         return this;
     }
 
     public InsectNotebook pairs(double stocked) {
-        pairs = Optional.of(Amount.of(stocked));
+        pairs = OptionalDouble.of(stocked);
         return this;
     }
 
     public InsectNotebook kept(double share) {
-        kept = Optional.of(Amount.of(share));
+        kept = OptionalDouble.of(share);
         return this;
     }
 
     public InsectNotebook mortality(double share) {
-        mortality = Optional.of(Amount.of(share));
+        mortality = OptionalDouble.of(share);
         return this;
     }
 
     public InsectNotebook frass(double kilograms, double nitrogen, Fate fate, boolean credited) {
         frass = Optional.of(new InsectFarm.Frass(
-                Optional.of(Amount.of(kilograms)), Optional.of(Amount.of(nitrogen)), fate, credited));
+                OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), Optional.of(fate), credited));
         return this;
     }
 
     public InsectNotebook frass(Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(Optional.empty(), Optional.empty(), fate, false));
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
     /** Frass that was weighed and not analysed. */
     public InsectNotebook frassWeighed(double kilograms, Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(Optional.of(Amount.of(kilograms)), Optional.empty(), fate, false));
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
     public InsectNotebook process(String step, double water, String carrier) {
-        processing.add(new InsectFarm.Processing(step, Amount.of(water), carrier, Optional.empty()));
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
         return this;
     }
 
     public InsectNotebook allocate(CoProductRule by, double ownPrice) {
         rule = by;
-        price = Optional.of(Amount.of(ownPrice));
+        price = OptionalDouble.of(ownPrice);
         return this;
     }
 
     /** A step of which the grower knows how many kWh a kilogram of water takes. */
     public InsectNotebook process(String step, double water, String carrier, double kilowattHours) {
         processing.add(
-                new InsectFarm.Processing(step, Amount.of(water), carrier, Optional.of(Amount.of(kilowattHours))));
+                new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
         return this;
     }
 
@@ -117,7 +117,7 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
         return new InsectFarm(
                 records(),
                 library.products().get(product),
-                form,
+                Optional.of(form),
                 harvest,
                 sold,
                 price,
@@ -127,6 +127,6 @@ public final class InsectNotebook extends Notebook<InsectNotebook> {
                 mortality,
                 frass,
                 processing,
-                rule);
+                Optional.of(rule));
     }
 }

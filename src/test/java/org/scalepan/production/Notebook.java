@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.CoProduct;
@@ -10,7 +11,6 @@ import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
-import org.scalepan.quantity.Amount;
 
 /**
  * A year's records in the making. The farms of the tests are invented; what is checked against the outside are the factors.
@@ -23,11 +23,11 @@ public abstract class Notebook<N extends Notebook<N>> {
     private OptionalInt year = OptionalInt.empty();
     private final List<FeedUse> feed = new ArrayList<>();
     private final List<EnergyUse> energy = new ArrayList<>();
-    private Optional<Amount> water = Optional.empty();
+    private OptionalDouble water = OptionalDouble.empty();
     private final List<TransportUse> transport = new ArrayList<>();
     private final List<MaterialUse> materials = new ArrayList<>();
-    private Optional<Amount> building = Optional.empty();
-    private Optional<Amount> yard = Optional.empty();
+    private OptionalDouble building = OptionalDouble.empty();
+    private OptionalDouble yard = OptionalDouble.empty();
     private final List<CoProduct> coProducts = new ArrayList<>();
 
     protected Notebook(Library library) {
@@ -69,7 +69,7 @@ public abstract class Notebook<N extends Notebook<N>> {
     }
 
     public N water(double cubicMetres) {
-        water = Optional.of(Amount.of(cubicMetres));
+        water = OptionalDouble.of(cubicMetres);
         return self();
     }
 
@@ -79,18 +79,18 @@ public abstract class Notebook<N extends Notebook<N>> {
     }
 
     public N material(String material, double kilograms, double years) {
-        materials.add(new MaterialUse(material, kilograms, years));
+        materials.add(new MaterialUse(material, kilograms, OptionalDouble.of(years)));
         return self();
     }
 
     public N area(double buildingArea, double yardArea) {
-        building = Optional.of(Amount.of(buildingArea));
-        yard = Optional.of(Amount.of(yardArea));
+        building = OptionalDouble.of(buildingArea);
+        yard = OptionalDouble.of(yardArea);
         return self();
     }
 
     public N coProduct(String name, double kilograms, double price) {
-        coProducts.add(new CoProduct(name, Amount.of(kilograms), Optional.of(Amount.of(price))));
+        coProducts.add(new CoProduct(name, kilograms, OptionalDouble.of(price)));
         return self();
     }
 
@@ -107,6 +107,6 @@ public abstract class Notebook<N extends Notebook<N>> {
                 building,
                 yard,
                 coProducts,
-                Optional.empty());
+                OptionalDouble.empty());
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,7 +21,6 @@ import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
-import org.scalepan.quantity.Amount;
 
 /** "What if only this were otherwise?": break-even and sensitivity change one thing of a farm, and all else must stay as recorded. */
 class OneThingChangedTest {
@@ -34,46 +34,46 @@ class OneThingChangedTest {
                 OptionalInt.of(2023),
                 List.of(Fed.of("maize", 100).use()),
                 List.of(new EnergyUse("diesel", 10, false)),
-                Optional.of(Amount.of(15)),
+                OptionalDouble.of(15),
                 List.of(new TransportUse("van-diesel", 3)),
-                List.of(new MaterialUse("plastic-pp", 1, 2)),
-                Optional.of(Amount.of(40)),
-                Optional.of(Amount.of(30)),
-                List.of(new CoProduct("oil", Amount.of(20), Optional.of(Amount.of(4)))),
-                Optional.of(Amount.of(0.4)));
+                List.of(new MaterialUse("plastic-pp", 1, OptionalDouble.of(2))),
+                OptionalDouble.of(40),
+                OptionalDouble.of(30),
+                List.of(new CoProduct("oil", 20, OptionalDouble.of(4))),
+                OptionalDouble.of(0.4));
     }
 
     private static InsectFarm farm() {
         return new InsectFarm(
                 records(),
                 LIBRARY.products().get("mealworm"),
-                "dried",
+                Optional.of("dried"),
                 new Harvest.Weighed(1000),
-                Optional.of(Amount.of(400)),
-                Optional.of(Amount.of(8)),
-                Optional.of(Amount.of(90)),
-                Optional.of(Amount.of(3)),
-                Optional.of(Amount.of(0.05)),
-                Optional.of(Amount.of(0.2)),
+                OptionalDouble.of(400),
+                OptionalDouble.of(8),
+                OptionalDouble.of(90),
+                OptionalDouble.of(3),
+                OptionalDouble.of(0.05),
+                OptionalDouble.of(0.2),
                 Optional.of(new InsectFarm.Frass(
-                        Optional.of(Amount.of(500)), Optional.of(Amount.of(0.03)), InsectFarm.Fate.STORED, false)),
+                        OptionalDouble.of(500), OptionalDouble.of(0.03), Optional.of(InsectFarm.Fate.STORED), false)),
                 List.of(drying(600)),
-                InsectFarm.CoProductRule.ECONOMIC);
+                Optional.of(InsectFarm.CoProductRule.ECONOMIC));
     }
 
     private static InsectFarm.Processing drying(double water) {
-        return new InsectFarm.Processing("drying", Amount.of(water), "natural-gas", Optional.of(Amount.of(1.2)));
+        return new InsectFarm.Processing("drying", water, "natural-gas", OptionalDouble.of(1.2));
     }
 
     private static Herd herd() {
         return new Herd(
                 records(),
                 "dairy-cattle",
-                "2019",
+                Optional.of("2019"),
                 Optional.of("ipcc.africa"),
-                "low",
+                Optional.of("low"),
                 Optional.of("tropical-wet"),
-                Amount.of(12),
+                12,
                 List.of(new Herd.Yield(Herd.Kind.MILK, 9000)),
                 List.of(new Herd.ManureShare("mms.pasture", 1)),
                 Optional.of(cattle(2)),
@@ -82,11 +82,9 @@ class OneThingChangedTest {
 
     private static Herd.Cattle cattle(double milk) {
         return new Herd.Cattle(
-                HeadRecords.of(new EnergyNeed.Animal(260, 260, 0, milk, 4, 0.6, 0, 55)),
-                "large-areas",
-                "lactating",
-                Optional.of(Amount.of(6.5)),
-                Optional.of(Amount.of(11)));
+                HeadRecords.of(new EnergyNeed.Animal(260, 260, 0, milk, 4, 0.6, 0, 55), "large-areas", "lactating"),
+                OptionalDouble.of(6.5),
+                OptionalDouble.of(11));
     }
 
     /** The fields in which two records of one kind differ. */
@@ -122,7 +120,7 @@ class OneThingChangedTest {
                 changed(records(), records().withTransport(List.of(new TransportUse("van-diesel", 1)))));
         assertEquals(
                 Set.of("buildingArea", "yardArea"),
-                changed(records(), records().withAreas(Optional.of(Amount.of(80)), Optional.empty())));
+                changed(records(), records().withAreas(OptionalDouble.of(80), OptionalDouble.empty())));
         assertEquals(Set.of("coProducts"), changed(records(), records().withCoProducts(List.of())));
         assertEquals(Set.of("gridIntensity"), changed(records(), records().withGridIntensity(0.1)));
     }
@@ -130,21 +128,21 @@ class OneThingChangedTest {
     @Test
     void what_was_changed_is_what_was_asked_for() {
         assertEquals(
-                Amount.of(50),
+                50,
                 records()
                         .withFeed(List.of(Fed.of("maize", 50).use()))
                         .feed()
                         .get(0)
                         .kilograms());
-        assertEquals(Optional.of(Amount.of(7)), records().withWater(7).water());
-        FarmRecords spread = records().withAreas(Optional.of(Amount.of(80)), Optional.of(Amount.of(90)));
-        assertEquals(Optional.of(Amount.of(80)), spread.buildingArea());
-        assertEquals(Optional.of(Amount.of(90)), spread.yardArea());
+        assertEquals(OptionalDouble.of(7), records().withWater(7).water());
+        FarmRecords spread = records().withAreas(OptionalDouble.of(80), OptionalDouble.of(90));
+        assertEquals(OptionalDouble.of(80), spread.buildingArea());
+        assertEquals(OptionalDouble.of(90), spread.yardArea());
         assertEquals(
-                Optional.of(Amount.of(0.1)), records().withGridIntensity(0.1).gridIntensity());
-        assertEquals(Optional.of(Amount.of(0.3)), farm().withMortality(0.3).mortality());
-        assertEquals(Optional.of(Amount.of(9)), farm().withPrice(9).price());
-        assertEquals(Amount.of(24), herd().withHeads(24).heads());
+                OptionalDouble.of(0.1), records().withGridIntensity(0.1).gridIntensity());
+        assertEquals(OptionalDouble.of(0.3), farm().withMortality(0.3).mortality());
+        assertEquals(OptionalDouble.of(9), farm().withPrice(9).price());
+        assertEquals(24, herd().withHeads(24).heads());
         assertEquals(Optional.of("beef"), herd().withProduct("beef").product());
     }
 
@@ -156,7 +154,7 @@ class OneThingChangedTest {
                 changed(
                         farm(),
                         farm().withHarvest(
-                                        new Harvest.Weighed(500), Optional.of(Amount.of(200)), List.of(drying(300)))));
+                                        new Harvest.Weighed(500), OptionalDouble.of(200), List.of(drying(300)))));
         assertEquals(Set.of("processing"), changed(farm(), farm().withProcessing(List.of())));
         assertEquals(Set.of("mortality"), changed(farm(), farm().withMortality(0.3)));
         assertEquals(Set.of("price"), changed(farm(), farm().withPrice(9)));

@@ -151,6 +151,36 @@ class BulkRowsTest {
     }
 
     @Test
+    void given_a_fault_far_behind_then_all_rows_before_it_are_answered_and_none_after() {
+        String unclosed = "insects,\"" + "x".repeat(Limits.CELL_CHARACTERS + 1) + "\r\n";
+
+        List<NamedCsvRecord> rows = rows(csv(PATH, HEADER + SHED.repeat(700) + unclosed + SHED.repeat(10)));
+
+        assertEquals(701, rows.size());
+        assertEquals("wrong", rows.get(700).getField("status"));
+        assertEquals("701", rows.get(700).getField("row"));
+        assertFalse(rows.get(699).getField("ghg").isEmpty());
+    }
+
+    @Test
+    void empty_lines_are_no_rows_and_blanks_about_a_cell_do_not_count() {
+        List<NamedCsvRecord> rows =
+                rows(csv(PATH, "\r\n" + HEADER + "\r\n\r\n" + SHED.replace(",", " , ") + "\r\n" + SHED + "\r\n\r\n"));
+
+        assertEquals(2, rows.size());
+        assertEquals("1", rows.get(0).getField("row"));
+        assertEquals(rows.get(1).getField("ghg"), rows.get(0).getField("ghg"), "kg CO2e per kg protein");
+    }
+
+    @Test
+    void a_row_of_more_cells_than_any_table_has_ends_the_run() {
+        List<NamedCsvRecord> rows = rows(csv(PATH, HEADER + SHED + ",".repeat(20_000) + "\r\n" + SHED));
+
+        assertEquals(2, rows.size());
+        assertEquals("wrong", rows.get(1).getField("status"));
+    }
+
+    @Test
     void decimal_commas_are_read_and_written_when_asked_for() {
         String sent = HEADER.replace(',', ';') + SHED.replace(',', ';').replace("180", "180,5");
         Reply reply = csv(PATH + "&delim=%3B&decimal=,", sent);

@@ -80,12 +80,12 @@ public record EnergyNeed(
 
     /** The energy need of an animal. */
     public static EnergyNeed of(Animal animal, Coefficients c) {
-        double maintenance = c.maintenance() * Math.pow(animal.weight(), 0.75);
+        double maintenance = c.maintenance() * StrictMath.pow(animal.weight(), 0.75);
         double growth = animal.gain() == 0
                 ? 0
                 : 22.02
-                        * Math.pow(animal.weight() / (c.growth() * animal.matureWeight()), 0.75)
-                        * Math.pow(animal.gain(), 1.097);
+                        * StrictMath.pow(animal.weight() / (c.growth() * animal.matureWeight()), 0.75)
+                        * StrictMath.pow(animal.gain(), 1.097);
         double activity = c.activity() * maintenance;
         double lactation = animal.milk() * (1.47 + 0.40 * animal.fat());
         double work = 0.10 * maintenance * animal.workHours();

@@ -2,18 +2,18 @@ package org.scalepan.production.herd;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
-import org.scalepan.quantity.Amount;
 import org.scalepan.quantity.Print;
 
 /**
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
  *
  * @param category animals: dairy-cattle, other-cattle, buffalo, sheep, goats, swine, layers, broilers, ducks
- * @param edition IPCC edition, 2019 or 2006
+ * @param edition IPCC edition, 2019 or 2006; the former when absent
  * @param ipccRegion region of the IPCC tables; from the farm's region when absent
- * @param productivity mean, high or low
+ * @param productivity mean, high or low; the first when absent
  * @param climate climate of the manure systems
  * @param heads animals present, averaged over the year
  * @param yields what the herd gives a year
@@ -23,11 +23,11 @@ import org.scalepan.quantity.Print;
 public record Herd(
         FarmRecords records,
         String category,
-        String edition,
+        Optional<String> edition,
         Optional<String> ipccRegion,
-        String productivity,
+        Optional<String> productivity,
         Optional<String> climate,
-        Amount heads,
+        double heads,
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
@@ -52,16 +52,12 @@ public record Herd(
 
     /** Why manure cannot be shared out so: all of it goes somewhere, once. No shares at all leave it open. */
     public static Optional<Obstacle> obstacleInManure(List<ManureShare> manure) {
-        Amount sum = Amount.ZERO;
-        for (ManureShare given : manure) {
-            sum = sum.plus(given.share());
-        }
-        Amount over = sum.minus(Amount.ONE);
-        return manure.isEmpty() || !(over.isAbove(ROUNDING) || over.isBelow(-ROUNDING))
+        double sum = manure.stream().mapToDouble(ManureShare::share).sum();
+        return manure.isEmpty() || Math.abs(sum - 1) <= ROUNDING
                 ? Optional.empty()
                 : Optional.of(new Obstacle(
                         "manure",
-                        "the shares of the manure systems add up to " + Print.plain(sum.value())
+                        "the shares of the manure systems add up to " + Print.plain(sum)
                                 + "; they must add up to 1"));
     }
 
@@ -89,7 +85,7 @@ public record Herd(
                 ipccRegion,
                 productivity,
                 climate,
-                Amount.of(other),
+                other,
                 yields,
                 manure,
                 cattle,
@@ -119,11 +115,7 @@ public record Herd(
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
-    public record Yield(Kind kind, Amount kilograms) {
-        public Yield(Kind kind, double kilograms) {
-            this(kind, Amount.of(kilograms));
-        }
-    }
+    public record Yield(Kind kind, double kilograms) {}
 
     /** Kinds of yield. */
     public enum Kind {
@@ -137,24 +129,19 @@ public record Herd(
      *
      * @param system id of {@code ipcc_terms}
      */
-    public record ManureShare(String system, Amount share) {
-        public ManureShare(String system, double share) {
-            this(system, Amount.of(share));
-        }
-    }
+    public record ManureShare(String system, double share) {}
 
     /**
      * Tier 2 for cattle and buffalo.
      *
-     * @param activity stall, pasture-fed or large-areas
-     * @param kind lactating, not-lactating, intact-males or castrates, for maintenance and growth
      * @param conversion Ym in percent, when it is known; from the tables otherwise
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
     public record Cattle(
-            HeadRecords animal,
-            String activity,
-            String kind,
-            Optional<Amount> conversion,
-            Optional<Amount> crudeProtein) {}
+            HeadRecords head, OptionalDouble conversion, OptionalDouble crudeProtein) {
+        /** The animal that energy is computed for. */
+        public EnergyNeed.Animal animal() {
+            return head.animal();
+        }
+    }
 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBooks;
 import org.scalepan.production.Flux;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
@@ -17,8 +19,6 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Wording;
 
 /** Makes the inventory of a herd (M8): enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
 public final class HerdBooks {
@@ -28,6 +28,14 @@ public final class HerdBooks {
     private static final double LEAST_MILK_SOLD = 0.5;
 
     private static final double MOST_MILK_SOLD = 1.05;
+
+    private static final String EDITION = "2019";
+
+    /** Animals that Tier 2 is for. */
+    private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
+
+    /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
+    private static final Set<String> OF_ENERGY_NEED = Set.of("ghg", "feed-dry-matter");
 
     static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
 
@@ -42,9 +50,9 @@ public final class HerdBooks {
     private HerdBooks(Library library, Herd herd) {
         this.library = library;
         this.herd = herd;
-        this.tables = IpccTables.of(library, herd.edition());
+        this.tables = IpccTables.of(library, herd.edition().orElse(EDITION));
         String region = region();
-        this.where = Where.of(herd.category()).in(region, herd.productivity()).developed(development(region));
+        this.where = Where.of(herd.category()).in(region, productivity()).developed(development(region));
     }
 
     /** The inventory of a herd. */
@@ -53,8 +61,9 @@ public final class HerdBooks {
     }
 
     private Inventory make() {
+        ofTheTables();
         new FarmBooks(library, herd.records(), ledger).book(herd.records());
-        Optional<Need> need = herd.cattle().map(this::need);
+        Optional<EnergyNeed> need = herd.cattle().map(this::need);
         milkAgainstYield();
         enteric(need);
         manure(need);
@@ -66,29 +75,42 @@ public final class HerdBooks {
         if (herd.cattle().isEmpty()) {
             return;
         }
-        Amount fed = herd.cattle().get().animal().milk().times(herd.heads()).times(DAYS);
-        Amount sold = Amount.sum(herd.yields().stream()
+        double fed = herd.cattle().get().animal().milk() * herd.heads() * DAYS;
+        double sold = herd.yields().stream()
                 .filter(yield -> yield.kind() == Herd.Kind.MILK)
-                .map(Herd.Yield::kilograms)
-                .toList());
-        if (sold.isAbove(0) && (fed.isZero() || contradict(sold.over(fed)))) {
+                .mapToDouble(Herd.Yield::kilograms)
+                .sum();
+        if (sold > 0 && (fed == 0 || contradict(sold / fed))) {
             ledger.remark(
-                    sold.isAbove(fed) ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
-                    Wording.of(
-                            told ->
-                                    String.format(
-                                            Locale.ROOT,
-                                            "energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
-                                                    + " %.0f kg: one of them is off, or much of the milk is not sold",
-                                            told[0],
-                                            told[1]),
+                    sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
+                    String.format(
+                            Locale.ROOT,
+                            "energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
+                                    + " %.0f kg: one of them is off, or much of the milk is not sold",
                             fed,
                             sold));
         }
     }
 
-    private static boolean contradict(Amount shareSold) {
-        return shareSold.isBelow(LEAST_MILK_SOLD) || shareSold.isAbove(MOST_MILK_SOLD);
+    private String productivity() {
+        return herd.productivity().orElse("mean");
+    }
+
+    /** The defaults of what the guidelines part their tables by. */
+    private void ofTheTables() {
+        if (herd.edition().isEmpty()) {
+            ledger.filled("ipcc_edition", Gap.GHG, EDITION);
+        }
+        if (herd.productivity().isEmpty()) {
+            ledger.filled("productivity", Gap.GHG, productivity());
+        }
+        if (herd.cattle().isEmpty() && CATTLE.contains(herd.category())) {
+            ledger.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
+        }
+    }
+
+    private static boolean contradict(double shareSold) {
+        return shareSold < LEAST_MILK_SOLD || shareSold > MOST_MILK_SOLD;
     }
 
     private String region() {
@@ -97,10 +119,11 @@ public final class HerdBooks {
         }
         Optional<String> found = herd.records().region().flatMap(tables::regionOf);
         if (found.isEmpty()) {
-            ledger.gap(
-                    "ipcc_region",
+            ledger.filled("ipcc_region", Gap.GHG,
                     "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
+        found.ifPresent(known -> ledger.filled(
+                "ipcc_region", Gap.GHG, known.substring("ipcc.".length()) + ", by the region of the farm"));
         return found.orElse("ipcc.africa");
     }
 
@@ -112,32 +135,18 @@ public final class HerdBooks {
         return place.or(() -> IpccTables.developmentOfRegion(region));
     }
 
-    /**
-     * What the inventory rests on of the energy that one head needs.
-     *
-     * @param gross GE, MJ per head and day
-     * @param growth NEg, MJ per head and day
-     * @param feedDryMatter kg per head and day
-     */
-    private record Need(Amount gross, Amount growth, Amount feedDryMatter) {
-        static Need of(HeadRecords animal, EnergyNeed.Coefficients coefficients) {
-            return new Need(
-                    animal.need(coefficients, EnergyNeed::gross),
-                    animal.need(coefficients, EnergyNeed::growth),
-                    animal.need(coefficients, EnergyNeed::feedDryMatter));
-        }
-    }
-
-    private Need need(Herd.Cattle cattle) {
-        String kept = cattle.kind().equals("castrates") ? "not-lactating" : cattle.kind();
+    private EnergyNeed need(Herd.Cattle cattle) {
+        cattle.head().defaults().forEach((field, with) -> ledger.filled("cattle/" + field, OF_ENERGY_NEED, with));
+        String kind = cattle.head().animalKind();
+        String kept = kind.equals("castrates") ? "not-lactating" : kind;
         double maintenance = coefficient("cfi", "cond." + kept);
-        double activity = coefficient("ca", "cond." + cattle.activity());
+        double activity = coefficient("ca", "cond." + cattle.head().moving());
         double pregnancy = coefficient("c-pregnancy", "");
-        return Need.of(cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
+        return EnergyNeed.of(cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
     }
 
     private double growth(Herd.Cattle cattle) {
-        return switch (cattle.kind()) {
+        return switch (cattle.head().animalKind()) {
             case "intact-males" -> coefficient("growth-c", "cond.intact-males");
             case "castrates" -> coefficient("growth-c", "cond.castrates");
             default -> coefficient("growth-c", "cond.females");
@@ -155,7 +164,7 @@ public final class HerdBooks {
         return row.printed().value().orElseThrow();
     }
 
-    private void enteric(Optional<Need> need) {
+    private void enteric(Optional<EnergyNeed> need) {
         if (POULTRY.contains(herd.category())) {
             ledger.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
             return;
@@ -166,7 +175,7 @@ public final class HerdBooks {
         }
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
-            ledger.gap("enteric methane", "not counted: no factor for " + herd.category() + " in the tables");
+            ledger.notCounted("enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         Term methane = Term.of(herd.heads()).times(tables.factor(row.get()));
@@ -178,17 +187,17 @@ public final class HerdBooks {
                 row.get().id());
     }
 
-    private void entericTier2(Need need) {
-        Amount conversion = herd.cattle().orElseThrow().conversion().orElseGet(() -> Amount.of(conversion()));
-        Amount perHead = Amount.by(of -> Methane.enteric(of[0], of[1]), List.of(need.gross(), conversion));
+    private void entericTier2(EnergyNeed need) {
+        double conversion = herd.cattle().orElseThrow().conversion().orElseGet(this::conversion);
+        double perHead = Methane.enteric(need.gross(), conversion);
         ledger.flow(
                 Stage.ANIMALS,
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC,
                 uncertain(
-                        Term.of(herd.heads().times(perHead)),
+                        Term.of(herd.heads() * perHead),
                         "uncertainty-enteric-tier2",
-                        herd.category() + "." + herd.edition()),
+                        herd.category() + "." + tables.edition()),
                 coefficients.toArray(String[]::new));
         ledger.flow(
                 Stage.FEED,
@@ -196,8 +205,8 @@ public final class HerdBooks {
                 Flux.FEED_DRY_MATTER,
                 Term.of(
                         herd.records().feed().isEmpty()
-                                ? herd.heads().times(need.feedDryMatter()).times(DAYS)
-                                : Amount.ZERO));
+                                ? herd.heads() * need.feedDryMatter() * DAYS
+                                : 0));
     }
 
     /**
@@ -205,43 +214,43 @@ public final class HerdBooks {
      * The 2019 table has buffalo in both halves.
      */
     private double conversion() {
-        HeadRecords animal = herd.cattle().orElseThrow().animal();
+        EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
         boolean buffalo = herd.category().equals("buffalo");
         boolean dairy = herd.category().equals("dairy-cattle")
-                || (buffalo && animal.milk().isAbove(0));
+                || (buffalo && animal.milk() > 0);
         String half = dairy ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo";
-        Where there = buffalo ? Where.of(half).in(where.region(), herd.productivity()) : where;
-        String condition = dairy ? milkClass(animal.milk().times(DAYS)) : forageClass(animal.digestibility());
+        Where there = buffalo ? Where.of(half).in(where.region(), productivity()) : where;
+        String condition = dairy ? milkClass(animal.milk() * DAYS) : forageClass(animal.digestibility());
         IpccRow row = tables.find("ym", there.given(condition))
                 .or(() -> tables.find("ym", there))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
         coefficients.add(row.id());
-        ledger.gap("methane_conversion_percent", "by milk yield and digestibility of the feed", row.id());
+        ledger.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
     }
 
-    private static String milkClass(Amount perYear) {
-        if (perYear.isBelow(5000)) {
+    private static String milkClass(double perYear) {
+        if (perYear < 5000) {
             return "cond.milk-under-5000";
         }
-        return perYear.isAbove(8500) ? "cond.milk-over-8500-ndf-from-35" : "cond.milk-5000-to-8500";
+        return perYear > 8500 ? "cond.milk-over-8500-ndf-from-35" : "cond.milk-5000-to-8500";
     }
 
-    private static String forageClass(Amount digestibility) {
-        return digestibility.isAbove(62) ? "cond.forage-15-to-75" : "cond.forage-over-75";
+    private static String forageClass(double digestibility) {
+        return digestibility > 62 ? "cond.forage-15-to-75" : "cond.forage-over-75";
     }
 
-    private void manure(Optional<Need> need) {
+    private void manure(Optional<EnergyNeed> need) {
         List<Herd.ManureShare> systems = herd.manure();
         if (systems.isEmpty()) {
             String usual = POULTRY.contains(herd.category())
                     ? "mms.poultry-manure-with-litter"
                     : herd.category().startsWith("swine") ? "mms.solid-storage" : "mms.pasture";
             systems = List.of(new Herd.ManureShare(usual, 1));
-            ledger.gap("manure", "all in " + usual + " (common practice, no source)");
+            ledger.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
         }
         String climate = herd.climate().orElseGet(() -> {
-            ledger.gap("climate", "warm-temperate-moist: the middle of the tables' climates");
+            ledger.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
             return "warm-temperate-moist";
         });
         Optional<Term> solids = volatileSolids(need);
@@ -254,28 +263,25 @@ public final class HerdBooks {
     }
 
     /** kg volatile solids of the herd in a year. */
-    private Optional<Term> volatileSolids(Optional<Need> need) {
+    private Optional<Term> volatileSolids(Optional<EnergyNeed> need) {
         if (need.isPresent()) {
             double urinary = constant("urinary-energy", Where.of("all-animals").given("cond.ruminants"), 0.04);
             double ash = constant("manure-ash", Where.of("cattle-and-buffalo"), 0.08);
-            Amount perDay = Amount.by(
-                    of -> Methane.volatileSolids(of[0], of[1], urinary, ash),
-                    List.of(
-                            need.get().gross(),
-                            herd.cattle().orElseThrow().animal().digestibility()));
-            return Optional.of(Term.of(herd.heads().times(perDay).times(DAYS)));
+            double perDay = Methane.volatileSolids(
+                    need.get().gross(), herd.cattle().orElseThrow().animal().digestibility(), urinary, ash);
+            return Optional.of(Term.of(herd.heads() * perDay * DAYS));
         }
         Optional<IpccRow> perHead = tables.find("vs-per-head", where);
         if (perHead.isPresent()) {
-            return Optional.of(Term.of(herd.heads().times(DAYS)).times(tables.factor(perHead.get())));
+            return Optional.of(Term.of(herd.heads() * DAYS).times(tables.factor(perHead.get())));
         }
         Optional<IpccRow> rate = tables.find("vs-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.gap("manure methane", "not counted: no volatile solids of " + herd.category() + " in the tables");
+            ledger.notCounted("manure methane", Gap.GHG, "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        return Optional.of(Term.of(herd.heads().times(DAYS).over(1000))
+        return Optional.of(Term.of(herd.heads() * DAYS / 1000)
                 .times(tables.factor(rate.get()))
                 .times(tables.factor(mass.get())));
     }
@@ -294,8 +300,7 @@ public final class HerdBooks {
                 : bo(there);
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
-            ledger.gap(
-                    "manure/" + there.system(),
+            ledger.notCounted("manure/" + there.system(), Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
                             + " in the tables");
             return;
@@ -317,31 +322,30 @@ public final class HerdBooks {
     }
 
     /** kg N excreted by the herd in a year. */
-    private Optional<Term> nitrogen(Optional<Need> need) {
+    private Optional<Term> nitrogen(Optional<EnergyNeed> need) {
         if (need.isPresent() && herd.cattle().orElseThrow().crudeProtein().isPresent()) {
-            HeadRecords animal = herd.cattle().orElseThrow().animal();
-            Amount intake = Amount.by(
-                    of -> Nitrogen.intake(of[0], of[1]),
-                    List.of(
-                            need.get().gross(),
-                            herd.cattle().orElseThrow().crudeProtein().get()));
-            Amount kept = Amount.by(
-                    of -> Nitrogen.retained(of[0], 1.9 + 0.4 * of[1], of[2], of[3]),
-                    List.of(
-                            animal.milk(),
-                            animal.fat(),
-                            animal.gain(),
-                            need.get().growth()));
-            Amount excreted = intake.minus(kept).atLeast(Amount.ZERO);
-            return Optional.of(Term.of(herd.heads().times(excreted).times(DAYS)));
+            EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
+            double intake = Nitrogen.intake(
+                    need.get().gross(),
+                    herd.cattle().orElseThrow().crudeProtein().getAsDouble());
+            double kept = Nitrogen.retained(
+                    animal.milk(),
+                    1.9 + 0.4 * animal.fat(),
+                    animal.gain(),
+                    need.get().growth());
+            double excreted = Math.max(intake - kept, 0);
+            return Optional.of(Term.of(herd.heads() * excreted * DAYS));
+        }
+        if (need.isPresent()) {
+            ledger.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
         }
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.gap("nitrous oxide", "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
+            ledger.notCounted("nitrous oxide", Gap.GHG, "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        Term excreted = Term.of(herd.heads().times(DAYS).over(1000))
+        Term excreted = Term.of(herd.heads() * DAYS / 1000)
                 .times(tables.factor(rate.get()))
                 .times(tables.factor(mass.get()));
         return Optional.of(

@@ -12,10 +12,9 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Output;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Wording;
 
 /** What a herd gives, and which part of the burden rests on the product asked about. */
 public final class HerdOutput {
@@ -62,21 +61,22 @@ public final class HerdOutput {
                         .filter(part -> part.product().id().equals(id))
                         .findFirst())
                 .orElseGet(() -> parts.stream().max(HerdOutput::byProtein).orElseThrow());
-        boolean byProtein = parts.stream().allMatch(part -> part.protein().isAbove(0));
-        Amount all =
-                Amount.sum(parts.stream().map(part -> part.weight(byProtein)).toList());
-        Amount share = parts.size() == 1 ? Amount.ONE : main.weight(byProtein).over(all);
+        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
+        double all =
+                parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
+        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
+        notGiven();
         if (parts.size() > 1) {
-            ledger.gap(
-                    "allocation",
-                    Wording.of(
-                            told -> String.format(
-                                            Locale.ROOT,
-                                            "by %s: %.0f %% of the burden rests on %s",
-                                            byProtein ? "protein" : "mass",
-                                            100 * told[0],
-                                            main.product().id()),
-                            share));
+            if (herd.product().isEmpty()) {
+                ledger.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
+            }
+            ledger.filled("allocation", Gap.ALL,
+                    String.format(
+                            Locale.ROOT,
+                            "by %s: %.0f %% of the burden rests on %s",
+                            byProtein ? "protein" : "mass",
+                            100 * share,
+                            main.product().id()));
         }
         return new Output(
                 main.product(),
@@ -88,14 +88,24 @@ public final class HerdOutput {
     }
 
     private static int byProtein(Part one, Part other) {
-        if (one.protein().isBelow(other.protein())) {
-            return -1;
-        }
-        return one.protein().isAbove(other.protein()) ? 1 : 0;
+        return Double.compare(one.protein(), other.protein());
     }
 
-    private record Part(Product product, FunctionalUnit unit, Amount kilograms, Amount protein) {
-        Amount weight(boolean byProtein) {
+    /** What such animals give, and these do not, so that it carries no part of the burden. */
+    private void notGiven() {
+        for (Herd.Kind kind : Herd.Kind.values()) {
+            boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
+            if (!given && product(herd.category(), kind).isPresent()) {
+                ledger.filled(
+                        "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg",
+                        Gap.ALL,
+                        "0: no part of the burden rests on it");
+            }
+        }
+    }
+
+    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
+        double weight(boolean byProtein) {
             return byProtein ? protein : kilograms;
         }
     }
@@ -103,14 +113,14 @@ public final class HerdOutput {
     private Part part(Herd.Yield yield) {
         String id = product(herd.category(), yield.kind())
                 .orElseThrow(() -> new IllegalArgumentException(
-                        herd.category() + " give no " + yield.kind().name().toLowerCase(java.util.Locale.ROOT)
+                        herd.category() + " give no " + yield.kind().name().toLowerCase(Locale.ROOT)
                                 + " that is a product of this library"));
         if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
-            ledger.gap("yield/eggs_kg", "eggs of ducks counted with the composition of hen eggs");
+            ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new Part(product, unit, yield.kilograms(), yield.kilograms().times(proteinShare(product, unit)));
+        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
     }
 
     private double proteinShare(Product product, FunctionalUnit unit) {

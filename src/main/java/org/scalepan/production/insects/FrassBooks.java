@@ -2,9 +2,11 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Background;
+import org.scalepan.production.Gap;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
 import org.scalepan.production.Ledger;
@@ -12,7 +14,6 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Term;
-import org.scalepan.quantity.Amount;
 
 /**
  * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
@@ -25,17 +26,17 @@ final class FrassBooks {
     private final Background background;
     private final InsectFarm farm;
     private final Ledger ledger;
-    private final Optional<Amount> feedNitrogen;
+    private final OptionalDouble feedNitrogen;
     private final List<String> unknown;
-    private final Optional<Amount> larvalNitrogen;
+    private final OptionalDouble larvalNitrogen;
 
     FrassBooks(
             Library library,
             InsectFarm farm,
             Ledger ledger,
-            Optional<Amount> feedNitrogen,
+            OptionalDouble feedNitrogen,
             List<String> unknown,
-            Optional<Amount> larvalNitrogen) {
+            OptionalDouble larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
         this.farm = farm;
@@ -46,70 +47,84 @@ final class FrassBooks {
     }
 
     void book() {
-        Optional<Amount> nitrogen = nitrogen();
+        OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
-            ledger.gap("frass", "not counted: neither its nitrogen nor that of feed and larvae is known");
+            ledger.notCounted("frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
-        if (recorded() && nitrogen.get().isZero()) {
+        if (recorded() && nitrogen.getAsDouble() == 0) {
             return;
         }
-        if (!nitrogen.get().isAbove(0) && !unknown.isEmpty()) {
+        if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
             // What is not known of the feed may well hold what the larvae hold.
             return;
         }
-        if (!nitrogen.get().isAbove(0)) {
+        if (!(nitrogen.getAsDouble() > 0)) {
             ledger.remark(
                     Remark.AGAINST_PHYSICS,
                     "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
             return;
         }
-        Term n = Term.of(nitrogen.get());
+        Term n = Term.of(nitrogen.getAsDouble());
         boolean stored = farm.frass()
-                .map(frass -> frass.fate() == InsectFarm.Fate.STORED)
+                .flatMap(InsectFarm.Frass::fate)
+                .map(fate -> fate == InsectFarm.Fate.STORED)
                 .orElse(true);
+        farm.frass().ifPresent(this::leftOpen);
         NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), ledger, "frass", "any-climate");
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
-            ledger.gap("frass/climate", "leaching counted as in a wet climate");
+            ledger.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
             n2o.spread(n);
         }
         farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
     }
 
-    /** True when the grower weighed the frass, be it as none. */
-    private boolean recorded() {
-        return farm.frass().flatMap(InsectFarm.Frass::kilograms).isPresent();
+    private void leftOpen(InsectFarm.Frass frass) {
+        if (frass.fate().isEmpty()) {
+            ledger.filled("frass/fate", Gap.GHG, "stored like solid manure");
+        }
+        if (frass.kilograms().isEmpty()) {
+            ledger.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
+        }
     }
 
-    private Optional<Amount> nitrogen() {
+    /** True when the grower weighed the frass, be it as none. */
+    private boolean recorded() {
+        return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
+    }
+
+    private OptionalDouble nitrogen() {
         Optional<InsectFarm.Frass> frass = farm.frass();
         if (frass.isPresent() && frass.get().kilograms().isPresent()) {
-            Amount kilograms = frass.get().kilograms().get();
+            double kilograms = frass.get().kilograms().getAsDouble();
             if (frass.get().nitrogen().isPresent()) {
-                return Optional.of(kilograms.times(frass.get().nitrogen().get()));
+                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
             }
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
             if (row.isPresent()) {
-                ledger.gap(
-                        "frass/nitrogen",
+                ledger.filled("frass/nitrogen", Gap.GHG,
                         "the published nitrogen of this species' frass",
                         row.get().id());
-                return Optional.of(
-                        kilograms.times(background.fraction(row.get()).central()));
+                return OptionalDouble.of(
+                        kilograms * background.fraction(row.get()).central());
             }
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
-            return Optional.empty();
+            return OptionalDouble.empty();
         }
-        String open = unknown.isEmpty() ? "" : "; not counted: the nitrogen of " + String.join(", ", unknown);
-        ledger.gap(
-                frass.isPresent() ? "frass/nitrogen" : "frass",
-                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise"
-                        + open);
-        return Optional.of(feedNitrogen.get().minus(larvalNitrogen.get()));
+        String field = frass.isPresent() ? "frass/nitrogen" : "frass";
+        String balance =
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise";
+        if (unknown.isEmpty()) {
+            ledger.filled(field, Gap.GHG, balance);
+        } else {
+            ledger.notCounted(
+                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+        }
+        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
 
     private void credit(Term n) {

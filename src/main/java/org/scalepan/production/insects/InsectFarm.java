@@ -2,15 +2,15 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
-import org.scalepan.quantity.Amount;
 
 /**
  * An insect farm as its notebook tells it; only feed, harvest and energy are asked for, the rest may be open.
  *
- * @param form form sold; another form than fresh needs {@code sold}
+ * @param form form sold; fresh when absent; another form than that needs {@code sold}
  * @param sold kg a year as sold, when that is not the live harvest
  * @param price of a kg sold, in the currency of the co-products' prices; for economic allocation
  * @param cycleDays days from hatching or stocking to harvest
@@ -21,17 +21,17 @@ import org.scalepan.quantity.Amount;
 public record InsectFarm(
         FarmRecords records,
         Product product,
-        String form,
+        Optional<String> form,
         Harvest harvest,
-        Optional<Amount> sold,
-        Optional<Amount> price,
-        Optional<Amount> cycleDays,
-        Optional<Amount> pairs,
-        Optional<Amount> keptForBreeding,
-        Optional<Amount> mortality,
+        OptionalDouble sold,
+        OptionalDouble price,
+        OptionalDouble cycleDays,
+        OptionalDouble pairs,
+        OptionalDouble keptForBreeding,
+        OptionalDouble mortality,
         Optional<Frass> frass,
         List<Processing> processing,
-        CoProductRule coProductRule) {
+        Optional<CoProductRule> coProductRule) {
     public InsectFarm {
         processing = List.copyOf(processing);
     }
@@ -55,7 +55,7 @@ public record InsectFarm(
     }
 
     /** The same farm with another harvest, and what is sold and processed of it. */
-    public InsectFarm withHarvest(Harvest other, Optional<Amount> otherSold, List<Processing> otherProcessing) {
+    public InsectFarm withHarvest(Harvest other, OptionalDouble otherSold, List<Processing> otherProcessing) {
         return new InsectFarm(
                 records,
                 product,
@@ -102,7 +102,7 @@ public record InsectFarm(
                 cycleDays,
                 pairs,
                 keptForBreeding,
-                Optional.of(Amount.of(other)),
+                OptionalDouble.of(other),
                 frass,
                 processing,
                 coProductRule);
@@ -116,7 +116,7 @@ public record InsectFarm(
                 form,
                 harvest,
                 sold,
-                Optional.of(Amount.of(other)),
+                OptionalDouble.of(other),
                 cycleDays,
                 pairs,
                 keptForBreeding,
@@ -139,9 +139,11 @@ public record InsectFarm(
      *
      * @param kilograms a year, as it is
      * @param nitrogen share of N in it; from the mass balance of feed and larvae when absent
+     * @param fate stored when absent
      * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
      */
-    public record Frass(Optional<Amount> kilograms, Optional<Amount> nitrogen, Fate fate, boolean credited) {}
+    public record Frass(
+            OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
 
     /**
      * A step behind the farm gate.
@@ -151,7 +153,7 @@ public record InsectFarm(
      * @param carrier energy carrier of its heat
      * @param energy kWh of delivered energy per kg of water, when the grower measured it; the library's otherwise
      */
-    public record Processing(String step, Amount water, String carrier, Optional<Amount> energy) {}
+    public record Processing(String step, double water, String carrier, OptionalDouble energy) {}
 
     /** How co-products take their part of the burden. */
     public enum CoProductRule {
@@ -160,8 +162,8 @@ public record InsectFarm(
         ECONOMIC;
 
         /** Why the burden cannot be shared so; by their economic value only what has a price can take a part. */
-        public Optional<Obstacle> obstacle(Optional<Amount> price, List<FarmRecords.CoProduct> coProducts) {
-            boolean priced = price.orElse(Amount.ZERO).isAbove(0)
+        public Optional<Obstacle> obstacle(OptionalDouble price, List<FarmRecords.CoProduct> coProducts) {
+            boolean priced = price.orElse(0) > 0
                     && coProducts.stream().allMatch(given -> given.price().isPresent());
             return this != ECONOMIC || priced
                     ? Optional.empty()

@@ -3,14 +3,12 @@ package org.scalepan.production.insects;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Ledger;
 import org.scalepan.production.Remark;
-import org.scalepan.quantity.Amount;
-import org.scalepan.quantity.Wording;
 
 /** Holds a farm's records against what growers of the species usually find, and against conservation of matter. Remarks, never refusals. */
 final class InsectPractice {
@@ -20,15 +18,15 @@ final class InsectPractice {
     private final Library library;
     private final InsectFarm farm;
     private final Ledger ledger;
-    private final Optional<Amount> feedDryMatter;
-    private final Optional<Amount> harvestDryMatter;
+    private final OptionalDouble feedDryMatter;
+    private final OptionalDouble harvestDryMatter;
 
     InsectPractice(
             Library library,
             InsectFarm farm,
             Ledger ledger,
-            Optional<Amount> feedDryMatter,
-            Optional<Amount> harvestDryMatter) {
+            OptionalDouble feedDryMatter,
+            OptionalDouble harvestDryMatter) {
         this.library = library;
         this.farm = farm;
         this.ledger = ledger;
@@ -54,20 +52,16 @@ final class InsectPractice {
         matter();
     }
 
-    private void usual(String quantity, String what, Amount value, String unit) {
+    private void usual(String quantity, String what, double value, String unit) {
         String species = farm.product().id();
         for (BackgroundFactor row : practice(quantity)) {
             double low = row.printed().low().orElse(Double.NEGATIVE_INFINITY);
             double high = row.printed().high().orElse(Double.POSITIVE_INFINITY);
-            if (value.isBelow(low) || value.isAbove(high)) {
+            if (value < low || value > high) {
                 ledger.remark(
                         Remark.UNUSUAL,
-                        Wording.of(
-                                told ->
-                                        "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
-                                                .formatted(
-                                                        what, plain(told[0]), unit, species, plain(low), plain(high)),
-                                value));
+                        "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
+                                .formatted(what, plain(value), unit, species, plain(low), plain(high)));
             }
         }
     }
@@ -81,15 +75,14 @@ final class InsectPractice {
     }
 
     private void cycles(Harvest.ByContainer container) {
-        farm.cycleDays()
-                .filter(days -> container.cyclesPerYear().times(days).isAbove(DAYS))
-                .ifPresent(days -> ledger.remark(
+        farm.cycleDays().ifPresent(days -> {
+            if (container.cyclesPerYear() * days > DAYS) {
+                ledger.remark(
                         Remark.AGAINST_PHYSICS,
-                        Wording.of(
-                                told -> "%s cycles of %s days are more than a year in one container"
-                                        .formatted(plain(told[0]), plain(told[1])),
-                                container.cyclesPerYear(),
-                                days)));
+                        "%s cycles of %s days are more than a year in one container"
+                                .formatted(plain(container.cyclesPerYear()), plain(days)));
+            }
+        });
     }
 
     /** No more larvae can be harvested than eggs were laid. */
@@ -99,29 +92,19 @@ final class InsectPractice {
         }
         for (BackgroundFactor laid : practice("eggs-per-female")) {
             for (BackgroundFactor perKilogram : practice("larvae-per-kg")) {
-                Amount eggs = farm.pairs()
-                        .get()
-                        .times(laid.printed()
-                                .value()
-                                .orElse(laid.printed().high().orElse(0)));
-                Amount larvae = container
-                        .kilogramsPerContainer()
-                        .times(perKilogram.printed().low().orElse(0));
-                if (larvae.isAbove(eggs)) {
+                double eggs = farm.pairs().getAsDouble()
+                        * laid.printed().value().orElse(laid.printed().high().orElse(0));
+                double larvae = container.kilogramsPerContainer()
+                        * perKilogram.printed().low().orElse(0);
+                if (larvae > eggs) {
                     ledger.remark(
                             Remark.AGAINST_PHYSICS,
-                            Wording.of(
-                                    told ->
-                                            "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
-                                                    .formatted(
-                                                            plain(told[0]),
-                                                            plain(told[1]),
-                                                            plain(told[2]),
-                                                            plain(told[3])),
-                                    container.kilogramsPerContainer(),
-                                    larvae,
-                                    eggs,
-                                    farm.pairs().get()));
+                            "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
+                                    .formatted(
+                                            plain(container.kilogramsPerContainer()),
+                                            plain(larvae),
+                                            plain(eggs),
+                                            plain(farm.pairs().getAsDouble())));
                 }
             }
         }
@@ -130,17 +113,13 @@ final class InsectPractice {
     private void matter() {
         if (feedDryMatter.isPresent()
                 && harvestDryMatter.isPresent()
-                && feedDryMatter.get().isBelow(harvestDryMatter.get())) {
+                && feedDryMatter.getAsDouble() < harvestDryMatter.getAsDouble()) {
             ledger.remark(
                     Remark.AGAINST_PHYSICS,
-                    Wording.of(
-                            told ->
-                                    "the feed recorded holds less dry matter (%s kg) than the harvest (%s kg): feed is missing"
-                                            .formatted(plain(told[0]), plain(told[1])),
-                            feedDryMatter.get(),
-                            harvestDryMatter.get()));
+                    "the feed recorded holds less dry matter (%s kg) than the harvest (%s kg): feed is missing"
+                            .formatted(plain(feedDryMatter.getAsDouble()), plain(harvestDryMatter.getAsDouble())));
         } else if (feedDryMatter.isEmpty()
-                && ledger.total(Flux.FEED).isBelow(farm.harvest().kilograms())) {
+                && ledger.total(Flux.FEED) < farm.harvest().kilograms()) {
             ledger.remark(Remark.UNUSUAL, "less feed as fed than live harvest: look whether all feed is recorded");
         }
     }

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +23,6 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
 import org.scalepan.production.herd.Herd.Kind;
-import org.scalepan.quantity.Amount;
 import org.scalepan.uncertainty.Summary;
 
 /** A herd from its keeper's notebook to the lines of its inventory. */
@@ -255,6 +254,7 @@ class HerdBooksTest {
                 Tally.remarks(inventory, Remark.METHOD));
         assertEquals(
                 List.of(
+                        "ipcc_region",
                         "feed",
                         "energy",
                         "water_m3",
@@ -262,7 +262,7 @@ class HerdBooksTest {
                         "transport",
                         "materials",
                         "manure",
-                        "climate"),
+                        "climate", "yield/live_kg"),
                 Tally.gaps(inventory));
     }
 
@@ -374,7 +374,7 @@ class HerdBooksTest {
                                     new EnergyNeed.Animal(400, 600, 0.3, milk, 4, 0.5, 1, 60),
                                     activity,
                                     kind,
-                                    Optional.of(Amount.of(14)))
+                                    OptionalDouble.of(14))
                             .inventory();
                     Editions.assertUnmixed(inventory, edition, animals + ", " + kind + ", " + activity);
                     Flow enteric = line(inventory, "enteric methane, Tier 2");

@@ -293,6 +293,10 @@ class InsectBooksTest {
         assertEquals(
                 List.of(
                         "feed/wheat-bran/moisture",
+                        "feed/wheat-bran/burden",
+                        "feed/energy",
+                        "feed/water",
+                        "year",
                         "region",
                         "water_m3",
                         "building_m2, yard_m2",
@@ -301,7 +305,10 @@ class InsectBooksTest {
                         "mortality",
                         "direct gases of palm-weevil",
                         "frass",
-                        "kept_for_breeding"),
+                        "processing",
+                        "kept_for_breeding",
+                        "sold_kg",
+                        "co_products"),
                 Tally.gaps(inventory));
         assertTrue(Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).value() > 0);
     }

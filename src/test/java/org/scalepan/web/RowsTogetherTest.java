@@ -3,27 +3,27 @@ package org.scalepan.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 
 /**
- * A row reckoned by the plan of a row before it says what it says alone, to the byte. The farms are invented; their amounts lie on both
- * sides of everything that decides how a farm is counted.
+ * Rows that are computed together, on one processor or on many, say what each says alone, to the byte. The farms are invented; their
+ * amounts lie on both sides of everything that decides how a farm is counted.
  */
-class RowsAlikeTest {
+class RowsTogetherTest {
     private static final Csv.Style STYLE = new Csv.Style(',', '.', false);
+    private static final int ROWS_OF_A_BLOCK = 10;
     private static final List<String> COLUMNS = List.of(
             "kind",
             "name",
@@ -155,26 +155,21 @@ class RowsAlikeTest {
         return rows.stream().map(row -> columns.row(row).records() + "\n").collect(Collectors.joining());
     }
 
-    private record Answered(List<String> lines, int alike) {}
-
-    private static Answered answered(BulkQuestion question, String sent, boolean table) throws IOException {
+    private static String answered(BulkQuestion question, String sent, boolean table, int processors)
+            throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        int alike = 0;
         try (BulkRows rows = table
                 ? new BulkCsvRows(question, new StringReader(sent), STYLE)
                 : new BulkJsonRows(question, new StringReader(sent))) {
-            BulkView view = table
-                    ? new BulkCsvView(question, STYLE, out)
-                    : new BulkJsonView(
-                            question, new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)));
-            for (Optional<BulkRow> row = rows.next(); row.isPresent(); row = rows.next()) {
-                alike += row.get() instanceof BulkRow.Alike ? 1 : 0;
-                view.write(row.get());
-            }
-            view.flush();
+            BulkView view = table ? new BulkCsvView(question, STYLE) : new BulkJsonView(question);
+            new BulkRun(rows, view, ROWS_OF_A_BLOCK, processors).writeTo(out);
         }
-        List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
-        return new Answered(table ? lines.subList(1, lines.size()) : lines, alike);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private static List<String> rows(String answer, boolean table) {
+        List<String> lines = answer.lines().toList();
+        return table ? lines.subList(1, lines.size()) : lines;
     }
 
     private static String withoutNumber(String line) {
@@ -184,15 +179,15 @@ class RowsAlikeTest {
     private static void assertTogetherAsAlone(Map<String, String> parameters, boolean table) throws IOException {
         BulkQuestion question = question(parameters);
         List<List<String>> rows = rows();
-        Answered together = answered(question, table ? table(rows) : lines(rows), table);
+        String together = answered(question, table ? table(rows) : lines(rows), table, 2);
 
-        assertTrue(together.alike() > rows.size() / 2, together.alike() + " of " + rows.size() + " rows by a plan");
+        List<String> lines = rows(together, table);
+        assertEquals(rows.size(), lines.size());
         for (int i = 0; i < rows.size(); i++) {
             List<List<String>> one = List.of(rows.get(i));
-            String alone = answered(question, table ? table(one) : lines(one), table)
-                    .lines()
-                    .get(0);
-            assertEquals(withoutNumber(alone), withoutNumber(together.lines().get(i)), "row " + (i + 1));
+            String alone =
+                    rows(answered(question, table ? table(one) : lines(one), table, 1), table).get(0);
+            assertEquals(withoutNumber(alone), withoutNumber(lines.get(i)), "row " + (i + 1));
         }
     }
 
@@ -214,7 +209,7 @@ class RowsAlikeTest {
     }
 
     @Test
-    void names_differ_between_rows_alike_and_one_that_has_none_is_called_what_it_is() throws IOException {
+    void names_are_their_own_and_a_farm_that_has_none_is_called_what_it_is() throws IOException {
         String header = "kind,name,product,harvest.kg_per_year\n";
         String row = "insects,%s,mealworm,180\n";
         String sent = header
@@ -223,24 +218,42 @@ class RowsAlikeTest {
                 + row.formatted("\"a, b\"")
                 + row.formatted("=1+1")
                 + row.formatted("Äcker")
-                + row.formatted("").repeat(3);
+                + row.formatted("");
 
-        Answered answered = answered(question(Map.of()), sent, true);
-
-        List<String> starts = answered.lines().stream()
+        List<String> starts = rows(answered(question(Map.of()), sent, true, 2), true).stream()
                 .map(line -> line.substring(0, line.indexOf(",mealworm")))
                 .toList();
-        assertEquals(
-                List.of("1,first", "2,second", "3,\"a, b\"", "4,'=1+1", "5,Äcker", "6,farm", "7,farm", "8,farm"),
-                starts);
-        assertEquals(4, answered.alike(), "the first two of each shape are computed from the library");
+        assertEquals(List.of("1,first", "2,second", "3,\"a, b\"", "4,'=1+1", "5,Äcker", "6,farm"), starts);
     }
 
-    @Test
-    void draws_are_made_for_each_row() throws IOException {
-        List<List<String>> rows = rows().subList(0, 24);
-        assertEquals(
-                0,
-                answered(question(Map.of("draws", "1000")), table(rows), true).alike());
+    /** Rows of all kinds, and among them some that are wrong, in an order that leaves no block like another. */
+    private static String mixed(boolean table) {
+        List<List<String>> rows = rows();
+        StringBuilder sent = new StringBuilder(table ? String.join(",", COLUMNS) + "\n" : "");
+        for (int i = 0; i < rows.size(); i++) {
+            List<List<String>> one = List.of(rows.get(i));
+            sent.append(table ? String.join(",", rows.get(i)) + "\n" : lines(one));
+            if (i % 7 == 3) {
+                sent.append(table ? "insects,too short\n" : "{\"kind\": \"insects\", \"product\": \"mealwurm\"}\n{broken\n");
+            }
+        }
+        return sent.toString();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 8})
+    void a_table_is_answered_with_the_same_bytes_by_any_number_of_processors(int processors) throws IOException {
+        BulkQuestion question = question(Map.of("per", "kg-protein"));
+
+        assertEquals(answered(question, mixed(true), true, 1), answered(question, mixed(true), true, processors));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 8})
+    void so_are_lines_of_json_with_draws(int processors) throws IOException {
+        BulkQuestion question = question(Map.of("draws", "1000", "indicators", "ghg,land"));
+        String sent = mixed(false).lines().limit(60).collect(Collectors.joining("\n"));
+
+        assertEquals(answered(question, sent, false, 1), answered(question, sent, false, processors));
     }
 }

@@ -1,0 +1,126 @@
+package org.scalepan.production.insects;
+
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.scalepan.factors.Boundary;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.production.Factor;
+import org.scalepan.uncertainty.LogUniform;
+import org.scalepan.uncertainty.SpreadReading;
+
+/** What the library holds of the gases of insects and of what is in them, read once. */
+final class InsectFactors {
+    private static final Set<String> FRACTIONS = Set.of("protein", "dry-matter");
+
+    private final Map<String, Gases> gases = new HashMap<>();
+    private final Map<Content, Factor> contents = new HashMap<>();
+    private final Optional<Range> range;
+
+    /**
+     * The gases of a species as they were measured.
+     *
+     * @param factor kg CO2e per kg gained, live or dry as the result says
+     */
+    record Gases(PublishedResult result, Factor factor) {}
+
+    /**
+     * Between the lowest and the highest insect measured, for a species that never was.
+     *
+     * @param factor kg CO2e per kg gained, live
+     * @param words the range in words
+     */
+    record Range(List<PublishedResult> results, Factor factor, String words) {
+        Range {
+            results = List.copyOf(results);
+        }
+
+        String[] rows() {
+            return results.stream().map(PublishedResult::id).toArray(String[]::new);
+        }
+    }
+
+    private record Content(String product, String quantity) {}
+
+    private InsectFactors(Library library) {
+        List<PublishedResult> measured = library.results().stream()
+                .filter(result -> result.indicator().equals("ghg")
+                        && result.boundary() == Boundary.ANIMAL
+                        && Optional.ofNullable(library.products().get(result.product()))
+                                .filter(product -> product.group().equals("insect"))
+                                .isPresent())
+                .toList();
+        measured.stream()
+                .sorted(Comparator.comparing(result -> !result.per().equals("kg-live")))
+                .forEach(result -> gases.putIfAbsent(result.product(), new Gases(result, factor(library, result))));
+        this.range = range(measured.stream()
+                .filter(result -> result.per().equals("kg-live")
+                        && result.printed().value().isPresent())
+                .toList());
+        library.composition().stream()
+                .filter(row -> row.form().equals("fresh")
+                        && row.per().equals("kg-edible")
+                        && row.use() == CompositionRow.Use.DEFAULT
+                        && FRACTIONS.contains(row.quantity()))
+                .forEach(row -> contents.computeIfAbsent(
+                        new Content(row.product(), row.quantity()),
+                        unused -> new Factor(
+                                row.id(),
+                                SpreadReading.readFraction(
+                                        row.printed(), library.spreadDefaults().composition()))));
+    }
+
+    static InsectFactors of(Library library) {
+        return library.view(InsectFactors.class, InsectFactors::new);
+    }
+
+    private static Factor factor(Library library, PublishedResult result) {
+        return new Factor(
+                result.finding(),
+                SpreadReading.read(result.printed(), library.spreadDefaults().result()),
+                Optional.of(result.id()));
+    }
+
+    private static Optional<Range> range(List<PublishedResult> results) {
+        if (results.isEmpty()) {
+            return Optional.empty();
+        }
+        DoubleSummaryStatistics values = results.stream()
+                .mapToDouble(result -> result.printed().value().orElseThrow())
+                .summaryStatistics();
+        String words = String.format(
+                Locale.ROOT,
+                "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
+                values.getMin(),
+                values.getMax());
+        Factor factor = new Factor(
+                "default.insect-gases", new LogUniform(values.getMin(), values.getMax()), Optional.empty());
+        return Optional.of(new Range(results, factor, words));
+    }
+
+    /** Those of a species, per kg live where they are given so. */
+    Optional<Gases> gases(String product) {
+        return Optional.ofNullable(gases.get(product));
+    }
+
+    /** Those of any species. */
+    Range range() {
+        return range.orElseThrow();
+    }
+
+    /**
+     * The part of a fresh animal that is protein or dry matter.
+     *
+     * @param quantity protein or dry-matter
+     */
+    Optional<Factor> content(String product, String quantity) {
+        return Optional.ofNullable(contents.get(new Content(product, quantity)));
+    }
+}
