@@ -70,7 +70,8 @@ final class GuideRoutes {
         StringBuilder items = new StringBuilder("<ul>\n");
         for (String name : NAMES) {
             boolean here = name.equals(shown);
-            items.append("<li>").append(link(name, here ? guide.title() : read(name).title(), here));
+            items.append("<li>")
+                    .append(link(name, here ? guide.title() : read(name).title(), here));
             if (here && !guide.sections().isEmpty()) {
                 items.append("\n<ul>\n");
                 guide.sections()
@@ -96,8 +97,7 @@ final class GuideRoutes {
     }
 
     private static String filled(String title, String body, String navigation) {
-        Map<String, String> parts =
-                Map.of("title", Markup.text(title), "body", body, "navigation", navigation);
+        Map<String, String> parts = Map.of("title", Markup.text(title), "body", body, "navigation", navigation);
         String template = text(SiteRoutes.withSharedParts(FixedFile.bytes(TEMPLATE)));
         return PLACE.matcher(template)
                 .replaceAll(place -> Matcher.quoteReplacement(parts.getOrDefault(place.group(1), "")));

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 class GuideAddressesTest {
     private static final Pattern ADDRESS = Pattern.compile(Documents.SERVICE + "(/[^\\s'\"`)>]*)");
     private static final Pattern CONSOLE = Pattern.compile("```console\n.*?```", Pattern.DOTALL);
-    private static final Pattern ROWS =
-            Pattern.compile("curl -s -H 'Content-Type: text/csv' --data-binary @farms.csv '" + Documents.SERVICE + "([^']+)'");
+    private static final Pattern ROWS = Pattern.compile(
+            "curl -s -H 'Content-Type: text/csv' --data-binary @farms.csv '" + Documents.SERVICE + "([^']+)'");
     private static final Pattern FIRST_CELL = Pattern.compile("(?m)^\\| (`[^|]+) \\|");
     private static final Pattern CODE = Pattern.compile("`([^`]+)`");
     private static final Pattern LINK = Pattern.compile("]\\(([^)]+)\\)");
@@ -31,7 +31,9 @@ class GuideAddressesTest {
     /** Without what other tests ask: commands with their output, and questions with records. */
     private static String withoutAsked(Path document) {
         String plain = CONSOLE.matcher(Documents.read(document)).replaceAll("");
-        return ROWS.matcher(plain).replaceAll("").replaceAll("(?s)curl -s \\S+ -H 'Content-Type: application/json' -d", "");
+        return ROWS.matcher(plain)
+                .replaceAll("")
+                .replaceAll("(?s)curl -s \\S+ -H 'Content-Type: application/json' -d", "");
     }
 
     @Test
@@ -100,14 +102,16 @@ class GuideAddressesTest {
         List<String> named = firstCells(table);
 
         assertTrue(named.size() > 20, named::toString);
-        assertEquals(List.of(), named.stream().filter(name -> !known.contains(name)).toList());
+        assertEquals(
+                List.of(), named.stream().filter(name -> !known.contains(name)).toList());
     }
 
     private static List<String> firstCells(String text) {
         List<String> codes = new ArrayList<>();
-        FIRST_CELL.matcher(text).results().forEach(cell -> CODE.matcher(cell.group(1))
+        FIRST_CELL
+                .matcher(text)
                 .results()
-                .forEach(code -> codes.add(code.group(1))));
+                .forEach(cell -> CODE.matcher(cell.group(1)).results().forEach(code -> codes.add(code.group(1))));
         return codes;
     }
 
@@ -139,7 +143,9 @@ class GuideAddressesTest {
         assertTrue(program.find(), "the guide has a program");
         Path file = folder.resolve("ask.py");
         Files.writeString(
-                file, program.group(1).replace(Documents.SERVICE, RunningScalepan.uri("").toString()));
+                file,
+                program.group(1)
+                        .replace(Documents.SERVICE, RunningScalepan.uri("").toString()));
 
         String printed = printed("python3", file.toString());
 

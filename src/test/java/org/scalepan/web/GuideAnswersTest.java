@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class GuideAnswersTest {
     private static final Pattern BLOCK = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL);
-    private static final Pattern COMMAND = Pattern.compile("\\$ curl -s '" + Documents.SERVICE + "([^']*)'((?: \\| .+)?)");
+    private static final Pattern COMMAND =
+            Pattern.compile("\\$ curl -s '" + Documents.SERVICE + "([^']*)'((?: \\| .+)?)");
     private static final Pattern FOLD = Pattern.compile("fold -sw (\\d+)");
     private static final Pattern HEAD = Pattern.compile("head -n (\\d+)");
     private static final Pattern CUT = Pattern.compile("cut -d, -f([0-9,-]+)");
@@ -66,7 +67,8 @@ class GuideAnswersTest {
             Matcher command = COMMAND.matcher(line);
             assertTrue(command.matches(), "not a plain curl command: " + line);
             lines.add(line);
-            List<String> printed = Reply.to(command.group(1)).body().strip().lines().toList();
+            List<String> printed =
+                    Reply.to(command.group(1)).body().strip().lines().toList();
             for (String filter : command.group(2).split(" \\| ")) {
                 printed = filter.isEmpty() ? printed : filtered(filter, printed);
             }

@@ -43,11 +43,15 @@ class GuidePageTest extends PageTest {
         assertEquals("Guide", browser.text(".top nav a[data-t='frame.guide']"));
 
         browser.at(".top nav a[data-t='frame.guide']").click();
-        browser.await("the guides", () -> !browser.all(".guide-list a").isEmpty()
-                && browser.all("#languages a").size() == 2);
+        browser.await(
+                "the guides",
+                () -> !browser.all(".guide-list a").isEmpty()
+                        && browser.all("#languages a").size() == 2);
         browser.at(".guide-list a").click();
-        browser.await("the tour", () -> browser.text("h1").equals("A tour")
-                && browser.all("#languages a").size() == 2);
+        browser.await(
+                "the tour",
+                () -> browser.text("h1").equals("A tour")
+                        && browser.all("#languages a").size() == 2);
 
         assertTrue(browser.address().contains("/guide/tour?lang=fr&theme=dark"), browser.address());
         assertEquals("Votre élevage", browser.text(".top nav a[data-t='frame.farm']"));

@@ -112,8 +112,9 @@ class GuidePagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"[x](javascript:alert(1))", "[x](JaVaScRiPt:alert(1))", "[x](data:text/html;base64,eA==)"})
     void a_link_runs_nothing(String markdown) {
-        assertTrue(GuideText.of(markdown).html().contains("href=\"\""), () -> GuideText.of(markdown)
-                .html());
+        assertTrue(
+                GuideText.of(markdown).html().contains("href=\"\""),
+                () -> GuideText.of(markdown).html());
     }
 
     @ParameterizedTest
@@ -145,7 +146,8 @@ class GuidePagesTest {
 
     @Test
     void title_lead_and_sections_are_read_off_the_headings() {
-        GuideText guide = GuideText.of("# A *fine* `guide`\n\nWhat it is & why.\n\n## One & two\n\n### Deeper\n\n## One & two\n");
+        GuideText guide =
+                GuideText.of("# A *fine* `guide`\n\nWhat it is & why.\n\n## One & two\n\n### Deeper\n\n## One & two\n");
 
         assertEquals("A fine guide", guide.title());
         assertEquals("What it is &amp; why.", guide.lead());
@@ -160,7 +162,8 @@ class GuidePagesTest {
     void a_guide_is_made_once_and_tagged() {
         Reply first = Reply.to("/guide/tour");
         Reply again = Reply.to(
-                "/guide/tour", java.util.Map.of("If-None-Match", first.header("ETag").orElseThrow()));
+                "/guide/tour",
+                java.util.Map.of("If-None-Match", first.header("ETag").orElseThrow()));
 
         assertEquals(304, again.status());
     }
