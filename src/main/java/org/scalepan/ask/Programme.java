@@ -49,8 +49,7 @@ public record Programme(
     public static Optional<Obstacle> obstacleInBeneficiaries(
             OptionalDouble all, OptionalDouble women, OptionalDouble men) {
         if (all.isPresent() && women.orElse(0) + men.orElse(0) > all.getAsDouble()) {
-            return Optional.of(
-                    new Obstacle("beneficiaries", "beneficiaries are fewer than women and men together"));
+            return Optional.of(new Obstacle("beneficiaries", "beneficiaries are fewer than women and men together"));
         }
         return all.isEmpty() && women.isPresent() != men.isPresent()
                 ? Optional.of(new Obstacle(

@@ -98,6 +98,7 @@ public record SubstitutionQuestion(
         if (supply(library) instanceof Supply.Known known) {
             return known;
         }
-        throw new IllegalArgumentException("the question has obstacles: " + obstacles(library).stream().map(Obstacle::text).collect(Collectors.joining("; ")));
+        throw new IllegalArgumentException("the question has obstacles: "
+                + obstacles(library).stream().map(Obstacle::text).collect(Collectors.joining("; ")));
     }
 }

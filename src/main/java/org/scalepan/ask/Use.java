@@ -32,8 +32,7 @@ public enum Use {
     /** Why a product cannot be supplied for this use: its group decides whether it is food or feed. */
     public Optional<String> obstacleToSupply(Product product) {
         if (this == FEED && !product.isInsect()) {
-            return Optional.of(
-                    product.id() + " is no insect: as feed, insects stand for fishmeal or soybean meal");
+            return Optional.of(product.id() + " is no insect: as feed, insects stand for fishmeal or soybean meal");
         }
         return this == FOOD ? feedIsNoFood(product) : Optional.empty();
     }
@@ -41,8 +40,8 @@ public enum Use {
     /** Why a product cannot be what this use displaces. */
     public Optional<String> obstacleToDisplacement(Product product) {
         if (this == FEED && !product.isFeed()) {
-            return Optional.of(product.id()
-                    + " is no feed of this library: as feed, fishmeal or soybean-meal is displaced");
+            return Optional.of(
+                    product.id() + " is no feed of this library: as feed, fishmeal or soybean-meal is displaced");
         }
         return this == FOOD ? feedIsNoFood(product) : Optional.empty();
     }

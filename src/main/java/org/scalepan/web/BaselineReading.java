@@ -79,8 +79,7 @@ final class BaselineReading {
         OptionalDouble price = given.number("price_per_kg", 0, MOST);
         OptionalDouble imported = given.number("imported_share", 0, 1);
         if (imported.isPresent() && !given.has("price_per_kg")) {
-            given.fault(
-                    "price_per_kg", "price_per_kg is missing: imported_share is of the value of what is displaced");
+            given.fault("price_per_kg", "price_per_kg is missing: imported_share is of the value of what is displaced");
         }
         // Prices in two currencies would have to be converted, which nothing here does.
         Optional<String> own = given.text("currency");

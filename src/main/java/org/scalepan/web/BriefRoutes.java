@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
-import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Scope;
 

@@ -28,9 +28,7 @@ final class EvidenceView {
             node.put("study", study.id());
             node.put("weight", Numbers.rounded(evidence.weight()));
             ArrayNode findings = node.putArray("findings");
-            study.findings()
-                    .forEach(finding -> findings.add(
-                            finding(finding, evidence.weightOfFinding(study))));
+            study.findings().forEach(finding -> findings.add(finding(finding, evidence.weightOfFinding(study))));
         }
         return array;
     }

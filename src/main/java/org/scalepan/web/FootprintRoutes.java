@@ -11,7 +11,6 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemAnswer;
-import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.production.Inventory;
@@ -85,7 +84,8 @@ final class FootprintRoutes {
 
     private List<Ruler> rulers(Input body, RulerReading reading, List<String> indicators) {
         List<Ruler> rulers = indicators.stream()
-                .map(id -> reading.ruler(Objects.requireNonNull(library.indicators().get(id))))
+                .map(id -> reading.ruler(
+                        Objects.requireNonNull(library.indicators().get(id))))
                 .toList();
         // The usual unit and boundary are those of an indicator: of several there is not one.
         if (rulers.size() > 1 && body.raw("per").isEmpty()) {

@@ -428,8 +428,7 @@ final class Input {
     /** Adds a fault about a value that is not one of the allowed. */
     void unknown(String name, String value, Collection<String> allowed) {
         String what = isQuery() ? singular(name) : name;
-        faults.add(source.fault(
-                name, "", unknownWords(what, value), shown(allowed), Nearest.to(value, allowed, 3)));
+        faults.add(source.fault(name, "", unknownWords(what, value), shown(allowed), Nearest.to(value, allowed, 3)));
     }
 
     /** The same of a text of records, with what could be meant. */

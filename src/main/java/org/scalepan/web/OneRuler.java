@@ -1,8 +1,6 @@
 package org.scalepan.web;
 
 import java.util.List;
-import org.scalepan.ask.Ruler;
-import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Scope;

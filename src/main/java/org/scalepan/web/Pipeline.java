@@ -111,8 +111,7 @@ final class Pipeline {
     }
 
     /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
-    private KeptAnswers.Kept keptOrMade(
-            Context context, Route route, Map<String, String> given, Input parameters) {
+    private KeptAnswers.Kept keptOrMade(Context context, Route route, Map<String, String> given, Input parameters) {
         if (!route.keeps()) {
             return made(context, route, parameters);
         }

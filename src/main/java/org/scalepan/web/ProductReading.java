@@ -76,9 +76,8 @@ final class ProductReading {
             item.unknown(id, library.products().keySet(), near(id));
             return Optional.empty();
         }
-        String form = colon < 0
-                ? product.defaultForm()
-                : Input.asListed(text.substring(colon + 1), library.ids("forms"));
+        String form =
+                colon < 0 ? product.defaultForm() : Input.asListed(text.substring(colon + 1), library.ids("forms"));
         if (!library.ids("forms").contains(form)) {
             item.unknownPart("form", form, library.ids("forms"));
             return Optional.empty();

@@ -45,8 +45,8 @@ final class RulerReading {
      * @param chosen the boundary of an indicator, given the one that is asked for if there is one
      */
     private record Ends(List<Boundary> allowed, BiFunction<Indicator, Optional<Boundary>, Boundary> chosen) {
-        static final Ends OF_LITERATURE = new Ends(
-                List.of(Boundary.values()), (indicator, asked) -> asked.orElse(indicator.defaultBoundary()));
+        static final Ends OF_LITERATURE =
+                new Ends(List.of(Boundary.values()), (indicator, asked) -> asked.orElse(indicator.defaultBoundary()));
         static final Ends OF_RECORDS = new Ends(
                 Scope.BOUNDARIES,
                 (indicator, asked) -> asked.orElse(Scope.boundaryOfRecords(indicator.defaultBoundary())));
@@ -115,8 +115,7 @@ final class RulerReading {
             return ruler(indicator, settled.get());
         }
         FunctionalUnit usual = usualPer(indicator);
-        return ruler(
-                indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
+        return ruler(indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
     }
 
     /** A ruler for each unit of a comma list, or for the usual one of the indicator. */
@@ -159,9 +158,8 @@ final class RulerReading {
                 ProteinBasis::of,
                 ProteinBasis.CRUDE,
                 ProteinBasis.CRUDE.id());
-        boolean capped = input
-                .oneOf("quality", List.of("capped", "uncapped"), "capped")
-                .equals("capped");
+        boolean capped =
+                input.oneOf("quality", List.of("capped", "uncapped"), "capped").equals("capped");
         boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
         return new Ruler(indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict);
     }

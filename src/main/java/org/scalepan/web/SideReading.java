@@ -1,10 +1,8 @@
 package org.scalepan.web;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.scalepan.ask.Notebook;
-import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 

@@ -3,7 +3,6 @@ package org.scalepan.web;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.ask.Baseline;
 import org.scalepan.ask.EqualBasis;
@@ -87,8 +86,7 @@ final class SubstitutionReading {
     }
 
     private Optional<FedAnimal> animal(Use use) {
-        List<String> animals =
-                Stream.of(FedAnimal.values()).map(FedAnimal::id).toList();
+        List<String> animals = Stream.of(FedAnimal.values()).map(FedAnimal::id).toList();
         if (use == Use.FEED) {
             Optional<String> animal = body.needOneOf("animal", animals);
             animal.ifPresent(id -> body.resolve("animal", id));

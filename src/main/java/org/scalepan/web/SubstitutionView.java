@@ -138,8 +138,7 @@ final class SubstitutionView {
         change.alternatives().forEach(standing -> sides.add(side("alternative", standing, per)));
     }
 
-    private static void each(
-            ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
+    private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
         count.ifPresent(number ->
                 change.avoidedForEach(number).ifPresent(avoided -> node.set(field, avoided(avoided, unit))));
     }

@@ -305,7 +305,8 @@ class SubstitutionTest {
         for (Use use : Use.values()) {
             assertTrue(
                     use.usualAlternatives().stream()
-                            .allMatch(id -> use.obstacleToDisplacement(product(id)).isEmpty()),
+                            .allMatch(id ->
+                                    use.obstacleToDisplacement(product(id)).isEmpty()),
                     use.id());
         }
     }
@@ -339,7 +340,8 @@ class SubstitutionTest {
                 Programme.obstacleInBeneficiaries(OptionalDouble.of(50), OptionalDouble.of(40), OptionalDouble.of(30))
                         .orElseThrow()
                         .field());
-        assertTrue(Programme.obstacleInBeneficiaries(none, OptionalDouble.of(40), none).isPresent());
+        assertTrue(Programme.obstacleInBeneficiaries(none, OptionalDouble.of(40), none)
+                .isPresent());
         assertTrue(Programme.obstacleInBeneficiaries(OptionalDouble.of(70), OptionalDouble.of(40), none)
                 .isEmpty());
     }

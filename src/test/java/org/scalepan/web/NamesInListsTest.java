@@ -48,14 +48,16 @@ class NamesInListsTest {
     void two_names_in_one_entry_of_alternatives_are_no_product() {
         JsonNode fault = onlyFault("/v1/substitution", substituted("\"egg\", \"chicken,pork\""), "/alternatives/1");
 
-        assertEquals("unknown alternative \"chicken,pork\"", fault.path("message").asText());
+        assertEquals(
+                "unknown alternative \"chicken,pork\"", fault.path("message").asText());
     }
 
     @Test
     void two_names_in_one_entry_of_a_brief_are_no_product() {
         JsonNode fault = onlyFault("/v1/brief", briefed("\"mealworm,chicken\""), "/products/0");
 
-        assertEquals("unknown product \"mealworm,chicken\"", fault.path("message").asText());
+        assertEquals(
+                "unknown product \"mealworm,chicken\"", fault.path("message").asText());
     }
 
     @Test

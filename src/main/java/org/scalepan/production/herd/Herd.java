@@ -46,8 +46,8 @@ public record Herd(
     public static Optional<Obstacle> obstacleToTier2(String category) {
         return TIER_2.contains(category)
                 ? Optional.empty()
-                : Optional.of(new Obstacle(
-                        "cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only"));
+                : Optional.of(
+                        new Obstacle("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only"));
     }
 
     /** Why manure cannot be shared out so: all of it goes somewhere, once. No shares at all leave it open. */
