@@ -34,7 +34,7 @@ public final class BulkCost {
     /** @param args a file of rows as CSV; rounds */
     public static void main(String[] args) throws IOException {
         Library library = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
-        BulkQuestion question = new BulkRoutes(library, Turnstile.ofRuns()).question(new Parameters(Map.of()));
+        BulkQuestion question = new BulkRoutes(library, Turnstile.ofRuns()).question(Input.query(Map.of()));
         BulkCost cost = new BulkCost(Path.of(args[0]), question);
         for (int round = 0; round < Integer.parseInt(args[1]); round++) {
             cost.print();

@@ -25,7 +25,7 @@ public final class RequestFuzz {
                 case 0 -> QueryString.read(data.consumeRemainingAsString());
                 case 1 -> JsonBody.parse(data.consumeRemainingAsBytes());
                 case 2 -> Format.choose(
-                        new Parameters(Map.of()), data.consumeRemainingAsString(), List.of(Format.JSON, Format.CSV));
+                        Input.query(Map.of()), data.consumeRemainingAsString(), List.of(Format.JSON, Format.CSV));
                 case 3 -> rows(true, data.consumeRemainingAsBytes());
                 default -> rows(false, data.consumeRemainingAsBytes());
             }
@@ -37,17 +37,18 @@ public final class RequestFuzz {
     private static void rows(boolean table, byte[] sent) throws IOException {
         BulkQuestion question = new BulkQuestion(
                 LIBRARY,
-                List.of(new RulerReading(LIBRARY, new Parameters(Map.of()))
+                List.of(new RulerReading(LIBRARY, Input.query(Map.of()))
                         .ruler(LIBRARY.indicators().get("ghg"))),
                 false,
                 new Sampling(Sampling.DEFAULT_COVERAGE, 1_000, 1),
                 false);
-        Csv.Style style = Csv.Style.read(new Parameters(Map.of()));
+        Csv.Style style = Csv.Style.read(Input.query(Map.of()));
         var text = BulkRows.strict(new ByteArrayInputStream(sent));
         try (BulkRows rows =
                 table ? new BulkCsvRows(question, text, style) : new BulkJsonRows(question, text)) {
-            Optional<BulkRow> row = rows.next();
+            Optional<BulkRows.SentRow> row = rows.next();
             while (row.isPresent()) {
+                row.get().answer().get();
                 row = rows.next();
             }
         }
