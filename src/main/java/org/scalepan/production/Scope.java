@@ -15,6 +15,9 @@ public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, 
     /** The indicators that the records of a farm or herd can answer. */
     public static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
 
+    /** Those that are answered where a question names none. */
+    public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
+
     /** The boundaries up to which records can be added up: what happens on the way to a shop, no farm writes down. */
     public static final List<Boundary> BOUNDARIES =
             List.of(Boundary.ANIMAL, Boundary.FARM_GATE, Boundary.PROCESSING_GATE);

@@ -1,7 +1,5 @@
 package org.scalepan.quantity;
 
-import java.math.BigDecimal;
-
 /**
  * The kinds of number that are shown to a reader, at the precision their evidence can carry.
  *
@@ -9,8 +7,6 @@ import java.math.BigDecimal;
  */
 public final class Print {
     private static final int FIGURES = 2;
-
-    private static final int DIGITS = 7;
 
     private Print() {}
 
@@ -30,17 +26,6 @@ public final class Print {
      */
     public static String ratio(double ratio) {
         return SignificantFigures.text(ratio, FIGURES);
-    }
-
-    /**
-     * A number in plain decimals, to seven significant digits, without exponent, grouping or trailing zeros: 0.95, 1200.
-     *
-     * @throws IllegalArgumentException when the number is not finite
-     */
-    public static String plain(double number) {
-        return new BigDecimal(Double.toString(SignificantFigures.round(number, DIGITS)))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     /**

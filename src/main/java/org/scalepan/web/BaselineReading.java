@@ -9,6 +9,7 @@ import org.scalepan.ask.Shares;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Use;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.quantity.SevenDigits;
 
 /** Reads what a programme displaces: products or systems, their shares, and what they cost. */
 final class BaselineReading {
@@ -65,7 +66,7 @@ final class BaselineReading {
         body.resolve(
                 "baseline",
                 parts.stream()
-                        .map(part -> part.side().written() + " " + Numbers.plain(part.share()))
+                        .map(part -> part.side().written() + " " + SevenDigits.plain(part.share()))
                         .toList());
         return Optional.of(new Baseline(parts));
     }

@@ -9,6 +9,7 @@ import org.scalepan.ask.Entry;
 import org.scalepan.ask.Grounds;
 import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
 
 /** Renders a break-even as JSON. */
 final class BreakEvenView {
@@ -39,7 +40,7 @@ final class BreakEvenView {
             node.put("reason", none.reason().id());
             none.nearest().ifPresent(limit -> {
                 ObjectNode nearest = node.putObject("nearest");
-                nearest.put("value", Numbers.rounded(limit.value()));
+                nearest.put("value", SevenDigits.rounded(limit.value()));
                 sides(nearest, limit.footprint(), limit.reference());
             });
         }
@@ -54,7 +55,7 @@ final class BreakEvenView {
         node.put("id", entry.id());
         node.put("name", entry.words());
         node.put("unit", entry.unit());
-        node.put("present", Numbers.rounded(entry.present()));
+        node.put("present", SevenDigits.rounded(entry.present()));
         node.put("least", entry.least());
         node.put("most", entry.most());
         Json.put(node, "along", entry.along());
@@ -63,14 +64,14 @@ final class BreakEvenView {
 
     private ObjectNode found(BreakEven.Found found) {
         ObjectNode node = Json.object();
-        node.put("value", Numbers.rounded(found.value()));
+        node.put("value", SevenDigits.rounded(found.value()));
         node.put("text", words.value(found.value()));
-        answer.times().ifPresent(times -> node.put("times_present", Numbers.rounded(times)));
+        answer.times().ifPresent(times -> node.put("times_present", SevenDigits.rounded(times)));
         BreakEven.Range range = found.range();
         ObjectNode draws = node.putObject("range");
-        range.low().ifPresent(low -> draws.put("low", Numbers.rounded(low)));
-        range.evenOdds().ifPresent(even -> draws.put("even_odds", Numbers.rounded(even)));
-        range.high().ifPresent(high -> draws.put("high", Numbers.rounded(high)));
+        range.low().ifPresent(low -> draws.put("low", SevenDigits.rounded(low)));
+        range.evenOdds().ifPresent(even -> draws.put("even_odds", SevenDigits.rounded(even)));
+        range.high().ifPresent(high -> draws.put("high", SevenDigits.rounded(high)));
         draws.put("coverage", answer.question().sampling().coverage());
         Json.put(draws, "text", words.range());
         node.put("less_when", found.rising() ? "below" : "above");
@@ -80,8 +81,8 @@ final class BreakEvenView {
     }
 
     private void sides(ObjectNode node, double system, double reference) {
-        node.put("system", Numbers.rounded(system));
-        node.put("reference", Numbers.rounded(reference));
+        node.put("system", SevenDigits.rounded(system));
+        node.put("reference", SevenDigits.rounded(reference));
         node.put("unit", sentences.unit());
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.scalepan.ask.SystemQuote;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Scope;
+import org.scalepan.quantity.SevenDigits;
 
 /** One JSON object a line for each row sent. */
 final class BulkJsonView implements BulkView {
@@ -87,8 +88,8 @@ final class BulkJsonView implements BulkView {
     }
 
     private static void figures(ObjectNode node, double value, double low, double high) {
-        node.put("value", Numbers.rounded(value));
-        node.put("low", Numbers.rounded(low));
-        node.put("high", Numbers.rounded(high));
+        node.put("value", SevenDigits.rounded(value));
+        node.put("low", SevenDigits.rounded(low));
+        node.put("high", SevenDigits.rounded(high));
     }
 }

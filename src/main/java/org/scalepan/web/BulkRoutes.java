@@ -88,7 +88,7 @@ final class BulkRoutes {
 
     BulkQuestion question(Input parameters) {
         List<String> indicators = parameters.someOf(
-                "indicators", Scope.INDICATORS, FootprintRoutes.USUAL_INDICATORS, Scope.INDICATORS.size());
+                "indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
         RulerReading reading = RulerReading.ofRecords(library, parameters);

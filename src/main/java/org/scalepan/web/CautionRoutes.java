@@ -31,11 +31,6 @@ final class CautionRoutes {
         return List.of(Route.of(PATH, parameters, this::cautions));
     }
 
-    /** The market asked for, if any. */
-    static Optional<String> market(Library library, Input parameters) {
-        return parameters.raw("market").map(id -> parameters.oneOf("market", library.ids("markets"), id));
-    }
-
     private Answer cautions(Request request) {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
@@ -43,7 +38,7 @@ final class CautionRoutes {
         Optional<Product> product = parameters.raw("product").isEmpty()
                 ? Optional.empty()
                 : new ProductReading(library, parameters).one("product").map(item -> item.product());
-        Optional<String> market = market(library, parameters);
+        Optional<String> market = MarketReading.market(library, parameters);
         parameters.refuseIfWrong();
         Set<String> wanted = library.cautions().stream()
                 .filter(caution -> product.map(caution::concerns).orElse(true))

@@ -19,6 +19,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SevenDigits;
 
 /**
  * One number for one spreadsheet cell: the digits alone, dot decimal, no unit, no line end, no byte-order mark, because a cell
@@ -80,10 +81,10 @@ final class CellRoutes {
                     case "references" -> references(List.of(quote));
                     case "grade" -> quote.lowestGrade().orElseThrow().id();
                     case "region" -> quote.regionUsed().orElseThrow();
-                    case "mean" -> Numbers.plain(summary.mean());
-                    case "low" -> Numbers.plain(summary.low());
-                    case "high" -> Numbers.plain(summary.high());
-                    default -> Numbers.plain(summary.median());
+                    case "mean" -> SevenDigits.plain(summary.mean());
+                    case "low" -> SevenDigits.plain(summary.low());
+                    case "high" -> SevenDigits.plain(summary.high());
+                    default -> SevenDigits.plain(summary.median());
                 });
     }
 
@@ -111,11 +112,11 @@ final class CellRoutes {
                                 .versus(item.quote(), comparison.reference(), versus);
                     case "sources" -> labels(quotes);
                     case "references" -> references(quotes);
-                    case "mean" -> Numbers.plain(versus.timesLess().mean());
-                    case "low" -> Numbers.plain(versus.timesLess().low());
-                    case "high" -> Numbers.plain(versus.timesLess().high());
-                    case "probability" -> Numbers.plain(versus.less().value());
-                    default -> Numbers.plain(versus.timesLess().median());
+                    case "mean" -> SevenDigits.plain(versus.timesLess().mean());
+                    case "low" -> SevenDigits.plain(versus.timesLess().low());
+                    case "high" -> SevenDigits.plain(versus.timesLess().high());
+                    case "probability" -> SevenDigits.plain(versus.less().value());
+                    default -> SevenDigits.plain(versus.timesLess().median());
                 });
     }
 

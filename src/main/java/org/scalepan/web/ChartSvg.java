@@ -11,6 +11,7 @@ import org.scalepan.ask.brief.Brief;
 import org.scalepan.factors.Grade;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -103,7 +104,7 @@ final class ChartSvg {
         int bottom = TOP + ROW * rows.size();
         for (double decade = low; decade <= high * 1.001; decade *= 10) {
             line(out, at(decade), "#d9dfdc", "");
-            text(out, at(decade), bottom + 18, QUIET, "middle", Numbers.plain(Numbers.rounded(decade)));
+            text(out, at(decade), bottom + 18, QUIET, "middle", SevenDigits.plain(SevenDigits.rounded(decade)));
             for (int part : List.of(2, 5)) {
                 if (decade * part < high * 0.999) {
                     text(
@@ -112,7 +113,7 @@ final class ChartSvg {
                             bottom + 18,
                             QUIET,
                             "middle",
-                            Numbers.plain(Numbers.rounded(decade * part)));
+                            SevenDigits.plain(SevenDigits.rounded(decade * part)));
                 }
             }
         }

@@ -22,6 +22,7 @@ import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.factors.ClaimBasis;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.SevenDigits;
 
 /** A checked claim as JSON. */
 final class ClaimJson {
@@ -102,8 +103,8 @@ final class ClaimJson {
         ObjectNode node = Json.object();
         node.put("sentence", instead.sentence());
         instead.ruler().ifPresent(ruler -> basis(node, ruler));
-        instead.timesLess().ifPresent(times -> node.put("times_less", Numbers.rounded(times)));
-        instead.timesMore().ifPresent(times -> node.put("times_more", Numbers.rounded(times)));
+        instead.timesLess().ifPresent(times -> node.put("times_less", SevenDigits.rounded(times)));
+        instead.timesMore().ifPresent(times -> node.put("times_more", SevenDigits.rounded(times)));
         node.set("sources", Json.texts(instead.sources()));
         return node;
     }
@@ -115,8 +116,8 @@ final class ClaimJson {
         node.put("verdict", cell.verdict().id());
         cell.probability().ifPresent(found -> {
             ObjectNode probability = node.putObject("probability");
-            probability.put("value", Numbers.rounded(found.value()));
-            probability.put("standard_error", Numbers.rounded(found.standardError()));
+            probability.put("value", SevenDigits.rounded(found.value()));
+            probability.put("standard_error", SevenDigits.rounded(found.standardError()));
             if (cell.bearsLikelihood()) {
                 probability.put("likelihood", Likelihood.word(found.value()));
                 probability.put("scale", Likelihood.SCALE);
@@ -132,7 +133,7 @@ final class ClaimJson {
         ObjectNode node = cell.putObject(name);
         node.put("studies", side.studies());
         side.footprint().ifPresent(footprint -> {
-            node.put("median", Numbers.rounded(footprint.median()));
+            node.put("median", SevenDigits.rounded(footprint.median()));
             node.put("text", new Sentences(ruler, footprint.coverage()).footprint(footprint));
         });
         Json.put(node, "missing", side.missing());
@@ -143,9 +144,9 @@ final class ClaimJson {
         node.put("study", one.study().study());
         node.put("per", one.ruler().per().id());
         node.put("boundary", one.ruler().boundary().id());
-        node.put("times_less", Numbers.rounded(one.study().central()));
-        one.low().ifPresent(low -> node.put("low", Numbers.rounded(low)));
-        one.high().ifPresent(high -> node.put("high", Numbers.rounded(high)));
+        node.put("times_less", SevenDigits.rounded(one.study().central()));
+        one.low().ifPresent(low -> node.put("low", SevenDigits.rounded(low)));
+        one.high().ifPresent(high -> node.put("high", SevenDigits.rounded(high)));
         check.question()
                 .claimed()
                 .times()

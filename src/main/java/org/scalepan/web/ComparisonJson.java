@@ -10,6 +10,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.RandomEffects;
 
 /** A comparison as JSON. */
@@ -41,14 +42,14 @@ final class ComparisonJson {
             node.put("against_sentence", sentences.versus(item.quote(), comparison.reference(), versus));
             node.set("times_less", EstimateJson.ratio(versus.timesLess()));
             node.set("share", EstimateJson.ratio(versus.share()));
-            node.put("times_less_of_means", Numbers.rounded(versus.ofMeans()));
+            node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
             ObjectNode less = node.putObject("probability_less");
-            less.put("value", Numbers.rounded(versus.less().value()));
-            less.put("standard_error", Numbers.rounded(versus.less().standardError()));
+            less.put("value", SevenDigits.rounded(versus.less().value()));
+            less.put("standard_error", SevenDigits.rounded(versus.less().standardError()));
             // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
             less.put(
                     "resolution",
-                    Numbers.rounded(comparison.question().sampling().resolution()));
+                    SevenDigits.rounded(comparison.question().sampling().resolution()));
             Likelihood.word(versus.less().value(), item.quote(), comparison.reference())
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
@@ -66,9 +67,9 @@ final class ComparisonJson {
         for (PairedStudy ratio : paired.ratios()) {
             ObjectNode one = ratios.addObject();
             one.put("study", ratio.study());
-            one.put("times_less", Numbers.rounded(ratio.central()));
-            one.put("ln_mean", Numbers.rounded(ratio.lnMean()));
-            one.put("ln_variance", Numbers.rounded(ratio.lnVariance()));
+            one.put("times_less", SevenDigits.rounded(ratio.central()));
+            one.put("ln_mean", SevenDigits.rounded(ratio.lnMean()));
+            one.put("ln_variance", SevenDigits.rounded(ratio.lnVariance()));
             one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
             Json.put(one, "product_from", ratio.borrowed().product());
             Json.put(one, "reference_from", ratio.borrowed().reference());
@@ -85,13 +86,13 @@ final class ComparisonJson {
         node.put(
                 "method",
                 "DerSimonian-Laird on ln ratio; 95 % interval by Hartung-Knapp, never narrower than DerSimonian-Laird's");
-        node.put("times_less", Numbers.rounded(StrictMath.exp(pooled.mean())));
-        node.put("low", Numbers.rounded(PairedEvidence.low(pooled)));
-        node.put("high", Numbers.rounded(PairedEvidence.high(pooled)));
-        pooled.predictionLow().ifPresent(low -> node.put("prediction_low", Numbers.rounded(StrictMath.exp(low))));
-        pooled.predictionHigh().ifPresent(high -> node.put("prediction_high", Numbers.rounded(StrictMath.exp(high))));
-        node.put("tau2", Numbers.rounded(pooled.tau2()));
-        node.put("i2", Numbers.rounded(pooled.i2()));
+        node.put("times_less", SevenDigits.rounded(StrictMath.exp(pooled.mean())));
+        node.put("low", SevenDigits.rounded(PairedEvidence.low(pooled)));
+        node.put("high", SevenDigits.rounded(PairedEvidence.high(pooled)));
+        pooled.predictionLow().ifPresent(low -> node.put("prediction_low", SevenDigits.rounded(StrictMath.exp(low))));
+        pooled.predictionHigh().ifPresent(high -> node.put("prediction_high", SevenDigits.rounded(StrictMath.exp(high))));
+        node.put("tau2", SevenDigits.rounded(pooled.tau2()));
+        node.put("i2", SevenDigits.rounded(pooled.i2()));
         node.put("studies", pooled.studies());
         return node;
     }

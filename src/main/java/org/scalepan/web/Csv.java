@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.sheet.FormulaGuard;
 
 /**
@@ -96,7 +97,7 @@ final class Csv {
 
         /** A computed number. */
         Line number(double value) {
-            cells.add(Numbers.plain(value).replace('.', style.decimal()));
+            cells.add(SevenDigits.plain(value).replace('.', style.decimal()));
             return this;
         }
 

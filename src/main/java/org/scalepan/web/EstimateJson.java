@@ -2,6 +2,7 @@ package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Sentences;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -26,13 +27,13 @@ final class EstimateJson {
 
     private static ObjectNode numbers(Summary summary) {
         ObjectNode node = Json.object();
-        node.put("median", Numbers.rounded(summary.median()));
-        node.put("mean", Numbers.rounded(summary.mean()));
-        node.put("low", Numbers.rounded(summary.low()));
-        node.put("high", Numbers.rounded(summary.high()));
+        node.put("median", SevenDigits.rounded(summary.median()));
+        node.put("mean", SevenDigits.rounded(summary.mean()));
+        node.put("low", SevenDigits.rounded(summary.low()));
+        node.put("high", SevenDigits.rounded(summary.high()));
         node.put("coverage", summary.coverage());
-        node.put("median_standard_error", Numbers.rounded(summary.medianStandardError()));
-        node.put("mean_standard_error", Numbers.rounded(summary.meanStandardError()));
+        node.put("median_standard_error", SevenDigits.rounded(summary.medianStandardError()));
+        node.put("mean_standard_error", SevenDigits.rounded(summary.meanStandardError()));
         return node;
     }
 }

@@ -13,6 +13,7 @@ import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.Step;
 import org.scalepan.literature.Study;
 import org.scalepan.literature.Unused;
+import org.scalepan.quantity.SevenDigits;
 
 /** Shows the trail of a figure: each study, each published number, and each conversion with the row it rests on. */
 final class EvidenceView {
@@ -26,7 +27,7 @@ final class EvidenceView {
         for (Study study : evidence.studies()) {
             ObjectNode node = array.addObject();
             node.put("study", study.id());
-            node.put("weight", Numbers.rounded(evidence.weight()));
+            node.put("weight", SevenDigits.rounded(evidence.weight()));
             ArrayNode findings = node.putArray("findings");
             study.findings().forEach(finding -> findings.add(finding(finding, evidence.weightOfFinding(study))));
         }
@@ -37,7 +38,7 @@ final class EvidenceView {
         PublishedResult result = finding.result();
         ObjectNode node = Json.object();
         node.put("result", result.id());
-        node.put("weight", Numbers.rounded(weight));
+        node.put("weight", SevenDigits.rounded(weight));
         node.set("published", published(result));
         node.put("source", result.cited().source());
         node.put("locator", result.cited().locator());
@@ -49,7 +50,7 @@ final class EvidenceView {
         Json.put(node, "note", result.note());
         ArrayNode steps = node.putArray("steps");
         finding.steps().forEach(step -> steps.add(step(step)));
-        node.put("harmonised_median", Numbers.rounded(finding.central()));
+        node.put("harmonised_median", SevenDigits.rounded(finding.central()));
         ArrayNode notes = node.putArray("notes");
         finding.notes()
                 .forEach(note -> notes.addObject().put("code", note.code()).put("text", note.text()));
@@ -73,7 +74,7 @@ final class EvidenceView {
             toUnit(node, unit.step());
         } else if (step instanceof Step.ByStages stages) {
             node.put("kind", "stages");
-            node.put("multiplier", Numbers.rounded(stages.multiplier()));
+            node.put("multiplier", SevenDigits.rounded(stages.multiplier()));
             node.set(
                     "kept",
                     Json.texts(stages.kept().stream().map(StageSplit::id).toList()));
@@ -95,12 +96,12 @@ final class EvidenceView {
         node.put("kind", "unit");
         node.put("from", step.from().id());
         node.put("to", step.to().id());
-        node.put("multiplier", Numbers.rounded(step.multiplier()));
+        node.put("multiplier", SevenDigits.rounded(step.multiplier()));
         if (step instanceof ChainStep.Published published) {
             CompositionRow row = published.row();
             node.put("row", row.id());
             node.put("quantity", row.quantity());
-            node.put("factor", Numbers.rounded(published.factor().central()));
+            node.put("factor", SevenDigits.rounded(published.factor().central()));
             node.put("source", row.cited().source());
             node.put("locator", row.cited().locator());
             node.put("check", row.cited().check().id());
@@ -113,10 +114,10 @@ final class EvidenceView {
         node.put("kind", "warming-set");
         node.put("from", rebasing.from().id());
         node.put("to", rebasing.to().id());
-        node.put("multiplier", Numbers.rounded(rebasing.multiplier()));
+        node.put("multiplier", SevenDigits.rounded(rebasing.multiplier()));
         double[] bounds = rebasing.bounds();
-        node.put("multiplier_low", Numbers.rounded(bounds[0]));
-        node.put("multiplier_high", Numbers.rounded(bounds[1]));
+        node.put("multiplier_low", SevenDigits.rounded(bounds[0]));
+        node.put("multiplier_high", SevenDigits.rounded(bounds[1]));
         node.put("row", rebasing.shares().id());
         node.put("source", rebasing.shares().cited().source());
         node.put("locator", rebasing.shares().cited().locator());

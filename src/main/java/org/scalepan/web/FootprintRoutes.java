@@ -18,8 +18,6 @@ import org.scalepan.production.Scope;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 final class FootprintRoutes {
-    static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
-
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.XLSX);
 
     private final Library library;
@@ -79,7 +77,7 @@ final class FootprintRoutes {
                         body.unknown("indicators", name, Scope.INDICATORS, Nearest.to(name, Scope.INDICATORS, 2)));
         List<String> known =
                 asked.stream().filter(Scope.INDICATORS::contains).distinct().toList();
-        return known.isEmpty() ? USUAL_INDICATORS : known;
+        return known.isEmpty() ? Scope.USUAL_INDICATORS : known;
     }
 
     private List<Ruler> rulers(Input body, RulerReading reading, List<String> indicators) {

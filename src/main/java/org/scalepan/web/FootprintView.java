@@ -20,6 +20,7 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Stage;
 import org.scalepan.production.SystemFootprint;
+import org.scalepan.quantity.SevenDigits;
 
 /** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and what stands beside it. */
 final class FootprintView {
@@ -51,9 +52,9 @@ final class FootprintView {
         node.put("name", inventory.name());
         node.put("product", inventory.output().product().id());
         node.put("form", inventory.output().form());
-        node.put("output", Numbers.rounded(inventory.output().amount()));
+        node.put("output", SevenDigits.rounded(inventory.output().amount()));
         node.put("output_unit", inventory.output().per().words() + " a year");
-        node.put("burden_share", Numbers.rounded(inventory.output().share()));
+        node.put("burden_share", SevenDigits.rounded(inventory.output().share()));
         node.put("allocation", inventory.output().allocation());
         return node;
     }
@@ -101,9 +102,9 @@ final class FootprintView {
         quote.firstOrder().ifPresent(first -> {
             double coverage = answer.question().sampling().coverage();
             ObjectNode propagated = node.putObject("first_order");
-            propagated.put("value", Numbers.rounded(first.value()));
-            propagated.put("low", Numbers.rounded(first.low(coverage)));
-            propagated.put("high", Numbers.rounded(first.high(coverage)));
+            propagated.put("value", SevenDigits.rounded(first.value()));
+            propagated.put("low", SevenDigits.rounded(first.low(coverage)));
+            propagated.put("high", SevenDigits.rounded(first.high(coverage)));
         });
         quote.system().ifPresent(system -> parts(node, system));
         return node;
@@ -114,7 +115,7 @@ final class FootprintView {
         for (Map.Entry<Stage, Double> stage : system.byStage().entrySet()) {
             ObjectNode one = stages.addObject();
             one.put("stage", stage.getKey().id());
-            one.put("value", Numbers.rounded(stage.getValue()));
+            one.put("value", SevenDigits.rounded(stage.getValue()));
             share(one, system, stage.getValue());
         }
         if (system.scope().indicator().isWarming()) {
@@ -122,7 +123,7 @@ final class FootprintView {
             for (Map.Entry<Flux, Double> gas : system.byGas().entrySet()) {
                 ObjectNode one = gases.addObject();
                 one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-parted"));
-                one.put("value", Numbers.rounded(gas.getValue()));
+                one.put("value", SevenDigits.rounded(gas.getValue()));
                 share(one, system, gas.getValue());
             }
         }
@@ -141,28 +142,28 @@ final class FootprintView {
                                     .name()
                                     .toLowerCase(java.util.Locale.ROOT)
                                     .replace('_', '-')));
-            one.put("value", Numbers.rounded(line.getValue()));
+            one.put("value", SevenDigits.rounded(line.getValue()));
             Json.put(one, "gwp", flow.warmingSet());
             one.set("rows", Json.texts(flow.rows()));
         }
     }
 
     private static void share(ObjectNode node, SystemFootprint system, double part) {
-        system.shareOf(part).ifPresent(share -> node.put("share", Numbers.rounded(share)));
+        system.shareOf(part).ifPresent(share -> node.put("share", SevenDigits.rounded(share)));
     }
 
     private static void versus(ObjectNode node, Optional<Versus> versus) {
         versus.ifPresent(found -> {
             node.set("times_less", EstimateJson.ratio(found.timesLess()));
             ObjectNode less = node.putObject("probability_less");
-            less.put("value", Numbers.rounded(found.less().value()));
-            less.put("standard_error", Numbers.rounded(found.less().standardError()));
+            less.put("value", SevenDigits.rounded(found.less().value()));
+            less.put("standard_error", SevenDigits.rounded(found.less().standardError()));
         });
     }
 
     private static ObjectNode figures(Map<String, Double> figures) {
         ObjectNode node = Json.object();
-        figures.forEach((name, value) -> node.put(name, Numbers.rounded(value)));
+        figures.forEach((name, value) -> node.put(name, SevenDigits.rounded(value)));
         return node;
     }
 

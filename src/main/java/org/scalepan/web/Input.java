@@ -1,6 +1,7 @@
 package org.scalepan.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
 import org.scalepan.production.Obstacle;
+import org.scalepan.quantity.SevenDigits;
 
 /**
  * The named values of a question, out of a query string or out of an object of a JSON body. A value is a scalar, a list (in a query
@@ -118,7 +120,7 @@ final class Input {
 
     /** The parameters of a request, from path and query. */
     static Input query(Map<String, String> given) {
-        ObjectNode values = Json.object();
+        ObjectNode values = JsonNodeFactory.instance.objectNode();
         given.forEach(values::put);
         return new Input(values, new Source.Query(), new ArrayList<>());
     }
@@ -371,7 +373,7 @@ final class Input {
         }
         JsonNode value = node.path(name);
         if (!value.isNumber() || !(value.asDouble() >= least && value.asDouble() <= most)) {
-            fault(name, name + " must be a number from " + Numbers.plain(least) + " to " + Numbers.plain(most));
+            fault(name, name + " must be a number from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most));
             return OptionalDouble.empty();
         }
         resolved.put(name, value.asDouble());

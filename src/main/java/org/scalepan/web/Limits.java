@@ -2,7 +2,7 @@ package org.scalepan.web;
 
 /**
  * Every limit that the service sets to what it is sent. Who reads something takes its limit from here; {@code GET /limits} lists all of
- * them ({@link LimitsView}). Limits of the computation itself stand where it is computed, in {@code ask}.
+ * them ({@code LimitsJson}). Limits of the computation itself stand where it is computed, in {@code ask}.
  */
 final class Limits {
     // Requests and connections.

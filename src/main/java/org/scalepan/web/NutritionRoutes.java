@@ -30,7 +30,7 @@ final class NutritionRoutes {
         Format format = request.format(FORMATS);
         Csv.Style style = Csv.Style.read(parameters);
         NutritionQuestion question = new NutritionReading(library, parameters).question();
-        Optional<String> market = CautionRoutes.market(library, parameters);
+        Optional<String> market = MarketReading.market(library, parameters);
         parameters.refuseIfWrong();
         NutritionTable table = NutritionTable.of(library, question);
         Map<String, Object> resolved = parameters.resolved();

@@ -13,6 +13,7 @@ import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.ask.nutrition.NutritionTable;
 import org.scalepan.factors.QualityMethod;
 import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SevenDigits;
 
 /** Renders foods side by side as JSON. */
 final class NutritionView {
@@ -60,9 +61,9 @@ final class NutritionView {
         node.put("unit", figure.unit());
         if (figure.content() instanceof Content.Found found) {
             node.put("status", "ok");
-            node.put("value", Numbers.rounded(found.value()));
-            found.range().low().ifPresent(low -> node.put("low", Numbers.rounded(low)));
-            found.range().high().ifPresent(high -> node.put("high", Numbers.rounded(high)));
+            node.put("value", SevenDigits.rounded(found.value()));
+            found.range().low().ifPresent(low -> node.put("low", SevenDigits.rounded(low)));
+            found.range().high().ifPresent(high -> node.put("high", SevenDigits.rounded(high)));
             node.put("text", text(found));
             node.put("studies", found.studies());
             node.put("lowest_grade", found.lowest().id());
@@ -93,8 +94,8 @@ final class NutritionView {
 
     private static ObjectNode score(AminoAcidScore score) {
         ObjectNode node = Json.object();
-        node.put("value", Numbers.rounded(score.value()));
-        node.put("truncated", Numbers.rounded(score.truncated()));
+        node.put("value", SevenDigits.rounded(score.value()));
+        node.put("truncated", SevenDigits.rounded(score.truncated()));
         node.put("text", text(score));
         node.put("limiting", score.limiting().acid());
         node.put("complete", score.isComplete());
@@ -103,10 +104,10 @@ final class NutritionView {
         for (AminoAcidScore.Share share : score.shares()) {
             ObjectNode acid = acids.addObject();
             acid.put("acid", share.acid());
-            acid.put("content", Numbers.rounded(share.milligrams()));
+            acid.put("content", SevenDigits.rounded(share.milligrams()));
             acid.put("requirement", share.requirement().milligrams());
             acid.put("unit", "mg/g protein");
-            acid.put("ratio", Numbers.rounded(share.ratio()));
+            acid.put("ratio", SevenDigits.rounded(share.ratio()));
             acid.set("rows", Json.texts(share.rows()));
             acid.put("requirement_row", share.requirement().id());
             acid.put("requirement_check", share.requirement().cited().check().id());

@@ -12,6 +12,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Standing;
 import org.scalepan.ask.Warning;
 import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Sobol;
 
 /** Renders a sensitivity as JSON. */
@@ -55,11 +56,11 @@ final class SensitivityView {
     private ObjectNode analysed(Sobol sobol) {
         ObjectNode node = Json.object();
         node.put("what", words.analysed());
-        node.put("central", Numbers.rounded(answer.central()));
-        node.put("variance", Numbers.rounded(sobol.variance()));
-        node.put("variance_standard_error", Numbers.rounded(sobol.varianceStandardError()));
-        node.put("sum_of_first_order", Numbers.rounded(answer.sumOfFirst()));
-        node.put("sum_of_total", Numbers.rounded(answer.sumOfTotal()));
+        node.put("central", SevenDigits.rounded(answer.central()));
+        node.put("variance", SevenDigits.rounded(sobol.variance()));
+        node.put("variance_standard_error", SevenDigits.rounded(sobol.varianceStandardError()));
+        node.put("sum_of_first_order", SevenDigits.rounded(answer.sumOfFirst()));
+        node.put("sum_of_total", SevenDigits.rounded(answer.sumOfTotal()));
         return node;
     }
 
@@ -73,29 +74,29 @@ final class SensitivityView {
         share(node, "total", input.share().total(), input.share().totalStandardError());
         input.swing().ifPresent(swing -> {
             ObjectNode moved = node.putObject("swing");
-            moved.put("low", Numbers.rounded(swing.low()));
-            moved.put("high", Numbers.rounded(swing.high()));
+            moved.put("low", SevenDigits.rounded(swing.low()));
+            moved.put("high", SevenDigits.rounded(swing.high()));
         });
         return node;
     }
 
     private static void share(ObjectNode node, String name, double share, double standardError) {
         ObjectNode one = node.putObject(name);
-        one.put("share", Numbers.rounded(share));
-        one.put("standard_error", Numbers.rounded(standardError));
+        one.put("share", SevenDigits.rounded(share));
+        one.put("standard_error", SevenDigits.rounded(standardError));
     }
 
     private ObjectNode entry(Sensitivity.EntrySwing swing) {
         ObjectNode node = BreakEvenView.entry(swing.entry());
         node.put("percent", swing.percent());
         ObjectNode low = node.putObject("lower");
-        low.put("value", Numbers.rounded(swing.lowValue()));
-        low.put("footprint", Numbers.rounded(swing.atLow()));
-        low.put("change_percent", Numbers.rounded(swing.change(swing.atLow())));
+        low.put("value", SevenDigits.rounded(swing.lowValue()));
+        low.put("footprint", SevenDigits.rounded(swing.atLow()));
+        low.put("change_percent", SevenDigits.rounded(swing.change(swing.atLow())));
         ObjectNode high = node.putObject("higher");
-        high.put("value", Numbers.rounded(swing.highValue()));
-        high.put("footprint", Numbers.rounded(swing.atHigh()));
-        high.put("change_percent", Numbers.rounded(swing.change(swing.atHigh())));
+        high.put("value", SevenDigits.rounded(swing.highValue()));
+        high.put("footprint", SevenDigits.rounded(swing.atHigh()));
+        high.put("change_percent", SevenDigits.rounded(swing.change(swing.atHigh())));
         node.put("text", words.entry(swing));
         return node;
     }

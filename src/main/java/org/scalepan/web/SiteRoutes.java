@@ -1,32 +1,21 @@
 package org.scalepan.web;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.scalepan.factors.Library;
 
-/** What is not a question: the description and its reader, the probes, the metrics and the front page. */
+/** What is not a question: the pages, the description and its reader. */
 final class SiteRoutes {
     private static final Pattern SHARED = Pattern.compile("(?m)^ *<!-- shared (\\w+) -->\\n");
     private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
 
-    private final Library library;
-    private final Metrics metrics;
-    private final Readiness readiness;
     private final PageFiles pageFiles = new PageFiles();
     private final Map<String, FixedFile> readerFiles = Map.of(
             "reader.js", new FixedFile("/site/docs.js", "text/javascript; charset=utf-8"),
             "swagger-ui-bundle.js", webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8"),
             "swagger-ui.css", webjar("swagger-ui.css", "text/css; charset=utf-8"));
-
-    SiteRoutes(Library library, Metrics metrics, Readiness readiness) {
-        this.library = library;
-        this.metrics = metrics;
-        this.readiness = readiness;
-    }
 
     List<Route> routes() {
         return List.of(
@@ -37,13 +26,7 @@ final class SiteRoutes {
                         "/openapi.yaml",
                         new FixedFile("/openapi/openapi.yaml", "application/yaml", DescriptionParts::joined)),
                 fixed("/docs", new FixedFile("/site/docs.html", Answer.HTML)),
-                Route.of("/docs/{file}", List.of(), this::readerFile),
-                Route.of("/health/live", List.of(), request -> status("live")),
-                Route.of("/health/ready", List.of(), this::ready),
-                Route.of(
-                        "/metrics",
-                        List.of(),
-                        request -> Answer.of("text/plain; version=0.0.4; charset=utf-8", metrics.text())));
+                Route.of("/docs/{file}", List.of(), this::readerFile));
     }
 
     /** What never changes while the service runs. */
@@ -66,20 +49,6 @@ final class SiteRoutes {
 
     private static String text(byte[] utf8) {
         return new String(utf8, StandardCharsets.UTF_8);
-    }
-
-    private Answer status(String status) {
-        ObjectNode node = Json.object();
-        node.put("status", status);
-        node.set("library", Envelope.library(library));
-        return Answer.of(Answer.JSON, Json.write(node));
-    }
-
-    private Answer ready(Request request) {
-        if (!readiness.isReady()) {
-            throw new Refused(Problem.plain(503, "not-ready", "Not ready", "the service is starting or stopping"));
-        }
-        return status("ready");
     }
 
     private Answer pageFile(Request request) {

@@ -15,6 +15,7 @@ import org.scalepan.ask.YearlyChange;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Caution;
 import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
 /** Lays what a programme changes a year out to be pasted: a paragraph, tables, and what must be said beside them. */
@@ -82,7 +83,7 @@ final class SubstitutionDocument {
         programme.households().ifPresent(count -> heads.add("per household and year"));
         programme.beneficiaries().ifPresent(count -> heads.add("per beneficiary and year"));
         programme.meals().ifPresent(count -> heads.add("per meal"));
-        programme.years().ifPresent(years -> heads.add("over " + Numbers.plain(years) + " years"));
+        programme.years().ifPresent(years -> heads.add("over " + SevenDigits.plain(years) + " years"));
         if (heads.size() == 1) {
             return Optional.empty();
         }

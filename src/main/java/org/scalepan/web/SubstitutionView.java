@@ -20,6 +20,7 @@ import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
 import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
 /** Renders what a programme changes a year as JSON. */
@@ -57,7 +58,7 @@ final class SubstitutionView {
         Programme programme = substitution.question().programme();
         String basis = substitution.question().basis().words() + " a year";
         ObjectNode node = Json.object();
-        node.put("kg_per_year", Numbers.rounded(programme.kilograms()));
+        node.put("kg_per_year", SevenDigits.rounded(programme.kilograms()));
         node.put("unit", programme.unit().id());
         put(node, "households", programme.households());
         put(node, "beneficiaries", programme.beneficiaries());
@@ -80,7 +81,7 @@ final class SubstitutionView {
     private static ObjectNode part(Displaced.Part part) {
         ObjectNode node = Json.object();
         node.put("name", part.of().side().written());
-        node.put("share", Numbers.rounded(part.of().share()));
+        node.put("share", SevenDigits.rounded(part.of().share()));
         part.kilograms()
                 .ifPresent(kilograms -> node.set(
                         "displaced", interval(kilograms, part.of().unit().words() + " a year")));
@@ -110,13 +111,13 @@ final class SubstitutionView {
         node.put("unit", yearly);
         node.set("avoided", avoided(avoided, yearly));
         ObjectNode quote = node.putObject("conservative");
-        quote.put("value", Numbers.rounded(avoided.low()));
+        quote.put("value", SevenDigits.rounded(avoided.low()));
         quote.put("text", SubstitutionSentences.conservative(avoided, yearly));
         node.set("caused_by_product", interval(figures.own(), yearly));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly));
         ObjectNode saves = node.putObject("probability_avoids");
-        saves.put("value", Numbers.rounded(figures.saves().value()));
-        saves.put("standard_error", Numbers.rounded(figures.saves().standardError()));
+        saves.put("value", SevenDigits.rounded(figures.saves().value()));
+        saves.put("standard_error", SevenDigits.rounded(figures.saves().standardError()));
         Programme programme = substitution.question().programme();
         String own = change.ruler().indicator().unit();
         each(node, "per_household", change, programme.households(), own + " per household and year");
@@ -181,7 +182,7 @@ final class SubstitutionView {
         ObjectNode node = Json.object();
         String yearly = money.currency() + " a year";
         node.put("currency", money.currency());
-        money.ofProduct().ifPresent(value -> node.put("value_of_product", Numbers.rounded(value)));
+        money.ofProduct().ifPresent(value -> node.put("value_of_product", SevenDigits.rounded(value)));
         money.ofDisplaced().ifPresent(value -> {
             node.set("value_of_displaced", interval(value, yearly));
             node.set("without_price", Json.texts(money.withoutPrice()));
@@ -192,9 +193,9 @@ final class SubstitutionView {
         });
         money.perTonne().ifPresent(each -> {
             ObjectNode perTonne = node.putObject("per_tonne_avoided");
-            perTonne.put("median", Numbers.rounded(each.median()));
-            perTonne.put("low", Numbers.rounded(each.low()));
-            perTonne.put("high", Numbers.rounded(each.high()));
+            perTonne.put("median", SevenDigits.rounded(each.median()));
+            perTonne.put("low", SevenDigits.rounded(each.low()));
+            perTonne.put("high", SevenDigits.rounded(each.high()));
             perTonne.put("unit", money.currency() + " per t CO2e");
             perTonne.put(
                     "text",
@@ -214,7 +215,7 @@ final class SubstitutionView {
     }
 
     private static void put(ObjectNode node, String field, OptionalDouble number) {
-        number.ifPresent(value -> node.put(field, Numbers.rounded(value)));
+        number.ifPresent(value -> node.put(field, SevenDigits.rounded(value)));
     }
 
     private double coverage() {

@@ -7,6 +7,7 @@ import org.scalepan.ask.EstimateTable;
 import org.scalepan.ask.Statistic;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
 
 /** A table of estimates as JSON: an object for each row. */
 final class TableJson {
@@ -33,7 +34,7 @@ final class TableJson {
                 if (statistic.isCount()) {
                     node.put(statistic.id(), (int) value);
                 } else {
-                    node.put(statistic.id(), Numbers.rounded(value));
+                    node.put(statistic.id(), SevenDigits.rounded(value));
                 }
             });
         }

@@ -8,6 +8,7 @@ import javax.xml.stream.XMLStreamWriter;
 import org.scalepan.ask.EstimateTable;
 import org.scalepan.ask.Statistic;
 import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
 
 /** A table of estimates as small XML without namespaces, because the spreadsheet functions that read XML stumble over them. */
 final class TableXml {
@@ -47,7 +48,7 @@ final class TableXml {
     }
 
     private static String plain(OptionalDouble number) {
-        return number.isPresent() ? Numbers.plain(number.getAsDouble()) : "";
+        return number.isPresent() ? SevenDigits.plain(number.getAsDouble()) : "";
     }
 
     private static void element(XMLStreamWriter writer, String name, String text) throws XMLStreamException {

@@ -79,8 +79,8 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
         Answer limits = LimitsView.answer(LimitsView.of(turnstile, rows));
-        all.add(Route.of("/limits", List.of(), request -> limits));
-        all.addAll(new SiteRoutes(library, metrics, readiness).routes());
+        all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
+        all.addAll(new SiteRoutes().routes());
         this.routes = List.copyOf(all);
         KeptAnswers kept = new KeptAnswers();
         Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings, kept);

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
-import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SevenDigits;
 
 /**
  * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
@@ -57,7 +57,7 @@ public record Herd(
                 ? Optional.empty()
                 : Optional.of(new Obstacle(
                         "manure",
-                        "the shares of the manure systems add up to " + Print.plain(sum)
+                        "the shares of the manure systems add up to " + SevenDigits.plain(sum)
                                 + "; they must add up to 1"));
     }
 

@@ -1,22 +1,27 @@
-package org.scalepan.web;
-
-import org.scalepan.quantity.SignificantFigures;
+package org.scalepan.quantity;
 
 /**
- * How computed numbers leave the service: seven significant digits, which is far finer than any Monte Carlo error, and coarse
+ * How computed numbers leave the service: rounded to seven significant digits, which is far finer than any Monte Carlo error, and coarse
  * enough to hide the last-bit differences between Java machines, so that the same question gives the same bytes everywhere.
  */
-final class Numbers {
+public final class SevenDigits {
     private static final int DIGITS = 7;
 
-    private Numbers() {}
+    private SevenDigits() {}
 
-    static double rounded(double value) {
+    /**
+     * @throws IllegalStateException when the number is not finite
+     */
+    public static double rounded(double value) {
         return SignificantFigures.round(requireFinite(value), DIGITS);
     }
 
-    /** Dot decimal, no exponent, no grouping. */
-    static String plain(double value) {
+    /**
+     * Dot decimal, no exponent, no grouping: 0.95, 1200.
+     *
+     * @throws IllegalStateException when the number is not finite
+     */
+    public static String plain(double value) {
         return SignificantFigures.decimal(requireFinite(value), DIGITS)
                 .stripTrailingZeros()
                 .toPlainString();
