@@ -631,7 +631,7 @@ class OpenApiContractTest {
     @Test
     void a_service_that_is_not_ready_says_503() {
         Readiness readiness = new Readiness();
-        Route ready = new SiteRoutes(RunningScalepan.library(), new Metrics(), readiness)
+        Route ready = new OperatingRoutes(RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
                 .routes().stream()
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
