@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import org.scalepan.factors.FactorFiles;
-import org.scalepan.factors.LibraryLoad;
-import org.scalepan.factors.LibraryLoader;
-import org.scalepan.web.Settings;
-import org.scalepan.web.WebServer;
+import org.scalepan.factors.loading.FactorFiles;
+import org.scalepan.factors.loading.LibraryLoad;
+import org.scalepan.factors.loading.LibraryLoader;
+import org.scalepan.web.server.Settings;
+import org.scalepan.web.server.WebServer;
 
 /** Starts the service. */
 public final class Scalepan {
@@ -26,13 +26,13 @@ public final class Scalepan {
     public static void main(String[] arguments) throws InterruptedException {
         // Numbers in answers are written in one way, whatever the language of the machine.
         Locale.setDefault(Locale.ROOT);
-        Settings.Reading reading = Settings.read(List.of(arguments), System.getenv());
-        if (reading instanceof Settings.Reading.Help help) {
+        Settings.SettingsReading reading = Settings.read(List.of(arguments), System.getenv());
+        if (reading instanceof Settings.SettingsReading.Help help) {
             System.out.println(help.usage());
-        } else if (reading instanceof Settings.Reading.Wrong wrong) {
+        } else if (reading instanceof Settings.SettingsReading.InvalidSettings wrong) {
             wrong.faults().forEach(System.err::println);
             System.exit(USAGE_ERROR);
-        } else if (reading instanceof Settings.Reading.Ready ready) {
+        } else if (reading instanceof Settings.SettingsReading.Ready ready) {
             serve(ready.settings());
         }
     }

@@ -1,8 +1,8 @@
 package org.scalepan;
 
 import java.util.Set;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.ProductForm;
-import org.scalepan.ask.Ruler;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -96,8 +96,8 @@ public final class Asked {
         return this;
     }
 
-    public Ruler ruler() {
-        return new Ruler(
+    public ComparisonBasis ruler() {
+        return new ComparisonBasis(
                 library.indicators().get(indicator),
                 per,
                 boundary,
@@ -121,7 +121,7 @@ public final class Asked {
 
     public Evidence evidence(String written) {
         ProductForm item = item(written);
-        Ruler ruler = ruler();
+        ComparisonBasis ruler = ruler();
         return Pool.of(
                 library,
                 new PoolQuestion(
@@ -142,11 +142,11 @@ public final class Asked {
     }
 
     /** The evidence for a product that has some; fails where there is none. */
-    public Evidence.Some some(String written) {
-        return evidence(written) instanceof Evidence.Some some ? some : none(written);
+    public Evidence.PooledEvidence some(String written) {
+        return evidence(written) instanceof Evidence.PooledEvidence some ? some : none(written);
     }
 
-    private Evidence.Some none(String written) {
-        throw new AssertionError("no evidence of " + written + ": " + ((Evidence.None) evidence(written)).reason());
+    private Evidence.PooledEvidence none(String written) {
+        throw new AssertionError("no evidence of " + written + ": " + ((Evidence.NoEvidence) evidence(written)).reason());
     }
 }

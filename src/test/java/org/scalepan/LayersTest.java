@@ -1,17 +1,39 @@
 package org.scalepan;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
-/** The house has floors, and a floor looks only down. */
+/** Packages are layers, and a layer depends only on those below it. */
 @AnalyzeClasses(packages = "org.scalepan", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
+    /** More than a reader looks through; about thirty is the aim. */
+    private static final long MOST_FILES = 36;
+
+    private static final String[] QUESTIONS = Stream.of(
+                    "compare", "claim", "farm", "programme", "nutrition", "brief", "bulk", "library", "site")
+            .map(question -> "org.scalepan.web." + question + "..")
+            .toArray(String[]::new);
+
     @ArchTest
     static final ArchRule a_layer_looks_only_down = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
@@ -67,6 +89,70 @@ class LayersTest {
             slices().matching("org.scalepan.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule within_a_layer_no_two_packages_need_each_other =
+            slices().matching("org.scalepan.(*).(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule what_questions_share_does_not_know_them = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("server")
+            .definedBy("org.scalepan.web.server..")
+            .layer("questions")
+            .definedBy(QUESTIONS)
+            .layer("route")
+            .definedBy("org.scalepan.web.route..")
+            .layer("render")
+            .definedBy("org.scalepan.web.render..")
+            .layer("read")
+            .definedBy("org.scalepan.web.read..")
+            .layer("http")
+            .definedBy("org.scalepan.web.http..")
+            .whereLayer("server")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("questions")
+            .mayOnlyBeAccessedByLayers("server")
+            .whereLayer("route")
+            .mayOnlyBeAccessedByLayers("server", "questions")
+            .whereLayer("render")
+            .mayOnlyBeAccessedByLayers("server", "questions", "route")
+            .whereLayer("read")
+            .mayOnlyBeAccessedByLayers("server", "questions", "route", "render")
+            .whereLayer("http")
+            .mayOnlyBeAccessedByLayers("server", "questions", "route", "render", "read");
+
+    @ArchTest
+    static final ArchRule questions_do_not_know_each_other = slices().matching("org.scalepan.web.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(resideOutsideOfPackages(QUESTIONS), alwaysTrue())
+            .ignoreDependency(alwaysTrue(), resideOutsideOfPackages(QUESTIONS));
+
+    /** A brief is made of comparisons and claims; no other question is made of another. */
+    @ArchTest
+    static final ArchRule below_the_web_too_but_for_the_brief = slices().matching("org.scalepan.ask.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(resideInAPackage("org.scalepan.ask.brief.."), resideInAPackage("org.scalepan.ask.."));
+
+    @ArchTest
+    static void no_two_types_share_a_name(JavaClasses classes) {
+        Map<String, List<String>> byName = classes.stream()
+                .filter(type -> !type.getSimpleName().isEmpty() && !type.getSimpleName().equals("package-info"))
+                .collect(groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getName, toList())));
+        byName.values().removeIf(types -> types.size() == 1);
+        assertEquals(Map.of(), byName);
+    }
+
+    @ArchTest
+    static void no_package_is_too_full_to_find_anything_in(JavaClasses classes) {
+        Map<String, Long> files = classes.stream()
+                .filter(JavaClass::isTopLevelClass)
+                .collect(groupingBy(JavaClass::getPackageName, counting()));
+        files.values().removeIf(number -> number <= MOST_FILES);
+        assertEquals(Map.of(), files);
+    }
+
+    @ArchTest
     static final ArchRule nothing_below_web_knows_http = noClasses()
             .that()
             .resideInAnyPackage(
@@ -83,9 +169,9 @@ class LayersTest {
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..", "java.net.http..");
 
-    /** One ruler: what a farm feeds and burns is booked without knowing which animals it is for. */
+    /** What a farm feeds and burns goes into the inventory without knowing which animals it is for. */
     @ArchTest
-    static final ArchRule the_books_of_a_farm_know_no_animals = noClasses()
+    static final ArchRule the_inventory_of_a_farm_knows_no_animals = noClasses()
             .that()
             .resideInAPackage("org.scalepan.production")
             .should()

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import org.scalepan.factors.FactorFiles;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.LibraryLoad;
-import org.scalepan.factors.LibraryLoader;
+import org.scalepan.factors.loading.FactorFiles;
+import org.scalepan.factors.loading.LibraryLoad;
+import org.scalepan.factors.loading.LibraryLoader;
 
 /** The libraries that the tests ask. */
 public final class Libraries {

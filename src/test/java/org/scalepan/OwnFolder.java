@@ -10,9 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Row;
-import org.scalepan.factors.Table;
-import org.scalepan.factors.TableSchema;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
+import org.scalepan.factors.table.TableSchema;
 
 /** A folder in which a test writes rows of its own, as a user would for {@code --factors}. */
 public final class OwnFolder {

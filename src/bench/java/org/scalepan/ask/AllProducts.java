@@ -2,25 +2,26 @@ package org.scalepan.ask;
 
 import java.util.List;
 import java.util.Set;
+import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.LibraryLoad;
-import org.scalepan.factors.LibraryLoader;
+import org.scalepan.factors.loading.LibraryLoad;
+import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
 
 /** The question that the benchmarks ask: every product of the library that has evidence on one ruler, 18 today, beside beef. */
-final class AllProducts {
-    static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
+public final class AllProducts {
+    public static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
 
     private AllProducts() {}
 
     /** Greenhouse gases per kg protein at the farm gate, without land-use change. */
-    static Ruler ruler() {
-        return new Ruler(
+    static ComparisonBasis ruler() {
+        return new ComparisonBasis(
                 LIBRARY.indicators().get("ghg"),
                 FunctionalUnit.KG_PROTEIN,
                 Boundary.FARM_GATE,
@@ -37,16 +38,16 @@ final class AllProducts {
 
     private static final List<ProductForm> SPEAKING = LIBRARY.products().values().stream()
             .flatMap(product -> LIBRARY.ids("forms").stream().map(form -> new ProductForm(product, form)))
-            .filter(item -> Quoting.quote(LIBRARY, item, ruler(), new Sampling(0.9, 1000, 1)).evidence()
-                    instanceof Evidence.Some)
+            .filter(item -> Estimating.quote(LIBRARY, item, ruler(), new Sampling(0.9, 1000, 1)).evidence()
+                    instanceof Evidence.PooledEvidence)
             .toList();
 
     /**
      * @param products how many of them; 0 for all
      */
-    static Comparison.Question question(int products, int draws, long seed) {
+    public static Comparison.ComparisonQuestion question(int products, int draws, long seed) {
         ProductForm beef = new ProductForm(LIBRARY.products().get("beef"), "fresh");
-        return new Comparison.Question(
+        return new Comparison.ComparisonQuestion(
                 products == 0 ? SPEAKING : SPEAKING.subList(0, products), beef, ruler(), new Sampling(0.9, draws, seed));
     }
 }

@@ -4,11 +4,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import org.scalepan.ask.compare.Comparison;
 import org.scalepan.footprint.ChainStep;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.HarmonisationStep;
 import org.scalepan.literature.Harmonised;
-import org.scalepan.literature.Step;
 
 /**
  * Writes what the question of all products is made of, so that the reference in NumPy draws the same: for every finding the factors
@@ -21,7 +22,7 @@ public final class KernelShape {
     public static void main(String[] args) throws java.io.IOException {
         ObjectMapper json = new ObjectMapper();
         ObjectNode shape = json.createObjectNode();
-        Comparison.Question question = AllProducts.question(0, 10_000, 1);
+        Comparison.ComparisonQuestion question = AllProducts.question(0, 10_000, 1);
         shape.put("draws", 10_000);
         shape.set("reference", product(json, question.against()));
         ArrayNode products = shape.putArray("products");
@@ -30,14 +31,14 @@ public final class KernelShape {
     }
 
     private static ArrayNode product(ObjectMapper json, ProductForm item) {
-        Quote quote = Quoting.quote(
+        PublishedEstimate quote = Estimating.quote(
                 AllProducts.LIBRARY,
                 item,
                 AllProducts.ruler(),
                 new Sampling(0.9, 1000, 1),
-                new DrawBook(1, 1000));
+                new CommonRandomNumbers(1, 1000));
         ArrayNode studies = json.createArrayNode();
-        ((Evidence.Some) quote.evidence()).studies().forEach(study -> {
+        ((Evidence.PooledEvidence) quote.evidence()).studies().forEach(study -> {
             ArrayNode findings = studies.addArray();
             study.findings().forEach(finding -> findings.add(factors(json, finding)));
         });
@@ -51,8 +52,8 @@ public final class KernelShape {
                 finding.result().finding(),
                 finding.reading().median(),
                 finding.reading().lnSd());
-        for (Step step : finding.steps()) {
-            if (step instanceof Step.ToUnit unit && unit.step() instanceof ChainStep.Published published) {
+        for (HarmonisationStep step : finding.steps()) {
+            if (step instanceof HarmonisationStep.ToUnit unit && unit.step() instanceof ChainStep.PublishedStep published) {
                 factor(
                         factors,
                         published.row().id(),

@@ -5,6 +5,7 @@ import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.IntConsumer;
+import org.scalepan.ask.compare.Comparison;
 
 /**
  * Processor time of the question of all products, as scripts/kernel.py takes it: medians in microseconds, one line for each way. Processor
@@ -27,10 +28,10 @@ public final class KernelTimes {
     }
 
     private static void ask(int products, int draws, long seed, double coverage) {
-        Comparison.Question one = AllProducts.question(products, draws, seed);
+        Comparison.ComparisonQuestion one = AllProducts.question(products, draws, seed);
         Comparison.of(
                 AllProducts.LIBRARY,
-                new Comparison.Question(one.products(), one.against(), one.ruler(), new Sampling(coverage, draws, seed)));
+                new Comparison.ComparisonQuestion(one.products(), one.against(), one.ruler(), new Sampling(coverage, draws, seed)));
     }
 
     private static void time(String name, int rounds, IntConsumer question) {

@@ -9,16 +9,16 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.HarmonisationStep;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.PairedEvidence;
-import org.scalepan.literature.Step;
 
 /** Every reference that stands behind an answer: of results, of conversions, of the warming set. */
 public final class Citations {
     private final Set<String> sources = new LinkedHashSet<>();
 
-    public Citations add(Quote quote) {
-        if (quote.evidence() instanceof Evidence.Some some) {
+    public Citations add(PublishedEstimate quote) {
+        if (quote.evidence() instanceof Evidence.PooledEvidence some) {
             some.findings().forEach(this::add);
         }
         return this;
@@ -47,10 +47,10 @@ public final class Citations {
 
     private void add(Harmonised finding) {
         sources.add(finding.result().cited().source());
-        for (Step step : finding.steps()) {
-            if (step instanceof Step.ToUnit unit && unit.step() instanceof ChainStep.Published published) {
+        for (HarmonisationStep step : finding.steps()) {
+            if (step instanceof HarmonisationStep.ToUnit unit && unit.step() instanceof ChainStep.PublishedStep published) {
                 add(published.row().cited());
-            } else if (step instanceof Step.ToWarmingSet warming) {
+            } else if (step instanceof HarmonisationStep.ToWarmingSet warming) {
                 add(warming.rebasing().shares().cited());
                 add(warming.rebasing().underShares());
                 add(warming.rebasing().from());

@@ -25,7 +25,7 @@ public record IndicatorWording(String quantity, String noun, String verb) {
         return new IndicatorWording(quantity, noun, "needs");
     }
 
-    public static IndicatorWording of(Ruler ruler) {
+    public static IndicatorWording of(ComparisonBasis ruler) {
         return of(ruler.indicator());
     }
 

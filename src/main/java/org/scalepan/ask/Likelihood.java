@@ -26,7 +26,7 @@ public final class Likelihood {
     private Likelihood() {}
 
     /** The word for a probability that is told of two standings, or nothing where too few studies stand behind one of them. */
-    public static Optional<String> word(double probability, Standing one, Standing other) {
+    public static Optional<String> word(double probability, Estimate one, Estimate other) {
         return one.bearsLikelihood() && other.bearsLikelihood() ? Optional.of(word(probability)) : Optional.empty();
     }
 

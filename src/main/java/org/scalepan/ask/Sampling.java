@@ -1,6 +1,6 @@
 package org.scalepan.ask;
 
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
  * How an answer is drawn.
@@ -29,7 +29,7 @@ public record Sampling(double coverage, int draws, long seed) {
     }
 
     /** The draws that the sides of one question share. */
-    public DrawBook book() {
-        return new DrawBook(seed, draws);
+    public CommonRandomNumbers book() {
+        return new CommonRandomNumbers(seed, draws);
     }
 }

@@ -13,10 +13,10 @@ import org.scalepan.uncertainty.Summary;
 
 /** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
 public final class Sentences {
-    private final Ruler ruler;
+    private final ComparisonBasis ruler;
     private final double coverage;
 
-    public Sentences(Ruler ruler, double coverage) {
+    public Sentences(ComparisonBasis ruler, double coverage) {
         this.ruler = ruler;
         this.coverage = coverage;
     }
@@ -49,7 +49,7 @@ public final class Sentences {
     }
 
     /** One product or farm in a sentence. */
-    public String quote(Standing quote) {
+    public String quote(Estimate quote) {
         String where = capital(name(quote)) + ", " + boundary();
         return quote.summary()
                 .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
@@ -58,7 +58,7 @@ public final class Sentences {
     }
 
     /** A product against the reference in a sentence. */
-    public String versus(Standing product, Standing reference, Versus versus) {
+    public String versus(Estimate product, Estimate reference, Ratio versus) {
         String more = versus.timesLess().median() >= 1
                 ? capital(name(reference)) + " has " + ratio(versus.timesLess()) + " times the " + indicator() + " of "
                         + name(product)
@@ -75,12 +75,12 @@ public final class Sentences {
      *
      * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
      */
-    public static String studies(Standing standing, String of) {
-        if (!(standing instanceof Quote quote)) {
+    public static String studies(Estimate standing, String of) {
+        if (!(standing instanceof PublishedEstimate quote)) {
             return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
         }
         StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
-        if (quote.evidence() instanceof Evidence.Some some && !some.regionUsed().equals(Regions.WORLD)) {
+        if (quote.evidence() instanceof Evidence.PooledEvidence some && !some.regionUsed().equals(Regions.WORLD)) {
             text.append(" in ").append(some.regionWords());
         }
         if (quote.studiesFromMemory() > 0) {
@@ -110,7 +110,7 @@ public final class Sentences {
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
-    private String probability(Standing product, Standing reference, Versus versus) {
+    private String probability(Estimate product, Estimate reference, Ratio versus) {
         double value = versus.less().value();
         return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
@@ -142,12 +142,12 @@ public final class Sentences {
     }
 
     /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
-    private String basis(List<Standing> standings) {
+    private String basis(List<Estimate> standings) {
         if (!ruler.indicator().isWarming()) {
             return "";
         }
         boolean all = standings.stream()
-                .noneMatch(standing -> standing instanceof Quote quote && quote.keepsOtherWarmingSets());
+                .noneMatch(standing -> standing instanceof PublishedEstimate quote && quote.keepsOtherWarmingSets());
         String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
         return "; " + ruler.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
                 + " land-use change where studies tell";
@@ -157,7 +157,7 @@ public final class Sentences {
         return Math.round(coverage * 100) + " %";
     }
 
-    private static String name(Standing standing) {
+    private static String name(Estimate standing) {
         return standing.words();
     }
 

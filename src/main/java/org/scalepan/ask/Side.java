@@ -3,7 +3,7 @@ package org.scalepan.ask;
 import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.production.Inventory;
@@ -20,16 +20,16 @@ public sealed interface Side {
     Product product();
 
     /** Stands this side on a ruler, drawn from a book that the other sides of the question share. */
-    Standing on(Library library, Ruler ruler, Sampling sampling, DrawBook book);
+    Estimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book);
 
     /** What the literature says on a ruler, before anything is drawn; empty for what is computed from records. */
-    Optional<Evidence> evidence(Library library, Ruler ruler);
+    Optional<Evidence> evidence(Library library, ComparisonBasis ruler);
 
     /** True when there is a figure on a ruler; cheap, because nothing is drawn. */
-    boolean speaks(Library library, Ruler ruler);
+    boolean speaks(Library library, ComparisonBasis ruler);
 
     /** A product with its published results. */
-    record Published(ProductForm item) implements Side {
+    record PublishedSide(ProductForm item) implements Side {
         @Override
         public String words() {
             return item.words();
@@ -46,18 +46,18 @@ public sealed interface Side {
         }
 
         @Override
-        public Quote on(Library library, Ruler ruler, Sampling sampling, DrawBook book) {
-            return Quoting.quote(library, item, ruler, sampling, book);
+        public PublishedEstimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+            return Estimating.quote(library, item, ruler, sampling, book);
         }
 
         @Override
-        public Optional<Evidence> evidence(Library library, Ruler ruler) {
+        public Optional<Evidence> evidence(Library library, ComparisonBasis ruler) {
             return Optional.of(Pool.of(library, ruler.question(item)));
         }
 
         @Override
-        public boolean speaks(Library library, Ruler ruler) {
-            return Pool.of(library, ruler.question(item)) instanceof Evidence.Some;
+        public boolean speaks(Library library, ComparisonBasis ruler) {
+            return Pool.of(library, ruler.question(item)) instanceof Evidence.PooledEvidence;
         }
     }
 
@@ -83,18 +83,18 @@ public sealed interface Side {
         }
 
         @Override
-        public SystemQuote on(Library library, Ruler ruler, Sampling sampling, DrawBook book) {
-            return SystemQuote.of(library, system, ruler, credit, sampling, book);
+        public SystemEstimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+            return SystemEstimate.of(library, system, ruler, credit, sampling, book);
         }
 
         @Override
-        public Optional<Evidence> evidence(Library library, Ruler ruler) {
+        public Optional<Evidence> evidence(Library library, ComparisonBasis ruler) {
             return Optional.empty();
         }
 
         @Override
-        public boolean speaks(Library library, Ruler ruler) {
-            return SystemQuote.undrawn(library, system, ruler, credit).system().isPresent();
+        public boolean speaks(Library library, ComparisonBasis ruler) {
+            return SystemEstimate.undrawn(library, system, ruler, credit).system().isPresent();
         }
     }
 }

@@ -30,7 +30,7 @@ public enum Statistic {
     }
 
     /** In the unit of the estimate, or a count; a count is known of every estimate, the others only where there is evidence. */
-    public OptionalDouble of(Quote quote) {
+    public OptionalDouble of(PublishedEstimate quote) {
         return switch (this) {
             case STUDIES -> OptionalDouble.of(quote.studies());
             case RESULTS -> OptionalDouble.of(quote.results());

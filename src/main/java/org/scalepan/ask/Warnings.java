@@ -62,7 +62,7 @@ public final class Warnings {
     private Warnings() {}
 
     /** The warnings for quotes that stand together in one answer. */
-    public static List<Warning> of(Library library, List<Quote> quotes) {
+    public static List<Warning> of(Library library, List<PublishedEstimate> quotes) {
         List<Warning> warnings = new ArrayList<>();
         fewStudies(quotes, warnings);
         noEvidence(quotes, warnings);
@@ -84,7 +84,7 @@ public final class Warnings {
         return Optional.of(new Warning("own-library", rows + " over the bundled one.", List.of()));
     }
 
-    private static void fewStudies(List<Quote> quotes, List<Warning> warnings) {
+    private static void fewStudies(List<PublishedEstimate> quotes, List<Warning> warnings) {
         List<String> thin = quotes.stream()
                 .filter(quote -> quote.studies() > 0 && quote.studies() < FEW)
                 .map(quote -> quote.item().written())
@@ -98,7 +98,7 @@ public final class Warnings {
         }
     }
 
-    private static void noEvidence(List<Quote> quotes, List<Warning> warnings) {
+    private static void noEvidence(List<PublishedEstimate> quotes, List<Warning> warnings) {
         List<String> silent = quotes.stream()
                 .filter(quote -> quote.studies() == 0)
                 .map(quote -> quote.item().written())
@@ -112,10 +112,10 @@ public final class Warnings {
         }
     }
 
-    private static void regions(Library library, List<Quote> quotes, List<Warning> warnings) {
+    private static void regions(Library library, List<PublishedEstimate> quotes, List<Warning> warnings) {
         List<String> parts = new ArrayList<>();
-        for (Quote quote : quotes) {
-            if (quote.evidence() instanceof Evidence.Some some) {
+        for (PublishedEstimate quote : quotes) {
+            if (quote.evidence() instanceof Evidence.PooledEvidence some) {
                 String asked = some.question().region();
                 if (!some.regionUsed().equals(asked)) {
                     warnings.add(new Warning(
@@ -140,7 +140,7 @@ public final class Warnings {
     }
 
     /** What the ruler itself asks a reader to bear in mind. */
-    private static void ruler(List<Quote> quotes, List<Warning> warnings) {
+    private static void ruler(List<PublishedEstimate> quotes, List<Warning> warnings) {
         PoolQuestion question = quotes.get(0).evidence().question();
         List<String> products =
                 quotes.stream().map(quote -> quote.item().written()).distinct().toList();
@@ -167,8 +167,8 @@ public final class Warnings {
         }
     }
 
-    private static void forms(List<Quote> quotes, List<Warning> warnings) {
-        List<Quote> speaking =
+    private static void forms(List<PublishedEstimate> quotes, List<Warning> warnings) {
+        List<PublishedEstimate> speaking =
                 quotes.stream().filter(quote -> quote.studies() > 0).toList();
         long forms =
                 speaking.stream().map(quote -> quote.item().form()).distinct().count();
@@ -184,10 +184,10 @@ public final class Warnings {
         }
     }
 
-    private static void notes(List<Quote> quotes, List<Warning> warnings) {
+    private static void notes(List<PublishedEstimate> quotes, List<Warning> warnings) {
         Map<String, Set<String>> byCode = new LinkedHashMap<>();
-        for (Quote quote : quotes) {
-            if (quote.evidence() instanceof Evidence.Some some) {
+        for (PublishedEstimate quote : quotes) {
+            if (quote.evidence() instanceof Evidence.PooledEvidence some) {
                 some.findings().forEach(finding -> collect(finding, byCode));
             }
         }

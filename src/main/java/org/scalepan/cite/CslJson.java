@@ -28,7 +28,7 @@ public final class CslJson {
      * @throws IllegalArgumentException with every fault, one on a line, as {@link #faults} gives them
      */
     public static List<Reference> read(JsonNode array) {
-        Reading reading = Reading.of(array);
+        CslReading reading = CslReading.of(array);
         if (!reading.faults().isEmpty()) {
             throw new IllegalArgumentException(String.join("\n", reading.faults()));
         }
@@ -41,7 +41,7 @@ public final class CslJson {
      * @param faults is told every fault, as {@link #faults} gives them
      */
     public static List<Reference> read(JsonNode array, Consumer<String> faults) {
-        Reading reading = Reading.of(array);
+        CslReading reading = CslReading.of(array);
         reading.faults().forEach(faults);
         return reading.faults().isEmpty() ? reading.references() : List.of();
     }
@@ -51,7 +51,7 @@ public final class CslJson {
      * empty if {@link #read} would succeed.
      */
     public static List<String> faults(JsonNode array) {
-        return Reading.of(array).faults();
+        return CslReading.of(array).faults();
     }
 
     /** The references as a CSL-JSON array; fields that are not known are left out. */
@@ -102,10 +102,10 @@ public final class CslJson {
     }
 
     /** A list read to its end: what could be read, and what was wrong. */
-    private record Reading(List<Reference> references, List<String> faults) {
-        static Reading of(JsonNode array) {
+    private record CslReading(List<Reference> references, List<String> faults) {
+        static CslReading of(JsonNode array) {
             if (!array.isArray()) {
-                return new Reading(List.of(), List.of("sources.json: not a list; write a JSON array of sources"));
+                return new CslReading(List.of(), List.of("sources.json: not a list; write a JSON array of sources"));
             }
             List<Reference> references = new ArrayList<>();
             List<String> faults = new ArrayList<>();
@@ -125,7 +125,7 @@ public final class CslJson {
                 }
                 entry.reference().ifPresent(references::add);
             }
-            return new Reading(List.copyOf(references), List.copyOf(faults));
+            return new CslReading(List.copyOf(references), List.copyOf(faults));
         }
     }
 }

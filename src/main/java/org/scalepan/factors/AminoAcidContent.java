@@ -1,5 +1,7 @@
 package org.scalepan.factors;
 
+import org.scalepan.factors.table.Row;
+
 /**
  * How much of an amino acid the protein of a product holds.
  *

@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.List;
+import org.scalepan.factors.table.Row;
 
 /**
  * An amino-acid scoring pattern: what the protein of an age group ought to hold.

@@ -1,5 +1,7 @@
 package org.scalepan.factors;
 
+import org.scalepan.factors.table.Row;
+
 /**
  * What a scoring pattern asks of one amino acid.
  *

@@ -3,6 +3,7 @@ package org.scalepan.factors;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.factors.table.Row;
 
 /**
  * The system boundary of a footprint: the last step of a product's life that is counted, narrowest first. Every boundary includes what

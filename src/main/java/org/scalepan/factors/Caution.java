@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.List;
+import org.scalepan.factors.table.Row;
 
 /**
  * The usual caution where a figure could lead to harm: allergy, feed and food law, metals, health.

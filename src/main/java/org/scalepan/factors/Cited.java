@@ -1,5 +1,7 @@
 package org.scalepan.factors;
 
+import org.scalepan.factors.table.Row;
+
 /**
  * Where a number comes from.
  *

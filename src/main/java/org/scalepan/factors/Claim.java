@@ -3,6 +3,7 @@ package org.scalepan.factors;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.factors.table.Row;
 
 /**
  * A circulating claim with its origin and what the literature says of it.

@@ -13,7 +13,7 @@ import java.util.Optional;
 public record ClaimBasis(Boundary boundary, String per, Optional<String> reference) {
 
     /** Reads {@code boundary:per} or {@code boundary:per:reference}; empty when it is written otherwise or names no boundary. */
-    static Optional<ClaimBasis> of(String written) {
+    public static Optional<ClaimBasis> of(String written) {
         List<String> parts = List.of(written.split(":", -1));
         if (parts.size() < 2 || parts.size() > 3 || parts.stream().anyMatch(String::isBlank)) {
             return Optional.empty();

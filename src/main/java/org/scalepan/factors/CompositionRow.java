@@ -3,6 +3,7 @@ package org.scalepan.factors;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
@@ -21,14 +22,14 @@ public record CompositionRow(
         PublishedSpread printed,
         String unit,
         String per,
-        Use use,
+        RowUse use,
         OptionalDouble nitrogenFactor,
         Cited cited,
         Optional<String> note,
         boolean overlaid) {
 
     /** What a row may serve for. */
-    public enum Use {
+    public enum RowUse {
         /** The row used unless a study brings its own. */
         DEFAULT,
         /** Used only for results of the same source. */
@@ -52,7 +53,7 @@ public record CompositionRow(
                 Printed.spread(row),
                 row.text("unit"),
                 row.text("per"),
-                Use.valueOf(row.text("use").toUpperCase(Locale.ROOT)),
+                RowUse.valueOf(row.text("use").toUpperCase(Locale.ROOT)),
                 row.number("nitrogen_factor"),
                 Cited.of(row),
                 row.optional("note"),

@@ -1,5 +1,7 @@
 package org.scalepan.factors;
 
+import org.scalepan.factors.table.Row;
+
 /**
  * The energy of something that food consists of.
  *

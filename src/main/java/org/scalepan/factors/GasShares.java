@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.factors.table.Row;
 
 /**
  * The shares of the gases in a product's CO2e, as published or as fixed by two published totals.

@@ -1,5 +1,7 @@
 package org.scalepan.factors;
 
+import org.scalepan.factors.table.Row;
+
 /**
  * What is compared: warming, land, energy, water or feed.
  *

@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.Optional;
+import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**

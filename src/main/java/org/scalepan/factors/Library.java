@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
 
 /**
  * The whole factor library in memory: immutable after loading, so that every answer is a pure function of the question, the
@@ -33,7 +35,7 @@ public final class Library {
     private final Regions regions;
     private final List<Claim> claims;
     private final List<Caution> cautions;
-    private final Map<String, List<Term>> vocabularies = new ConcurrentHashMap<>();
+    private final Map<String, List<VocabularyEntry>> vocabularies = new ConcurrentHashMap<>();
     private final Map<String, List<String>> ids = new ConcurrentHashMap<>();
     private final Map<String, Map<String, Row>> rowsById = new ConcurrentHashMap<>();
     private final SpreadDefaults spreadDefaults;
@@ -54,7 +56,7 @@ public final class Library {
             Map.entry("insect_practice", List.of("product", "quantity")),
             Map.entry("frass", List.of("product", "quantity")));
 
-    Library(
+    public Library(
             LibraryVersion version,
             Map<String, Table> tables,
             List<Reference> references,
@@ -107,7 +109,7 @@ public final class Library {
     }
 
     /** The files of its folder that are neither tables nor references, by name, as they were read. */
-    Map<String, byte[]> documents() {
+    public Map<String, byte[]> documents() {
         return documents;
     }
 
@@ -148,21 +150,21 @@ public final class Library {
     }
 
     /** A table's rows as a plain vocabulary. */
-    public List<Term> vocabulary(String table) {
+    public List<VocabularyEntry> vocabulary(String table) {
         Table read = tables.get(table);
         return read == null
                 ? List.of()
                 : vocabularies.computeIfAbsent(
                         table,
                         name -> read.rows().stream()
-                                .map(row -> Term.of(read, row))
+                                .map(row -> VocabularyEntry.of(read, row))
                                 .toList());
     }
 
     /** The ids of a vocabulary, in the order of its table. */
     public List<String> ids(String table) {
         return ids.computeIfAbsent(
-                table, name -> vocabulary(name).stream().map(Term::id).toList());
+                table, name -> vocabulary(name).stream().map(VocabularyEntry::id).toList());
     }
 
     public List<CompositionRow> composition() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.scalepan.factors.table.Row;
 
 /** What things of the vocabularies are called inside a sentence, by the column in which other tables point at them. */
 public final class Names {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.PublishedSpread;
 import org.scalepan.uncertainty.SpreadKind;
 

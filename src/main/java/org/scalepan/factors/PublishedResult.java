@@ -2,6 +2,7 @@ package org.scalepan.factors;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**

@@ -2,6 +2,7 @@ package org.scalepan.factors;
 
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.factors.table.Row;
 
 /**
  * How a protein-quality score was measured.

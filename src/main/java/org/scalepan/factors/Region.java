@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.Optional;
+import org.scalepan.factors.table.Row;
 
 /** A place in the tree world → region → subregion → country that results are matched by. */
 public record Region(String id, String name, String level, Optional<String> iso3, Optional<String> parent) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.scalepan.factors.table.Table;
 
 /**
  * What is assumed where a number was published without a spread: a basic geometric standard deviation, raised by pedigree
@@ -11,9 +12,9 @@ import java.util.OptionalInt;
  */
 public final class SpreadDefaults {
     /** The set whose factors are contributions to GSD², as in Frischknecht et al. 2005. */
-    static final String PEDIGREE_SET = "frischknecht-2005";
+    public static final String PEDIGREE_SET = "frischknecht-2005";
 
-    static final List<String> CRITERIA = List.of("reliability", "completeness", "technology", "time", "geography");
+    public static final List<String> CRITERIA = List.of("reliability", "completeness", "technology", "time", "geography");
 
     private final double result;
     private final double composition;

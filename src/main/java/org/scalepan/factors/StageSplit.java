@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.Optional;
+import org.scalepan.factors.table.Row;
 
 /**
  * One column of a source's own split of a product's footprint over the stages of its life.

@@ -2,6 +2,7 @@ package org.scalepan.factors;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.factors.table.Row;
 
 /** kg CO2e per kg of one gas under one warming set. */
 public record WarmingPotential(

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.scalepan.factors.table.Row;
 
 /**
  * A warming set: the potentials of one assessment report, metric and time horizon. Potentials of two sets are never mixed.

@@ -27,7 +27,7 @@ public record ChainFactor(
         return row.printed().kind() == SpreadKind.NONE && !(reading instanceof Constant);
     }
 
-    double[] draw(DrawBook book) {
+    double[] draw(CommonRandomNumbers book) {
         double[] drawn = book.values(row.id(), reading);
         double[] out = new double[drawn.length];
         for (int i = 0; i < out.length; i++) {

@@ -6,8 +6,8 @@ import java.util.List;
 public sealed interface ChainPath {
 
     /** There is a way; an empty list means that the units are the same. */
-    record Found(List<ChainStep> steps) implements ChainPath {
-        public Found {
+    record FoundPath(List<ChainStep> steps) implements ChainPath {
+        public FoundPath {
             steps = List.copyOf(steps);
         }
     }
@@ -19,7 +19,7 @@ public sealed interface ChainPath {
      * @param form form id
      * @param missing the factor that would be needed, in words
      */
-    record Missing(String product, String form, FunctionalUnit from, FunctionalUnit to, String missing)
+    record MissingConversion(String product, String form, FunctionalUnit from, FunctionalUnit to, String missing)
             implements ChainPath {
         /** The refusal as a sentence. */
         public String text() {

@@ -13,7 +13,7 @@ public sealed interface ChainStep {
     double multiplier();
 
     /** Multiplies each value by this step's multiplier, drawn where the factor behind it is uncertain. */
-    void apply(double[] values, DrawBook book);
+    void apply(double[] values, CommonRandomNumbers book);
 
     /**
      * A step that is true by definition, such as 100 g to 1 kg.
@@ -22,7 +22,7 @@ public sealed interface ChainStep {
      */
     record Exact(FunctionalUnit from, FunctionalUnit to, double multiplier, String why) implements ChainStep {
         @Override
-        public void apply(double[] values, DrawBook book) {
+        public void apply(double[] values, CommonRandomNumbers book) {
             for (int i = 0; i < values.length; i++) {
                 values[i] *= multiplier;
             }
@@ -35,14 +35,14 @@ public sealed interface ChainStep {
      * @param factor the factor as read from the library
      * @param upwards true when the step runs against the yield, from the part to the whole
      */
-    record Published(FunctionalUnit from, FunctionalUnit to, ChainFactor factor, boolean upwards) implements ChainStep {
+    record PublishedStep(FunctionalUnit from, FunctionalUnit to, ChainFactor factor, boolean upwards) implements ChainStep {
         @Override
         public double multiplier() {
             return upwards ? factor.central() : 1 / factor.central();
         }
 
         @Override
-        public void apply(double[] values, DrawBook book) {
+        public void apply(double[] values, CommonRandomNumbers book) {
             double[] yields = factor.draw(book);
             for (int i = 0; i < values.length; i++) {
                 values[i] = upwards ? values[i] * yields[i] : values[i] / yields[i];

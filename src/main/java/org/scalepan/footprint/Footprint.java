@@ -9,7 +9,7 @@ import org.scalepan.uncertainty.Summary;
  * A distribution of one indicator on one functional unit: what both the literature and a farm's own records end in, and what
  * every question starts from.
  *
- * <p>The draws are kept in the order of the question's {@link DrawBook}, so that draw i of two footprints belongs to the same
+ * <p>The draws are kept in the order of the question's {@link CommonRandomNumbers}, so that draw i of two footprints belongs to the same
  * state of the factors they share.
  */
 public final class Footprint {

@@ -39,7 +39,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
     }
 
     /** Multiplies each value by the factor, drawn where shares are unknown. */
-    public void apply(double[] values, DrawBook book) {
+    public void apply(double[] values, CommonRandomNumbers book) {
         if (!isOpen()) {
             double factor = multiplier();
             for (int i = 0; i < values.length; i++) {

@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
-import org.scalepan.factors.CompositionRow.Use;
+import org.scalepan.factors.CompositionRow.RowUse;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -63,15 +63,15 @@ public final class UnitChain {
     private final boolean qualityCapped;
     private final Grade lowestGrade;
     private final Map<Link, ChainFactor> factors;
-    private final Map<Ends, ChainPath> paths = new ConcurrentHashMap<>();
+    private final Map<ConversionEnds, ChainPath> paths = new ConcurrentHashMap<>();
 
-    private record Ends(FunctionalUnit from, FunctionalUnit to) {}
+    private record ConversionEnds(FunctionalUnit from, FunctionalUnit to) {}
 
     /** What tells one chain from another; all parts come from closed lists, so there are not many. */
-    private record Key(
+    private record ConversionKey(
             String product, String form, String source, ProteinBasis protein, boolean capped, Grade lowestGrade) {}
 
-    private record Shelf(Map<Key, UnitChain> chains) {}
+    private record ConversionIndex(Map<ConversionKey, UnitChain> chains) {}
 
     private UnitChain(
             Library library,
@@ -109,29 +109,29 @@ public final class UnitChain {
             ProteinBasis protein,
             boolean qualityCapped,
             Grade lowestGrade) {
-        return library.view(Shelf.class, unused -> new Shelf(new ConcurrentHashMap<>()))
+        return library.view(ConversionIndex.class, unused -> new ConversionIndex(new ConcurrentHashMap<>()))
                 .chains()
                 .computeIfAbsent(
-                        new Key(product.id(), form, source, protein, qualityCapped, lowestGrade),
+                        new ConversionKey(product.id(), form, source, protein, qualityCapped, lowestGrade),
                         key -> new UnitChain(library, product, form, source, protein, qualityCapped, lowestGrade));
     }
 
     /** The shortest way from one unit to another, or the name of the factor that is missing. */
     public ChainPath path(FunctionalUnit from, FunctionalUnit to) {
-        return paths.computeIfAbsent(new Ends(from, to), ends -> find(from, to));
+        return paths.computeIfAbsent(new ConversionEnds(from, to), ends -> find(from, to));
     }
 
     private ChainPath find(FunctionalUnit from, FunctionalUnit to) {
         Optional<List<ChainStep>> steps = shortest(from, to);
         if (steps.isEmpty()) {
-            return new ChainPath.Missing(product.id(), form, from, to, missing(from, to));
+            return new ChainPath.MissingConversion(product.id(), form, from, to, missing(from, to));
         }
         if (!to.countsProtein() || protein == ProteinBasis.CRUDE) {
-            return new ChainPath.Found(steps.get());
+            return new ChainPath.FoundPath(steps.get());
         }
         Optional<CompositionRow> factor = nitrogenFactor();
         if (factor.isEmpty()) {
-            return new ChainPath.Missing(
+            return new ChainPath.MissingConversion(
                     product.id(),
                     form,
                     from,
@@ -140,7 +140,7 @@ public final class UnitChain {
         }
         List<ChainStep> corrected = new ArrayList<>(steps.get());
         corrected.add(correction(to, factor.get()));
-        return new ChainPath.Found(corrected);
+        return new ChainPath.FoundPath(corrected);
     }
 
     /** From crude protein (N × 6.25) to protein by the product's own factor: 6.25 ÷ k more impact per kilogram. */
@@ -148,7 +148,7 @@ public final class UnitChain {
         Distribution k =
                 SpreadReading.read(row.printed(), library.spreadDefaults().composition());
         ChainFactor factor = new ChainFactor(row, k, 1 / ProteinBasis.CRUDE_FACTOR, Double.POSITIVE_INFINITY);
-        return new ChainStep.Published(unit, unit, factor, false);
+        return new ChainStep.PublishedStep(unit, unit, factor, false);
     }
 
     private Optional<List<ChainStep>> shortest(FunctionalUnit from, FunctionalUnit to) {
@@ -172,7 +172,7 @@ public final class UnitChain {
 
     /** Length of a way: only steps that rest on a published factor count, because only they can be wrong. */
     private static long published(List<ChainStep> way) {
-        return way.stream().filter(ChainStep.Published.class::isInstance).count();
+        return way.stream().filter(ChainStep.PublishedStep.class::isInstance).count();
     }
 
     private List<ChainStep> steps(FunctionalUnit at) {
@@ -182,8 +182,8 @@ public final class UnitChain {
                 factor(link)
                         .ifPresent(factor -> steps.add(
                                 link.from() == at
-                                        ? new ChainStep.Published(link.from(), link.to(), factor, false)
-                                        : new ChainStep.Published(link.to(), link.from(), factor, true)));
+                                        ? new ChainStep.PublishedStep(link.from(), link.to(), factor, false)
+                                        : new ChainStep.PublishedStep(link.to(), link.from(), factor, true)));
             }
         }
         return steps;
@@ -264,8 +264,8 @@ public final class UnitChain {
     }
 
     private boolean mayServe(CompositionRow row) {
-        boolean meant = row.use() == Use.DEFAULT
-                || (row.use() == Use.STUDY && row.cited().source().equals(source));
+        boolean meant = row.use() == RowUse.DEFAULT
+                || (row.use() == RowUse.STUDY && row.cited().source().equals(source));
         return meant && row.cited().check().isAtLeast(lowestGrade);
     }
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 
 /** What the literature has to say to a question about one product. */
@@ -22,9 +22,9 @@ public sealed interface Evidence {
      * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
      * @param regionWords what a sentence calls it
      */
-    record Some(PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
+    record PooledEvidence(PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
             implements Evidence {
-        public Some {
+        public PooledEvidence {
             studies = List.copyOf(studies);
             unused = List.copyOf(unused);
         }
@@ -48,7 +48,7 @@ public sealed interface Evidence {
          * The footprint: an equal-weight mixture over the studies, and within a study over its findings (M3). The choice of
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
          */
-        public Footprint footprint(DrawBook book) {
+        public Footprint footprint(CommonRandomNumbers book) {
             Mixture mixture = Mixture.of(
                     studies.stream().mapToInt(study -> study.findings().size()).toArray(),
                     book.uniforms(choice().id()));
@@ -73,8 +73,8 @@ public sealed interface Evidence {
         }
 
         /** The stream by which a draw chooses its study, and a finding within it. */
-        public DrawBook.Stream choice() {
-            return new DrawBook.Stream(
+        public CommonRandomNumbers.Substream choice() {
+            return new CommonRandomNumbers.Substream(
                     "pool/" + question.product().id() + "/" + question.form() + "/"
                             + question.indicator().id(),
                     true);
@@ -86,16 +86,16 @@ public sealed interface Evidence {
          * @param weight its part of the pool
          * @param place the middle of its part, between 0 and 1
          */
-        public record Place(Harmonised finding, double weight, double place) {}
+        public record WeightedFinding(Harmonised finding, double weight, double place) {}
 
         /** The findings from the lowest central value to the highest. */
-        public List<Place> places() {
-            List<Place> places = new ArrayList<>();
+        public List<WeightedFinding> places() {
+            List<WeightedFinding> places = new ArrayList<>();
             double before = 0;
             for (Study study : studies) {
                 double weight = weightOfFinding(study);
                 for (Harmonised finding : study.findings()) {
-                    places.add(new Place(finding, weight, before + weight / 2));
+                    places.add(new WeightedFinding(finding, weight, before + weight / 2));
                     before += weight;
                 }
             }
@@ -104,10 +104,10 @@ public sealed interface Evidence {
         }
 
         /** The finding in the middle of the pool: as much weight lies below it as above. */
-        public Place middle() {
+        public WeightedFinding middle() {
             double below = 0;
-            List<Place> places = places();
-            for (Place place : places) {
+            List<WeightedFinding> places = places();
+            for (WeightedFinding place : places) {
                 below += place.weight();
                 if (below >= 0.5 - 1e-12) {
                     return place;
@@ -123,15 +123,15 @@ public sealed interface Evidence {
     }
 
     /** There is none on this ruler. */
-    record None(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
-        public None {
+    record NoEvidence(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
+        public NoEvidence {
             unused = List.copyOf(unused);
         }
     }
 
     /** The ids of the sources behind the evidence, in the order of the library. */
     default List<String> sources() {
-        return this instanceof Some some
+        return this instanceof PooledEvidence some
                 ? some.findings()
                         .map(finding -> finding.result().cited().source())
                         .distinct()

@@ -38,14 +38,14 @@ final class Harmonisation {
     }
 
     /** What harmonising one result gives. */
-    sealed interface Outcome {
-        record Usable(Harmonised harmonised) implements Outcome {}
+    sealed interface HarmonisationOutcome {
+        record Usable(Harmonised harmonised) implements HarmonisationOutcome {}
 
-        record Unusable(PublishedResult result, String reason) implements Outcome {}
+        record Unusable(PublishedResult result, String reason) implements HarmonisationOutcome {}
     }
 
-    Outcome harmonise(PublishedResult result) {
-        List<Step> steps = new ArrayList<>();
+    HarmonisationOutcome harmonise(PublishedResult result) {
+        List<HarmonisationStep> steps = new ArrayList<>();
         List<Note> notes = new ArrayList<>();
         Optional<String> wrong = stages.convert(result, steps, notes);
         if (wrong.isEmpty() && question.indicator().isWarming()) {
@@ -54,11 +54,11 @@ final class Harmonisation {
         if (wrong.isEmpty()) {
             wrong = unit(result, steps, notes);
         }
-        return wrong.<Outcome>map(reason -> new Outcome.Unusable(result, reason))
-                .orElseGet(() -> new Outcome.Usable(read(result, steps, notes)));
+        return wrong.<HarmonisationOutcome>map(reason -> new HarmonisationOutcome.Unusable(result, reason))
+                .orElseGet(() -> new HarmonisationOutcome.Usable(read(result, steps, notes)));
     }
 
-    private Optional<String> unit(PublishedResult result, List<Step> steps, List<Note> notes) {
+    private Optional<String> unit(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         Product product = library.products().get(result.product());
         if (product == null) {
             throw new IllegalStateException("the loader let a result of an unknown product through: " + result.id());
@@ -72,19 +72,19 @@ final class Harmonisation {
                 question.qualityCapped(),
                 question.lowestGrade());
         ChainPath path = chain.path(FunctionalUnit.of(result.per()).orElseThrow(), question.per());
-        if (path instanceof ChainPath.Missing missing) {
+        if (path instanceof ChainPath.MissingConversion missing) {
             return Optional.of(missing.text());
         }
-        for (ChainStep step : ((ChainPath.Found) path).steps()) {
-            steps.add(new Step.ToUnit(step));
-            if (step instanceof ChainStep.Published published) {
+        for (ChainStep step : ((ChainPath.FoundPath) path).steps()) {
+            steps.add(new HarmonisationStep.ToUnit(step));
+            if (step instanceof ChainStep.PublishedStep published) {
                 note(published, product, notes);
             }
         }
         return Optional.empty();
     }
 
-    private static void note(ChainStep.Published step, Product product, List<Note> notes) {
+    private static void note(ChainStep.PublishedStep step, Product product, List<Note> notes) {
         CompositionRow row = step.row();
         if (!row.product().equals(product.id())) {
             notes.add(new Note(
@@ -103,7 +103,7 @@ final class Harmonisation {
         }
     }
 
-    private Harmonised read(PublishedResult result, List<Step> steps, List<Note> notes) {
+    private Harmonised read(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         boolean none = result.printed().kind() == SpreadKind.NONE;
         double gsd = none ? assumed.gsd(result) : 1;
         if (none) {

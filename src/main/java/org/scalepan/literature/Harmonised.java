@@ -2,7 +2,7 @@ package org.scalepan.literature;
 
 import java.util.List;
 import org.scalepan.factors.PublishedResult;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.uncertainty.Distribution;
 
 /**
@@ -15,7 +15,7 @@ import org.scalepan.uncertainty.Distribution;
  * @param notes what a reader must know
  */
 public record Harmonised(
-        PublishedResult result, Distribution reading, double geometricSd, List<Step> steps, List<Note> notes) {
+        PublishedResult result, Distribution reading, double geometricSd, List<HarmonisationStep> steps, List<Note> notes) {
     public Harmonised {
         steps = List.copyOf(steps);
         notes = List.copyOf(notes);
@@ -24,14 +24,14 @@ public record Harmonised(
     /** The central value after all conversions. */
     public double central() {
         double value = reading.median();
-        for (Step step : steps) {
+        for (HarmonisationStep step : steps) {
             value *= step.multiplier();
         }
         return value;
     }
 
     /** Draws of this result on the ruler of the question. */
-    public double[] draw(DrawBook book) {
+    public double[] draw(CommonRandomNumbers book) {
         double[] values = book.ownValues(result.finding(), reading);
         steps.forEach(step -> step.apply(values, book));
         return values;

@@ -33,7 +33,7 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
         Map<String, PairedStudy> byStudy = new LinkedHashMap<>();
         PairedStudy.printed(library, product.question(), reference.question())
                 .forEach(ratio -> byStudy.put(ratio.study(), ratio));
-        if (product instanceof Evidence.Some left && reference instanceof Evidence.Some right) {
+        if (product instanceof Evidence.PooledEvidence left && reference instanceof Evidence.PooledEvidence right) {
             for (Study study : left.studies()) {
                 right.study(study.id())
                         .flatMap(other -> PairedStudy.computed(study, other))

@@ -32,13 +32,13 @@ public final class Pool {
 
     /** The evidence for a question. */
     public static Evidence of(Library library, PoolQuestion question) {
-        return KeptEvidence.of(library).get(question, asked -> new Pool(library, asked).evidence());
+        return EvidenceCache.of(library).get(question, asked -> new Pool(library, asked).evidence());
     }
 
     private Evidence evidence() {
         List<PublishedResult> candidates = candidates();
         if (candidates.isEmpty()) {
-            return new Evidence.None(
+            return new Evidence.NoEvidence(
                     question,
                     "no published " + question.indicator().id() + " result of "
                             + question.product().name() + " is in this library" + sibling(),
@@ -52,10 +52,10 @@ public final class Pool {
                 unused.add(new Unused(result, barred.get()));
                 continue;
             }
-            Harmonisation.Outcome outcome = harmonisation.harmonise(result);
-            if (outcome instanceof Harmonisation.Outcome.Usable yes) {
+            Harmonisation.HarmonisationOutcome outcome = harmonisation.harmonise(result);
+            if (outcome instanceof Harmonisation.HarmonisationOutcome.Usable yes) {
                 usable.add(yes.harmonised());
-            } else if (outcome instanceof Harmonisation.Outcome.Unusable no) {
+            } else if (outcome instanceof Harmonisation.HarmonisationOutcome.Unusable no) {
                 unused.add(new Unused(result, no.reason()));
             }
         }
@@ -127,10 +127,10 @@ public final class Pool {
     /** How many things stand between the printed number and the ruler. */
     private static double doubts(Harmonised item) {
         double doubts = 0;
-        for (Step step : item.steps()) {
-            if (step instanceof Step.ToUnit unit) {
-                doubts += unit.step() instanceof ChainStep.Published ? 1 : 0;
-            } else if (step instanceof Step.ToWarmingSet warming) {
+        for (HarmonisationStep step : item.steps()) {
+            if (step instanceof HarmonisationStep.ToUnit unit) {
+                doubts += unit.step() instanceof ChainStep.PublishedStep ? 1 : 0;
+            } else if (step instanceof HarmonisationStep.ToWarmingSet warming) {
                 // Between two sets to start from, the nearer one: its factor is closer to 1.
                 doubts += 1 + Math.abs(Math.log(warming.multiplier()));
             } else {
@@ -156,11 +156,11 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(here);
-                return new Evidence.Some(
+                return new Evidence.PooledEvidence(
                         question, studies, region, library.regions().words(region), unused);
             }
         }
-        return new Evidence.None(
+        return new Evidence.NoEvidence(
                 question,
                 "no " + question.indicator().id() + " result of "
                         + question.product().name() + " (" + question.form()

@@ -27,7 +27,7 @@ final class StageConversion {
     }
 
     /** Adds the step and its notes, or says why there is none. */
-    Optional<String> convert(PublishedResult result, List<Step> steps, List<Note> notes) {
+    Optional<String> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         boolean toFarm = result.boundary() == Boundary.RETAIL && question.boundary() == Boundary.FARM_GATE;
         List<StageSplit> splits = splits(result);
         if (result.boundary() != question.boundary() && (!toFarm || splits.isEmpty())) {
@@ -67,7 +67,7 @@ final class StageConversion {
                 : "its source publishes no stage split that leads to";
     }
 
-    private static Step.ByStages step(List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
+    private static HarmonisationStep.ByStages step(List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
         List<StageSplit> kept = new ArrayList<>();
         List<StageSplit> dropped = new ArrayList<>();
         for (StageSplit split : splits) {
@@ -83,7 +83,7 @@ final class StageConversion {
         }
         double keptSum = kept.stream().mapToDouble(StageSplit::value).sum();
         double all = keptSum + dropped.stream().mapToDouble(StageSplit::value).sum();
-        return new Step.ByStages(keptSum / all, kept, dropped);
+        return new HarmonisationStep.ByStages(keptSum / all, kept, dropped);
     }
 
     private static String words(boolean toFarm, boolean lucOut) {

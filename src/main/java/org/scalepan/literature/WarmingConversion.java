@@ -30,7 +30,7 @@ final class WarmingConversion {
     }
 
     /** Adds the step and its notes, or says why the result cannot be used. */
-    Optional<String> convert(PublishedResult result, List<Step> steps, List<Note> notes) {
+    Optional<String> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         String printed = result.gwp().orElse(NOT_STATED);
         WarmingSet asked = question.gwp();
         if (printed.equals(asked.id())) {
@@ -39,7 +39,7 @@ final class WarmingConversion {
         Optional<WarmingSet> from = Optional.ofNullable(library.warmingSets().get(printed));
         Optional<Rebasing> rebasing = from.flatMap(set -> rebasing(result, set, steps));
         if (rebasing.isPresent()) {
-            steps.add(new Step.ToWarmingSet(rebasing.get()));
+            steps.add(new HarmonisationStep.ToWarmingSet(rebasing.get()));
             if (rebasing.get().isOpen()) {
                 notes.add(new Note(
                         Note.Codes.OPEN_GAS_SHARES,
@@ -70,7 +70,7 @@ final class WarmingConversion {
         return asked.metric().equals(metric) && asked.horizonYears().orElse(USUAL_HORIZON) == horizon;
     }
 
-    private Optional<Rebasing> rebasing(PublishedResult result, WarmingSet printed, List<Step> steps) {
+    private Optional<Rebasing> rebasing(PublishedResult result, WarmingSet printed, List<HarmonisationStep> steps) {
         return shares(result, printed)
                 .flatMap(shares -> Optional.ofNullable(library.warmingSets().get(shares.gwp()))
                         .map(under -> new Rebasing(afterStages(shares, steps), under, printed, question.gwp())));
@@ -90,10 +90,10 @@ final class WarmingConversion {
      * The shares in what is left after stages were taken out. Land-use change and what happens behind the farm is CO2, so the known
      * shares of the other gases belong to the farm and grow as those stages go.
      */
-    private static GasShares afterStages(GasShares shares, List<Step> steps) {
+    private static GasShares afterStages(GasShares shares, List<HarmonisationStep> steps) {
         double left = 1;
-        for (Step step : steps) {
-            if (step instanceof Step.ByStages stages) {
+        for (HarmonisationStep step : steps) {
+            if (step instanceof HarmonisationStep.ByStages stages) {
                 left *= stages.multiplier();
             }
         }

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Regions;
-import org.scalepan.factors.Row;
+import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.SpreadReading;
 
 /** Finds the background factors of the library and reads them as factors with their doubt, each once. */

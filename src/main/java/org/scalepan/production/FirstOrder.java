@@ -22,14 +22,14 @@ public record FirstOrder(double value, double lnSd) {
         for (Flow flow : system.counted()) {
             double part = system.yearly(flow);
             sum += part;
-            for (Term.Use use : flow.term().uses()) {
+            for (ActivityTerm.FactorUse use : flow.term().uses()) {
                 effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor().lnSd()))
                         .add(part, use.divides());
             }
         }
         double total = sum;
         for (ChainStep step : system.chain()) {
-            if (step instanceof ChainStep.Published published) {
+            if (step instanceof ChainStep.PublishedStep published) {
                 effects.computeIfAbsent(published.row().id(), id -> new Effect(published.factor().lnSd()))
                         .add(total, !published.upwards());
             }

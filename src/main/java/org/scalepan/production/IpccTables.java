@@ -46,7 +46,7 @@ public final class IpccTables {
     private record Wanted(String quantity, Where where) {}
 
     /** The tables of every edition that a library has been asked for. */
-    private record Shelf(Map<String, IpccTables> editions) {}
+    private record IpccIndex(Map<String, IpccTables> editions) {}
 
     private IpccTables(Library library, String edition) {
         this.library = library;
@@ -68,7 +68,7 @@ public final class IpccTables {
      * @param edition 2006 or 2019
      */
     public static IpccTables of(Library library, String edition) {
-        return library.view(Shelf.class, unused -> new Shelf(new ConcurrentHashMap<>()))
+        return library.view(IpccIndex.class, unused -> new IpccIndex(new ConcurrentHashMap<>()))
                 .editions()
                 .computeIfAbsent(edition, year -> new IpccTables(library, year));
     }

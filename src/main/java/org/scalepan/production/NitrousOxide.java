@@ -13,7 +13,7 @@ public final class NitrousOxide {
     private static final double TO_N2O = 44.0 / 28.0;
 
     private final IpccTables tables;
-    private final Ledger ledger;
+    private final InventoryBuilder ledger;
     private final String what;
     private final String climate;
 
@@ -21,7 +21,7 @@ public final class NitrousOxide {
      * @param what what the nitrogen is in, for the lines of the inventory
      * @param climate a climate of the tables, which parts the soil factors; {@code any-climate} when it is not known
      */
-    public NitrousOxide(IpccTables tables, Ledger ledger, String what, String climate) {
+    public NitrousOxide(IpccTables tables, InventoryBuilder ledger, String what, String climate) {
         this.tables = tables;
         this.ledger = ledger;
         this.what = what;
@@ -33,13 +33,13 @@ public final class NitrousOxide {
      *
      * @param nitrogen kg N a year
      */
-    public void stored(Term nitrogen, Where where) {
+    public void stored(ActivityTerm nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
             ledger.notCounted("manure/" + where.system(), Gap.GHG, "N2O not counted: no direct factor for this system in the tables");
             return;
         }
-        Term stored = nitrogen.times(tables.factor(direct.get()));
+        ActivityTerm stored = nitrogen.times(tables.factor(direct.get()));
         add(
                 "stored",
                 tables.uncertainty("uncertainty-ef3", direct.get().id())
@@ -54,7 +54,7 @@ public final class NitrousOxide {
     }
 
     /** Nitrogen brought to a field. */
-    public void spread(Term nitrogen) {
+    public void spread(ActivityTerm nitrogen) {
         add("spread", nitrogen.times(soil("ef1", "organic")));
         onSoil(nitrogen);
     }
@@ -64,13 +64,13 @@ public final class NitrousOxide {
      *
      * @param input the row of table 11.1: cattle, poultry and pigs, or sheep and other animals
      */
-    public void dropped(Term nitrogen, String input) {
+    public void dropped(ActivityTerm nitrogen, String input) {
         add("dropped", nitrogen.times(soil("ef3-prp", input)));
         onSoil(nitrogen);
     }
 
     /** In a dry climate the guidelines count no leaching (table 11.3). */
-    private void onSoil(Term nitrogen) {
+    private void onSoil(ActivityTerm nitrogen) {
         add(
                 "volatilised",
                 nitrogen.times(soil("frac-gasm", "organic-and-grazing")).times(soil("ef4", "volatilised")));
@@ -83,7 +83,7 @@ public final class NitrousOxide {
         return tables.soil(quantity, input, climate);
     }
 
-    private void add(String how, Term nitrogenLost) {
+    private void add(String how, ActivityTerm nitrogenLost) {
         ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
     }
 }

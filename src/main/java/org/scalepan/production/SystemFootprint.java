@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.footprint.ChainStep;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 
 /**
@@ -51,7 +51,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     }
 
     /** The footprint by Monte Carlo, drawn from a book that other systems and products of the same question share. */
-    public Footprint footprint(DrawBook book) {
+    public Footprint footprint(CommonRandomNumbers book) {
         double[] draws = new double[book.size()];
         double perOutput = inventory.output().share() / inventory.output().amount();
         for (Flow flow : counted) {

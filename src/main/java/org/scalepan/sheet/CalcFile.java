@@ -140,7 +140,7 @@ public final class CalcFile {
             xml.writeStartElement("text:p");
             xml.writeCharacters(text.text());
             xml.writeEndElement();
-        } else if (cell.content() instanceof Cell.Figure number) {
+        } else if (cell.content() instanceof Cell.NumberContent number) {
             xml.writeAttribute("office:value-type", "float");
             xml.writeAttribute(
                     "office:value", BigDecimal.valueOf(number.value()).toPlainString());

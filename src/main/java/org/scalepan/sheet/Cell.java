@@ -6,21 +6,21 @@ package org.scalepan.sheet;
  * @param content what it holds
  * @param look how it is shown
  */
-public record Cell(Content content, Look look) {
+public record Cell(CellContent content, Look look) {
 
     /** What a cell holds. */
-    public sealed interface Content {}
+    public sealed interface CellContent {}
 
     /** Text; never run as a formula by a spreadsheet, see {@link FormulaGuard}. */
-    public record Text(String text) implements Content {
+    public record Text(String text) implements CellContent {
         public Text {
             text = FormulaGuard.guarded(text);
         }
     }
 
     /** A finite number. */
-    public record Figure(double value) implements Content {
-        public Figure {
+    public record NumberContent(double value) implements CellContent {
+        public NumberContent {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException("a cell holds finite numbers only");
             }
@@ -28,10 +28,10 @@ public record Cell(Content content, Look look) {
     }
 
     /** A formula that the spreadsheet works out; only ever our own. */
-    public record Live(Formula formula) implements Content {}
+    public record Live(Formula formula) implements CellContent {}
 
     /** Nothing. */
-    public record Blank() implements Content {}
+    public record Blank() implements CellContent {}
 
     /** How a cell is shown. */
     public enum Look {
@@ -53,7 +53,7 @@ public record Cell(Content content, Look look) {
     }
 
     public static Cell number(double value) {
-        return new Cell(new Figure(value), Look.PLAIN);
+        return new Cell(new NumberContent(value), Look.PLAIN);
     }
 
     public static Cell live(String formula) {

@@ -46,7 +46,7 @@ public final class ExcelFile {
     private static void write(Cell cell, Worksheet worksheet, int row, int column) {
         if (cell.content() instanceof Cell.Text text) {
             worksheet.value(row, column, fitting(text.text()));
-        } else if (cell.content() instanceof Cell.Figure number) {
+        } else if (cell.content() instanceof Cell.NumberContent number) {
             worksheet.value(row, column, number.value());
         } else if (cell.content() instanceof Cell.Live live) {
             // The library writes formulas into the XML as they are.

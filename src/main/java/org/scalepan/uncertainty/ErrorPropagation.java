@@ -82,8 +82,8 @@ public final class ErrorPropagation {
      * @param value the function at the means of its inputs, finite
      * @param standardUncertainty one standard deviation, zero or more, in the unit of the value
      */
-    public record FirstOrder(double value, double standardUncertainty) {
-        public FirstOrder {
+    public record PropagatedError(double value, double standardUncertainty) {
+        public PropagatedError {
             Require.finite("value", value);
             Require.notNegative("standard uncertainty", standardUncertainty);
         }
@@ -96,9 +96,9 @@ public final class ErrorPropagation {
          * @param sds standard deviations of the inputs, zero or more
          * @throws IllegalArgumentException when numbers differ, an input is out of range, or f gives no finite value
          */
-        public static FirstOrder of(ToDoubleFunction<double[]> f, double[] means, double[] sds) {
+        public static PropagatedError of(ToDoubleFunction<double[]> f, double[] means, double[] sds) {
             Slopes slopes = new Slopes(f, means, sds);
-            return new FirstOrder(slopes.value(), Math.sqrt(slopes.firstOrderVariance()));
+            return new PropagatedError(slopes.value(), Math.sqrt(slopes.firstOrderVariance()));
         }
 
         /**
@@ -111,14 +111,14 @@ public final class ErrorPropagation {
          * @throws IllegalArgumentException when numbers differ, an input is out of range, f gives no finite value, or the terms
          *     of second order outweigh the rest, so that the series says nothing
          */
-        public static FirstOrder withSecondOrder(ToDoubleFunction<double[]> f, double[] means, double[] sds) {
+        public static PropagatedError withSecondOrder(ToDoubleFunction<double[]> f, double[] means, double[] sds) {
             Slopes slopes = new Slopes(f, means, sds);
             double variance = slopes.firstOrderVariance() + slopes.secondOrderVariance();
             if (!(variance >= 0)) {
                 throw new IllegalArgumentException("the terms of second order make the variance " + variance
                         + "; the spreads are too large for this method");
             }
-            return new FirstOrder(slopes.value(), Math.sqrt(variance));
+            return new PropagatedError(slopes.value(), Math.sqrt(variance));
         }
     }
 

@@ -20,7 +20,7 @@ import java.util.function.IntFunction;
  * @param varianceStandardError how far the number of draws leaves the variance open
  * @param shares one for each input, in their order; empty when nothing varies
  */
-public record Sobol(double mean, double variance, double varianceStandardError, List<Share> shares) {
+public record Sobol(double mean, double variance, double varianceStandardError, List<VarianceShare> shares) {
     public Sobol {
         Require.finite("mean", mean);
         Require.notNegative("variance", variance);
@@ -33,7 +33,7 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
      * @param first what the input makes by itself
      * @param total what it makes by itself and together with others
      */
-    public record Share(double first, double firstStandardError, double total, double totalStandardError) {}
+    public record VarianceShare(double first, double firstStandardError, double total, double totalStandardError) {}
 
     /** How the products of the samples are put together. */
     public enum Estimator {
@@ -107,7 +107,7 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
         if (Math.sqrt(variance) <= 1e-12 * Math.abs(mean)) {
             return new Sobol(mean, 0, 0, List.of());
         }
-        List<Share> shares = new ArrayList<>();
+        List<VarianceShare> shares = new ArrayList<>();
         for (int input = 0; input < inputs; input++) {
             double[] other = mixed.apply(input);
             Require.sameLength("results of a", a, "mixed results", other);
@@ -121,7 +121,7 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
             }
             double s = mean(first) / variance;
             double t = mean(total) / variance;
-            shares.add(new Share(
+            shares.add(new VarianceShare(
                     s, standardError(first, s, spread, variance), t, standardError(total, t, spread, variance)));
         }
         return new Sobol(mean, variance, standardError(spread, variance, ones(a.length), 1), shares);

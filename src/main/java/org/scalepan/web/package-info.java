@@ -1,4 +1,7 @@
-/** The HTTP face: routes, parameters, problems and renderers. It knows no arithmetic of the trade. */
+/**
+ * The HTTP layer: one folder for each question, on {@code http}, {@code read}, {@code render} and {@code
+ * route}; {@code server} puts them together.
+ */
 @NullMarked
 package org.scalepan.web;
 

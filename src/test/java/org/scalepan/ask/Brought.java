@@ -5,15 +5,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.Asked;
+import org.scalepan.ask.programme.Baseline;
+import org.scalepan.ask.programme.EqualBasis;
+import org.scalepan.ask.programme.FedAnimal;
+import org.scalepan.ask.programme.Prices;
+import org.scalepan.ask.programme.Programme;
+import org.scalepan.ask.programme.Substitution;
+import org.scalepan.ask.programme.SubstitutionQuestion;
+import org.scalepan.ask.programme.Use;
+import org.scalepan.ask.programme.YearlyChange;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 
 /** A programme in the making: a thousand kilograms a year as sold, on equal protein, at a rate of 1, as food, unless it is told otherwise. */
-final class Brought {
+public final class Brought {
     private final Library library;
     private final Asked asked;
     private final Side product;
-    private final List<Baseline.Part> parts = new ArrayList<>();
+    private final List<Baseline.BaselinePart> parts = new ArrayList<>();
     private final List<Side> alternatives = new ArrayList<>();
     private Programme programme = Programme.of(1_000, FunctionalUnit.KG_PRODUCT);
     private Use use = Use.FOOD;
@@ -28,60 +37,60 @@ final class Brought {
         this.product = product;
     }
 
-    static Brought of(Library library, Asked asked, String product) {
-        return new Brought(library, asked, new Side.Published(asked.item(product)));
+    public static Brought of(Library library, Asked asked, String product) {
+        return new Brought(library, asked, new Side.PublishedSide(asked.item(product)));
     }
 
-    static Brought of(Library library, Asked asked, Side product) {
+    public static Brought of(Library library, Asked asked, Side product) {
         return new Brought(library, asked, product);
     }
 
-    Brought kilograms(double kilograms, FunctionalUnit unit) {
+    public Brought kilograms(double kilograms, FunctionalUnit unit) {
         programme = Programme.of(kilograms, unit);
         return this;
     }
 
-    Brought insteadOf(String other) {
+    public Brought insteadOf(String other) {
         return insteadOf(other, 1);
     }
 
-    Brought insteadOf(String other, double share) {
+    public Brought insteadOf(String other, double share) {
         return priced(other, share, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    Brought priced(String other, double share, OptionalDouble price, OptionalDouble imported) {
-        Side side = new Side.Published(asked.item(other));
-        parts.add(new Baseline.Part(side, share, FunctionalUnit.KG_PRODUCT, price, imported));
+    public Brought priced(String other, double share, OptionalDouble price, OptionalDouble imported) {
+        Side side = new Side.PublishedSide(asked.item(other));
+        parts.add(new Baseline.BaselinePart(side, share, FunctionalUnit.KG_PRODUCT, price, imported));
         return this;
     }
 
-    Brought or(String alternative) {
-        alternatives.add(new Side.Published(asked.item(alternative)));
+    public Brought or(String alternative) {
+        alternatives.add(new Side.PublishedSide(asked.item(alternative)));
         return this;
     }
 
-    Brought rate(double displacement) {
+    public Brought rate(double displacement) {
         rate = displacement;
         return this;
     }
 
-    Brought on(EqualBasis other) {
+    public Brought on(EqualBasis other) {
         basis = other;
         return this;
     }
 
-    Brought asFeedOf(FedAnimal fed) {
+    public Brought asFeedOf(FedAnimal fed) {
         use = Use.FEED;
         animal = Optional.of(fed);
         return this;
     }
 
-    Brought costing(double cost) {
+    public Brought costing(double cost) {
         prices = Optional.of(new Prices("KES", OptionalDouble.empty(), OptionalDouble.of(cost)));
         return this;
     }
 
-    SubstitutionQuestion question() {
+    public SubstitutionQuestion question() {
         return new SubstitutionQuestion(
                 use,
                 animal,
@@ -96,11 +105,11 @@ final class Brought {
                 Compared.SAMPLING);
     }
 
-    Substitution answer() {
+    public Substitution answer() {
         return Substitution.of(library, question());
     }
 
-    YearlyChange.Figures figures() {
+    public YearlyChange.Figures figures() {
         return answer().changes().get(0).figures().orElseThrow();
     }
 }

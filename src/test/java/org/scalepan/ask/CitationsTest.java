@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
+import org.scalepan.ask.compare.Comparison;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
@@ -25,7 +26,7 @@ class CitationsTest {
     }
 
     private static List<String> cited(Asked asked, String product) {
-        return ids(new Citations().add(Quoting.quote(LIBRARY, asked.item(product), asked.ruler(), SAMPLING)));
+        return ids(new Citations().add(Estimating.quote(LIBRARY, asked.item(product), asked.ruler(), SAMPLING)));
     }
 
     @Test

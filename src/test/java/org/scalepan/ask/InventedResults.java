@@ -10,22 +10,22 @@ import org.scalepan.factors.Library;
  * Libraries with invented results of products that have none at the farm gate, so that an answer has a closed form. No number
  * here is a finding of anyone.
  */
-final class InventedResults {
+public final class InventedResults {
     private static final String MODEL = "oonincx-2010.cockroach.ghg.kg-live";
 
     private final OwnFolder folder;
 
-    InventedResults(Path path) {
+    public InventedResults(Path path) {
         folder = new OwnFolder(path);
     }
 
     /** A lognormal result: its 95 % interval per kg live, at the farm gate, under AR6. */
-    InventedResults ci95(String product, String source, double low, double high) {
+    public InventedResults ci95(String product, String source, double low, double high) {
         return row(product, source, Map.of("spread", "ci95", "low", text(low), "high", text(high)));
     }
 
     /** A result without doubt, per a unit of one's own choice. */
-    InventedResults exact(String product, String source, double value, String per) {
+    public InventedResults exact(String product, String source, double value, String per) {
         return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value), "per", per));
     }
 
@@ -52,7 +52,7 @@ final class InventedResults {
         return Double.toString(number);
     }
 
-    Library library() {
+    public Library library() {
         return folder.library();
     }
 }

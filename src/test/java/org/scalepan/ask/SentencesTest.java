@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
+import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
@@ -59,7 +60,7 @@ class SentencesTest {
         Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
         Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
         Sentences say = sentences(live);
-        Comparison.Item item = comparison.items().get(0);
+        Comparison.ComparedProduct item = comparison.items().get(0);
         assertEquals(
                 "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval; 1"
                         + " study, own rows among them; AR6 GWP100, without land-use change where studies tell).",
@@ -80,7 +81,7 @@ class SentencesTest {
                 .library();
         Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
         Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
-        Comparison.Item item = comparison.items().get(0);
+        Comparison.ComparedProduct item = comparison.items().get(0);
         String sentence = sentences(live)
                 .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(
@@ -93,7 +94,7 @@ class SentencesTest {
     @Test
     void without_evidence_the_sentence_says_so_and_gives_no_figure() {
         Asked asked = Asked.of(LIBRARY);
-        Quote weevil = Quoting.quote(LIBRARY, asked.item("palm-weevil"), asked.ruler(), SAMPLING);
+        PublishedEstimate weevil = Estimating.quote(LIBRARY, asked.item("palm-weevil"), asked.ruler(), SAMPLING);
         assertEquals(
                 "Palm weevil, up to the farm gate: no evidence per kg protein.",
                 sentences(asked).quote(weevil));
@@ -102,7 +103,7 @@ class SentencesTest {
     @Test
     void another_form_than_the_usual_is_named() {
         Asked asked = Asked.of(LIBRARY).at("processing-gate");
-        Quote meal = Quoting.quote(LIBRARY, asked.item("mealworm:meal"), asked.ruler(), SAMPLING);
+        PublishedEstimate meal = Estimating.quote(LIBRARY, asked.item("mealworm:meal"), asked.ruler(), SAMPLING);
         String sentence = sentences(asked).quote(meal);
         assertTrue(sentence.startsWith("Yellow mealworm (meal), up to the processing gate: "), sentence);
     }
@@ -120,7 +121,7 @@ class SentencesTest {
             String product, String reference, String indicator, String boundary) {
         Asked asked = Asked.of(LIBRARY).indicator(indicator).at(boundary);
         Comparison comparison = compare(LIBRARY, asked, SAMPLING, product, reference);
-        Comparison.Item item = comparison.items().get(0);
+        Comparison.ComparedProduct item = comparison.items().get(0);
         Sentences say = sentences(asked);
         String figure = "[0-9.]+ \\([0-9.]+ to [0-9.]+\\)";
         String quote = say.quote(item.quote());
@@ -133,7 +134,7 @@ class SentencesTest {
         assertEquals(enough, versus.endsWith("(" + Likelihood.SCALE + ")."), versus);
     }
 
-    private static int seen(Quote quote) {
+    private static int seen(PublishedEstimate quote) {
         return quote.studies() - quote.studiesFromMemory();
     }
 
@@ -150,7 +151,7 @@ class SentencesTest {
                 .library();
         Asked live = Asked.of(library).per(FunctionalUnit.KG_LIVE);
         Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
-        Comparison.Item item = comparison.items().get(0);
+        Comparison.ComparedProduct item = comparison.items().get(0);
         String sentence = sentences(live)
                 .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
         assertEquals(3, item.quote().studies());

@@ -26,8 +26,8 @@ class WarningsTest {
     Path folder;
 
     private static List<Warning> warnings(Library library, Asked asked, String... products) {
-        List<Quote> quotes = Stream.of(products)
-                .map(product -> Quoting.quote(library, asked.item(product), asked.ruler(), SAMPLING))
+        List<PublishedEstimate> quotes = Stream.of(products)
+                .map(product -> Estimating.quote(library, asked.item(product), asked.ruler(), SAMPLING))
                 .toList();
         return Warnings.of(library, quotes);
     }

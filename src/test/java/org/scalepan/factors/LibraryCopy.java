@@ -15,15 +15,19 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.scalepan.factors.loading.FactorFiles;
+import org.scalepan.factors.loading.LibraryLoad;
+import org.scalepan.factors.loading.LibraryLoader;
+import org.scalepan.factors.table.Fault;
 
 /** A copy of the bundled folder in which a test changes single cells and knows where each stands. */
-final class LibraryCopy {
+public final class LibraryCopy {
     /** One cell of a raw RFC 4180 line that holds no line end, and the comma or end that closes it. */
     private static final Pattern CELL = Pattern.compile("(\"(?:[^\"]|\"\")*\"|[^,]*)(,|$)");
 
     private final Path folder;
 
-    LibraryCopy(Path folder) {
+    public LibraryCopy(Path folder) {
         this.folder = folder;
         try (Stream<Path> files = Files.list(bundledFolder())) {
             for (Path file : files.toList()) {
@@ -34,7 +38,7 @@ final class LibraryCopy {
         }
     }
 
-    static Path bundledFolder() {
+    public static Path bundledFolder() {
         try {
             return Path.of(LibraryLoader.class.getResource("/factors/VERSION").toURI())
                     .getParent();
@@ -47,7 +51,7 @@ final class LibraryCopy {
         return folder.resolve(name);
     }
 
-    String text(String name) {
+    public String text(String name) {
         try {
             return Files.readString(file(name));
         } catch (IOException e) {
@@ -55,11 +59,11 @@ final class LibraryCopy {
         }
     }
 
-    void write(String name, String text) {
+    public void write(String name, String text) {
         write(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    void write(String name, byte[] bytes) {
+    public void write(String name, byte[] bytes) {
         try {
             Files.write(file(name), bytes);
         } catch (IOException e) {
@@ -67,7 +71,7 @@ final class LibraryCopy {
         }
     }
 
-    void delete(String name) {
+    public void delete(String name) {
         try {
             Files.delete(file(name));
         } catch (IOException e) {
@@ -76,7 +80,7 @@ final class LibraryCopy {
     }
 
     /** Line (from 1) of the row with an id. */
-    int line(String name, String id) {
+    public int line(String name, String id) {
         List<String> lines = lines(name);
         for (int i = 0; i < lines.size(); i++) {
             if (lines.get(i).equals(id) || lines.get(i).startsWith(id + ",")) {
@@ -92,7 +96,7 @@ final class LibraryCopy {
     }
 
     /** Puts another line in place of the row with an id. */
-    void replace(String name, String id, String line) {
+    public void replace(String name, String id, String line) {
         List<String> lines = lines(name);
         lines.set(line(name, id) - 1, line);
         write(name, String.join("\n", lines) + "\n");
@@ -103,7 +107,7 @@ final class LibraryCopy {
      *
      * @return the place of the cell as a fault names it, {@code file:line:column}
      */
-    String set(String name, String id, String column, String raw) {
+    public String set(String name, String id, String column, String raw) {
         int line = line(name, id);
         List<String> cells = cells(raw(name, id));
         int index = cells(lines(name).get(0)).indexOf(column);
@@ -136,7 +140,7 @@ final class LibraryCopy {
         return cells;
     }
 
-    LibraryLoad load() {
+    public LibraryLoad load() {
         return LibraryLoader.load(new FactorFiles.Folder(folder), Optional.empty());
     }
 
@@ -149,13 +153,13 @@ final class LibraryCopy {
     }
 
     /** Every fault, as the service prints it; none when the library is sound. */
-    List<String> faults() {
+    public List<String> faults() {
         return load() instanceof LibraryLoad.Broken broken
                 ? broken.faults().stream().map(Fault::toString).toList()
                 : List.of();
     }
 
-    void assertFaults(String... expected) {
+    public void assertFaults(String... expected) {
         assertEquals(String.join("\n", expected), String.join("\n", faults()));
     }
 }

@@ -19,6 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.Libraries;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.loading.LibraryDigest;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
 
 /** The digest says "the same content": it follows every cell and nothing else. */
 class LibraryDigestTest {

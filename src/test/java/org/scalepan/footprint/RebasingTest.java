@@ -41,7 +41,7 @@ class RebasingTest {
     private static double[] drawn(Rebasing rebasing) {
         double[] values = new double[N];
         Arrays.fill(values, 1);
-        rebasing.apply(values, new DrawBook(1, N));
+        rebasing.apply(values, new CommonRandomNumbers(1, N));
         return values;
     }
 

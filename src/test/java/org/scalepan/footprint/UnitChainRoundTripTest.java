@@ -34,18 +34,18 @@ class UnitChainRoundTripTest {
     }
 
     private static int roundTrip(UnitChain chain, FunctionalUnit from, FunctionalUnit to, String what) {
-        boolean there = chain.path(from, to) instanceof ChainPath.Found;
-        assertEquals(there, chain.path(to, from) instanceof ChainPath.Found, () -> what + ": one way only");
+        boolean there = chain.path(from, to) instanceof ChainPath.FoundPath;
+        assertEquals(there, chain.path(to, from) instanceof ChainPath.FoundPath, () -> what + ": one way only");
         if (!there) {
             return 0;
         }
-        ChainPath.Found out = (ChainPath.Found) chain.path(from, to);
-        ChainPath.Found back = (ChainPath.Found) chain.path(to, from);
+        ChainPath.FoundPath out = (ChainPath.FoundPath) chain.path(from, to);
+        ChainPath.FoundPath back = (ChainPath.FoundPath) chain.path(to, from);
         double centre = 1;
         double[] draws = new double[50];
         Arrays.fill(draws, 7);
-        DrawBook book = new DrawBook(3, draws.length);
-        for (ChainPath.Found way : new ChainPath.Found[] {out, back}) {
+        CommonRandomNumbers book = new CommonRandomNumbers(3, draws.length);
+        for (ChainPath.FoundPath way : new ChainPath.FoundPath[] {out, back}) {
             for (ChainStep step : way.steps()) {
                 centre *= step.multiplier();
                 step.apply(draws, book);

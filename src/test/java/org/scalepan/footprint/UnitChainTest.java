@@ -53,13 +53,13 @@ class UnitChainTest {
 
     private static double times(UnitChain chain, FunctionalUnit from, FunctionalUnit to) {
         ChainPath path = chain.path(from, to);
-        return assertInstanceOf(ChainPath.Found.class, path, path::toString).steps().stream()
+        return assertInstanceOf(ChainPath.FoundPath.class, path, path::toString).steps().stream()
                 .mapToDouble(ChainStep::multiplier)
                 .reduce(1, (a, b) -> a * b);
     }
 
     private static String missing(UnitChain chain, FunctionalUnit from, FunctionalUnit to) {
-        return assertInstanceOf(ChainPath.Missing.class, chain.path(from, to)).text();
+        return assertInstanceOf(ChainPath.MissingConversion.class, chain.path(from, to)).text();
     }
 
     /**
@@ -148,10 +148,10 @@ class UnitChainTest {
 
     @Test
     void a_capped_score_is_capped_in_every_draw() {
-        ChainPath.Found path =
-                (ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_PROTEIN, KG_QUALITY_PROTEIN);
+        ChainPath.FoundPath path =
+                (ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_PROTEIN, KG_QUALITY_PROTEIN);
         double[] values = ones(2_000);
-        path.steps().forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+        path.steps().forEach(step -> step.apply(values, new CommonRandomNumbers(1, values.length)));
         assertEquals(1, Arrays.stream(values).min().getAsDouble(), 1e-12, "a score above 1 must not lower the impact");
     }
 
@@ -175,9 +175,9 @@ class UnitChainTest {
         UnitChain own = chain("beef-beef-herd", "fresh", "poore-nemecek-2018");
         assertEquals(1 / 0.1994, times(own, KG_EDIBLE, KG_PROTEIN), 1e-9);
         double[] values = ones(1_000);
-        ((ChainPath.Found) own.path(KG_EDIBLE, KG_PROTEIN))
+        ((ChainPath.FoundPath) own.path(KG_EDIBLE, KG_PROTEIN))
                 .steps()
-                .forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+                .forEach(step -> step.apply(values, new CommonRandomNumbers(1, values.length)));
         assertEquals(values[0], values[999], "no spread");
     }
 
@@ -185,11 +185,11 @@ class UnitChainTest {
     void another_study_of_the_same_herd_takes_the_content_of_beef() {
         UnitChain other = chain("beef-beef-herd", "fresh", NO_SOURCE);
         assertEquals(1 / 0.1859, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
-        ChainStep.Published step = (ChainStep.Published)
-                ((ChainPath.Found) other.path(KG_EDIBLE, KG_PROTEIN)).steps().get(0);
+        ChainStep.PublishedStep step = (ChainStep.PublishedStep)
+                ((ChainPath.FoundPath) other.path(KG_EDIBLE, KG_PROTEIN)).steps().get(0);
         assertEquals("beef", step.row().product());
         double[] values = ones(1_000);
-        step.apply(values, new DrawBook(1, values.length));
+        step.apply(values, new CommonRandomNumbers(1, values.length));
         assertTrue(Arrays.stream(values).distinct().count() > 900, "a default factor is uncertain");
     }
 
@@ -198,8 +198,8 @@ class UnitChainTest {
         Product beef = library.products().get("beef");
         assertTrue(library.withNarrower(beef).size() > 1);
         for (ChainStep step :
-                ((ChainPath.Found) chain("beef", "fresh", "poore-nemecek-2018").path(KG_LIVE, KG_PROTEIN)).steps()) {
-            assertEquals("beef", ((ChainStep.Published) step).row().product());
+                ((ChainPath.FoundPath) chain("beef", "fresh", "poore-nemecek-2018").path(KG_LIVE, KG_PROTEIN)).steps()) {
+            assertEquals("beef", ((ChainStep.PublishedStep) step).row().product());
         }
     }
 
@@ -211,7 +211,7 @@ class UnitChainTest {
             for (CompositionRow row : rowsUsed(product)) {
                 assertTrue(own.contains(row.product()), () -> product.id() + " converted with " + row.id());
                 assertTrue(
-                        row.use() == CompositionRow.Use.DEFAULT,
+                        row.use() == CompositionRow.RowUse.DEFAULT,
                         () -> product.id() + " converted with " + row.id() + ", which is not a default");
             }
         }
@@ -221,10 +221,10 @@ class UnitChainTest {
         UnitChain chain = chain(product.id(), product.defaultForm(), NO_SOURCE);
         return Arrays.stream(FunctionalUnit.values())
                 .flatMap(from -> Arrays.stream(FunctionalUnit.values()).map(to -> chain.path(from, to)))
-                .filter(ChainPath.Found.class::isInstance)
-                .flatMap(path -> ((ChainPath.Found) path).steps().stream())
-                .filter(ChainStep.Published.class::isInstance)
-                .map(step -> ((ChainStep.Published) step).row())
+                .filter(ChainPath.FoundPath.class::isInstance)
+                .flatMap(path -> ((ChainPath.FoundPath) path).steps().stream())
+                .filter(ChainStep.PublishedStep.class::isInstance)
+                .map(step -> ((ChainStep.PublishedStep) step).row())
                 .distinct()
                 .collect(Collectors.toList());
     }
@@ -287,13 +287,13 @@ class UnitChainTest {
     @Test
     void a_live_animal_has_no_way_to_litres() {
         assertInstanceOf(
-                ChainPath.Missing.class, chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));
+                ChainPath.MissingConversion.class, chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));
     }
 
     @Test
     void the_same_unit_needs_no_step() {
         assertEquals(
-                List.of(), ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
+                List.of(), ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
     }
 
     /** Carcass weight of an insect is refused in either direction, whatever else is known of it. */
@@ -309,9 +309,9 @@ class UnitChainTest {
     @Test
     void a_step_by_definition_adds_no_doubt() {
         double[] values = {1, 2, 0.5};
-        ChainPath.Found path =
-                (ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(HUNDRED_G_PROTEIN, KG_PROTEIN);
-        path.steps().forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+        ChainPath.FoundPath path =
+                (ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(HUNDRED_G_PROTEIN, KG_PROTEIN);
+        path.steps().forEach(step -> step.apply(values, new CommonRandomNumbers(1, values.length)));
 
         assertArrayEquals(new double[] {10, 20, 5}, values, 1e-12);
         assertEquals(
@@ -323,7 +323,7 @@ class UnitChainTest {
     void meal_is_sold_as_it_is_eaten_and_says_so() {
         ChainStep.Exact step = assertInstanceOf(
                 ChainStep.Exact.class,
-                ((ChainPath.Found) chain("mealworm", "meal", NO_SOURCE).path(KG_EDIBLE, KG_PRODUCT))
+                ((ChainPath.FoundPath) chain("mealworm", "meal", NO_SOURCE).path(KG_EDIBLE, KG_PRODUCT))
                         .steps()
                         .get(0));
 
@@ -335,9 +335,9 @@ class UnitChainTest {
     void draws_of_milk_protein_lie_about_its_middle_after_rescaling_to_crude_protein() {
         UnitChain milk = chain("milk", "fresh", NO_SOURCE);
         double[] values = ones(20_001);
-        ((ChainPath.Found) milk.path(KG_EDIBLE, KG_PROTEIN))
+        ((ChainPath.FoundPath) milk.path(KG_EDIBLE, KG_PROTEIN))
                 .steps()
-                .forEach(step -> step.apply(values, new DrawBook(1, values.length)));
+                .forEach(step -> step.apply(values, new CommonRandomNumbers(1, values.length)));
         Arrays.sort(values);
 
         assertEquals(1 / 0.0308582, values[10_000], 0.01 / 0.0308582, "3.15 g at N x 6.38 are 3.086 g at N x 6.25");
@@ -345,16 +345,16 @@ class UnitChainTest {
 
     @Test
     void a_spread_that_no_study_printed_is_told_as_assumed() {
-        ChainStep.Published assumed = (ChainStep.Published)
-                ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_PROTEIN))
+        ChainStep.PublishedStep assumed = (ChainStep.PublishedStep)
+                ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_PROTEIN))
                         .steps()
                         .get(0);
         // 58 to 62 % dressed.
-        ChainStep.Published printed = (ChainStep.Published)
-                ((ChainPath.Found) chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, KG_CARCASS))
+        ChainStep.PublishedStep printed = (ChainStep.PublishedStep)
+                ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, KG_CARCASS))
                         .steps()
                         .get(0);
-        ChainStep.Published own = (ChainStep.Published) ((ChainPath.Found)
+        ChainStep.PublishedStep own = (ChainStep.PublishedStep) ((ChainPath.FoundPath)
                         chain("beef-beef-herd", "fresh", "poore-nemecek-2018").path(KG_EDIBLE, KG_PROTEIN))
                 .steps()
                 .get(0);

@@ -28,8 +28,8 @@ class EligibilityTest {
                 .reason();
     }
 
-    private static Evidence.None none(Evidence evidence) {
-        return assertInstanceOf(Evidence.None.class, evidence);
+    private static Evidence.NoEvidence none(Evidence evidence) {
+        return assertInstanceOf(Evidence.NoEvidence.class, evidence);
     }
 
     /** The chain is kenya, eastern-africa, sub-saharan-africa, africa, world; the first with a result is taken, and told. */
@@ -44,7 +44,7 @@ class EligibilityTest {
     })
     void the_nearest_region_with_a_result_is_taken_and_told(
             String product, String boundary, String asked, String used) {
-        Evidence.Some some = Asked.of(LIBRARY)
+        Evidence.PooledEvidence some = Asked.of(LIBRARY)
                 .at(boundary)
                 .in(asked)
                 .per(FunctionalUnit.KG_EDIBLE)
@@ -58,7 +58,7 @@ class EligibilityTest {
 
     @Test
     void what_lies_outside_the_region_is_told() {
-        Evidence.Some kenya =
+        Evidence.PooledEvidence kenya =
                 Asked.of(LIBRARY).in("kenya").per(FunctionalUnit.KG_EDIBLE).some("milk");
         assertEquals("it is about eu-27, outside kenya", whyNot(kenya, "leip-jrc-2010.milk.ghg.kg-product"));
     }
@@ -72,14 +72,14 @@ class EligibilityTest {
 
     @Test
     void pinned_sources_alone_may_speak() {
-        Evidence.Some some = Asked.of(LIBRARY).only("dreyer-2021").some("mealworm");
+        Evidence.PooledEvidence some = Asked.of(LIBRARY).only("dreyer-2021").some("mealworm");
         assertEquals(List.of("dreyer-2021"), some.sources());
         assertEquals("sources= pins others", whyNot(some, "oonincx-deboer-2012.mealworm.ghg.kg-protein"));
     }
 
     @Test
     void excluded_sources_may_not() {
-        Evidence.Some some = Asked.of(LIBRARY).without("dreyer-2021").some("mealworm");
+        Evidence.PooledEvidence some = Asked.of(LIBRARY).without("dreyer-2021").some("mealworm");
         assertEquals(List.of("oonincx-deboer-2012"), some.sources());
         assertEquals("exclude= drops its source", whyNot(some, "dreyer-2021.mealworm.ghg.kg-protein"));
     }
@@ -90,7 +90,7 @@ class EligibilityTest {
         assertEquals(
                 Set.of("dreyer-2021", "oonincx-deboer-2012"),
                 new TreeSet<>(asked.some("mealworm").sources()));
-        Evidence.Some seen = asked.grade(Grade.SECONDARY).some("mealworm");
+        Evidence.PooledEvidence seen = asked.grade(Grade.SECONDARY).some("mealworm");
         assertEquals(List.of("dreyer-2021"), seen.sources());
         assertEquals(
                 "its check grade is memory, below grade=secondary",

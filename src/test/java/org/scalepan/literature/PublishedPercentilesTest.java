@@ -6,7 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
@@ -35,7 +35,7 @@ class PublishedPercentilesTest {
                 .gwp("ar5-100-feedback")
                 .per(FunctionalUnit.HUNDRED_G_PROTEIN)
                 .some(product)
-                .footprint(new DrawBook(1, 10_000))
+                .footprint(new CommonRandomNumbers(1, 10_000))
                 .summary(0.8);
         assertEquals(p10, summary.low(), 0.03 * p10, "kg CO2e per 100 g protein, p10");
         assertEquals(median, summary.median(), 0.03 * median, "kg CO2e per 100 g protein, median");
@@ -52,7 +52,7 @@ class PublishedPercentilesTest {
                 .at("retail")
                 .per(FunctionalUnit.HUNDRED_G_PROTEIN)
                 .some(product)
-                .footprint(new DrawBook(1, 10_000))
+                .footprint(new CommonRandomNumbers(1, 10_000))
                 .summary(0.8);
         assertEquals(p10, summary.low(), 0.03 * p10, "m2*yr per 100 g protein, p10");
         assertEquals(median, summary.median(), 0.03 * median, "m2*yr per 100 g protein, median");

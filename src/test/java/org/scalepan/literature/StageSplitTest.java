@@ -11,7 +11,7 @@ import org.scalepan.Asked;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.StageSplit;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
@@ -88,7 +88,7 @@ class StageSplitTest {
         "tofu, farm-gate"
     })
     void land_use_change_included_is_at_least_as_much_as_excluded(String product, String boundary) {
-        DrawBook book = new DrawBook(1, 1_000);
+        CommonRandomNumbers book = new CommonRandomNumbers(1, 1_000);
         Asked asked = poore().at(boundary).per(FunctionalUnit.KG_PROTEIN);
         double[] with =
                 asked.luc(LandUseChange.INCLUDE).some(product).footprint(book).draws();
@@ -117,7 +117,7 @@ class StageSplitTest {
     void without_a_split_of_its_own_source_a_result_stays_at_its_boundary() {
         // Clune et al. 2017 end at the regional distribution centre and print no stages.
         Evidence evidence = Asked.of(LIBRARY).only("clune-2017").at("farm-gate").evidence("beef");
-        Evidence.None none = (Evidence.None) evidence;
+        Evidence.NoEvidence none = (Evidence.NoEvidence) evidence;
         assertTrue(
                 none.unused().stream()
                         .anyMatch(item -> item.result().cited().source().equals("clune-2017")
@@ -130,7 +130,7 @@ class StageSplitTest {
 
     @Test
     void nothing_is_carried_up_the_chain() {
-        Evidence.None none = (Evidence.None) Asked.of(LIBRARY).at("retail").evidence("mealworm");
+        Evidence.NoEvidence none = (Evidence.NoEvidence) Asked.of(LIBRARY).at("retail").evidence("mealworm");
         assertTrue(
                 none.reason()
                         .contains("results end at farm-gate, animal, and no published stage split leads from there"),

@@ -16,7 +16,7 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 
 /** Who has a say in a pool, and how much. */
@@ -49,10 +49,10 @@ class StudyWeightTest {
         for (int i = 1; i <= 9; i++) {
             invented(own, "own.many." + i, "own.many." + i, "dreyer-2021", "100");
         }
-        Evidence.Some some = Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
+        Evidence.PooledEvidence some = Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
         assertEquals(2, some.studies().size());
         assertEquals(10, some.findings().count());
-        double[] draws = some.footprint(new DrawBook(1, DRAWS)).draws();
+        double[] draws = some.footprint(new CommonRandomNumbers(1, DRAWS)).draws();
         assertEquals(0.5, share(draws, 1), 0.015, "share of draws from the study with one result");
         assertEquals(0.5, share(draws, 100), 0.015, "share of draws from the study with nine");
     }
@@ -66,7 +66,7 @@ class StudyWeightTest {
         double[] draws = Asked.of(own.library())
                 .per(FunctionalUnit.KG_LIVE)
                 .some("cockroach")
-                .footprint(new DrawBook(1, DRAWS))
+                .footprint(new CommonRandomNumbers(1, DRAWS))
                 .draws();
         for (double value : new double[] {1, 2, 3}) {
             assertEquals(1.0 / 6, share(draws, value), 0.012, "share of " + value);
@@ -135,7 +135,7 @@ class StudyWeightTest {
                                 .at(boundary)
                                 .per(FunctionalUnit.KG_EDIBLE)
                                 .evidence(product.id() + ":" + form);
-                        if (evidence instanceof Evidence.Some some) {
+                        if (evidence instanceof Evidence.PooledEvidence some) {
                             pools++;
                             sound(some, form, indicator);
                         }
@@ -146,7 +146,7 @@ class StudyWeightTest {
         assertTrue(pools > 50, pools + " pools");
     }
 
-    private static void sound(Evidence.Some some, String form, String indicator) {
+    private static void sound(Evidence.PooledEvidence some, String form, String indicator) {
         List<String> sources = some.sources();
         assertEquals(sources.size(), new HashSet<>(sources).size(), sources::toString);
         List<String> findings =

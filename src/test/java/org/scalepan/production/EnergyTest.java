@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
-import org.scalepan.production.insects.InsectBooks;
 import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.insects.InsectInventory;
 
 /** The meter, the gas bottle and the wood pile: energy by carrier, by hand from the rows of the library. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -24,8 +24,8 @@ class EnergyTest {
     /** Read for this class alone, so that no factor is one that another test had read before. */
     private final Library library = Libraries.readAnew();
 
-    private InsectNotebook farm() {
-        return InsectNotebook.of(library, "mealworm", 100);
+    private InsectRecordsFixture farm() {
+        return InsectRecordsFixture.of(library, "mealworm", 100);
     }
 
     private static double of(Inventory inventory, Flux flux) {
@@ -41,7 +41,7 @@ class EnergyTest {
 
     private Inventory withSuppliersIntensity(String carrier, double intensity) {
         InsectFarm farm = farm().in("ghana").energy(carrier, 100).farm();
-        return InsectBooks.inventory(library, farm.with(farm.records().withGridIntensity(intensity)));
+        return InsectInventory.inventory(library, farm.with(farm.records().withGridIntensity(intensity)));
     }
 
     @Test
@@ -170,15 +170,15 @@ class EnergyTest {
 
         assertEquals(
                 intensity,
-                EnergyBooks.intensity(library, "grid-electricity", records).orElseThrow(),
+                EnergyInventory.intensity(library, "grid-electricity", records).orElseThrow(),
                 1e-9);
-        assertEquals(OptionalDouble.empty(), EnergyBooks.intensity(library, "diesel", records), "diesel has none");
+        assertEquals(OptionalDouble.empty(), EnergyInventory.intensity(library, "diesel", records), "diesel has none");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"whale-oil", ""})
     void a_carrier_that_the_library_does_not_know_is_refused_by_name(String carrier) {
-        InsectNotebook notebook = farm().energy(carrier, 1);
+        InsectRecordsFixture notebook = farm().energy(carrier, 1);
 
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, notebook::inventory);
         assertEquals("unknown energy carrier " + carrier, refusal.getMessage());

@@ -23,8 +23,8 @@ import org.scalepan.production.FarmRecords.Burden;
 class FeedTest {
     private static final Library LIBRARY = Libraries.bundled();
 
-    private static InsectNotebook fed(Fed fed) {
-        return InsectNotebook.of(LIBRARY, "mealworm", 100).feed(fed);
+    private static InsectRecordsFixture fed(Fed fed) {
+        return InsectRecordsFixture.of(LIBRARY, "mealworm", 100).feed(fed);
     }
 
     private static double ghg(Inventory inventory) {
@@ -80,7 +80,7 @@ class FeedTest {
     /** Dry matter closes: what the lines hold is what went in less its water. */
     @Test
     void dry_matter_closes_over_all_ingredients() {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 100)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                 .feed(Fed.of("wheat-bran", 300).moisture(0.10))
                 .feed(Fed.of("carrot", 200).moisture(0.88))
                 .feed(Fed.of("cassava-peel", 50).moisture(0.70))
@@ -365,7 +365,7 @@ class FeedTest {
                                 "none"))
                 .library();
         Inventory inventory =
-                InsectNotebook.of(own, "mealworm", 100).feed("wheat-bran", 100).inventory();
+                InsectRecordsFixture.of(own, "mealworm", 100).feed("wheat-bran", 100).inventory();
 
         assertEquals(60, ghg(inventory), 1e-9);
     }

@@ -15,11 +15,11 @@ class GapTest {
     private static final Library LIBRARY = Libraries.bundled();
 
     /** A herd that records all that adds to land and energy: its maize has a yield and its own energy and water. */
-    private static HerdNotebook cows(String manure) {
-        return HerdNotebook.of(LIBRARY, "dairy-cattle", 10)
+    private static HerdRecordsFixture cows(String manure) {
+        return HerdRecordsFixture.of(LIBRARY, "dairy-cattle", 10)
                 .in("kenya")
                 .climate("tropical-wet")
-                .gives(Herd.Kind.MILK, 60_000)
+                .gives(Herd.AnimalKind.MILK, 60_000)
                 .manure(manure, 1)
                 .feed(Fed.of("maize", 9000).moisture(0.13))
                 .energy("diesel", 90)

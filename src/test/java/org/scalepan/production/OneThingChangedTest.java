@@ -74,7 +74,7 @@ class OneThingChangedTest {
                 Optional.of("low"),
                 Optional.of("tropical-wet"),
                 12,
-                List.of(new Herd.Yield(Herd.Kind.MILK, 9000)),
+                List.of(new Herd.Yield(Herd.AnimalKind.MILK, 9000)),
                 List.of(new Herd.ManureShare("mms.pasture", 1)),
                 Optional.of(cattle(2)),
                 Optional.of("milk"));
@@ -168,7 +168,7 @@ class OneThingChangedTest {
                 Set.of("yields", "cattle"),
                 changed(
                         herd(),
-                        herd().withYields(List.of(new Herd.Yield(Herd.Kind.MILK, 18_000)), Optional.of(cattle(4)))));
+                        herd().withYields(List.of(new Herd.Yield(Herd.AnimalKind.MILK, 18_000)), Optional.of(cattle(4)))));
         assertEquals(Set.of("product"), changed(herd(), herd().withProduct("beef")));
     }
 

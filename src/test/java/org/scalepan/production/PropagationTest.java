@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ChainStep;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Lognormal;
 import org.scalepan.uncertainty.Summary;
@@ -25,9 +25,9 @@ class PropagationTest {
         return new Factor(id, Lognormal.ofMedianAndGsd(median, gsd));
     }
 
-    private static SystemFootprint of(Term... terms) {
-        Ledger ledger = new Ledger();
-        for (Term term : terms) {
+    private static SystemFootprint of(ActivityTerm... terms) {
+        InventoryBuilder ledger = new InventoryBuilder();
+        for (ActivityTerm term : terms) {
             ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
         }
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 2, 0.5, "mass");
@@ -37,7 +37,7 @@ class PropagationTest {
     /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
     @Test
     void in_a_product_relative_doubts_add_in_squares() {
-        SystemFootprint system = of(Term.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
+        SystemFootprint system = of(ActivityTerm.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
 
         assertEquals(10 * 2 / 4.0 * 0.5 / 2, system.firstOrder().value(), 1e-12);
         assertEquals(
@@ -48,7 +48,7 @@ class PropagationTest {
     @Test
     void in_a_sum_independent_doubts_thin_out() {
         SystemFootprint system =
-                of(Term.of(3).times(factor("a", 1, 1.08)), Term.of(3).times(factor("b", 1, 1.08)));
+                of(ActivityTerm.of(3).times(factor("a", 1, 1.08)), ActivityTerm.of(3).times(factor("b", 1, 1.08)));
 
         assertEquals(Math.log(1.08) / Math.sqrt(2), system.firstOrder().lnSd(), 1e-9);
     }
@@ -57,7 +57,7 @@ class PropagationTest {
     @Test
     void one_factor_in_two_lines_keeps_its_whole_doubt() {
         Factor grid = factor("grid", 1, 1.08);
-        SystemFootprint system = of(Term.of(3).times(grid), Term.of(5).times(grid));
+        SystemFootprint system = of(ActivityTerm.of(3).times(grid), ActivityTerm.of(5).times(grid));
 
         assertEquals(Math.log(1.08), system.firstOrder().lnSd(), 1e-9);
     }
@@ -66,7 +66,7 @@ class PropagationTest {
     void a_factor_that_divides_what_it_multiplied_leaves_no_doubt() {
         Factor density = factor("density", 0.8, 1.2);
 
-        assertEquals(0, of(Term.of(1).times(density).over(density)).firstOrder().lnSd(), 1e-12);
+        assertEquals(0, of(ActivityTerm.of(1).times(density).over(density)).firstOrder().lnSd(), 1e-12);
     }
 
     static Stream<SystemFootprint> smallSpreads() {
@@ -79,9 +79,9 @@ class PropagationTest {
         List<Factor> factors = Stream.of("a", "b", "c", "d", "e")
                 .map(id -> factor(id, 0.1 + 5 * random.nextDouble(), 1.02 + 0.10 * random.nextDouble()))
                 .toList();
-        Term[] terms = new Term[5];
+        ActivityTerm[] terms = new ActivityTerm[5];
         for (int i = 0; i < terms.length; i++) {
-            Term term = Term.of(1 + 9 * random.nextDouble()).times(factors.get(random.nextInt(5)));
+            ActivityTerm term = ActivityTerm.of(1 + 9 * random.nextDouble()).times(factors.get(random.nextInt(5)));
             Factor other = factors.get(random.nextInt(5));
             terms[i] = random.nextBoolean() ? term.times(other) : term.over(other);
         }
@@ -91,7 +91,7 @@ class PropagationTest {
     @ParameterizedTest
     @MethodSource("smallSpreads")
     void where_spreads_are_small_both_ways_agree_within_two_percent(SystemFootprint system) {
-        Summary drawn = system.footprint(new DrawBook(1, 100_000)).summary(0.9);
+        Summary drawn = system.footprint(new CommonRandomNumbers(1, 100_000)).summary(0.9);
         FirstOrder first = system.firstOrder();
 
         assertEquals(drawn.median(), first.value(), 0.02 * drawn.median());
@@ -103,7 +103,7 @@ class PropagationTest {
 
     @Test
     void a_whole_farm_with_the_spreads_of_the_library_agrees_roughly() {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 1000)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 1000)
                 .in("kenya")
                 .feed("wheat-bran", 2500)
                 .feed("carrot", 1000)
@@ -112,7 +112,7 @@ class PropagationTest {
                 .inventory();
         SystemFootprint system =
                 Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).system();
-        Summary drawn = system.footprint(new DrawBook(1, 20_000)).summary(0.9);
+        Summary drawn = system.footprint(new CommonRandomNumbers(1, 20_000)).summary(0.9);
 
         assertEquals(drawn.median(), system.firstOrder().value(), 0.05 * drawn.median());
         assertEquals(drawn.low(), system.firstOrder().low(0.9), 0.05 * drawn.low());
@@ -121,7 +121,7 @@ class PropagationTest {
 
     @Test
     void the_interval_lies_about_the_value_and_widens_with_coverage() {
-        FirstOrder first = of(Term.of(1).times(factor("a", 1, 1.3))).firstOrder();
+        FirstOrder first = of(ActivityTerm.of(1).times(factor("a", 1, 1.3))).firstOrder();
 
         assertTrue(first.low(0.95) < first.low(0.5) && first.low(0.5) < first.value());
         assertTrue(first.value() < first.high(0.5) && first.high(0.5) < first.high(0.95));
@@ -131,15 +131,15 @@ class PropagationTest {
 
     @Test
     void a_credit_beyond_the_burden_has_its_lower_end_below_its_upper() {
-        FirstOrder first = of(Term.of(-4).times(factor("a", 1, 1.3)), Term.of(1).times(factor("b", 1, 1.2)))
+        FirstOrder first = of(ActivityTerm.of(-4).times(factor("a", 1, 1.3)), ActivityTerm.of(1).times(factor("b", 1, 1.2)))
                 .firstOrder();
 
         assertTrue(first.value() < 0);
         assertTrue(first.low(0.9) < first.value() && first.value() < first.high(0.9), first::toString);
     }
 
-    private static SystemFootprint carried(FunctionalUnit from, FunctionalUnit to, Term term) {
-        Ledger ledger = new Ledger();
+    private static SystemFootprint carried(FunctionalUnit from, FunctionalUnit to, ActivityTerm term) {
+        InventoryBuilder ledger = new InventoryBuilder();
         ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", from, 1, 1, "none");
         return Tally.of(LIBRARY, ledger.inventory("by hand", output)).per(to).system();
@@ -147,8 +147,8 @@ class PropagationTest {
 
     /** The protein of mealworms, as the chain of units reads it (18.7 %, Finke 2002, without a printed spread). */
     private static Factor protein() {
-        ChainStep.Published step =
-                (ChainStep.Published) carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
+        ChainStep.PublishedStep step =
+                (ChainStep.PublishedStep) carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(1))
                         .chain()
                         .get(0);
         return new Factor(step.row().id(), step.factor().reading());
@@ -156,9 +156,9 @@ class PropagationTest {
 
     @Test
     void what_is_certain_per_kilogram_is_as_uncertain_per_kilogram_of_protein_as_the_protein_is() {
-        FirstOrder edible = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_EDIBLE, Term.of(1))
+        FirstOrder edible = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_EDIBLE, ActivityTerm.of(1))
                 .firstOrder();
-        FirstOrder protein = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(1))
+        FirstOrder protein = carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(1))
                 .firstOrder();
 
         assertEquals(0, edible.lnSd(), 0.0);
@@ -170,9 +170,9 @@ class PropagationTest {
     @Test
     void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
         SystemFootprint down = carried(
-                FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, Term.of(3).times(protein()));
+                FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(3).times(protein()));
         SystemFootprint up = carried(
-                FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, Term.of(3).over(protein()));
+                FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, ActivityTerm.of(3).over(protein()));
 
         assertEquals(0, down.firstOrder().lnSd(), 1e-12);
         assertEquals(3, down.firstOrder().value(), 1e-6);

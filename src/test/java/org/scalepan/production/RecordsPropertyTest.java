@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.production.herd.Herd.Kind;
+import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.insects.InsectFarm.Fate;
 import org.scalepan.uncertainty.Summary;
 
@@ -33,7 +33,7 @@ class RecordsPropertyTest {
     /** A farm that is the same for the same seed, its amounts times a factor and its feed times another one on top. */
     private static Inventory farm(long seed, double times, double moreFeed) {
         SplittableRandom random = new SplittableRandom(seed);
-        InsectNotebook notebook = InsectNotebook.of(LIBRARY, pick(random, SPECIES), times * between(random, 10, 5000))
+        InsectRecordsFixture notebook = InsectRecordsFixture.of(LIBRARY, pick(random, SPECIES), times * between(random, 10, 5000))
                 .in(pick(random, PLACES))
                 .feed(pick(random, FEEDS), moreFeed * times * between(random, 5, 20_000))
                 .feed(Fed.of(pick(random, FEEDS), moreFeed * times * between(random, 1, 9000))
@@ -97,7 +97,7 @@ class RecordsPropertyTest {
     @ParameterizedTest
     @ValueSource(strings = {"cassava-peel", "palm-pith", "compound-poultry-feed", "maize", "market-waste"})
     void one_more_ingredient_never_lowers_the_greenhouse_gases(String ingredient) {
-        InsectNotebook bran = InsectNotebook.of(LIBRARY, "palm-weevil", 500).feed("wheat-bran", 2000);
+        InsectRecordsFixture bran = InsectRecordsFixture.of(LIBRARY, "palm-weevil", 500).feed("wheat-bran", 2000);
         double without = figure(bran.inventory(), "ghg");
 
         assertTrue(figure(bran.feed(ingredient, 800).inventory(), "ghg") >= without, ingredient);
@@ -106,21 +106,21 @@ class RecordsPropertyTest {
     @ParameterizedTest
     @ValueSource(doubles = {1e-9, 1e-3, 1, 1e6, 1e12})
     void every_draw_of_the_smallest_and_the_largest_farm_is_finite(double kilograms) {
-        Inventory larvae = InsectNotebook.of(LIBRARY, "palm-weevil", kilograms)
+        Inventory larvae = InsectRecordsFixture.of(LIBRARY, "palm-weevil", kilograms)
                 .feed("wheat-bran", 4 * kilograms)
                 .energy("grid-electricity", kilograms)
                 .energy("charcoal", kilograms)
                 .inventory();
-        Inventory hens = HerdNotebook.of(LIBRARY, "layers", kilograms)
+        Inventory hens = HerdRecordsFixture.of(LIBRARY, "layers", kilograms)
                 .in("ghana")
-                .gives(Kind.EGGS, 4 * kilograms)
+                .gives(AnimalKind.EGGS, 4 * kilograms)
                 .inventory();
 
         for (Inventory inventory : List.of(larvae, hens)) {
             SystemFootprint system =
                     Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).system();
             // A summary refuses draws that are not finite.
-            Summary summary = system.footprint(new DrawBook(1, 2_000)).summary(0.9);
+            Summary summary = system.footprint(new CommonRandomNumbers(1, 2_000)).summary(0.9);
             assertTrue(summary.low() > 0 && summary.low() < summary.median(), summary::toString);
             assertTrue(summary.median() < summary.high() && summary.high() < 1e6, summary::toString);
         }
@@ -130,12 +130,12 @@ class RecordsPropertyTest {
     @ParameterizedTest
     @ValueSource(doubles = {1e-9, 1e12})
     void records_out_of_all_proportion_still_give_a_number(double feed) {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 1 / feed)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 1 / feed)
                 .feed("wheat-bran", feed)
                 .inventory();
         Summary summary = Tally.of(LIBRARY, inventory)
                 .system()
-                .footprint(new DrawBook(1, 1_000))
+                .footprint(new CommonRandomNumbers(1, 1_000))
                 .summary(0.9);
 
         assertTrue(summary.low() <= summary.median() && summary.median() <= summary.high(), summary::toString);

@@ -16,25 +16,25 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.production.herd.Herd.Kind;
+import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
 /** An inventory added up on a ruler. */
 class SystemFootprintTest {
     private static final Library LIBRARY = Libraries.bundled();
 
-    private static Inventory of(Consumer<Ledger> lines) {
-        Ledger ledger = new Ledger();
+    private static Inventory of(Consumer<InventoryBuilder> lines) {
+        InventoryBuilder ledger = new InventoryBuilder();
         lines.accept(ledger);
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, 1, "none");
         return ledger.inventory("by hand", output);
     }
 
     private static Inventory oneKilogram(Flux gas) {
-        return of(ledger -> ledger.flow(Stage.ANIMALS, "gas", gas, Term.of(1)));
+        return of(ledger -> ledger.flow(Stage.ANIMALS, "gas", gas, ActivityTerm.of(1)));
     }
 
     /** The potentials of the assessment reports: SAR 2.9, TAR 6.7, AR4 2.14, AR5 8.7 and 8.A.1, AR6 7.15. */
@@ -65,7 +65,7 @@ class SystemFootprintTest {
 
     @Test
     void what_its_source_gives_as_co2e_only_stays_as_published() {
-        Inventory inventory = of(ledger -> ledger.co2e(Stage.FEED, "feed", Term.of(3), "ar4-100"));
+        Inventory inventory = of(ledger -> ledger.co2e(Stage.FEED, "feed", ActivityTerm.of(3), "ar4-100"));
 
         assertEquals(3, Tally.of(LIBRARY, inventory).gwp("ar6-20").value(), 0.0);
     }
@@ -74,7 +74,7 @@ class SystemFootprintTest {
         return of(ledger -> {
             for (Stage stage : Stage.values()) {
                 double sign = stage == Stage.CREDIT ? -1 : 1;
-                ledger.flow(stage, stage.id(), Flux.CO2, Term.of(sign * Math.pow(2, stage.ordinal())));
+                ledger.flow(stage, stage.id(), Flux.CO2, ActivityTerm.of(sign * Math.pow(2, stage.ordinal())));
             }
         });
     }
@@ -107,7 +107,7 @@ class SystemFootprintTest {
 
     @Test
     void stages_gases_and_lines_each_add_up_to_the_whole() {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 500)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 500)
                 .in("kenya")
                 .feed("wheat-bran", 1500)
                 .energy("diesel", 30)
@@ -168,13 +168,13 @@ class SystemFootprintTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.NEGATIVE_INFINITY})
     void an_amount_that_is_no_number_is_refused(double amount) {
-        assertThrows(IllegalArgumentException.class, () -> Term.of(amount));
+        assertThrows(IllegalArgumentException.class, () -> ActivityTerm.of(amount));
     }
 
     /** The credit is 4.5719 kg CO2e per kg N (European standard value, from memory) for 100 kg of frass with 3 % N. */
     @Test
     void a_credit_for_fertiliser_by_hand() {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 200)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 200)
                 .feed("wheat-bran", 600)
                 .frass(100, 0.03, Fate.SPREAD, true)
                 .inventory();
@@ -190,7 +190,7 @@ class SystemFootprintTest {
 
     @Test
     void feed_is_feed_at_the_animal_too_and_its_field_is_not() {
-        Inventory inventory = InsectNotebook.of(LIBRARY, "mealworm", 100)
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                 .feed("wheat-bran", 250)
                 .inventory();
 
@@ -205,9 +205,9 @@ class SystemFootprintTest {
 
     @Test
     void eggs_are_counted_as_sold_and_per_kg_of_their_protein() {
-        Inventory hens = HerdNotebook.of(LIBRARY, "layers", 10)
+        Inventory hens = HerdRecordsFixture.of(LIBRARY, "layers", 10)
                 .in("ghana")
-                .gives(Kind.EGGS, 40)
+                .gives(AnimalKind.EGGS, 40)
                 .inventory();
         double perEgg = Tally.of(LIBRARY, hens).value();
 
@@ -223,12 +223,12 @@ class SystemFootprintTest {
     @Test
     void a_footprint_says_on_which_ruler_it_stands_and_names_a_warming_set_for_gases_only() {
         Inventory inventory = of(ledger -> {
-            ledger.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, Term.of(2));
-            ledger.flow(Stage.SITE, "yard", Flux.LAND, Term.of(7));
+            ledger.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, ActivityTerm.of(2));
+            ledger.flow(Stage.SITE, "yard", Flux.LAND, ActivityTerm.of(7));
         });
-        Footprint gases = Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new DrawBook(1, 3));
+        Footprint gases = Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new CommonRandomNumbers(1, 3));
         Footprint ground =
-                Tally.of(LIBRARY, inventory).indicator("land").system().footprint(new DrawBook(1, 3));
+                Tally.of(LIBRARY, inventory).indicator("land").system().footprint(new CommonRandomNumbers(1, 3));
 
         assertEquals(Optional.of("ar4-100"), gases.warmingSet());
         assertEquals("ghg", gases.indicator());

@@ -66,7 +66,7 @@ public final class Tally {
         UnitChain chain =
                 UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         ChainPath path = chain.path(output.per(), per);
-        return new SystemFootprint(inventory, scope, ((ChainPath.Found) path).steps());
+        return new SystemFootprint(inventory, scope, ((ChainPath.FoundPath) path).steps());
     }
 
     /** The figure with every factor at its central value. */

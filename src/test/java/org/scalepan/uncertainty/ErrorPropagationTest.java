@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
-import org.scalepan.uncertainty.ErrorPropagation.FirstOrder;
+import org.scalepan.uncertainty.ErrorPropagation.PropagatedError;
 
 class ErrorPropagationTest {
     /** IPCC 2006, vol. 1, ch. 3, eq. 3.1, by hand: √(5² + 20²) = 20.616. */
@@ -46,8 +46,8 @@ class ErrorPropagationTest {
         double[] means = {50_000_623, 215, 0, -0.1, 11.5e-6, 0};
         double[] sds = {25, 9.7, 0.58e-6, 0.41, 1.2e-6, 0.029};
 
-        FirstOrder first = FirstOrder.of(length, means, sds);
-        FirstOrder second = FirstOrder.withSecondOrder(length, means, sds);
+        PropagatedError first = PropagatedError.of(length, means, sds);
+        PropagatedError second = PropagatedError.withSecondOrder(length, means, sds);
 
         assertEquals(50_000_838, first.value(), 1e-6);
         assertEquals(32, first.standardUncertainty(), 0.5);
@@ -59,7 +59,7 @@ class ErrorPropagationTest {
     /** Exact for a square of a normal quantity: variance 4m²u² + 2u⁴; the third derivative is zero. */
     @Test
     void second_order_is_exact_for_a_square() {
-        FirstOrder square = FirstOrder.withSecondOrder(x -> x[0] * x[0], new double[] {3}, new double[] {0.5});
+        PropagatedError square = PropagatedError.withSecondOrder(x -> x[0] * x[0], new double[] {3}, new double[] {0.5});
 
         assertEquals(Math.sqrt(4 * 9 * 0.25 + 2 * 0.0625), square.standardUncertainty(), 1e-6);
     }
@@ -68,7 +68,7 @@ class ErrorPropagationTest {
     @Test
     void the_third_derivative_is_counted() {
         double u = 0.2;
-        FirstOrder cube = FirstOrder.withSecondOrder(x -> x[0] * x[0] * x[0], new double[] {3}, new double[] {u});
+        PropagatedError cube = PropagatedError.withSecondOrder(x -> x[0] * x[0] * x[0], new double[] {3}, new double[] {u});
 
         double expected = Math.sqrt(27 * 27 * u * u + (0.5 * 18 * 18 + 27 * 6) * u * u * u * u);
         assertEquals(expected, cube.standardUncertainty(), 1e-4 * expected);
@@ -79,7 +79,7 @@ class ErrorPropagationTest {
     void spreads_that_make_the_series_negative_are_refused() {
         String message = assertThrows(
                         IllegalArgumentException.class,
-                        () -> FirstOrder.withSecondOrder(
+                        () -> PropagatedError.withSecondOrder(
                                 x -> 3 * x[0] - x[0] * x[0] * x[0], new double[] {0}, new double[] {1}))
                 .getMessage();
 
@@ -88,7 +88,7 @@ class ErrorPropagationTest {
 
     @Test
     void an_exact_input_adds_nothing() {
-        FirstOrder one = FirstOrder.of(x -> x[0] * x[1], new double[] {2, 5}, new double[] {0.1, 0});
+        PropagatedError one = PropagatedError.of(x -> x[0] * x[1], new double[] {2, 5}, new double[] {0.1, 0});
 
         assertEquals(0.5, one.standardUncertainty(), 1e-9);
         assertEquals(10, one.value(), 0.0);
@@ -96,7 +96,7 @@ class ErrorPropagationTest {
 
     @Test
     void the_product_rule_is_the_law_of_propagation_for_a_product() {
-        FirstOrder product = FirstOrder.of(x -> x[0] * x[1], new double[] {7, 0.3}, new double[] {0.35, 0.06});
+        PropagatedError product = PropagatedError.of(x -> x[0] * x[1], new double[] {7, 0.3}, new double[] {0.35, 0.06});
 
         assertEquals(ErrorPropagation.product(0.05, 0.20), product.standardUncertainty() / product.value(), 1e-9);
     }
@@ -114,8 +114,8 @@ class ErrorPropagationTest {
         }
         Summary drawn = Summary.of(footprint, 0.95);
 
-        FirstOrder first =
-                FirstOrder.of(x -> x[0] * x[1] / x[2], new double[] {1.7, 0.9, 0.8}, new double[] {0.10, 0.05, 0.03});
+        PropagatedError first =
+                PropagatedError.of(x -> x[0] * x[1] / x[2], new double[] {1.7, 0.9, 0.8}, new double[] {0.10, 0.05, 0.03});
 
         double sd = drawn.meanStandardError() * Math.sqrt(n);
         assertEquals(sd, first.standardUncertainty(), 0.02 * sd);
@@ -138,8 +138,8 @@ class ErrorPropagationTest {
         double[] means = {1, 1};
         double[] sds = {0.3, 0.3};
 
-        double first = FirstOrder.of(v -> v[0] * v[1], means, sds).standardUncertainty();
-        double second = FirstOrder.withSecondOrder(v -> v[0] * v[1], means, sds).standardUncertainty();
+        double first = PropagatedError.of(v -> v[0] * v[1], means, sds).standardUncertainty();
+        double second = PropagatedError.withSecondOrder(v -> v[0] * v[1], means, sds).standardUncertainty();
 
         assertTrue(Math.abs(second - drawn) < Math.abs(first - drawn));
         assertEquals(drawn, second, 0.01 * drawn);
@@ -162,9 +162,9 @@ class ErrorPropagationTest {
                 IllegalArgumentException.class, () -> ErrorPropagation.sum(new double[] {1}, new double[] {0.1, 0.1}));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> FirstOrder.of(x -> Math.log(x[0]), new double[] {-1}, new double[] {0.1}));
+                () -> PropagatedError.of(x -> Math.log(x[0]), new double[] {-1}, new double[] {0.1}));
         assertThrows(
-                IllegalArgumentException.class, () -> FirstOrder.of(x -> x[0], new double[] {1}, new double[] {-0.1}));
+                IllegalArgumentException.class, () -> PropagatedError.of(x -> x[0], new double[] {1}, new double[] {-0.1}));
     }
 
     private static double[] draw(Distribution distribution, String id, int n) {

@@ -68,7 +68,7 @@ class MonteCarloGuideExamplesTest {
         assertEquals(0.0754, sd(deviation), 3e-4);
         assertEquals(1.0834, shortest[0], 3e-3);
         assertEquals(1.3825, shortest[1], 3e-3);
-        ErrorPropagation.FirstOrder firstOrder = ErrorPropagation.FirstOrder.of(
+        ErrorPropagation.PropagatedError firstOrder = ErrorPropagation.PropagatedError.of(
                 x -> excessMass(x[0], x[1], x[2], x[3], x[4]),
                 new double[] {100_000, 1.234, 1.2, 8_000, 8_000},
                 new double[] {0.050, 0.020, 0.1 / Math.sqrt(3), 1_000 / Math.sqrt(3), 50 / Math.sqrt(3)});

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.scalepan.uncertainty.Sobol.Estimator;
-import org.scalepan.uncertainty.Sobol.Share;
+import org.scalepan.uncertainty.Sobol.VarianceShare;
 
 /** Shares of variance, held against functions whose shares are known in closed form. */
 class SobolTest {
@@ -82,7 +82,7 @@ class SobolTest {
         assertEquals(13.844588, sobol.variance(), 4 * sobol.varianceStandardError());
         assertTrue(sobol.varianceStandardError() < 0.1);
         for (int i = 0; i < 3; i++) {
-            Share share = sobol.shares().get(i);
+            VarianceShare share = sobol.shares().get(i);
             assertEquals(first[i], share.first(), 4 * share.firstStandardError(), "first order of x" + (i + 1));
             assertEquals(total[i], share.total(), 4 * share.totalStandardError() + 1e-12, "total of x" + (i + 1));
             assertTrue(share.firstStandardError() < 0.012 && share.totalStandardError() < 0.012, share::toString);
@@ -116,7 +116,7 @@ class SobolTest {
                                     + c[3] * u[0] * u[1] * u[2]
                                     + c[4] * u[1])
                     .sobol();
-            for (Share share : sobol.shares()) {
+            for (VarianceShare share : sobol.shares()) {
                 double error = Math.hypot(share.firstStandardError(), share.totalStandardError());
                 assertTrue(share.total() >= share.first() - 4 * error, () -> share.toString());
                 assertTrue(share.total() >= 0 && share.total() < 1 + 4 * share.totalStandardError(), share::toString);
@@ -132,7 +132,7 @@ class SobolTest {
         double told = 0;
         double toldTotal = 0;
         for (int run = 0; run < runs; run++) {
-            Share share = new Sample(3, run, 2_000, SobolTest::ishigami)
+            VarianceShare share = new Sample(3, run, 2_000, SobolTest::ishigami)
                     .sobol()
                     .shares()
                     .get(0);
@@ -160,7 +160,7 @@ class SobolTest {
 
     @Test
     void an_input_that_is_not_used_has_no_share_and_what_does_not_vary_has_none_to_give() {
-        Share idle = new Sample(2, 1, 1_000, u -> u[0]).sobol().shares().get(1);
+        VarianceShare idle = new Sample(2, 1, 1_000, u -> u[0]).sobol().shares().get(1);
         assertEquals(0, idle.total());
         assertEquals(0, idle.first());
 

@@ -9,20 +9,20 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 
 /** What the running service replies to records that are sent to it. */
-record Posted(int status, String mediaType, String body) {
+public record Posted(int status, String mediaType, String body) {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final JsonMapper JSON = new JsonMapper();
 
-    static Posted json(String body) {
+    public static Posted json(String body) {
         return bytes(body.getBytes(StandardCharsets.UTF_8), "application/json");
     }
 
-    static Posted bytes(byte[] body, String mediaType) {
+    public static Posted bytes(byte[] body, String mediaType) {
         return to("/v1/footprint", body, mediaType);
     }
 
     /** Sends a question of another address. */
-    static Posted to(String path, String mediaType, String body) {
+    public static Posted to(String path, String mediaType, String body) {
         return to(path, body.getBytes(StandardCharsets.UTF_8), mediaType);
     }
 
@@ -46,7 +46,7 @@ record Posted(int status, String mediaType, String body) {
     }
 
     /** The answer to records that must be understood. */
-    static JsonNode answer(String body) {
+    public static JsonNode answer(String body) {
         Posted posted = json(body);
         if (posted.status() != 200) {
             throw new AssertionError(posted.body());
@@ -54,7 +54,7 @@ record Posted(int status, String mediaType, String body) {
         return posted.tree();
     }
 
-    JsonNode tree() {
+    public JsonNode tree() {
         try {
             return JSON.readTree(body);
         } catch (IOException e) {
@@ -63,7 +63,7 @@ record Posted(int status, String mediaType, String body) {
     }
 
     /** The fault at a place of the body, which must be there. */
-    JsonNode fault(String pointer) {
+    public JsonNode fault(String pointer) {
         for (JsonNode error : tree().path("errors")) {
             if (error.path("pointer").asText("none").equals(pointer)) {
                 return error;

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Records of farms and herds that nobody has: invented so that every field is used once. */
-final class RecordsSent {
+public final class RecordsSent {
     private static final String FULL_FARM = """
             {"system": {"kind": "insects", "product": "palm-weevil", "form": "dried", "name": "invented bins",
               "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12}, "sold_kg": 400,
@@ -61,7 +61,7 @@ final class RecordsSent {
 
     private RecordsSent() {}
 
-    static List<ObjectNode> all() {
+    public static List<ObjectNode> all() {
         List<ObjectNode> read = new ArrayList<>();
         for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, FULL_HERD, FLOCK)) {
             read.add(read(text));
@@ -69,7 +69,7 @@ final class RecordsSent {
         return read;
     }
 
-    static ObjectNode read(String text) {
+    public static ObjectNode read(String text) {
         try {
             return (ObjectNode) new JsonMapper().readTree(text);
         } catch (JsonProcessingException e) {

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import org.scalepan.web.render.ProblemView;
+import org.scalepan.web.server.RawExchange;
 
 /** What every refusal must be, whatever was sent: the client's fault by its status, a problem by its form, and silent about us. */
-final class Refusal {
+public final class Refusal {
     /** Traces of a program that fell over, and names that tell an attacker what to look for. */
     private static final List<String> TELLTALES =
             List.of("exception", "\tat ", "org.scalepan", "jetty", "javalin", "jackson", "java.", "<html", "caused by");
@@ -16,7 +18,7 @@ final class Refusal {
     private Refusal() {}
 
     /** Holds a refusal against the form; {@code sent} only names it. */
-    static void check(String sent, RawExchange reply) {
+    public static void check(String sent, RawExchange reply) {
         boolean theirs = reply.status() >= 400 && reply.status() < 500 || reply.status() == 505;
         assertTrue(theirs, () -> sent + " is answered " + reply.head() + "\n" + reply.body());
         checkSilent(sent, reply);
@@ -30,7 +32,7 @@ final class Refusal {
     }
 
     /** The same of any answer: no banner, no trace, nothing sent that comes back in a page. */
-    static void checkSilent(String sent, RawExchange reply) {
+    public static void checkSilent(String sent, RawExchange reply) {
         assertTrue(reply.header("Server").isEmpty(), () -> sent + " shows a banner: " + reply.head());
         assertTrue(reply.header("X-Powered-By").isEmpty(), () -> sent + " shows a banner: " + reply.head());
         assertTrue(reply.header("X-Injected").isEmpty(), () -> sent + " wrote a header: " + reply.head());

@@ -14,26 +14,26 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** What the running service replies to a question. */
-record Reply(int status, Map<String, String> headers, String body) {
+public record Reply(int status, Map<String, String> headers, String body) {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final JsonMapper JSON = new JsonMapper();
 
     /** Asks with the headers given and no others: the client adds no Accept header of its own. */
-    static Reply to(String question, Map<String, String> headers) {
+    public static Reply to(String question, Map<String, String> headers) {
         return to(question, headers, Optional.empty());
     }
 
     /** The same; a body, where there is one, is sent as JSON unless a header says otherwise. */
-    static Reply to(String question, Map<String, String> headers, Optional<String> body) {
+    public static Reply to(String question, Map<String, String> headers, Optional<String> body) {
         return to(RunningScalepan.uri(question), headers, body);
     }
 
     /** Asks another service than the one that the tests share. */
-    static Reply to(URI question, Map<String, String> headers) {
+    public static Reply to(URI question, Map<String, String> headers) {
         return to(question, headers, Optional.empty());
     }
 
-    static Reply to(URI question, Map<String, String> headers, Optional<String> body) {
+    public static Reply to(URI question, Map<String, String> headers, Optional<String> body) {
         HttpRequest.Builder request = HttpRequest.newBuilder(question);
         body.ifPresent(text -> request.POST(HttpRequest.BodyPublishers.ofString(text)));
         Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
@@ -67,28 +67,28 @@ record Reply(int status, Map<String, String> headers, String body) {
     }
 
     /** Sends records. */
-    static Reply to(String question, JsonNode body) {
+    public static Reply to(String question, JsonNode body) {
         return to(question, Map.of(), Optional.of(body.toString()));
     }
 
-    static Reply to(String question) {
+    public static Reply to(String question) {
         return to(question, Map.of());
     }
 
-    Optional<String> header(String name) {
+    public Optional<String> header(String name) {
         return Optional.ofNullable(headers.get(name));
     }
 
     /** The media type without its parameters. */
-    String mediaType() {
+    public String mediaType() {
         return header("Content-Type").orElse("").replaceAll(";.*", "").strip();
     }
 
-    boolean isJson() {
+    public boolean isJson() {
         return mediaType().equals("application/json") || mediaType().endsWith("+json");
     }
 
-    JsonNode json() {
+    public JsonNode json() {
         try {
             return JSON.readTree(body);
         } catch (JsonProcessingException e) {

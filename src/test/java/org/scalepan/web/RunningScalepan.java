@@ -5,39 +5,41 @@ import io.restassured.specification.RequestSpecification;
 import java.net.URI;
 import java.util.List;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.LibraryLoad;
-import org.scalepan.factors.LibraryLoader;
+import org.scalepan.factors.loading.LibraryLoad;
+import org.scalepan.factors.loading.LibraryLoader;
+import org.scalepan.web.route.Route;
+import org.scalepan.web.server.WebServer;
 
 /** The one service that the tests of the HTTP face share: it starts on a free port at the first question and stops with the JVM. */
-final class RunningScalepan {
+public final class RunningScalepan {
     private static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
     private static final String HOST = "127.0.0.1";
     private static final WebServer SERVER = new WebServer(LIBRARY).start(HOST, 0);
 
     private RunningScalepan() {}
 
-    static Library library() {
+    public static Library library() {
         return LIBRARY;
     }
 
-    static String digest() {
+    public static String digest() {
         return LIBRARY.version().digest();
     }
 
-    static List<Route> routes() {
+    public static List<Route> routes() {
         return SERVER.routes();
     }
 
-    static int port() {
+    public static int port() {
         return SERVER.port();
     }
 
-    static URI uri(String question) {
+    public static URI uri(String question) {
         return URI.create("http://" + HOST + ":" + SERVER.port() + question);
     }
 
     /** A request that sends the address as it is written, so that the tests decide what is percent-encoded. */
-    static RequestSpecification given() {
+    public static RequestSpecification given() {
         return RestAssured.given().baseUri("http://" + HOST).port(SERVER.port()).urlEncodingEnabled(false);
     }
 }

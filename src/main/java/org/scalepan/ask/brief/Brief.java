@@ -3,17 +3,17 @@ package org.scalepan.ask.brief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.Grounds;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.Standing;
-import org.scalepan.ask.claim.Cell;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimQuestion;
 import org.scalepan.ask.claim.Claimed;
+import org.scalepan.ask.claim.GridCell;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
@@ -25,7 +25,7 @@ import org.scalepan.factors.Library;
  * @param rows the products in the order asked, those without evidence too
  * @param checks what can be claimed of them
  */
-public record Brief(Library library, Question question, Standing reference, List<Row> rows, ClaimChecks checks) {
+public record Brief(Library library, BriefQuestion question, Estimate reference, List<BriefRow> rows, ClaimChecks checks) {
     /** How many products a brief may set beside the reference; more do not fit on a page. */
     public static final int MOST_PRODUCTS = 8;
 
@@ -38,8 +38,8 @@ public record Brief(Library library, Question question, Standing reference, List
      *
      * @param claimed what is claimed of every product; "less" where nothing particular is
      */
-    public record Question(List<Side> sides, Side reference, Claimed claimed, Ruler ruler, Sampling sampling) {
-        public Question {
+    public record BriefQuestion(List<Side> sides, Side reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
+        public BriefQuestion {
             sides = List.copyOf(sides);
             if (sides.isEmpty() || sides.size() > MOST_PRODUCTS) {
                 throw new IllegalArgumentException("a brief is about 1 to " + MOST_PRODUCTS + " products");
@@ -60,9 +60,9 @@ public record Brief(Library library, Question question, Standing reference, List
      *
      * @param check what can be claimed of it, when it or another basis has evidence
      */
-    public record Row(Standing standing, Optional<ClaimCheck> check) {
+    public record BriefRow(Estimate standing, Optional<ClaimCheck> check) {
         /** The claim on the basis asked. */
-        public Optional<Cell> asked() {
+        public Optional<GridCell> asked() {
             return check.map(ClaimCheck::asked);
         }
 
@@ -75,32 +75,32 @@ public record Brief(Library library, Question question, Standing reference, List
     }
 
     /** Answers a question. */
-    public static Brief of(Library library, Question question, ClaimPlan plan) {
+    public static Brief of(Library library, BriefQuestion question, ClaimPlan plan) {
         ClaimChecks checks = plan.check();
         var book = question.sampling().book();
-        Standing reference = question.reference().on(library, question.ruler(), question.sampling(), book);
-        List<Row> rows = new ArrayList<>();
+        Estimate reference = question.reference().on(library, question.ruler(), question.sampling(), book);
+        List<BriefRow> rows = new ArrayList<>();
         for (Side side : question.sides()) {
             Optional<ClaimCheck> check = checks.checks().stream()
                     .filter(one -> one.side().equals(side))
                     .findFirst();
-            Standing standing = check.map(ClaimCheck::product)
+            Estimate standing = check.map(ClaimCheck::product)
                     .orElseGet(() -> side.on(library, question.ruler(), question.sampling(), book));
-            rows.add(new Row(standing, check));
+            rows.add(new BriefRow(standing, check));
         }
         return new Brief(library, question, reference, rows, checks);
     }
 
     /** The products and the reference. */
-    public List<Standing> standings() {
-        List<Standing> all = new ArrayList<>(rows.stream().map(Row::standing).toList());
+    public List<Estimate> standings() {
+        List<Estimate> all = new ArrayList<>(rows.stream().map(BriefRow::standing).toList());
         all.add(reference);
         return all;
     }
 
     /** What stands behind the figures. */
-    public Grounds grounds() {
-        return new Grounds(library, standings());
+    public Provenance grounds() {
+        return new Provenance(library, standings());
     }
 
     /** The publications behind figures, claims and warming set. */

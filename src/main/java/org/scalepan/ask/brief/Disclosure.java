@@ -9,11 +9,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.scalepan.ask.Quote;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
-import org.scalepan.ask.Standing;
-import org.scalepan.ask.SystemQuote;
+import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
@@ -32,7 +32,7 @@ public final class Disclosure {
 
     /** Headings with what is said under each, in the order in which they are read. */
     public static Map<String, String> of(Brief brief) {
-        Ruler ruler = brief.question().ruler();
+        ComparisonBasis ruler = brief.question().ruler();
         Sentences sentences = new Sentences(ruler, brief.question().sampling().coverage());
         Map<String, String> said = new LinkedHashMap<>();
         said.put(
@@ -66,34 +66,34 @@ public final class Disclosure {
         return said;
     }
 
-    private static String each(Brief brief, Function<Standing, String> told) {
+    private static String each(Brief brief, Function<Estimate, String> told) {
         return brief.standings().stream()
                 .distinct()
                 .map(standing -> standing.words() + ": " + told.apply(standing))
                 .collect(Collectors.joining("; "));
     }
 
-    private static String form(Standing standing) {
+    private static String form(Estimate standing) {
         String stage =
                 standing.product().stageEaten().map(eaten -> ", " + eaten).orElse("");
-        String form = standing instanceof Quote quote
+        String form = standing instanceof PublishedEstimate quote
                 ? quote.item().form()
-                : ((SystemQuote) standing).inventory().output().form();
+                : ((SystemEstimate) standing).inventory().output().form();
         return form.replace('-', ' ') + stage;
     }
 
-    private static String regions(Standing standing) {
-        if (results(standing).findAny().isEmpty() && standing instanceof Quote) {
+    private static String regions(Estimate standing) {
+        if (results(standing).findAny().isEmpty() && standing instanceof PublishedEstimate) {
             return "no study";
         }
-        return standing instanceof Quote
+        return standing instanceof PublishedEstimate
                 ? findings(standing, result -> Optional.of(result.region())) + " ("
                         + findings(standing, PublishedResult::scale) + ")"
                 : "one farm, from its own records";
     }
 
-    private static String years(Standing standing) {
-        if (!(standing instanceof Quote)) {
+    private static String years(Estimate standing) {
+        if (!(standing instanceof PublishedEstimate)) {
             return "the year of the records";
         }
         IntStream told = results(standing).flatMapToInt(result -> result.dataYear().stream());
@@ -108,14 +108,14 @@ public final class Disclosure {
         return range.getCount() == all ? years : years + " (stated by " + range.getCount() + " of " + all + " results)";
     }
 
-    private static String landUse(Ruler ruler, Brief brief) {
+    private static String landUse(ComparisonBasis ruler, Brief brief) {
         String asked = ruler.luc() == LandUseChange.EXCLUDE ? "left out where studies split it" : "counted where told";
         return asked + "; as published, "
                 + each(brief, standing -> findings(standing, result -> Optional.of(result.luc())));
     }
 
-    private static String findings(Standing standing, Function<PublishedResult, Optional<String>> field) {
-        if (!(standing instanceof Quote)) {
+    private static String findings(Estimate standing, Function<PublishedResult, Optional<String>> field) {
+        if (!(standing instanceof PublishedEstimate)) {
             return "as its records say";
         }
         TreeSet<String> told = results(standing)
@@ -124,8 +124,8 @@ public final class Disclosure {
         return told.isEmpty() ? "no study" : String.join(", ", told);
     }
 
-    private static Stream<PublishedResult> results(Standing standing) {
-        return standing instanceof Quote quote && quote.evidence() instanceof Evidence.Some some
+    private static Stream<PublishedResult> results(Estimate standing) {
+        return standing instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some
                 ? some.findings().map(Harmonised::result)
                 : List.<PublishedResult>of().stream();
     }

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
@@ -14,7 +14,7 @@ final class BasisWording {
     private BasisWording() {}
 
     /** {@code per kg protein, up to the farm gate}. */
-    static String of(Ruler ruler) {
+    static String of(ComparisonBasis ruler) {
         return "per " + ruler.per().words() + ", " + new Sentences(ruler, 0.9).boundary();
     }
 
@@ -24,8 +24,8 @@ final class BasisWording {
      * @param chosen the cells to be told
      * @param grid all cells
      */
-    static List<String> of(List<Cell> chosen, List<Cell> grid) {
-        Map<Boundary, List<Cell>> byBoundary = chosen.stream()
+    static List<String> of(List<GridCell> chosen, List<GridCell> grid) {
+        Map<Boundary, List<GridCell>> byBoundary = chosen.stream()
                 .collect(Collectors.groupingBy(
                         cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
         return byBoundary.entrySet().stream()
@@ -38,8 +38,8 @@ final class BasisWording {
                 .toList();
     }
 
-    private static String base(List<Cell> chosen, List<Cell> atBoundary) {
-        Ruler ruler = chosen.get(0).ruler();
+    private static String base(List<GridCell> chosen, List<GridCell> atBoundary) {
+        ComparisonBasis ruler = chosen.get(0).ruler();
         List<FunctionalUnit> units = units(chosen);
         boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
         FunctionalUnit first = ruler.boundary() == Boundary.ANIMAL && units.contains(FunctionalUnit.KG_LIVE)
@@ -55,11 +55,11 @@ final class BasisWording {
                 + (everySet ? "" : " (under " + String.join(", ", sets) + ")");
     }
 
-    private static List<FunctionalUnit> units(List<Cell> cells) {
+    private static List<FunctionalUnit> units(List<GridCell> cells) {
         return cells.stream().map(cell -> cell.ruler().per()).distinct().toList();
     }
 
-    private static List<String> sets(List<Cell> cells) {
+    private static List<String> sets(List<GridCell> cells) {
         return cells.stream().map(cell -> cell.ruler().gwp().name()).distinct().toList();
     }
 }

@@ -2,7 +2,7 @@ package org.scalepan.ask.claim;
 
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Claim;
 import org.scalepan.factors.ClaimBasis;
@@ -65,7 +65,7 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
     }
 
     private static boolean is(ClaimBasis basis, ClaimQuestion question) {
-        Ruler ruler = question.ruler();
+        ComparisonBasis ruler = question.ruler();
         return basis.boundary() == ruler.boundary()
                 && basis.per().equals(ruler.per().id())
                 && basis.concerns(

@@ -3,12 +3,12 @@ package org.scalepan.ask.claim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.Standing;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
  * A claim about one product or farm, checked (M6).
@@ -25,9 +25,9 @@ import org.scalepan.footprint.DrawBook;
 public record ClaimCheck(
         ClaimQuestion question,
         Side side,
-        Standing product,
-        Optional<Standing> reference,
-        List<Cell> cells,
+        Estimate product,
+        Optional<Estimate> reference,
+        List<GridCell> cells,
         List<HalfMeasured> halfMeasured,
         Overall overall,
         String reason,
@@ -52,12 +52,12 @@ public record ClaimCheck(
     public record HalfMeasured(Boundary boundary, String measured, String unmeasured) {}
 
     /** The cell of the question itself. */
-    public Cell asked() {
+    public GridCell asked() {
         return cells.get(0);
     }
 
     /** The cells on which the claim holds. */
-    public List<Cell> holding() {
+    public List<GridCell> holding() {
         return cells.stream().filter(cell -> cell.verdict() == Verdict.HOLDS).toList();
     }
 
@@ -68,14 +68,14 @@ public record ClaimCheck(
 
     /** Checks the claim for one of its sides on the rulers of its grid, drawn from a book that all sides share. */
     static ClaimCheck of(
-            Library library, ClaimQuestion question, Side side, Grid grid, List<Ruler> rulers, DrawBook book) {
-        Standing product = side.on(library, question.ruler(), question.sampling(), book);
-        Optional<Standing> reference =
+            Library library, ClaimQuestion question, Side side, Grid grid, List<ComparisonBasis> rulers, CommonRandomNumbers book) {
+        Estimate product = side.on(library, question.ruler(), question.sampling(), book);
+        Optional<Estimate> reference =
                 question.reference().map(other -> other.on(library, question.ruler(), question.sampling(), book));
-        List<Cell> cells = new ArrayList<>();
-        for (Ruler ruler : rulers) {
+        List<GridCell> cells = new ArrayList<>();
+        for (ComparisonBasis ruler : rulers) {
             boolean asked = cells.isEmpty();
-            cells.add(Cell.of(
+            cells.add(GridCell.of(
                     question.claimed(),
                     ruler,
                     asked ? product : side.on(library, ruler, question.sampling(), book),
@@ -88,7 +88,7 @@ public record ClaimCheck(
                 .map(other -> PairedFinding.between(library, grid, side, other))
                 .orElse(List.of());
         Overall overall = Overall.of(
-                cells.get(0).verdict(), cells.stream().map(Cell::verdict).toList());
+                cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
         ClaimWording words = new ClaimWording(library, question, side, cells, paired);
         return new ClaimCheck(
                 question,

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
-import org.scalepan.ask.Grounds;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.Standing;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
  * The answer to a claim: one check for each product it is about.
@@ -38,7 +38,7 @@ public record ClaimChecks(
 
     static ClaimChecks of(ClaimPlan plan) {
         ClaimQuestion question = plan.question();
-        DrawBook book = question.sampling().book();
+        CommonRandomNumbers book = question.sampling().book();
         List<ClaimCheck> checks = new ArrayList<>();
         List<Side> silent = new ArrayList<>();
         List<Side> sides = question.subject().sides();
@@ -114,11 +114,11 @@ public record ClaimChecks(
     }
 
     /** What stands behind the figures on the basis asked. */
-    public Grounds grounds() {
-        return new Grounds(library, standings());
+    public Provenance grounds() {
+        return new Provenance(library, standings());
     }
 
-    private List<Standing> standings() {
+    private List<Estimate> standings() {
         return Stream.concat(
                         checks.stream()
                                 .flatMap(check -> check.reference().stream())

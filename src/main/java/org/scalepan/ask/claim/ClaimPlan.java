@@ -3,10 +3,10 @@ package org.scalepan.ask.claim;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
-import org.scalepan.footprint.DrawBook;
+import org.scalepan.footprint.CommonRandomNumbers;
 
 /** What a claim takes to be checked, before anything is drawn: for each of its products the bases that have evidence. */
 public final class ClaimPlan {
@@ -16,7 +16,7 @@ public final class ClaimPlan {
     private final Library library;
     private final ClaimQuestion question;
     private final Grid grid;
-    private final Map<Side, List<Ruler>> rulers = new LinkedHashMap<>();
+    private final Map<Side, List<ComparisonBasis>> rulers = new LinkedHashMap<>();
 
     public ClaimPlan(Library library, ClaimQuestion question) {
         this.library = library;
@@ -49,7 +49,7 @@ public final class ClaimPlan {
         return ClaimChecks.of(this);
     }
 
-    ClaimCheck check(Side side, DrawBook book) {
+    ClaimCheck check(Side side, CommonRandomNumbers book) {
         return ClaimCheck.of(library, question, side, grid, rulers.getOrDefault(side, List.of()), book);
     }
 }

@@ -1,7 +1,7 @@
 package org.scalepan.ask.claim;
 
 import java.util.Optional;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 
@@ -12,7 +12,7 @@ import org.scalepan.ask.Side;
  * @param ruler the unit, boundary and warming set on which the asker says it
  */
 public record ClaimQuestion(
-        Subject subject, Optional<Side> reference, Claimed claimed, Ruler ruler, Sampling sampling) {
+        Subject subject, Optional<Side> reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
     public ClaimQuestion {
         if (reference.isEmpty() && claimed.times().isPresent()) {
             throw new IllegalArgumentException("less than what? a ratio needs a reference");

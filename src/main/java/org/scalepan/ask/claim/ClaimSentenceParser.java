@@ -229,7 +229,7 @@ public final class ClaimSentenceParser {
         Collection<Side> sides = id.equals(Subject.INSECTS)
                 ? Subject.insects(library).sides()
                 : Optional.ofNullable(library.products().get(id)).stream()
-                        .<Side>map(product -> new Side.Published(new ProductForm(product, product.defaultForm())))
+                        .<Side>map(product -> new Side.PublishedSide(new ProductForm(product, product.defaultForm())))
                         .toList();
         return library.results().stream()
                 .anyMatch(result -> result.indicator().equals(indicator)

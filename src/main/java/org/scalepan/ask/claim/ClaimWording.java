@@ -18,10 +18,10 @@ import org.scalepan.uncertainty.Summary;
 final class ClaimWording {
     private final ClaimQuestion question;
     private final Side side;
-    private final List<Cell> cells;
+    private final List<GridCell> cells;
     private final PairedWording paired;
 
-    ClaimWording(Library library, ClaimQuestion question, Side side, List<Cell> cells, List<PairedFinding> paired) {
+    ClaimWording(Library library, ClaimQuestion question, Side side, List<GridCell> cells, List<PairedFinding> paired) {
         this.question = question;
         this.side = side;
         this.cells = cells;
@@ -49,7 +49,7 @@ final class ClaimWording {
     }
 
     private String asked() {
-        Cell asked = cells.get(0);
+        GridCell asked = cells.get(0);
         String where = capital(BasisWording.of(asked.ruler()));
         if (!asked.speaks()) {
             return where + ", there is no evidence: " + missing(asked) + ".";
@@ -82,15 +82,15 @@ final class ClaimWording {
     }
 
     /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
-    static String ratio(ClaimQuestion question, Side side, Cell cell) {
+    static String ratio(ClaimQuestion question, Side side, GridCell cell) {
         Summary timesLess = cell.timesLess().orElseThrow();
         return question.referenceWords() + " has " + Sentences.ratio(timesLess) + " times the "
                 + new Sentences(cell.ruler(), question.sampling().coverage()).indicator() + " of " + side.words();
     }
 
     private List<String> elsewhere(Overall overall) {
-        List<Cell> others =
-                cells.subList(1, cells.size()).stream().filter(Cell::speaks).toList();
+        List<GridCell> others =
+                cells.subList(1, cells.size()).stream().filter(GridCell::speaks).toList();
         if (others.isEmpty()) {
             return cells.get(0).speaks()
                     ? List.of("No other basis has evidence.")
@@ -100,8 +100,8 @@ final class ClaimWording {
             return measured(others);
         }
         List<String> sentences = new ArrayList<>();
-        List<Cell> holding = with(Verdict.HOLDS, others);
-        List<Cell> failing = with(Verdict.FAILS, others);
+        List<GridCell> holding = with(Verdict.HOLDS, others);
+        List<GridCell> failing = with(Verdict.FAILS, others);
         if (!holding.isEmpty()) {
             String only = overall == Overall.HOLDS_ONLY_FOR ? "On another basis it holds: " : "It also holds ";
             sentences.add(only + String.join("; ", BasisWording.of(holding, cells)) + "." + animalsOnly(holding));
@@ -116,8 +116,8 @@ final class ClaimWording {
     }
 
     /** What was measured at other boundaries, once for each. */
-    private List<String> measured(List<Cell> others) {
-        Map<Boundary, Cell> byBoundary = new LinkedHashMap<>();
+    private List<String> measured(List<GridCell> others) {
+        Map<Boundary, GridCell> byBoundary = new LinkedHashMap<>();
         others.stream()
                 .filter(cell -> cell.ruler().boundary() != question.ruler().boundary())
                 .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWording::plainer));
@@ -135,7 +135,7 @@ final class ClaimWording {
     }
 
     /** Of the animals alone people speak per kg live weight, as it is measured. */
-    private static Cell plainer(Cell one, Cell other) {
+    private static GridCell plainer(GridCell one, GridCell other) {
         return one.ruler().per() != FunctionalUnit.KG_LIVE
                         && other.ruler().boundary() == Boundary.ANIMAL
                         && other.ruler().per() == FunctionalUnit.KG_LIVE
@@ -143,11 +143,11 @@ final class ClaimWording {
                 : one;
     }
 
-    private static List<Cell> with(Verdict verdict, List<Cell> cells) {
+    private static List<GridCell> with(Verdict verdict, List<GridCell> cells) {
         return cells.stream().filter(cell -> cell.verdict() == verdict).toList();
     }
 
-    private static String animalsOnly(List<Cell> holding) {
+    private static String animalsOnly(List<GridCell> holding) {
         return holding.stream()
                 .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
                 .filter(text -> !text.isEmpty())
@@ -157,9 +157,9 @@ final class ClaimWording {
 
     /** The verdict on one of many products, in half a sentence. */
     String shortly() {
-        Cell asked = cells.get(0);
-        List<Cell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
-        List<Cell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
+        GridCell asked = cells.get(0);
+        List<GridCell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
+        List<GridCell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
         StringBuilder text = new StringBuilder(side.words()).append(": ");
         if (!asked.speaks()) {
             text.append("not measured on the basis asked");
@@ -183,7 +183,7 @@ final class ClaimWording {
         return text.toString();
     }
 
-    private static String missing(Cell cell) {
+    private static String missing(GridCell cell) {
         return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .flatMap(one -> one.missing().stream())
                 .findFirst()

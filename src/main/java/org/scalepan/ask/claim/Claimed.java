@@ -58,7 +58,7 @@ public sealed interface Claimed {
     }
 
     /** The product causes none: its footprint is zero or below. */
-    record None() implements Claimed {
+    record NoneAtAll() implements Claimed {
         @Override
         public OptionalDouble times() {
             return OptionalDouble.empty();

@@ -15,7 +15,7 @@ import org.scalepan.factors.PublishedResult;
  * @param rows every published number that speaks anywhere in the grid
  * @param differing what differs, each with the values it has; what is the same in all is left out
  */
-public record Differences(List<Row> rows, Map<String, List<String>> differing) {
+public record Differences(List<DifferenceRow> rows, Map<String, List<String>> differing) {
     /** What a row says where its publication does not. */
     public static final String NOT_STATED = "not-stated";
 
@@ -31,15 +31,15 @@ public record Differences(List<Row> rows, Map<String, List<String>> differing) {
      * @param asked true when it speaks on the basis asked
      * @param fields what it is about, by field
      */
-    public record Row(String id, String source, boolean ofProduct, boolean asked, Map<String, String> fields) {
-        public Row {
+    public record DifferenceRow(String id, String source, boolean ofProduct, boolean asked, Map<String, String> fields) {
+        public DifferenceRow {
             fields = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fields));
         }
     }
 
-    static Differences of(List<Cell> cells) {
-        Map<String, Row> rows = new LinkedHashMap<>();
-        for (Cell cell : cells) {
+    static Differences of(List<GridCell> cells) {
+        Map<String, DifferenceRow> rows = new LinkedHashMap<>();
+        for (GridCell cell : cells) {
             boolean asked = cell.equals(cells.get(0));
             collect(cell.product().results(), true, asked, rows);
             cell.reference().ifPresent(side -> collect(side.results(), false, asked, rows));
@@ -59,9 +59,9 @@ public record Differences(List<Row> rows, Map<String, List<String>> differing) {
     }
 
     private static void collect(
-            List<PublishedResult> results, boolean ofProduct, boolean asked, Map<String, Row> rows) {
+            List<PublishedResult> results, boolean ofProduct, boolean asked, Map<String, DifferenceRow> rows) {
         results.forEach(result -> rows.putIfAbsent(
-                result.id(), new Row(result.id(), result.cited().source(), ofProduct, asked, fields(result))));
+                result.id(), new DifferenceRow(result.id(), result.cited().source(), ofProduct, asked, fields(result))));
     }
 
     private static Map<String, String> fields(PublishedResult result) {

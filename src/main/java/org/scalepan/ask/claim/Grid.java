@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
@@ -26,9 +26,9 @@ final class Grid {
     private static final List<String> WARMING_SETS = List.of("ar4-100", "ar5-100", "ar6-100", "ar6-20");
 
     private final Library library;
-    private final Ruler asked;
+    private final ComparisonBasis asked;
     private final Optional<Side> reference;
-    private final Map<Ruler, Boolean> referenceSpeaks = new HashMap<>();
+    private final Map<ComparisonBasis, Boolean> referenceSpeaks = new HashMap<>();
 
     Grid(Library library, ClaimQuestion question) {
         this.library = library;
@@ -37,9 +37,9 @@ final class Grid {
     }
 
     /** The rulers on which both sides have a figure, or the product alone where there is no reference; the asked one always. */
-    List<Ruler> rulers(Side product) {
-        Set<Ruler> rulers = new LinkedHashSet<>(List.of(asked));
-        for (Ruler base : bases()) {
+    List<ComparisonBasis> rulers(Side product) {
+        Set<ComparisonBasis> rulers = new LinkedHashSet<>(List.of(asked));
+        for (ComparisonBasis base : bases()) {
             if (speak(base, product)) {
                 // A set under which no result can stand, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
@@ -51,20 +51,20 @@ final class Grid {
         return List.copyOf(rulers);
     }
 
-    private boolean speak(Ruler ruler, Side product) {
+    private boolean speak(ComparisonBasis ruler, Side product) {
         return product.speaks(library, ruler) && referenceSpeaks(ruler);
     }
 
     /** True when the reference has a figure on a ruler, or there is none to have one; looked up once for all products. */
-    boolean referenceSpeaks(Ruler ruler) {
+    boolean referenceSpeaks(ComparisonBasis ruler) {
         return referenceSpeaks.computeIfAbsent(
                 ruler,
                 key -> reference.filter(side -> !side.speaks(library, key)).isEmpty());
     }
 
     /** Every unit and boundary on the warming set asked, the boundary of the question and its unit first. */
-    List<Ruler> bases() {
-        List<Ruler> bases = new ArrayList<>();
+    List<ComparisonBasis> bases() {
+        List<ComparisonBasis> bases = new ArrayList<>();
         Stream<Boundary> boundaries = Stream.concat(
                 Stream.of(asked.boundary()), Stream.of(Boundary.values()).filter(other -> other != asked.boundary()));
         boundaries.forEach(boundary -> units().forEach(unit -> bases.add(asked.on(unit, boundary, asked.gwp()))));

@@ -3,7 +3,7 @@ package org.scalepan.ask.claim;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 
 /**
  * The strongest sentence that can be defended with 90 % probability.
@@ -15,7 +15,7 @@ import org.scalepan.ask.Ruler;
  */
 public record Instead(
         String sentence,
-        Optional<Ruler> ruler,
+        Optional<ComparisonBasis> ruler,
         OptionalDouble timesLess,
         OptionalDouble timesMore,
         List<String> sources) {

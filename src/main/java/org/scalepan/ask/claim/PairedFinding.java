@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.scalepan.ask.Ruler;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PairedRatio;
@@ -22,7 +22,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * @param low lower end of the band that the study prints, where it prints one
  * @param high upper end of it
  */
-public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, OptionalDouble high) {
+public record PairedFinding(ComparisonBasis ruler, PairedStudy study, OptionalDouble low, OptionalDouble high) {
 
     /**
      * The paired findings on the basis asked, and those that studies print on others; where there are none, what can be computed on the
@@ -31,7 +31,7 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
     static List<PairedFinding> between(Library library, Grid grid, Side product, Side reference) {
         List<PairedFinding> said = new ArrayList<>();
         List<PairedFinding> computed = new ArrayList<>();
-        for (Ruler ruler : grid.bases()) {
+        for (ComparisonBasis ruler : grid.bases()) {
             boolean asked = said.isEmpty()
                     && computed.isEmpty()
                     && ruler.equals(grid.bases().get(0));
@@ -52,7 +52,7 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
         return study.rows().equals(other.study.rows());
     }
 
-    private static List<PairedFinding> on(Library library, Ruler ruler, Side product, Side reference) {
+    private static List<PairedFinding> on(Library library, ComparisonBasis ruler, Side product, Side reference) {
         return Stream.of(product.evidence(library, ruler))
                 .flatMap(left -> left.stream())
                 .flatMap(left -> reference.evidence(library, ruler).stream()
@@ -61,7 +61,7 @@ public record PairedFinding(Ruler ruler, PairedStudy study, OptionalDouble low, 
                 .toList();
     }
 
-    private static PairedFinding of(Library library, Ruler ruler, Side product, PairedStudy study) {
+    private static PairedFinding of(Library library, ComparisonBasis ruler, Side product, PairedStudy study) {
         Set<String> rows = Set.copyOf(study.rows());
         List<double[]> bands = library.pairedRatios().stream()
                 .filter(ratio -> rows.contains(ratio.id()))

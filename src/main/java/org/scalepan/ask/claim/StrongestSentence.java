@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.IndicatorWording;
 import org.scalepan.ask.Likelihood;
-import org.scalepan.ask.Ruler;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
@@ -19,9 +19,9 @@ import org.scalepan.quantity.SignificantFigures;
 final class StrongestSentence {
     private final ClaimQuestion question;
     private final Side side;
-    private final List<Cell> cells;
+    private final List<GridCell> cells;
 
-    StrongestSentence(ClaimQuestion question, Side side, List<Cell> cells) {
+    StrongestSentence(ClaimQuestion question, Side side, List<GridCell> cells) {
         this.question = question;
         this.side = side;
         this.cells = cells;
@@ -29,7 +29,7 @@ final class StrongestSentence {
 
     /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
     Instead find() {
-        Optional<Cell> cell = cells.stream()
+        Optional<GridCell> cell = cells.stream()
                 .filter(one -> question.reference().isPresent()
                         ? one.bounds().isPresent()
                         : one.product().leastCaused().isPresent())
@@ -49,9 +49,9 @@ final class StrongestSentence {
         return question.reference().isPresent() ? compared(cell.get()) : caused(cell.get());
     }
 
-    private int remoteness(Cell cell) {
-        Ruler ruler = cell.ruler();
-        Ruler asked = question.ruler();
+    private int remoteness(GridCell cell) {
+        ComparisonBasis ruler = cell.ruler();
+        ComparisonBasis asked = question.ruler();
         int boundary =
                 ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
         return boundary
@@ -59,8 +59,8 @@ final class StrongestSentence {
                 + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
     }
 
-    private Instead compared(Cell cell) {
-        Cell.Bounds bounds = cell.bounds().orElseThrow();
+    private Instead compared(GridCell cell) {
+        GridCell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.ruler())) + ", ";
         String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
@@ -98,7 +98,7 @@ final class StrongestSentence {
     }
 
     /** A sentence on another boundary must not pass for one on the boundary asked. */
-    private String elsewhereThanAsked(Cell cell) {
+    private String elsewhereThanAsked(GridCell cell) {
         return cell.ruler().boundary() == question.ruler().boundary()
                 ? ""
                 : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
@@ -106,8 +106,8 @@ final class StrongestSentence {
     }
 
     /** Without a reference: what the product causes at least. */
-    private Instead caused(Cell cell) {
-        Ruler ruler = cell.ruler();
+    private Instead caused(GridCell cell) {
+        ComparisonBasis ruler = cell.ruler();
         return new Instead(
                 capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " "
                         + IndicatorWording.of(ruler).verb()
@@ -122,11 +122,11 @@ final class StrongestSentence {
     }
 
     /** Draws about too few studies are no statement about farms at large, so that they bear a share of draws and no probability. */
-    private static String odds(Cell cell) {
+    private static String odds(GridCell cell) {
         return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
     }
 
-    private static String thin(Cell cell) {
+    private static String thin(GridCell cell) {
         String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
         if (!cell.isThin()) {
             return "." + animals + leftOut(cell);
@@ -145,9 +145,9 @@ final class StrongestSentence {
     }
 
     /** What was computed from records that leave something usual open is more in truth; whoever quotes a ratio must say so. */
-    private static String leftOut(Cell cell) {
+    private static String leftOut(GridCell cell) {
         boolean ofReference =
-                cell.reference().filter(Cell.Evidenced::lowerBound).isPresent();
+                cell.reference().filter(GridCell.Evidenced::lowerBound).isPresent();
         if (cell.product().lowerBound()) {
             return " Something usual is not counted for " + cell.product().words()
                     + (ofReference
@@ -160,7 +160,7 @@ final class StrongestSentence {
                 : "";
     }
 
-    private static List<String> sources(Cell cell) {
+    private static List<String> sources(GridCell cell) {
         return Stream.concat(
                         cell.product().results().stream(),
                         cell.reference().stream().flatMap(other -> other.results().stream()))
@@ -170,12 +170,12 @@ final class StrongestSentence {
                 .toList();
     }
 
-    private static String warmingSet(Cell cell) {
+    private static String warmingSet(GridCell cell) {
         if (!cell.ruler().indicator().isWarming()) {
             return "";
         }
         boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
-                .anyMatch(Cell.Evidenced::keepsOtherSets);
+                .anyMatch(GridCell.Evidenced::keepsOtherSets);
         return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be converted" : "");
     }
 

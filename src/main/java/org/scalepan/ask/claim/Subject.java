@@ -33,7 +33,7 @@ public record Subject(String words, List<Side> sides) {
                 INSECTS,
                 library.products().values().stream()
                         .filter(product -> product.group().equals("insect"))
-                        .<Side>map(product -> new Side.Published(new ProductForm(product, product.defaultForm())))
+                        .<Side>map(product -> new Side.PublishedSide(new ProductForm(product, product.defaultForm())))
                         .toList());
     }
 }

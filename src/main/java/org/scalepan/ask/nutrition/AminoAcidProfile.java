@@ -79,7 +79,7 @@ record AminoAcidProfile(List<Acid> acids) {
                 .filter(row -> row.product().equals(item.product().id())
                         && row.form().equals(item.form())
                         && row.quantity().equals(quantity)
-                        && row.use() == CompositionRow.Use.DEFAULT
+                        && row.use() == CompositionRow.RowUse.DEFAULT
                         && row.printed().value().isPresent()
                         && row.cited().check().isAtLeast(lowest))
                 .toList();

@@ -14,7 +14,7 @@ import org.scalepan.factors.AminoAcidRequirement;
  *
  * @param shares one for each amino acid that is published, in the order of the pattern; at least one
  */
-public record AminoAcidScore(AminoAcidPattern pattern, List<Share> shares) {
+public record AminoAcidScore(AminoAcidPattern pattern, List<ScoreShare> shares) {
 
     /**
      * What a protein has of an amino acid, beside what is asked.
@@ -22,8 +22,8 @@ public record AminoAcidScore(AminoAcidPattern pattern, List<Share> shares) {
      * @param milligrams milligrams per gram of protein
      * @param rows ids of the rows of the content
      */
-    public record Share(AminoAcidRequirement requirement, double milligrams, List<String> rows) {
-        public Share {
+    public record ScoreShare(AminoAcidRequirement requirement, double milligrams, List<String> rows) {
+        public ScoreShare {
             rows = List.copyOf(rows);
         }
 
@@ -45,18 +45,18 @@ public record AminoAcidScore(AminoAcidPattern pattern, List<Share> shares) {
     }
 
     static AminoAcidScore of(AminoAcidPattern pattern, AminoAcidProfile profile) {
-        List<Share> shares = new ArrayList<>();
+        List<ScoreShare> shares = new ArrayList<>();
         for (AminoAcidRequirement requirement : pattern.requirements()) {
             profile.acids().stream()
                     .filter(acid -> acid.id().equals(requirement.acid()))
-                    .forEach(acid -> shares.add(new Share(requirement, acid.milligrams(), acid.rows())));
+                    .forEach(acid -> shares.add(new ScoreShare(requirement, acid.milligrams(), acid.rows())));
         }
         return new AminoAcidScore(pattern, shares);
     }
 
     /** The limiting amino acid: the one with the least share. */
-    public Share limiting() {
-        return shares.stream().min(Comparator.comparingDouble(Share::ratio)).orElseThrow();
+    public ScoreShare limiting() {
+        return shares.stream().min(Comparator.comparingDouble(ScoreShare::ratio)).orElseThrow();
     }
 
     /** The score, not truncated: above 1 every amino acid is there in plenty. */
@@ -79,7 +79,7 @@ public record AminoAcidScore(AminoAcidPattern pattern, List<Share> shares) {
 
     /** Amino acids of the pattern of which nothing is published. With any, the score is an upper bound. */
     public List<String> unknown() {
-        List<String> known = shares.stream().map(Share::acid).toList();
+        List<String> known = shares.stream().map(ScoreShare::acid).toList();
         return pattern.requirements().stream()
                 .map(AminoAcidRequirement::acid)
                 .filter(acid -> !known.contains(acid))

@@ -13,7 +13,7 @@ import org.scalepan.factors.Grade;
 public sealed interface Content {
 
     /** A content carried on, or the reason why not. */
-    Content then(Function<Found, Content> next);
+    Content then(Function<HeldContent, Content> next);
 
     /**
      * A content.
@@ -25,16 +25,16 @@ public sealed interface Content {
      * @param studies sources of the content itself, without those of a denominator
      * @param lowest the lowest check grade of the rows that the value rests on
      */
-    record Found(
+    record HeldContent(
             double value,
-            Range range,
+            ContentRange range,
             List<String> rows,
             Set<String> sources,
             int studies,
             Grade lowest,
             Set<Caveat> caveats)
             implements Content {
-        public Found {
+        public HeldContent {
             if (!Double.isFinite(value) || value < 0) {
                 throw new IllegalArgumentException("a content must be finite and not negative, not " + value);
             }
@@ -44,36 +44,36 @@ public sealed interface Content {
         }
 
         /** A constant of the trade that rests on one row, such as the energy of a gram of fat. */
-        static Found of(double value, String row, Cited cited) {
-            return new Found(value, Range.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
+        static HeldContent of(double value, String row, Cited cited) {
+            return new HeldContent(value, ContentRange.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
         }
 
         @Override
-        public Content then(Function<Found, Content> next) {
+        public Content then(Function<HeldContent, Content> next) {
             return next.apply(this);
         }
 
         /** As much of a kilogram, or another unit, by an exact factor. */
-        Found times(double factor) {
-            return new Found(value * factor, range.times(factor), rows, sources, studies, lowest, caveats);
+        HeldContent times(double factor) {
+            return new HeldContent(value * factor, range.times(factor), rows, sources, studies, lowest, caveats);
         }
 
         /** Multiplied by another figure, which is held at its own value: the range stays that of this content. */
-        Found times(Found other) {
+        HeldContent times(HeldContent other) {
             return with(other, value * other.value, range.times(other.value));
         }
 
         /** Divided by another figure, which is held at its own value. */
-        Found per(Found other) {
+        HeldContent per(HeldContent other) {
             return with(other, value / other.value, range.times(1 / other.value));
         }
 
         /** Added to another figure. Sums are told without a range: extremes of two contents seldom meet. */
-        Found plus(Found other) {
-            return with(other, value + other.value, Range.NONE);
+        HeldContent plus(HeldContent other) {
+            return with(other, value + other.value, ContentRange.NONE);
         }
 
-        private Found with(Found other, double newValue, Range newRange) {
+        private HeldContent with(HeldContent other, double newValue, ContentRange newRange) {
             List<String> allRows = java.util.stream.Stream.concat(rows.stream(), other.rows.stream())
                     .toList();
             Set<String> allSources = new LinkedHashSet<>(sources);
@@ -82,29 +82,29 @@ public sealed interface Content {
             all.addAll(caveats);
             all.addAll(other.caveats);
             Grade worse = lowest.isAtLeast(other.lowest) ? other.lowest : lowest;
-            return new Found(newValue, newRange, allRows, allSources, studies, worse, all);
+            return new HeldContent(newValue, newRange, allRows, allSources, studies, worse, all);
         }
 
-        Found noting(Caveat caveat) {
+        HeldContent noting(Caveat caveat) {
             Set<Caveat> all = EnumSet.of(caveat);
             all.addAll(caveats);
-            return new Found(value, range, rows, sources, studies, lowest, all);
+            return new HeldContent(value, range, rows, sources, studies, lowest, all);
         }
 
-        Found withoutRange() {
-            return new Found(value, Range.NONE, rows, sources, studies, lowest, caveats);
+        HeldContent withoutRange() {
+            return new HeldContent(value, ContentRange.NONE, rows, sources, studies, lowest, caveats);
         }
     }
 
     /** Lowest and highest published; both or neither. */
-    record Range(OptionalDouble low, OptionalDouble high) {
-        static final Range NONE = new Range(OptionalDouble.empty(), OptionalDouble.empty());
+    record ContentRange(OptionalDouble low, OptionalDouble high) {
+        static final ContentRange NONE = new ContentRange(OptionalDouble.empty(), OptionalDouble.empty());
 
-        static Range of(double low, double high) {
-            return low < high ? new Range(OptionalDouble.of(low), OptionalDouble.of(high)) : NONE;
+        static ContentRange of(double low, double high) {
+            return low < high ? new ContentRange(OptionalDouble.of(low), OptionalDouble.of(high)) : NONE;
         }
 
-        Range times(double factor) {
+        ContentRange times(double factor) {
             return low.isPresent() && high.isPresent()
                     ? of(low.getAsDouble() * factor, high.getAsDouble() * factor)
                     : NONE;
@@ -116,9 +116,9 @@ public sealed interface Content {
      *
      * @param reason why, as the end of a sentence
      */
-    record Missing(String reason) implements Content {
+    record MissingContent(String reason) implements Content {
         @Override
-        public Content then(Function<Found, Content> next) {
+        public Content then(Function<HeldContent, Content> next) {
             return this;
         }
     }

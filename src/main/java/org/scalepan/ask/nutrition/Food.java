@@ -57,13 +57,13 @@ final class Food {
     }
 
     /** By itself protein is its own measure: exactly the basis, on the same rows. */
-    private static Content ten(Content.Found crude, Content.Found factor) {
+    private static Content ten(Content.HeldContent crude, Content.HeldContent factor) {
         return crude.times(factor).per(factor).times(10).withoutRange();
     }
 
-    private static Content correct(Content.Found crude, Content.Found factor) {
+    private static Content correct(Content.HeldContent crude, Content.HeldContent factor) {
         // On a protein basis crude protein is exact, and the range is that of the factor alone.
-        return crude.range().equals(Content.Range.NONE)
+        return crude.range().equals(Content.ContentRange.NONE)
                 ? factor.times(crude).times(1 / ProteinBasis.CRUDE_FACTOR)
                 : crude.times(factor).times(1 / ProteinBasis.CRUDE_FACTOR);
     }
@@ -86,25 +86,25 @@ final class Food {
 
     private Content ratio(Nutrient nutrient, Nutrient by) {
         for (Frame frame : FRAMES) {
-            Optional<Content.Found> above = printed(nutrient, frame);
-            Optional<Content.Found> below = printed(by, frame);
+            Optional<Content.HeldContent> above = printed(nutrient, frame);
+            Optional<Content.HeldContent> below = printed(by, frame);
             if (above.isPresent() && below.isPresent()) {
                 return divided(nutrient, by, above.get(), below.get());
             }
         }
-        Content last = new Content.Missing(missing(nutrient));
+        Content last = new Content.MissingContent(missing(nutrient));
         for (Frame frame : FRAMES) {
             last = in(nutrient, frame).then(above -> in(by, frame).then(below -> divided(nutrient, by, above, below)));
-            if (last instanceof Content.Found) {
+            if (last instanceof Content.HeldContent) {
                 return last;
             }
         }
         return last;
     }
 
-    private Content divided(Nutrient nutrient, Nutrient by, Content.Found above, Content.Found below) {
+    private Content divided(Nutrient nutrient, Nutrient by, Content.HeldContent above, Content.HeldContent below) {
         if (below.value() == 0) {
-            return new Content.Missing("its " + by.id() + " is 0");
+            return new Content.MissingContent("its " + by.id() + " is 0");
         }
         // What is divided by itself is exact, whatever its spread.
         return nutrient == by ? above.per(below).withoutRange() : above.per(below);
@@ -112,40 +112,40 @@ final class Food {
 
     /** A nutrient per kilogram of a frame: as printed, or carried over from the other frame by the dry matter. */
     private Content in(Nutrient nutrient, Frame frame) {
-        Optional<Content.Found> direct = printed(nutrient, frame);
+        Optional<Content.HeldContent> direct = printed(nutrient, frame);
         if (direct.isPresent()) {
             return direct.get();
         }
-        Optional<Content.Found> other = printed(nutrient, frame.other());
+        Optional<Content.HeldContent> other = printed(nutrient, frame.other());
         if (other.isEmpty()) {
-            return new Content.Missing(missing(nutrient));
+            return new Content.MissingContent(missing(nutrient));
         }
-        Optional<Content.Found> dryMatter = dryMatter();
+        Optional<Content.HeldContent> dryMatter = dryMatter();
         if (dryMatter.isEmpty()) {
-            return new Content.Missing(
+            return new Content.MissingContent(
                     "published per kilogram of " + frame.other().words() + " only, and no dry matter of " + item.words()
                             + " is in use that would lead from there" + ofGrade());
         }
-        Content.Found carried = frame == Frame.EDIBLE
+        Content.HeldContent carried = frame == Frame.EDIBLE
                 ? other.get().times(dryMatter.get())
                 : other.get().per(dryMatter.get());
         return carried.noting(Caveat.BY_DRY_MATTER);
     }
 
     /** A nutrient per kilogram of a frame, as printed; energy also as computed of what is printed. */
-    private Optional<Content.Found> printed(Nutrient nutrient, Frame frame) {
-        Optional<Content.Found> found = together(nutrient, frame);
+    private Optional<Content.HeldContent> printed(Nutrient nutrient, Frame frame) {
+        Optional<Content.HeldContent> found = together(nutrient, frame);
         return nutrient == Nutrient.ENERGY ? found.or(() -> computedEnergy(frame)) : found;
     }
 
-    private Optional<Content.Found> together(Nutrient nutrient, Frame frame) {
+    private Optional<Content.HeldContent> together(Nutrient nutrient, Frame frame) {
         List<CompositionRow> own = rows(nutrient.id(), frame);
         if (nutrient != Nutrient.PROTEIN) {
             return PublishedContents.together(own, nutrient::perKilogram);
         }
-        Optional<Content.Found> protein =
+        Optional<Content.HeldContent> protein =
                 PublishedContents.together(own, row -> nutrient.perKilogram(row) * toCrude(row));
-        boolean restated = own.stream().anyMatch(row -> row.use() == CompositionRow.Use.DEFAULT && toCrude(row) != 1);
+        boolean restated = own.stream().anyMatch(row -> row.use() == CompositionRow.RowUse.DEFAULT && toCrude(row) != 1);
         return restated ? protein.map(found -> found.noting(Caveat.CRUDE_RESTATED)) : protein;
     }
 
@@ -154,30 +154,30 @@ final class Food {
     }
 
     /** Energy by the general factors (FAO Food and Nutrition Paper 77, 2003), without carbohydrate where none is published. */
-    private Optional<Content.Found> computedEnergy(Frame frame) {
-        Optional<Content.Found> protein =
+    private Optional<Content.HeldContent> computedEnergy(Frame frame) {
+        Optional<Content.HeldContent> protein =
                 together(Nutrient.PROTEIN, frame).flatMap(grams -> energyOf("protein", grams));
-        Optional<Content.Found> fat = together(Nutrient.FAT, frame).flatMap(grams -> energyOf("fat", grams));
-        Optional<Content.Found> carbohydrate =
+        Optional<Content.HeldContent> fat = together(Nutrient.FAT, frame).flatMap(grams -> energyOf("fat", grams));
+        Optional<Content.HeldContent> carbohydrate =
                 together(Nutrient.CARBOHYDRATE, frame).flatMap(grams -> energyOf("available-carbohydrate", grams));
         if (protein.isEmpty() || fat.isEmpty()) {
             return Optional.empty();
         }
-        Content.Found both = protein.get().plus(fat.get()).noting(Caveat.ENERGY_COMPUTED);
+        Content.HeldContent both = protein.get().plus(fat.get()).noting(Caveat.ENERGY_COMPUTED);
         return Optional.of(carbohydrate.map(both::plus).orElseGet(() -> both.noting(Caveat.WITHOUT_CARBOHYDRATE)));
     }
 
-    private Optional<Content.Found> energyOf(String nutrient, Content.Found grams) {
+    private Optional<Content.HeldContent> energyOf(String nutrient, Content.HeldContent grams) {
         return library.foodEnergyFactors().stream()
                 .filter(factor -> factor.set().equals(FoodEnergyFactor.GENERAL)
                         && factor.nutrient().equals(nutrient)
                         && factor.unit().equals("kcal/g")
                         && factor.cited().check().isAtLeast(lowest))
                 .findFirst()
-                .map(factor -> grams.times(Content.Found.of(factor.value(), factor.id(), factor.cited())));
+                .map(factor -> grams.times(Content.HeldContent.of(factor.value(), factor.id(), factor.cited())));
     }
 
-    private Optional<Content.Found> dryMatter() {
+    private Optional<Content.HeldContent> dryMatter() {
         return PublishedContents.together(rows("dry-matter", Frame.EDIBLE), row -> 1);
     }
 
@@ -192,7 +192,7 @@ final class Food {
         return PublishedContents.together(ofForm, row -> 1)
                 .or(() -> PublishedContents.together(factors, row -> 1))
                 .<Content>map(found -> found)
-                .orElseGet(() -> new Content.Missing("no nitrogen-to-protein factor of "
+                .orElseGet(() -> new Content.MissingContent("no nitrogen-to-protein factor of "
                         + item.product().name() + " is published in this library" + ofGrade()));
     }
 
@@ -224,7 +224,7 @@ final class Food {
     List<String> otherForms(String quantity) {
         return rows.stream()
                 .filter(row -> row.quantity().equals(quantity) && !row.form().equals(item.form()))
-                .filter(row -> row.use() == CompositionRow.Use.DEFAULT)
+                .filter(row -> row.use() == CompositionRow.RowUse.DEFAULT)
                 .map(row -> new ProductForm(item.product(), row.form()).written())
                 .distinct()
                 .toList();

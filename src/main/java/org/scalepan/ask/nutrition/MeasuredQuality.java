@@ -27,9 +27,9 @@ public record MeasuredQuality(CompositionRow row, Optional<QualityMethod> method
                 .filter(row -> row.product().equals(item.product().id())
                         && row.form().equals(item.form())
                         && row.quantity().equals(kind)
-                        && row.use() != CompositionRow.Use.OUTLIER
+                        && row.use() != CompositionRow.RowUse.OUTLIER
                         && row.cited().check().isAtLeast(lowest))
-                .sorted(Comparator.comparing(row -> row.use() != CompositionRow.Use.DEFAULT))
+                .sorted(Comparator.comparing(row -> row.use() != CompositionRow.RowUse.DEFAULT))
                 .map(row -> new MeasuredQuality(
                         row, Optional.ofNullable(library.qualityMethods().get(row.id()))))
                 .toList();

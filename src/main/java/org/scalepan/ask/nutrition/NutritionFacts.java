@@ -18,11 +18,11 @@ import org.scalepan.footprint.ProteinBasis;
  */
 public record NutritionFacts(
         ProductForm food,
-        List<Figure> figures,
+        List<NutrientFigure> figures,
         Optional<AminoAcidScore> score,
         List<MeasuredQuality> quality,
         List<Unmeasured> notes,
-        Optional<Figure> price) {
+        Optional<NutrientFigure> price) {
     /** The id of protein by the product's own nitrogen factor. */
     public static final String CORRECTED = "protein-corrected";
 
@@ -36,7 +36,7 @@ public record NutritionFacts(
     }
 
     /** One figure of a food, or why it is missing. */
-    public record Figure(String id, String unit, Content content) {}
+    public record NutrientFigure(String id, String unit, Content content) {}
 
     /** Something that nobody has published for this food in this form. */
     public record Unmeasured(String id, String reason) {}
@@ -69,46 +69,46 @@ public record NutritionFacts(
                                 + (elsewhere.isEmpty() ? "" : "; published for " + String.join(" and ", elsewhere))));
             }
         }
-        Optional<Figure> price =
+        Optional<NutrientFigure> price =
                 Optional.ofNullable(question.prices().get(item)).map(perKilogram -> price(food, perKilogram, question));
         return new NutritionFacts(item, figures(food, question), score, quality, notes, price);
     }
 
-    private static List<Figure> figures(Food food, NutritionQuestion question) {
+    private static List<NutrientFigure> figures(Food food, NutritionQuestion question) {
         Basis basis = question.basis();
         ProteinBasis protein = question.protein();
-        List<Figure> figures = new ArrayList<>();
+        List<NutrientFigure> figures = new ArrayList<>();
         figures.add(figure(food, Nutrient.PROTEIN, question));
-        figures.add(new Figure(CORRECTED, Nutrient.PROTEIN.unit(), food.corrected(basis, protein)));
+        figures.add(new NutrientFigure(CORRECTED, Nutrient.PROTEIN.unit(), food.corrected(basis, protein)));
         figures.add(figure(food, Nutrient.FAT, question));
-        Figure energy = figure(food, Nutrient.ENERGY, question);
+        NutrientFigure energy = figure(food, Nutrient.ENERGY, question);
         figures.add(energy);
-        figures.add(new Figure(
+        figures.add(new NutrientFigure(
                 "energy-kj", "kJ", energy.content().then(kilocalories -> kilocalories.times(Nutrient.KILOJOULES))));
         AFTER_ENERGY.forEach(nutrient -> figures.add(figure(food, nutrient, question)));
         return figures;
     }
 
-    private static Figure figure(Food food, Nutrient nutrient, NutritionQuestion question) {
-        return new Figure(nutrient.id(), nutrient.unit(), food.on(nutrient, question.basis(), question.protein()));
+    private static NutrientFigure figure(Food food, Nutrient nutrient, NutritionQuestion question) {
+        return new NutrientFigure(nutrient.id(), nutrient.unit(), food.on(nutrient, question.basis(), question.protein()));
     }
 
     /** Money per kilogram of protein: the dearer the food or the less protein in it, the more. */
-    private static Figure price(Food food, double perKilogram, NutritionQuestion question) {
+    private static NutrientFigure price(Food food, double perKilogram, NutritionQuestion question) {
         Content content = food.proteinAsEaten(question.protein())
                 .then(protein -> inverse(protein).times(perKilogram));
-        return new Figure("price-per-kg-protein", question.currency().orElse("") + "/kg protein", content);
+        return new NutrientFigure("price-per-kg-protein", question.currency().orElse("") + "/kg protein", content);
     }
 
     /** The inverse; its range is turned round. */
-    private static Content.Found inverse(Content.Found found) {
-        Content.Range range =
+    private static Content.HeldContent inverse(Content.HeldContent found) {
+        Content.ContentRange range =
                 found.range().low().isPresent() && found.range().low().getAsDouble() > 0
-                        ? Content.Range.of(
+                        ? Content.ContentRange.of(
                                 1 / found.range().high().orElseThrow(),
                                 1 / found.range().low().getAsDouble())
-                        : Content.Range.NONE;
-        return new Content.Found(
+                        : Content.ContentRange.NONE;
+        return new Content.HeldContent(
                 1 / found.value(),
                 range,
                 found.rows(),

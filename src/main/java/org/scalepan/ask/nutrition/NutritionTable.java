@@ -65,12 +65,12 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                 .toList();
     }
 
-    private static Stream<Content.Found> found(NutritionFacts facts) {
-        return contents(facts).filter(Content.Found.class::isInstance).map(Content.Found.class::cast);
+    private static Stream<Content.HeldContent> found(NutritionFacts facts) {
+        return contents(facts).filter(Content.HeldContent.class::isInstance).map(Content.HeldContent.class::cast);
     }
 
     private static Stream<Content> contents(NutritionFacts facts) {
-        return Stream.concat(facts.figures().stream(), facts.price().stream()).map(NutritionFacts.Figure::content);
+        return Stream.concat(facts.figures().stream(), facts.price().stream()).map(NutritionFacts.NutrientFigure::content);
     }
 
     /** What a reader must know. */
@@ -84,7 +84,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                 "missing-values",
                 "Some figures of these foods are not published in this library, or only in a way that does not lead to the basis"
                         + " asked; they are missing, and nothing is borrowed.",
-                facts -> contents(facts).anyMatch(Content.Missing.class::isInstance));
+                facts -> contents(facts).anyMatch(Content.MissingContent.class::isInstance));
         about(
                 warnings,
                 "incomplete-profile",

@@ -9,7 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
-import org.scalepan.factors.CompositionRow.Use;
+import org.scalepan.factors.CompositionRow.RowUse;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
@@ -27,15 +27,15 @@ final class PublishedContents {
      * @param scale what a printed 1 of a row is in the unit wanted
      * @return nothing when there is no default
      */
-    static Optional<Content.Found> together(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
-        return rows.stream().filter(row -> row.use() == Use.DEFAULT).findFirst().map(used -> {
+    static Optional<Content.HeldContent> together(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
+        return rows.stream().filter(row -> row.use() == RowUse.DEFAULT).findFirst().map(used -> {
             List<CompositionRow> speaking = rows.stream()
-                    .filter(row -> row.use() == Use.DEFAULT || row.use() == Use.KEPT)
-                    .sorted(Comparator.comparing(row -> row.use() != Use.DEFAULT))
+                    .filter(row -> row.use() == RowUse.DEFAULT || row.use() == RowUse.KEPT)
+                    .sorted(Comparator.comparing(row -> row.use() != RowUse.DEFAULT))
                     .toList();
             Set<String> sources = new LinkedHashSet<>();
             speaking.forEach(row -> sources.add(row.cited().source()));
-            Content.Found found = new Content.Found(
+            Content.HeldContent found = new Content.HeldContent(
                     middle(used.printed()) * scale.applyAsDouble(used),
                     range(speaking, scale),
                     speaking.stream().map(CompositionRow::id).toList(),
@@ -54,11 +54,11 @@ final class PublishedContents {
                         printed.low().orElseThrow() * printed.high().orElseThrow()));
     }
 
-    private static Content.Range range(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
+    private static Content.ContentRange range(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
         double[] ends = rows.stream()
                 .flatMapToDouble(row -> ends(row.printed()).map(end -> end * scale.applyAsDouble(row)))
                 .toArray();
-        return Content.Range.of(
+        return Content.ContentRange.of(
                 DoubleStream.of(ends).min().orElseThrow(),
                 DoubleStream.of(ends).max().orElseThrow());
     }

@@ -115,10 +115,10 @@ public record Herd(
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
-    public record Yield(Kind kind, double kilograms) {}
+    public record Yield(AnimalKind kind, double kilograms) {}
 
     /** Kinds of yield. */
-    public enum Kind {
+    public enum AnimalKind {
         MILK,
         EGGS,
         LIVE

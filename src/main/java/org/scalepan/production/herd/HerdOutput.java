@@ -13,7 +13,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Gap;
-import org.scalepan.production.Ledger;
+import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
 
 /** What a herd gives, and which part of the burden rests on the product asked about. */
@@ -36,27 +36,27 @@ public final class HerdOutput {
 
     private final Library library;
     private final Herd herd;
-    private final Ledger ledger;
+    private final InventoryBuilder ledger;
 
-    HerdOutput(Library library, Herd herd, Ledger ledger) {
+    HerdOutput(Library library, Herd herd, InventoryBuilder ledger) {
         this.library = library;
         this.herd = herd;
         this.ledger = ledger;
     }
 
     /** The product that a kind of animal gives, when it gives any that the library knows. */
-    public static Optional<String> product(String category, Herd.Kind kind) {
+    public static Optional<String> product(String category, Herd.AnimalKind kind) {
         return switch (kind) {
             case MILK -> Optional.ofNullable(MILK.get(category));
-            case EGGS -> HerdBooks.POULTRY.contains(category) ? Optional.of("egg") : Optional.empty();
+            case EGGS -> HerdInventory.POULTRY.contains(category) ? Optional.of("egg") : Optional.empty();
             case LIVE -> Optional.ofNullable(MEAT.get(category));
         };
     }
 
     /** The product asked about, and its part of the burden by protein when the herd gives more than one. */
     Output output() {
-        List<Part> parts = herd.yields().stream().map(this::part).toList();
-        Part main = herd.product()
+        List<OutputPart> parts = herd.yields().stream().map(this::part).toList();
+        OutputPart main = herd.product()
                 .flatMap(id -> parts.stream()
                         .filter(part -> part.product().id().equals(id))
                         .findFirst())
@@ -87,13 +87,13 @@ public final class HerdOutput {
                 parts.size() == 1 ? "none" : byProtein ? "protein" : "mass");
     }
 
-    private static int byProtein(Part one, Part other) {
+    private static int byProtein(OutputPart one, OutputPart other) {
         return Double.compare(one.protein(), other.protein());
     }
 
     /** What such animals give, and these do not, so that it carries no part of the burden. */
     private void notGiven() {
-        for (Herd.Kind kind : Herd.Kind.values()) {
+        for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
             if (!given && product(herd.category(), kind).isPresent()) {
                 ledger.filled(
@@ -104,30 +104,30 @@ public final class HerdOutput {
         }
     }
 
-    private record Part(Product product, FunctionalUnit unit, double kilograms, double protein) {
+    private record OutputPart(Product product, FunctionalUnit unit, double kilograms, double protein) {
         double weight(boolean byProtein) {
             return byProtein ? protein : kilograms;
         }
     }
 
-    private Part part(Herd.Yield yield) {
+    private OutputPart part(Herd.Yield yield) {
         String id = product(herd.category(), yield.kind())
                 .orElseThrow(() -> new IllegalArgumentException(
                         herd.category() + " give no " + yield.kind().name().toLowerCase(Locale.ROOT)
                                 + " that is a product of this library"));
-        if (yield.kind() == Herd.Kind.EGGS && herd.category().equals("ducks")) {
+        if (yield.kind() == Herd.AnimalKind.EGGS && herd.category().equals("ducks")) {
             ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
-        FunctionalUnit unit = yield.kind() == Herd.Kind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new Part(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
+        FunctionalUnit unit = yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
+        return new OutputPart(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
     }
 
     private double proteinShare(Product product, FunctionalUnit unit) {
         UnitChain chain =
                 UnitChain.of(library, product, product.defaultForm(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         ChainPath path = chain.path(unit, FunctionalUnit.KG_PROTEIN);
-        if (path instanceof ChainPath.Found found) {
+        if (path instanceof ChainPath.FoundPath found) {
             double share = 1;
             for (ChainStep step : found.steps()) {
                 share /= step.multiplier();

@@ -21,7 +21,7 @@ final class InsectFactors {
     private static final Set<String> FRACTIONS = Set.of("protein", "dry-matter");
 
     private final Map<String, Gases> gases = new HashMap<>();
-    private final Map<Content, Factor> contents = new HashMap<>();
+    private final Map<LarvalContent, Factor> contents = new HashMap<>();
     private final Optional<Range> range;
 
     /**
@@ -47,7 +47,7 @@ final class InsectFactors {
         }
     }
 
-    private record Content(String product, String quantity) {}
+    private record LarvalContent(String product, String quantity) {}
 
     private InsectFactors(Library library) {
         List<PublishedResult> measured = library.results().stream()
@@ -67,10 +67,10 @@ final class InsectFactors {
         library.composition().stream()
                 .filter(row -> row.form().equals("fresh")
                         && row.per().equals("kg-edible")
-                        && row.use() == CompositionRow.Use.DEFAULT
+                        && row.use() == CompositionRow.RowUse.DEFAULT
                         && FRACTIONS.contains(row.quantity()))
                 .forEach(row -> contents.computeIfAbsent(
-                        new Content(row.product(), row.quantity()),
+                        new LarvalContent(row.product(), row.quantity()),
                         unused -> new Factor(
                                 row.id(),
                                 SpreadReading.readFraction(
@@ -121,6 +121,6 @@ final class InsectFactors {
      * @param quantity protein or dry-matter
      */
     Optional<Factor> content(String product, String quantity) {
-        return Optional.ofNullable(contents.get(new Content(product, quantity)));
+        return Optional.ofNullable(contents.get(new LarvalContent(product, quantity)));
     }
 }

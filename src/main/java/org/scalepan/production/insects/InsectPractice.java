@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Flux;
-import org.scalepan.production.Ledger;
+import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 
 /** Holds a farm's records against what growers of the species usually find, and against conservation of matter. Remarks, never refusals. */
@@ -17,14 +17,14 @@ final class InsectPractice {
 
     private final Library library;
     private final InsectFarm farm;
-    private final Ledger ledger;
+    private final InventoryBuilder ledger;
     private final OptionalDouble feedDryMatter;
     private final OptionalDouble harvestDryMatter;
 
     InsectPractice(
             Library library,
             InsectFarm farm,
-            Ledger ledger,
+            InventoryBuilder ledger,
             OptionalDouble feedDryMatter,
             OptionalDouble harvestDryMatter) {
         this.library = library;

@@ -60,7 +60,7 @@ class CirculatingClaimsTest {
                 .indicator(indicator)
                 .per(FunctionalUnit.of(per).orElseThrow())
                 .at(boundary);
-        Claimed claimed = timesLess == 0 ? new Claimed.None() : new Claimed.TimesLess(timesLess);
+        Claimed claimed = timesLess == 0 ? new Claimed.NoneAtAll() : new Claimed.TimesLess(timesLess);
 
         ClaimCheck check =
                 Said.checked(asked, product, reference, claimed).checks().get(0);

@@ -148,7 +148,7 @@ class ClaimCheckTest {
 
     @Test
     void none_fails_wherever_a_study_measured_something_and_the_measured_value_is_shown() {
-        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.None())
+        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
 
@@ -200,7 +200,7 @@ class ClaimCheckTest {
 
     @Test
     void what_is_ruled_out_by_the_form_of_a_footprint_is_given_no_probability() {
-        ClaimCheck none = Said.checked(asked(), "mealworm", "", new Claimed.None())
+        ClaimCheck none = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
         ClaimCheck less = Said.check(asked(), "mealworm", "beef", 1);
@@ -213,7 +213,7 @@ class ClaimCheckTest {
     /** c11, fernandez-rios-2026: allocation alone moves one mealworm footprint 2.2 times. */
     @Test
     void one_footprint_of_mealworm_is_several_because_of_allocation_among_others() {
-        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.None())
+        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
 
@@ -244,7 +244,7 @@ class ClaimCheckTest {
         double last = 1;
         int verdict = 0;
         for (double k = 0.5; k < 3000; k *= 1.7) {
-            Cell cell =
+            GridCell cell =
                     Said.check(asked().indicator("land"), "mealworm", "beef", k).asked();
             double probability = cell.probability().orElseThrow().value();
             assertTrue(probability <= last, k + " times less is more probable than a smaller claim");
@@ -259,8 +259,8 @@ class ClaimCheckTest {
     @ValueSource(doubles = {1.25, 2, 5, 8, 12.5, 100})
     void times_less_and_per_cent_less_are_two_ways_to_say_one_thing(double k) {
         Asked land = asked().indicator("land");
-        Cell times = Said.check(land, "mealworm", "beef", k).asked();
-        Cell percent = Said.checked(land, "mealworm", "beef", new Claimed.PercentLess(100 * (1 - 1 / k)))
+        GridCell times = Said.check(land, "mealworm", "beef", k).asked();
+        GridCell percent = Said.checked(land, "mealworm", "beef", new Claimed.PercentLess(100 * (1 - 1 / k)))
                 .checks()
                 .get(0)
                 .asked();

@@ -18,7 +18,7 @@ final class Said {
     static Side side(String written) {
         String[] parts = written.split(":", 2);
         var product = LIBRARY.products().get(parts[0]);
-        return new Side.Published(new ProductForm(product, parts.length == 2 ? parts[1] : product.defaultForm()));
+        return new Side.PublishedSide(new ProductForm(product, parts.length == 2 ? parts[1] : product.defaultForm()));
     }
 
     static ClaimChecks checked(Asked asked, String product, String reference, Claimed claimed) {

@@ -63,11 +63,11 @@ final class Asking {
     }
 
     /** A figure that is there. */
-    static Content.Found found(NutritionFacts facts, String figure) {
-        return (Content.Found) content(facts, figure);
+    static Content.HeldContent found(NutritionFacts facts, String figure) {
+        return (Content.HeldContent) content(facts, figure);
     }
 
     static String missing(NutritionFacts facts, String figure) {
-        return ((Content.Missing) content(facts, figure)).reason();
+        return ((Content.MissingContent) content(facts, figure)).reason();
     }
 }

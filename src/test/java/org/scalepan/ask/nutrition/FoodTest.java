@@ -15,7 +15,7 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Product;
-import org.scalepan.factors.Row;
+import org.scalepan.factors.table.Row;
 import org.scalepan.footprint.ProteinBasis;
 
 /** Contents of foods on every basis. */
@@ -36,7 +36,7 @@ class FoodTest {
     void by_dry_matter_a_fresh_food_is_as_rich_as_without_its_water() {
         NutritionFacts facts = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "mealworm"));
 
-        Content.Found protein = Asking.found(facts, "protein");
+        Content.HeldContent protein = Asking.found(facts, "protein");
         assertEquals(18.7 / 0.381, protein.value(), 1e-9);
         assertTrue(protein.caveats().contains(Caveat.BY_DRY_MATTER));
         assertTrue(protein.rows().contains("finke-2002.mealworm.fresh.dry-matter"));
@@ -51,9 +51,9 @@ class FoodTest {
                 Food food = new Food(LIBRARY, item, Grade.MEMORY);
                 List<Double> dry = dryMatter(item);
                 for (Nutrient nutrient : Nutrient.values()) {
-                    if (food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.Found wet
+                    if (food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent wet
                             && food.on(nutrient, Basis.HUNDRED_GRAMS_DRY_MATTER, ProteinBasis.CRUDE)
-                                    instanceof Content.Found without
+                                    instanceof Content.HeldContent without
                             && (wet.caveats().contains(Caveat.BY_DRY_MATTER)
                                     || without.caveats().contains(Caveat.BY_DRY_MATTER))) {
                         assertEquals(wet.value(), without.value() * dry.get(0), wet.value() * RELATIVE, item.written());
@@ -70,7 +70,7 @@ class FoodTest {
                 .filter(row -> row.product().equals(item.product().id())
                         && row.form().equals(item.form())
                         && row.quantity().equals("dry-matter")
-                        && row.use() == CompositionRow.Use.DEFAULT)
+                        && row.use() == CompositionRow.RowUse.DEFAULT)
                 .map(row -> row.printed().value().orElseThrow())
                 .toList();
     }
@@ -90,9 +90,9 @@ class FoodTest {
 
     /** A nutrient on a basis, times what 100 g hold of the basis, is what 100 g hold of the nutrient. */
     private static int compared(Food food, Nutrient nutrient, Basis basis, Nutrient by, double amount) {
-        if (food.on(nutrient, basis, ProteinBasis.CRUDE) instanceof Content.Found on
-                && food.on(by, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.Found base
-                && food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.Found whole) {
+        if (food.on(nutrient, basis, ProteinBasis.CRUDE) instanceof Content.HeldContent on
+                && food.on(by, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent base
+                && food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent whole) {
             assertEquals(whole.value(), on.value() * base.value() / amount, Math.max(1, whole.value()) * RELATIVE);
             return 1;
         }
@@ -112,10 +112,10 @@ class FoodTest {
                         }));
             }
         }
-        Content.Found protein =
+        Content.HeldContent protein =
                 Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "chicken")), "protein");
         assertEquals(10, protein.value(), RELATIVE);
-        assertEquals(Content.Range.NONE, protein.range());
+        assertEquals(Content.ContentRange.NONE, protein.range());
     }
 
     /** Boulos et al. (2020), abstract: nitrogen factor 5.41 of the mealworm; arithmetic 18.7 × 5.41 / 6.25. */
@@ -173,7 +173,7 @@ class FoodTest {
         NutritionFacts meal =
                 Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "black-soldier-fly:defatted-meal"));
 
-        Content.Found energy = Asking.found(meal, "energy");
+        Content.HeldContent energy = Asking.found(meal, "energy");
         assertEquals(4 * 58.5 + 9 * 6, energy.value(), 1e-9);
         assertTrue(energy.caveats().containsAll(List.of(Caveat.ENERGY_COMPUTED, Caveat.WITHOUT_CARBOHYDRATE)));
         assertEquals(Grade.MEMORY, energy.lowest());
@@ -191,7 +191,7 @@ class FoodTest {
     /** Barragan-Fonseca et al. (2017) print 37 to 63 g per 100 g dry matter; Bellezza Oddon et al. (2022) from 23.11. */
     @Test
     void of_a_range_alone_the_geometric_middle_stands_and_the_range_is_that_of_all_rows_in_use_or_kept() {
-        Content.Found protein = Asking.found(
+        Content.HeldContent protein = Asking.found(
                 Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "black-soldier-fly:dried")), "protein");
 
         assertEquals(100 * Math.sqrt(0.37 * 0.63), protein.value(), 1e-9);
@@ -204,7 +204,7 @@ class FoodTest {
     /** Okaraonye and Ikewuchi (2008) print 31.61 g per 100 g fresh, four times what everyone else found. */
     @Test
     void an_outlier_never_speaks() {
-        Content.Found protein =
+        Content.HeldContent protein =
                 Asking.found(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil")), "protein");
 
         assertTrue(protein.rows().stream().noneMatch(row -> row.startsWith("okaraonye-2008")));
@@ -264,7 +264,7 @@ class FoodTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -0.1})
     void a_content_that_is_no_content_is_refused(double value) {
-        Content.Found sound = Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
+        Content.HeldContent sound = Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
         assertThrows(IllegalArgumentException.class, () -> sound.times(value));
     }
 }

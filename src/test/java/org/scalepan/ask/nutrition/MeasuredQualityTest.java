@@ -37,7 +37,7 @@ class MeasuredQualityTest {
                 spread,
                 "fraction",
                 "kg-protein",
-                CompositionRow.Use.DEFAULT,
+                CompositionRow.RowUse.DEFAULT,
                 OptionalDouble.empty(),
                 new Cited("trial", "trial", Grade.FULLTEXT),
                 Optional.empty(),
@@ -98,7 +98,7 @@ class MeasuredQualityTest {
                 MeasuredQuality.of(LIBRARY, Asking.food("beef"), MeasuredQuality.DIAAS, Grade.MEMORY);
 
         assertEquals(5, beef.size());
-        assertEquals(CompositionRow.Use.DEFAULT, beef.get(0).row().use());
+        assertEquals(CompositionRow.RowUse.DEFAULT, beef.get(0).row().use());
     }
 
     @Test

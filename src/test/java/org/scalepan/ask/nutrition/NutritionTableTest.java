@@ -84,17 +84,17 @@ class NutritionTableTest {
                 .orElseThrow()
                 .content();
 
-        assertEquals(12 / 0.187, ((Content.Found) crude).value(), 1e-9);
-        assertEquals(12 / (0.187 * 5.41 / 6.25), ((Content.Found) corrected).value(), 1e-9);
+        assertEquals(12 / 0.187, ((Content.HeldContent) crude).value(), 1e-9);
+        assertEquals(12 / (0.187 * 5.41 / 6.25), ((Content.HeldContent) corrected).value(), 1e-9);
     }
 
     @Test
     void the_less_protein_there_may_be_the_dearer_it_may_be() {
-        Content.Found price = (Content.Found) Asking.facts(Asking.priced(ProteinBasis.CRUDE, "chicken", 6))
+        Content.HeldContent price = (Content.HeldContent) Asking.facts(Asking.priced(ProteinBasis.CRUDE, "chicken", 6))
                 .price()
                 .orElseThrow()
                 .content();
-        Content.Found protein =
+        Content.HeldContent protein =
                 Asking.found(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "chicken")), "protein");
 
         assertEquals(

@@ -17,12 +17,12 @@ import org.scalepan.factors.Library;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Gap;
-import org.scalepan.production.HerdNotebook;
+import org.scalepan.production.HerdRecordsFixture;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
-import org.scalepan.production.herd.Herd.Kind;
+import org.scalepan.production.herd.Herd.AnimalKind;
 
 /** What fills the fields that a keeper leaves open, and what is told where the tables have nothing. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -32,12 +32,12 @@ class HerdDefaultsTest {
     /** Read for this class alone, so that no row is one that another test had found before. */
     private final Library library = Libraries.readAnew();
 
-    private HerdNotebook herd(String animals, double heads) {
-        return HerdNotebook.of(library, animals, heads);
+    private HerdRecordsFixture herd(String animals, double heads) {
+        return HerdRecordsFixture.of(library, animals, heads);
     }
 
-    private HerdNotebook beasts(String animals) {
-        return herd(animals, 1).ipcc("ipcc.africa").gives(Kind.LIVE, 20);
+    private HerdRecordsFixture beasts(String animals) {
+        return herd(animals, 1).ipcc("ipcc.africa").gives(AnimalKind.LIVE, 20);
     }
 
     private static Gap gap(Inventory inventory, String field) {
@@ -80,7 +80,7 @@ class HerdDefaultsTest {
 
     @Test
     void a_climate_of_which_nothing_is_said_is_the_middle_of_the_tables() {
-        HerdNotebook slurry = beasts("dairy-cattle").manure("mms.liquid-slurry", 1);
+        HerdRecordsFixture slurry = beasts("dairy-cattle").manure("mms.liquid-slurry", 1);
         Inventory open = slurry.inventory();
         Inventory told = beasts("dairy-cattle")
                 .manure("mms.liquid-slurry", 1)
@@ -106,7 +106,7 @@ class HerdDefaultsTest {
     void methane_conversion_of_a_dairy_cow_goes_by_her_milk(double milk, String row, double conversion) {
         Inventory inventory = herd("dairy-cattle", 1)
                 .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(cow(milk, 70), "stall")
                 .inventory();
         Flow enteric = line(inventory, "enteric methane, Tier 2");
@@ -130,7 +130,7 @@ class HerdDefaultsTest {
             String animals, double milk, double digestibility, String row) {
         Inventory inventory = herd(animals, 1)
                 .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(cow(milk, digestibility), "pasture-fed")
                 .inventory();
 
@@ -139,8 +139,8 @@ class HerdDefaultsTest {
 
     @Test
     void a_methane_conversion_that_was_measured_is_taken_and_is_no_gap() {
-        HerdNotebook notebook =
-                herd("dairy-cattle", 3).ipcc("ipcc.asia").gives(Kind.LIVE, 100).tier2(cow(10, 65), "stall");
+        HerdRecordsFixture notebook =
+                herd("dairy-cattle", 3).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100).tier2(cow(10, 65), "stall");
         Herd herd = notebook.herd();
         Herd.Cattle cattle = herd.cattle().orElseThrow();
         Herd measured = herd.withYields(
@@ -149,7 +149,7 @@ class HerdDefaultsTest {
                         cattle.head(),
                         OptionalDouble.of(3.25),
                         cattle.crudeProtein())));
-        Inventory inventory = HerdBooks.inventory(library, measured);
+        Inventory inventory = HerdInventory.inventory(library, measured);
 
         assertEquals(
                 Tally.yearly(notebook.inventory(), "enteric methane, Tier 2", Flux.CH4_BIOGENIC) / 2,
@@ -170,7 +170,7 @@ class HerdDefaultsTest {
     void the_line_of_enteric_methane_names_every_coefficient_behind_it(String kind, String eats, String grows) {
         Inventory inventory = herd("other-cattle", 1)
                 .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60), "large-areas", kind, OptionalDouble.empty())
                 .inventory();
 
@@ -188,7 +188,7 @@ class HerdDefaultsTest {
 
     @Test
     void an_activity_that_no_table_knows_is_refused() {
-        HerdNotebook cliff = beasts("dairy-cattle").tier2(cow(10, 65), "on-a-cliff");
+        HerdRecordsFixture cliff = beasts("dairy-cattle").tier2(cow(10, 65), "on-a-cliff");
 
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, cliff::inventory);
         assertEquals("the tables have no ca for cond.on-a-cliff", refusal.getMessage());
@@ -196,8 +196,8 @@ class HerdDefaultsTest {
 
     @Test
     void feed_that_was_weighed_is_not_reckoned_from_the_need_for_energy_once_more() {
-        HerdNotebook cows =
-                herd("dairy-cattle", 1).ipcc("ipcc.asia").gives(Kind.LIVE, 100).tier2(cow(10, 65), "stall");
+        HerdRecordsFixture cows =
+                herd("dairy-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100).tier2(cow(10, 65), "stall");
         assertTrue(Tally.yearly(cows.inventory(), "feed by energy need", Flux.FEED_DRY_MATTER) > 0);
 
         Inventory weighed = cows.feed("maize", 500).inventory();
@@ -215,7 +215,7 @@ class HerdDefaultsTest {
                 .ipcc("ipcc.western-europe")
                 .climate("cool")
                 .manure("mms.solid-storage", 1)
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(cow(10, 65), "stall")
                 .inventory();
         double eaten = line(inventory, "feed by energy need").term().central();
@@ -234,7 +234,7 @@ class HerdDefaultsTest {
         Inventory inventory = herd("dairy-cattle", 2)
                 .ipcc("ipcc.western-europe")
                 .manure("mms.solid-storage", 1)
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(cow(10, 65), "stall", "lactating", OptionalDouble.of(16))
                 .inventory();
         double eaten = line(inventory, "feed by energy need").term().central() * 0.16 / 6.25;
@@ -253,7 +253,7 @@ class HerdDefaultsTest {
         Inventory inventory = herd("dairy-cattle", 2)
                 .ipcc("ipcc.western-europe")
                 .manure("mms.solid-storage", 1)
-                .gives(Kind.LIVE, 100)
+                .gives(AnimalKind.LIVE, 100)
                 .tier2(cow(30, 65), "stall", "lactating", OptionalDouble.of(2))
                 .inventory();
 
@@ -267,7 +267,7 @@ class HerdDefaultsTest {
                 .edition("2006")
                 .in("kenya")
                 .climate("temp-20")
-                .gives(Kind.LIVE, 20)
+                .gives(AnimalKind.LIVE, 20)
                 .inventory();
         Flow methane = line(inventory, "methane of manure, pasture");
 
@@ -294,7 +294,7 @@ class HerdDefaultsTest {
     void what_the_tables_do_not_have_is_told_and_not_made_up() {
         Inventory buffalo = herd("buffalo", 5)
                 .ipcc("ipcc.north-america")
-                .gives(Kind.LIVE, 20)
+                .gives(AnimalKind.LIVE, 20)
                 .inventory();
         assertEquals(
                 "not counted: no factor for buffalo in the tables",
@@ -328,7 +328,7 @@ class HerdDefaultsTest {
                 .edition("2006")
                 .in("japan")
                 .ipcc("ipcc.asia")
-                .gives(Kind.LIVE, 20)
+                .gives(AnimalKind.LIVE, 20)
                 .inventory();
 
         assertEquals(
@@ -341,7 +341,7 @@ class HerdDefaultsTest {
 
     @Test
     void the_region_of_the_tables_follows_from_the_country_where_they_know_it() {
-        Inventory inventory = herd("goats", 1).in("kenya").gives(Kind.LIVE, 20).inventory();
+        Inventory inventory = herd("goats", 1).in("kenya").gives(AnimalKind.LIVE, 20).inventory();
 
         assertEquals(
                 "africa, by the region of the farm", gap(inventory, "ipcc_region").filledWith());
@@ -352,8 +352,8 @@ class HerdDefaultsTest {
     @CsvSource({"dairy-cattle", "swine", "layers", "goats"})
     void twice_the_heads_are_twice_the_gases(String animals) {
         Herd herd = beasts(animals).herd();
-        Inventory one = HerdBooks.inventory(library, herd);
-        Inventory two = HerdBooks.inventory(library, herd.withHeads(2));
+        Inventory one = HerdInventory.inventory(library, herd);
+        Inventory two = HerdInventory.inventory(library, herd.withHeads(2));
 
         for (Flux gas : List.of(Flux.CH4_BIOGENIC, Flux.N2O)) {
             assertTrue(Tally.yearly(one, gas) > 0);
@@ -363,21 +363,21 @@ class HerdDefaultsTest {
 
     @Test
     void eggs_of_ducks_are_counted_as_eggs_of_hens_and_it_is_said() {
-        Inventory ducks = herd("ducks", 10).in("kenya").gives(Kind.EGGS, 100).inventory();
+        Inventory ducks = herd("ducks", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
 
         assertEquals("egg", ducks.output().product().id());
         assertEquals(
                 "eggs of ducks counted with the composition of hen eggs",
                 gap(ducks, "yield/eggs_kg").filledWith());
         assertFalse(
-                Tally.gaps(herd("layers", 10).in("kenya").gives(Kind.EGGS, 100).inventory())
+                Tally.gaps(herd("layers", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory())
                         .contains("yield/eggs_kg"));
         assertEquals(List.of(), Tally.remarks(beasts("goats").inventory(), Remark.METHOD));
     }
 
     @Test
     void one_product_carries_the_whole_burden() {
-        Inventory eggs = herd("layers", 10).in("kenya").gives(Kind.EGGS, 100).inventory();
+        Inventory eggs = herd("layers", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
 
         assertEquals(1, eggs.output().share(), 0.0);
         assertEquals("none", eggs.output().allocation());
@@ -387,12 +387,12 @@ class HerdDefaultsTest {
 
     @Test
     void an_animal_gives_what_it_gives() {
-        assertEquals(Optional.of("buffalo-milk"), HerdOutput.product("buffalo", Kind.MILK));
-        assertEquals(Optional.of("egg"), HerdOutput.product("ducks", Kind.EGGS));
-        assertEquals(Optional.of("goat-meat"), HerdOutput.product("goats", Kind.LIVE));
-        assertEquals(Optional.empty(), HerdOutput.product("swine", Kind.MILK));
-        assertEquals(Optional.empty(), HerdOutput.product("goats", Kind.EGGS));
-        assertEquals(Optional.empty(), HerdOutput.product("bees", Kind.LIVE));
+        assertEquals(Optional.of("buffalo-milk"), HerdOutput.product("buffalo", AnimalKind.MILK));
+        assertEquals(Optional.of("egg"), HerdOutput.product("ducks", AnimalKind.EGGS));
+        assertEquals(Optional.of("goat-meat"), HerdOutput.product("goats", AnimalKind.LIVE));
+        assertEquals(Optional.empty(), HerdOutput.product("swine", AnimalKind.MILK));
+        assertEquals(Optional.empty(), HerdOutput.product("goats", AnimalKind.EGGS));
+        assertEquals(Optional.empty(), HerdOutput.product("bees", AnimalKind.LIVE));
     }
 
     /** The manure of a herd is manure: every line but the breath of the animals and the feed stands in that stage. */
@@ -415,8 +415,8 @@ class HerdDefaultsTest {
     void the_part_of_the_burden_is_told_in_percent(String product, int percent) {
         Inventory inventory = herd("dairy-cattle", 1)
                 .ipcc("ipcc.western-europe")
-                .gives(Kind.MILK, 6000)
-                .gives(Kind.LIVE, 200)
+                .gives(AnimalKind.MILK, 6000)
+                .gives(AnimalKind.LIVE, 200)
                 .asked(product)
                 .inventory();
 
@@ -432,7 +432,7 @@ class HerdDefaultsTest {
     @Test
     void what_an_animal_gains_is_fed_and_belched() {
         EnergyNeed.Animal young = new EnergyNeed.Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
-        HerdNotebook cattle = herd("other-cattle", 1).ipcc("ipcc.asia").gives(Kind.LIVE, 100);
+        HerdRecordsFixture cattle = herd("other-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100);
         double steer = Tally.yearly(
                 cattle.tier2(young, "stall", "castrates", OptionalDouble.empty()).inventory(),
                 "enteric methane, Tier 2",

@@ -14,7 +14,7 @@ import org.scalepan.production.Fed;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Gap;
-import org.scalepan.production.InsectNotebook;
+import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
@@ -29,8 +29,8 @@ class FrassTest {
     /** Read for this class alone, so that no row is one that another test had found before. */
     private final Library library = Libraries.readAnew();
 
-    private InsectNotebook farm(String product) {
-        return InsectNotebook.of(library, product, 1000)
+    private InsectRecordsFixture farm(String product) {
+        return InsectRecordsFixture.of(library, product, 1000)
                 .feed(Fed.of("wheat-bran", 3000).moisture(0.10));
     }
 
@@ -110,7 +110,7 @@ class FrassTest {
     @Test
     void without_the_nitrogen_of_feed_or_larvae_frass_is_not_counted_and_it_is_told() {
         Inventory locusts = farm("migratory-locust").inventory();
-        Inventory waste = InsectNotebook.of(library, "mealworm", 1000)
+        Inventory waste = InsectRecordsFixture.of(library, "mealworm", 1000)
                 .feed(Fed.of("market-waste", 5000).moisture(0.8))
                 .inventory();
 
@@ -124,7 +124,7 @@ class FrassTest {
 
     @Test
     void larvae_do_not_live_on_air() {
-        Inventory inventory = InsectNotebook.of(library, "mealworm", 1000).inventory();
+        Inventory inventory = InsectRecordsFixture.of(library, "mealworm", 1000).inventory();
 
         assertTrue(
                 Tally.remarks(inventory, Remark.AGAINST_PHYSICS).stream()

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
-import org.scalepan.production.InsectNotebook;
+import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Tally;
@@ -21,19 +21,19 @@ import org.scalepan.production.Tally;
 class PalmWeevilPracticeTest {
     private static final Library LIBRARY = Libraries.bundled();
 
-    private static InsectNotebook larvae() {
-        return InsectNotebook.of(LIBRARY, "palm-weevil", 600).feed("maize", 3000);
+    private static InsectRecordsFixture larvae() {
+        return InsectRecordsFixture.of(LIBRARY, "palm-weevil", 600).feed("maize", 3000);
     }
 
-    private static InsectNotebook boxes(double kilograms, double cycles) {
+    private static InsectRecordsFixture boxes(double kilograms, double cycles) {
         return larvae().harvest(new Harvest.ByContainer(20, kilograms, cycles));
     }
 
-    private static List<String> unusual(InsectNotebook notebook) {
+    private static List<String> unusual(InsectRecordsFixture notebook) {
         return Tally.remarks(notebook.inventory(), Remark.UNUSUAL);
     }
 
-    private static List<String> impossible(InsectNotebook notebook) {
+    private static List<String> impossible(InsectRecordsFixture notebook) {
         return Tally.remarks(notebook.inventory(), Remark.AGAINST_PHYSICS);
     }
 
@@ -91,7 +91,7 @@ class PalmWeevilPracticeTest {
 
     @Test
     void records_within_practice_have_no_remark_and_the_figure_does_not_depend_on_remarks() {
-        InsectNotebook usual = boxes(2.5, 12).cycleDays(26).pairs(4);
+        InsectRecordsFixture usual = boxes(2.5, 12).cycleDays(26).pairs(4);
         Inventory odd = boxes(2.5, 12).cycleDays(400).pairs(40).inventory();
 
         assertEquals(List.of(), unusual(usual));
@@ -105,7 +105,7 @@ class PalmWeevilPracticeTest {
     /** Practice of one species says nothing of another. */
     @Test
     void a_mealworm_is_not_held_to_the_practice_of_palm_weevils() {
-        InsectNotebook mealworms = InsectNotebook.of(LIBRARY, "mealworm", 600)
+        InsectRecordsFixture mealworms = InsectRecordsFixture.of(LIBRARY, "mealworm", 600)
                 .feed("wheat-bran", 3000)
                 .cycleDays(90)
                 .pairs(100);

@@ -1,0 +1,56 @@
+package org.scalepan.ask.compare;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.scalepan.ask.AllProducts;
+import org.scalepan.ask.Sampling;
+
+/** What a comparison costs: with a seed never seen, with a ruler never seen over known draws, and asked again. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class ComparisonBench {
+    /** 0 for all, 18 today. */
+    @Param({"4", "8", "0"})
+    public int products;
+
+    @Param({"1000", "10000", "100000"})
+    public int draws;
+
+    private long seed = 1;
+    private double coverage = 0.5;
+
+    /** Nothing can be taken from an earlier question: scores are drawn, footprints made, ratios summed up. */
+    @Benchmark
+    public Comparison fresh() {
+        return Comparison.of(AllProducts.LIBRARY, AllProducts.question(products, draws, ++seed));
+    }
+
+    /** The same seed and another coverage: the scores are there, footprints and ratios are made anew. */
+    @Benchmark
+    public Comparison keptDraws() {
+        coverage = coverage >= 0.98 ? 0.5 : coverage + 1e-7;
+        Comparison.ComparisonQuestion one = AllProducts.question(products, draws, 1);
+        return Comparison.of(
+                AllProducts.LIBRARY,
+                new Comparison.ComparisonQuestion(one.products(), one.against(), one.ruler(), new Sampling(coverage, draws, 1)));
+    }
+
+    /** The same products and ruler as before: the footprints are there, ratios are made anew. */
+    @Benchmark
+    public Comparison keptFootprints() {
+        return Comparison.of(AllProducts.LIBRARY, AllProducts.question(products, draws, 1));
+    }
+}

@@ -1,0 +1,96 @@
+package org.scalepan.ask;
+
+import java.util.Set;
+import org.scalepan.factors.Boundary;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.WarmingSet;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PoolQuestion;
+
+/**
+ * The one ruler that every product of a question is measured with, all defaults resolved.
+ *
+ * @param pinned ids of the only sources that may speak; empty for all
+ * @param excluded ids of sources that may not
+ * @param strict whether results under another warming set that cannot be converted are left out
+ */
+public record ComparisonBasis(
+        Indicator indicator,
+        FunctionalUnit per,
+        Boundary boundary,
+        LandUseChange luc,
+        WarmingSet gwp,
+        String region,
+        Grade lowestGrade,
+        Set<String> pinned,
+        Set<String> excluded,
+        ProteinBasis protein,
+        boolean qualityCapped,
+        boolean strict) {
+    public ComparisonBasis {
+        pinned = Set.copyOf(pinned);
+        excluded = Set.copyOf(excluded);
+    }
+
+    /** The same ruler with another system boundary. */
+    public ComparisonBasis endingAt(Boundary other) {
+        return new ComparisonBasis(
+                indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
+    }
+
+    /** The same ruler with another unit, system boundary and warming set. */
+    public ComparisonBasis on(FunctionalUnit otherPer, Boundary otherBoundary, WarmingSet otherGwp) {
+        return new ComparisonBasis(
+                indicator,
+                otherPer,
+                otherBoundary,
+                luc,
+                otherGwp,
+                region,
+                lowestGrade,
+                pinned,
+                excluded,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
+    /** The same ruler with another functional unit. */
+    public ComparisonBasis counting(FunctionalUnit other) {
+        return new ComparisonBasis(
+                indicator,
+                other,
+                boundary,
+                luc,
+                gwp,
+                region,
+                lowestGrade,
+                pinned,
+                excluded,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
+    /** What the literature is asked about one product. */
+    PoolQuestion question(ProductForm item) {
+        return new PoolQuestion(
+                item.product(),
+                item.form(),
+                indicator,
+                per,
+                boundary,
+                luc,
+                gwp,
+                region,
+                pinned,
+                excluded,
+                lowestGrade,
+                protein,
+                qualityCapped,
+                strict);
+    }
+}

@@ -1,0 +1,42 @@
+package org.scalepan.ask;
+
+import java.util.Optional;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.uncertainty.Summary;
+
+/** What can be said of one {@link Side} of a question on one ruler, out of the literature or out of records. */
+public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
+    /** What it is called in a sentence. */
+    String words();
+
+    /** What supplies the protein. */
+    Product product();
+
+    /** The figure draw by draw, when there is evidence. */
+    Optional<Footprint> footprint();
+
+    /** Median, mean and interval of the figure, when there is evidence. */
+    Optional<Summary> summary();
+
+    /** The figure once more out of another book, when there is evidence. */
+    Optional<Footprint> drawn(CommonRandomNumbers book);
+
+    /** Why there is no figure. */
+    Optional<String> missing();
+
+    /** True when a ratio can be made with it: there is a figure and every draw of it is above zero. */
+    default boolean isComparable() {
+        return footprint().filter(Footprint::isPositive).isPresent();
+    }
+
+    /**
+     * True when a likelihood may be said of the figure: enough studies stand behind it whose numbers were seen, be it quoted
+     * elsewhere. What is computed from records speaks for that farm alone and needs no others, but it must count all that is usual.
+     */
+    boolean bearsLikelihood();
+
+    /** True when the true figure is higher, because something usual is not counted. */
+    boolean isLowerBound();
+}

@@ -1,0 +1,36 @@
+package org.scalepan.ask;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.function.Supplier;
+import org.scalepan.factors.Library;
+
+/**
+ * Quotes that were asked for before. A quote is a pure function of the library, the product, the ruler and the sampling, and serves
+ * every question in which it stands; how many bytes are kept is bounded by the memory of the process.
+ */
+final class EstimateCache {
+    private static final long MOST_BYTES =
+            Math.min(64L << 20, Runtime.getRuntime().maxMemory() / 8);
+    /** What a quote weighs beside its draws, roughly. */
+    private static final int OF_ITS_TRAIL = 20_000;
+
+    private final Cache<EstimateKey, PublishedEstimate> kept = Caffeine.newBuilder()
+            .maximumWeight(MOST_BYTES)
+            .weigher((EstimateKey key, PublishedEstimate quote) ->
+                    OF_ITS_TRAIL + (quote.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
+            .build();
+
+    /** All that a quote hangs on beside the library. */
+    record EstimateKey(ProductForm item, ComparisonBasis ruler, Sampling sampling) {}
+
+    private EstimateCache() {}
+
+    static EstimateCache of(Library library) {
+        return library.view(EstimateCache.class, unused -> new EstimateCache());
+    }
+
+    PublishedEstimate get(EstimateKey key, Supplier<PublishedEstimate> fresh) {
+        return kept.get(key, unused -> fresh.get());
+    }
+}

@@ -1,0 +1,72 @@
+package org.scalepan.ask;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Pool;
+import org.scalepan.literature.Unused;
+
+/** Quotes products from the literature. */
+public final class Estimating {
+    private Estimating() {}
+
+    /** The quote for one product on a ruler. */
+    public static PublishedEstimate quote(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling) {
+        return quote(library, item, ruler, sampling, sampling.book());
+    }
+
+    /** The quote of a question; one that was asked before on the same ruler and sampling is kept and given again. */
+    public static PublishedEstimate quote(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+        return EstimateCache.of(library)
+                .get(new EstimateCache.EstimateKey(item, ruler, sampling), () -> fresh(library, item, ruler, sampling, book));
+    }
+
+    private static PublishedEstimate fresh(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+        Evidence evidence = Pool.of(library, ruler.question(item));
+        if (evidence instanceof Evidence.PooledEvidence some) {
+            Footprint footprint = some.footprint(book);
+            return new PublishedEstimate(
+                    item,
+                    evidence,
+                    Optional.of(footprint),
+                    Optional.of(footprint.summary(sampling.coverage())),
+                    List.of(),
+                    List.of());
+        }
+        return new PublishedEstimate(
+                item,
+                evidence,
+                Optional.empty(),
+                Optional.empty(),
+                elsewhere(library, item.product(), evidence),
+                composition(library, item));
+    }
+
+    private static List<CompositionRow> composition(Library library, ProductForm item) {
+        return library.composition().stream()
+                .filter(row -> row.product().equals(item.product().id())
+                        && row.form().equals(item.form())
+                        && row.use() == CompositionRow.RowUse.DEFAULT)
+                .toList();
+    }
+
+    /** All that is published of the product: first for the indicator asked, then for others. */
+    private static List<Unused> elsewhere(Library library, Product product, Evidence evidence) {
+        Set<String> products =
+                library.withNarrower(product).stream().map(Product::id).collect(Collectors.toUnmodifiableSet());
+        Stream<Unused> others = library.results().stream()
+                .filter(result -> products.contains(result.product())
+                        && !result.indicator()
+                                .equals(evidence.question().indicator().id()))
+                .map(result -> new Unused(result, "it is about another indicator, " + result.indicator()));
+        return Stream.concat(evidence.unused().stream(), others).toList();
+    }
+}

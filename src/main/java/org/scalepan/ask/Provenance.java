@@ -1,0 +1,126 @@
+package org.scalepan.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
+import org.scalepan.production.Flux;
+import org.scalepan.production.Inventory;
+
+/**
+ * What stands behind the standings of one answer, whether they come from the literature or from records: what must be said about
+ * them, which publications they rest on, and which products are concerned.
+ */
+public record Provenance(Library library, List<Estimate> standings) {
+    public Provenance {
+        standings = List.copyOf(standings);
+    }
+
+    /** What a reader must know. */
+    public List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        if (inventories().flatMap(inventory -> inventory.flows().stream()).anyMatch(flow -> flow.flux() == Flux.CO2E)) {
+            warnings.add(new Warning(
+                    "other-warming-set",
+                    "Some factors are published as CO2e only, under their own warming set (see gwp of each line); they are kept as"
+                            + " published.",
+                    List.of()));
+        }
+        if (systems().anyMatch(SystemEstimate::isLowerBound)) {
+            warnings.add(new Warning(
+                    "lower-bound",
+                    "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
+                    List.of()));
+        }
+        retailFeed().ifPresent(warnings::add);
+        List<PublishedEstimate> quotes = quotes().toList();
+        if (!quotes.isEmpty()) {
+            warnings.addAll(Warnings.of(library, quotes));
+        }
+        if (!quotes.isEmpty() && inventories().findAny().isPresent()) {
+            warnings.add(new Warning(
+                    "computed-beside-published",
+                    "A system computed from records stands beside published studies, which may count other things; a system of"
+                            + " the other kind computed by the same rules is the fairer neighbour.",
+                    List.of()));
+        }
+        return warnings;
+    }
+
+    /** Which feed of the figures at hand is counted up to retail; lines of other indicators do not concern them. */
+    private Optional<Warning> retailFeed() {
+        Set<String> retail = library.background("ingredient_factors").stream()
+                .filter(BackgroundFactor::endsAtRetail)
+                .map(BackgroundFactor::id)
+                .collect(Collectors.toSet());
+        List<String> used = systems()
+                .flatMap(quote -> quote.inventory().flows().stream()
+                        .filter(flow -> flow.flux()
+                                .indicator()
+                                .equals(quote.scope().indicator().id())))
+                .flatMap(flow -> flow.rows().stream())
+                .filter(retail::contains)
+                .distinct()
+                .toList();
+        return used.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        "retail-feed-factor",
+                        "Some feed is counted with factors that end at retail, because no farm-gate factor is held: processing,"
+                                + " transport and losses in trade are in them, in some also land-use change. The feed and"
+                                + " what is fed with it come out too high; give ghg_per_kg or land_per_kg of your own feed"
+                                + " where you know it.",
+                        used));
+    }
+
+    /** The publications, in the order in which they were met. */
+    public List<Reference> references() {
+        Citations citations = new Citations();
+        quotes().forEach(citations::add);
+        Set<String> rows = new LinkedHashSet<>();
+        inventories().forEach(inventory -> {
+            inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
+            inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+        });
+        if (!rows.isEmpty()) {
+            cite(rows, citations);
+        }
+        return citations.references(library);
+    }
+
+    /** What supplies the protein on any side. */
+    public List<Product> products() {
+        return standings.stream().map(Estimate::product).distinct().toList();
+    }
+
+    private void cite(Set<String> rows, Citations citations) {
+        for (Table table : library.tables()) {
+            for (Row row : table.rows()) {
+                if (row.optional("id").filter(rows::contains).isPresent()) {
+                    row.list("source").forEach(citations::addSource);
+                }
+            }
+        }
+    }
+
+    private Stream<PublishedEstimate> quotes() {
+        return standings.stream().filter(PublishedEstimate.class::isInstance).map(PublishedEstimate.class::cast);
+    }
+
+    private Stream<SystemEstimate> systems() {
+        return standings.stream().filter(SystemEstimate.class::isInstance).map(SystemEstimate.class::cast);
+    }
+
+    private Stream<Inventory> inventories() {
+        return systems().map(SystemEstimate::inventory);
+    }
+}

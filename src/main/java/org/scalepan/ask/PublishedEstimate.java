@@ -1,0 +1,116 @@
+package org.scalepan.ask;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.Note;
+import org.scalepan.literature.Unused;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * What can be said of one product on a ruler.
+ *
+ * @param evidence the results behind it, or why there are none
+ * @param elsewhere when there is no evidence: published results of the product that do not fit the question
+ * @param composition when there is no evidence: what the product consists of, from which its own footprint can be computed
+ */
+public record PublishedEstimate(
+        ProductForm item,
+        Evidence evidence,
+        Optional<Footprint> footprint,
+        Optional<Summary> summary,
+        List<Unused> elsewhere,
+        List<CompositionRow> composition)
+        implements Estimate {
+    public PublishedEstimate {
+        elsewhere = List.copyOf(elsewhere);
+        composition = List.copyOf(composition);
+    }
+
+    @Override
+    public String words() {
+        return item.words();
+    }
+
+    @Override
+    public Product product() {
+        return item.product();
+    }
+
+    @Override
+    public Optional<Footprint> drawn(CommonRandomNumbers book) {
+        return evidence instanceof Evidence.PooledEvidence some ? Optional.of(some.footprint(book)) : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> missing() {
+        return evidence instanceof Evidence.NoEvidence none ? Optional.of(none.reason()) : Optional.empty();
+    }
+
+    @Override
+    public boolean bearsLikelihood() {
+        return studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
+    }
+
+    @Override
+    public boolean isLowerBound() {
+        return false;
+    }
+
+    /** How many studies speak. */
+    public int studies() {
+        return evidence instanceof Evidence.PooledEvidence some ? some.studies().size() : 0;
+    }
+
+    /** How many of the studies rest on a number from memory. */
+    public int studiesFromMemory() {
+        return evidence instanceof Evidence.PooledEvidence some
+                ? (int) some.studies().stream()
+                        .filter(study -> study.findings().stream()
+                                .anyMatch(finding -> finding.result().cited().check() == Grade.MEMORY))
+                        .count()
+                : 0;
+    }
+
+    /** The worst check grade among the published numbers that speak. */
+    public Optional<Grade> lowestGrade() {
+        return evidence instanceof Evidence.PooledEvidence some
+                ? some.findings()
+                        .map(finding -> finding.result().cited().check())
+                        .max(Comparator.naturalOrder())
+                : Optional.empty();
+    }
+
+    /** The region whose results speak: the one asked for, or the nearest that has any. */
+    public Optional<String> regionUsed() {
+        return evidence instanceof Evidence.PooledEvidence some ? Optional.of(some.regionUsed()) : Optional.empty();
+    }
+
+    /** True when some result could not be put on the warming set asked for and is kept as published. */
+    public boolean keepsOtherWarmingSets() {
+        return says(Note.Codes.OTHER_WARMING_SET);
+    }
+
+    /** True when rows of a user's own library speak. */
+    public boolean ownRows() {
+        return says(Note.Codes.OWN_ROWS);
+    }
+
+    private boolean says(String code) {
+        return evidence instanceof Evidence.PooledEvidence some
+                && some.findings()
+                        .flatMap(finding -> finding.notes().stream())
+                        .anyMatch(note -> note.code().equals(code));
+    }
+
+    /** How many published numbers speak. */
+    public int results() {
+        return evidence instanceof Evidence.PooledEvidence some ? (int) some.findings().count() : 0;
+    }
+}

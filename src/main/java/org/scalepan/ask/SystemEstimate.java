@@ -1,0 +1,114 @@
+package org.scalepan.ask;
+
+import java.util.Optional;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.ChainPath;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.FirstOrder;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Scope;
+import org.scalepan.production.SystemFootprint;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * What can be said of one farm or herd on a ruler.
+ *
+ * @param system the inventory added up, when there is a way to the unit asked for and something to add
+ * @param missing why there is none
+ */
+public record SystemEstimate(
+        Inventory inventory,
+        Scope scope,
+        Optional<SystemFootprint> system,
+        Optional<Footprint> footprint,
+        Optional<Summary> summary,
+        Optional<String> missing)
+        implements Estimate {
+
+    @Override
+    public String words() {
+        return inventory.name();
+    }
+
+    @Override
+    public Product product() {
+        return inventory.output().product();
+    }
+
+    @Override
+    public Optional<Footprint> drawn(CommonRandomNumbers book) {
+        return system.map(found -> found.footprint(book));
+    }
+
+    @Override
+    public boolean bearsLikelihood() {
+        return !isLowerBound();
+    }
+
+    @Override
+    public boolean isLowerBound() {
+        return inventory.isLowerBound(scope.indicator().id());
+    }
+
+    public static SystemEstimate of(
+            Library library, Inventory inventory, ComparisonBasis ruler, boolean credit, Sampling sampling, CommonRandomNumbers book) {
+        SystemEstimate quote = undrawn(library, inventory, ruler, credit);
+        if (quote.system.isEmpty()) {
+            return quote;
+        }
+        Footprint footprint = quote.system.get().footprint(book);
+        return new SystemEstimate(
+                inventory,
+                quote.scope,
+                quote.system,
+                Optional.of(footprint),
+                Optional.of(footprint.summary(sampling.coverage())),
+                Optional.empty());
+    }
+
+    /** The figure by Monte Carlo, drawn for itself alone. */
+    public static SystemEstimate drawn(
+            Library library, Inventory inventory, ComparisonBasis ruler, boolean credit, Sampling sampling) {
+        return of(library, inventory, ruler, credit, sampling, sampling.book());
+    }
+
+    /** Without draws: the central value, with {@link #firstOrder} for its doubt. */
+    public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis ruler, boolean credit) {
+        Scope scope = new Scope(ruler.indicator(), ruler.per(), ruler.boundary(), ruler.gwp(), credit);
+        UnitChain chain = UnitChain.of(
+                library,
+                inventory.output().product(),
+                inventory.output().form(),
+                "",
+                ruler.protein(),
+                ruler.qualityCapped(),
+                Grade.MEMORY);
+        ChainPath path = chain.path(inventory.output().per(), ruler.per());
+        if (path instanceof ChainPath.MissingConversion missing) {
+            return none(inventory, scope, missing.text());
+        }
+        SystemFootprint system = new SystemFootprint(inventory, scope, ((ChainPath.FoundPath) path).steps());
+        if (system.isEmpty()) {
+            return none(
+                    inventory,
+                    scope,
+                    "nothing that counts for " + ruler.indicator().id() + " was recorded or could be filled");
+        }
+        return new SystemEstimate(
+                inventory, scope, Optional.of(system), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static SystemEstimate none(Inventory inventory, Scope scope, String why) {
+        return new SystemEstimate(
+                inventory, scope, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(why));
+    }
+
+    /** The doubt by first-order propagation. */
+    public Optional<FirstOrder> firstOrder() {
+        return system.map(SystemFootprint::firstOrder);
+    }
+}

@@ -1,0 +1,42 @@
+package org.scalepan.ask.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.SystemEstimate;
+
+/** How the figures of a brief were made, in five lines. */
+public final class MethodStatement {
+    private MethodStatement() {}
+
+    /** The lines. */
+    public static List<String> of(Brief brief) {
+        ComparisonBasis ruler = brief.question().ruler();
+        Sampling sampling = brief.question().sampling();
+        boolean recorded = brief.standings().stream().anyMatch(SystemEstimate.class::isInstance);
+        List<String> lines = new ArrayList<>();
+        lines.add("Published results were brought to one unit (" + ruler.per().words()
+                + ") and one boundary by published yields and contents of the product itself; none was borrowed from another"
+                + " species.");
+        lines.add(
+                ruler.indicator().isWarming()
+                        ? "Greenhouse gases are under " + ruler.gwp().name()
+                                + "; results under another set were converted by the gas shares published for the product, or kept"
+                                + " and marked."
+                        : "Results are used only where they count the same thing in the same unit.");
+        lines.add(
+                "Each study weighs the same, however many results it has; its published spread, or a documented default where it"
+                        + " has none, is kept through every step.");
+        lines.add("Figures are medians of " + sampling.draws() + " Monte Carlo draws (seed " + sampling.seed()
+                + ") with the interval that holds " + Math.round(100 * sampling.coverage())
+                + " % of them; a factor that serves both sides is drawn once.");
+        lines.add(
+                recorded
+                        ? "The farm was computed from its own records with the library's factors and the methods of the IPCC"
+                                + " guidelines, on the same ruler."
+                        : "The sentence that can be defended uses the ratio that nine draws in ten exceed, rounded down to two"
+                                + " figures.");
+        return List.copyOf(lines);
+    }
+}

@@ -1,0 +1,164 @@
+package org.scalepan.ask.claim;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.Evidence;
+import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.uncertainty.Probability;
+import org.scalepan.uncertainty.Quantiles;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * A claim on one basis. It keeps no draws, so that a grid of any size is light.
+ *
+ * @param probability that the claim is true, with its Monte Carlo standard error; none for a claim of none about a footprint that
+ *     no credit can bring to zero
+ * @param timesLess reference ÷ product
+ * @param bounds what can be said of that ratio with 90 % probability
+ */
+public record GridCell(
+        ComparisonBasis ruler,
+        Verdict verdict,
+        Optional<Probability> probability,
+        Optional<Summary> timesLess,
+        Optional<Bounds> bounds,
+        Evidenced product,
+        Optional<Evidenced> reference) {
+
+    /**
+     * How one side is measured on this basis.
+     *
+     * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
+     * @param lowerBound whether something usual is not counted, so that the true figure is higher
+     * @param keepsOtherSets whether some result could not be put on the warming set asked for
+     * @param amount how much stands behind it, in words
+     * @param results the published numbers that speak
+     */
+    public record Evidenced(
+            String words,
+            Optional<Summary> footprint,
+            OptionalDouble leastCaused,
+            int studies,
+            boolean bearsLikelihood,
+            boolean lowerBound,
+            boolean keepsOtherSets,
+            String amount,
+            List<PublishedResult> results,
+            Optional<String> missing) {
+        public Evidenced {
+            results = List.copyOf(results);
+        }
+
+        static Evidenced of(Estimate standing) {
+            PublishedEstimate quote = standing instanceof PublishedEstimate published ? published : null;
+            List<PublishedResult> results = quote != null && quote.evidence() instanceof Evidence.PooledEvidence some
+                    ? some.findings().map(finding -> finding.result()).toList()
+                    : List.of();
+            return new Evidenced(
+                    standing.words(),
+                    standing.summary(),
+                    standing.footprint()
+                            .filter(Footprint::isPositive)
+                            .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
+                            .orElse(OptionalDouble.empty()),
+                    quote == null ? 0 : quote.studies(),
+                    standing.bearsLikelihood(),
+                    standing.isLowerBound(),
+                    quote != null && quote.keepsOtherWarmingSets(),
+                    org.scalepan.ask.Sentences.studies(standing, " of " + standing.words()),
+                    results,
+                    standing.missing());
+        }
+
+        /** True when too few studies stand behind it for a likelihood word. */
+        boolean isThin() {
+            return !bearsLikelihood && !lowerBound;
+        }
+    }
+
+    /**
+     * A ratio's bounds, both rounded towards saying less.
+     *
+     * @param least the 10th percentile rounded down to two figures: "at least so many times less"
+     * @param reverseLeast the 10th percentile of the ratio turned round, rounded down to two figures: "at least so many times more"
+     */
+    public record Bounds(double least, double reverseLeast) {
+        static Bounds of(double[] timesLess) {
+            double[] tails = Quantiles.of(timesLess, 0.1, 0.9);
+            return new Bounds(SignificantFigures.floor(tails[0], 2), SignificantFigures.floor(1 / tails[1], 2));
+        }
+
+        /** True when a reduction can be defended. */
+        public boolean less() {
+            return least > 1;
+        }
+
+        /** True when it can be defended that the product causes more. */
+        public boolean more() {
+            return reverseLeast > 1;
+        }
+    }
+
+    /** Checks a claim for two standings of one ruler. */
+    static GridCell of(Claimed claimed, ComparisonBasis ruler, Estimate product, Optional<Estimate> reference, double coverage) {
+        Optional<double[]> ratio = reference
+                .filter(other -> product.isComparable() && other.isComparable())
+                .map(other -> other.footprint()
+                        .orElseThrow()
+                        .dividedBy(product.footprint().orElseThrow()));
+        Optional<Probability> probability = claimed.times().isPresent()
+                ? ratio.map(r -> Probability.ofAtLeast(r, claimed.times().getAsDouble()))
+                : product.footprint().map(GridCell::ofNone);
+        // A footprint without credits is above zero by the form of its distribution: that it is none is ruled out and
+        // not improbable.
+        boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
+        return new GridCell(
+                ruler,
+                probability.map(found -> Verdict.of(found.value())).orElse(Verdict.NO_EVIDENCE),
+                probability.filter(found -> !ruledOut),
+                ratio.map(r -> Summary.of(r, coverage)),
+                ratio.map(Bounds::of),
+                Evidenced.of(product),
+                reference.map(Evidenced::of));
+    }
+
+    /** The probability that a footprint is zero or below, which only credits can bring about. */
+    private static Probability ofNone(Footprint footprint) {
+        double[] turned = footprint.draws();
+        for (int i = 0; i < turned.length; i++) {
+            turned[i] = -turned[i];
+        }
+        return Probability.ofAtLeast(turned, 0);
+    }
+
+    private static double tenth(double[] draws) {
+        return SignificantFigures.floor(Quantiles.of(draws, 0.1), 2);
+    }
+
+    /** True when there is a verdict. */
+    public boolean speaks() {
+        return verdict != Verdict.NO_EVIDENCE;
+    }
+
+    /** How much stands behind both sides, in words. */
+    String amounts() {
+        return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
+    }
+
+    /** True when too few studies stand behind a side. */
+    public boolean isThin() {
+        return product.isThin() || reference.filter(Evidenced::isThin).isPresent();
+    }
+
+    /** True when enough studies stand behind both sides for a likelihood word, and nothing usual is left out of what was computed. */
+    public boolean bearsLikelihood() {
+        return product.bearsLikelihood()
+                && reference.filter(side -> !side.bearsLikelihood()).isEmpty();
+    }
+}

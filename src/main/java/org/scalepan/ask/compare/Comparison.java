@@ -1,0 +1,85 @@
+package org.scalepan.ask.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.ask.Citations;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimating;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Ratio;
+import org.scalepan.ask.Sampling;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.literature.PairedEvidence;
+
+/**
+ * Products beside a reference on one ruler (M5). All footprints are drawn with common random numbers: a factor that stands on
+ * both sides is drawn once.
+ */
+public record Comparison(ComparisonQuestion question, PublishedEstimate reference, List<ComparedProduct> items) {
+    public Comparison {
+        items = List.copyOf(items);
+    }
+
+    /** What is asked, all defaults resolved. */
+    public record ComparisonQuestion(List<ProductForm> products, ProductForm against, ComparisonBasis ruler, Sampling sampling) {
+        public ComparisonQuestion {
+            products = List.copyOf(products);
+        }
+    }
+
+    /**
+     * One compared product.
+     *
+     * @param versus the ratios, when both sides have evidence
+     * @param paired ratios from studies that assessed both, which may exist where a pooled ratio does not
+     */
+    public record ComparedProduct(PublishedEstimate quote, Optional<Ratio> versus, PairedEvidence paired) {}
+
+    /** Answers a question from the library. */
+    public static Comparison of(Library library, ComparisonQuestion question) {
+        CommonRandomNumbers book = question.sampling().book();
+        ComparisonBasis ruler = question.ruler();
+        PublishedEstimate reference = Estimating.quote(library, question.against(), ruler, question.sampling(), book);
+        List<ComparedProduct> items = new ArrayList<>();
+        for (ProductForm product : question.products()) {
+            PublishedEstimate quote = product.equals(question.against())
+                    ? reference
+                    : Estimating.quote(library, product, ruler, question.sampling(), book);
+            PairedEvidence paired = product.equals(question.against())
+                    ? PairedEvidence.NONE
+                    : PairedEvidence.between(library, quote.evidence(), reference.evidence());
+            items.add(new ComparedProduct(
+                    quote, Ratio.between(quote, reference, question.sampling().coverage()), paired));
+        }
+        return new Comparison(question, reference, items);
+    }
+
+    /** Every published estimate of this comparison once: the reference first. */
+    public List<PublishedEstimate> quotes() {
+        return Stream.concat(Stream.of(reference), items.stream().map(ComparedProduct::quote))
+                .distinct()
+                .toList();
+    }
+
+    /** What stands behind the figures of all sides. */
+    public Provenance grounds(Library library) {
+        return new Provenance(library, List.copyOf(quotes()));
+    }
+
+    /** Every publication behind a figure, a paired ratio or the warming set, in the order in which they were met. */
+    public List<Reference> references(Library library) {
+        Citations citations = new Citations();
+        quotes().forEach(citations::add);
+        items.forEach(item -> citations.add(item.paired()));
+        if (question.ruler().indicator().isWarming()) {
+            citations.add(question.ruler().gwp());
+        }
+        return citations.references(library);
+    }
+}

@@ -1,0 +1,78 @@
+package org.scalepan.ask.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Estimating;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Statistic;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+
+/**
+ * Published estimates of many products, each under many indicators and units.
+ *
+ * @param statistics which numbers are asked of each estimate
+ * @param rows product by product, each on every comparison basis in their order
+ */
+public record EstimateTable(
+        List<ProductForm> products, List<ComparisonBasis> rulers, List<Statistic> statistics, List<QuotedRow> rows) {
+    public EstimateTable {
+        products = List.copyOf(products);
+        rulers = List.copyOf(rulers);
+        statistics = List.copyOf(statistics);
+        rows = List.copyOf(rows);
+    }
+
+    /** A product under an indicator, per a unit. */
+    public record QuotedRow(ComparisonBasis ruler, PublishedEstimate quote) {
+        public String status() {
+            return quote.summary().isPresent() ? "ok" : "no-evidence";
+        }
+
+        /** Id of the lowest check grade among the results; empty without evidence. */
+        public String lowestGrade() {
+            return quote.lowestGrade().map(Grade::id).orElse("");
+        }
+
+        /** The region whose results were used; empty without evidence. */
+        public String regionUsed() {
+            return quote.regionUsed().orElse("");
+        }
+
+        /** Ids of the sources, separated by blanks. */
+        public String sources() {
+            return String.join(" ", quote.evidence().sources());
+        }
+    }
+
+    public static EstimateTable of(
+            Library library,
+            List<ProductForm> products,
+            List<ComparisonBasis> rulers,
+            Sampling sampling,
+            List<Statistic> statistics) {
+        List<QuotedRow> rows = new ArrayList<>();
+        for (ProductForm product : products) {
+            for (ComparisonBasis ruler : rulers) {
+                rows.add(new QuotedRow(ruler, Estimating.quote(library, product, ruler, sampling)));
+            }
+        }
+        return new EstimateTable(products, rulers, statistics, rows);
+    }
+
+    /** The rows of one product. */
+    public List<QuotedRow> rowsOf(int product) {
+        return rows.subList(product * rulers.size(), (product + 1) * rulers.size());
+    }
+
+    /** What stands behind the estimates. */
+    public Provenance grounds(Library library) {
+        return new Provenance(
+                library, rows.stream().<Estimate>map(QuotedRow::quote).toList());
+    }
+}

@@ -1,0 +1,135 @@
+package org.scalepan.ask.farm;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Names;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
+import org.scalepan.footprint.CommonRandomNumbers;
+
+/**
+ * What an uncertain input is called.
+ *
+ * @param kind choice-of-study, published-number, conversion, gas-shares or factor
+ * @param words as a sentence says it
+ * @param rows the rows of the library behind it
+ */
+public record InputName(InputKind kind, String words, List<String> rows) {
+    private static final List<String> SUBJECTS = List.of(
+            "ingredient",
+            "carrier",
+            "mode",
+            "material",
+            "process",
+            "fertiliser",
+            "product",
+            "category",
+            "n_input",
+            "crop");
+    private static final List<String> QUANTITIES = List.of("quantity", "indicator");
+
+    /** Kinds of input. */
+    public enum InputKind {
+        /** Which study a draw of the literature comes from. */
+        CHOICE_OF_STUDY,
+        /** The spread of one published result. */
+        PUBLISHED_NUMBER,
+        /** A factor of the functional-unit chain, such as protein per kg. */
+        CONVERSION,
+        /** How much of a published CO2e is which gas. */
+        GAS_SHARES,
+        /** A factor that records are counted with. */
+        FACTOR;
+
+        public String id() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    public InputName {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Names a stream of draws.
+     *
+     * @param choices the choices of study of the literature, with what they choose for
+     * @param lines the lines of inventories that factors stand in, by the factor's id
+     */
+    static InputName of(
+            Library library, CommonRandomNumbers.Substream stream, Map<CommonRandomNumbers.Substream, String> choices, Map<String, String> lines) {
+        String product = choices.get(stream);
+        if (product != null) {
+            return new InputName(InputKind.CHOICE_OF_STUDY, "which study of " + product + " speaks", List.of());
+        }
+        if (stream.choice()) {
+            return new InputName(
+                    InputKind.GAS_SHARES, "gas shares of " + source(library, stream.id()), rows(library, stream.id()));
+        }
+        List<PublishedResult> results = library.results().stream()
+                .filter(result -> result.finding().equals(stream.id()))
+                .toList();
+        if (!results.isEmpty()) {
+            return new InputName(
+                    InputKind.PUBLISHED_NUMBER,
+                    words(results.get(0).indicator()) + " of "
+                            + Names.of(library).of("product", results.get(0).product()) + ", "
+                            + label(library, results.get(0).cited().source()),
+                    results.stream().map(PublishedResult::id).toList());
+        }
+        return ofRow(library, stream.id(), Optional.ofNullable(lines.get(stream.id())));
+    }
+
+    private static InputName ofRow(Library library, String id, Optional<String> line) {
+        int slash = id.indexOf('/');
+        if (slash > 0) {
+            // A doubt that the guidelines give for a whole kind of factor is drawn apart for each factor.
+            InputName doubt = ofRow(library, id.substring(0, slash), line);
+            return new InputName(
+                    doubt.kind(), doubt.words() + " for " + line.orElse(id.substring(slash + 1)), doubt.rows());
+        }
+        for (Table table : library.tables()) {
+            for (Row row : table.rows()) {
+                if (row.optional("id").filter(id::equals).isPresent()) {
+                    Optional<String> quantity = Names.of(library).subject(row, QUANTITIES);
+                    Optional<String> subject = Names.of(library).subject(row, SUBJECTS);
+                    String words = Stream.concat(quantity.stream(), subject.stream())
+                            .reduce((one, other) -> one + " of " + other)
+                            .orElse(id);
+                    boolean chain = row.place().file().endsWith("composition.csv")
+                            && !row.place().file().contains("ingredient");
+                    String place = row.optional("region")
+                            .map(region -> " in " + library.regions().words(region))
+                            .orElse("");
+                    return new InputName(chain ? InputKind.CONVERSION : InputKind.FACTOR, words + place, List.of(id));
+                }
+            }
+        }
+        return new InputName(InputKind.FACTOR, line.orElse(words(id.substring(id.lastIndexOf('.') + 1))), List.of());
+    }
+
+    private static List<String> rows(Library library, String id) {
+        return library.gasShares().stream().anyMatch(shares -> shares.id().equals(id)) ? List.of(id) : List.of();
+    }
+
+    private static String source(Library library, String id) {
+        return library.gasShares().stream()
+                .filter(shares -> shares.id().equals(id))
+                .map(shares -> Names.of(library).of("product", shares.product()) + ", "
+                        + label(library, shares.cited().source()))
+                .findFirst()
+                .orElse(id);
+    }
+
+    private static String label(Library library, String source) {
+        return library.reference(source).map(reference -> reference.label()).orElse(source);
+    }
+
+    private static String words(String id) {
+        return id.replace('-', ' ');
+    }
+}

@@ -1,0 +1,471 @@
+package org.scalepan.ask.farm;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.table.Row;
+import org.scalepan.production.Background;
+import org.scalepan.production.EnergyInventory;
+import org.scalepan.production.FarmRecords;
+import org.scalepan.production.FarmRecords.CoProduct;
+import org.scalepan.production.FarmRecords.EnergyUse;
+import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.production.FarmRecords.TransportUse;
+import org.scalepan.production.herd.Herd;
+import org.scalepan.production.herd.HerdOutput;
+import org.scalepan.production.insects.Harvest;
+import org.scalepan.production.insects.InsectFarm;
+
+/**
+ * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
+ * as all feed, keep their proportions.
+ */
+public final class RecordInputs {
+    /** The names; after a colon stands an ingredient, a carrier, a mode or a co-product of the records. */
+    public static final List<String> NAMES = List.of(
+            "feed",
+            "feed:INGREDIENT",
+            "energy:CARRIER",
+            "grid_intensity",
+            "drying_energy",
+            "yield",
+            "mortality",
+            "water",
+            "transport",
+            "transport:MODE",
+            "land",
+            "price",
+            "price:CO-PRODUCT",
+            "heads");
+
+    private static final double MOST = 1e12;
+    private static final double LEAST_OUTPUT = 1e-9;
+    private static final double MOST_HEADS = 1e9;
+    private static final double MOST_GRID = 10;
+    private static final double MOST_HEAT = 100;
+    private static final double MOST_DEAD = 0.99;
+    private static final double MOST_MILK = 100;
+    private static final double MJ_PER_KWH = 3.6;
+    private static final String GRID = "grid-electricity";
+    private static final String DRYING = "drying";
+
+    private final Library library;
+    private final EditableRecords notebook;
+    private final Map<String, RecordInput> found = new LinkedHashMap<>();
+
+    private RecordInputs(Library library, EditableRecords notebook) {
+        this.library = library;
+        this.notebook = notebook;
+    }
+
+    /** The entries that a notebook has, by name. */
+    public static Map<String, RecordInput> of(Library library, EditableRecords notebook) {
+        RecordInputs entries = new RecordInputs(library, notebook);
+        entries.feed();
+        entries.energy();
+        if (notebook instanceof EditableRecords.Insects insects) {
+            entries.insects(insects.farm());
+        } else if (notebook instanceof EditableRecords.Animals animals) {
+            entries.herd(animals.herd());
+        }
+        entries.site();
+        return java.util.Collections.unmodifiableMap(entries.found);
+    }
+
+    /** Why a notebook has no entry of a name that questions know, and what would have to be recorded. */
+    public static Optional<String> missing(String name) {
+        String word = name.contains(":") ? name.substring(0, name.indexOf(':')) : name;
+        return switch (word) {
+            case "feed" -> Optional.of("no such feed above zero is recorded");
+            case "energy" ->
+                Optional.of("no energy above zero of such a carrier is recorded; name one, as in energy:diesel");
+            case "grid_intensity" -> Optional.of("no grid electricity is recorded");
+            case "drying_energy" -> Optional.of("no drying with water removed is recorded under processing");
+            case "mortality" -> Optional.of("the records of a herd have no mortality");
+            case "water" -> Optional.of("no water above zero is recorded");
+            case "transport" -> Optional.of("no such transport above zero is recorded");
+            case "land" -> Optional.of("no building or yard is recorded");
+            case "price" ->
+                Optional.of(
+                        "a price matters only with co_product_allocation economic, and needs such a co-product with a price"
+                                + " above zero");
+            case "heads" -> Optional.of("an insect farm has no heads");
+            default -> Optional.empty();
+        };
+    }
+
+    private void feed() {
+        List<FeedUse> uses = notebook.records().feed();
+        shared(
+                "feed",
+                "all feed",
+                "kg as fed a year",
+                uses,
+                FeedUse::kilograms,
+                use -> true,
+                RecordInputs::weighing,
+                (records, changed) -> records.withFeed(changed));
+        uses.stream()
+                .map(FeedUse::ingredient)
+                .distinct()
+                .forEach(ingredient -> shared(
+                        "feed:" + ingredient,
+                        "feed of " + ingredient,
+                        "kg as fed a year",
+                        uses,
+                        FeedUse::kilograms,
+                        use -> use.ingredient().equals(ingredient),
+                        RecordInputs::weighing,
+                        (records, changed) -> records.withFeed(changed)));
+    }
+
+    private static FeedUse weighing(FeedUse use, double factor) {
+        return new FeedUse(
+                use.ingredient(),
+                use.kilograms() * factor,
+                use.moisture(),
+                use.burden(),
+                use.displaces(),
+                use.displacedPerKilogram(),
+                use.own());
+    }
+
+    private void energy() {
+        List<EnergyUse> uses = notebook.records().energy();
+        uses.stream()
+                .map(EnergyUse::carrier)
+                .distinct()
+                .forEach(carrier -> shared(
+                        "energy:" + carrier,
+                        "energy from " + carrier,
+                        unit(carrier) + " a year",
+                        uses,
+                        EnergyUse::amount,
+                        use -> use.carrier().equals(carrier),
+                        (use, factor) ->
+                                new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
+                        (records, changed) -> records.withEnergy(changed)));
+        if (usesGrid()) {
+            OptionalDouble present = notebook.records().gridIntensity();
+            OptionalDouble known =
+                    present.isPresent() ? present : EnergyInventory.intensity(library, GRID, notebook.records());
+            known.ifPresent(value -> single(
+                    "grid_intensity",
+                    "the intensity of grid electricity",
+                    "kg CO2e per kWh",
+                    value,
+                    0,
+                    MOST_GRID,
+                    other -> notebook.with(records -> records.withGridIntensity(other))));
+        }
+    }
+
+    private boolean usesGrid() {
+        boolean heat = notebook instanceof EditableRecords.Insects insects
+                && insects.farm().processing().stream()
+                        .anyMatch(step ->
+                                step.carrier().equals(GRID) && step.water() > 0);
+        return heat
+                || notebook.records().energy().stream()
+                        .anyMatch(use ->
+                                use.carrier().equals(GRID) && use.amount() > 0);
+    }
+
+    private String unit(String carrier) {
+        return library.table("energy_carriers").rows().stream()
+                .filter(row -> row.text("id").equals(carrier))
+                .map((Row row) -> row.text("unit"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void insects(InsectFarm farm) {
+        drying(farm);
+        harvest(farm);
+        single(
+                "mortality",
+                "the share of animals that die before harvest",
+                "",
+                farm.mortality().orElse(0),
+                0,
+                MOST_DEAD,
+                other -> new EditableRecords.Insects(farm.withMortality(other)));
+        if (farm.coProductRule().filter(InsectFarm.CoProductRule.ECONOMIC::equals).isEmpty()) {
+            return;
+        }
+        single(
+                "price",
+                "the price of " + farm.product().name(),
+                "per kg, in the currency of the records",
+                farm.price().orElseThrow(),
+                LEAST_OUTPUT,
+                MOST,
+                other -> new EditableRecords.Insects(farm.withPrice(other)));
+        List<CoProduct> others = farm.records().coProducts();
+        others.stream()
+                .filter(other -> other.price().orElse(0) > 0)
+                .map(CoProduct::name)
+                .distinct()
+                .forEach(name -> price(others, name));
+    }
+
+    private void price(List<CoProduct> all, String name) {
+        double present = all.stream()
+                .filter(one -> one.name().equals(name))
+                .mapToDouble(one -> one.price().orElse(0))
+                .max()
+                .orElseThrow();
+        single(
+                "price:" + name,
+                "the price of " + name,
+                "per kg, in the currency of the records",
+                present,
+                0,
+                MOST,
+                other -> notebook.with(records -> records.withCoProducts(all.stream()
+                        .map(one -> one.name().equals(name)
+                                ? new CoProduct(name, one.kilograms(), OptionalDouble.of(other))
+                                : one)
+                        .toList())));
+    }
+
+    private void drying(InsectFarm farm) {
+        Optional<InsectFarm.Processing> drying = farm.processing().stream()
+                .filter(step -> step.step().equals(DRYING) && step.water() > 0)
+                .findFirst();
+        if (drying.isEmpty()) {
+            return;
+        }
+        Background background = Background.of(library);
+        OptionalDouble published = background
+                .row("processing_factors", DRYING, "energy-demand")
+                .map((BackgroundFactor row) ->
+                        OptionalDouble.of(background.factor(row).central() / MJ_PER_KWH))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble present =
+                drying.get().energy().isPresent() ? drying.get().energy() : published;
+        present.ifPresent(value -> single(
+                "drying_energy",
+                "the energy of drying",
+                "kWh of delivered energy per kg of water removed",
+                value,
+                0,
+                MOST_HEAT,
+                other -> new EditableRecords.Insects(farm.withProcessing(farm.processing().stream()
+                        .map(step -> step.step().equals(DRYING)
+                                ? new InsectFarm.Processing(
+                                        step.step(), step.water(), step.carrier(), OptionalDouble.of(other))
+                                : step)
+                        .toList()))));
+    }
+
+    private void harvest(InsectFarm farm) {
+        Harvest harvest = farm.harvest();
+        boolean contained = harvest instanceof Harvest.ByContainer;
+        double present = harvest instanceof Harvest.ByContainer container
+                ? container.kilogramsPerContainer()
+                : harvest.kilograms();
+        put(new RecordInput(
+                "yield",
+                contained ? "the harvest per container and cycle" : "the harvest",
+                contained ? "kg live" : "kg live a year",
+                present,
+                LEAST_OUTPUT,
+                MOST,
+                Optional.of(
+                        "what is sold and the water of processing change in proportion; feed, energy and all else stay"),
+                other -> new EditableRecords.Insects(times(farm, other / present))));
+    }
+
+    private static InsectFarm times(InsectFarm farm, double factor) {
+        Harvest harvest = farm.harvest();
+        Harvest other;
+        if (harvest instanceof Harvest.ByContainer container) {
+            other = new Harvest.ByContainer(
+                    container.containers(), container.kilogramsPerContainer() * factor, container.cyclesPerYear());
+        } else if (harvest instanceof Harvest.ByNumber number) {
+            other = new Harvest.ByNumber(number.larvae() * factor, number.larvaePerKilogram());
+        } else {
+            other = new Harvest.Weighed(harvest.kilograms() * factor);
+        }
+        OptionalDouble sold = scaled(farm.sold(), factor);
+        return farm.withHarvest(
+                other,
+                sold,
+                farm.processing().stream()
+                        .map(step -> new InsectFarm.Processing(
+                                step.step(), step.water() * factor, step.carrier(), step.energy()))
+                        .toList());
+    }
+
+    private void herd(Herd records) {
+        String product = notebook.inventory(library).output().product().id();
+        // With another yield, another product might give the most protein; the question stays about this one.
+        Herd herd = records.withProduct(product);
+        herd.yields().stream()
+                .filter(yield -> HerdOutput.product(herd.category(), yield.kind())
+                        .filter(product::equals)
+                        .isPresent())
+                .findFirst()
+                .ifPresent(main -> yieldOf(herd, main));
+        single(
+                "heads",
+                "the number of animals",
+                "heads",
+                herd.heads(),
+                LEAST_OUTPUT,
+                MOST_HEADS,
+                other -> new EditableRecords.Animals(herd.withHeads(other)));
+    }
+
+    /** A cow that gives more milk needs more feed energy: her milk a day goes along. */
+    private void yieldOf(Herd herd, Herd.Yield main) {
+        double milk = main.kind() == Herd.AnimalKind.MILK
+                ? herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0)
+                : 0;
+        double present = main.kilograms();
+        double most = milk > 0 ? present * MOST_MILK / milk : MOST;
+        put(new RecordInput(
+                "yield",
+                "the yield of " + main.kind().name().toLowerCase(java.util.Locale.ROOT)
+                        + (main.kind() == Herd.AnimalKind.LIVE ? " weight" : ""),
+                "kg a year",
+                present,
+                LEAST_OUTPUT,
+                most,
+                Optional.of(
+                        milk > 0
+                                ? "milk_kg_per_day changes in proportion, and with it the energy that the animals need; feed and"
+                                        + " energy recorded stay"
+                                : "heads, feed, energy and all else stay"),
+                other -> {
+                    double factor = other / present;
+                    List<Herd.Yield> yields = herd.yields().stream()
+                            .map(yield -> yield.equals(main) ? new Herd.Yield(main.kind(), other) : yield)
+                            .toList();
+                    Optional<Herd.Cattle> cattle =
+                            herd.cattle().map(given -> milk > 0 ? milking(given, milk * factor) : given);
+                    return new EditableRecords.Animals(herd.withYields(yields, cattle));
+                }));
+    }
+
+    private static Herd.Cattle milking(Herd.Cattle cattle, double milk) {
+        return new Herd.Cattle(
+                cattle.head().milking(milk),
+                cattle.conversion(),
+                cattle.crudeProtein());
+    }
+
+    private void site() {
+        FarmRecords books = notebook.records();
+        books.water()
+                .ifPresent(water -> single(
+                        "water",
+                        "water",
+                        "m3 a year",
+                        water,
+                        0,
+                        MOST,
+                        other -> notebook.with(records -> records.withWater(other))));
+        List<TransportUse> uses = books.transport();
+        shared(
+                "transport",
+                "all transport",
+                "tonne-km a year",
+                uses,
+                use -> use.tonneKilometres(),
+                use -> true,
+                RecordInputs::carrying,
+                (records, changed) -> records.withTransport(changed));
+        uses.stream()
+                .map(TransportUse::mode)
+                .distinct()
+                .forEach(mode -> shared(
+                        "transport:" + mode,
+                        "transport by " + mode,
+                        "tonne-km a year",
+                        uses,
+                        use -> use.tonneKilometres(),
+                        use -> use.mode().equals(mode),
+                        RecordInputs::carrying,
+                        (records, changed) -> records.withTransport(changed)));
+        double area = books.buildingArea().orElse(0) + books.yardArea().orElse(0);
+        if (area > 0) {
+            single(
+                    "land",
+                    "buildings and yard",
+                    "m2",
+                    area,
+                    0,
+                    MOST,
+                    other -> notebook.with(records -> records.withAreas(
+                            scaled(books.buildingArea(), other / area),
+                            scaled(books.yardArea(), other / area))));
+        }
+    }
+
+    private static TransportUse carrying(TransportUse use, double factor) {
+        return new TransportUse(use.mode(), use.tonneKilometres() * factor);
+    }
+
+    private static OptionalDouble scaled(OptionalDouble amount, double factor) {
+        return amount.isPresent() ? OptionalDouble.of(amount.getAsDouble() * factor) : amount;
+    }
+
+    /** Changes one line of a list. */
+    private interface Change<T> {
+        T times(T line, double factor);
+    }
+
+    /** Puts changed lines into the records. */
+    private interface Put<T> {
+        FarmRecords into(FarmRecords records, List<T> changed);
+    }
+
+    /** An entry that is the sum of several lines, which keep their proportions. */
+    private <T> void shared(
+            String id,
+            String words,
+            String unit,
+            List<T> lines,
+            ToDoubleFunction<T> amount,
+            java.util.function.Predicate<T> concerned,
+            Change<T> change,
+            Put<T> put) {
+        double present = lines.stream().filter(concerned).mapToDouble(amount).sum();
+        if (!(present > 0)) {
+            return;
+        }
+        single(id, words, unit, present, 0, MOST, value -> {
+            List<T> changed = new ArrayList<>();
+            lines.forEach(line -> changed.add(concerned.test(line) ? change.times(line, value / present) : line));
+            UnaryOperator<FarmRecords> into = records -> put.into(records, changed);
+            return notebook.with(into);
+        });
+    }
+
+    private void single(
+            String id,
+            String words,
+            String unit,
+            double present,
+            double least,
+            double most,
+            DoubleFunction<EditableRecords> at) {
+        put(new RecordInput(id, words, unit, present, least, most, Optional.empty(), at));
+    }
+
+    private void put(RecordInput entry) {
+        if (entry.present() >= entry.least() && entry.present() <= entry.most()) {
+            found.putIfAbsent(entry.id(), entry);
+        }
+    }
+}

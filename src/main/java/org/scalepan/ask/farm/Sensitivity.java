@@ -1,0 +1,398 @@
+package org.scalepan.ask.farm;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.CommonRandomNumbers.Substream;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.Evidence;
+import org.scalepan.uncertainty.Sobol;
+
+/**
+ * Which inputs the doubt of a figure comes from (M11): shares of its variance, and swings with one input moved and the others in the
+ * middle. With a reference, of the ratio of the two figures: shares then are of the variance of the ratio's logarithm, for which it does
+ * not matter which is divided by which.
+ *
+ * <p>Entries of the records are taken as certain; what they do to the figure is shown apart, by moving each.
+ *
+ * @param central the figure, or with a reference the ratio, with every input in the middle and the middle study speaking
+ * @param inputs those that have any doubt, the largest total share first; empty when there is no figure or no doubt
+ * @param entries what a grower can change, the largest effect first
+ * @param missing why there is nothing to analyse
+ */
+public record Sensitivity(
+        SensitivityQuestion question,
+        Estimate standing,
+        Optional<Estimate> reference,
+        double central,
+        Optional<Sobol> sobol,
+        List<UncertainInput> inputs,
+        List<EntrySwing> entries,
+        Optional<String> missing) {
+    /** How many draws the inputs of one answer may have together; a choice of this service, for its memory and time. */
+    public static final int MOST_DRAWS_OF_INPUTS = 1_000_000;
+
+    /** Beyond this standard error a share is said to be noisy. */
+    public static final double NOISY = 0.03;
+
+    private static final double SCORE_P95 = 1.6448536269514722;
+    private static final int PROBE = 2;
+
+    public Sensitivity {
+        inputs = List.copyOf(inputs);
+        entries = List.copyOf(entries);
+    }
+
+    /**
+     * What is asked.
+     *
+     * @param notebook the records, when the side is a farm or herd
+     * @param against what the side is held against, when the ratio is analysed
+     * @param usualPercent by how much entries of the records are moved
+     * @param percents by how much named entries are moved instead
+     */
+    public record SensitivityQuestion(
+            Side side,
+            Optional<EditableRecords> notebook,
+            Optional<Side> against,
+            ComparisonBasis ruler,
+            Sampling sampling,
+            double usualPercent,
+            Map<String, Double> percents) {
+        public SensitivityQuestion {
+            percents = Map.copyOf(percents);
+        }
+
+        /** The same question with another number of draws. */
+        public SensitivityQuestion drawn(int draws) {
+            Sampling other = new Sampling(sampling.coverage(), draws, sampling.seed());
+            return new SensitivityQuestion(side, notebook, against, ruler, other, usualPercent, percents);
+        }
+    }
+
+    /**
+     * One uncertain input.
+     *
+     * @param swing absent where the input does not act while the middle study speaks
+     */
+    public record UncertainInput(Substream stream, InputName name, Sobol.VarianceShare share, Optional<InputSwing> swing) {}
+
+    /** The figure at an input's 5th and 95th percentile, or for a choice of study with the lowest and the highest finding. */
+    public record InputSwing(double low, double high) {}
+
+    /**
+     * The farm's figure with one entry of its records moved, every factor at its central value.
+     *
+     * @param lowValue the entry moved down, within its limits
+     * @param highValue the entry moved up
+     * @param central the figure with the entry as recorded
+     */
+    public record EntrySwing(
+            RecordInput entry,
+            double percent,
+            double lowValue,
+            double highValue,
+            double central,
+            double atLow,
+            double atHigh) {
+        /** By how many percent the figure is another than with the entry as recorded. */
+        public double change(double figure) {
+            return 100 * (figure - central) / Math.abs(central);
+        }
+    }
+
+    /** The uncertain inputs of a question, found by a trial of two draws. */
+    public static SortedSet<Substream> inputs(Library library, SensitivityQuestion question) {
+        Sides sides = Sides.of(library, question.drawn(PROBE));
+        SortedSet<Substream> all = new TreeSet<>(streams(sides.standing()));
+        sides.reference().ifPresent(other -> all.addAll(streams(other)));
+        return all;
+    }
+
+    private static SortedSet<Substream> streams(Estimate standing) {
+        CommonRandomNumbers probe = new CommonRandomNumbers(0, PROBE);
+        standing.drawn(probe);
+        return probe.streams();
+    }
+
+    /** The two standings of a question. */
+    private record Sides(Estimate standing, Optional<Estimate> reference) {
+        static Sides of(Library library, SensitivityQuestion question) {
+            CommonRandomNumbers book = question.sampling().book();
+            return new Sides(
+                    question.side().on(library, question.ruler(), question.sampling(), book),
+                    question.against().map(side -> side.on(library, question.ruler(), question.sampling(), book)));
+        }
+
+        Optional<String> missing() {
+            Optional<Estimate> without = java.util.stream.Stream.concat(
+                            java.util.stream.Stream.of(standing), reference.stream())
+                    .filter(one -> one.footprint().isEmpty())
+                    .findFirst();
+            return without.map(one -> one.words() + ": " + one.missing().orElse("no figure"));
+        }
+    }
+
+    /** Answers a question. */
+    public static Sensitivity of(Library library, SensitivityQuestion question) {
+        Sides sides = Sides.of(library, question);
+        List<EntrySwing> entries = entries(library, question);
+        Optional<String> missing = sides.missing();
+        if (missing.isPresent()) {
+            return new Sensitivity(
+                    question, sides.standing, sides.reference, 0, Optional.empty(), List.of(), entries, missing);
+        }
+        Analysed analysed = new Analysed(sides, question.sampling());
+        SortedSet<Substream> streams = inputs(library, question);
+        List<Substream> ordered = List.copyOf(streams);
+        Sobol sobol = Sobol.of(
+                analysed.first(), analysed.second(), ordered.size(), number -> analysed.mixed(ordered.get(number)));
+        if (analysed.leavesThePositive()) {
+            String text = "a ratio is analysed only where both figures stay above zero in every draw";
+            return new Sensitivity(
+                    question,
+                    sides.standing,
+                    sides.reference,
+                    0,
+                    Optional.empty(),
+                    List.of(),
+                    entries,
+                    Optional.of(text));
+        }
+        Middle middle = new Middle(sides);
+        List<UncertainInput> inputs = new ArrayList<>();
+        for (int i = 0; i < sobol.shares().size(); i++) {
+            Sobol.VarianceShare share = sobol.shares().get(i);
+            // An input that changes no draw at all is a factor without a spread.
+            if (share.total() > 0) {
+                Substream stream = ordered.get(i);
+                inputs.add(new UncertainInput(
+                        stream,
+                        InputName.of(library, stream, middle.names(), middle.lines()),
+                        share,
+                        middle.swing(stream)));
+            }
+        }
+        inputs.sort(Comparator.<UncertainInput>comparingDouble(input -> -input.share().total())
+                .thenComparing(UncertainInput::stream));
+        return new Sensitivity(
+                question,
+                sides.standing,
+                sides.reference,
+                middle.central(),
+                Optional.of(sobol),
+                inputs,
+                entries,
+                Optional.empty());
+    }
+
+    /** The inputs whose shares the number of draws leaves too open. */
+    public List<UncertainInput> noisy() {
+        return inputs.stream()
+                .filter(input -> Math.max(
+                                input.share().firstStandardError(),
+                                input.share().totalStandardError())
+                        > NOISY)
+                .toList();
+    }
+
+    /** The sum of the first-order shares: what is left to 1 comes from inputs that work together. */
+    public double sumOfFirst() {
+        return inputs.stream().mapToDouble(input -> input.share().first()).sum();
+    }
+
+    public double sumOfTotal() {
+        return inputs.stream().mapToDouble(input -> input.share().total()).sum();
+    }
+
+    private static List<EntrySwing> entries(Library library, SensitivityQuestion question) {
+        if (question.notebook().isEmpty() || !(question.side() instanceof Side.Recorded recorded)) {
+            return List.of();
+        }
+        List<EntrySwing> swings = new ArrayList<>();
+        Map<String, RecordInput> entries = RecordInputs.of(library, question.notebook().get());
+        double central =
+                central(library, question, recorded, question.notebook().get());
+        for (RecordInput entry : entries.values()) {
+            int colon = entry.id().indexOf(':');
+            RecordInput all = colon < 0 ? null : entries.get(entry.id().substring(0, colon));
+            // The only ingredient is all feed.
+            if (entry.present() == 0 || (all != null && all.present() == entry.present())) {
+                continue;
+            }
+            double percent = question.percents().getOrDefault(entry.id(), question.usualPercent());
+            double low = entry.within(entry.present() * (1 - percent / 100));
+            double high = entry.within(entry.present() * (1 + percent / 100));
+            double atLow = central(library, question, recorded, entry.at().apply(low));
+            double atHigh = central(library, question, recorded, entry.at().apply(high));
+            // A change is told as a part of the figure, which none can be of nothing.
+            if (central != 0
+                    && Math.max(Math.abs(atLow - central), Math.abs(atHigh - central)) > 1e-12 * Math.abs(central)) {
+                swings.add(new EntrySwing(entry, percent, low, high, central, atLow, atHigh));
+            }
+        }
+        swings.sort(Comparator.<EntrySwing>comparingDouble(swing -> -Math.abs(swing.atHigh() - swing.atLow()))
+                .thenComparing(swing -> swing.entry().id()));
+        return swings;
+    }
+
+    private static double central(Library library, SensitivityQuestion question, Side.Recorded side, EditableRecords notebook) {
+        return SystemEstimate.undrawn(library, notebook.inventory(library), question.ruler(), side.credit())
+                .system()
+                .map(system -> system.central())
+                .orElse(0.0);
+    }
+
+    /** The figure that is analysed, out of one book and another and with single streams exchanged. */
+    private static final class Analysed {
+        private final Sides sides;
+        private final CommonRandomNumbers book;
+        private final CommonRandomNumbers anew;
+        private final Footprint own;
+        private final Optional<Footprint> other;
+        private final Set<Substream> ofOwn;
+        private final Set<Substream> ofOther;
+        private boolean notPositive;
+
+        Analysed(Sides sides, Sampling sampling) {
+            this.sides = sides;
+            this.book = sampling.book();
+            this.anew = new CommonRandomNumbers(CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
+            this.own = sides.standing().drawn(book).orElseThrow();
+            this.other = sides.reference().flatMap(standing -> standing.drawn(book));
+            this.ofOwn = streams(sides.standing());
+            this.ofOther = sides.reference().map(Sensitivity::streams).orElseGet(TreeSet::new);
+        }
+
+        double[] first() {
+            return result(own, other);
+        }
+
+        double[] second() {
+            return result(
+                    sides.standing().drawn(anew).orElseThrow(),
+                    sides.reference().flatMap(standing -> standing.drawn(anew)));
+        }
+
+        double[] mixed(Substream stream) {
+            CommonRandomNumbers exchanged = book.exchanging(stream, anew);
+            return result(
+                    ofOwn.contains(stream) ? sides.standing().drawn(exchanged).orElseThrow() : own,
+                    ofOther.contains(stream)
+                            ? sides.reference().flatMap(standing -> standing.drawn(exchanged))
+                            : other);
+        }
+
+        boolean leavesThePositive() {
+            return notPositive;
+        }
+
+        private double[] result(Footprint one, Optional<Footprint> reference) {
+            if (reference.isEmpty()) {
+                return one.draws();
+            }
+            if (!one.isPositive() || !reference.get().isPositive()) {
+                notPositive = true;
+                return new double[book.size()];
+            }
+            double[] logarithms = reference.get().dividedBy(one);
+            for (int i = 0; i < logarithms.length; i++) {
+                logarithms[i] = StrictMath.log(logarithms[i]);
+            }
+            return logarithms;
+        }
+    }
+
+    /** The figure with every input in the middle, and with single ones moved out of it. */
+    private static final class Middle {
+        private final Sides sides;
+        private final Map<Substream, Evidence.PooledEvidence> pools = new HashMap<>();
+        private final Map<Substream, String> names = new HashMap<>();
+        private final CommonRandomNumbers book;
+
+        Middle(Sides sides) {
+            this.sides = sides;
+            pool(sides.standing());
+            sides.reference().ifPresent(this::pool);
+            this.book = new CommonRandomNumbers((stream, count) -> new double[] {middle(stream)}, 1);
+        }
+
+        private void pool(Estimate standing) {
+            if (standing instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some) {
+                pools.put(some.choice(), some);
+                names.put(some.choice(), quote.words());
+            }
+        }
+
+        Map<Substream, String> names() {
+            return names;
+        }
+
+        /** Where factors stand in the inventories, by the factor's id. */
+        Map<String, String> lines() {
+            Map<String, String> lines = new HashMap<>();
+            java.util.stream.Stream.concat(java.util.stream.Stream.of(sides.standing()), sides.reference().stream())
+                    .filter(SystemEstimate.class::isInstance)
+                    .flatMap(standing -> ((SystemEstimate) standing).inventory().flows().stream())
+                    .forEach(flow -> flow.term()
+                            .uses()
+                            .forEach(use -> lines.putIfAbsent(use.factor().id(), flow.what())));
+            return lines;
+        }
+
+        double central() {
+            return at(book);
+        }
+
+        Optional<InputSwing> swing(Substream stream) {
+            Evidence.PooledEvidence pool = pools.get(stream);
+            double low;
+            double high;
+            if (pool != null) {
+                List<Evidence.PooledEvidence.WeightedFinding> places = pool.places();
+                low = at(stream, places.get(0).place());
+                high = at(stream, places.get(places.size() - 1).place());
+            } else {
+                low = at(stream, stream.choice() ? 0.05 : -SCORE_P95);
+                high = at(stream, stream.choice() ? 0.95 : SCORE_P95);
+            }
+            return low == high || !Double.isFinite(low) || !Double.isFinite(high)
+                    ? Optional.empty()
+                    : Optional.of(new InputSwing(low, high));
+        }
+
+        private double middle(Substream stream) {
+            Evidence.PooledEvidence pool = pools.get(stream);
+            if (pool != null) {
+                return pool.middle().place();
+            }
+            return stream.choice() ? 0.5 : 0;
+        }
+
+        private double at(Substream stream, double value) {
+            return at(book.exchanging(stream, new CommonRandomNumbers((other, count) -> new double[] {value}, 1)));
+        }
+
+        private double at(CommonRandomNumbers one) {
+            Footprint own = sides.standing().drawn(one).orElseThrow();
+            return sides.reference()
+                    .flatMap(standing -> standing.drawn(one))
+                    .map(reference -> reference.dividedBy(own)[0])
+                    .orElseGet(() -> own.draws()[0]);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package org.scalepan.ask.farm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.ask.Warning;
+import org.scalepan.quantity.Print;
+
+/** Says a sensitivity in plain sentences. */
+public final class SensitivityWords {
+    private static final int NAMED = 3;
+
+    private final Sensitivity answer;
+    private final Sentences sentences;
+
+    public SensitivityWords(Sensitivity answer) {
+        this.answer = answer;
+        this.sentences = new Sentences(
+                answer.question().ruler(), answer.question().sampling().coverage());
+    }
+
+    /** What the shares are shares of. */
+    public String analysed() {
+        String of = answer.standing().words();
+        return answer.reference()
+                .map(reference -> "the logarithm of the ratio of " + reference.words() + " to " + of + " in "
+                        + sentences.measure())
+                .orElse(sentences.measure() + ", of " + of);
+    }
+
+    /** The inputs that matter most. */
+    public String sentence() {
+        if (answer.missing().isPresent()) {
+            return "There is nothing to take apart: " + answer.missing().get() + ".";
+        }
+        if (answer.inputs().isEmpty()) {
+            return "Nothing in " + analysed() + ", is uncertain here: the records are taken as certain.";
+        }
+        List<Sensitivity.UncertainInput> first =
+                answer.inputs().subList(0, Math.min(NAMED, answer.inputs().size()));
+        String names = first.stream()
+                .map(input ->
+                        input.name().words() + " (" + percent(input.share().total()) + ")")
+                .collect(Collectors.joining(", "));
+        String which = switch (first.size()) {
+            case 1 -> "The one input that matters to the doubt is ";
+            case 2 -> "The two inputs that matter to the doubt are ";
+            default -> "The three inputs that matter most to the doubt are ";
+        };
+        String entries = answer.entries().isEmpty()
+                ? ""
+                : " What you can change moves it most by "
+                        + answer.entries().get(0).entry().words() + ".";
+        return which + names + "; in brackets the share of the variance of " + analysed() + ", that each takes part in."
+                + entries;
+    }
+
+    /** What a moved entry does. */
+    public String entry(Sensitivity.EntrySwing swing) {
+        return swing.entry().words() + " " + Print.footprint(swing.percent()) + " % lower or higher: the figure "
+                + change(swing.change(swing.atLow())) + " or " + change(swing.change(swing.atHigh()));
+    }
+
+    private static String change(double percent) {
+        return Print.footprint(Math.abs(percent)) + " % " + (percent < 0 ? "lower" : "higher");
+    }
+
+    /** What a reader must know of the shares. */
+    public List<Warning> warnings() {
+        List<Warning> warnings = new ArrayList<>();
+        List<String> noisy =
+                answer.noisy().stream().map(input -> input.stream().id()).toList();
+        if (!noisy.isEmpty()) {
+            warnings.add(new Warning(
+                    "noisy-shares",
+                    "With " + answer.question().sampling().draws()
+                            + " draws the shares of these inputs have a standard error above "
+                            + percent(Sensitivity.NOISY) + " of the variance: their order may change with the seed.",
+                    noisy));
+        }
+        if (answer.question().notebook().isPresent()
+                || answer.reference().stream().anyMatch(SystemEstimate.class::isInstance)) {
+            warnings.add(new Warning(
+                    "records-certain",
+                    "Amounts in the records are taken as certain: the shares are of the doubt about factors alone. What the"
+                            + " amounts do is shown under you_can_change.",
+                    List.of()));
+        }
+        return warnings;
+    }
+
+    /** A share as a reader says it: an estimate slightly below zero is none. */
+    private static String percent(double share) {
+        double percent = 100 * share;
+        return percent < 0.5 ? "less than 1 %" : Math.round(percent) + " %";
+    }
+}

@@ -1,0 +1,101 @@
+package org.scalepan.ask.farm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimating;
+import org.scalepan.ask.ProductForm;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Ratio;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.production.Inventory;
+
+/**
+ * A farm or herd computed from its records, beside other systems and published products, for one or more indicators (M7, M8). All are
+ * drawn from one book, so that a factor that serves several of them, such as the grid's intensity, is drawn once.
+ */
+public record SystemAnswer(SystemQuestion question, List<OnRuler> rulers) {
+    public SystemAnswer {
+        rulers = List.copyOf(rulers);
+    }
+
+    /**
+     * What is asked.
+     *
+     * @param system the farm or herd the question is about
+     * @param others further systems to stand beside it
+     * @param products published products to stand beside it
+     * @param rulers one for each indicator
+     * @param credit whether the credit for replaced fertiliser is taken off
+     */
+    public record SystemQuestion(
+            Inventory system,
+            List<Inventory> others,
+            List<ProductForm> products,
+            List<ComparisonBasis> rulers,
+            boolean credit,
+            Sampling sampling) {
+        public SystemQuestion {
+            others = List.copyOf(others);
+            products = List.copyOf(products);
+            rulers = List.copyOf(rulers);
+        }
+    }
+
+    /**
+     * The answer for one indicator.
+     *
+     * @param withCredit the same system with the credit taken off, or without it, whichever was not asked for; when there is a credit
+     */
+    public record OnRuler(
+            ComparisonBasis ruler,
+            SystemEstimate system,
+            Optional<SystemEstimate> withCredit,
+            List<OtherSystem> others,
+            List<OtherProduct> products) {
+        public OnRuler {
+            others = List.copyOf(others);
+            products = List.copyOf(products);
+        }
+    }
+
+    /** Another system beside the first. */
+    public record OtherSystem(SystemEstimate quote, Optional<Ratio> versus) {}
+
+    /** A published product beside the system. */
+    public record OtherProduct(PublishedEstimate quote, Optional<Ratio> versus) {}
+
+    /** Answers a question. */
+    public static SystemAnswer of(Library library, SystemQuestion question) {
+        List<OnRuler> rulers = new ArrayList<>();
+        for (ComparisonBasis ruler : question.rulers()) {
+            rulers.add(onRuler(library, question, ruler));
+        }
+        return new SystemAnswer(question, rulers);
+    }
+
+    private static OnRuler onRuler(Library library, SystemQuestion question, ComparisonBasis ruler) {
+        Sampling sampling = question.sampling();
+        CommonRandomNumbers book = sampling.book();
+        SystemEstimate own = SystemEstimate.of(library, question.system(), ruler, question.credit(), sampling, book);
+        List<OtherSystem> others = question.others().stream()
+                .map(inventory -> SystemEstimate.of(library, inventory, ruler, question.credit(), sampling, book))
+                .map(quote -> new OtherSystem(quote, Ratio.between(own, quote, sampling.coverage())))
+                .toList();
+        List<OtherProduct> products = question.products().stream()
+                .map(product -> Estimating.quote(library, product, ruler, sampling, book))
+                .map(quote -> new OtherProduct(quote, Ratio.between(own, quote, sampling.coverage())))
+                .toList();
+        boolean hasCredit = question.system().flows().stream()
+                .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT
+                        && flow.flux().indicator().equals(ruler.indicator().id()));
+        Optional<SystemEstimate> otherWay = hasCredit
+                ? Optional.of(SystemEstimate.of(library, question.system(), ruler, !question.credit(), sampling, book))
+                : Optional.empty();
+        return new OnRuler(ruler, own, otherWay, others, products);
+    }
+}

@@ -1,0 +1,104 @@
+package org.scalepan.ask.programme;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * Arithmetic of the asker's own prices beside the quantities of a programme: nothing is converted, discounted or checked.
+ *
+ * @param ofProduct what a year of the product is worth
+ * @param ofDisplaced what the priced parts of what is displaced are worth a year
+ * @param imported what of that would have been imported: the import bill avoided, for the parts that say their share
+ * @param withoutPrice the parts that no price was given for
+ * @param withoutImports the parts that no imported share was given for
+ * @param perTonne cost per tonne CO2e avoided, only where the whole interval avoids something
+ * @param whyNotPerTonne why there is none, when a cost was given
+ */
+public record MoneySide(
+        String currency,
+        OptionalDouble ofProduct,
+        Optional<Summary> ofDisplaced,
+        Optional<Summary> imported,
+        List<String> withoutPrice,
+        List<String> withoutImports,
+        Optional<PerTonne> perTonne,
+        Optional<String> whyNotPerTonne) {
+    public MoneySide {
+        withoutPrice = List.copyOf(withoutPrice);
+        withoutImports = List.copyOf(withoutImports);
+    }
+
+    /** The cost over the high end, the middle and the low end of what is avoided. */
+    public record PerTonne(double low, double median, double high) {}
+
+    static MoneySide of(
+            Prices prices, Programme programme, Displaced displaced, Optional<Summary> avoided, double coverage) {
+        Optional<PerTonne> perTonne = prices.cost().isPresent()
+                ? avoided.filter(summary -> summary.low() > 0)
+                        .map(summary -> perTonne(prices.cost().getAsDouble(), summary))
+                : Optional.empty();
+        Optional<String> why = prices.cost().isPresent() && perTonne.isEmpty()
+                ? Optional.of(
+                        avoided.isEmpty()
+                                ? "there is no figure of the greenhouse gases avoided"
+                                : "the interval of what is avoided does not lie above zero: a price of something that may not"
+                                        + " be there would mean nothing")
+                : Optional.empty();
+        return new MoneySide(
+                prices.currency(),
+                prices.product().isPresent()
+                        ? OptionalDouble.of(prices.product().getAsDouble() * programme.kilograms())
+                        : OptionalDouble.empty(),
+                sum(displaced, MoneySide::price, coverage),
+                sum(displaced, MoneySide::importedPrice, coverage),
+                without(displaced, MoneySide::price),
+                without(displaced, MoneySide::importedPrice),
+                perTonne,
+                why);
+    }
+
+    private static PerTonne perTonne(double cost, Summary avoided) {
+        return new PerTonne(cost / avoided.high(), cost / avoided.median(), cost / avoided.low());
+    }
+
+    /** The price of a kilogram; not a number when it was not given. */
+    private static double price(Baseline.BaselinePart part) {
+        return part.price().orElse(Double.NaN);
+    }
+
+    private static double importedPrice(Baseline.BaselinePart part) {
+        return price(part) * part.imported().orElse(Double.NaN);
+    }
+
+    private static boolean counts(Displaced.DisplacedPart part, ToDoubleFunction<Baseline.BaselinePart> price) {
+        return part.draws().isPresent() && !Double.isNaN(price.applyAsDouble(part.of()));
+    }
+
+    private static List<String> without(Displaced displaced, ToDoubleFunction<Baseline.BaselinePart> price) {
+        return displaced.parts().stream()
+                .filter(part -> !counts(part, price))
+                .map(part -> part.of().side().words())
+                .toList();
+    }
+
+    private static Optional<Summary> sum(Displaced displaced, ToDoubleFunction<Baseline.BaselinePart> price, double coverage) {
+        List<Displaced.DisplacedPart> counted = new ArrayList<>(displaced.parts());
+        counted.removeIf(part -> !counts(part, price));
+        if (counted.isEmpty()) {
+            return Optional.empty();
+        }
+        double[] sum = new double[counted.get(0).draws().orElseThrow().length];
+        for (Displaced.DisplacedPart part : counted) {
+            double each = price.applyAsDouble(part.of());
+            double[] kilograms = part.draws().orElseThrow();
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += each * kilograms[i];
+            }
+        }
+        return Optional.of(Summary.of(sum, coverage));
+    }
+}

@@ -1,0 +1,255 @@
+package org.scalepan.ask.programme;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Sentences;
+import org.scalepan.factors.PairedRatio;
+import org.scalepan.factors.Product;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.literature.LandUseChange;
+import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.uncertainty.Summary;
+
+/** Says what a programme changes in plain sentences that carry the assumptions along, for a proposal. */
+public final class SubstitutionSentences {
+    private static final int FIGURES = 2;
+
+    private final Substitution substitution;
+    private final SubstitutionQuestion question;
+
+    public SubstitutionSentences(Substitution substitution) {
+        this.substitution = substitution;
+        this.question = substitution.question();
+    }
+
+    /** {@code 23 (12 to 40)}, with a sign where it is below zero; both ends to the nearest. */
+    public static String interval(Summary summary) {
+        return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
+                + Print.footprint(summary.high()) + ")";
+    }
+
+    /**
+     * The same of what is avoided. The unfavourable end is the one that is quoted, so here as there it is rounded against the
+     * programme and never in its favour.
+     */
+    public static String avoidedInterval(Summary avoided) {
+        return Print.footprint(avoided.median()) + " (" + Print.footprint(unfavourable(avoided)) + " to "
+                + Print.footprint(avoided.high()) + ")";
+    }
+
+    /** What is avoided, or what more is caused, or that it may be either. */
+    public static String avoided(Summary avoided, String unit) {
+        if (avoided.low() > 0) {
+            return avoidedInterval(avoided) + " " + unit + " avoided";
+        }
+        String most = Print.footprint(-unfavourable(avoided));
+        if (avoided.high() < 0) {
+            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to " + most + ") "
+                    + unit + " more than without it";
+        }
+        return "anything from " + most + " more to " + Print.footprint(avoided.high()) + " less (" + unit
+                + "), so that no saving can be claimed";
+    }
+
+    /** The figure to quote: the unfavourable end of the interval, with the share of the draws that are no worse. */
+    public static String conservative(Summary avoided, String unit) {
+        String draws = " in " + plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3)) + " % of the draws";
+        return avoided.low() > 0
+                ? "at least " + Print.footprint(unfavourable(avoided)) + " " + unit + " avoided" + draws
+                : "no saving: up to " + Print.footprint(-unfavourable(avoided)) + " " + unit + " more" + draws;
+    }
+
+    private static double unfavourable(Summary avoided) {
+        return avoided.low() > 0
+                ? SignificantFigures.floor(avoided.low(), FIGURES)
+                : SignificantFigures.ceiling(avoided.low(), FIGURES);
+    }
+
+    /** Everything in one paragraph. */
+    public String paragraph() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(assumption());
+        for (YearlyChange change : substitution.changes()) {
+            String name = change.ruler().indicator().name();
+            change.figures()
+                    .ifPresentOrElse(
+                            figures -> sentences.add(name + ", " + boundary(change) + ": "
+                                    + avoided(figures.avoided(), change.unit().words() + " a year") + ", "
+                                    + percent() + " interval; to be quoted as "
+                                    + conservative(
+                                            figures.avoided(), change.unit().words() + " a year") + "."),
+                            () -> sentences.add(name + ": no evidence for " + String.join(" and ", change.silent())
+                                    + "." + instead(change)));
+        }
+        people().forEach(sentences::add);
+        substitution.money().ifPresent(money -> money(money, sentences));
+        sentences.add(
+                "The estimate is ex ante and unverified, it is not an offset or a credit, and the displacement is assumed.");
+        return String.join(" ", sentences);
+    }
+
+    /** {@code One study of both says that per kg protein black soldier fly causes 4.2 times as much as fishmeal (label)}. */
+    public static List<String> known(YearlyChange change) {
+        return change.instead().stream()
+                .map(ratio -> {
+                    double timesLess = ratio.printed().value().orElseThrow();
+                    String how = timesLess >= 1
+                            ? Print.ratio(timesLess) + " times less than "
+                            : Print.ratio(1 / timesLess) + " times as much as ";
+                    return "one study of both (" + ratio.cited().source()
+                            + ratio.referenceFrom()
+                                    .map(from -> ", reference from " + from)
+                                    .orElse("") + ") says that "
+                            + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
+                            + reference(change, ratio) + ", per " + unit(ratio) + ", "
+                            + new Sentences(change.ruler(), 0.9).boundary();
+                })
+                .toList();
+    }
+
+    private static String reference(YearlyChange change, PairedRatio ratio) {
+        return change.baseline().stream()
+                .map(Estimate::product)
+                .filter(product -> product.id().equals(ratio.reference()))
+                .map(Product::name)
+                .findFirst()
+                .orElse(ratio.reference());
+    }
+
+    private static String unit(PairedRatio ratio) {
+        return FunctionalUnit.of(ratio.per()).map(FunctionalUnit::words).orElse(ratio.per());
+    }
+
+    private static String instead(YearlyChange change) {
+        List<String> known = known(change);
+        return known.isEmpty() ? "" : " " + capital(String.join("; ", known)) + ".";
+    }
+
+    private String assumption() {
+        Programme programme = question.programme();
+        String what = capital(plain(programme.kilograms()) + " kg a year of "
+                + question.product().words() + " (counted in "
+                + programme.unit().words() + ")");
+        String use =
+                question.animal().map(animal -> " in diets of " + animal.id()).orElse("");
+        return what + use + ", assumed to displace "
+                + question.baseline().words() + " at a rate of " + plain(question.rate()) + " on equal "
+                + question.basis().words() + (question.rate() == 0 ? ", that is, nothing" : "") + ".";
+    }
+
+    private String boundary(YearlyChange change) {
+        String luc = change.ruler().luc() == LandUseChange.EXCLUDE ? "without" : "with";
+        String gwp = change.ruler().indicator().isWarming()
+                ? " (" + change.ruler().gwp().name() + ", " + luc + " land-use change where studies tell)"
+                : "";
+        return new Sentences(change.ruler(), 0.9).boundary() + gwp;
+    }
+
+    /** For warming alone, or for what was asked first: a paragraph holds no table. */
+    private List<String> people() {
+        return substitution.changes().stream()
+                .filter(change -> change.figures().isPresent())
+                .findFirst()
+                .map(this::people)
+                .orElse(List.of());
+    }
+
+    private List<String> people(YearlyChange change) {
+        List<String> parts = new ArrayList<>();
+        Summary avoided = change.figures().orElseThrow().avoided();
+        Programme programme = question.programme();
+        String unit = change.ruler().indicator().unit();
+        each(change, avoided, programme.households(), unit + " per household and year", parts);
+        each(change, avoided, programme.beneficiaries(), unit + " per beneficiary and year" + bySex(), parts);
+        each(change, avoided, programme.meals(), unit + " per meal", parts);
+        programme
+                .years()
+                .ifPresent(years -> parts.add("over " + plain(years) + " years "
+                        + avoided(avoided.times(years), change.unit().words())));
+        return parts.isEmpty()
+                ? List.of()
+                : List.of("Of " + change.ruler().indicator().name().toLowerCase(Locale.ROOT) + " that is "
+                        + String.join("; ", parts) + ".");
+    }
+
+    private static void each(
+            YearlyChange change, Summary avoided, OptionalDouble count, String unit, List<String> parts) {
+        count.ifPresent(number -> parts.add(avoided(avoided.times(change.unit().holds() / number), unit)));
+    }
+
+    private String bySex() {
+        Programme programme = question.programme();
+        List<String> parts = new ArrayList<>();
+        programme.women().ifPresent(women -> parts.add(plain(women) + " women"));
+        programme.men().ifPresent(men -> parts.add(plain(men) + " men"));
+        return parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")";
+    }
+
+    private static void money(MoneySide money, List<String> sentences) {
+        money.perTonne()
+                .ifPresent(each -> sentences.add("At the cost given, " + Print.footprint(each.median()) + " ("
+                        + Print.footprint(each.low()) + " to " + Print.footprint(each.high()) + ") "
+                        + money.currency() + " per t CO2e avoided."));
+        money.whyNotPerTonne().ifPresent(why -> sentences.add("No cost per tonne is given: " + why + "."));
+        money.imported()
+                .ifPresent(bill -> sentences.add("At the prices given, imports of " + interval(bill) + " "
+                        + money.currency() + " a year would be avoided."));
+    }
+
+    /** What must be said wherever a figure of this answer is repeated. */
+    public List<String> statements() {
+        List<String> statements = new ArrayList<>();
+        statements.add(
+                "This is an estimate made beforehand (ex ante) and nobody has verified it. It is not an offset and not a"
+                        + " credit, and no claim of climate neutrality can rest on it.");
+        statements.add(
+                "The displacement rate of " + plain(question.rate()) + " and what is displaced are assumptions of"
+                        + " whoever asked; this library has no evidence for either.");
+        if (question.rate() == 0) {
+            statements.add(
+                    "At a rate of 0 the product comes on top of what is had anyway: all that it causes is added.");
+        }
+        statements.add(
+                "A footprint per kilogram is not a saving. What people do with money saved, and whether farms elsewhere"
+                        + " then produce less, is not counted.");
+        statements.add(
+                "Footprints are averages over studies, not those of the farms that would produce less. Breath CO2 of animals"
+                        + " is counted on no side.");
+        if (question.use() == Use.FEED) {
+            statements.add("Equal "
+                    + (question.basis() == EqualBasis.PROTEIN
+                            ? "crude protein"
+                            : question.basis().words())
+                    + " is not equal growth: amino acids, digestibility, fat, minerals and chitin differ. A nutritionist must"
+                    + " formulate the diet, within the feed law of the market (see cautions).");
+            statements.add("Feed and food are different uses: this says nothing of insects on a plate.");
+        }
+        if (question.programme().years().isPresent()) {
+            statements.add("The total over the years takes every year as the same and discounts none.");
+        }
+        if (question.prices().isPresent()) {
+            statements.add(
+                    "Prices, costs and imported shares are those of whoever asked; nothing is converted, discounted or"
+                            + " checked, and what follows is arithmetic.");
+        }
+        return statements;
+    }
+
+    private String percent() {
+        return Math.round(question.sampling().coverage() * 100) + " %";
+    }
+
+    /** A number of the question as it was given. */
+    static String plain(double number) {
+        return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,106 @@
+package org.scalepan.ask.programme;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.footprint.ChainPath;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.Output;
+import org.scalepan.uncertainty.SpreadReading;
+
+/** How much of an {@link EqualBasis} a kilogram of something holds. */
+sealed interface Supply {
+    /** What digestible lysine is made of, each a fraction: kg lysine per kg product, and how much of that is digested. */
+    List<String> DIGESTIBLE_LYSINE = List.of("lysine", "lysine-digestibility");
+
+    /**
+     * It is known.
+     *
+     * @param steps from the unit that was asked for along the functional-unit chain
+     * @param contents what must be multiplied at its end
+     */
+    record Known(List<ChainStep> steps, List<CompositionRow> contents, double assumedSpread) implements Supply {
+        public Known {
+            steps = List.copyOf(steps);
+            contents = List.copyOf(contents);
+        }
+
+        /** Draw by draw, units of the basis in one kilogram. */
+        double[] perKilogram(CommonRandomNumbers book) {
+            double[] impact = new double[book.size()];
+            Arrays.fill(impact, 1);
+            // The chain carries impacts: what holds half as much has twice the impact.
+            steps.forEach(step -> step.apply(impact, book));
+            double[] held = new double[impact.length];
+            for (int i = 0; i < held.length; i++) {
+                held[i] = 1 / impact[i];
+            }
+            for (CompositionRow row : contents) {
+                double[] content = book.values(row.id(), SpreadReading.readFraction(row.printed(), assumedSpread));
+                for (int i = 0; i < held.length; i++) {
+                    held[i] *= content[i];
+                }
+            }
+            return held;
+        }
+    }
+
+    /** It is not, because a factor is missing; nothing is borrowed from another product. */
+    record MissingSupply(String text) implements Supply {}
+
+    /** What a kilogram of one side holds, by the composition that the ruler lets speak. */
+    static Supply of(Library library, Side side, FunctionalUnit from, EqualBasis basis, ComparisonBasis ruler) {
+        ChainPath path = chain(library, side, ruler).path(from, basis.counted());
+        if (path instanceof ChainPath.MissingConversion missing) {
+            return new MissingSupply(missing.text());
+        }
+        List<CompositionRow> contents = new ArrayList<>();
+        List<String> lacking = new ArrayList<>();
+        if (basis == EqualBasis.DIGESTIBLE_LYSINE) {
+            DIGESTIBLE_LYSINE.forEach(quantity -> content(library, side, quantity, ruler)
+                    .ifPresentOrElse(contents::add, () -> lacking.add(quantity + " per kg-product")));
+        }
+        if (!lacking.isEmpty()) {
+            return new MissingSupply("this library has no " + String.join(" and no ", lacking) + " of "
+                    + side.product().id() + " (" + form(side) + ")");
+        }
+        return new Known(
+                ((ChainPath.FoundPath) path).steps(),
+                contents,
+                library.spreadDefaults().composition());
+    }
+
+    private static Optional<CompositionRow> content(Library library, Side side, String quantity, ComparisonBasis ruler) {
+        return library.composition().stream()
+                .filter(row -> row.product().equals(side.product().id())
+                        && row.form().equals(form(side))
+                        && row.quantity().equals(quantity)
+                        && row.per().equals(FunctionalUnit.KG_PRODUCT.id())
+                        && row.use() == CompositionRow.RowUse.DEFAULT
+                        && row.cited().check().isAtLeast(ruler.lowestGrade()))
+                .findFirst();
+    }
+
+    private static UnitChain chain(Library library, Side side, ComparisonBasis ruler) {
+        // Records have no grade to ask for: as in their own footprint, whatever is known of the product serves.
+        Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : ruler.lowestGrade();
+        return UnitChain.of(library, side.product(), form(side), "", ruler.protein(), ruler.qualityCapped(), lowest);
+    }
+
+    private static String form(Side side) {
+        if (side instanceof Side.Recorded recorded) {
+            Output output = recorded.system().output();
+            return output.form();
+        }
+        return ((Side.PublishedSide) side).item().form();
+    }
+}

@@ -1,0 +1,36 @@
+package org.scalepan.ask.programme;
+
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * The result of a programme with one driver set otherwise and everything else as asked.
+ *
+ * @param setting what the driver is set to, in words
+ * @param asAsked whether that is what was asked anyway
+ * @param avoided a year
+ */
+public record Swing(Driver driver, String setting, boolean asAsked, Summary avoided) {
+
+    /** What a result hangs on most, and what a reader may think otherwise about. */
+    public enum Driver {
+        DISPLACEMENT_RATE("displacement-rate", "displacement rate"),
+        BASELINE("baseline", "all that is displaced is"),
+        PRODUCT_FOOTPRINT("product-footprint", "footprint of the product");
+
+        private final String id;
+        private final String words;
+
+        Driver(String id, String words) {
+            this.id = id;
+            this.words = words;
+        }
+
+        public String id() {
+            return id;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+}

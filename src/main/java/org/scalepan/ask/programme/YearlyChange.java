@@ -1,0 +1,234 @@
+package org.scalepan.ask.programme;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.PairedRatio;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.uncertainty.Probability;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * What a programme changes a year in one indicator. All sides are drawn from one book, so that a factor on several of them cancels.
+ *
+ * @param ruler of the baseline; the product is counted per kilogram as it comes
+ * @param alternatives those of the question's that have a figure
+ * @param figures none when the product or a part of the baseline has no figure
+ * @param instead where there are no figures: ratios that a study of both sides printed, which may exist where no footprint does
+ */
+public record YearlyChange(
+        ComparisonBasis ruler,
+        YearlyUnit unit,
+        Estimate product,
+        List<Estimate> baseline,
+        List<Estimate> alternatives,
+        Optional<Figures> figures,
+        List<PairedRatio> instead) {
+    private static final double HALF = 0.5;
+
+    public YearlyChange {
+        baseline = List.copyOf(baseline);
+        alternatives = List.copyOf(alternatives);
+        instead = List.copyOf(instead);
+    }
+
+    /**
+     * The figures, in {@link YearlyUnit}s a year.
+     *
+     * @param avoided what is displaced less what the product causes; below zero the programme causes more
+     * @param own what the product causes
+     * @param displaced what is no longer caused
+     * @param saves the probability that anything is avoided, given the assumptions
+     */
+    public record Figures(Summary avoided, Summary own, Summary displaced, Probability saves, List<Swing> swings) {
+        public Figures {
+            swings = List.copyOf(swings);
+        }
+    }
+
+    /** What is avoided for each of so many households, people or meals, in the indicator's own unit; empty without figures. */
+    public Optional<Summary> avoidedForEach(double number) {
+        return figures.map(found -> found.avoided().times(unit.holds() / number));
+    }
+
+    /** Why there are no figures. */
+    public Optional<String> missing() {
+        List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
+                .flatMap(standing -> standing.missing().map(why -> standing.words() + ": " + why).stream())
+                .distinct()
+                .toList();
+        return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
+    }
+
+    /** The sides that have no figure, by name. */
+    public List<String> silent() {
+        return Stream.concat(Stream.of(product), baseline.stream())
+                .filter(standing -> standing.footprint().isEmpty())
+                .map(Estimate::words)
+                .distinct()
+                .toList();
+    }
+
+    /** Every side behind the figures; none when there are none. */
+    public List<Estimate> speaking() {
+        if (figures.isEmpty()) {
+            return List.of();
+        }
+        return Stream.of(Stream.of(product), baseline.stream(), alternatives.stream())
+                .flatMap(standings -> standings)
+                .distinct()
+                .toList();
+    }
+
+    static YearlyChange of(Library library, SubstitutionQuestion question, ComparisonBasis ruler) {
+        Sampling sampling = question.sampling();
+        CommonRandomNumbers book = sampling.book();
+        Estimate product = question.product()
+                .on(library, ruler.counting(question.programme().unit()), sampling, book);
+        List<Estimate> baseline = question.baseline().parts().stream()
+                .map(part -> part.side().on(library, ruler, sampling, book))
+                .toList();
+        YearlyUnit unit = YearlyUnit.of(ruler.indicator());
+        boolean silent = Stream.concat(Stream.of(product), baseline.stream())
+                .anyMatch(standing -> standing.footprint().isEmpty());
+        if (silent) {
+            return new YearlyChange(
+                    ruler,
+                    unit,
+                    product,
+                    baseline,
+                    List.of(),
+                    Optional.empty(),
+                    ratios(library, product, baseline, ruler));
+        }
+        List<Candidate> parts = new ArrayList<>();
+        for (int i = 0; i < baseline.size(); i++) {
+            candidate(library, question, question.baseline().parts().get(i).side(), baseline.get(i), ruler, book)
+                    .ifPresent(parts::add);
+        }
+        List<Candidate> alternatives = question.alternatives().stream()
+                .flatMap(side ->
+                        candidate(library, question, side, side.on(library, ruler, sampling, book), ruler, book)
+                                .stream())
+                .toList();
+        double[] supplied = question.knownSupply(library).perKilogram(book);
+        double[] own = product.footprint().map(Footprint::draws).orElseThrow();
+        for (int i = 0; i < own.length; i++) {
+            supplied[i] *= question.programme().kilograms();
+            own[i] *= question.programme().kilograms() / unit.holds();
+        }
+        List<Double> shares =
+                question.baseline().parts().stream().map(Baseline.BaselinePart::share).toList();
+        double[] mixed = Balance.mix(parts.stream().map(Candidate::perUnit).toList(), shares);
+        Balance balance = new Balance(supplied, own, mixed);
+        Figures figures = figures(question, balance, own, parts, alternatives);
+        return new YearlyChange(
+                ruler,
+                unit,
+                product,
+                baseline,
+                alternatives.stream().map(Candidate::standing).toList(),
+                Optional.of(figures),
+                List.of());
+    }
+
+    private static List<PairedRatio> ratios(Library library, Estimate product, List<Estimate> baseline, ComparisonBasis ruler) {
+        return library.pairedRatios().stream()
+                .filter(ratio -> ratio.product().equals(product.product().id())
+                        && ratio.indicator().equals(ruler.indicator().id())
+                        && ratio.boundary() == ruler.boundary()
+                        && ratio.cited().check().isAtLeast(ruler.lowestGrade())
+                        && ratio.printed().value().isPresent()
+                        && baseline.stream()
+                                .anyMatch(other ->
+                                        ratio.reference().equals(other.product().id())))
+                .toList();
+    }
+
+    /** Something that may be displaced, with what a unit of the equal basis of it causes, in yearly units. */
+    private static final class Candidate {
+        private final Estimate standing;
+        private final double[] perUnit;
+
+        private Candidate(Estimate standing, double[] perUnit) {
+            this.standing = standing;
+            this.perUnit = perUnit;
+        }
+
+        private Estimate standing() {
+            return standing;
+        }
+
+        private double[] perUnit() {
+            return perUnit;
+        }
+    }
+
+    private static Optional<Candidate> candidate(
+            Library library, SubstitutionQuestion question, Side side, Estimate standing, ComparisonBasis ruler, CommonRandomNumbers book) {
+        EqualBasis basis = question.basis();
+        Supply supply = Supply.of(library, side, basis.counted(), basis, ruler);
+        if (standing.footprint().isEmpty() || !(supply instanceof Supply.Known known)) {
+            return Optional.empty();
+        }
+        double[] perUnit = standing.footprint().orElseThrow().draws();
+        double[] held = known.perKilogram(book);
+        double holds = YearlyUnit.of(ruler.indicator()).holds();
+        for (int i = 0; i < perUnit.length; i++) {
+            perUnit[i] /= held[i] * holds;
+        }
+        return Optional.of(new Candidate(standing, perUnit));
+    }
+
+    private static Figures figures(
+            SubstitutionQuestion question,
+            Balance balance,
+            double[] own,
+            List<Candidate> parts,
+            List<Candidate> alternatives) {
+        double coverage = question.sampling().coverage();
+        double rate = question.rate();
+        List<Swing> swings = new ArrayList<>();
+        DoubleStream.of(0, HALF, rate, 1)
+                .distinct()
+                .sorted()
+                .forEach(other -> swings.add(new Swing(
+                        Swing.Driver.DISPLACEMENT_RATE,
+                        BigDecimal.valueOf(other).stripTrailingZeros().toPlainString(),
+                        other == rate,
+                        Summary.of(balance.avoided(other), coverage))));
+        Stream.concat(parts.size() > 1 ? parts.stream() : Stream.empty(), alternatives.stream())
+                .forEach(other -> swings.add(new Swing(
+                        Swing.Driver.BASELINE,
+                        other.standing().words(),
+                        false,
+                        Summary.of(balance.displacing(other.perUnit()).avoided(rate), coverage))));
+        Summary caused = Summary.of(own, coverage);
+        swings.add(ofProduct("low end", balance.causing(caused.low()), question));
+        swings.add(ofProduct("high end", balance.causing(caused.high()), question));
+        double[] displaced = balance.displaced(rate);
+        return new Figures(
+                Summary.of(balance.avoided(rate), coverage),
+                caused,
+                Summary.of(displaced, coverage),
+                Probability.ofLess(own, displaced),
+                swings);
+    }
+
+    private static Swing ofProduct(String setting, Balance balance, SubstitutionQuestion question) {
+        return new Swing(
+                Swing.Driver.PRODUCT_FOOTPRINT,
+                setting,
+                false,
+                Summary.of(balance.avoided(question.rate()), question.sampling().coverage()));
+    }
+}

@@ -1,0 +1,106 @@
+package org.scalepan.factors.loading;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.factors.table.Fault;
+
+/** Where the files of a factor library come from. */
+public sealed interface FactorFiles {
+
+    /** The content of a file of the library, or nothing if it has no such file. */
+    Optional<byte[]> read(String name);
+
+    /** The CSV and JSON files that lie in this library, so that a misspelt one is not passed over in silence. */
+    List<String> names();
+
+    /** How to name a file of this library to a person, so that a fault can be found. */
+    String place(String name);
+
+    /** A file of a user's folder that cannot be read, with what would be right; told as a fault with its place. */
+    final class Unreadable extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final String right;
+
+        Unreadable(String what, String right) {
+            super(what, null, false, false);
+            this.right = right;
+        }
+
+        Fault at(String place) {
+            return new Fault(place, 1, 1, String.valueOf(getMessage()), right);
+        }
+    }
+
+    /** The library that travels inside the jar. */
+    record Bundled() implements FactorFiles {
+        @Override
+        public Optional<byte[]> read(String name) {
+            try (InputStream in = FactorFiles.class.getResourceAsStream("/factors/" + name)) {
+                return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+            } catch (IOException e) {
+                throw new UncheckedIOException("cannot read the bundled factors/" + name, e);
+            }
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of();
+        }
+
+        @Override
+        public String place(String name) {
+            return "factors/" + name;
+        }
+    }
+
+    /** A folder on disk, as given with {@code --factors}. */
+    record Folder(Path path) implements FactorFiles {
+        /** Larger than any table of published numbers; a mistaken file must not fill the memory. */
+        private static final long MOST_BYTES = 32L * 1024 * 1024;
+
+        @Override
+        public Optional<byte[]> read(String name) {
+            Path file = path.resolve(name);
+            if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.empty();
+            }
+            // A pipe would be waited for without end, and a link that leads nowhere would be passed over.
+            if (!Files.isRegularFile(file)) {
+                throw new Unreadable("it is not a regular file", "put a plain file there, or nothing");
+            }
+            try {
+                if (Files.size(file) > MOST_BYTES) {
+                    throw new Unreadable("the file is larger than 32 MB", "split off what is not needed");
+                }
+                return Optional.of(Files.readAllBytes(file));
+            } catch (IOException e) {
+                throw new Unreadable("the file cannot be read", "see who may read it");
+            }
+        }
+
+        @Override
+        public List<String> names() {
+            try (Stream<Path> files = Files.list(path)) {
+                return files.map(file -> String.valueOf(file.getFileName()))
+                        .filter(name -> name.endsWith(".csv") || name.endsWith(".json"))
+                        .sorted()
+                        .toList();
+            } catch (IOException e) {
+                throw new Unreadable("the folder cannot be listed", "see who may read it");
+            }
+        }
+
+        @Override
+        public String place(String name) {
+            return path.resolve(name).toString();
+        }
+    }
+}

@@ -1,0 +1,252 @@
+package org.scalepan.factors.loading;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.scalepan.cite.CslJson;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.LibraryVersion;
+import org.scalepan.factors.Nearest;
+import org.scalepan.factors.table.Fault;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
+import org.scalepan.factors.table.TableSchema;
+
+/**
+ * Reads a factor library, and lays a user's own rows over it. All faults are collected before giving up, so that one start
+ * shows everything there is to mend.
+ */
+public final class LibraryLoader {
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
+
+    private static final String DATA_PACKAGE = "datapackage.json";
+
+    private final List<Fault> faults = new ArrayList<>();
+    private final FactorFiles base;
+    private final Optional<FactorFiles> own;
+    private final Set<String> whole = new HashSet<>();
+
+    private LibraryLoader(FactorFiles base, Optional<FactorFiles> own) {
+        this.base = base;
+        this.own = own;
+    }
+
+    /** Reads the library that travels with the program. */
+    public static LibraryLoad bundled() {
+        return load(new FactorFiles.Bundled(), Optional.empty());
+    }
+
+    /**
+     * Reads a library.
+     *
+     * @param base a whole library, with {@code datapackage.json}
+     * @param own some of the same tables with a user's rows, which win over rows of {@code base} with the same id
+     */
+    public static LibraryLoad load(FactorFiles base, Optional<FactorFiles> own) {
+        return new LibraryLoader(base, own).load();
+    }
+
+    private LibraryLoad load() {
+        Optional<JsonNode> dataPackage = json(base, DATA_PACKAGE, true);
+        if (dataPackage.isEmpty()) {
+            return broken();
+        }
+        Map<String, Table> tables = new LinkedHashMap<>();
+        for (TableSchema schema : TableSchema.readAll(dataPackage.get())) {
+            table(schema).ifPresent(table -> tables.put(schema.name(), table));
+        }
+        own.ifPresent(files -> strangers(files, TableSchema.readAll(dataPackage.get())));
+        int known = faults.size();
+        List<Reference> references = references();
+        links(tables, references, faults.size() == known);
+        new ConsistencyCheck(tables, whole, List.copyOf(faults), faults).run();
+        if (!faults.isEmpty()) {
+            return broken();
+        }
+        return new LibraryLoad.Loaded(
+                new Library(version(tables, references), tables, references, documents(dataPackage.get())));
+    }
+
+    /** Ids are looked up only where every row could be read: one broken file must not fault each row that points to it. */
+    private void links(Map<String, Table> tables, List<Reference> references, boolean sourcesAreWhole) {
+        Map<String, Table> targets = new LinkedHashMap<>(tables);
+        targets.keySet().retainAll(whole);
+        Optional<Set<String>> sources = sourcesAreWhole
+                ? Optional.of(references.stream().map(Reference::id).collect(Collectors.toUnmodifiableSet()))
+                : Optional.empty();
+        TableCheck check = new TableCheck(faults);
+        tables.values().forEach(table -> check.links(table, targets, sources));
+    }
+
+    /** A misspelt file in a user's folder must not be passed over in silence. */
+    private void strangers(FactorFiles files, List<TableSchema> schemas) {
+        List<String> known = new ArrayList<>(List.of("sources.json", DATA_PACKAGE));
+        schemas.forEach(schema -> known.add(schema.path()));
+        List<String> names = names(files);
+        if (names.stream().allMatch(DATA_PACKAGE::equals)) {
+            faults.add(new Fault(
+                    files.place(""),
+                    1,
+                    1,
+                    "the folder holds no table",
+                    "put a file such as results.csv there, see factors/README.md"));
+        }
+        // A copy of the bundled one says nothing new; any other would be a wish that is not fulfilled.
+        Optional<byte[]> ownSchema = bytes(files, DATA_PACKAGE);
+        if (ownSchema.isPresent()
+                && !Arrays.equals(ownSchema.get(), bytes(base, DATA_PACKAGE).orElse(new byte[0]))) {
+            faults.add(new Fault(
+                    files.place(DATA_PACKAGE),
+                    1,
+                    1,
+                    "the columns cannot be changed by a folder of your own",
+                    "take the file away, or leave it as it came"));
+        }
+        for (String name : names) {
+            if (!known.contains(name)) {
+                String near = Nearest.to(name, known, 1).stream()
+                        .findFirst()
+                        .map(right -> "did you mean " + right + "? ")
+                        .orElse("");
+                faults.add(new Fault(
+                        files.place(name),
+                        1,
+                        1,
+                        "no table has this file name",
+                        near + "see factors/README.md for the files"));
+            }
+        }
+    }
+
+    private List<String> names(FactorFiles files) {
+        try {
+            return files.names();
+        } catch (FactorFiles.Unreadable unreadable) {
+            faults.add(unreadable.at(files.place("")));
+            return List.of();
+        }
+    }
+
+    private Optional<byte[]> bytes(FactorFiles files, String name) {
+        try {
+            return files.read(name);
+        } catch (FactorFiles.Unreadable unreadable) {
+            faults.add(unreadable.at(files.place(name)));
+            return Optional.empty();
+        }
+    }
+
+    private LibraryLoad broken() {
+        faults.sort(
+                Comparator.comparing(Fault::file).thenComparingLong(Fault::line).thenComparingInt(Fault::column));
+        return new LibraryLoad.Broken(faults);
+    }
+
+    private void missing(String name) {
+        faults.add(new Fault(
+                base.place(name), 1, 1, "the file is missing", "every table named in datapackage.json must be there"));
+    }
+
+    private Optional<Table> table(TableSchema schema) {
+        TableCheck check = new TableCheck(faults);
+        Optional<byte[]> bytes = bytes(base, schema.path());
+        if (bytes.isEmpty()) {
+            missing(schema.path());
+            return Optional.empty();
+        }
+        int known = faults.size();
+        Table table = CsvReading.read(schema, base.place(schema.path()), bytes.get(), false, faults);
+        Optional<Table> ownTable = own.flatMap(files -> bytes(files, schema.path())
+                .map(rows -> CsvReading.read(schema, files.place(schema.path()), rows, true, faults)));
+        if (faults.size() == known) {
+            whole.add(schema.name());
+        }
+        check.cells(table);
+        ownTable.ifPresent(check::cells);
+        return Optional.of(ownTable.map(table::overlaidBy).orElse(table));
+    }
+
+    private List<Reference> references() {
+        Map<String, Reference> byId = new LinkedHashMap<>();
+        references(base, true).forEach(reference -> byId.put(reference.id(), reference));
+        own.ifPresent(files -> references(files, false).forEach(reference -> byId.put(reference.id(), reference)));
+        return List.copyOf(byId.values());
+    }
+
+    private List<Reference> references(FactorFiles files, boolean required) {
+        String name = "sources.json";
+        Optional<JsonNode> array = json(files, name, required);
+        if (array.isEmpty()) {
+            return List.of();
+        }
+        return CslJson.read(
+                array.get(),
+                what -> faults.add(new Fault(
+                        files.place(name), 1, 1, what, "every entry must be a CSL-JSON item with id, type and title")));
+    }
+
+    /** The tree in a JSON file, or nothing when the file is absent or, which is then a fault, cannot be read. */
+    private Optional<JsonNode> json(FactorFiles files, String name, boolean required) {
+        Optional<byte[]> bytes = bytes(files, name);
+        if (bytes.isEmpty() && required) {
+            missing(name);
+        }
+        return bytes.flatMap(content -> CsvReading.text(files.place(name), content, faults))
+                .flatMap(text -> parse(files.place(name), text));
+    }
+
+    private Optional<JsonNode> parse(String place, String text) {
+        try {
+            return Optional.of(JSON.readTree(text));
+        } catch (JsonProcessingException e) {
+            faults.add(new Fault(
+                    place,
+                    e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
+                    e.getLocation() == null ? 1 : e.getLocation().getColumnNr(),
+                    "not JSON: " + e.getOriginalMessage(),
+                    "mend the syntax there"));
+            return Optional.empty();
+        }
+    }
+
+    /** What belongs to the folder for whoever reads it, without being rows: the schema and the documents that it names. */
+    private Map<String, byte[]> documents(JsonNode dataPackage) {
+        Map<String, byte[]> documents = new LinkedHashMap<>();
+        document(DATA_PACKAGE, documents);
+        dataPackage.path("documents").forEach(name -> document(name.asText(), documents));
+        return documents;
+    }
+
+    private void document(String name, Map<String, byte[]> documents) {
+        bytes(base, name).ifPresent(content -> documents.put(name, content));
+    }
+
+    private LibraryVersion version(Map<String, Table> tables, List<Reference> references) {
+        String bundled = base.read("VERSION")
+                .map(bytes -> new String(bytes, java.nio.charset.StandardCharsets.UTF_8).strip())
+                .orElse("unversioned");
+        int ownRows = (int) tables.values().stream()
+                .flatMap(table -> table.rows().stream())
+                .filter(Row::overlaid)
+                .count();
+        return new LibraryVersion(
+                ownRows == 0 ? bundled : bundled + "+own", LibraryDigest.of(tables, references), ownRows);
+    }
+}

@@ -1,0 +1,199 @@
+package org.scalepan.footprint;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import org.scalepan.uncertainty.Distribution;
+import org.scalepan.uncertainty.Draws;
+
+/**
+ * The random draws of one question. A factor is drawn once, under its own id, and every place that uses it sees the same
+ * draws: so a factor that stands on both sides of a comparison cancels out.
+ *
+ * <p>Because all chance of an answer comes out of its book, a book with one stream exchanged shows what that stream does to the
+ * answer.
+ */
+public final class CommonRandomNumbers {
+    private final ScoreSource source;
+    private final int draws;
+    private final Optional<Exchange> exchange;
+    private final Map<Substream, double[]> streams = new ConcurrentHashMap<>();
+    private final Set<Substream> used = ConcurrentHashMap.newKeySet();
+    private final Map<DrawnFactor, double[]> values = new ConcurrentHashMap<>();
+
+    /**
+     * One source of chance behind an answer.
+     *
+     * @param id what is drawn: mostly a row of the library
+     * @param choice true for a choice among several, drawn evenly between 0 and 1; false for a standard normal score
+     */
+    public record Substream(String id, boolean choice) implements Comparable<Substream> {
+        @Override
+        public int compareTo(Substream other) {
+            int byId = id.compareTo(other.id);
+            return byId != 0 ? byId : Boolean.compare(choice, other.choice);
+        }
+    }
+
+    /** Where the numbers of a book come from. */
+    public interface ScoreSource {
+        /** So many numbers of a stream: scores, or for a choice numbers from 0 to below 1. */
+        double[] draw(Substream stream, int count);
+
+        /** So many values of a factor: its reading at its scores. */
+        default double[] values(String factor, Distribution reading, int count) {
+            double[] drawn = new double[count];
+            reading.fill(draw(new Substream(factor, false), count), drawn);
+            return drawn;
+        }
+
+        /** Random numbers by seed. */
+        static ScoreSource seeded(long seed) {
+            return new Seeded(seed);
+        }
+
+        /** The same seed once more: numbers that have nothing to do with those of {@link #seeded}. */
+        static ScoreSource seededAnew(long seed) {
+            return (stream, count) -> {
+                String id = "anew/" + stream.id();
+                return stream.choice() ? Draws.uniforms(id, seed, count) : Draws.scores(id, seed, count);
+            };
+        }
+    }
+
+    /** Draws by seed, those kept that were drawn before. */
+    private record Seeded(long seed) implements ScoreSource {
+        @Override
+        public double[] draw(Substream stream, int count) {
+            return DrawCache.of(stream, seed, count);
+        }
+
+        @Override
+        public double[] values(String factor, Distribution reading, int count) {
+            return DrawCache.values(factor, reading, seed, count);
+        }
+    }
+
+    /** Some places of another book. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
+    private record SelectedDraws(CommonRandomNumbers whole, int[] places) implements ScoreSource {
+        @Override
+        public double[] draw(Substream stream, int count) {
+            return at(places, whole.read(stream));
+        }
+
+        @Override
+        public double[] values(String factor, Distribution reading, int count) {
+            return at(places, whole.values(factor, reading));
+        }
+    }
+
+    private record DrawnFactor(String id, Distribution reading) {}
+
+    /** A stream that is read from another book. */
+    private record Exchange(Substream stream, CommonRandomNumbers from, CommonRandomNumbers others) {}
+
+    /**
+     * @param seed the question's seed
+     * @param draws how many draws the question asks for
+     */
+    public CommonRandomNumbers(long seed, int draws) {
+        this(ScoreSource.seeded(seed), draws);
+    }
+
+    public CommonRandomNumbers(ScoreSource source, int draws) {
+        this(source, draws, Optional.empty());
+    }
+
+    private CommonRandomNumbers(ScoreSource source, int draws, Optional<Exchange> exchange) {
+        this.source = source;
+        this.draws = draws;
+        this.exchange = exchange;
+    }
+
+    /** This book with one stream out of another of the same length; everything else stays and is not drawn again. */
+    public CommonRandomNumbers exchanging(Substream stream, CommonRandomNumbers from) {
+        if (from.draws != draws) {
+            throw new IllegalArgumentException("books of different length: " + draws + " and " + from.draws);
+        }
+        return new CommonRandomNumbers(source, draws, Optional.of(new Exchange(stream, from, this)));
+    }
+
+    /**
+     * The same book at some places only, for what is not wanted at all of them. Draw i of it is draw {@code places[i]} of this one.
+     *
+     * @param places valid indices of draws, rising
+     */
+    public CommonRandomNumbers only(int[] places) {
+        return places.length == draws ? this : new CommonRandomNumbers(new SelectedDraws(this, places), places.length);
+    }
+
+    private static double[] at(int[] places, double[] all) {
+        double[] some = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
+            some[i] = all[places[i]];
+        }
+        return some;
+    }
+
+    public int size() {
+        return draws;
+    }
+
+    /** The streams that were read so far, by id. */
+    public SortedSet<Substream> streams() {
+        return new TreeSet<>(used);
+    }
+
+    /** The standard normal scores of a factor. Shared: callers must not write to them. */
+    public double[] scores(String factor) {
+        return read(new Substream(factor, false));
+    }
+
+    /** The draws of a factor's value. Drawn once for each reading. Shared: callers must not write to them. */
+    public double[] values(String factor, Distribution reading) {
+        Substream stream = new Substream(factor, false);
+        boolean exchanged = exchange.isPresent() && exchange.get().stream().equals(stream);
+        if (exchange.isPresent() && !exchanged) {
+            return exchange.get().others().values(factor, reading);
+        }
+        return values.computeIfAbsent(new DrawnFactor(factor, reading), key -> {
+            if (!exchanged) {
+                used.add(stream);
+                return source.values(factor, reading, draws);
+            }
+            double[] drawn = new double[draws];
+            reading.fill(read(stream), drawn);
+            return drawn;
+        });
+    }
+
+    /** The same as {@link #values} for what is seldom used twice, such as a finding; the caller may write to them. */
+    public double[] ownValues(String factor, Distribution reading) {
+        if (!(source instanceof SelectedDraws)) {
+            return values(factor, reading).clone();
+        }
+        double[] drawn = new double[draws];
+        reading.fill(scores(factor), drawn);
+        return drawn;
+    }
+
+    /** Uniform draws for a choice, such as which study a draw of a mixture comes from. Shared: callers must not write to them. */
+    public double[] uniforms(String choice) {
+        return read(new Substream(choice, true));
+    }
+
+    private double[] read(Substream stream) {
+        if (exchange.isPresent()) {
+            Exchange other = exchange.get();
+            return (other.stream().equals(stream) ? other.from() : other.others()).read(stream);
+        }
+        return streams.computeIfAbsent(stream, one -> {
+            used.add(one);
+            return source.draw(one, draws);
+        });
+    }
+}

@@ -1,0 +1,181 @@
+package org.scalepan.production;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.table.Row;
+
+/**
+ * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
+ * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
+ */
+public final class EnergyInventory {
+    private static final String FACTORS = "energy_factors";
+    private static final double MJ_PER_KWH = 3.6;
+
+    private final Library library;
+    private final Background background;
+    private final InventoryBuilder ledger;
+    private final Optional<String> region;
+    private final OptionalInt year;
+    private final OptionalDouble gridIntensity;
+
+    EnergyInventory(Library library, InventoryBuilder ledger, FarmRecords records) {
+        this.library = library;
+        this.background = Background.of(library);
+        this.ledger = ledger;
+        this.region = records.region();
+        this.year = records.year();
+        this.gridIntensity = records.gridIntensity();
+    }
+
+    /** Books an amount in the carrier's own unit: kWh, kg or litre. */
+    void book(Stage stage, String carrier, double amount) {
+        Row row = carrier(carrier);
+        if (row.text("unit").equals("kWh")) {
+            bookMegajoules(stage, carrier, ActivityTerm.of(amount * MJ_PER_KWH));
+            return;
+        }
+        ActivityTerm mass =
+                row.text("unit").equals("litre") ? ActivityTerm.of(amount).times(factor(carrier, "density")) : ActivityTerm.of(amount);
+        bookMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
+    }
+
+    /** Books delivered energy in MJ, as a process needs it. */
+    void bookMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
+        ledger.flow(stage, carrier, Flux.ENERGY, megajoules);
+        if (carrier(carrier).text("kind").equals("fuel")) {
+            fuel(stage, carrier, megajoules);
+        } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
+            ActivityTerm kilowattHours = megajoules.times(1 / MJ_PER_KWH);
+            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
+            land(stage, carrier, kilowattHours);
+        } else {
+            electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
+        }
+    }
+
+    /** kg CO2e per kWh that the library takes for a place and a year, centrally, where it has one. */
+    public static OptionalDouble intensity(Library library, String carrier, FarmRecords records) {
+        Background background = Background.of(library);
+        return background
+                .nearest(FACTORS, carrier, "ghg-life-cycle", records.region(), records.year())
+                .map(row -> OptionalDouble.of(background.factor(row).central()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private void electricity(Stage stage, String carrier, ActivityTerm kilowattHours) {
+        Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
+        if (row.isEmpty()) {
+            ledger.notCounted("energy/" + carrier, uncounted(carrier), "not counted: no intensity of " + words(carrier) + " is in this library");
+            return;
+        }
+        OptionalInt vintage = row.get().year();
+        if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
+            ledger.filled("year", Gap.GHG,
+                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
+                    row.get().id());
+        }
+        if (year.isEmpty() && vintage.isPresent()) {
+            ledger.filled(
+                    "year",
+                    Gap.GHG,
+                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the latest year held",
+                    row.get().id());
+        }
+        String place = row.get().region().orElse("world");
+        if (region.filter(place::equals).isEmpty()) {
+            ledger.filled("region", Gap.GHG,
+                    "intensity of " + words(carrier) + " of "
+                            + library.regions().words(place)
+                            + row.get().year().stream()
+                                    .mapToObj(y -> ", " + y)
+                                    .findFirst()
+                                    .orElse("")
+                            + region.map(asked -> ", the nearest held to "
+                                            + library.regions().words(asked))
+                                    .orElse(""),
+                    row.get().id());
+        }
+        ledger.co2e(
+                stage,
+                carrier,
+                kilowattHours.times(background.factor(row.get())),
+                row.get().gwp().orElse("not-stated"),
+                row.get().id());
+        land(stage, carrier, kilowattHours);
+    }
+
+    /** What electricity of unknown intensity would have added to. */
+    private Set<String> uncounted(String carrier) {
+        return background.row(FACTORS, carrier, "land").isPresent() ? Set.of("ghg", "land") : Gap.GHG;
+    }
+
+    private void land(Stage stage, String carrier, ActivityTerm kilowattHours) {
+        background
+                .row(FACTORS, carrier, "land")
+                .ifPresent(land -> ledger.flow(
+                        stage, carrier, Flux.LAND, kilowattHours.times(background.factor(land)), land.id()));
+    }
+
+    private void fuel(Stage stage, String carrier, ActivityTerm megajoules) {
+        gas(stage, carrier, "co2-combustion", megajoules.times(0.001), Flux.CO2);
+        gas(stage, carrier, "ch4-combustion", megajoules.times(0.001), Flux.CH4_FOSSIL);
+        gas(stage, carrier, "n2o-combustion", megajoules.times(0.001), Flux.N2O);
+        ActivityTerm kilograms = megajoules.over(factor(carrier, "lower-heating-value"));
+        for (BackgroundFactor row : background.rows(FACTORS, carrier, "ghg-upstream")) {
+            if (row.isDefault()) {
+                upstream(stage, carrier, megajoules, kilograms, row);
+                break;
+            }
+        }
+        gas(stage, carrier, "ch4-upstream", kilograms, Flux.CH4_FOSSIL);
+        gas(stage, carrier, "n2o-upstream", kilograms, Flux.N2O);
+    }
+
+    private void gas(Stage stage, String carrier, String quantity, ActivityTerm base, Flux flux) {
+        background.row(FACTORS, carrier, quantity).ifPresent(row -> {
+            if (row.biogenic() && flux == Flux.CO2) {
+                ledger.remark(
+                        Remark.METHOD,
+                        "CO2 from burning " + carrier
+                                + " is biogenic and not counted; where wood is cut faster than it grows back, it should be");
+                return;
+            }
+            Flux origin = row.biogenic() && flux == Flux.CH4_FOSSIL ? Flux.CH4_BIOGENIC : flux;
+            ledger.flow(stage, carrier, origin, base.times(background.factor(row)), row.id());
+        });
+    }
+
+    private void upstream(Stage stage, String carrier, ActivityTerm megajoules, ActivityTerm kilograms, BackgroundFactor row) {
+        ActivityTerm base = switch (row.per()) {
+            case "kWh", "kWh-net" -> megajoules.times(1 / MJ_PER_KWH);
+            case "litre" -> kilograms.over(factor(carrier, "density"));
+            default -> kilograms;
+        };
+        ledger.co2e(
+                stage, carrier, base.times(background.factor(row)), row.gwp().orElse("not-stated"), row.id());
+    }
+
+    private Factor factor(String carrier, String quantity) {
+        return background
+                .row(FACTORS, carrier, quantity)
+                .map(background::factor)
+                .orElseThrow(() -> new IllegalStateException("no " + quantity + " of " + carrier + " in the library"));
+    }
+
+    /** What a carrier is called inside a sentence. */
+    private String words(String carrier) {
+        String name = carrier(carrier).text("name");
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private Row carrier(String id) {
+        return library.row("energy_carriers", id)
+                .orElseThrow(() -> new IllegalArgumentException("unknown energy carrier " + id));
+    }
+}

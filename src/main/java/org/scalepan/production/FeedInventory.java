@@ -1,0 +1,284 @@
+package org.scalepan.production;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.table.Row;
+import org.scalepan.production.FarmRecords.Burden;
+import org.scalepan.production.FarmRecords.FeedUse;
+
+/** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
+final class FeedInventory {
+    private static final String FACTORS = "ingredient_factors";
+    private static final String COMPOSITION = "ingredient_composition";
+    /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
+    private static final Set<String> DRY_MATTER = Set.of("feed-dry-matter", "ghg", "land", "energy", "water");
+    /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
+    private static final double PROTEIN_PER_NITROGEN = 6.25;
+
+    private final Library library;
+    private final Background background;
+    private final InventoryBuilder ledger;
+    private final Optional<String> region;
+    private double nitrogen;
+    private final Set<String> withoutNitrogen = new LinkedHashSet<>();
+    /** How the crop's burden was shared in the factors taken for the feed at hand, by indicator. */
+    private final Map<String, String> taken = new LinkedHashMap<>();
+
+    /** Feed of which no factor of energy or water is published. */
+    private final Map<String, Set<String>> without = new LinkedHashMap<>();
+
+    private boolean nitrogenKnown;
+    private boolean dryMatterKnown = true;
+
+    FeedInventory(Library library, InventoryBuilder ledger, Optional<String> region) {
+        this.library = library;
+        this.background = Background.of(library);
+        this.ledger = ledger;
+        this.region = region;
+    }
+
+    void book(FeedUse feed) {
+        ActivityTerm mass = ActivityTerm.of(feed.kilograms());
+        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED, mass);
+        Optional<ActivityTerm> dry = dryMatter(feed, mass);
+        dry.ifPresentOrElse(
+                term -> ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_DRY_MATTER, term),
+                () -> dryMatterKnown = false);
+        nitrogen(feed, mass, dry);
+        legality(feed.ingredient());
+        taken.clear();
+        burden(feed, mass, dry, Flux.CO2E, "ghg", feed.own().ghg());
+        burden(feed, mass, dry, Flux.LAND, "land", feed.own().land());
+        burden(feed, mass, dry, Flux.ENERGY, "energy", feed.own().energy());
+        burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
+        if (feed.burden().isEmpty() && !taken.isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/burden",
+                    taken.keySet(),
+                    "as published: "
+                            + taken.entrySet().stream()
+                                    .map(one -> one.getKey() + " " + one.getValue())
+                                    .collect(Collectors.joining(", ")));
+        }
+        if (feed.displaces().isPresent() && feed.displacedPerKilogram().isEmpty()) {
+            ledger.filled(
+                    "feed/" + feed.ingredient() + "/displaced_kg_per_kg",
+                    Gap.OF_FEED_BURDEN,
+                    "1 kg of " + feed.displaces().get() + " for each kg");
+        }
+    }
+
+    /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
+    void reportMissing() {
+        without.forEach((indicator, ingredients) -> ledger.notCounted(
+                "feed/" + indicator,
+                Set.of(indicator),
+                "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
+    }
+
+    /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
+    OptionalDouble nitrogen() {
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+    }
+
+    /** The ingredients whose nitrogen is not known. */
+    Set<String> withoutNitrogen() {
+        return withoutNitrogen;
+    }
+
+    /** True when the dry matter of every ingredient is known. */
+    boolean dryMatterKnown() {
+        return dryMatterKnown;
+    }
+
+    private Optional<ActivityTerm> dryMatter(FeedUse feed, ActivityTerm mass) {
+        if (feed.moisture().isPresent()) {
+            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
+        }
+        Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
+        if (row.isEmpty()) {
+            ledger.notCounted("feed/" + feed.ingredient() + "/moisture", Set.of("feed-dry-matter"),
+                    "its dry matter is not counted: none of " + feed.ingredient()
+                            + " is in this library; give its moisture");
+            return Optional.empty();
+        }
+        ledger.filled("feed/" + feed.ingredient() + "/moisture", DRY_MATTER,
+                background.moistureInWords(row.get()),
+                row.get().id());
+        return Optional.of(mass.times(background.fraction(row.get())));
+    }
+
+    private void nitrogen(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "protein");
+        Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
+        if (base.isEmpty()) {
+            withoutNitrogen.add(feed.ingredient());
+            return;
+        }
+        nitrogenKnown = true;
+        ActivityTerm protein = base.get().times(background.fraction(row.orElseThrow()));
+        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
+        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
+    }
+
+    private void legality(String ingredient) {
+        library.row("ingredients", ingredient)
+                .filter(row -> row.optional("legality").isPresent())
+                .ifPresent(row -> ledger.remark(
+                        Remark.LEGALITY,
+                        ingredient + " is " + row.text("legality").replace('-', ' ')
+                                + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
+                                + row.optional("lawful_note")
+                                        .map(note -> " (" + note + ")")
+                                        .orElse("")
+                                + ". Ask the veterinary authority."));
+    }
+
+    private void burden(
+            FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry, Flux flux, String indicator, OptionalDouble own) {
+        if (own.isPresent()) {
+            ActivityTerm term = mass.times(own.getAsDouble());
+            if (flux == Flux.CO2E) {
+                ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
+            } else {
+                ledger.flow(Stage.FEED, feed.ingredient(), flux, term);
+            }
+            return;
+        }
+        Burden burden = feed.burden().orElse(null);
+        if (burden == Burden.BURDEN_FREE) {
+            ledger.remark(
+                    Remark.METHOD,
+                    feed.ingredient()
+                            + " is counted burden-free: a choice of method, not evidence that it has no burden");
+            return;
+        }
+        if (burden == Burden.DISPLACED) {
+            displaced(feed, mass, flux, indicator);
+            return;
+        }
+        published(feed, mass, dry, flux, indicator, Optional.ofNullable(burden));
+    }
+
+    /** What was fed elsewhere must now be replaced there: its burden comes along. */
+    private void displaced(FeedUse feed, ActivityTerm mass, Flux flux, String indicator) {
+        String instead = feed.displaces().orElseThrow();
+        ActivityTerm replaced = mass.times(feed.displacedPerKilogram().orElse(1));
+        Optional<ActivityTerm> dry =
+                background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
+        FeedUse other = new FeedUse(
+                instead,
+                replaced.amount(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                FarmRecords.OwnFactors.NONE);
+        published(other, replaced, dry, flux, indicator, Optional.empty());
+    }
+
+    private void published(
+            FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry, Flux flux, String indicator, Optional<Burden> burden) {
+        Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
+        Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
+        if (row.isPresent() && base.isPresent()) {
+            taken.put(indicator, row.get().allocation().orElse("not-stated"));
+            if (row.get().allocation().filter("burden-free"::equals).isPresent()) {
+                ledger.remark(
+                        Remark.METHOD,
+                        feed.ingredient() + " is burden-free as a residue: a choice of method, not evidence");
+                return;
+            }
+            if (row.get().endsAtRetail()) {
+                ledger.remark(
+                        Remark.RETAIL_FEED,
+                        "the " + indicator + " of " + feed.ingredient() + " is counted up to retail ("
+                                + row.get().id() + "), not to the farm: it errs high");
+            }
+            ActivityTerm term = base.get().times(background.factor(row.get()));
+            if (flux == Flux.CO2E) {
+                ledger.co2e(
+                        Stage.FEED,
+                        feed.ingredient(),
+                        term,
+                        row.get().gwp().orElse("not-stated"),
+                        row.get().id());
+            } else {
+                ledger.flow(Stage.FEED, feed.ingredient(), flux, term, row.get().id());
+            }
+            return;
+        }
+        if (indicator.equals("land") && landOfCrop(feed.ingredient(), mass)) {
+            taken.put(indicator, "not-stated");
+            return;
+        }
+        if (indicator.equals("ghg") || indicator.equals("land")) {
+            ledger.notCounted(
+                    "feed/" + feed.ingredient() + "/" + indicator,
+                    Set.of(indicator),
+                    "not counted: no published " + indicator + " of " + feed.ingredient()
+                            + " fits; the figure is a lower bound (give your own factor, or burden)");
+        } else {
+            without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
+        }
+    }
+
+    /** Economic before mass before unnamed allocation; a burden-free zero last, because it is a choice. */
+    private Optional<BackgroundFactor> choose(String ingredient, String indicator, Optional<Burden> burden) {
+        List<String> order = List.of("economic", "mass", "not-stated", "system-expansion", "burden-free");
+        List<BackgroundFactor> rows = background.rows(FACTORS, ingredient, indicator).stream()
+                .filter(BackgroundFactor::isDefault)
+                .toList();
+        Optional<BackgroundFactor> asked = rows.stream()
+                .filter(row -> burden.isPresent()
+                        && row.allocation().filter(burden.get().id()::equals).isPresent())
+                .findFirst();
+        if (asked.isPresent()) {
+            return asked;
+        }
+        Optional<BackgroundFactor> usual = rows.stream()
+                .min(Comparator.comparingInt(
+                        row -> order.indexOf(row.allocation().orElse("not-stated"))));
+        if (burden.isPresent() && usual.isPresent()) {
+            ledger.filled("feed/" + ingredient + "/burden", Set.of(indicator),
+                    "no " + indicator + " with " + burden.get().id() + " allocation is published; "
+                            + usual.get().allocation().orElse("not-stated") + " is taken",
+                    usual.get().id());
+        }
+        return usual;
+    }
+
+    /** m2·yr per kg = 10 ÷ yield in t/ha. */
+    private boolean landOfCrop(String ingredient, ActivityTerm mass) {
+        for (String place : library.regions().outwards(region.orElse("world"))) {
+            for (Row row : background.cropYields(ingredient)) {
+                if (row.text("region").equals(place)) {
+                    double yield = row.number("value").getAsDouble();
+                    ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
+                    if (region.isEmpty()) {
+                        ledger.filled(
+                                "region",
+                                Set.of("land"),
+                                "yield of " + ingredient + " of " + library.regions().words(place),
+                                row.text("id"));
+                    }
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Optional<ActivityTerm> base(BackgroundFactor row, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        return row.per().equals("kg-dry-matter") ? dry : Optional.of(mass);
+    }
+}

@@ -1,0 +1,373 @@
+package org.scalepan.production.herd;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.scalepan.factors.IpccRow;
+import org.scalepan.factors.Library;
+import org.scalepan.production.ActivityTerm;
+import org.scalepan.production.Factor;
+import org.scalepan.production.FarmInventory;
+import org.scalepan.production.Flux;
+import org.scalepan.production.Gap;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.InventoryBuilder;
+import org.scalepan.production.IpccTables;
+import org.scalepan.production.IpccTables.Where;
+import org.scalepan.production.NitrousOxide;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
+
+/** Makes the inventory of a herd (M8): enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
+public final class HerdInventory {
+    private static final double DAYS = 365;
+
+    /** Share of the milk given that is sold, outside which the two records are held to contradict each other; common practice, no source. */
+    private static final double LEAST_MILK_SOLD = 0.5;
+
+    private static final double MOST_MILK_SOLD = 1.05;
+
+    private static final String EDITION = "2019";
+
+    /** Animals that Tier 2 is for. */
+    private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
+
+    /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
+    private static final Set<String> OF_ENERGY_NEED = Set.of("ghg", "feed-dry-matter");
+
+    static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
+
+    private final Library library;
+    private final Herd herd;
+    private final InventoryBuilder ledger = new InventoryBuilder();
+    private final IpccTables tables;
+    private final Where where;
+    /** Rows of the coefficients behind Tier 2. */
+    private final List<String> coefficients = new ArrayList<>();
+
+    private HerdInventory(Library library, Herd herd) {
+        this.library = library;
+        this.herd = herd;
+        this.tables = IpccTables.of(library, herd.edition().orElse(EDITION));
+        String region = region();
+        this.where = Where.of(herd.category()).in(region, productivity()).developed(development(region));
+    }
+
+    /** The inventory of a herd. */
+    public static Inventory inventory(Library library, Herd herd) {
+        return new HerdInventory(library, herd).make();
+    }
+
+    private Inventory make() {
+        ofTheTables();
+        new FarmInventory(library, herd.records(), ledger).book(herd.records());
+        Optional<EnergyNeed> need = herd.cattle().map(this::need);
+        milkAgainstYield();
+        enteric(need);
+        manure(need);
+        return ledger.inventory(herd.records().name(), new HerdOutput(library, herd, ledger).output());
+    }
+
+    /** The milk that energy is reckoned for and the milk that is sold should be the same milk, but for what calves drink or is spilt. */
+    private void milkAgainstYield() {
+        if (herd.cattle().isEmpty()) {
+            return;
+        }
+        double fed = herd.cattle().get().animal().milk() * herd.heads() * DAYS;
+        double sold = herd.yields().stream()
+                .filter(yield -> yield.kind() == Herd.AnimalKind.MILK)
+                .mapToDouble(Herd.Yield::kilograms)
+                .sum();
+        if (sold > 0 && (fed == 0 || contradict(sold / fed))) {
+            ledger.remark(
+                    sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
+                    String.format(
+                            Locale.ROOT,
+                            "energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
+                                    + " %.0f kg: one of them is off, or much of the milk is not sold",
+                            fed,
+                            sold));
+        }
+    }
+
+    private String productivity() {
+        return herd.productivity().orElse("mean");
+    }
+
+    /** The defaults of what the guidelines part their tables by. */
+    private void ofTheTables() {
+        if (herd.edition().isEmpty()) {
+            ledger.filled("ipcc_edition", Gap.GHG, EDITION);
+        }
+        if (herd.productivity().isEmpty()) {
+            ledger.filled("productivity", Gap.GHG, productivity());
+        }
+        if (herd.cattle().isEmpty() && CATTLE.contains(herd.category())) {
+            ledger.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
+        }
+    }
+
+    private static boolean contradict(double shareSold) {
+        return shareSold < LEAST_MILK_SOLD || shareSold > MOST_MILK_SOLD;
+    }
+
+    private String region() {
+        if (herd.ipccRegion().isPresent()) {
+            return herd.ipccRegion().get();
+        }
+        Optional<String> found = herd.records().region().flatMap(tables::regionOf);
+        if (found.isEmpty()) {
+            ledger.filled("ipcc_region", Gap.GHG,
+                    "no region given or known: the tables' rows for Africa, else for other or all regions");
+        }
+        found.ifPresent(known -> ledger.filled(
+                "ipcc_region", Gap.GHG, known.substring("ipcc.".length()) + ", by the region of the farm"));
+        return found.orElse("ipcc.africa");
+    }
+
+    /** A country may be developed in a region that is not, such as Japan in Asia. */
+    private Optional<String> development(String region) {
+        Optional<String> place = herd.ipccRegion().isPresent()
+                ? Optional.empty()
+                : herd.records().region().flatMap(tables::developmentOf);
+        return place.or(() -> IpccTables.developmentOfRegion(region));
+    }
+
+    private EnergyNeed need(Herd.Cattle cattle) {
+        cattle.head().defaults().forEach((field, with) -> ledger.filled("cattle/" + field, OF_ENERGY_NEED, with));
+        String kind = cattle.head().animalKind();
+        String kept = kind.equals("castrates") ? "not-lactating" : kind;
+        double maintenance = coefficient("cfi", "cond." + kept);
+        double activity = coefficient("ca", "cond." + cattle.head().moving());
+        double pregnancy = coefficient("c-pregnancy", "");
+        return EnergyNeed.of(cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
+    }
+
+    private double growth(Herd.Cattle cattle) {
+        return switch (cattle.head().animalKind()) {
+            case "intact-males" -> coefficient("growth-c", "cond.intact-males");
+            case "castrates" -> coefficient("growth-c", "cond.castrates");
+            default -> coefficient("growth-c", "cond.females");
+        };
+    }
+
+    private double coefficient(String quantity, String condition) {
+        Where asked = condition.isEmpty()
+                ? Where.of("cattle-and-buffalo")
+                : Where.of("cattle-and-buffalo").given(condition);
+        IpccRow row = tables.find(quantity, asked)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the tables have no " + quantity + (condition.isEmpty() ? "" : " for " + condition)));
+        coefficients.add(row.id());
+        return row.printed().value().orElseThrow();
+    }
+
+    private void enteric(Optional<EnergyNeed> need) {
+        if (POULTRY.contains(herd.category())) {
+            ledger.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
+            return;
+        }
+        if (need.isPresent()) {
+            entericTier2(need.get());
+            return;
+        }
+        Optional<IpccRow> row = tables.find("enteric-ef", where);
+        if (row.isEmpty()) {
+            ledger.notCounted("enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
+            return;
+        }
+        ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
+        ledger.flow(
+                Stage.ANIMALS,
+                "enteric methane, Tier 1",
+                Flux.CH4_BIOGENIC,
+                uncertain(methane, "uncertainty-enteric-tier1", row.get().id()),
+                row.get().id());
+    }
+
+    private void entericTier2(EnergyNeed need) {
+        double conversion = herd.cattle().orElseThrow().conversion().orElseGet(this::conversion);
+        double perHead = Methane.enteric(need.gross(), conversion);
+        ledger.flow(
+                Stage.ANIMALS,
+                "enteric methane, Tier 2",
+                Flux.CH4_BIOGENIC,
+                uncertain(
+                        ActivityTerm.of(herd.heads() * perHead),
+                        "uncertainty-enteric-tier2",
+                        herd.category() + "." + tables.edition()),
+                coefficients.toArray(String[]::new));
+        ledger.flow(
+                Stage.FEED,
+                "feed by energy need",
+                Flux.FEED_DRY_MATTER,
+                ActivityTerm.of(
+                        herd.records().feed().isEmpty()
+                                ? herd.heads() * need.feedDryMatter() * DAYS
+                                : 0));
+    }
+
+    /**
+     * Ym of milked cows and buffalo by the milk of a year, a dry cow being in the lowest class; of all others by forage, milk or none.
+     * The 2019 table has buffalo in both halves.
+     */
+    private double conversion() {
+        EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
+        boolean buffalo = herd.category().equals("buffalo");
+        boolean dairy = herd.category().equals("dairy-cattle")
+                || (buffalo && animal.milk() > 0);
+        String half = dairy ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo";
+        Where there = buffalo ? Where.of(half).in(where.region(), productivity()) : where;
+        String condition = dairy ? milkClass(animal.milk() * DAYS) : forageClass(animal.digestibility());
+        IpccRow row = tables.find("ym", there.given(condition))
+                .or(() -> tables.find("ym", there))
+                .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
+        coefficients.add(row.id());
+        ledger.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
+        return row.printed().value().orElseThrow() * 100;
+    }
+
+    private static String milkClass(double perYear) {
+        if (perYear < 5000) {
+            return "cond.milk-under-5000";
+        }
+        return perYear > 8500 ? "cond.milk-over-8500-ndf-from-35" : "cond.milk-5000-to-8500";
+    }
+
+    private static String forageClass(double digestibility) {
+        return digestibility > 62 ? "cond.forage-15-to-75" : "cond.forage-over-75";
+    }
+
+    private void manure(Optional<EnergyNeed> need) {
+        List<Herd.ManureShare> systems = herd.manure();
+        if (systems.isEmpty()) {
+            String usual = POULTRY.contains(herd.category())
+                    ? "mms.poultry-manure-with-litter"
+                    : herd.category().startsWith("swine") ? "mms.solid-storage" : "mms.pasture";
+            systems = List.of(new Herd.ManureShare(usual, 1));
+            ledger.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
+        }
+        String climate = herd.climate().orElseGet(() -> {
+            ledger.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
+            return "warm-temperate-moist";
+        });
+        Optional<ActivityTerm> solids = volatileSolids(need);
+        Optional<ActivityTerm> nitrogen = nitrogen(need);
+        for (Herd.ManureShare system : systems) {
+            Where there = where.manure(system.system(), climate);
+            solids.ifPresent(term -> manureMethane(term.times(system.share()), there));
+            nitrogen.ifPresent(term -> manureNitrogen(term.times(system.share()), there));
+        }
+    }
+
+    /** kg volatile solids of the herd in a year. */
+    private Optional<ActivityTerm> volatileSolids(Optional<EnergyNeed> need) {
+        if (need.isPresent()) {
+            double urinary = constant("urinary-energy", Where.of("all-animals").given("cond.ruminants"), 0.04);
+            double ash = constant("manure-ash", Where.of("cattle-and-buffalo"), 0.08);
+            double perDay = Methane.volatileSolids(
+                    need.get().gross(), herd.cattle().orElseThrow().animal().digestibility(), urinary, ash);
+            return Optional.of(ActivityTerm.of(herd.heads() * perDay * DAYS));
+        }
+        Optional<IpccRow> perHead = tables.find("vs-per-head", where);
+        if (perHead.isPresent()) {
+            return Optional.of(ActivityTerm.of(herd.heads() * DAYS).times(tables.factor(perHead.get())));
+        }
+        Optional<IpccRow> rate = tables.find("vs-rate", where);
+        Optional<IpccRow> mass = tables.find("typical-mass", where);
+        if (rate.isEmpty() || mass.isEmpty()) {
+            ledger.notCounted("manure methane", Gap.GHG, "not counted: no volatile solids of " + herd.category() + " in the tables");
+            return Optional.empty();
+        }
+        return Optional.of(ActivityTerm.of(herd.heads() * DAYS / 1000)
+                .times(tables.factor(rate.get()))
+                .times(tables.factor(mass.get())));
+    }
+
+    /** A constant of the guidelines, from the tables; the printed value stands in where the table words it otherwise. */
+    private double constant(String quantity, Where asked, double printed) {
+        return tables.find(quantity, asked)
+                .map(row -> row.printed().value().orElseThrow())
+                .orElse(printed);
+    }
+
+    private void manureMethane(ActivityTerm solids, Where there) {
+        Optional<IpccRow> bo = there.system().equals("mms.pasture")
+                ? tables.find("bo", Where.of("all-animals").manure("mms.pasture", "any-climate"))
+                        .or(() -> bo(there))
+                : bo(there);
+        Optional<IpccRow> mcf = tables.find("mcf", there);
+        if (bo.isEmpty() || mcf.isEmpty()) {
+            ledger.notCounted("manure/" + there.system(), Gap.GHG,
+                    "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
+                            + " in the tables");
+            return;
+        }
+        ActivityTerm methane = solids.times(tables.factor(bo.get()))
+                .times(tables.factor(mcf.get()))
+                .times(Methane.ofManure(1, 100));
+        ledger.flow(
+                Stage.MANURE,
+                "methane of manure, " + there.system().substring("mms.".length()),
+                Flux.CH4_BIOGENIC,
+                uncertain(methane, "uncertainty-bo", bo.get().id()),
+                bo.get().id(),
+                mcf.get().id());
+    }
+
+    private Optional<IpccRow> bo(Where there) {
+        return tables.find("bo", there.manure("mms.any-system", "any-climate"));
+    }
+
+    /** kg N excreted by the herd in a year. */
+    private Optional<ActivityTerm> nitrogen(Optional<EnergyNeed> need) {
+        if (need.isPresent() && herd.cattle().orElseThrow().crudeProtein().isPresent()) {
+            EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
+            double intake = Nitrogen.intake(
+                    need.get().gross(),
+                    herd.cattle().orElseThrow().crudeProtein().getAsDouble());
+            double kept = Nitrogen.retained(
+                    animal.milk(),
+                    1.9 + 0.4 * animal.fat(),
+                    animal.gain(),
+                    need.get().growth());
+            double excreted = Math.max(intake - kept, 0);
+            return Optional.of(ActivityTerm.of(herd.heads() * excreted * DAYS));
+        }
+        if (need.isPresent()) {
+            ledger.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
+        }
+        Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
+        Optional<IpccRow> mass = tables.find("typical-mass", where);
+        if (rate.isEmpty() || mass.isEmpty()) {
+            ledger.notCounted("nitrous oxide", Gap.GHG, "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
+            return Optional.empty();
+        }
+        ActivityTerm excreted = ActivityTerm.of(herd.heads() * DAYS / 1000)
+                .times(tables.factor(rate.get()))
+                .times(tables.factor(mass.get()));
+        return Optional.of(
+                uncertain(excreted, "uncertainty-n-excretion", rate.get().id()));
+    }
+
+    private void manureNitrogen(ActivityTerm nitrogen, Where there) {
+        NitrousOxide n2o = new NitrousOxide(
+                tables,
+                ledger,
+                "manure, " + there.system().substring("mms.".length()),
+                herd.climate().orElse("any-climate"));
+        if (there.system().equals("mms.pasture")) {
+            boolean other = List.of("sheep", "goats").contains(herd.category());
+            n2o.dropped(nitrogen, other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs");
+        } else {
+            n2o.stored(nitrogen, there);
+        }
+    }
+
+    private ActivityTerm uncertain(ActivityTerm term, String quantity, String drawnAs) {
+        Optional<Factor> factor = tables.uncertainty(quantity, drawnAs);
+        return factor.map(term::times).orElse(term);
+    }
+}

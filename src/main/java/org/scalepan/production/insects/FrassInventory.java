@@ -1,0 +1,146 @@
+package org.scalepan.production.insects;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Library;
+import org.scalepan.production.ActivityTerm;
+import org.scalepan.production.Background;
+import org.scalepan.production.Gap;
+import org.scalepan.production.InventoryBuilder;
+import org.scalepan.production.IpccTables;
+import org.scalepan.production.IpccTables.Where;
+import org.scalepan.production.NitrousOxide;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
+
+/**
+ * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
+ * equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
+ */
+final class FrassInventory {
+    private static final String EDITION = "2019";
+
+    private final Library library;
+    private final Background background;
+    private final InsectFarm farm;
+    private final InventoryBuilder ledger;
+    private final OptionalDouble feedNitrogen;
+    private final List<String> unknown;
+    private final OptionalDouble larvalNitrogen;
+
+    FrassInventory(
+            Library library,
+            InsectFarm farm,
+            InventoryBuilder ledger,
+            OptionalDouble feedNitrogen,
+            List<String> unknown,
+            OptionalDouble larvalNitrogen) {
+        this.library = library;
+        this.background = Background.of(library);
+        this.farm = farm;
+        this.ledger = ledger;
+        this.feedNitrogen = feedNitrogen;
+        this.unknown = List.copyOf(unknown);
+        this.larvalNitrogen = larvalNitrogen;
+    }
+
+    void book() {
+        OptionalDouble nitrogen = nitrogen();
+        if (nitrogen.isEmpty()) {
+            ledger.notCounted("frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
+            return;
+        }
+        if (recorded() && nitrogen.getAsDouble() == 0) {
+            return;
+        }
+        if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
+            // What is not known of the feed may well hold what the larvae hold.
+            return;
+        }
+        if (!(nitrogen.getAsDouble() > 0)) {
+            ledger.remark(
+                    Remark.AGAINST_PHYSICS,
+                    "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
+            return;
+        }
+        ActivityTerm n = ActivityTerm.of(nitrogen.getAsDouble());
+        boolean stored = farm.frass()
+                .flatMap(InsectFarm.Frass::fate)
+                .map(fate -> fate == InsectFarm.Fate.STORED)
+                .orElse(true);
+        farm.frass().ifPresent(this::leftOpen);
+        NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), ledger, "frass", "any-climate");
+        if (stored) {
+            n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
+        } else {
+            ledger.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
+            n2o.spread(n);
+        }
+        farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
+    }
+
+    private void leftOpen(InsectFarm.Frass frass) {
+        if (frass.fate().isEmpty()) {
+            ledger.filled("frass/fate", Gap.GHG, "stored like solid manure");
+        }
+        if (frass.kilograms().isEmpty()) {
+            ledger.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
+        }
+    }
+
+    /** True when the grower weighed the frass, be it as none. */
+    private boolean recorded() {
+        return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
+    }
+
+    private OptionalDouble nitrogen() {
+        Optional<InsectFarm.Frass> frass = farm.frass();
+        if (frass.isPresent() && frass.get().kilograms().isPresent()) {
+            double kilograms = frass.get().kilograms().getAsDouble();
+            if (frass.get().nitrogen().isPresent()) {
+                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
+            }
+            Optional<BackgroundFactor> row =
+                    background.row("frass", farm.product().id(), "nitrogen");
+            if (row.isPresent()) {
+                ledger.filled("frass/nitrogen", Gap.GHG,
+                        "the published nitrogen of this species' frass",
+                        row.get().id());
+                return OptionalDouble.of(
+                        kilograms * background.fraction(row.get()).central());
+            }
+        }
+        if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        String field = frass.isPresent() ? "frass/nitrogen" : "frass";
+        String balance =
+                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise";
+        if (unknown.isEmpty()) {
+            ledger.filled(field, Gap.GHG, balance);
+        } else {
+            ledger.notCounted(
+                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+        }
+        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
+    }
+
+    private void credit(ActivityTerm n) {
+        background
+                .row("fertiliser_factors", "nitrogen-average", "ghg-production")
+                .ifPresent(row -> {
+                    ledger.co2e(
+                            Stage.CREDIT,
+                            "fertiliser replaced",
+                            n.times(-1).times(background.factor(row)),
+                            row.gwp().orElse("not-stated"),
+                            row.id());
+                    ledger.remark(
+                            Remark.METHOD,
+                            "frass is credited as if each kg of its nitrogen replaced a kg of bought nitrogen: the figure is given"
+                                    + " with and without");
+                });
+    }
+}

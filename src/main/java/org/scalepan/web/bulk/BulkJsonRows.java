@@ -1,0 +1,68 @@
+package org.scalepan.web.bulk;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.web.http.JsonBody;
+import org.scalepan.web.http.Limits;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+
+/** Rows of JSON objects, one a line. */
+public final class BulkJsonRows implements BulkRows {
+
+    private final BulkQuestion question;
+    private final Reader reader;
+    private final LongLines lines;
+    private long number;
+    private boolean broken;
+
+    public BulkJsonRows(BulkQuestion question, Reader text) {
+        this.question = question;
+        this.reader = text;
+        this.lines = new LongLines(text, Limits.LINE_CHARACTERS);
+    }
+
+    @Override
+    public Optional<SentRow> next() throws IOException {
+        if (broken) {
+            return Optional.empty();
+        }
+        try {
+            Optional<String> line = lines.next();
+            while (line.isPresent() && line.get().isBlank()) {
+                line = lines.next();
+            }
+            return line.map(text -> row(++number, text));
+        } catch (CharacterCodingException e) {
+            broken = true;
+            return Optional.of(wrong(++number, "this line is not UTF-8; the lines after it were not read"));
+        }
+    }
+
+    private SentRow row(long its, String line) {
+        return line.length() > Limits.LINE_CHARACTERS
+                ? wrong(its, "this line is longer than " + Limits.LINE_CHARACTERS + " characters")
+                : new SentRow(line.length(), () -> answer(its, line));
+    }
+
+    private BulkRow answer(long its, String line) {
+        try {
+            return question.answer(its, JsonBody.parse(line));
+        } catch (ProblemException refused) {
+            return new BulkRow.RejectedRow(its, Optional.empty(), refused.problem().errors());
+        }
+    }
+
+    private static SentRow wrong(long its, String message) {
+        return SentRow.wrong(new BulkRow.RejectedRow(
+                its, Optional.empty(), List.of(Problem.FieldError.at("", message, List.of(), List.of()))));
+    }
+
+    @Override
+    public void close() throws IOException {
+        reader.close();
+    }
+}

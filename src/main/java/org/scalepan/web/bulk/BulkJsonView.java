@@ -1,0 +1,97 @@
+package org.scalepan.web.bulk;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.production.Gap;
+import org.scalepan.production.Scope;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.ProblemView;
+
+/** One JSON object a line for each row sent. */
+final class BulkJsonView implements BulkView {
+    private final BulkQuestion question;
+
+    BulkJsonView(BulkQuestion question) {
+        this.question = question;
+    }
+
+    @Override
+    public String head() {
+        return "";
+    }
+
+    @Override
+    public String lines(List<BulkRow> rows) {
+        StringBuilder lines = new StringBuilder();
+        rows.forEach(row -> lines.append(node(row)).append('\n'));
+        return lines.toString();
+    }
+
+    private ObjectNode node(BulkRow row) {
+        ObjectNode node = Json.object();
+        node.put("row", row.number());
+        if (row instanceof BulkRow.Computed computed) {
+            computed(node, computed);
+        } else if (row instanceof BulkRow.RejectedRow wrong) {
+            wrong.name().ifPresent(name -> node.put("name", name));
+            node.put("status", "wrong");
+            node.set("errors", ProblemView.errors(wrong.flaws()));
+        }
+        return node;
+    }
+
+    private void computed(ObjectNode node, BulkRow.Computed row) {
+        node.put("name", row.inventory().name());
+        node.put("product", row.inventory().output().product().id());
+        node.put("form", row.inventory().output().form());
+        node.put("status", row.status());
+        ArrayNode footprints = node.putArray("footprints");
+        row.quotes().forEach(quote -> footprints.add(footprint(quote)));
+        node.set(
+                "gaps",
+                Json.texts(row.inventory().gaps().stream()
+                        .map(Gap::field)
+                        .distinct()
+                        .toList()));
+        ArrayNode remarks = node.putArray("remarks");
+        row.inventory()
+                .remarks()
+                .forEach(
+                        remark -> remarks.addObject().put("code", remark.code()).put("text", remark.text()));
+    }
+
+    private static ObjectNode ruled(Scope scope) {
+        ObjectNode node = Json.object();
+        node.put("indicator", scope.indicator().id());
+        node.put("per", scope.per().id());
+        node.put("boundary", scope.boundary().id());
+        if (scope.indicator().isWarming()) {
+            node.put("gwp", scope.gwp().id());
+        }
+        node.put("unit", BulkRow.unit(scope));
+        return node;
+    }
+
+    private ObjectNode footprint(SystemEstimate quote) {
+        ObjectNode node = ruled(quote.scope());
+        if (quote.summary().isPresent()) {
+            var summary = quote.summary().get();
+            figures(node, summary.median(), summary.low(), summary.high());
+        } else {
+            double coverage = question.sampling().coverage();
+            quote.firstOrder()
+                    .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
+        }
+        Json.put(node, "reason", quote.missing());
+        return node;
+    }
+
+    private static void figures(ObjectNode node, double value, double low, double high) {
+        node.put("value", SevenDigits.rounded(value));
+        node.put("low", SevenDigits.rounded(low));
+        node.put("high", SevenDigits.rounded(high));
+    }
+}

@@ -1,0 +1,72 @@
+package org.scalepan.web.bulk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Inventory;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.read.SystemReading;
+
+/**
+ * What is asked of every row of a bulk run.
+ *
+ * @param rulers one for each indicator
+ * @param credit whether the credit for replaced fertiliser is taken off
+ * @param drawn whether intervals come from draws; otherwise from first-order propagation
+ */
+public record BulkQuestion(Library library, List<ComparisonBasis> rulers, boolean credit, Sampling sampling, boolean drawn) {
+    public BulkQuestion {
+        rulers = List.copyOf(rulers);
+    }
+
+    /** Answers one row from the library. */
+    BulkRow answer(long number, JsonNode records) {
+        Input body = Input.body(records);
+        Optional<Inventory> inventory = new SystemReading(library).read(body);
+        if (inventory.isEmpty() || !body.faults().isEmpty()) {
+            return new BulkRow.RejectedRow(number, name(records), body.faults());
+        }
+        List<SystemEstimate> quotes = rulers.stream()
+                .map(ruler -> drawn
+                        ? SystemEstimate.drawn(library, inventory.get(), ruler, credit, sampling)
+                        : SystemEstimate.undrawn(library, inventory.get(), ruler, credit))
+                .toList();
+        return new BulkRow.Computed(number, inventory.get(), quotes);
+    }
+
+    /** A table's row; faults name its columns. */
+    BulkRow answer(long number, FlatRow row) {
+        BulkRow answer = row.flaws().isEmpty()
+                ? answer(number, row.records())
+                : new BulkRow.RejectedRow(number, name(row.records()), row.flaws());
+        if (answer instanceof BulkRow.RejectedRow wrong) {
+            return new BulkRow.RejectedRow(
+                    number,
+                    wrong.name(),
+                    wrong.flaws().stream().map(flaw -> inColumns(flaw, row)).toList());
+        }
+        return answer;
+    }
+
+    private static Problem.FieldError inColumns(Problem.FieldError flaw, FlatRow row) {
+        return new Problem.FieldError(
+                flaw.pointer().map(row::column).or(flaw::parameter),
+                Optional.empty(),
+                flaw.message(),
+                flaw.allowed(),
+                flaw.didYouMean());
+    }
+
+    private static Optional<String> name(JsonNode records) {
+        boolean named = records instanceof ObjectNode && records.path("name").isTextual();
+        return named
+                ? Optional.of(records.path("name").asText()).filter(name -> name.length() <= 200)
+                : Optional.empty();
+    }
+}

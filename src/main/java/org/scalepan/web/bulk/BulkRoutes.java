@@ -1,0 +1,177 @@
+package org.scalepan.web.bulk;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Sampling;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Scope;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.ByteQuota;
+import org.scalepan.web.http.Client;
+import org.scalepan.web.http.ConcurrencyLimiter;
+import org.scalepan.web.http.Limits;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+import org.scalepan.web.read.ComparisonBasisReading;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.render.Csv;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/**
+ * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
+ * the same order and format, while it computes. The memory it needs does not grow with the rows.
+ */
+public final class BulkRoutes {
+
+    private static final int ROWS_OF_A_BLOCK = 64;
+    private static final Set<String> JSON_LINES =
+            Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
+    private static final List<String> YES_NO = List.of("no", "yes");
+    private static final String TEMPLATE = "/footprints-template.csv";
+
+    private final Library library;
+    private final ConcurrencyLimiter turnstile;
+    private final int processors;
+    private final ByteQuota room = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
+
+    /**
+     * @param turnstile bounds how many runs go on at once
+     */
+    public BulkRoutes(Library library, ConcurrencyLimiter turnstile) {
+        this(library, turnstile, Runtime.getRuntime().availableProcessors());
+    }
+
+    /**
+     * @param turnstile bounds how many runs go on at once
+     * @param processors how many threads compute the rows of a run
+     */
+    BulkRoutes(Library library, ConcurrencyLimiter turnstile, int processors) {
+        this.library = library;
+        this.turnstile = turnstile;
+        this.processors = processors;
+    }
+
+    public List<Route> routes() {
+        List<String> parameters =
+                new ArrayList<>(List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit"));
+        parameters.addAll(List.of("coverage", "draws", "seed"));
+        parameters.addAll(Csv.PARAMETERS.stream().sorted().toList());
+        return List.of(
+                Route.post("/v1/footprints", parameters, this::footprints),
+                Route.of("/v1/footprints/template.csv", List.of(), request -> template()));
+    }
+
+    private Answer footprints(Request request) {
+        Input parameters = request.parameters();
+        BulkQuestion question = question(parameters);
+        Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
+        parameters.refuseIfWrong();
+        String type = request.sent().mediaType();
+        boolean table = type.equals("text/csv");
+        if (!table && !JSON_LINES.contains(type)) {
+            throw new ProblemException(Problem.plain(
+                    415,
+                    "media-type",
+                    "Wrong media type",
+                    "send rows as Content-Type: text/csv or application/x-ndjson (one JSON object a line)"));
+        }
+        Spool spool = takenIn(request);
+        Runnable done = place(spool, request.client());
+        try {
+            BulkRows rows = rows(question, style, table, spool);
+            return Answer.streamed(table ? Answer.CSV : Answer.NDJSON, out -> {
+                try (rows) {
+                    run(question, style, table, rows).writeTo(out);
+                } finally {
+                    done.run();
+                }
+            });
+        } catch (RuntimeException e) {
+            done.run();
+            throw e;
+        }
+    }
+
+    BulkQuestion question(Input parameters) {
+        List<String> indicators = parameters.someOf(
+                "indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
+        boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
+        parameters.refuseIfWrong();
+        ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);
+        List<ComparisonBasis> rulers = new ArrayList<>();
+        for (String id : indicators) {
+            rulers.add(reading.ruler(
+                    java.util.Objects.requireNonNull(library.indicators().get(id))));
+        }
+        boolean drawn = parameters.raw("draws").isPresent();
+        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);
+        double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
+        long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
+        return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
+    }
+
+    /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
+    private Spool takenIn(Request request) {
+        try {
+            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, room, request.client());
+        } catch (IOException e) {
+            throw new UncheckedIOException("the rows could not be taken in", e);
+        }
+    }
+
+    private Runnable place(Spool spool, Client client) {
+        try {
+            return turnstile.take(client);
+        } catch (ProblemException busy) {
+            try (spool) {
+                throw busy;
+            } catch (IOException e) {
+                throw new UncheckedIOException("the rows could not be thrown away", e);
+            }
+        }
+    }
+
+    private static BulkRows rows(BulkQuestion question, Csv.CsvStyle style, boolean table, Spool spool) {
+        try (spool) {
+            return open(question, style, table, spool);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the rows could not be read", e);
+        }
+    }
+
+    private static BulkRows open(BulkQuestion question, Csv.CsvStyle style, boolean table, Spool spool)
+            throws IOException {
+        InputStream in = spool.read();
+        try {
+            return table
+                    ? new BulkCsvRows(question, BulkRows.strict(in), style)
+                    : new BulkJsonRows(question, BulkRows.strict(in));
+        } catch (RuntimeException e) {
+            in.close();
+            throw e;
+        }
+    }
+
+    private BulkRun run(BulkQuestion question, Csv.CsvStyle style, boolean table, BulkRows rows) {
+        BulkView view = table ? new BulkCsvView(question, style) : new BulkJsonView(question);
+        // A row with draws takes as long as many without.
+        return new BulkRun(rows, view, question.drawn() ? 1 : ROWS_OF_A_BLOCK, processors);
+    }
+
+    private static Answer template() {
+        try (InputStream in = BulkRoutes.class.getResourceAsStream(TEMPLATE)) {
+            if (in == null) {
+                throw new IllegalStateException(TEMPLATE + " is missing from the class path");
+            }
+            return new Answer(Answer.CSV, in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

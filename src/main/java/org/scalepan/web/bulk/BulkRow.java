@@ -1,0 +1,40 @@
+package org.scalepan.web.bulk;
+
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Scope;
+import org.scalepan.web.http.Problem;
+
+/** What came of one row of a bulk run. */
+public sealed interface BulkRow {
+    /** Counted from 1, in the order sent. */
+    long number();
+
+    /** The row was computed; a quote can still say that it has no figure. */
+    record Computed(long number, Inventory inventory, List<SystemEstimate> quotes) implements BulkRow {
+        public Computed {
+            quotes = List.copyOf(quotes);
+        }
+
+        /** Whether all, some or none of the indicators asked for have a figure. */
+        String status() {
+            long figures =
+                    quotes.stream().filter(quote -> quote.system().isPresent()).count();
+            return figures == quotes.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
+        }
+    }
+
+    /** The row could not be read: what is wrong, with the column or field as its parameter or pointer. */
+    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> flaws) implements BulkRow {
+        public RejectedRow {
+            flaws = List.copyOf(flaws);
+        }
+    }
+
+    /** The unit of a figure in words. */
+    static String unit(Scope scope) {
+        return scope.indicator().unit() + " per " + scope.per().words();
+    }
+}

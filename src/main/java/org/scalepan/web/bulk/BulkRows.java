@@ -1,0 +1,40 @@
+package org.scalepan.web.bulk;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Rows of a bulk run, read one at a time in the order sent. */
+public interface BulkRows extends Closeable {
+    /**
+     * A row as it was sent.
+     *
+     * @param size how many characters it holds
+     * @param answer what comes of it; it depends on no other row and may be asked for by any thread
+     */
+    record SentRow(int size, Supplier<BulkRow> answer) {
+        /** A row that cannot be read. */
+        static SentRow wrong(BulkRow.RejectedRow row) {
+            return new SentRow(0, () -> row);
+        }
+    }
+
+    /** The next row; empty at the end, and after a row whose fault leaves the rest unreadable. */
+    Optional<SentRow> next() throws IOException;
+
+    /** UTF-8 read strictly: a byte that is none is a fault, not a question mark. */
+    static Reader strict(InputStream in) {
+        return new InputStreamReader(
+                in,
+                StandardCharsets.UTF_8
+                        .newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT));
+    }
+}

@@ -1,0 +1,33 @@
+package org.scalepan.web.bulk;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import org.scalepan.web.http.Problem;
+
+/**
+ * One row of a table as records.
+ *
+ * @param records the same object that one system is as JSON
+ * @param flaws cells that could not be read
+ * @param places the columns that entries of lists came from, by JSON Pointer
+ */
+record FlatRow(ObjectNode records, List<Problem.FieldError> flaws, Map<String, String> places) {
+    FlatRow {
+        flaws = List.copyOf(flaws);
+        places = Map.copyOf(places);
+    }
+
+    /** The column that a JSON Pointer into the records means. */
+    String column(String pointer) {
+        String owner = pointer;
+        while (!owner.isEmpty()) {
+            String place = places.get(owner);
+            if (place != null) {
+                return (place + pointer.substring(owner.length())).replace('/', '.');
+            }
+            owner = owner.substring(0, owner.lastIndexOf('/'));
+        }
+        return pointer.isEmpty() ? "" : pointer.substring(1).replace('/', '.');
+    }
+}

@@ -1,0 +1,116 @@
+package org.scalepan.web.bulk;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.scalepan.web.http.BoundedInput;
+import org.scalepan.web.http.ByteQuota;
+import org.scalepan.web.http.Client;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+
+/**
+ * Rows on their way in, laid down in a temporary file until they are computed. Most clients read nothing of an answer before they have
+ * sent everything; answering into them while they still send would leave both waiting for the other. The file can be read by nobody
+ * else and is deleted when it is closed.
+ */
+final class Spool implements AutoCloseable {
+    private static final int BLOCK = 65_536;
+
+    private final Path file;
+    private final ByteQuota room;
+    private final Client client;
+    private long held;
+
+    private Spool(Path file, ByteQuota room, Client client) {
+        this.file = file;
+        this.room = room;
+        this.client = client;
+    }
+
+    /**
+     * Takes in a body of at most so many bytes and lines.
+     *
+     * @throws ProblemException when the body has more, or the room is full
+     */
+    static Spool of(InputStream in, long most, long mostLines, ByteQuota room, Client client) throws IOException {
+        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room, client);
+        try {
+            spool.fill(in, most, mostLines);
+        } catch (IOException | RuntimeException e) {
+            spool.close();
+            throw e;
+        }
+        return spool;
+    }
+
+    private void fill(InputStream in, long most, long mostLines) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            byte[] block = new byte[BLOCK];
+            long taken = 0;
+            long lines = 0;
+            for (int read = in.read(block); read >= 0; read = in.read(block)) {
+                taken += read;
+                if (taken > most) {
+                    throw BoundedInput.tooLong("Too many rows at once", most);
+                }
+                lines += lineEnds(block, read);
+                if (lines > mostLines) {
+                    throw tooManyLines(mostLines);
+                }
+                room.take(client, read);
+                held += read;
+                out.write(block, 0, read);
+            }
+        }
+    }
+
+    private static int lineEnds(byte[] block, int length) {
+        int ends = 0;
+        for (int i = 0; i < length; i++) {
+            if (block[i] == '\n') {
+                ends++;
+            }
+        }
+        return ends;
+    }
+
+    /** An answer is longer than its row: a body of line ends alone would be answered with a hundred times its bytes. */
+    private static ProblemException tooManyLines(long most) {
+        return new ProblemException(Problem.plain(
+                413,
+                "refused",
+                "Too many rows at once",
+                "a body may have at most " + most + " lines; send it in parts"));
+    }
+
+    /** Reads the rows from the start; the file is gone, and its room free, when the stream is closed. */
+    InputStream read() throws IOException {
+        InputStream rows = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
+        long bytes = held;
+        held = 0;
+        return new FilterInputStream(rows) {
+            private final AtomicBoolean open = new AtomicBoolean(true);
+
+            @Override
+            public void close() throws IOException {
+                super.close();
+                if (open.getAndSet(false)) {
+                    room.giveBack(client, bytes);
+                }
+            }
+        };
+    }
+
+    @Override
+    public void close() throws IOException {
+        room.giveBack(client, held);
+        held = 0;
+        Files.deleteIfExists(file);
+    }
+}

@@ -1,0 +1,205 @@
+package org.scalepan.web.claim;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.claim.Circulating;
+import org.scalepan.ask.claim.ClaimCheck;
+import org.scalepan.ask.claim.ClaimChecks;
+import org.scalepan.ask.claim.Differences;
+import org.scalepan.ask.claim.GridCell;
+import org.scalepan.ask.claim.Instead;
+import org.scalepan.ask.claim.PairedFinding;
+import org.scalepan.ask.claim.ParsedClaim;
+import org.scalepan.factors.ClaimBasis;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.Permalink;
+
+/** A checked claim as JSON. */
+final class ClaimJson {
+    private final Library library;
+    private final ClaimChecks checks;
+    private final Optional<ParsedClaim> sentence;
+
+    ClaimJson(Library library, ClaimChecks checks, Optional<ParsedClaim> sentence) {
+        this.library = library;
+        this.checks = checks;
+        this.sentence = sentence;
+    }
+
+    /** The answer; one that rests on records sent has no path at which it could be had again. */
+    ObjectNode tree(Map<String, Object> question, Optional<String> path) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", Envelope.library(library));
+        path.ifPresent(at -> node.put("permalink", Permalink.of(library, at, question)));
+        sentence.ifPresent(read -> {
+            ArrayNode understood = node.putArray("understood");
+            read.parts()
+                    .forEach(part ->
+                            understood.addObject().put("words", part.words()).put("read_as", part.readAs()));
+        });
+        node.put("claim", checks.claim());
+        node.put("verdict", checks.overall().id());
+        node.put("reason", checks.reason());
+        node.set("say_instead", instead(checks.instead()));
+        ArrayNode each = node.putArray("checks");
+        checks.checks().forEach(check -> each.add(check(check)));
+        node.set(
+                "without_evidence",
+                Json.texts(checks.silent().stream().map(Side::written).toList()));
+        Provenance grounds = checks.grounds();
+        Envelope.close(node, grounds.warnings(), library, grounds.products(), checks.references());
+        return node;
+    }
+
+    private ObjectNode check(ClaimCheck check) {
+        ObjectNode node = Json.object();
+        node.put("product", check.side().written());
+        node.put("name", check.side().words());
+        node.put("verdict", check.overall().id());
+        node.put("reason", check.reason());
+        node.set("say_instead", instead(check.instead()));
+        Sentences sentences = new Sentences(
+                check.question().ruler(), check.question().sampling().coverage());
+        node.put("product_sentence", sentences.quote(check.product()));
+        check.reference()
+                .map(Estimate.class::cast)
+                .ifPresent(reference -> node.put("reference_sentence", sentences.quote(reference)));
+        ArrayNode cells = node.putArray("cells");
+        check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));
+        ArrayNode half = node.putArray("half_measured");
+        check.halfMeasured()
+                .forEach(one -> half.addObject()
+                        .put("boundary", one.boundary().id())
+                        .put("measured", one.measured())
+                        .put("not_measured", one.unmeasured()));
+        ArrayNode paired = node.putArray("paired");
+        check.paired().forEach(one -> paired.add(paired(one, check)));
+        node.set("why_sources_differ", differences(check.differences()));
+        ArrayNode circulating = node.putArray("circulating");
+        check.circulating().forEach(one -> circulating.add(circulating(one)));
+        return node;
+    }
+
+    private static void basis(ObjectNode node, ComparisonBasis ruler) {
+        node.put("per", ruler.per().id());
+        node.put("boundary", ruler.boundary().id());
+        if (ruler.indicator().isWarming()) {
+            node.put("gwp", ruler.gwp().id());
+        }
+    }
+
+    private static ObjectNode instead(Instead instead) {
+        ObjectNode node = Json.object();
+        node.put("sentence", instead.sentence());
+        instead.ruler().ifPresent(ruler -> basis(node, ruler));
+        instead.timesLess().ifPresent(times -> node.put("times_less", SevenDigits.rounded(times)));
+        instead.timesMore().ifPresent(times -> node.put("times_more", SevenDigits.rounded(times)));
+        node.set("sources", Json.texts(instead.sources()));
+        return node;
+    }
+
+    private static ObjectNode cell(GridCell cell, boolean asked) {
+        ObjectNode node = Json.object();
+        basis(node, cell.ruler());
+        node.put("asked", asked);
+        node.put("verdict", cell.verdict().id());
+        cell.probability().ifPresent(found -> {
+            ObjectNode probability = node.putObject("probability");
+            probability.put("value", SevenDigits.rounded(found.value()));
+            probability.put("standard_error", SevenDigits.rounded(found.standardError()));
+            if (cell.bearsLikelihood()) {
+                probability.put("likelihood", Likelihood.word(found.value()));
+                probability.put("scale", Likelihood.SCALE);
+            }
+        });
+        cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio)));
+        side(node, "product", cell.product(), cell.ruler());
+        cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.ruler()));
+        return node;
+    }
+
+    private static void side(ObjectNode cell, String name, GridCell.Evidenced side, ComparisonBasis ruler) {
+        ObjectNode node = cell.putObject(name);
+        node.put("studies", side.studies());
+        side.footprint().ifPresent(footprint -> {
+            node.put("median", SevenDigits.rounded(footprint.median()));
+            node.put("text", new Sentences(ruler, footprint.coverage()).footprint(footprint));
+        });
+        Json.put(node, "missing", side.missing());
+    }
+
+    private static ObjectNode paired(PairedFinding one, ClaimCheck check) {
+        ObjectNode node = Json.object();
+        node.put("study", one.study().study());
+        node.put("per", one.ruler().per().id());
+        node.put("boundary", one.ruler().boundary().id());
+        node.put("times_less", SevenDigits.rounded(one.study().central()));
+        one.low().ifPresent(low -> node.put("low", SevenDigits.rounded(low)));
+        one.high().ifPresent(high -> node.put("high", SevenDigits.rounded(high)));
+        check.question()
+                .claimed()
+                .times()
+                .ifPresent(k -> node.put("reaches_claim", one.reaches(k).id()));
+        node.put("origin", one.study().origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+        Json.put(node, "product_from", one.study().borrowed().product());
+        Json.put(node, "reference_from", one.study().borrowed().reference());
+        node.set("rows", Json.texts(one.study().rows()));
+        return node;
+    }
+
+    private static ObjectNode differences(Differences differences) {
+        ObjectNode node = Json.object();
+        ArrayNode differing = node.putArray("differing");
+        differences.differing().forEach((field, values) -> {
+            ObjectNode one = differing.addObject();
+            one.put("field", field);
+            one.set("values", Json.texts(values));
+        });
+        ArrayNode rows = node.putArray("results");
+        for (Differences.DifferenceRow row : differences.rows()) {
+            ObjectNode one = rows.addObject();
+            one.put("result", row.id());
+            one.put("source", row.source());
+            one.put("of", row.ofProduct() ? "product" : "reference");
+            one.put("on_basis_asked", row.asked());
+            row.fields().forEach(one::put);
+        }
+        return node;
+    }
+
+    private static ObjectNode circulating(Circulating one) {
+        ObjectNode node = Json.object();
+        node.put("id", one.claim().id());
+        node.put("claim", one.claim().claim());
+        Json.put(node, "stated_ratio", one.claim().statedRatio());
+        Json.put(node, "basis", one.claim().basis());
+        Json.put(node, "boundary", one.claim().boundary());
+        node.put("verdict", one.claim().verdict());
+        node.put("verdict_text", one.claim().verdictText());
+        node.set("holds_on", bases(one.claim().holdsOn()));
+        node.set("fails_on", bases(one.claim().failsOn()));
+        one.onThisBasis().ifPresent(verdict -> node.put("on_basis_asked", verdict.id()));
+        node.set("sources", Json.texts(one.claim().sources()));
+        node.put("check", one.claim().check().id());
+        return node;
+    }
+
+    private static ArrayNode bases(List<ClaimBasis> bases) {
+        return Json.texts(bases.stream().map(ClaimBasis::toString).toList());
+    }
+}

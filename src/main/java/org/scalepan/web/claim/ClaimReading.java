@@ -1,0 +1,153 @@
+package org.scalepan.web.claim;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Sampling;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.claim.ClaimPlan;
+import org.scalepan.ask.claim.ClaimQuestion;
+import org.scalepan.ask.claim.ClaimSentenceParser;
+import org.scalepan.ask.claim.Claimed;
+import org.scalepan.ask.claim.ParsedClaim;
+import org.scalepan.ask.claim.Subject;
+import org.scalepan.factors.Library;
+import org.scalepan.web.read.ComparisonBasisReading;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.read.ProductReading;
+
+/**
+ * Reads a claim out of parameters. A sentence is another way of writing the same parameters: what is understood of it is added to
+ * them, and then everything is read by one rule.
+ */
+final class ClaimReading {
+    static final String PRODUCT = "product";
+    static final String REFERENCE = "reference";
+    static final String TEXT = "text";
+    /** The fields that say what is claimed. */
+    static final String[] CLAIM = {"indicator", "times_less", "percent_less", "none"};
+
+    private static final List<String> KINDS = List.of("times_less", "percent_less", "none");
+    private static final double MOST_TIMES = 1e9;
+    private static final double MOST_PERCENT = 99.9999999;
+
+    private final Library library;
+    private final Input parameters;
+
+    ClaimReading(Library library, Input parameters) {
+        this.library = library;
+        this.parameters = parameters;
+    }
+
+    /**
+     * Takes a sentence apart into parameters.
+     *
+     * @param ownSides names of the sides that are given beside the sentence, whose words then must not say them again
+     */
+    Optional<ParsedClaim> sentence(Optional<String> text, List<String> ownSides) {
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        ParsedClaim read = ClaimSentenceParser.parse(library, text.get());
+        KINDS.stream()
+                .filter(name -> parameters.raw(name).isPresent())
+                .forEach(name -> parameters.fault(name, "the claim stands in text already; leave " + name + " out"));
+        read.faults().forEach(fault -> parameters.unclear(TEXT, fault.message(), fault.didYouMean()));
+        for (Map.Entry<String, String> field : read.fields().entrySet()) {
+            boolean side = field.getKey().equals(PRODUCT) || field.getKey().equals(REFERENCE);
+            if (side && ownSides.contains(field.getKey())) {
+                continue;
+            }
+            if (!side
+                    && parameters
+                            .raw(field.getKey())
+                            .filter(given -> !given.equals(field.getValue()))
+                            .isPresent()) {
+                if (!field.getKey().equals("indicator")) {
+                    parameters.fault(
+                            field.getKey(),
+                            "text says " + field.getKey() + "=" + field.getValue() + "; leave one of them out");
+                }
+                continue;
+            }
+            parameters.add(field.getKey(), field.getValue());
+        }
+        return Optional.of(read);
+    }
+
+    /** The subject of the claim: a product, or every insect. */
+    Optional<Subject> subject() {
+        if (parameters.raw(PRODUCT).filter(Subject.INSECTS::equals).isPresent()) {
+            parameters.resolve(PRODUCT, Subject.INSECTS);
+            return Optional.of(Subject.insects(library));
+        }
+        return new ProductReading(library, parameters)
+                .one(PRODUCT)
+                .map(product -> Subject.of(new Side.PublishedSide(product)));
+    }
+
+    /** What it is compared with; a claim of none may go without. */
+    Optional<Side> reference() {
+        boolean none = parameters.raw("none").isPresent();
+        if (none && parameters.raw(REFERENCE).isEmpty()) {
+            return Optional.empty();
+        }
+        return new ProductReading(library, parameters).one(REFERENCE).map(Side.PublishedSide::new);
+    }
+
+    /** What is claimed; exactly one of the three ways. */
+    Optional<Claimed> claimed() {
+        List<String> given =
+                KINDS.stream().filter(name -> parameters.raw(name).isPresent()).toList();
+        if (parameters.raw("none").isPresent()) {
+            parameters.oneOf("none", List.of("yes"), "yes");
+        }
+        if (given.size() != 1) {
+            parameters.fault(
+                    given.isEmpty() ? "times_less" : given.get(1),
+                    "give exactly one claim: times_less (times_less=100), percent_less (percent_less=80) or none (none=yes)"
+                            + (given.isEmpty() ? ", or a sentence as text" : ""));
+            return Optional.empty();
+        }
+        int before = parameters.faults().size();
+        Claimed claimed = switch (given.get(0)) {
+            case "times_less" -> new Claimed.TimesLess(parameters.number("times_less", 1e-9, MOST_TIMES, 1));
+            case "percent_less" -> new Claimed.PercentLess(parameters.number("percent_less", 1e-9, MOST_PERCENT, 50));
+            default -> new Claimed.NoneAtAll();
+        };
+        return parameters.faults().size() == before ? Optional.of(claimed) : Optional.empty();
+    }
+
+    /** The whole question, ready to be checked; empty after a fault. */
+    Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
+        ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
+        ComparisonBasis ruler = reading.ruler(reading.indicator("indicator", "ghg"));
+        Sampling sampling = reading.sampling();
+        boolean whole = subject.isPresent()
+                && claimed.isPresent()
+                && (reference.isPresent() || claimed.get().times().isEmpty());
+        if (!whole || !parameters.faults().isEmpty()) {
+            return Optional.empty();
+        }
+        ClaimPlan plan =
+                new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), ruler, sampling));
+        if (!plan.isAffordable()) {
+            parameters.tooMuch(
+                    "draws",
+                    "draws may be at most " + ClaimPlan.MOST_DRAWS / plan.footprints() + " for the "
+                            + plan.footprints() + " footprints of this claim: a claim is checked with at most "
+                            + ClaimPlan.MOST_DRAWS + " draws in all");
+            return Optional.empty();
+        }
+        return Optional.of(plan);
+    }
+
+    /** The names of the sides that parameters give. */
+    List<String> givenSides() {
+        return Stream.of(PRODUCT, REFERENCE)
+                .filter(name -> parameters.raw(name).isPresent())
+                .toList();
+    }
+}

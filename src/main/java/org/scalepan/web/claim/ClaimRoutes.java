@@ -1,0 +1,115 @@
+package org.scalepan.web.claim;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.claim.ClaimChecks;
+import org.scalepan.ask.claim.ClaimPlan;
+import org.scalepan.ask.claim.ParsedClaim;
+import org.scalepan.ask.claim.Subject;
+import org.scalepan.factors.Library;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.ComparisonBasisReading;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.read.SideReading;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.MarkdownRenderer;
+import org.scalepan.web.render.Permalink;
+import org.scalepan.web.route.Format;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** Claims checked: {@code GET /v1/claim} for published products, {@code POST /v1/claim} where a side is a farm or herd. */
+public final class ClaimRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);
+
+    private final Library library;
+
+    public ClaimRoutes(Library library) {
+        this.library = library;
+    }
+
+    public List<Route> routes() {
+        List<String> parameters = ComparisonBasisReading.with(
+                "product", "reference", "text", "indicator", "times_less", "percent_less", "none", "format");
+        return List.of(
+                Route.of("/v1/claim", parameters, this::published).computing(),
+                Route.post("/v1/claim", List.of("format"), this::recorded).computing());
+    }
+
+    private Answer published(Request request) {
+        Input parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        ClaimReading reading = new ClaimReading(library, parameters);
+        Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
+        // What could not be read at all is told alone: faults of the fields it did not give would only confuse.
+        parameters.refuseIfWrong();
+        Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
+        parameters.refuseIfWrong();
+        ClaimChecks checks = plan.orElseThrow().check();
+        Map<String, Object> resolved = parameters.resolved();
+        return format == Format.MARKDOWN
+                ? MarkdownRenderer.answer(new ClaimDocument(checks)
+                        .document(Optional.of(Permalink.of(library, request.path(), resolved))))
+                : json(checks, sentence, resolved, Optional.of(request.path()));
+    }
+
+    private Answer recorded(Request request) {
+        Format format = request.format(FORMATS);
+        request.parameters().refuseIfWrong();
+        Input body = Input.body(request.sent().json());
+        Optional<String> text = body.text("text");
+        boolean ownProduct = body.has("product") || body.has("system");
+        boolean ownReference = body.has("reference") || body.has("reference_system");
+        SideReading sides = new SideReading(library, SideReading.credit(body));
+        new ComparisonBasisReading(library, body).inBody(ClaimReading.CLAIM);
+        ClaimReading reading = new ClaimReading(library, body);
+        List<String> own = new ArrayList<>();
+        if (ownProduct) {
+            own.add(ClaimReading.PRODUCT);
+        }
+        if (ownReference) {
+            own.add(ClaimReading.REFERENCE);
+        }
+        Optional<ParsedClaim> sentence = reading.sentence(text, own);
+        Optional<Subject> subject = Optional.empty();
+        Optional<Side> reference = Optional.empty();
+        boolean unread = sentence.filter(read -> !read.faults().isEmpty()).isPresent();
+        if (ownProduct || !unread) {
+            subject = ownProduct || sentence.isEmpty() ? subject(body, sides) : reading.subject();
+        }
+        boolean none = body.raw("none").isPresent();
+        if (ownReference || (!unread && !none && sentence.isEmpty())) {
+            reference = sides.one(body, "reference", "reference_system");
+        } else if (!unread && sentence.isPresent()) {
+            reference = reading.reference();
+        }
+        Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
+        body.close();
+        body.refuseIfWrong();
+        ClaimChecks checks = plan.orElseThrow().check();
+        Map<String, Object> resolved = new LinkedHashMap<>();
+        resolved.put("product", checks.question().subject().words());
+        checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
+        body.resolved().forEach(resolved::putIfAbsent);
+        return format == Format.MARKDOWN
+                ? MarkdownRenderer.answer(new ClaimDocument(checks).document(Optional.empty()))
+                : json(checks, sentence, resolved, Optional.empty());
+    }
+
+    private Answer json(
+            ClaimChecks checks, Optional<ParsedClaim> sentence, Map<String, Object> resolved, Optional<String> path) {
+        return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
+    }
+
+    private Optional<Subject> subject(Input body, SideReading sides) {
+        if (!body.has("system")
+                && body.text("product").filter(Subject.INSECTS::equals).isPresent()) {
+            return Optional.of(Subject.insects(library));
+        }
+        return sides.one(body, "product", "system").map(Subject::of);
+    }
+}

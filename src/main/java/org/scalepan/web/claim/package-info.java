@@ -1,0 +1,5 @@
+/** Claims checked. */
+@NullMarked
+package org.scalepan.web.claim;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,90 @@
+package org.scalepan.web.compare;
+
+import java.util.List;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Warning;
+import org.scalepan.ask.compare.Comparison;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.Evidence;
+import org.scalepan.quantity.Print;
+import org.scalepan.web.render.Block;
+import org.scalepan.web.render.Document;
+import org.scalepan.web.render.TextLine;
+
+/** Lays a comparison out to be pasted: a table, each product in a sentence, references, warnings, and how it can be had again. */
+public final class ComparisonDocument {
+    private final Library library;
+    private final Comparison comparison;
+    private final Sentences sentences;
+
+    public ComparisonDocument(Library library, Comparison comparison) {
+        this.library = library;
+        this.comparison = comparison;
+        this.sentences = new Sentences(
+                comparison.question().ruler(), comparison.question().sampling().coverage());
+    }
+
+    public Document document(String permalink) {
+        return new Document.Builder()
+                .add(table())
+                .add(new Block.Paragraph(comparison.items().stream()
+                        .map(item -> TextLine.of(inWords(item)))
+                        .toList()))
+                .paragraph("References")
+                .references(comparison.references(library))
+                .paragraph("Warnings")
+                .bullets(comparison.grounds(library).warnings().stream()
+                        .map(Warning::text)
+                        .toList())
+                .link(permalink)
+                .untitled();
+    }
+
+    private Block table() {
+        return new Block.TextTable(
+                List.of(
+                        "product",
+                        sentences.unit(),
+                        "times less than " + comparison.reference().item().words() + " (below 1: more)",
+                        "studies"),
+                comparison.quotes().stream().map(this::row).toList());
+    }
+
+    private List<String> row(PublishedEstimate quote) {
+        return List.of(
+                quote.item().words(),
+                quote.summary().map(Sentences::interval).orElse("no evidence"),
+                timesLess(quote),
+                Integer.toString(quote.studies()));
+    }
+
+    /** A product in words: against the reference, or why not and what one study says. */
+    private String inWords(Comparison.ComparedProduct item) {
+        if (item.versus().isPresent()) {
+            return sentences.versus(
+                    item.quote(), comparison.reference(), item.versus().get());
+        }
+        StringBuilder words = new StringBuilder(sentences.quote(item.quote()));
+        if (item.quote().evidence() instanceof Evidence.NoEvidence none) {
+            words.append(" (").append(none.reason()).append(')');
+        }
+        item.paired()
+                .ratios()
+                .forEach(study -> words.append(" One study gives the ratio itself: ")
+                        .append(Print.ratio(study.central()))
+                        .append(" (")
+                        .append(Sentences.study(study))
+                        .append(")."));
+        return words.toString();
+    }
+
+    private String timesLess(PublishedEstimate quote) {
+        return comparison.items().stream()
+                .filter(item -> item.quote().equals(quote))
+                .findFirst()
+                .flatMap(Comparison.ComparedProduct::versus)
+                .map(versus -> Sentences.ratio(versus.timesLess()))
+                .orElse("");
+    }
+}

@@ -1,0 +1,103 @@
+package org.scalepan.web.compare;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.compare.Comparison;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.PairedEvidence;
+import org.scalepan.literature.PairedStudy;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.uncertainty.RandomEffects;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.PublishedEstimateView;
+
+/** A comparison as JSON. */
+final class ComparisonJson {
+    private final Library library;
+    private final Comparison comparison;
+    private final Sentences sentences;
+
+    ComparisonJson(Library library, Comparison comparison) {
+        this.library = library;
+        this.comparison = comparison;
+        this.sentences = new Sentences(
+                comparison.question().ruler(), comparison.question().sampling().coverage());
+    }
+
+    ObjectNode tree(String path, Map<String, Object> question) {
+        ObjectNode node = Envelope.open(library, path, question);
+        node.set("reference", PublishedEstimateView.json(comparison.reference(), sentences));
+        ArrayNode items = node.putArray("items");
+        comparison.items().forEach(item -> items.add(item(item)));
+        Provenance grounds = comparison.grounds(library);
+        Envelope.close(node, grounds.warnings(), library, grounds.products(), comparison.references(library));
+        return node;
+    }
+
+    private ObjectNode item(Comparison.ComparedProduct item) {
+        ObjectNode node = PublishedEstimateView.json(item.quote(), sentences);
+        item.versus().ifPresent(versus -> {
+            node.put("against_sentence", sentences.versus(item.quote(), comparison.reference(), versus));
+            node.set("times_less", EstimateJson.ratio(versus.timesLess()));
+            node.set("share", EstimateJson.ratio(versus.share()));
+            node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
+            ObjectNode less = node.putObject("probability_less");
+            less.put("value", SevenDigits.rounded(versus.less().value()));
+            less.put("standard_error", SevenDigits.rounded(versus.less().standardError()));
+            // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
+            less.put(
+                    "resolution",
+                    SevenDigits.rounded(comparison.question().sampling().resolution()));
+            Likelihood.word(versus.less().value(), item.quote(), comparison.reference())
+                    .ifPresentOrElse(
+                            word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
+                            () -> less.put("likelihood_withheld", Likelihood.WITHHELD));
+        });
+        if (!item.paired().ratios().isEmpty()) {
+            node.set("paired", paired(item.paired()));
+        }
+        return node;
+    }
+
+    private static ObjectNode paired(PairedEvidence paired) {
+        ObjectNode node = Json.object();
+        ArrayNode ratios = node.putArray("studies");
+        for (PairedStudy ratio : paired.ratios()) {
+            ObjectNode one = ratios.addObject();
+            one.put("study", ratio.study());
+            one.put("times_less", SevenDigits.rounded(ratio.central()));
+            one.put("ln_mean", SevenDigits.rounded(ratio.lnMean()));
+            one.put("ln_variance", SevenDigits.rounded(ratio.lnVariance()));
+            one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
+            Json.put(one, "product_from", ratio.borrowed().product());
+            Json.put(one, "reference_from", ratio.borrowed().reference());
+            one.set("rows", Json.texts(ratio.rows()));
+            one.set("notes", Json.texts(ratio.notes()));
+        }
+        paired.pooled().ifPresent(pooled -> node.set("pooled", pooled(pooled)));
+        return node;
+    }
+
+    /** The pooled ratio, carried back from the log scale on which it was pooled. */
+    private static ObjectNode pooled(RandomEffects.Pooled pooled) {
+        ObjectNode node = Json.object();
+        node.put(
+                "method",
+                "DerSimonian-Laird on ln ratio; 95 % interval by Hartung-Knapp, never narrower than DerSimonian-Laird's");
+        node.put("times_less", SevenDigits.rounded(StrictMath.exp(pooled.mean())));
+        node.put("low", SevenDigits.rounded(PairedEvidence.low(pooled)));
+        node.put("high", SevenDigits.rounded(PairedEvidence.high(pooled)));
+        pooled.predictionLow().ifPresent(low -> node.put("prediction_low", SevenDigits.rounded(StrictMath.exp(low))));
+        pooled.predictionHigh().ifPresent(high -> node.put("prediction_high", SevenDigits.rounded(StrictMath.exp(high))));
+        node.put("tau2", SevenDigits.rounded(pooled.tau2()));
+        node.put("i2", SevenDigits.rounded(pooled.i2()));
+        node.put("studies", pooled.studies());
+        return node;
+    }
+}

@@ -1,0 +1,43 @@
+package org.scalepan.web.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.ask.Statistic;
+import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.render.Csv;
+
+/** A table of estimates as CSV with one line for each product, indicator and unit. */
+final class LongTableCsv {
+    private LongTableCsv() {}
+
+    static Answer of(EstimateTable table, Csv.CsvStyle style) {
+        List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
+        table.statistics().forEach(statistic -> header.add(statistic.id()));
+        header.addAll(List.of("lowest_grade", "region_used", "status", "sources"));
+        Csv csv = new Csv(style, header);
+        for (EstimateTable.QuotedRow row : table.rows()) {
+            Csv.CsvLine line = csv.line();
+            line.text(row.quote().item().product().id())
+                    .text(row.quote().item().form())
+                    .text(row.ruler().indicator().id())
+                    .text(row.ruler().indicator().unit())
+                    .text(row.ruler().per().id())
+                    .text(row.ruler().boundary().id());
+            for (Statistic statistic : table.statistics()) {
+                cell(line, statistic, row);
+            }
+            line.text(row.lowestGrade())
+                    .text(row.regionUsed())
+                    .text(row.status())
+                    .text(row.sources())
+                    .end();
+        }
+        return csv.answer();
+    }
+
+    /** A statistic as the next cell of a line; empty where there is no evidence. */
+    static void cell(Csv.CsvLine line, Statistic statistic, EstimateTable.QuotedRow row) {
+        statistic.of(row.quote()).ifPresentOrElse(line::number, () -> line.empty(1));
+    }
+}

@@ -1,0 +1,49 @@
+package org.scalepan.web.compare;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import org.scalepan.ask.Statistic;
+import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.Json;
+
+/** A table of estimates as JSON: an object for each row. */
+final class TableJson {
+    private TableJson() {}
+
+    static ObjectNode tree(Library library, EstimateTable table, String path, Map<String, Object> question) {
+        ObjectNode node = Envelope.open(library, path, question);
+        ArrayNode rows = node.putArray("rows");
+        table.rows().forEach(row -> rows.add(row(row, table)));
+        Envelope.close(node, table.grounds(library));
+        return node;
+    }
+
+    private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table) {
+        ObjectNode node = Json.object();
+        node.put("product", row.quote().item().product().id());
+        node.put("form", row.quote().item().form());
+        node.put("indicator", row.ruler().indicator().id());
+        node.put("unit", row.ruler().indicator().unit());
+        node.put("per", row.ruler().per().id());
+        node.put("boundary", row.ruler().boundary().id());
+        for (Statistic statistic : table.statistics()) {
+            statistic.of(row.quote()).ifPresent(value -> {
+                if (statistic.isCount()) {
+                    node.put(statistic.id(), (int) value);
+                } else {
+                    node.put(statistic.id(), SevenDigits.rounded(value));
+                }
+            });
+        }
+        Json.put(node, "lowest_grade", row.quote().lowestGrade().map(Grade::id));
+        Json.put(node, "region_used", row.quote().regionUsed());
+        node.put("status", row.status());
+        node.set("sources", Json.texts(row.quote().evidence().sources()));
+        return node;
+    }
+}

@@ -1,0 +1,60 @@
+package org.scalepan.web.compare;
+
+import java.io.StringWriter;
+import java.util.OptionalDouble;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import org.scalepan.ask.Statistic;
+import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.factors.Library;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.http.Answer;
+
+/** A table of estimates as small XML without namespaces, because the spreadsheet functions that read XML stumble over them. */
+final class TableXml {
+    private TableXml() {}
+
+    static Answer of(Library library, EstimateTable table) {
+        StringWriter out = new StringWriter();
+        try {
+            XMLStreamWriter writer = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+            writer.writeStartDocument("UTF-8", "1.0");
+            writer.writeStartElement("table");
+            writer.writeAttribute("library", library.version().digest());
+            for (EstimateTable.QuotedRow row : table.rows()) {
+                writer.writeStartElement("row");
+                element(writer, "product", row.quote().item().product().id());
+                element(writer, "form", row.quote().item().form());
+                element(writer, "indicator", row.ruler().indicator().id());
+                element(writer, "unit", row.ruler().indicator().unit());
+                element(writer, "per", row.ruler().per().id());
+                element(writer, "boundary", row.ruler().boundary().id());
+                for (Statistic statistic : table.statistics()) {
+                    element(writer, statistic.id(), plain(statistic.of(row.quote())));
+                }
+                element(writer, "lowest_grade", row.lowestGrade());
+                element(writer, "region_used", row.regionUsed());
+                element(writer, "status", row.status());
+                element(writer, "sources", row.sources());
+                writer.writeEndElement();
+            }
+            writer.writeEndElement();
+            writer.writeEndDocument();
+            writer.close();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException("plain text can always be written as XML", e);
+        }
+        return Answer.of(Answer.XML, out.toString());
+    }
+
+    private static String plain(OptionalDouble number) {
+        return number.isPresent() ? SevenDigits.plain(number.getAsDouble()) : "";
+    }
+
+    private static void element(XMLStreamWriter writer, String name, String text) throws XMLStreamException {
+        writer.writeStartElement(name);
+        writer.writeCharacters(text);
+        writer.writeEndElement();
+    }
+}

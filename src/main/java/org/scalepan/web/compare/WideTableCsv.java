@@ -1,0 +1,42 @@
+package org.scalepan.web.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Statistic;
+import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.render.Csv;
+
+/**
+ * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit
+ * is part of the column's name, as in {@code ghg_median_kg_co2e_per_kg_protein}, because such a table is cut up and pasted, and a
+ * number without its unit is lost.
+ */
+final class WideTableCsv {
+    private WideTableCsv() {}
+
+    static Answer of(EstimateTable table, Csv.CsvStyle style) {
+        List<String> header = new ArrayList<>(List.of("product", "form"));
+        table.rulers().forEach(ruler -> table.statistics().forEach(statistic -> header.add(name(ruler, statistic))));
+        Csv csv = new Csv(style, header);
+        for (int i = 0; i < table.products().size(); i++) {
+            Csv.CsvLine line = csv.line();
+            line.text(table.products().get(i).product().id())
+                    .text(table.products().get(i).form());
+            table.rowsOf(i)
+                    .forEach(row -> table.statistics().forEach(statistic -> LongTableCsv.cell(line, statistic, row)));
+            line.end();
+        }
+        return csv.answer();
+    }
+
+    private static String name(ComparisonBasis ruler, Statistic statistic) {
+        String unit = statistic.isCount() ? "" : "_" + ruler.indicator().unit();
+        return (ruler.indicator().id() + "_" + statistic.id() + unit + "_per_"
+                        + ruler.per().id())
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "_");
+    }
+}

@@ -1,0 +1,204 @@
+package org.scalepan.web.farm;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.Ratio;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.ask.farm.KeyFigures;
+import org.scalepan.ask.farm.SystemAnswer;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Flow;
+import org.scalepan.production.Flux;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.Stage;
+import org.scalepan.production.SystemFootprint;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.PublishedEstimateView;
+
+/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and what stands beside it. */
+final class FootprintView {
+    private final Library library;
+    private final SystemAnswer answer;
+
+    FootprintView(Library library, SystemAnswer answer) {
+        this.library = library;
+        this.answer = answer;
+    }
+
+    ObjectNode tree(Map<String, Object> question) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", Envelope.library(library));
+        Inventory inventory = answer.question().system();
+        node.set("system", system(inventory));
+        ArrayNode footprints = node.putArray("footprints");
+        answer.rulers().forEach(ruler -> footprints.add(onRuler(ruler)));
+        node.set("key_figures", figures(KeyFigures.of(library, inventory)));
+        node.set("gaps", gaps(inventory));
+        node.set("remarks", remarks(inventory));
+        Envelope.close(node, grounds());
+        return node;
+    }
+
+    private static ObjectNode system(Inventory inventory) {
+        ObjectNode node = Json.object();
+        node.put("name", inventory.name());
+        node.put("product", inventory.output().product().id());
+        node.put("form", inventory.output().form());
+        node.put("output", SevenDigits.rounded(inventory.output().amount()));
+        node.put("output_unit", inventory.output().per().words() + " a year");
+        node.put("burden_share", SevenDigits.rounded(inventory.output().share()));
+        node.put("allocation", inventory.output().allocation());
+        return node;
+    }
+
+    private ObjectNode onRuler(SystemAnswer.OnRuler on) {
+        ComparisonBasis ruler = on.ruler();
+        Sentences sentences = new Sentences(ruler, answer.question().sampling().coverage());
+        ObjectNode node = quote(on.system(), sentences);
+        on.withCredit().ifPresent(other -> {
+            ObjectNode beside = quote(other, sentences);
+            beside.put("credit", other.scope().credit() ? "yes" : "no");
+            node.set("credit_the_other_way", beside);
+        });
+        ArrayNode others = node.putArray("compare");
+        on.others().forEach(other -> {
+            ObjectNode one = beside("records", quote(other.quote(), sentences));
+            one.put("system", other.quote().inventory().name());
+            versus(one, other.versus());
+            others.add(one);
+        });
+        on.products().forEach(other -> {
+            ObjectNode one = beside("publications", PublishedEstimateView.json(other.quote(), sentences));
+            versus(one, other.versus());
+            others.add(one);
+        });
+        return node;
+    }
+
+    /** Where the figure comes from stands first, so that a client that reads from top to bottom knows what follows. */
+    private static ObjectNode beside(String origin, ObjectNode quote) {
+        return Json.object().put("origin", origin).setAll(quote);
+    }
+
+    private ObjectNode quote(SystemEstimate quote, Sentences sentences) {
+        ObjectNode node = Json.object();
+        node.put("indicator", quote.scope().indicator().id());
+        node.put("per", quote.scope().per().id());
+        node.put("boundary", quote.scope().boundary().id());
+        if (quote.scope().indicator().isWarming()) {
+            node.put("gwp", quote.scope().gwp().id());
+        }
+        node.put("status", quote.system().isPresent() ? "ok" : "not-computed");
+        Json.put(node, "reason", quote.missing());
+        quote.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        quote.firstOrder().ifPresent(first -> {
+            double coverage = answer.question().sampling().coverage();
+            ObjectNode propagated = node.putObject("first_order");
+            propagated.put("value", SevenDigits.rounded(first.value()));
+            propagated.put("low", SevenDigits.rounded(first.low(coverage)));
+            propagated.put("high", SevenDigits.rounded(first.high(coverage)));
+        });
+        quote.system().ifPresent(system -> parts(node, system));
+        return node;
+    }
+
+    private static void parts(ObjectNode node, SystemFootprint system) {
+        ArrayNode stages = node.putArray("by_stage");
+        for (Map.Entry<Stage, Double> stage : system.byStage().entrySet()) {
+            ObjectNode one = stages.addObject();
+            one.put("stage", stage.getKey().id());
+            one.put("value", SevenDigits.rounded(stage.getValue()));
+            share(one, system, stage.getValue());
+        }
+        if (system.scope().indicator().isWarming()) {
+            ArrayNode gases = node.putArray("by_gas");
+            for (Map.Entry<Flux, Double> gas : system.byGas().entrySet()) {
+                ObjectNode one = gases.addObject();
+                one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-parted"));
+                one.put("value", SevenDigits.rounded(gas.getValue()));
+                share(one, system, gas.getValue());
+            }
+        }
+        ArrayNode lines = node.putArray("lines");
+        for (Map.Entry<Flow, Double> line : system.byFlow().entrySet()) {
+            ObjectNode one = lines.addObject();
+            Flow flow = line.getKey();
+            one.put("stage", flow.stage().id());
+            one.put("what", flow.what());
+            one.put(
+                    "flux",
+                    flow.flux()
+                            .gas()
+                            .map(gas -> gas.id())
+                            .orElse(flow.flux()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', '-')));
+            one.put("value", SevenDigits.rounded(line.getValue()));
+            Json.put(one, "gwp", flow.warmingSet());
+            one.set("rows", Json.texts(flow.rows()));
+        }
+    }
+
+    private static void share(ObjectNode node, SystemFootprint system, double part) {
+        system.shareOf(part).ifPresent(share -> node.put("share", SevenDigits.rounded(share)));
+    }
+
+    private static void versus(ObjectNode node, Optional<Ratio> versus) {
+        versus.ifPresent(found -> {
+            node.set("times_less", EstimateJson.ratio(found.timesLess()));
+            ObjectNode less = node.putObject("probability_less");
+            less.put("value", SevenDigits.rounded(found.less().value()));
+            less.put("standard_error", SevenDigits.rounded(found.less().standardError()));
+        });
+    }
+
+    private static ObjectNode figures(Map<String, Double> figures) {
+        ObjectNode node = Json.object();
+        figures.forEach((name, value) -> node.put(name, SevenDigits.rounded(value)));
+        return node;
+    }
+
+    private static ArrayNode gaps(Inventory inventory) {
+        ArrayNode array = Json.array();
+        inventory.gaps().forEach(gap -> {
+            ObjectNode one = array.addObject();
+            one.put("field", gap.field());
+            one.put("kind", gap.kind().id());
+            one.set("indicators", Json.texts(gap.indicators()));
+            one.put("filled_with", gap.filledWith());
+            one.set("rows", Json.texts(gap.rows()));
+        });
+        return array;
+    }
+
+    private static ArrayNode remarks(Inventory inventory) {
+        ArrayNode array = Json.array();
+        inventory
+                .remarks()
+                .forEach(remark -> array.addObject().put("code", remark.code()).put("text", remark.text()));
+        return array;
+    }
+
+    private Provenance grounds() {
+        List<Estimate> standings = new ArrayList<>();
+        answer.rulers().forEach(on -> {
+            standings.add(on.system());
+            on.others().forEach(other -> standings.add(other.quote()));
+            on.products().forEach(other -> standings.add(other.quote()));
+        });
+        return new Provenance(library, standings);
+    }
+}

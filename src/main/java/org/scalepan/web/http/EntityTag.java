@@ -1,0 +1,37 @@
+package org.scalepan.web.http;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Strong entity tags (RFC 9110, section 8.8.3), made from the bytes of the answer. */
+public final class EntityTag {
+    private static final Pattern TAG = Pattern.compile("(?:W/)?(\"[^\"]*\")");
+
+    private EntityTag() {}
+
+    static String of(byte[] body) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(body);
+            return '"' + HexFormat.of().formatHex(hash, 0, 16) + '"';
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every JDK has SHA-256", e);
+        }
+    }
+
+    /** Whether an If-None-Match header names the tag; it compares weakly, as section 13.1.2 says. */
+    public static boolean matches(String ifNoneMatch, String tag) {
+        if (ifNoneMatch.strip().equals("*")) {
+            return true;
+        }
+        Matcher matcher = TAG.matcher(ifNoneMatch);
+        while (matcher.find()) {
+            if (tag.equals(matcher.group(1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,67 @@
+package org.scalepan.web.http;
+
+/**
+ * Every limit that the service sets to what it is sent. Who reads something takes its limit from here; {@code GET /limits} lists all of
+ * them ({@code LimitsJson}). Limits of the computation itself stand where it is computed, in {@code ask}.
+ */
+public final class Limits {
+    // Requests and connections.
+    public static final int HEADER_BYTES = 16_384;
+    public static final int PARAMETERS = 64;
+    public static final int PARAMETER_CHARACTERS = 2_000;
+    public static final int CONNECTIONS = 200;
+    public static final int CONNECTIONS_OF_CLIENT = CONNECTIONS / 2;
+    public static final int IDLE_MILLISECONDS = 30_000;
+    /** Bytes a second of a body that arrives; who sends more slowly than any line of today holds a thread for nothing. */
+    public static final int SLOWEST_SENDING = 200;
+    /** Bytes a second of an answer that is read. */
+    public static final int SLOWEST_READING = 1_000;
+    /** Questions that may wait for one of the places where answers are computed. */
+    static final int ANSWERS_WAITING = 32;
+    /** Bytes of bodies that wait to be computed: an eighth of the heap, so that a small one is not filled by waiting alone. */
+    public static final long BODY_BYTES_WAITING =
+            Math.min(64L * 1_048_576, Runtime.getRuntime().maxMemory() / 8);
+
+    public static final long BODY_BYTES_WAITING_OF_CLIENT = BODY_BYTES_WAITING / 2;
+
+    // A JSON body.
+    public static final int BODY_BYTES = 1_048_576;
+    public static final int DEPTH = 16;
+    public static final int TOKENS = 50_000;
+    public static final int NUMBER_DIGITS = 40;
+    public static final int TEXT_CHARACTERS = 10_000;
+    public static final int NAME_CHARACTERS = 100;
+
+    // Questions.
+    public static final int PRODUCTS = 20;
+    public static final int SOURCES = 50;
+    public static final int SOURCES_TO_CITE = 200;
+    public static final int PRODUCTS_OF_TABLE = 60;
+    public static final int INDICATORS_OF_TABLE = 10;
+    public static final int UNITS_OF_TABLE = 8;
+    public static final int ROWS_OF_TABLE = 200;
+    public static final int BASELINE_PARTS = 10;
+    public static final int ALTERNATIVES = 10;
+    public static final int SPREADS = 50;
+
+    // Records of a farm.
+    public static final int FIELD_CHARACTERS = 200;
+    public static final int SYSTEMS = 10;
+    public static final int ENTRIES = 100;
+    public static final int CO_PRODUCTS = 20;
+    public static final int MANURE_SYSTEMS = 20;
+    public static final int PROCESSING_STEPS = 10;
+
+    // Rows of many farms.
+    public static final long ROWS_BYTES = 256L * 1_048_576;
+    /** Four of the longest, in temporary files. */
+    public static final long ROWS_BYTES_WAITING = 4 * ROWS_BYTES;
+    public static final long ROWS_BYTES_WAITING_OF_CLIENT = ROWS_BYTES_WAITING / 2;
+    public static final long ROWS = 2_000_000;
+    public static final int CELLS_OF_ROW = 16_384;
+    public static final int CELL_CHARACTERS = 100_000;
+    public static final int LINE_CHARACTERS = 100_000;
+    public static final int DRAWS_OF_ROW = 10_000;
+
+    private Limits() {}
+}

@@ -1,0 +1,166 @@
+package org.scalepan.web.http;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A refusal as RFC 9457 has it.
+ *
+ * @param type a relative reference that names the kind of problem
+ * @param detail what is wrong with this request, in a sentence
+ * @param errors the single faults
+ */
+public record Problem(int status, String type, String title, String detail, List<FieldError> errors) {
+    /** A cell shows a closed list only when it is short. */
+    private static final int MOST_IN_A_CELL = 20;
+    /** Beyond these a list of faults helps nobody any more. */
+    private static final int MOST_ERRORS = 20;
+    /** As much of a client's own text as is told back. */
+    private static final int MOST_REPEATED = 60;
+    /** What a cell shows of a fault, which may repeat the client's own text. */
+    private static final int MOST_OF_A_FAULT = 200;
+    /** What a cell shows in all: the fault with a list of what would be right, or why there is no evidence. */
+    private static final int MOST_OF_A_LINE = 400;
+    /** Control characters, line and paragraph separators, and the marks that turn the direction of writing. */
+    private static final Pattern UNSHOWABLE =
+            Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]+");
+
+    public Problem {
+        errors = first(errors);
+    }
+
+    private static List<FieldError> first(List<FieldError> errors) {
+        if (errors.size() <= MOST_ERRORS) {
+            return List.copyOf(errors);
+        }
+        List<FieldError> first = new ArrayList<>(errors.subList(0, MOST_ERRORS - 1));
+        String rest = "and " + (errors.size() - first.size()) + " more faults";
+        first.add(new FieldError(Optional.empty(), Optional.empty(), rest, List.of(), List.of()));
+        return List.copyOf(first);
+    }
+
+    /** A client's own text, short enough to be told back. */
+    public static String shortened(String text) {
+        return shortened(text, MOST_REPEATED);
+    }
+
+    private static String shortened(String text, int most) {
+        if (text.length() <= most) {
+            return text;
+        }
+        int end = most - 3;
+        // A character outside the basic plane is two units long; half of one is no text.
+        return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "...";
+    }
+
+    /**
+     * One fault.
+     *
+     * @param parameter the query or path parameter it is about
+     * @param pointer the place in the body it is about, as a JSON Pointer (RFC 6901)
+     * @param allowed what would be right, when that is a list
+     * @param didYouMean the nearest right values, best first
+     * @param beyond whether it was understood, and is only more than the service takes
+     */
+    public record FieldError(
+            Optional<String> parameter,
+            Optional<String> pointer,
+            String message,
+            List<String> allowed,
+            List<String> didYouMean,
+            boolean beyond) {
+        public FieldError(
+                Optional<String> parameter,
+                Optional<String> pointer,
+                String message,
+                List<String> allowed,
+                List<String> didYouMean) {
+            this(parameter, pointer, message, allowed, didYouMean, false);
+        }
+
+        public FieldError {
+            parameter = parameter.map(Problem::shortened);
+            allowed = List.copyOf(allowed);
+            didYouMean = List.copyOf(didYouMean);
+        }
+
+        /** The same fault, of something that was understood and is too much. */
+        public FieldError ofTooMuch() {
+            return new FieldError(parameter, pointer, message, allowed, didYouMean, true);
+        }
+
+        public static FieldError of(String parameter, String message) {
+            return new FieldError(Optional.of(parameter), Optional.empty(), message, List.of(), List.of());
+        }
+
+        public static FieldError at(String pointer, String message, List<String> allowed, List<String> didYouMean) {
+            return new FieldError(Optional.empty(), Optional.of(pointer), message, allowed, didYouMean);
+        }
+
+        public static FieldError of(String parameter, String message, List<String> allowed, List<String> didYouMean) {
+            return new FieldError(Optional.of(parameter), Optional.empty(), message, allowed, didYouMean);
+        }
+    }
+
+    public static Problem badBody(List<FieldError> errors) {
+        String summary = errors.size() == 1 ? errors.get(0).message() : errors.size() + " fields are wrong";
+        if (areBeyond(errors)) {
+            return beyond(summary, errors);
+        }
+        return new Problem(400, "/problems/bad-body", "The records cannot be read", summary, errors);
+    }
+
+    /** Nothing that could not be read: then it is no bad question, only too large a one. */
+    private static boolean areBeyond(List<FieldError> errors) {
+        return errors.stream().allMatch(FieldError::beyond);
+    }
+
+    private static Problem beyond(String summary, List<FieldError> errors) {
+        return new Problem(422, "/problems/beyond-limits", "More than the service takes", summary, errors);
+    }
+
+    public static Problem badQuery(List<FieldError> errors) {
+        if (areBeyond(errors)) {
+            return beyond(summary(errors), errors);
+        }
+        return new Problem(400, "/problems/bad-query", "The question cannot be read", summary(errors), errors);
+    }
+
+    public static Problem notFound(String what, List<FieldError> errors) {
+        return new Problem(404, "/problems/not-found", "There is no such thing here", what, errors);
+    }
+
+    public static Problem noEvidence(String detail) {
+        return new Problem(404, "/problems/no-evidence", "No evidence", detail, List.of());
+    }
+
+    public static Problem plain(int status, String kind, String title, String detail) {
+        return new Problem(status, "/problems/" + kind, title, detail, List.of());
+    }
+
+    private static String summary(List<FieldError> errors) {
+        return errors.size() == 1 ? errors.get(0).message() : errors.size() + " parameters are wrong";
+    }
+
+    /** The whole refusal in one short line that a spreadsheet cell can show. */
+    public String line() {
+        if (errors.isEmpty()) {
+            return "#" + shown(detail, MOST_OF_A_LINE - 1);
+        }
+        FieldError first = errors.get(0);
+        String message = shown(first.message(), MOST_OF_A_FAULT - 1);
+        String hint = "";
+        if (!first.didYouMean().isEmpty()) {
+            hint = ": did you mean " + String.join(" or ", first.didYouMean()) + "?";
+        } else if (!first.allowed().isEmpty() && first.allowed().size() <= MOST_IN_A_CELL) {
+            hint = ": one of " + String.join(", ", first.allowed());
+        }
+        return "#" + shown(message + hint, MOST_OF_A_LINE - 1);
+    }
+
+    private static String shown(String text, int most) {
+        return shortened(UNSHOWABLE.matcher(text).replaceAll(" "), most);
+    }
+}

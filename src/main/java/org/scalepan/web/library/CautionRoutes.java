@@ -1,0 +1,72 @@
+package org.scalepan.web.library;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.scalepan.factors.Caution;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.table.Row;
+import org.scalepan.factors.table.Table;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.read.MarketReading;
+import org.scalepan.web.read.ProductReading;
+import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.RowView;
+import org.scalepan.web.route.Format;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** What to mind in practice: all cautions, or those about a product or in a market. */
+public final class CautionRoutes {
+    static final String PATH = "/v1/cautions";
+
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
+
+    private final Library library;
+
+    public CautionRoutes(Library library) {
+        this.library = library;
+    }
+
+    public List<Route> routes() {
+        List<String> parameters = new ArrayList<>(List.of("product", "market", "format"));
+        parameters.addAll(Csv.PARAMETERS);
+        return List.of(Route.of(PATH, parameters, this::cautions));
+    }
+
+    private Answer cautions(Request request) {
+        Input parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
+        Optional<Product> product = parameters.raw("product").isEmpty()
+                ? Optional.empty()
+                : new ProductReading(library, parameters).one("product").map(item -> item.product());
+        Optional<String> market = MarketReading.market(library, parameters);
+        parameters.refuseIfWrong();
+        Set<String> wanted = library.cautions().stream()
+                .filter(caution -> product.map(caution::concerns).orElse(true))
+                .filter(caution -> market.map(caution::holdsIn).orElse(true))
+                .map(Caution::id)
+                .collect(Collectors.toUnmodifiableSet());
+        Table table = library.table("cautions");
+        List<Row> rows = table.rows().stream()
+                .filter(row -> wanted.contains(row.text("id")))
+                .toList();
+        if (format == Format.CSV) {
+            return RowView.csv(table, rows, style);
+        }
+        ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
+        ArrayNode items = node.putArray("items");
+        rows.forEach(row -> items.add(RowView.json(table, row)));
+        Envelope.close(node);
+        return Answer.of(Answer.JSON, Json.write(node));
+    }
+}

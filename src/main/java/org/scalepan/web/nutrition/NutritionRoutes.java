@@ -1,0 +1,56 @@
+package org.scalepan.web.nutrition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.nutrition.NutritionQuestion;
+import org.scalepan.ask.nutrition.NutritionTable;
+import org.scalepan.factors.Library;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.read.MarketReading;
+import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.MarkdownRenderer;
+import org.scalepan.web.render.Permalink;
+import org.scalepan.web.route.Format;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** Foods side by side: {@code GET /v1/nutrition}. */
+public final class NutritionRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN);
+
+    private final Library library;
+
+    public NutritionRoutes(Library library) {
+        this.library = library;
+    }
+
+    public List<Route> routes() {
+        List<String> parameters = new ArrayList<>(NutritionReading.PARAMETERS);
+        parameters.addAll(List.of("market", "format"));
+        parameters.addAll(Csv.PARAMETERS);
+        return List.of(Route.of("/v1/nutrition", parameters, this::nutrition));
+    }
+
+    private Answer nutrition(Request request) {
+        Input parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
+        NutritionQuestion question = new NutritionReading(library, parameters).question();
+        Optional<String> market = MarketReading.market(library, parameters);
+        parameters.refuseIfWrong();
+        NutritionTable table = NutritionTable.of(library, question);
+        Map<String, Object> resolved = parameters.resolved();
+        return switch (format) {
+            case CSV -> NutritionCsv.of(table, style);
+            case MARKDOWN ->
+                MarkdownRenderer.answer(
+                        new NutritionDocument(table, market).document(Permalink.of(library, request.path(), resolved)));
+            default ->
+                Answer.of(Answer.JSON, Json.write(new NutritionView(table, market).json(request.path(), resolved)));
+        };
+    }
+}

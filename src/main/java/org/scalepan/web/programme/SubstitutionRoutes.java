@@ -1,0 +1,41 @@
+package org.scalepan.web.programme;
+
+import java.util.List;
+import org.scalepan.ask.programme.Substitution;
+import org.scalepan.ask.programme.SubstitutionQuestion;
+import org.scalepan.factors.Library;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.render.MarkdownRenderer;
+import org.scalepan.web.route.Format;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/**
+ * What a programme avoids a year, or adds: {@code POST /v1/substitution}. Nothing that is sent is stored or logged.
+ */
+public final class SubstitutionRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);
+
+    private final Library library;
+
+    public SubstitutionRoutes(Library library) {
+        this.library = library;
+    }
+
+    public List<Route> routes() {
+        return List.of(Route.post("/v1/substitution", List.of("format"), this::substitution)
+                .computing());
+    }
+
+    private Answer substitution(Request request) {
+        Format format = request.format(FORMATS);
+        request.parameters().refuseIfWrong();
+        Input body = Input.body(request.sent().json());
+        SubstitutionQuestion question = new SubstitutionReading(library, body).question();
+        Substitution substitution = Substitution.of(library, question);
+        return format == Format.MARKDOWN
+                ? MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
+                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(body.resolved()));
+    }
+}

@@ -1,0 +1,227 @@
+package org.scalepan.web.programme;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Sentences;
+import org.scalepan.ask.SystemEstimate;
+import org.scalepan.ask.programme.Displaced;
+import org.scalepan.ask.programme.MoneySide;
+import org.scalepan.ask.programme.Programme;
+import org.scalepan.ask.programme.Substitution;
+import org.scalepan.ask.programme.SubstitutionSentences;
+import org.scalepan.ask.programme.Swing;
+import org.scalepan.ask.programme.YearlyChange;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.Evidence;
+import org.scalepan.quantity.Print;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.uncertainty.Summary;
+import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.Json;
+
+/** Renders what a programme changes a year as JSON. */
+final class SubstitutionView {
+    private final Library library;
+    private final Substitution substitution;
+    private final SubstitutionSentences sentences;
+
+    SubstitutionView(Library library, Substitution substitution) {
+        this.library = library;
+        this.substitution = substitution;
+        this.sentences = new SubstitutionSentences(substitution);
+    }
+
+    String json(Map<String, Object> question) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", Envelope.library(library));
+        node.put("paragraph", sentences.paragraph());
+        node.set("statements", Json.texts(sentences.statements()));
+        node.set("programme", programme());
+        ArrayNode indicators = node.putArray("indicators");
+        substitution.changes().forEach(change -> indicators.add(change(change)));
+        substitution.money().ifPresent(money -> node.set("money", money(money)));
+        Envelope.close(
+                node,
+                substitution.warnings(library),
+                library,
+                substitution.products(),
+                substitution.references(library));
+        return Json.write(node);
+    }
+
+    private ObjectNode programme() {
+        Programme programme = substitution.question().programme();
+        String basis = substitution.question().basis().words() + " a year";
+        ObjectNode node = Json.object();
+        node.put("kg_per_year", SevenDigits.rounded(programme.kilograms()));
+        node.put("unit", programme.unit().id());
+        put(node, "households", programme.households());
+        put(node, "beneficiaries", programme.beneficiaries());
+        put(node, "women", programme.women());
+        put(node, "men", programme.men());
+        put(node, "meals_per_year", programme.meals());
+        put(node, "years", programme.years());
+        node.set("supplied", interval(substitution.displaced().supplied(), basis));
+        node.set("displaced", interval(substitution.displaced().displaced(), basis));
+        ArrayNode parts = node.putArray("baseline");
+        substitution.displaced().parts().forEach(part -> parts.add(part(part)));
+        node.set(
+                "composition_rows",
+                Json.texts(substitution.contents(library).stream()
+                        .map(CompositionRow::id)
+                        .toList()));
+        return node;
+    }
+
+    private static ObjectNode part(Displaced.DisplacedPart part) {
+        ObjectNode node = Json.object();
+        node.put("name", part.of().side().written());
+        node.put("share", SevenDigits.rounded(part.of().share()));
+        part.kilograms()
+                .ifPresent(kilograms -> node.set(
+                        "displaced", interval(kilograms, part.of().unit().words() + " a year")));
+        Json.put(node, "reason", part.missing());
+        return node;
+    }
+
+    private ObjectNode change(YearlyChange change) {
+        ObjectNode node = Json.object();
+        node.put("indicator", change.ruler().indicator().id());
+        node.put("boundary", change.ruler().boundary().id());
+        if (change.ruler().indicator().isWarming()) {
+            node.put("gwp", change.ruler().gwp().id());
+        }
+        node.put("status", change.figures().isPresent() ? "ok" : "no-evidence");
+        Json.put(node, "reason", change.missing());
+        if (!change.instead().isEmpty()) {
+            node.set("known_instead", Json.texts(SubstitutionSentences.known(change)));
+        }
+        change.figures().ifPresent(figures -> figures(node, change, figures));
+        return node;
+    }
+
+    private void figures(ObjectNode node, YearlyChange change, YearlyChange.Figures figures) {
+        String yearly = change.unit().words() + " a year";
+        Summary avoided = figures.avoided();
+        node.put("unit", yearly);
+        node.set("avoided", avoided(avoided, yearly));
+        ObjectNode quote = node.putObject("conservative");
+        quote.put("value", SevenDigits.rounded(avoided.low()));
+        quote.put("text", SubstitutionSentences.conservative(avoided, yearly));
+        node.set("caused_by_product", interval(figures.own(), yearly));
+        node.set("caused_by_displaced", interval(figures.displaced(), yearly));
+        ObjectNode saves = node.putObject("probability_avoids");
+        saves.put("value", SevenDigits.rounded(figures.saves().value()));
+        saves.put("standard_error", SevenDigits.rounded(figures.saves().standardError()));
+        Programme programme = substitution.question().programme();
+        String own = change.ruler().indicator().unit();
+        each(node, "per_household", change, programme.households(), own + " per household and year");
+        each(node, "per_beneficiary", change, programme.beneficiaries(), own + " per beneficiary and year");
+        each(node, "per_meal", change, programme.meals(), own + " per meal");
+        programme
+                .years()
+                .ifPresent(years -> node.set(
+                        "over_the_years",
+                        avoided(avoided.times(years), change.unit().words())));
+        ArrayNode swings = node.putArray("sensitivity");
+        figures.swings().forEach(swing -> swings.add(swing(swing, yearly)));
+        ArrayNode sides = node.putArray("sides");
+        Sentences per = new Sentences(change.ruler(), coverage());
+        Sentences perKilogram = new Sentences(
+                change.ruler().counting(substitution.question().programme().unit()), coverage());
+        sides.add(side("product", change.product(), perKilogram));
+        change.baseline().forEach(standing -> sides.add(side("baseline", standing, per)));
+        change.alternatives().forEach(standing -> sides.add(side("alternative", standing, per)));
+    }
+
+    private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
+        count.ifPresent(number ->
+                change.avoidedForEach(number).ifPresent(avoided -> node.set(field, avoided(avoided, unit))));
+    }
+
+    private static ObjectNode swing(Swing swing, String unit) {
+        ObjectNode node = Json.object();
+        node.put("driver", swing.driver().id());
+        node.put("setting", swing.setting());
+        node.put("as_asked", swing.asAsked() ? "yes" : "no");
+        node.set("avoided", avoided(swing.avoided(), unit));
+        return node;
+    }
+
+    private static ObjectNode side(String role, Estimate standing, Sentences sentences) {
+        ObjectNode node = Json.object();
+        node.put("role", role);
+        node.put("name", standing.words());
+        node.put("sentence", sentences.quote(standing));
+        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.set("rows", Json.texts(rows(standing)));
+        return node;
+    }
+
+    /** The ids under which the numbers behind a side can be asked for. */
+    private static List<String> rows(Estimate standing) {
+        if (standing instanceof PublishedEstimate quote) {
+            return quote.evidence() instanceof Evidence.PooledEvidence some
+                    ? some.findings().map(finding -> finding.result().id()).toList()
+                    : List.of();
+        }
+        return ((SystemEstimate) standing)
+                .system().stream()
+                        .flatMap(system -> system.counted().stream())
+                        .flatMap(flow -> flow.rows().stream())
+                        .distinct()
+                        .toList();
+    }
+
+    private static ObjectNode money(MoneySide money) {
+        ObjectNode node = Json.object();
+        String yearly = money.currency() + " a year";
+        node.put("currency", money.currency());
+        money.ofProduct().ifPresent(value -> node.put("value_of_product", SevenDigits.rounded(value)));
+        money.ofDisplaced().ifPresent(value -> {
+            node.set("value_of_displaced", interval(value, yearly));
+            node.set("without_price", Json.texts(money.withoutPrice()));
+        });
+        money.imported().ifPresent(value -> {
+            node.set("import_bill_avoided", interval(value, yearly));
+            node.set("without_imported_share", Json.texts(money.withoutImports()));
+        });
+        money.perTonne().ifPresent(each -> {
+            ObjectNode perTonne = node.putObject("per_tonne_avoided");
+            perTonne.put("median", SevenDigits.rounded(each.median()));
+            perTonne.put("low", SevenDigits.rounded(each.low()));
+            perTonne.put("high", SevenDigits.rounded(each.high()));
+            perTonne.put("unit", money.currency() + " per t CO2e");
+            perTonne.put(
+                    "text",
+                    Print.footprint(each.median()) + " (" + Print.footprint(each.low()) + " to "
+                            + Print.footprint(each.high()) + ") " + money.currency() + " per t CO2e");
+        });
+        Json.put(node, "no_price_per_tonne", money.whyNotPerTonne());
+        return node;
+    }
+
+    private static ObjectNode avoided(Summary summary, String unit) {
+        return EstimateJson.of(summary, unit, SubstitutionSentences.avoided(summary, unit));
+    }
+
+    private static ObjectNode interval(Summary summary, String unit) {
+        return EstimateJson.of(summary, unit, SubstitutionSentences.interval(summary) + " " + unit);
+    }
+
+    private static void put(ObjectNode node, String field, OptionalDouble number) {
+        number.ifPresent(value -> node.put(field, SevenDigits.rounded(value)));
+    }
+
+    private double coverage() {
+        return substitution.question().sampling().coverage();
+    }
+}

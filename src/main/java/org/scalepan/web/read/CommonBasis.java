@@ -1,0 +1,35 @@
+package org.scalepan.web.read;
+
+import java.util.List;
+import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Scope;
+
+/** Reads the one indicator and the one ruler of a question whose sides may be farms and herds. */
+public final class CommonBasis {
+    private final Library library;
+    private final Input body;
+    private final boolean recorded;
+
+    /**
+     * @param recorded whether a side is computed from records, which end at a gate and know fewer indicators
+     */
+    public CommonBasis(Library library, Input body, boolean recorded) {
+        this.library = library;
+        this.body = body;
+        this.recorded = recorded;
+    }
+
+    /** The indicator asked for; greenhouse gases unless it is told. */
+    public Indicator indicator() {
+        List<String> known =
+                recorded ? Scope.INDICATORS : List.copyOf(library.indicators().keySet());
+        String id = body.oneOf("indicator", known).orElse("ghg");
+        return java.util.Objects.requireNonNull(library.indicators().get(id));
+    }
+
+    /** Reads the ruler and the sampling; where records are on the ruler, what by default would end at retail ends at the farm gate. */
+    public ComparisonBasisReading ruler() {
+        return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body)).inBody();
+    }
+}

@@ -1,0 +1,532 @@
+package org.scalepan.web.read;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.scalepan.factors.Nearest;
+import org.scalepan.production.Obstacle;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.http.Limits;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+
+/**
+ * The named values of a question, out of a query string or out of an object of a JSON body. A value is a scalar, a list (in a query
+ * string separated by commas) or, in a body, an object. Every reading collects its fault instead of stopping, so that one refusal names
+ * everything that is wrong: by parameter, or by JSON Pointer (RFC 6901). What was read with its default is kept in order: that is the
+ * resolved question.
+ *
+ * <p>Readings that have a default take scalars as a query string writes them, numbers as text and names in capitals too; those that have
+ * none take what the JSON of records must be exactly.
+ */
+public final class Input {
+    private static final int MOST_SHOWN = 60;
+    private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
+    private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
+
+    private final JsonNode node;
+    private final InputSource source;
+    private final List<Problem.FieldError> faults;
+    private final Set<String> read = new LinkedHashSet<>();
+    private final Map<String, String> added = new LinkedHashMap<>();
+    private final Map<String, Object> resolved = new LinkedHashMap<>();
+
+    /** Where values come from. */
+    private sealed interface InputSource {
+        /** A fault about the value of a name, or about one entry of a list. */
+        Problem.FieldError fault(String name, String entry, String message, List<String> allowed, List<String> near);
+
+        Problem refusal(List<Problem.FieldError> faults);
+
+        /** A query string, whose faults name the parameter. */
+        record Query() implements InputSource {
+            @Override
+            public Problem.FieldError fault(
+                    String name, String entry, String message, List<String> allowed, List<String> near) {
+                return Problem.FieldError.of(name, message, allowed, near);
+            }
+
+            @Override
+            public Problem refusal(List<Problem.FieldError> faults) {
+                return Problem.badQuery(faults);
+            }
+        }
+
+        /** An object of a body, whose faults point to the place. */
+        record Body(String pointer) implements InputSource {
+            @Override
+            public Problem.FieldError fault(
+                    String name, String entry, String message, List<String> allowed, List<String> near) {
+                return Problem.FieldError.at(within(pointer, name) + entry, message, allowed, near);
+            }
+
+            @Override
+            public Problem refusal(List<Problem.FieldError> faults) {
+                return Problem.badBody(faults);
+            }
+        }
+    }
+
+    /** One text of a question, which knows its place. */
+    final class ListedName {
+        private final String name;
+        private final String entry;
+        private final String text;
+
+        private ListedName(String name, String entry, String text) {
+            this.name = name;
+            this.entry = entry;
+            this.text = text;
+        }
+
+        String name() {
+            return name;
+        }
+
+        String text() {
+            return text;
+        }
+
+        void fault(String message) {
+            faults.add(source.fault(name, entry, message, List.of(), List.of()));
+        }
+
+        void unknown(String value, Collection<String> allowed, List<String> near) {
+            faults.add(source.fault(name, entry, unknownWords(singular(name), value), shown(allowed), near));
+        }
+
+        /** A fault of a part of the text, which a query string calls by the part's name. */
+        void unknownPart(String part, String value, Collection<String> allowed) {
+            String place = isQuery() ? part : name;
+            faults.add(source.fault(
+                    place, entry, unknownWords(part, value), shown(allowed), Nearest.to(value, allowed, 3)));
+        }
+    }
+
+    private Input(JsonNode node, InputSource source, List<Problem.FieldError> faults) {
+        this.node = node;
+        this.source = source;
+        this.faults = faults;
+    }
+
+    /** The parameters of a request, from path and query. */
+    public static Input query(Map<String, String> given) {
+        ObjectNode values = JsonNodeFactory.instance.objectNode();
+        given.forEach(values::put);
+        return new Input(values, new InputSource.Query(), new ArrayList<>());
+    }
+
+    /** A body as a whole, which must be an object. */
+    public static Input body(JsonNode node) {
+        Input body = new Input(node, new InputSource.Body(""), new ArrayList<>());
+        if (!node.isObject()) {
+            body.faults.add(Problem.FieldError.at("", "the body must be a JSON object", List.of(), List.of()));
+        }
+        return body;
+    }
+
+    boolean isQuery() {
+        return source instanceof InputSource.Query;
+    }
+
+    // Which names there are
+
+    /** Refuses names other than these. */
+    public void onlyKnown(Collection<String> known) {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        names.removeIf(known::contains);
+        List<String> right = new ArrayList<>(known);
+        if (isQuery()) {
+            names.sort(null);
+            right.sort(null);
+        }
+        String what = isQuery() ? "parameter" : "field";
+        for (String name : names) {
+            String shortName = isQuery() ? Problem.shortened(name) : name;
+            faults.add(source.fault(
+                    name, "", "unknown " + what + " \"" + shortName + "\"", right, Nearest.to(name, known, 2)));
+        }
+    }
+
+    /** Refuses fields that nobody asked for, which are mostly misspelt. */
+    public void close() {
+        onlyKnown(read);
+    }
+
+    public boolean has(String name) {
+        read.add(name);
+        return !node.path(name).isMissingNode();
+    }
+
+    /** Takes a value that was said in another way, such as in a sentence. */
+    public void add(String name, String value) {
+        added.put(name, value);
+    }
+
+    // Scalars as a query string writes them
+
+    /** A text or number as given, or empty when it is absent or blank. */
+    public Optional<String> raw(String name) {
+        String value = added.get(name);
+        if (value == null) {
+            if (!has(name)) {
+                return Optional.empty();
+            }
+            JsonNode given = node.path(name);
+            if (!given.isTextual() && !given.isNumber()) {
+                fault(name, name + " must be a text or a number");
+                return Optional.empty();
+            }
+            value = given.asText();
+        }
+        if (value.isBlank()) {
+            return Optional.empty();
+        }
+        if (value.length() > Limits.PARAMETER_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + Limits.PARAMETER_CHARACTERS + " characters");
+            return Optional.empty();
+        }
+        return Optional.of(value.strip());
+    }
+
+    /** One of a closed list of names. */
+    public String oneOf(String name, Collection<String> allowed, String byDefault) {
+        String value = asListed(raw(name).orElse(byDefault), allowed);
+        if (!allowed.contains(value)) {
+            unknown(name, value, allowed);
+            value = byDefault;
+        }
+        resolved.put(name, value);
+        return value;
+    }
+
+    /** One of a closed list of names that stand for something. */
+    public <T> T oneOf(String name, Collection<String> allowed, Function<String, Optional<T>> read, T byDefault, String id) {
+        String value = oneOf(name, allowed, id);
+        return read.apply(value).orElse(byDefault);
+    }
+
+    /** Names out of a closed list. */
+    public List<String> someOf(String name, Collection<String> allowed, List<String> byDefault, int most) {
+        List<String> values = items(name, most).stream().map(ListedName::text).toList();
+        if (values.isEmpty()) {
+            values = byDefault;
+        }
+        List<String> listed = values.stream()
+                .map(value -> asListed(value, allowed))
+                .distinct()
+                .toList();
+        listed.stream().filter(value -> !allowed.contains(value)).forEach(value -> unknown(name, value, allowed));
+        if (!listed.isEmpty()) {
+            resolved.put(name, listed);
+        }
+        return listed;
+    }
+
+    /** A finite number within limits. */
+    public double number(String name, double least, double most, double byDefault) {
+        Optional<String> value = raw(name);
+        double number = byDefault;
+        if (value.isPresent()) {
+            boolean decimal = DECIMAL.matcher(value.get()).matches();
+            number = decimal ? Double.parseDouble(value.get()) : Double.NaN;
+            if (!(number >= least && number <= most)) {
+                fault(name, name + " must be a number from " + plain(least) + " to " + plain(most));
+                number = byDefault;
+            }
+        }
+        resolved.put(name, number);
+        return number;
+    }
+
+    /** A whole number within limits, of which more than the most is too much rather than wrong. */
+    public long count(String name, long least, long most, long byDefault) {
+        Optional<String> value = raw(name);
+        if (value.isPresent() && WHOLE.matcher(value.get()).matches() && Long.parseLong(value.get()) > most) {
+            tooMuch(name, name + " must be a whole number from " + least + " to " + most);
+            resolved.put(name, byDefault);
+            return byDefault;
+        }
+        return whole(name, least, most, byDefault);
+    }
+
+    /** A whole number within limits. */
+    public long whole(String name, long least, long most, long byDefault) {
+        Optional<String> value = raw(name);
+        long number = byDefault;
+        if (value.isPresent()) {
+            boolean whole = WHOLE.matcher(value.get()).matches();
+            if (!whole || Long.parseLong(value.get()) < least || Long.parseLong(value.get()) > most) {
+                fault(name, name + " must be a whole number from " + least + " to " + most);
+            } else {
+                number = Long.parseLong(value.get());
+            }
+        }
+        resolved.put(name, number);
+        return number;
+    }
+
+    // Lists
+
+    /** The texts of a list, each with its place: in a query string separated by commas, in a body an entry each. */
+    List<ListedName> items(String name, int most) {
+        if (!isQuery()) {
+            return texts(name, most, true);
+        }
+        List<String> values = raw(name)
+                .map(value -> Stream.of(value.split(",", -1))
+                        .map(String::strip)
+                        .filter(entry -> !entry.isEmpty())
+                        .distinct()
+                        .toList())
+                .orElse(List.of());
+        if (values.size() > most) {
+            tooMuch(name, name + " has " + values.size() + " entries; at most " + most + " are allowed");
+        }
+        return values.stream().limit(most).map(text -> item(name, text)).toList();
+    }
+
+    /** A text that was given for a name. */
+    ListedName item(String name, String text) {
+        return new ListedName(name, "", text);
+    }
+
+    /** A list of texts in a body; absent reads as empty. */
+    public List<String> texts(String name, int most) {
+        return texts(name, most, false).stream().map(ListedName::text).toList();
+    }
+
+    private List<ListedName> texts(String name, int most, boolean stripped) {
+        List<ListedName> texts = new ArrayList<>();
+        for (int i = 0; i < elements(name, most); i++) {
+            JsonNode inner = node.path(name).path(i);
+            if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
+                texts.add(new ListedName(name, "/" + i, stripped ? inner.asText().strip() : inner.asText()));
+            } else {
+                faults.add(source.fault(
+                        name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of()));
+            }
+        }
+        return texts;
+    }
+
+    /** A list of objects; absent reads as empty. */
+    public List<Input> objects(String name, int most) {
+        List<Input> objects = new ArrayList<>();
+        for (int i = 0; i < elements(name, most); i++) {
+            JsonNode inner = node.path(name).path(i);
+            if (inner.isObject()) {
+                objects.add(new Input(inner, new InputSource.Body(place(name) + "/" + i), faults));
+            } else {
+                faults.add(
+                        source.fault(name, "/" + i, "entries of " + name + " must be objects", List.of(), List.of()));
+            }
+        }
+        return objects;
+    }
+
+    private int elements(String name, int most) {
+        if (!has(name)) {
+            return 0;
+        }
+        JsonNode list = node.path(name);
+        if (!list.isArray()) {
+            fault(name, name + " must be a list");
+            return 0;
+        }
+        if (list.size() > most) {
+            tooMuch(name, name + " has " + list.size() + " entries; at most " + most + " are allowed");
+            return 0;
+        }
+        return list.size();
+    }
+
+    // What the JSON of records must be exactly
+
+    /** An object inside; absent ones read as empty. */
+    public Optional<Input> object(String name) {
+        if (!has(name)) {
+            return Optional.empty();
+        }
+        JsonNode inner = node.path(name);
+        if (!inner.isObject()) {
+            fault(name, name + " must be an object");
+            return Optional.empty();
+        }
+        return Optional.of(new Input(inner, new InputSource.Body(place(name)), faults));
+    }
+
+    /** A number within limits, if given; then it is a part of the resolved question. */
+    public OptionalDouble number(String name, double least, double most) {
+        if (!has(name)) {
+            return OptionalDouble.empty();
+        }
+        JsonNode value = node.path(name);
+        if (!value.isNumber() || !(value.asDouble() >= least && value.asDouble() <= most)) {
+            fault(name, name + " must be a number from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most));
+            return OptionalDouble.empty();
+        }
+        resolved.put(name, value.asDouble());
+        return OptionalDouble.of(value.asDouble());
+    }
+
+    /** A number that must be given; 0 stands for it after a fault. */
+    public double needNumber(String name, double least, double most) {
+        if (!has(name)) {
+            fault(name, name + " is missing");
+            return 0;
+        }
+        return number(name, least, most).orElse(0);
+    }
+
+    /** A short text, if given. */
+    public Optional<String> text(String name) {
+        if (!has(name)) {
+            return Optional.empty();
+        }
+        JsonNode value = node.path(name);
+        if (value.isTextual() && value.asText().length() > Limits.FIELD_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + Limits.FIELD_CHARACTERS + " characters");
+            return Optional.empty();
+        }
+        if (!value.isTextual() || value.asText().isBlank()) {
+            fault(name, name + " must be a text of 1 to " + Limits.FIELD_CHARACTERS + " characters");
+            return Optional.empty();
+        }
+        return Optional.of(value.asText().strip());
+    }
+
+    /** One of a closed list of names, if given. */
+    public Optional<String> oneOf(String name, Collection<String> allowed) {
+        Optional<String> value = text(name);
+        if (value.isPresent() && !allowed.contains(value.get())) {
+            unknown(name, value.get(), allowed, Nearest.to(value.get(), allowed, 3));
+            return Optional.empty();
+        }
+        return value;
+    }
+
+    /** One of a closed list of names that must be given. */
+    public Optional<String> needOneOf(String name, Collection<String> allowed) {
+        if (!has(name)) {
+            fault(name, name + " is missing", allowed);
+            return Optional.empty();
+        }
+        return oneOf(name, allowed);
+    }
+
+    // Faults
+
+    /** Adds a fault about a value that is not one of the allowed. */
+    public void unknown(String name, String value, Collection<String> allowed) {
+        String what = isQuery() ? singular(name) : name;
+        faults.add(source.fault(name, "", unknownWords(what, value), shown(allowed), Nearest.to(value, allowed, 3)));
+    }
+
+    /** The same of a text of records, with what could be meant. */
+    public void unknown(String name, String value, Collection<String> allowed, List<String> near) {
+        faults.add(source.fault(name, "", "unknown " + name + " \"" + value + "\"", shown(allowed), near));
+    }
+
+    private static String unknownWords(String what, String value) {
+        return "unknown " + what + " \"" + Problem.shortened(value) + "\"";
+    }
+
+    public void fault(String name, String message) {
+        fault(name, message, List.of());
+    }
+
+    /** A fault with what would be right. */
+    public void fault(String name, String message, Collection<String> allowed) {
+        faults.add(source.fault(name, "", message, shown(allowed), List.of()));
+    }
+
+    /** What the records or the question say against being answered. */
+    public void fault(Obstacle obstacle) {
+        fault(obstacle.field(), obstacle.text());
+    }
+
+    /** Adds a fault about something that was understood, and is more than the service takes. */
+    public void tooMuch(String name, String message) {
+        faults.add(source.fault(name, "", message, List.of(), List.of()).ofTooMuch());
+    }
+
+    /** Adds a fault about something that was not understood, with what could be meant. */
+    public void unclear(String name, String message, List<String> didYouMean) {
+        faults.add(source.fault(name, "", message, List.of(), didYouMean));
+    }
+
+    /** Every fault found so far, anywhere in the question. */
+    public List<Problem.FieldError> faults() {
+        return List.copyOf(faults);
+    }
+
+    /** Stops here if anything was wrong. */
+    public void refuseIfWrong() {
+        if (!faults.isEmpty()) {
+            // A ruler that is read once for each indicator finds the same fault each time.
+            throw new ProblemException(source.refusal(faults.stream().distinct().toList()));
+        }
+    }
+
+    // The resolved question
+
+    public void resolve(String name, Object value) {
+        resolved.put(name, value);
+    }
+
+    /** Takes a name back out of the resolved question. */
+    public void unresolve(String name) {
+        resolved.remove(name);
+    }
+
+    /** Everything read so far, defaults included, in order of reading: texts, numbers and lists of texts. */
+    public Map<String, Object> resolved() {
+        return new LinkedHashMap<>(resolved);
+    }
+
+    /** A name as its list spells it: a spreadsheet makes the first letter of what is typed into a cell a capital. */
+    public static String asListed(String typed, Collection<String> allowed) {
+        if (allowed.contains(typed)) {
+            return typed;
+        }
+        return allowed.stream().filter(typed::equalsIgnoreCase).findFirst().orElse(typed);
+    }
+
+    private static List<String> shown(Collection<String> allowed) {
+        // A long list helps nobody in an error; the vocabulary routes have it.
+        return allowed.size() <= MOST_SHOWN ? List.copyOf(allowed) : List.of();
+    }
+
+    private static String singular(String name) {
+        return name.endsWith("s") && !name.endsWith("is") ? name.substring(0, name.length() - 1) : name;
+    }
+
+    public static String plain(double value) {
+        return new java.math.BigDecimal(Double.toString(value))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private String place(String name) {
+        return source instanceof InputSource.Body body ? within(body.pointer(), name) : name;
+    }
+
+    /** The pointer to a field of what a pointer shows. */
+    static String within(String pointer, String field) {
+        return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
+    }
+}

@@ -1,0 +1,73 @@
+package org.scalepan.web.read;
+
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.Side;
+import org.scalepan.ask.farm.EditableRecords;
+import org.scalepan.factors.Library;
+
+/**
+ * Reads one side of a question out of a body: a product by its name, or a farm or herd by its records. The records stand in a field
+ * of their own, so that a name is never mistaken for a record.
+ */
+public final class SideReading {
+    private final Library library;
+    private final SystemReading systems;
+    private final boolean credit;
+
+    /**
+     * @param credit whether systems take off the credit for replaced fertiliser
+     */
+    public SideReading(Library library, boolean credit) {
+        this.library = library;
+        this.systems = new SystemReading(library);
+        this.credit = credit;
+    }
+
+    /** Reads whether the credit for replaced fertiliser is taken off; it is not unless asked. */
+    public static boolean credit(Input body) {
+        return body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
+    }
+
+    /**
+     * A side with the records that it was computed from, for questions that change them.
+     *
+     * @param notebook empty for a published product
+     */
+    public record Read(Side side, Optional<EditableRecords> notebook) {}
+
+    /** A side that must be given in one of its two fields; after a fault the result is empty and the fault is in the body. */
+    public Optional<Side> one(Input body, String productField, String systemField) {
+        return read(body, productField, systemField).map(Read::side);
+    }
+
+    /** The same, with the records. */
+    public Optional<Read> read(Input body, String productField, String systemField) {
+        boolean named = body.has(productField);
+        boolean recorded = body.has(systemField);
+        if (named == recorded) {
+            body.fault(
+                    named ? systemField : productField,
+                    "give either " + productField + ", the name of a product, or " + systemField
+                            + ", the records of a farm or herd" + (named ? ", not both" : ""));
+            return Optional.empty();
+        }
+        return named
+                ? body.text(productField)
+                        .flatMap(name -> product(body, productField, name))
+                        .map(side -> new Read(side, Optional.empty()))
+                : body.object(systemField)
+                        .flatMap(systems::notebook)
+                        .map(notebook -> new Read(
+                                new Side.Recorded(notebook.inventory(library), credit), Optional.of(notebook)));
+    }
+
+    /** The field that a side was given in. */
+    public static String field(Side side, String productField, String systemField) {
+        return side instanceof Side.Recorded ? systemField : productField;
+    }
+
+    private Optional<Side> product(Input body, String field, String name) {
+        return new ProductReading(library, body).written(field, name).map(Side.PublishedSide::new);
+    }
+}

@@ -1,0 +1,266 @@
+package org.scalepan.web.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.ask.farm.EditableRecords;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
+import org.scalepan.factors.table.Row;
+import org.scalepan.production.FarmRecords;
+import org.scalepan.production.Inventory;
+import org.scalepan.production.herd.HeadRecords;
+import org.scalepan.production.herd.Herd;
+import org.scalepan.production.herd.HerdOutput;
+import org.scalepan.production.insects.Harvest;
+import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.web.http.Limits;
+
+/** Reads one production system out of a request: an insect farm's notebook or a herd. */
+public final class SystemReading {
+    private static final double MOST = 1e12;
+    /** kWh per kg of water; the worst dryer published takes 7. */
+    private static final double MOST_HEAT = 100;
+    /** Animals that a herd can be of. */
+    public static final List<String> CATEGORIES = List.of(
+            "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
+
+    /** Steps behind the farm gate. */
+    public static final List<String> STEPS = List.of("drying", "blanching", "freezing");
+
+    private final Library library;
+    private final RecordVocabulary vocabulary;
+    private final RecordsReading records;
+
+    public SystemReading(Library library) {
+        this.library = library;
+        this.vocabulary = RecordVocabulary.of(library);
+        this.records = new RecordsReading(library);
+    }
+
+    /** Reads a system; after a fault the result is empty and the fault is in the body. */
+    public Optional<Inventory> read(Input body) {
+        return notebook(body).map(read -> read.inventory(library));
+    }
+
+    /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
+    public Optional<EditableRecords> notebook(Input body) {
+        Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
+        int before = body.faults().size();
+        if (kind.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<EditableRecords> read = kind.get().equals("insects")
+                ? insects(body).map(EditableRecords.Insects::new)
+                : herd(body).map(EditableRecords.Animals::new);
+        body.close();
+        return read.filter(found -> body.faults().size() == before);
+    }
+
+    private Optional<InsectFarm> insects(Input body) {
+        Optional<String> species = body.needOneOf("product", vocabulary.insects());
+        Optional<String> form = body.oneOf("form", library.ids("forms"));
+        Optional<Harvest> harvest = harvest(body);
+        OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
+        if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
+            body.fault(
+                    "sold_kg",
+                    "sold_kg is missing: a farm that sells " + form.get() + " needs the kg sold beside the live harvest");
+        }
+        FarmRecords read = records.read(body, "farm");
+        Optional<InsectFarm.CoProductRule> rule = body.oneOf(
+                        "co_product_allocation", List.of("none", "mass", "economic"))
+                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
+        OptionalDouble price = body.number("price_per_kg", 0, MOST);
+        rule.flatMap(chosen -> chosen.obstacle(price, read.coProducts())).ifPresent(body::fault);
+        OptionalDouble cycle = body.number("cycle_days", 1, 2000);
+        OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
+        OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
+        OptionalDouble mortality = body.number("mortality", 0, 0.99);
+        Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
+        List<InsectFarm.Processing> processing =
+                body.objects("processing", Limits.PROCESSING_STEPS).stream().map(this::processing).toList();
+        if (species.isEmpty() || harvest.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new InsectFarm(
+                read,
+                java.util.Objects.requireNonNull(library.products().get(species.get())),
+                form,
+                harvest.get(),
+                sold,
+                price,
+                cycle,
+                pairs,
+                kept,
+                mortality,
+                frass,
+                processing,
+                rule));
+    }
+
+    private static Optional<Harvest> harvest(Input body) {
+        Optional<Input> given = body.object("harvest");
+        if (given.isEmpty()) {
+            if (!body.has("harvest")) {
+                body.fault(
+                        "harvest",
+                        "harvest is missing: give kg_per_year, or containers, kg_per_container and cycles_per_year, or larvae"
+                                + " and larvae_per_kg");
+            }
+            return Optional.empty();
+        }
+        Input harvest = given.get();
+        int before = body.faults().size();
+        boolean weighed = harvest.has("kg_per_year");
+        boolean contained = harvest.has("containers");
+        boolean counted = harvest.has("larvae");
+        if (List.of(weighed, contained, counted).stream().filter(way -> way).count() != 1) {
+            harvest.fault(
+                    "kg_per_year",
+                    "give the harvest in one way: kg_per_year, or containers with kg_per_container and cycles_per_year, or larvae"
+                            + " with larvae_per_kg");
+            return Optional.empty();
+        }
+        List<Double> numbers = new ArrayList<>();
+        List<String> fields = weighed
+                ? List.of("kg_per_year")
+                : contained
+                        ? List.of("containers", "kg_per_container", "cycles_per_year")
+                        : List.of("larvae", "larvae_per_kg");
+        fields.forEach(field -> numbers.add(harvest.needNumber(field, 1e-9, MOST)));
+        harvest.close();
+        if (body.faults().size() != before) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                weighed
+                        ? new Harvest.Weighed(numbers.get(0))
+                        : contained
+                                ? new Harvest.ByContainer(numbers.get(0), numbers.get(1), numbers.get(2))
+                                : new Harvest.ByNumber(numbers.get(0), numbers.get(1)));
+    }
+
+    private static InsectFarm.Frass frass(Input body) {
+        OptionalDouble kilograms = body.number("kg", 0, MOST);
+        OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
+        Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
+                .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
+        boolean credited = body.oneOf("credited", List.of("no", "yes"))
+                .filter("yes"::equals)
+                .isPresent();
+        body.close();
+        return new InsectFarm.Frass(kilograms, nitrogen, fate, credited);
+    }
+
+    private InsectFarm.Processing processing(Input body) {
+        String step = body.needOneOf("step", STEPS).orElse("");
+        double water = body.needNumber("water_kg", 0, MOST);
+        String carrier =
+                body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
+        body.close();
+        return new InsectFarm.Processing(step, water, carrier, energy);
+    }
+
+    private Optional<Herd> herd(Input body) {
+        Optional<String> category = body.needOneOf("animals", CATEGORIES);
+        Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
+        Optional<String> region =
+                body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
+        Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
+        Optional<String> climate = body.oneOf("climate", vocabulary.climates());
+        double heads = body.needNumber("heads", 1e-9, 1e9);
+        List<Herd.Yield> yields = yields(body, category);
+        List<Herd.ManureShare> manure = manure(body);
+        Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
+        if (cattle.isPresent()) {
+            Herd.obstacleToTier2(category.orElse("")).ifPresent(body::fault);
+        }
+        Optional<String> product = body.oneOf("product", given(category, yields));
+        FarmRecords read = records.read(body, "herd");
+        Herd.obstacleInCoProducts(read).ifPresent(body::fault);
+        if (category.isEmpty() || yields.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Herd(
+                read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product));
+    }
+
+    /** The products that the herd's yields are. */
+    private static List<String> given(Optional<String> category, List<Herd.Yield> yields) {
+        return yields.stream()
+                .flatMap(yield -> HerdOutput.product(category.orElse(""), yield.kind()).stream())
+                .toList();
+    }
+
+    private static List<Herd.Yield> yields(Input body, Optional<String> category) {
+        List<Herd.Yield> yields = new ArrayList<>();
+        Optional<Input> given = body.object("yield");
+        if (given.isEmpty()) {
+            body.fault("yield", "yield is missing: give milk_kg, eggs_kg or live_kg a year");
+            return yields;
+        }
+        Input yield = given.get();
+        for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
+            String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
+            OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
+            if (kilograms.isPresent()) {
+                yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
+                category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
+                        .ifPresent(animals ->
+                                yield.fault(field, "no product of this library is the " + field + " of " + animals));
+            }
+        }
+        yield.close();
+        if (yields.isEmpty()) {
+            body.fault("yield", "yield needs at least one of milk_kg, eggs_kg, live_kg");
+        }
+        return yields;
+    }
+
+    private List<Herd.ManureShare> manure(Input body) {
+        List<Herd.ManureShare> shares = new ArrayList<>();
+        for (Input given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
+            String system =
+                    given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
+            double share = given.needNumber("share", 0, 1);
+            given.close();
+            shares.add(new Herd.ManureShare("mms." + system, share));
+        }
+        Herd.obstacleInManure(shares).ifPresent(body::fault);
+        return shares;
+    }
+
+    private static Optional<Herd.Cattle> cattle(Input body) {
+        int before = body.faults().size();
+        HeadRecords head = new HeadRecords(
+                body.needNumber("weight_kg", 10, 2000),
+                body.number("mature_weight_kg", 10, 2000),
+                body.number("gain_kg_per_day", 0, 5),
+                body.number("milk_kg_per_day", 0, 100),
+                body.number("milk_fat_percent", 0, 15),
+                body.number("pregnant_share", 0, 1),
+                body.number("work_hours_per_day", 0, 24),
+                body.needNumber("digestibility_percent", 40, 90),
+                body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
+                body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
+        OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
+        OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
+        body.close();
+        return body.faults().size() == before
+                ? Optional.of(new Herd.Cattle(head, conversion, protein))
+                : Optional.empty();
+    }
+
+    /** Names near to a mistyped ingredient, by its other names too. */
+    static List<String> nearIngredients(Library library, String typed) {
+        for (Row row : library.table("ingredients").rows()) {
+            if (row.list("aliases").stream().anyMatch(typed::equalsIgnoreCase)) {
+                return List.of(row.text("id"));
+            }
+        }
+        return Nearest.to(typed, library.ids("ingredients"), 3);
+    }
+}

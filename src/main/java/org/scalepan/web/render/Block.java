@@ -1,0 +1,53 @@
+package org.scalepan.web.render;
+
+import java.util.List;
+
+/** One part of a {@link Document}. All texts are plain: what they hold is never read as markup. */
+public sealed interface Block {
+    /** A heading of the second level. */
+    record Heading(String text) implements Block {}
+
+    /**
+     * A paragraph.
+     *
+     * @param lines run together where they are shown; a line ends where the plain file has a line end
+     */
+    record Paragraph(List<TextLine> lines) implements Block {
+        public Paragraph {
+            lines = List.copyOf(lines);
+        }
+
+        Paragraph(TextLine line) {
+            this(List.of(line));
+        }
+    }
+
+    record Bullets(List<TextLine> items) implements Block {
+        public Bullets {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * A table whose first column names the rows.
+     *
+     * @param rows each as long as the header
+     */
+    record TextTable(List<String> header, List<List<String>> rows) implements Block {
+        public TextTable {
+            header = List.copyOf(header);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /**
+     * A picture.
+     *
+     * @param svg made by this service, which escapes every text in it
+     * @param words what the picture shows, for those who do not see it
+     */
+    record Picture(String svg, String words) implements Block {}
+
+    /** Text to be copied as it is, such as BibTeX. */
+    record Code(String text) implements Block {}
+}

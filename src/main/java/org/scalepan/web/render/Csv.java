@@ -1,0 +1,146 @@
+package org.scalepan.web.render;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.sheet.FormulaGuard;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.Input;
+
+/**
+ * Writes CSV as RFC 4180 has it, in the style asked for. A text cell that a spreadsheet would run as a formula is led by an
+ * apostrophe; a number never is.
+ */
+public final class Csv {
+    public static final List<String> PARAMETERS = List.of("delim", "decimal", "bom");
+
+    private final CsvStyle style;
+    private final Writer out;
+    private final CsvWriter writer;
+
+    /** Field separator, decimal sign, and whether a byte-order mark leads (for Excel opening a downloaded file). */
+    public record CsvStyle(char delimiter, char decimal, boolean byteOrderMark) {
+        public static CsvStyle read(Input parameters) {
+            String delimiter = parameters.raw("delim").orElse(",");
+            String decimal = parameters.raw("decimal").orElse(".");
+            if (!Set.of(",", ";", "tab", "|").contains(delimiter)) {
+                parameters.unknown("delim", delimiter, List.of(",", ";", "tab", "|"));
+            }
+            if (!Set.of(".", ",").contains(decimal)) {
+                parameters.unknown("decimal", decimal, List.of(".", ","));
+            } else if (decimal.equals(",") && delimiter.equals(",")) {
+                parameters.fault("decimal", "decimal=, needs another delim, such as delim=;");
+            }
+            List.of("delim", "decimal", "bom")
+                    .forEach(name -> parameters.raw(name).ifPresent(value -> parameters.resolve(name, value)));
+            boolean mark = parameters
+                    .raw("bom")
+                    .filter(value -> {
+                        if (!Set.of("0", "1").contains(value)) {
+                            parameters.unknown("bom", value, List.of("0", "1"));
+                        }
+                        return value.equals("1");
+                    })
+                    .isPresent();
+            return new CsvStyle(delimiter.equals("tab") ? '\t' : delimiter.charAt(0), decimal.charAt(0), mark);
+        }
+    }
+
+    public Csv(CsvStyle style, List<String> header) {
+        this(style, header, new StringWriter());
+    }
+
+    /** Writes to a writer as the rows come, for tables that are too long to be held. */
+    public Csv(CsvStyle style, List<String> header, Writer out) {
+        this(style, marked(style, out));
+        writer.writeRecord(header);
+    }
+
+    private Csv(CsvStyle style, Writer out) {
+        this.style = style;
+        this.out = out;
+        this.writer = CsvWriter.builder()
+                .fieldSeparator(style.delimiter())
+                .lineDelimiter(LineDelimiter.CRLF)
+                .build(out);
+    }
+
+    /** Writes rows that stand behind others. */
+    public static Csv withoutHeader(CsvStyle style, Writer out) {
+        return new Csv(style, out);
+    }
+
+    private static Writer marked(CsvStyle style, Writer out) {
+        if (style.byteOrderMark()) {
+            try {
+                out.append('\uFEFF');
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return out;
+    }
+
+    /** A row that is filled cell by cell. */
+    public final class CsvLine {
+        private final List<String> cells = new ArrayList<>();
+
+        public CsvLine text(String text) {
+            cells.add(FormulaGuard.guarded(text));
+            return this;
+        }
+
+        /** A computed number. */
+        public CsvLine number(double value) {
+            cells.add(SevenDigits.plain(value).replace('.', style.decimal()));
+            return this;
+        }
+
+        /** A published number: every digit of it. */
+        CsvLine published(double value) {
+            cells.add(Input.plain(value).replace('.', style.decimal()));
+            return this;
+        }
+
+        public CsvLine number(int value) {
+            cells.add(Integer.toString(value));
+            return this;
+        }
+
+        public CsvLine empty(int count) {
+            for (int i = 0; i < count; i++) {
+                cells.add("");
+            }
+            return this;
+        }
+
+        public void end() {
+            writer.writeRecord(cells);
+        }
+    }
+
+    public CsvLine line() {
+        return new CsvLine();
+    }
+
+    /** Sends what is written so far on its way. */
+    public void flush() throws IOException {
+        writer.flush();
+    }
+
+    public Answer answer() {
+        try {
+            writer.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory cannot fail", e);
+        }
+        return Answer.of(Answer.CSV, out.toString());
+    }
+}

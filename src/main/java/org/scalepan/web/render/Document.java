@@ -1,0 +1,67 @@
+package org.scalepan.web.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.cite.Reference;
+
+/**
+ * A text to be pasted or printed, as the blocks it is made of: written down once, rendered by {@link MarkdownRenderer} and
+ * {@link HtmlRenderer}.
+ *
+ * @param title heading of the first level; none where the text is to be pasted under a heading of the reader's own
+ */
+public record Document(Optional<String> title, List<Block> blocks) {
+    public Document {
+        blocks = List.copyOf(blocks);
+    }
+
+    /** Collects blocks from top to bottom. */
+    public static final class Builder {
+        private final List<Block> blocks = new ArrayList<>();
+
+        public Builder add(Block block) {
+            blocks.add(block);
+            return this;
+        }
+
+        public Builder heading(String text) {
+            return add(new Block.Heading(text));
+        }
+
+        public Builder paragraph(String text) {
+            return add(new Block.Paragraph(TextLine.of(text)));
+        }
+
+        /** A paragraph led by a label, such as {@code Verdict: fails}. */
+        public Builder labelled(String label, String text) {
+            return add(new Block.Paragraph(TextLine.labelled(label, text)));
+        }
+
+        /** An address that stands alone. */
+        public Builder link(String address) {
+            return add(new Block.Paragraph(TextLine.link(address)));
+        }
+
+        public Builder references(List<Reference> references) {
+            return add(new Block.Bullets(references.stream().map(TextLine::of).toList()));
+        }
+
+        public Builder bullets(List<String> items) {
+            return add(new Block.Bullets(items.stream().map(TextLine::of).toList()));
+        }
+
+        /** A list under a line that names it; nothing where the list is empty. */
+        public Builder listed(String name, List<String> items) {
+            return items.isEmpty() ? this : paragraph(name).bullets(items);
+        }
+
+        public Document titled(String title) {
+            return new Document(Optional.of(title), blocks);
+        }
+
+        public Document untitled() {
+            return new Document(Optional.empty(), blocks);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package org.scalepan.web.render;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.Warning;
+import org.scalepan.cite.PlainText;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Caution;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+
+/** What every JSON answer carries beside its content: the question as resolved, the library, the permalink, warnings, cautions. */
+public final class Envelope {
+    private Envelope() {}
+
+    /** Opens an answer. */
+    public static ObjectNode open(Library library, String path, Map<String, Object> question) {
+        ObjectNode node = Json.object();
+        node.set("question", Json.map(question));
+        node.set("library", library(library));
+        node.put("permalink", Permalink.of(library, path, question));
+        return node;
+    }
+
+    /** Closes an answer that rests on warnings, cautions and references. */
+    public static void close(
+            ObjectNode node,
+            List<Warning> warnings,
+            Library library,
+            Collection<Product> products,
+            List<Reference> references) {
+        node.set("warnings", warnings(warnings));
+        node.set("cautions", cautions(library, products));
+        node.set("references", references(references));
+    }
+
+    /** Closes an answer with what stands behind its figures. */
+    public static void close(ObjectNode node, Provenance grounds) {
+        close(node, grounds.warnings(), grounds.library(), grounds.products(), grounds.references());
+    }
+
+    /** Closes an answer that states rows as they are. */
+    public static void close(ObjectNode node) {
+        node.set("warnings", Json.array());
+        node.set("cautions", Json.array());
+    }
+
+    public static ObjectNode library(Library library) {
+        ObjectNode node = Json.object();
+        node.put("version", library.version().version());
+        node.put("digest", library.version().digest());
+        return node;
+    }
+
+    static ArrayNode warnings(List<Warning> warnings) {
+        ArrayNode array = Json.array();
+        for (Warning warning : warnings) {
+            ObjectNode node = array.addObject();
+            node.put("code", warning.code());
+            node.put("text", warning.text());
+            node.set("about", Json.texts(warning.about()));
+        }
+        return array;
+    }
+
+    public static ArrayNode cautions(Library library, Collection<Product> products) {
+        return cautions(library, products, Optional.empty());
+    }
+
+    /** The cautions about products; with a market only those that hold everywhere or there. */
+    public static ArrayNode cautions(Library library, Collection<Product> products, Optional<String> market) {
+        ArrayNode array = Json.array();
+        library.cautionsAbout(products, market).forEach(caution -> array.add(caution(caution)));
+        return array;
+    }
+
+    static ObjectNode caution(Caution caution) {
+        ObjectNode node = Json.object();
+        node.put("id", caution.id());
+        node.put("topic", caution.topic());
+        node.put("text", caution.text());
+        node.set("sources", Json.texts(caution.sources()));
+        node.put("check", caution.check().id());
+        return node;
+    }
+
+    private static ArrayNode references(List<Reference> references) {
+        ArrayNode array = Json.array();
+        for (Reference reference : references) {
+            ObjectNode node = array.addObject();
+            node.put("id", reference.id());
+            node.put("label", reference.label());
+            node.put("text", PlainText.of(reference));
+            Json.put(node, "doi", reference.doi());
+            node.put("check", reference.check());
+        }
+        return array;
+    }
+}

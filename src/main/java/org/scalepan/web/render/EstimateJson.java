@@ -1,0 +1,39 @@
+package org.scalepan.web.render;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.scalepan.ask.Sentences;
+import org.scalepan.quantity.SevenDigits;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * An estimate as a JSON object: {@code median}, {@code mean}, the interval {@code low} to {@code high} at {@code coverage}, the Monte
+ * Carlo standard errors of median and mean, then {@code unit} (none for a ratio) and {@code text}, the same figures as printed.
+ */
+public final class EstimateJson {
+    private EstimateJson() {}
+
+    public static ObjectNode of(Summary summary, String unit, String text) {
+        return numbers(summary).put("unit", unit).put("text", text);
+    }
+
+    /** A footprint on the comparison basis of some sentences. */
+    public static ObjectNode footprint(Summary summary, Sentences sentences) {
+        return of(summary, sentences.unit(), sentences.footprint(summary));
+    }
+
+    public static ObjectNode ratio(Summary summary) {
+        return numbers(summary).put("text", Sentences.ratio(summary));
+    }
+
+    private static ObjectNode numbers(Summary summary) {
+        ObjectNode node = Json.object();
+        node.put("median", SevenDigits.rounded(summary.median()));
+        node.put("mean", SevenDigits.rounded(summary.mean()));
+        node.put("low", SevenDigits.rounded(summary.low()));
+        node.put("high", SevenDigits.rounded(summary.high()));
+        node.put("coverage", summary.coverage());
+        node.put("median_standard_error", SevenDigits.rounded(summary.medianStandardError()));
+        node.put("mean_standard_error", SevenDigits.rounded(summary.meanStandardError()));
+        return node;
+    }
+}

@@ -1,0 +1,141 @@
+package org.scalepan.web.render;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.PublishedResult;
+import org.scalepan.factors.StageSplit;
+import org.scalepan.footprint.ChainStep;
+import org.scalepan.footprint.Rebasing;
+import org.scalepan.literature.Evidence;
+import org.scalepan.literature.HarmonisationStep;
+import org.scalepan.literature.Harmonised;
+import org.scalepan.literature.Study;
+import org.scalepan.literature.Unused;
+import org.scalepan.quantity.SevenDigits;
+
+/** Shows the trail of a figure: each study, each published number, and each conversion with the row it rests on. */
+final class EvidenceView {
+    /** An answer names this many unused results at most; the results route has them all. */
+    private static final int MOST_UNUSED = 24;
+
+    private EvidenceView() {}
+
+    static ArrayNode studies(Evidence.PooledEvidence evidence) {
+        ArrayNode array = Json.array();
+        for (Study study : evidence.studies()) {
+            ObjectNode node = array.addObject();
+            node.put("study", study.id());
+            node.put("weight", SevenDigits.rounded(evidence.weight()));
+            ArrayNode findings = node.putArray("findings");
+            study.findings().forEach(finding -> findings.add(finding(finding, evidence.weightOfFinding(study))));
+        }
+        return array;
+    }
+
+    private static ObjectNode finding(Harmonised finding, double weight) {
+        PublishedResult result = finding.result();
+        ObjectNode node = Json.object();
+        node.put("result", result.id());
+        node.put("weight", SevenDigits.rounded(weight));
+        node.set("published", published(result));
+        node.put("source", result.cited().source());
+        node.put("locator", result.cited().locator());
+        node.put("check", result.cited().check().id());
+        node.put("region", result.region());
+        Json.put(node, "substrate", result.substrate());
+        Json.put(node, "allocation", result.allocation());
+        Json.put(node, "scale", result.scale());
+        Json.put(node, "note", result.note());
+        ArrayNode steps = node.putArray("steps");
+        finding.steps().forEach(step -> steps.add(step(step)));
+        node.put("harmonised_median", SevenDigits.rounded(finding.central()));
+        ArrayNode notes = node.putArray("notes");
+        finding.notes()
+                .forEach(note -> notes.addObject().put("code", note.code()).put("text", note.text()));
+        return node;
+    }
+
+    private static ObjectNode published(PublishedResult result) {
+        ObjectNode node = Json.object();
+        RowView.printed(node, result);
+        node.put("basis", result.publishedBasis());
+        node.put("read_as_per", result.per());
+        node.put("boundary", result.boundary().id());
+        node.put("luc", result.luc());
+        Json.put(node, "gwp", result.gwp());
+        return node;
+    }
+
+    private static ObjectNode step(HarmonisationStep step) {
+        ObjectNode node = Json.object();
+        if (step instanceof HarmonisationStep.ToUnit unit) {
+            toUnit(node, unit.step());
+        } else if (step instanceof HarmonisationStep.ByStages stages) {
+            node.put("kind", "stages");
+            node.put("multiplier", SevenDigits.rounded(stages.multiplier()));
+            node.set(
+                    "kept",
+                    Json.texts(stages.kept().stream().map(StageSplit::id).toList()));
+            stages.kept().stream().limit(1).forEach(split -> {
+                node.put("source", split.cited().source());
+                node.put("locator", split.cited().locator());
+                node.put("check", split.cited().check().id());
+            });
+            node.set(
+                    "dropped",
+                    Json.texts(stages.dropped().stream().map(StageSplit::id).toList()));
+        } else if (step instanceof HarmonisationStep.ToWarmingSet warming) {
+            toWarmingSet(node, warming.rebasing());
+        }
+        return node;
+    }
+
+    private static void toUnit(ObjectNode node, ChainStep step) {
+        node.put("kind", "unit");
+        node.put("from", step.from().id());
+        node.put("to", step.to().id());
+        node.put("multiplier", SevenDigits.rounded(step.multiplier()));
+        if (step instanceof ChainStep.PublishedStep published) {
+            CompositionRow row = published.row();
+            node.put("row", row.id());
+            node.put("quantity", row.quantity());
+            node.put("factor", SevenDigits.rounded(published.factor().central()));
+            node.put("source", row.cited().source());
+            node.put("locator", row.cited().locator());
+            node.put("check", row.cited().check().id());
+        } else if (step instanceof ChainStep.Exact exact) {
+            node.put("by_definition", exact.why());
+        }
+    }
+
+    private static void toWarmingSet(ObjectNode node, Rebasing rebasing) {
+        node.put("kind", "warming-set");
+        node.put("from", rebasing.from().id());
+        node.put("to", rebasing.to().id());
+        node.put("multiplier", SevenDigits.rounded(rebasing.multiplier()));
+        double[] bounds = rebasing.bounds();
+        node.put("multiplier_low", SevenDigits.rounded(bounds[0]));
+        node.put("multiplier_high", SevenDigits.rounded(bounds[1]));
+        node.put("row", rebasing.shares().id());
+        node.put("source", rebasing.shares().cited().source());
+        node.put("locator", rebasing.shares().cited().locator());
+        node.put("check", rebasing.shares().cited().check().id());
+    }
+
+    /** Published results of the product that were not used, and why. */
+    static ArrayNode unused(List<Unused> unused) {
+        ArrayNode array = Json.array();
+        unused.stream().limit(MOST_UNUSED).forEach(item -> {
+            ObjectNode node = array.addObject();
+            node.put("result", item.result().id());
+            node.put("indicator", item.result().indicator());
+            node.set("published", published(item.result()));
+            node.put("source", item.result().cited().source());
+            node.put("check", item.result().cited().check().id());
+            node.put("reason", item.reason());
+        });
+        return array;
+    }
+}

@@ -1,0 +1,42 @@
+package org.scalepan.web.render;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.scalepan.web.http.Problem;
+
+/** Renders a problem as {@code application/problem+json} (RFC 9457). */
+public final class ProblemView {
+    public static final String MEDIA_TYPE = "application/problem+json";
+
+    private ProblemView() {}
+
+    public static String json(Problem problem) {
+        ObjectNode node = Json.object();
+        node.put("type", problem.type());
+        node.put("title", problem.title());
+        node.put("status", problem.status());
+        node.put("detail", problem.detail());
+        if (!problem.errors().isEmpty()) {
+            node.set("errors", errors(problem.errors()));
+        }
+        return Json.write(node);
+    }
+
+    public static ArrayNode errors(List<Problem.FieldError> flaws) {
+        ArrayNode errors = Json.array();
+        for (Problem.FieldError error : flaws) {
+            ObjectNode one = errors.addObject();
+            Json.put(one, "parameter", error.parameter());
+            Json.put(one, "pointer", error.pointer());
+            one.put("message", error.message());
+            if (!error.allowed().isEmpty()) {
+                one.set("allowed", Json.texts(error.allowed()));
+            }
+            if (!error.didYouMean().isEmpty()) {
+                one.set("did_you_mean", Json.texts(error.didYouMean()));
+            }
+        }
+        return errors;
+    }
+}

@@ -1,0 +1,48 @@
+package org.scalepan.web.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.cite.PlainText;
+import org.scalepan.cite.Reference;
+
+/** One line of running text. */
+public record TextLine(List<Run> runs) {
+    public TextLine {
+        runs = List.copyOf(runs);
+    }
+
+    /** A stretch of a line that is shown in one way. */
+    sealed interface Run {
+        /** Text of any origin, shown as it is. */
+        record Plain(String text) implements Run {}
+
+        /** Words of the service itself that introduce what follows them. */
+        record Strong(String text) implements Run {}
+
+        /** An address to be opened or copied: {@code http}, {@code https} or a path of this service. */
+        record Address(String address) implements Run {}
+    }
+
+    public static TextLine of(String text) {
+        return new TextLine(List.of(new Run.Plain(text)));
+    }
+
+    /** {@code Verdict: fails}, with the label set off. */
+    static TextLine labelled(String label, String text) {
+        return new TextLine(List.of(new Run.Strong(label + ":"), new Run.Plain(" " + text)));
+    }
+
+    static TextLine link(String address) {
+        return new TextLine(List.of(new Run.Address(address)));
+    }
+
+    /** A reference in full, with the address at which it can be opened. */
+    static TextLine of(Reference reference) {
+        List<Run> runs = new ArrayList<>(List.of(new Run.Plain(PlainText.withoutLink(reference))));
+        reference.link().ifPresent(address -> {
+            runs.add(new Run.Plain(" "));
+            runs.add(new Run.Address(address));
+        });
+        return new TextLine(runs);
+    }
+}

@@ -1,0 +1,37 @@
+package org.scalepan.web.route;
+
+import java.util.List;
+import java.util.Map;
+import org.scalepan.web.http.Client;
+import org.scalepan.web.http.RequestBody;
+import org.scalepan.web.read.Input;
+
+/**
+ * One request as a handler sees it.
+ *
+ * @param path the address asked for, without its query
+ * @param variables the parts of the path that the route names
+ * @param parameters the query parameters
+ * @param accept the Accept header
+ * @param sent what was sent along
+ * @param host the Host header: what the client calls this service
+ * @param client who asks
+ */
+public record Request(
+        String path,
+        Map<String, String> variables,
+        Input parameters,
+        String accept,
+        RequestBody sent,
+        String host,
+        Client client) {
+
+    public String variable(String name) {
+        return variables.getOrDefault(name, "");
+    }
+
+    /** The format of the answer: {@code format=} first, then the Accept header, then the first of those offered. */
+    public Format format(List<Format> offered) {
+        return Format.choose(parameters, accept, offered);
+    }
+}

@@ -1,0 +1,43 @@
+package org.scalepan.web.server;
+
+import java.net.InetSocketAddress;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.jetty.io.Connection;
+import org.scalepan.web.http.Client;
+
+/** Hangs up on a client who opens more connections than one may, so that there are some left for others. */
+final class ConnectionsPerClient implements Connection.Listener {
+    private final int most;
+    private final Map<Connection, Client> clients = new ConcurrentHashMap<>();
+    private final Map<Client, Integer> open = new ConcurrentHashMap<>();
+
+    ConnectionsPerClient(int most) {
+        this.most = most;
+    }
+
+    @Override
+    public void onOpened(Connection connection) {
+        if (connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress peer) {
+            Client client = Client.at(peer.getAddress().getHostAddress());
+            // A closed connection no longer knows whose it was.
+            clients.put(connection, client);
+            if (open.merge(client, 1, Integer::sum) > most) {
+                connection.getEndPoint().close();
+            }
+        }
+    }
+
+    @Override
+    public void onClosed(Connection connection) {
+        Client client = clients.remove(connection);
+        if (client != null) {
+            open.computeIfPresent(client, (one, count) -> count == 1 ? null : count - 1);
+        }
+    }
+
+    /** How many clients are connected. */
+    int clients() {
+        return open.size();
+    }
+}

@@ -1,0 +1,304 @@
+package org.scalepan.web.server;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.http.PreEncodedHttpField;
+import org.scalepan.factors.Library;
+import org.scalepan.web.compare.CellRoutes;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.BufferedBody;
+import org.scalepan.web.http.ByteQuota;
+import org.scalepan.web.http.Client;
+import org.scalepan.web.http.ConcurrencyLimiter;
+import org.scalepan.web.http.DeploymentSettings;
+import org.scalepan.web.http.EntityTag;
+import org.scalepan.web.http.Limits;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+import org.scalepan.web.http.QueryString;
+import org.scalepan.web.http.RequestBody;
+import org.scalepan.web.http.StreamedBody;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.render.Permalink;
+import org.scalepan.web.render.ProblemView;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.ResponseCache;
+import org.scalepan.web.route.Route;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** What happens to every request of a route, in order: read the query strictly, check the pin, answer, tag, and refuse well. */
+final class Pipeline {
+    private static final Logger LOG = LoggerFactory.getLogger(Pipeline.class);
+    /** Answers change only with the library; an hour keeps spreadsheets from asking the same cell again and again. */
+    private static final String FRESH = "public, max-age=3600";
+    /** An answer that is pinned to a library never changes. */
+    private static final String PINNED = "public, max-age=31536000, immutable";
+
+
+    private final Library library;
+    private final Metrics metrics;
+    private final ConcurrencyLimiter turnstile;
+    private final DeploymentSettings surroundings;
+    private final ByteQuota bodies = new ByteQuota(Limits.BODY_BYTES_WAITING, "bodies");
+    private final ResponseCache kept;
+
+    Pipeline(Library library, Metrics metrics, ConcurrencyLimiter turnstile, DeploymentSettings surroundings, ResponseCache kept) {
+        this.library = library;
+        this.metrics = metrics;
+        this.turnstile = turnstile;
+        this.surroundings = surroundings;
+        this.kept = kept;
+    }
+
+    void run(Context context, Route route) {
+        long start = System.nanoTime();
+        try {
+            Map<String, String> given = route.anyQuery() ? Map.of() : QueryString.read(context.queryString());
+            Input parameters = parameters(given, route);
+            checkPin(parameters);
+            if (route.method() == Route.HttpMethod.POST) {
+                sendComputed(context, route, answer(context, route, parameters));
+            } else {
+                send(context, keptOrMade(context, route, given, parameters));
+            }
+        } catch (ProblemException refused) {
+            refuse(context, route, refused.problem());
+        } catch (HttpResponseException e) {
+            // The framework's own refusal, such as a body that is too long: answered where all of those are.
+            throw e;
+        } catch (RuntimeException e) {
+            LOG.error("no answer from {}", route.path(), e);
+            refuse(
+                    context,
+                    route,
+                    Problem.plain(500, "internal", "Something broke here", "the fault is ours; it has been logged"));
+        } catch (OutOfMemoryError e) {
+            // What this answer held is free again by now; a small refusal is better than a dead connection.
+            LOG.error("not enough memory for an answer from {}", route.path(), e);
+            refuse(
+                    context,
+                    route,
+                    Problem.plain(
+                            503,
+                            "busy",
+                            "Too much at once",
+                            "busy: there is not enough memory for this answer now; ask for fewer draws or ask again"));
+        } finally {
+            metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
+        }
+    }
+
+    private Answer answer(Context context, Route route, Input parameters) {
+        StreamedBody sent = new StreamedBody(context);
+        Client client = surroundings.client(context.req());
+        if (!route.computes()) {
+            return answer(context, route, parameters, sent, client);
+        }
+        if (route.method() == Route.HttpMethod.GET) {
+            return turnstile.pass(client, () -> answer(context, route, parameters, sent, client));
+        }
+        // Taken in before a place to compute is: who sends slowly must not keep others from computing.
+        try (BufferedBody whole = BufferedBody.of(sent, bodies, client)) {
+            return turnstile.pass(client, () -> answer(context, route, parameters, whole, client));
+        }
+    }
+
+    private static Answer answer(Context context, Route route, Input parameters, RequestBody sent, Client client) {
+        Answer answer = route.handling()
+                .answer(new Request(
+                        context.path(),
+                        context.pathParamMap(),
+                        parameters,
+                        header(context, "Accept"),
+                        sent,
+                        header(context, "Host"),
+                        client));
+        // A handler that forgot to ask would otherwise answer a question that was not understood.
+        parameters.refuseIfWrong();
+        return answer;
+    }
+
+    /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
+    private ResponseCache.Kept keptOrMade(Context context, Route route, Map<String, String> given, Input parameters) {
+        if (!route.keeps()) {
+            return made(context, route, parameters);
+        }
+        String accept = header(context, "Accept");
+        ResponseCache.CachedQuestion question = ResponseCache.CachedQuestion.of(context.path(), given, accept);
+        Optional<ResponseCache.Kept> before = kept.find(question);
+        ResponseCache.Kept answer = before.orElseGet(() -> made(context, route, parameters));
+        if (before.isEmpty()) {
+            kept.keep(question, answer);
+        }
+        kept.remember(new ResponseCache.RawTarget(target(context), accept), question);
+        return answer;
+    }
+
+    private ResponseCache.Kept made(Context context, Route route, Input parameters) {
+        Answer answer = answer(context, route, parameters);
+        boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
+        String location = Permalink.of(library, context.path(), parameters.resolved());
+        return ResponseCache.Kept.of(answer, route.path(), head(route, pinned, answer, location));
+    }
+
+    /** The address with its query, letter by letter. */
+    private static String target(Context context) {
+        String query = context.queryString();
+        return context.req().getRequestURI() + (query == null ? "" : "?" + query);
+    }
+
+    private static Input parameters(Map<String, String> given, Route route) {
+        Input parameters = Input.query(given);
+        List<String> known = new ArrayList<>(route.parameters());
+        if (route.isApi()) {
+            known.add(Route.NO_CACHE);
+            known.add(Route.LIBRARY);
+        }
+        parameters.onlyKnown(known);
+        return parameters;
+    }
+
+    private void checkPin(Input parameters) {
+        Optional<String> pin = parameters.raw(Route.LIBRARY);
+        String digest = library.version().digest();
+        if (pin.isPresent() && !pin.get().equals(digest)) {
+            String detail = "this service answers from library " + digest + ", the link is pinned to "
+                    + Problem.shortened(pin.get())
+                    + "; leave out library= for today's answer";
+            throw new ProblemException(new Problem(
+                    409,
+                    "/problems/other-library",
+                    "The library has changed",
+                    detail,
+                    List.of(Problem.FieldError.of(Route.LIBRARY, detail, List.of(digest), List.of()))));
+        }
+    }
+
+    private static void send(Context context, ResponseCache.Kept made) {
+        write(context, made.head());
+        if (EntityTag.matches(header(context, "If-None-Match"), made.answer().tag())) {
+            context.status(HttpStatus.NOT_MODIFIED);
+            return;
+        }
+        write(context, made.ofBody());
+        sendWhole(context, made.answer().body());
+    }
+
+    /**
+     * In one write instead of piece by piece: should this process be killed meanwhile, the answer is either on its way as a whole or has
+     * not begun, and then a proxy can ask another instance.
+     */
+    private static void sendWhole(Context context, byte[] body) {
+        context.res().setBufferSize(Math.max(body.length, context.res().getBufferSize()));
+        context.result(body);
+    }
+
+    private static void write(Context context, List<HttpField> fields) {
+        fields.forEach(field -> context.header(field.getName(), field.getValue()));
+    }
+
+    /** What is told of an answer beside its body. */
+    private List<HttpField> head(Route route, boolean pinned, Answer answer, String location) {
+        List<HttpField> head = new ArrayList<>();
+        BiConsumer<String, String> add = (name, value) -> head.add(new PreEncodedHttpField(name, value));
+        add.accept("ETag", answer.tag());
+        add.accept("Vary", surroundings.vary());
+        add.accept("Cache-Control", cacheControl(route, pinned));
+        if (route.isApi()) {
+            // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
+            // is.
+            add.accept("Content-Location", location);
+            add.accept("Library-Version", library.version().version());
+            add.accept("Library-Digest", library.version().digest());
+        }
+        describe(add, route, answer);
+        return head;
+    }
+
+    private static void describe(BiConsumer<String, String> header, Route route, Answer answer) {
+        SecurityHeaders.set(header, answer.mediaType(), route.path());
+        answer.fileName()
+                .ifPresent(name -> header.accept("Content-Disposition", "attachment; filename=\"" + name + "\""));
+    }
+
+    /** An answer to records sent: it belongs to them and is kept by nobody. */
+    private void sendComputed(Context context, Route route, Answer answer) {
+        context.header("Cache-Control", "no-store");
+        context.header("Library-Version", library.version().version());
+        context.header("Library-Digest", library.version().digest());
+        describe(context::header, route, answer);
+        context.contentType(answer.mediaType());
+        if (answer.streamed().isPresent()) {
+            stream(context, route, answer.streamed().get());
+        } else {
+            sendWhole(context, answer.body());
+        }
+    }
+
+    /**
+     * Rows that leave as they are done. After the first of them a refusal is no longer possible; the connection then breaks off, because
+     * an answer that ended as it should would pass for a whole one.
+     */
+    private static void stream(Context context, Route route, Answer.Rows rows) {
+        try {
+            OutputStream out = context.outputStream();
+            rows.writeTo(out);
+            out.close();
+        } catch (IOException e) {
+            LOG.debug("the client of {} went away", route.path(), e);
+            breakOff(context, e);
+        } catch (RuntimeException e) {
+            LOG.error("rows of {} broken off", route.path(), e);
+            breakOff(context, e);
+        }
+    }
+
+    /** Closes the connection, and tells the server that nothing more comes: it would otherwise wait for the end when it is to stop. */
+    private static void breakOff(Context context, Exception why) {
+        ServletContextRequest request = ServletContextRequest.getServletContextRequest(context.req());
+        request.getServletChannel().abort(why);
+        request.getConnectionMetaData().getConnection().getEndPoint().close();
+    }
+
+    private static String cacheControl(Route route, boolean pinned) {
+        if (route.isApi()) {
+            return pinned ? PINNED : FRESH;
+        }
+        boolean probe = route.path().startsWith("/health") || route.path().equals("/metrics");
+        return probe ? "no-store" : FRESH;
+    }
+
+    private static void refuse(Context context, Route route, Problem problem) {
+        boolean forCell = route.parameters().contains(CellRoutes.ON_ERROR)
+                && "200".equals(context.queryParam(CellRoutes.ON_ERROR));
+        boolean asText = (route.cell() || forCell) && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
+        String mediaType = asText ? Answer.TEXT : ProblemView.MEDIA_TYPE;
+        String body = asText ? problem.line() : ProblemView.json(problem);
+        context.status(asText && forCell ? 200 : problem.status());
+        context.header("Cache-Control", "no-store");
+        if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()
+                || problem.status() == HttpStatus.TOO_MANY_REQUESTS.getCode()) {
+            context.header("Retry-After", "1");
+        }
+        SecurityHeaders.set(context::header, mediaType, route.path());
+        context.contentType(mediaType);
+        context.result(body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String header(Context context, String name) {
+        String value = context.header(name);
+        return value == null ? "" : value;
+    }
+}

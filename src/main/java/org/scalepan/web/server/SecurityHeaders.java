@@ -1,0 +1,33 @@
+package org.scalepan.web.server;
+
+import java.util.function.BiConsumer;
+import org.scalepan.web.site.GuideRoutes;
+
+/** The headers that keep a browser from doing with an answer what was not meant. */
+final class SecurityHeaders {
+    private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";
+    private static final String OWN_PAGE =
+            "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
+    /** The description's reader sets style attributes while it draws; its scripts are files all the same. */
+    private static final String READER_PAGE = OWN_PAGE + "; style-src 'self' 'unsafe-inline'";
+
+    /** The pages with the picture build what they show node by node; markup out of text is forbidden to them. */
+    private static final String DRAWN_PAGE = OWN_PAGE + "; form-action 'self'; require-trusted-types-for 'script'";
+
+    private SecurityHeaders() {}
+
+    static void set(BiConsumer<String, String> header, String mediaType, String path) {
+        boolean page = mediaType.startsWith("text/html");
+        header.accept("Content-Security-Policy", page ? ofPage(path) : NOTHING);
+        header.accept("X-Content-Type-Options", "nosniff");
+        header.accept("Referrer-Policy", "no-referrer");
+    }
+
+    private static String ofPage(String path) {
+        return switch (path) {
+            case "/docs" -> READER_PAGE;
+            case "/", "/farm", GuideRoutes.PATH, GuideRoutes.PATH + "/{name}" -> DRAWN_PAGE;
+            default -> OWN_PAGE;
+        };
+    }
+}

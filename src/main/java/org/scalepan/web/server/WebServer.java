@@ -1,0 +1,249 @@
+package org.scalepan.web.server;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jetty.http.HttpCompliance;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+import org.scalepan.factors.Library;
+import org.scalepan.web.brief.BriefRoutes;
+import org.scalepan.web.bulk.BulkRoutes;
+import org.scalepan.web.claim.ClaimRoutes;
+import org.scalepan.web.compare.CellRoutes;
+import org.scalepan.web.compare.ComparisonRoutes;
+import org.scalepan.web.compare.TableRoutes;
+import org.scalepan.web.farm.BreakEvenRoutes;
+import org.scalepan.web.farm.FootprintRoutes;
+import org.scalepan.web.farm.SensitivityRoutes;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.ConcurrencyLimiter;
+import org.scalepan.web.http.DeploymentSettings;
+import org.scalepan.web.http.Limits;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.library.CautionRoutes;
+import org.scalepan.web.library.ProductRoutes;
+import org.scalepan.web.library.RecordWordRoutes;
+import org.scalepan.web.library.ResultRoutes;
+import org.scalepan.web.library.SourceRoutes;
+import org.scalepan.web.library.VocabularyRoutes;
+import org.scalepan.web.nutrition.NutritionRoutes;
+import org.scalepan.web.programme.SubstitutionRoutes;
+import org.scalepan.web.render.ProblemView;
+import org.scalepan.web.route.ResponseCache;
+import org.scalepan.web.route.Route;
+import org.scalepan.web.site.ExampleRoutes;
+import org.scalepan.web.site.GuideRoutes;
+import org.scalepan.web.site.SiteRoutes;
+
+/** The service over HTTP. */
+public final class WebServer implements AutoCloseable {
+    private static final int STOP_MILLISECONDS = 30_000;
+    /** Rows come in by the megabyte; eight times the usual takes half as long. Held only while something comes. */
+    private static final int INPUT_BYTES = 65_536;
+
+
+    /** How long a piece of an answer may take to be read beside {@link Limits#SLOWEST_READING}. */
+    private static final Duration READERS_GRACE = Duration.ofSeconds(10);
+    /** Long enough for a proxy that asks every second whether the service is ready. */
+    private static final Duration LEAVE = Duration.ofSeconds(1);
+
+    static {
+        // The server would otherwise start Java's whole management to learn how many references fit into 64 bytes.
+        System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
+    }
+
+    private final Javalin javalin;
+    private final Readiness readiness = new Readiness();
+    private final GracefulShutdown leaving = new GracefulShutdown();
+    private final DeploymentSettings surroundings;
+    private final List<Route> routes;
+
+    /** Makes the service ready to start; nothing listens yet. */
+    public WebServer(Library library) {
+        this(library, DeploymentSettings.NONE);
+    }
+
+    /** As above, in surroundings that are not the usual ones. */
+    public WebServer(Library library, DeploymentSettings surroundings) {
+        this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), surroundings, List.of());
+    }
+
+    /**
+     * As above, with the places there are to compute an answer and those to compute many rows, which are apart because rows can take
+     * minutes, and with routes of a test beside its own.
+     */
+    public WebServer(Library library, ConcurrencyLimiter turnstile, ConcurrencyLimiter rows, DeploymentSettings surroundings, List<Route> more) {
+        this.surroundings = surroundings;
+        Metrics metrics = new Metrics();
+        List<Route> all = new ArrayList<>(more);
+        all.addAll(new ProductRoutes(library).routes());
+        all.addAll(new ResultRoutes(library).routes());
+        all.addAll(new SourceRoutes(library).routes());
+        all.addAll(new ComparisonRoutes(library).routes());
+        all.addAll(new ClaimRoutes(library).routes());
+        all.addAll(new CellRoutes(library).routes());
+        all.addAll(new TableRoutes(library).routes());
+        all.addAll(new NutritionRoutes(library).routes());
+        all.addAll(new CautionRoutes(library).routes());
+        all.addAll(new VocabularyRoutes(library).routes());
+        all.addAll(new RecordWordRoutes(library).routes());
+        all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new BriefRoutes(library, java.time.Clock.systemUTC()).routes());
+        all.addAll(new SubstitutionRoutes(library).routes());
+        all.addAll(new BreakEvenRoutes(library).routes());
+        all.addAll(new SensitivityRoutes(library).routes());
+        all.addAll(new BulkRoutes(library, rows).routes());
+        all.addAll(new ExampleRoutes().routes());
+        all.addAll(new GuideRoutes().routes());
+        Answer limits = LimitsJson.answer(LimitsJson.of(turnstile, rows));
+        all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
+        all.addAll(new SiteRoutes().routes());
+        this.routes = List.copyOf(all);
+        ResponseCache kept = new ResponseCache();
+        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings, kept);
+        this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(kept, metrics)));
+    }
+
+    /** Begins to listen. */
+    public WebServer start(String host, int port) {
+        javalin.start(host, port);
+        if (surroundings.clientHeader().isEmpty()) {
+            // Behind a proxy all connections are the proxy's.
+            ConnectionsPerClient listener = new ConnectionsPerClient(Limits.CONNECTIONS_OF_CLIENT);
+            for (Connector connector : jetty().getConnectors()) {
+                connector.addEventListener(listener);
+            }
+        }
+        readiness.set(true);
+        return this;
+    }
+
+    /** The port it listens on; useful after starting on port 0. */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** The addresses of the service with the parameters that each knows, for holding the description against them. */
+    public List<Route> routes() {
+        return routes;
+    }
+
+    /** The server underneath, for holding its limits against each other. */
+    Server jetty() {
+        return javalin.jettyServer().server();
+    }
+
+    /** Says for a moment that it will stop, while it still answers; then lets running answers finish, and stops. */
+    public void leave() throws InterruptedException {
+        readiness.set(false);
+        leaving.begin();
+        Thread.sleep(LEAVE.toMillis());
+        close();
+    }
+
+    /** Lets running answers finish, then stops. */
+    @Override
+    public void close() {
+        readiness.set(false);
+        javalin.stop();
+    }
+
+    private void configure(JavalinConfig config, Pipeline pipeline, CachedResponseHandler keptFirst) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.prefer405over404 = true;
+        config.http.generateEtags = false;
+        // A strong tag belongs to the bytes sent; compression is left to a proxy.
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_MILLISECONDS);
+            server.insertHandler(keptFirst);
+            surroundings.crossOrigin().ifPresent(server::insertHandler);
+            server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_GRACE));
+            server.insertHandler(leaving);
+            server.insertHandler(new GracefulHandler());
+            // Only what comes in is timed: rows go out as slowly as they are computed.
+            server.insertHandler(new MinimumDataRateHandler(Limits.SLOWEST_SENDING, 0));
+            server.setErrorHandler(new ServerErrors());
+            // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
+            // them.
+            server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
+        });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setIdleTimeout(Limits.IDLE_MILLISECONDS);
+            http.setInputBufferSize(INPUT_BYTES);
+            http.setRequestHeaderSize(Limits.HEADER_BYTES);
+            http.setUriCompliance(UriCompliance.DEFAULT);
+            http.setHttpCompliance(HttpCompliance.STRICT);
+            http.setSendServerVersion(false);
+        });
+        for (Route route : routes) {
+            if (route.method() == Route.HttpMethod.POST) {
+                config.routes.post(route.path(), context -> pipeline.run(context, route));
+            } else {
+                // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its
+                // status.
+                config.routes.get(route.path(), context -> pipeline.run(context, route));
+                config.routes.head(route.path(), context -> pipeline.run(context, route));
+            }
+        }
+        routes.stream()
+                .map(Route::path)
+                .distinct()
+                .forEach(path -> config.routes.options(path, context -> options(context, methods(path))));
+        config.routes.exception(HttpResponseException.class, this::refuse);
+    }
+
+    /** What is done with an address: most are asked, some take records, and a few do both. */
+    private String methods(String path) {
+        boolean sent = has(Route.HttpMethod.POST, path);
+        boolean asked = has(Route.HttpMethod.GET, path) || !sent;
+        return (asked ? "GET, HEAD, " : "") + (sent ? "POST, " : "") + "OPTIONS";
+    }
+
+    private boolean has(Route.HttpMethod method, String path) {
+        return routes.stream()
+                .anyMatch(route -> route.method() == method && route.path().equals(path));
+    }
+
+    private static void options(Context context, String methods) {
+        context.header("Allow", methods);
+        context.status(204);
+    }
+
+    /** Refusals of the framework itself: no such address, no such method. */
+    private void refuse(HttpResponseException exception, Context context) {
+        String methods = methods(context.path());
+        int status = exception.getStatus();
+        Problem problem = switch (status) {
+            case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());
+            case 405 ->
+                Problem.plain(
+                        405,
+                        "wrong-method",
+                        "Wrong method",
+                        "this address answers " + methods.replace(", OPTIONS", " and OPTIONS"));
+            default -> Problem.plain(status, "refused", "The request was refused", "the server refuses such requests");
+        };
+        if (status == 405) {
+            context.header("Allow", methods);
+        }
+        context.status(status);
+        context.header("Cache-Control", "no-store");
+        SecurityHeaders.set(context::header, ProblemView.MEDIA_TYPE, "");
+        context.contentType(ProblemView.MEDIA_TYPE);
+        context.result(ProblemView.json(problem).getBytes(StandardCharsets.UTF_8));
+    }
+}

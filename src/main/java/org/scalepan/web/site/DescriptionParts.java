@@ -1,0 +1,40 @@
+package org.scalepan.web.site;
+
+import java.nio.charset.StandardCharsets;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.scalepan.web.http.FixedFile;
+
+/**
+ * Joins the description of the interface, which is kept in a file for each topic, into the one file that its readers get. The head has a
+ * comment {@code # part paths/claim.yaml} where a part belongs; references within the description are those of the joined file, so that
+ * joining needs no reader of YAML.
+ */
+public final class DescriptionParts {
+    private static final Pattern PART = Pattern.compile("(?md)^( *)# part (\\S+)\\n");
+    private static final Pattern LINE = Pattern.compile("(?md)^(?=.)");
+
+    private DescriptionParts() {}
+
+    /**
+     * The head with each part in its place, as far to the right as the comment that names it.
+     *
+     * @param part the text of a part by its name
+     */
+    public static String joined(String head, UnaryOperator<String> part) {
+        return PART.matcher(head)
+                .replaceAll(named -> Matcher.quoteReplacement(
+                        LINE.matcher(part.apply(named.group(2))).replaceAll(named.group(1))));
+    }
+
+    /** The same of the files that travel in the jar. */
+    static byte[] joined(byte[] head) {
+        return joined(text(head), name -> text(FixedFile.bytes("/openapi/" + name)))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(byte[] utf8) {
+        return new String(utf8, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,51 @@
+package org.scalepan.web.site;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.scalepan.sheet.CalcFile;
+import org.scalepan.sheet.ExcelFile;
+import org.scalepan.sheet.Sheet;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.FixedFile;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** Spreadsheets with live formulas, and the page that gives the formulas to copy. */
+public final class ExampleRoutes {
+    /** A name or an address and perhaps a port (RFC 9110, section 7.2), and nothing that could mean more in a formula. */
+    private static final Pattern HOST =
+            Pattern.compile("([A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?|\\[[0-9A-Fa-f:.]{2,45}])(:[0-9]{1,5})?");
+
+    private static final String USUAL = "http://127.0.0.1:8080";
+
+    private final FixedFile script = new FixedFile("/site/formulas.js", "text/javascript; charset=utf-8");
+
+    public List<Route> routes() {
+        return List.of(
+                SiteRoutes.fixed("/examples", new FixedFile("/site/examples.html", Answer.HTML)),
+                Route.of("/examples/{file}", List.of(), this::file));
+    }
+
+    private Answer file(Request request) {
+        return switch (request.variable("file")) {
+            case "formulas.js" -> script.answer();
+            case "scalepan.ods" -> new Answer(CalcFile.MEDIA_TYPE, CalcFile.of(sheets(request)));
+            case "scalepan.xlsx" -> new Answer(ExcelFile.MEDIA_TYPE, ExcelFile.of(sheets(request)));
+            default -> throw new ProblemException(Problem.notFound("there is no such example", List.of()));
+        };
+    }
+
+    private static List<Sheet> sheets(Request request) {
+        return new ExampleSheets(address(request.host())).sheets();
+    }
+
+    /**
+     * What the client calls this service, so that the file asks where it came from. It stands in a cell that anybody can read and
+     * change; what is not plainly a host is not taken over.
+     */
+    private static String address(String host) {
+        return HOST.matcher(host).matches() ? "http://" + host : USUAL;
+    }
+}

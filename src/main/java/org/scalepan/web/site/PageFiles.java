@@ -1,0 +1,71 @@
+package org.scalepan.web.site;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.FixedFile;
+import org.scalepan.web.http.WebJar;
+
+/**
+ * The files that the pages with the picture load: a closed list. The chart library comes out of its web jar as it is
+ * published there; the invented farms are those that ship beside the dataset.
+ */
+final class PageFiles {
+    static final String LIBRARY = "d3.min.js";
+
+    private static final List<String> SCRIPTS = List.of(
+            "chart.js",
+            "compare.js",
+            "copy.js",
+            "d3.js",
+            "dom.js",
+            "en.js",
+            "farm.js",
+            "farm-chart.js",
+            "farm-form.js",
+            "farm-more.js",
+            "farm-records.js",
+            "farm-said.js",
+            "fr.js",
+            "frame.js",
+            "guide.js",
+            "i18n.js",
+            "marks.js",
+            "picture-file.js",
+            "question.js",
+            "scale.js",
+            "service.js",
+            "study.js",
+            "tables.js",
+            "take.js",
+            "verdict.js",
+            "vocabulary.js");
+    private static final List<String> INVENTED = List.of(
+            "invented-school-superworms.json",
+            "invented-brewery-black-soldier-flies.json",
+            "invented-allotment-hens.json");
+
+    private final Map<String, FixedFile> files = new HashMap<>();
+
+    PageFiles() {
+        SCRIPTS.forEach(name -> files.put(name, new FixedFile("/site/page/" + name, "text/javascript; charset=utf-8")));
+        files.put("scalepan.css", new FixedFile("/site/page/scalepan.css", "text/css; charset=utf-8"));
+        files.put("mark.svg", new FixedFile("/site/page/mark.svg", "image/svg+xml"));
+        String d3 = "/META-INF/resources/webjars/d3/" + WebJar.version("org.webjars.npm", "d3") + "/dist/" + LIBRARY;
+        files.put(LIBRARY, new FixedFile(d3, "text/javascript; charset=utf-8"));
+        INVENTED.forEach(name -> files.put(name, new FixedFile("/factors/systems/" + name, Answer.JSON)));
+    }
+
+    Optional<Answer> file(String name) {
+        return Optional.ofNullable(files.get(name)).map(FixedFile::answer);
+    }
+
+    /** Every name on the list, for holding the pages and the description against it. */
+    Set<String> names() {
+        return new TreeSet<>(files.keySet());
+    }
+}

@@ -1,0 +1,79 @@
+package org.scalepan.web.site;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.FixedFile;
+import org.scalepan.web.http.Problem;
+import org.scalepan.web.http.ProblemException;
+import org.scalepan.web.http.WebJar;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** What is not a question: the pages, the description and its reader. */
+public final class SiteRoutes {
+    private static final Pattern SHARED = Pattern.compile("(?m)^ *<!-- shared (\\w+) -->\\n");
+    private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
+
+    private final PageFiles pageFiles = new PageFiles();
+    private final Map<String, FixedFile> readerFiles = Map.of(
+            "reader.js", new FixedFile("/site/docs.js", "text/javascript; charset=utf-8"),
+            "swagger-ui-bundle.js", webjar("swagger-ui-bundle.js", "text/javascript; charset=utf-8"),
+            "swagger-ui.css", webjar("swagger-ui.css", "text/css; charset=utf-8"));
+
+    public List<Route> routes() {
+        return List.of(
+                page("/", "/site/index.html"),
+                page("/farm", "/site/farm.html"),
+                Route.of("/page/{file}", List.of(), this::pageFile),
+                fixed(
+                        "/openapi.yaml",
+                        new FixedFile("/openapi/openapi.yaml", "application/yaml", DescriptionParts::joined)),
+                fixed("/docs", new FixedFile("/site/docs.html", Answer.HTML)),
+                Route.of("/docs/{file}", List.of(), this::readerFile));
+    }
+
+    /** What never changes while the service runs. */
+    static Route fixed(String path, FixedFile file) {
+        return Route.of(path, List.of(), request -> file.answer());
+    }
+
+    /** A page whose script reads what stands behind the question mark; what the pages share is put in its place once. */
+    private static Route page(String path, String resource) {
+        FixedFile file = new FixedFile(resource, Answer.HTML, SiteRoutes::withSharedParts);
+        return Route.page(path, request -> file.answer());
+    }
+
+    static byte[] withSharedParts(byte[] page) {
+        return SHARED.matcher(text(page))
+                .replaceAll(part ->
+                        Matcher.quoteReplacement(text(FixedFile.bytes("/site/shared-" + part.group(1) + ".html"))))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(byte[] utf8) {
+        return new String(utf8, StandardCharsets.UTF_8);
+    }
+
+    private Answer pageFile(Request request) {
+        return pageFiles
+                .file(request.variable("file"))
+                .orElseThrow(() -> new ProblemException(Problem.notFound("there is no such page", List.of())));
+    }
+
+    /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */
+    private Answer readerFile(Request request) {
+        FixedFile file = readerFiles.get(request.variable("file"));
+        if (file == null) {
+            throw new ProblemException(Problem.notFound("there is no such page", List.of()));
+        }
+        return file.answer();
+    }
+
+    private static FixedFile webjar(String name, String mediaType) {
+        return new FixedFile(READER + WebJar.version("org.webjars", "swagger-ui") + "/" + name, mediaType);
+    }
+}

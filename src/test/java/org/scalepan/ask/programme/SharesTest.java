@@ -1,0 +1,48 @@
+package org.scalepan.ask.programme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Several things displaced are parts of one whole. */
+class SharesTest {
+    /** Parts; NaN is one left out. */
+    private static Optional<List<Double>> shares(double... given) {
+        return Shares.of(Arrays.stream(given)
+                .mapToObj(share -> Double.isNaN(share) ? OptionalDouble.empty() : OptionalDouble.of(share))
+                .toList());
+    }
+
+    @Test
+    void a_whole_is_taken_as_it_is() {
+        assertEquals(List.of(0.75, 0.25), shares(0.75, 0.25).orElseThrow());
+    }
+
+    @Test
+    void the_one_left_out_is_the_rest() {
+        assertEquals(List.of(1.0), shares(Double.NaN).orElseThrow());
+        assertEquals(List.of(0.75, 0.25), shares(0.75, Double.NaN).orElseThrow());
+    }
+
+    @Test
+    void three_times_a_third_is_evened_out_to_a_whole() {
+        List<Double> thirds = shares(0.333, 0.333, 0.333).orElseThrow();
+
+        assertEquals(1.0 / 3, thirds.get(0), 1e-12);
+        assertEquals(1, thirds.stream().mapToDouble(share -> share).sum(), 1e-12);
+    }
+
+    @Test
+    void what_makes_no_whole_is_refused() {
+        assertTrue(shares(0.5, 0.4).isEmpty());
+        assertTrue(shares(0.6, 0.6).isEmpty());
+        assertTrue(shares(Double.NaN, Double.NaN).isEmpty());
+        assertTrue(shares(1, Double.NaN).isEmpty(), "nothing is left for the rest");
+        assertTrue(shares().isEmpty());
+    }
+}

@@ -1,0 +1,448 @@
+package org.scalepan.factors.loading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.factors.LibraryCopy;
+
+/** Each thing that can be wrong in a library is told once, at the place where an editor finds it, with what would be right. */
+class BrokenLibraryTest {
+    private static final String RESULTS = "results.csv";
+    private static final String COMPOSITION = "composition.csv";
+    private static final String MEALWORM_GHG = "oonincx-deboer-2012.mealworm.ghg.kg-live";
+    private static final String BEEF_GHG = "poore-nemecek-2018.beef-beef-herd.ghg.100g-protein.ar5-100-feedback";
+    private static final String MEALWORM_PROTEIN = "finke-2002.mealworm.fresh.protein";
+
+    @TempDir
+    Path folder;
+
+    LibraryCopy copy;
+
+    @BeforeEach
+    void copyTheBundledFolder() {
+        copy = new LibraryCopy(folder);
+    }
+
+    @Test
+    void an_unchanged_copy_is_sound() {
+        assertInstanceOf(
+                LibraryLoad.Loaded.class, copy.load(), () -> copy.faults().toString());
+    }
+
+    @Test
+    void a_place_is_counted_from_1_in_lines_and_characters() {
+        // farm-gate stands on the third line of its file, its name after "farm-gate,2,", which is 12 characters.
+        copy.replace("boundaries.csv", "farm-gate", "farm-gate,2,,\"From cradle to the farm, gate.\"");
+        assertEquals(
+                folder.resolve("boundaries.csv") + ":3:13",
+                copy.faults().get(0).replaceAll(": name is missing;.*", ""));
+    }
+
+    @Test
+    void an_unknown_source_is_named_with_the_nearest_known() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "source", "oonincx-deboer-2021");
+        copy.assertFaults(
+                place + ": unknown source \"oonincx-deboer-2021\"; did you mean \"oonincx-deboer-2012\"? it must"
+                        + " be an id of sources.json");
+    }
+
+    @Test
+    void two_sources_in_a_cell_for_one_are_an_unknown_source() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "source", "oonincx-deboer-2012;oonincx-2010");
+        assertEquals(1, copy.faults().size());
+        assertTrue(
+                copy.faults().get(0).startsWith(place + ": unknown source \"oonincx-deboer-2012;oonincx-2010\"; "),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_unknown_unit_is_named_with_the_nearest_known() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "unit", "kg CO2");
+        copy.assertFaults(place + ": unknown unit \"kg CO2\"; did you mean \"kg CO2e\"? it must be an id of units.csv");
+    }
+
+    @Test
+    void a_unit_that_is_not_the_indicators_own_is_to_be_converted() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "unit", "g CO2e");
+        copy.assertFaults(place + ": unit \"g CO2e\" of indicator ghg; it must be kg CO2e; convert the value");
+    }
+
+    @Test
+    void an_unknown_product_is_named_with_the_nearest_known() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "product", "meal-worm");
+        copy.assertFaults(
+                place + ": unknown product \"meal-worm\"; did you mean \"mealworm\"? it must be an id of products.csv");
+    }
+
+    @Test
+    void a_value_outside_low_to_high_is_refused() {
+        // Thevenot et al. 2018 print 3.8 with limits 3.04 and 4.56 kg CO2e per kg meal.
+        String place = copy.set(RESULTS, "thevenot-2018.mealworm.ghg.kg-product", "value", "38");
+        copy.assertFaults(place + ": value 38 lies outside low 3.04 to high 4.56; it must lie between them");
+    }
+
+    @Test
+    void a_basis_of_a_claim_must_be_in_words_of_the_library() {
+        String place = copy.set("claims.csv", "c01", "holds_on", "barn:kg-live");
+        copy.assertFaults(place
+                + ": unknown basis \"barn:kg-live\"; it must be boundary:per, or boundary:per:product, in words of"
+                + " boundaries.csv, functional_units.csv and products.csv");
+    }
+
+    @Test
+    void a_claimed_ratio_needs_its_number() {
+        String place = copy.set("claims.csv", "c13", "claimed", "none");
+        copy.assertFaults(place
+                + ": the claimed ratio is incomplete; times-less needs times_less_low and times_less_high, and nothing else"
+                + " has them");
+    }
+
+    @Test
+    void low_above_high_is_refused() {
+        String place = copy.set(RESULTS, "devries-deboer-2010.beef.ghg.kg-protein", "low", "171");
+        copy.assertFaults(place + ": low is above high; swap them");
+    }
+
+    @Test
+    void a_spread_without_its_limits_is_incomplete() {
+        copy.set(RESULTS, "devries-deboer-2010.beef.ghg.kg-protein", "high", "");
+        String line = folder.resolve(RESULTS) + ":" + copy.line(RESULTS, "devries-deboer-2010.beef.ghg.kg-protein");
+        assertEquals(
+                line + ": the spread is incomplete; spread range needs low and high",
+                String.join("\n", copy.faults()).replaceFirst(":\\d+: the", ": the"));
+    }
+
+    @Test
+    void a_duplicate_id_points_to_the_first() {
+        int first = copy.line(COMPOSITION, MEALWORM_PROTEIN);
+        String fat = "finke-2002.mealworm.fresh.fat";
+        String place = copy.set(COMPOSITION, fat, "id", MEALWORM_PROTEIN);
+        copy.assertFaults(place + ": duplicate id \"" + MEALWORM_PROTEIN + "\"; it stands on line " + first
+                + " already; every row needs its own");
+    }
+
+    @Test
+    void a_missing_locator_is_asked_for_in_the_words_of_the_schema() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "locator", "");
+        copy.assertFaults(place
+                + ": locator is missing; give where in the source: table, page, sheet, abstract; \"no source\" for"
+                + " common practice.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=", "+", "-", "@"})
+    void text_that_a_spreadsheet_would_run_is_refused(String start) {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "note", start + "HYPERLINK(1)");
+        copy.assertFaults(place + ": note begins with \"" + start
+                + "\", which a spreadsheet runs as a formula; reword it, or make it a number");
+    }
+
+    @Test
+    void a_byte_that_is_not_utf_8_is_told_with_its_place_and_nothing_else_is() {
+        byte[] bytes = copy.text("products.csv").getBytes(StandardCharsets.UTF_8);
+        int firstOfLine2 = copy.text("products.csv").indexOf('\n') + 1;
+        bytes[firstOfLine2 + 2] = (byte) 0xE9;
+        copy.write("products.csv", bytes);
+        copy.assertFaults(folder.resolve("products.csv") + ":2:3: byte 0xE9 is not UTF-8; save the file as UTF-8");
+    }
+
+    @Test
+    void a_byte_order_mark_is_refused() {
+        copy.write("products.csv", "\uFEFF" + copy.text("products.csv"));
+        copy.assertFaults(folder.resolve("products.csv")
+                + ":1:1: the file begins with a byte-order mark; save it as UTF-8 without one");
+    }
+
+    @Test
+    void a_wrong_header_is_told_with_the_right_one_and_does_not_fault_every_row_that_points_there() {
+        String text = copy.text("boundaries.csv");
+        copy.write("boundaries.csv", text.replaceFirst("^id,rank,", "rank,id,"));
+        copy.assertFaults(
+                folder.resolve("boundaries.csv") + ":1:1: the header is rank,id,name,description; the header must"
+                        + " be id,rank,name,description as in datapackage.json");
+    }
+
+    @Test
+    void an_empty_file_is_no_empty_table() {
+        copy.write("forms.csv", "");
+        copy.assertFaults(folder.resolve("forms.csv")
+                + ":1:1: the file is empty; the header must be id,name,description as in datapackage.json");
+    }
+
+    @Test
+    void a_short_row_is_told_with_how_many_cells_it_should_have() {
+        copy.replace("forms.csv", "dried", "dried,Dried");
+        copy.assertFaults(folder.resolve("forms.csv") + ":" + copy.line("forms.csv", "dried")
+                + ":1: the row has 2 cells; it must have 3, one for each column");
+    }
+
+    @Test
+    void a_long_row_and_a_short_one_are_both_told() {
+        copy.replace("forms.csv", "fresh", "fresh,Fresh,Live,or chilled");
+        copy.replace("forms.csv", "meal", "meal");
+        String file = folder.resolve("forms.csv") + ":";
+        copy.assertFaults(
+                file + copy.line("forms.csv", "fresh") + ":1: the row has 4 cells; it must have 3, one for each column",
+                file + copy.line("forms.csv", "meal") + ":1: the row has 1 cells; it must have 3, one for each column");
+    }
+
+    @Test
+    void a_quote_that_is_never_closed_is_told() {
+        copy.replace("forms.csv", "defatted-meal", "defatted-meal,Defatted meal,\"Ground and dried");
+        int start = copy.line("forms.csv", "defatted-meal");
+        copy.assertFaults(folder.resolve("forms.csv") + ":" + (start + 1)
+                + ":1: not a CSV file: Unclosed quoted field at end of input (record starting at line " + start
+                + "); quote cells as RFC 4180 says");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"two", "2.65.1", "\"2,65\"", "0x10", "NaN", "Infinity", "-Infinity", "1e999", "1f", "+1"})
+    void a_number_is_finite_digits_with_a_point(String cell) {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "value", cell);
+        copy.assertFaults(place + ": value \"" + cell.replace("\"", "")
+                + "\" is not a number; write digits with a decimal point, such as 2.65");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, at least 1.0", "6, at most 5.0"})
+    void a_pedigree_score_outside_1_to_5_is_refused(String score, String right) {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "reliability", score);
+        copy.assertFaults(place + ": reliability is " + score + "; it must be " + right);
+    }
+
+    /** Found by the fuzzer: the rule that every criterion has its factors fell over a row that names none. */
+    @ParameterizedTest
+    @CsvSource({
+        "pedigree.csv, frischknecht-2005.reliability.2, criterion",
+        "pedigree.csv, frischknecht-2005.reliability.2, set",
+        "default_spreads.csv, composition.default, applies_to"
+    })
+    void a_rule_about_a_table_is_passed_over_where_a_cell_that_it_reads_is_empty(
+            String file, String row, String column) {
+        String place = copy.set(file, row, column, "");
+
+        assertEquals(1, copy.faults().size(), () -> copy.faults().toString());
+        assertTrue(copy.faults().get(0).startsWith(place), () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_unknown_check_grade_is_refused_with_the_known_ones() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "check", "seen");
+        assertEquals(
+                place + ": unknown check \"seen\"; it must be one of fulltext, abstract, secondary, memory",
+                copy.faults().get(0));
+    }
+
+    @Test
+    void two_defaults_of_one_composition_are_refused() {
+        // The nymphs of Finke 2002 are kept beside the adults, who are the default.
+        String place = copy.set(COMPOSITION, "finke-2002.house-cricket.fresh.protein.nymphs", "use", "default");
+        copy.assertFaults(place + ": a second default for house-cricket/fresh/protein/kg-edible; row"
+                + " finke-2002.house-cricket.fresh.protein is the default already; use kept or study");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"187, 187", "0, 0", "1.1, 1.1"})
+    void a_fraction_that_is_none_is_refused_before_anyone_divides_by_it(String cell, String told) {
+        String place = copy.set(COMPOSITION, MEALWORM_PROTEIN, "value", cell);
+        copy.assertFaults(place + ": protein with value " + told + "; it must be above 0 and at most 1");
+    }
+
+    @Test
+    void a_yield_in_another_unit_is_to_be_converted() {
+        String place = copy.set(COMPOSITION, MEALWORM_PROTEIN, "unit", "mg/100 g");
+        copy.assertFaults(place + ": unit \"mg/100 g\" of protein; it must be fraction; convert the value");
+    }
+
+    @Test
+    void greenhouse_gases_without_a_warming_set_are_refused() {
+        String place = copy.set(RESULTS, MEALWORM_GHG, "gwp", "");
+        copy.assertFaults(place + ": a ghg result without a warming set; name it, or write not-stated");
+    }
+
+    @Test
+    void land_with_a_warming_set_is_refused() {
+        String place = copy.set(RESULTS, "oonincx-deboer-2012.mealworm.land.kg-live", "gwp", "ar4-100");
+        copy.assertFaults(place + ": a warming set on land; leave the cell empty");
+    }
+
+    @Test
+    void falling_percentiles_are_refused() {
+        // Published: p10 20.25, p50 30.27, p90 105.2 kg CO2e per 100 g protein.
+        String place = copy.set(RESULTS, BEEF_GHG, "p50", "19.9");
+        copy.assertFaults(place + ": p50 is 19.9; percentiles must be above zero and must not fall");
+    }
+
+    @Test
+    void gas_shares_above_1_are_refused() {
+        // The methane share of the row is 0.543.
+        String place =
+                copy.set("gas_shares.csv", "poore-nemecek-2018.beef-beef-herd.retail.ar5-100-feedback", "co2", "0.75");
+        copy.assertFaults(place + ": the shares of the gases add up to 1.293; they must not exceed 1");
+    }
+
+    @Test
+    void gas_shares_that_leave_methane_open_are_refused_because_they_cannot_be_re_based() {
+        String place = copy.set(
+                "gas_shares.csv", "poore-nemecek-2018.beef-beef-herd.retail.ar5-100-feedback", "ch4_biogenic", "");
+        copy.assertFaults(
+                place + ": the share of methane is open; give it, or 0; only the parting of CO2 and N2O may stay open");
+    }
+
+    @Test
+    void a_warming_set_without_one_of_the_gases_is_refused() {
+        String place = copy.set("warming_potentials.csv", "ar6-100.n2o", "set", "ar6-500");
+        assertTrue(place.contains("warming_potentials.csv"));
+        copy.assertFaults(folder.resolve("warming_sets.csv") + ":" + copy.line("warming_sets.csv", "ar6-100")
+                + ":1: warming set ar6-100 has no potential for n2o; add the row to warming_potentials.csv");
+    }
+
+    @Test
+    void a_boundary_that_no_inventory_knows_is_refused() {
+        copy.write("boundaries.csv", copy.text("boundaries.csv") + "plate,5,Plate,From cradle to the eaten meal.\n");
+        copy.assertFaults(folder.resolve("boundaries.csv")
+                + ":6:1: unknown boundary \"plate\"; it must be one of animal, farm-gate, processing-gate, retail");
+    }
+
+    @Test
+    void boundaries_stand_from_the_narrowest_to_the_widest() {
+        String place = copy.set("boundaries.csv", "retail", "rank", "3");
+        copy.assertFaults(place + ": rank 3 of retail; it must be 4: the narrowest boundary has rank 1");
+    }
+
+    @Test
+    void a_library_without_one_of_the_boundaries_is_refused() {
+        copy.write(
+                "boundaries.csv",
+                copy.text("boundaries.csv")
+                        .lines()
+                        .filter(line -> !line.startsWith("processing-gate"))
+                        .collect(java.util.stream.Collectors.joining("\n", "", "\n")));
+        String fault = "boundaries.csv:1:1: no row for boundary processing-gate; add the row";
+        assertTrue(copy.faults().contains(fault), () -> copy.faults().toString());
+    }
+
+    @Test
+    void a_region_that_does_not_lead_up_to_the_world_is_refused() {
+        String place = copy.set("regions.csv", "eastern-africa", "parent", "kenya");
+        String file = folder.resolve("regions.csv").toString();
+        assertTrue(copy.faults()
+                .contains(place + ": region eastern-africa does not lead up to the world; mend its parents"));
+        assertTrue(copy.faults().stream()
+                .allMatch(fault -> fault.startsWith(file) && fault.contains("does not lead up to the world")));
+    }
+
+    @Test
+    void broken_json_is_told_where_it_breaks_and_does_not_fault_every_row_that_cites() {
+        copy.write("sources.json", "[\n  {\"id\": \"a\",, \"type\": \"book\"}\n]\n");
+        assertEquals(1, copy.faults().size(), () -> copy.faults().toString());
+        String fault = copy.faults().get(0);
+        assertTrue(fault.startsWith(folder.resolve("sources.json") + ":2:"), fault);
+        assertTrue(fault.contains(": not JSON: "), fault);
+        assertTrue(fault.endsWith("; mend the syntax there"), fault);
+    }
+
+    @Test
+    void a_source_without_a_title_is_told() {
+        copy.write(
+                "sources.json",
+                copy.text("sources.json").replaceFirst("\"title\": \"Nutritional [^\"]*\"", "\"abstract\": \"\""));
+        assertTrue(
+                copy.faults().stream().anyMatch(fault -> fault.contains("entry 1 (adamkova-2017)")),
+                () -> copy.faults().toString());
+        assertTrue(copy.faults().stream().allMatch(fault -> fault.contains("sources.json:1:1")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"claims.csv", "products.csv", "sources.json", "datapackage.json"})
+    void a_missing_file_is_told_once(String name) {
+        copy.delete(name);
+        copy.assertFaults(folder.resolve(name)
+                + ":1:1: the file is missing; every table named in datapackage.json must be there");
+    }
+
+    @Test
+    void all_faults_are_told_at_once_even_when_they_are_of_different_kinds() {
+        String cell = copy.set(COMPOSITION, MEALWORM_PROTEIN, "value", "about 0.2");
+        String link = copy.set(RESULTS, MEALWORM_GHG, "product", "quorum");
+        String trade = copy.set(RESULTS, "thevenot-2018.mealworm.ghg.kg-product", "value", "38");
+        copy.write("sources.json", "[");
+        assertEquals(4, copy.faults().size(), () -> String.join("\n", copy.faults()));
+        assertTrue(copy.faults().get(0).startsWith(cell + ": value \"about 0.2\" is not a number"));
+        assertTrue(copy.faults().get(1).startsWith(link + ": unknown product \"quorum\""));
+        assertTrue(copy.faults().get(2).startsWith(trade + ": value 38 lies outside"));
+        assertTrue(copy.faults().get(3).startsWith(folder.resolve("sources.json") + ":"));
+    }
+
+    @Test
+    void two_faults_in_one_row_are_both_told() {
+        String id = "thevenot-2018.mealworm.ghg.kg-product";
+        String value = copy.set(RESULTS, id, "value", "38");
+        String locator = copy.set(RESULTS, id, "locator", "");
+        assertEquals(2, copy.faults().size(), () -> String.join("\n", copy.faults()));
+        assertTrue(copy.faults().get(0).startsWith(value + ": value 38 lies outside low 3.04"));
+        assertTrue(copy.faults().get(1).startsWith(locator + ": locator is missing"));
+    }
+
+    @Test
+    void a_content_in_a_unit_that_leads_nowhere_is_to_be_converted() {
+        String place = copy.set(COMPOSITION, "finke-2002.mealworm.fresh.fat", "unit", "mg/100 g");
+        copy.assertFaults(place + ": unit \"mg/100 g\" of fat; it must be fraction; convert the value");
+    }
+
+    @Test
+    void a_pattern_without_one_of_the_nine_amino_acids_would_flatter_every_protein() {
+        copy.set("amino_acid_requirements.csv", "fao-2013-over-3-years.lysine", "acid", "valine");
+        assertEquals(2, copy.faults().size());
+        assertTrue(copy.faults().stream()
+                .anyMatch(fault -> fault.endsWith(": a second valine of this pattern; leave one")));
+        assertTrue(copy.faults().stream()
+                .anyMatch(
+                        fault -> fault.endsWith(": pattern fao-2013-over-3-years asks nothing of lysine; add the row to"
+                                + " amino_acid_requirements.csv")));
+    }
+
+    @Test
+    void there_is_one_pattern_for_a_question_that_names_none() {
+        copy.set("amino_acid_patterns.csv", "fao-2013-over-3-years", "default", "no");
+        assertTrue(
+                copy.faults().toString().contains("0 default patterns; name exactly one"),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_amino_acid_has_one_default_in_a_food() {
+        copy.set("amino_acid_contents.csv", "fao-who-unu-1985.beef.fresh.lysine", "acid", "valine");
+        assertEquals(1, copy.faults().size());
+        assertTrue(
+                copy.faults().get(0).contains(": a second default for beef/fresh/valine; row fao-who-unu-1985.beef."),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void an_insect_without_a_caution_about_allergy_stops_the_start() {
+        copy.set("cautions.csv", "allergy", "markets", "eu");
+        assertTrue(
+                copy.faults().stream()
+                        .anyMatch(fault ->
+                                fault.contains("no caution about allergy concerns palm-weevil; cautions.csv must")),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void a_caution_about_a_market_that_is_not_known_is_named() {
+        String place = copy.set("cautions.csv", "novel-food-ch", "markets", "cc");
+        assertTrue(
+                copy.faults().get(0).startsWith(place + ": unknown market"),
+                () -> copy.faults().toString());
+    }
+}

@@ -1,0 +1,130 @@
+package org.scalepan.footprint;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scalepan.footprint.CommonRandomNumbers.ScoreSource;
+import org.scalepan.footprint.CommonRandomNumbers.Substream;
+import org.scalepan.uncertainty.BetaFraction;
+import org.scalepan.uncertainty.Draws;
+import org.scalepan.uncertainty.Lognormal;
+
+/** The draws of one question: whole, at some places only, or with one stream exchanged. */
+class CommonRandomNumbersTest {
+    private static final int[] PLACES = {0, 3, 4, 999};
+    private static final int N = 1_000;
+    private static final Lognormal DOUBT = Lognormal.ofMedianAndGsd(1, 1.5);
+
+    @Test
+    void a_book_draws_by_id_and_seed() {
+        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
+
+        assertArrayEquals(Draws.scores("feed", 7, N), book.scores("feed"));
+        assertArrayEquals(Draws.uniforms("study", 7, N), book.uniforms("study"));
+    }
+
+    @Test
+    void an_exchanged_stream_is_the_other_books_and_all_others_stay() {
+        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
+        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
+        double[] grid = book.values("grid", DOUBT);
+
+        CommonRandomNumbers exchanged = book.exchanging(new Substream("feed", false), anew);
+
+        assertArrayEquals(anew.scores("feed"), exchanged.scores("feed"));
+        assertFalse(Arrays.equals(book.values("feed", DOUBT), exchanged.values("feed", DOUBT)));
+        assertArrayEquals(grid, exchanged.values("grid", DOUBT));
+        // A choice of the same name is another stream.
+        assertArrayEquals(book.uniforms("feed"), exchanged.uniforms("feed"));
+    }
+
+    @Test
+    void a_book_tells_what_was_read_in_it() {
+        CommonRandomNumbers book = new CommonRandomNumbers(1, 2);
+        book.uniforms("study");
+        book.values("grid", DOUBT);
+        book.scores("feed");
+
+        assertEquals(
+                List.of(new Substream("feed", false), new Substream("grid", false), new Substream("study", true)),
+                List.copyOf(book.streams()));
+    }
+
+    @Test
+    void books_of_different_length_are_not_mixed() {
+        CommonRandomNumbers longer = new CommonRandomNumbers(1, 3);
+        assertThrows(
+                IllegalArgumentException.class, () -> new CommonRandomNumbers(1, 2).exchanging(new Substream("feed", false), longer));
+    }
+
+    @Test
+    void kept_scores_are_the_scores_that_would_be_drawn_afresh() {
+        assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
+        assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
+        assertArrayEquals(Draws.scores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
+        assertArrayEquals(Draws.scores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
+    }
+
+    @Test
+    void a_book_at_some_places_has_the_draws_of_those_places() {
+        CommonRandomNumbers whole = new CommonRandomNumbers(1, 1000);
+        CommonRandomNumbers some = whole.only(PLACES);
+        BetaFraction protein = new BetaFraction(40, 160);
+
+        assertEquals(PLACES.length, some.size());
+        for (int i = 0; i < PLACES.length; i++) {
+            assertEquals(whole.scores("factor")[PLACES[i]], some.scores("factor")[i], 0.0);
+            assertEquals(whole.uniforms("choice")[PLACES[i]], some.uniforms("choice")[i], 0.0);
+            assertEquals(whole.values("protein", protein)[PLACES[i]], some.values("protein", protein)[i], 0.0);
+        }
+        assertNotEquals(some.scores("factor")[0], some.scores("other")[0]);
+    }
+
+    /** Sensitivity exchanges one factor: its values are those of the other book at the reading asked for. */
+    @Test
+    void values_of_an_exchanged_factor_are_read_at_the_other_books_scores() {
+        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
+        CommonRandomNumbers exchanged = new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), anew);
+        double[] expected = new double[N];
+        DOUBT.fill(anew.scores("feed"), expected);
+
+        assertArrayEquals(expected, exchanged.values("feed", DOUBT));
+        assertArrayEquals(expected, anew.values("feed", DOUBT));
+    }
+
+    @Test
+    void numbers_drawn_anew_have_nothing_to_do_with_the_first_ones() {
+        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
+
+        assertFalse(Arrays.equals(new CommonRandomNumbers(7, N).scores("feed"), anew.scores("feed")));
+        assertArrayEquals(Draws.scores("anew/feed", 7, N), anew.scores("feed"));
+        assertArrayEquals(Draws.uniforms("anew/study", 7, N), anew.uniforms("study"));
+    }
+
+    @Test
+    void values_of_ones_own_may_be_written_to_without_harm_to_others() {
+        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
+        double[] own = book.ownValues("finding", DOUBT);
+        assertArrayEquals(book.values("finding", DOUBT), own);
+        own[0] = 99;
+
+        assertNotEquals(99, book.values("finding", DOUBT)[0]);
+        double[] some = book.only(PLACES).ownValues("finding", DOUBT);
+        some[0] = 99;
+        assertNotEquals(99, book.only(PLACES).values("finding", DOUBT)[0]);
+    }
+
+    @Test
+    void a_book_at_all_places_is_the_book_itself() {
+        CommonRandomNumbers book = new CommonRandomNumbers(7, 2);
+
+        assertSame(book, book.only(new int[] {0, 1}));
+    }
+}

@@ -1,0 +1,53 @@
+package org.scalepan.footprint;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.Test;
+import org.scalepan.uncertainty.Distribution;
+import org.scalepan.uncertainty.Draws;
+import org.scalepan.uncertainty.Lognormal;
+
+/** Draws that are kept are those that would be drawn anew. */
+class DrawCacheTest {
+    private static final Distribution YIELD = Lognormal.ofMedianAndGsd(0.2, 1.1);
+    private static final AtomicLong SEEDS = new AtomicLong(7_000);
+
+    /** A seed under which nothing was drawn in this process, so that nothing is kept of it either. */
+    private final long seed = SEEDS.getAndIncrement();
+
+    @Test
+    void a_stream_is_drawn_once_and_as_without_keeping() {
+        double[] scores = DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", false), seed, 300);
+        double[] choice = DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", true), seed, 300);
+
+        assertArrayEquals(Draws.scores("kept-yield", seed, 300), scores);
+        assertArrayEquals(Draws.uniforms("kept-yield", seed, 300), choice);
+        assertSame(scores, DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", false), seed, 300));
+    }
+
+    @Test
+    void a_factor_read_in_two_ways_has_two_values_at_the_same_scores() {
+        Distribution other = Lognormal.ofMedianAndGsd(0.4, 1.1);
+        double[] values = DrawCache.values("kept-yield", YIELD, seed, 300);
+        double[] others = DrawCache.values("kept-yield", other, seed, 300);
+
+        double[] expected = new double[300];
+        other.fill(Draws.scores("kept-yield", seed, 300), expected);
+        assertArrayEquals(expected, others);
+        assertSame(values, DrawCache.values("kept-yield", YIELD, seed, 300));
+    }
+
+    @Test
+    void a_factor_at_some_places_has_the_values_that_it_has_there_in_the_whole_book() {
+        CommonRandomNumbers book = new CommonRandomNumbers(seed, 300);
+        int[] places = {3, 40, 299};
+        CommonRandomNumbers part = book.only(places);
+        double[] whole = book.values("kept-yield", YIELD);
+        double[] expected = {whole[3], whole[40], whole[299]};
+
+        assertArrayEquals(expected, part.values("kept-yield", YIELD));
+        assertArrayEquals(expected, part.ownValues("kept-yield", YIELD));
+    }
+}

@@ -1,0 +1,216 @@
+package org.scalepan.production;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.Libraries;
+import org.scalepan.OwnFolder;
+import org.scalepan.factors.Library;
+
+/** Energy, transport, materials and ground, by hand from the rows of the library. */
+class FarmInventoryTest {
+    private static final Library LIBRARY = Libraries.bundled();
+    private static final String GHANA = "ember-2026.grid-electricity.ghg-life-cycle.ghana.2023";
+
+    @TempDir
+    Path folder;
+
+    private static InsectRecordsFixture farm() {
+        return InsectRecordsFixture.of(LIBRARY, "mealworm", 100);
+    }
+
+    private static double of(Inventory inventory, Flux flux) {
+        return Tally.yearly(inventory, flow -> flow.stage() == Stage.ENERGY && flow.flux() == flux);
+    }
+
+    /**
+     * Diesel, 100 litres: 0.83241 kg per litre (the middle of 0.820 to 0.845), 43.0 MJ/kg and per GJ 74.1 kg CO2, 0.010 kg CH4 and 0.0006 kg
+     * N2O (IPCC 2006, volume 2, tables 1.2, 2.2, 2.5); 0.62409 kg CO2e per litre before the tank (UK 2025).
+     */
+    @Test
+    void diesel_by_hand() {
+        Inventory inventory = farm().energy("diesel", 100).inventory();
+        double gigajoules = 100 * Math.sqrt(0.820 * 0.845) * 43.0 / 1000;
+
+        assertEquals(1000 * gigajoules, of(inventory, Flux.ENERGY), 1e-6, "MJ");
+        assertEquals(74.1 * gigajoules, of(inventory, Flux.CO2), 1e-6, "265 kg");
+        assertEquals(0.010 * gigajoules, of(inventory, Flux.CH4_FOSSIL), 1e-9);
+        assertEquals(0.0006 * gigajoules, of(inventory, Flux.N2O), 1e-9);
+        assertEquals(62.409, of(inventory, Flux.CO2E), 1e-9, "per litre, however heavy the litre");
+    }
+
+    /** A litre's upstream burden does not depend on its density: it divides out of the doubt too. */
+    @Test
+    void what_is_counted_per_litre_has_no_doubt_from_the_density() {
+        Inventory inventory = farm().energy("diesel", 100).inventory();
+        Flow upstream = inventory.flows().stream()
+                .filter(flow -> flow.stage() == Stage.ENERGY && flow.flux() == Flux.CO2E)
+                .findFirst()
+                .orElseThrow();
+        Inventory only = new Inventory(
+                "upstream", inventory.output(), java.util.List.of(upstream), java.util.List.of(), java.util.List.of());
+
+        // The default spread of a factor without one alone: a GSD of 1.219.
+        assertEquals(
+                Math.log(1.219), Tally.of(LIBRARY, only).system().firstOrder().lnSd(), 1e-9);
+    }
+
+    /** Firewood, 200 kg at 15.6 MJ/kg: 0.3 kg CH4 and 0.004 kg N2O per GJ are counted, its 112 kg CO2 per GJ are biogenic. */
+    @Test
+    void smoke_of_firewood_counts_and_its_carbon_dioxide_does_not() {
+        Inventory inventory = farm().energy("firewood", 200).inventory();
+        double gigajoules = 200 * 15.6 / 1000;
+
+        assertEquals(0, of(inventory, Flux.CO2), 0.0);
+        assertEquals(0.3 * gigajoules, of(inventory, Flux.CH4_BIOGENIC), 1e-9);
+        assertEquals(0, of(inventory, Flux.CH4_FOSSIL), 0.0);
+        assertEquals(0.004 * gigajoules, of(inventory, Flux.N2O), 1e-9);
+        assertTrue(Tally.remarks(inventory, Remark.METHOD).stream()
+                .anyMatch(text -> text.contains("firewood is biogenic")));
+    }
+
+    /** Ember 2026: 452.86 g CO2e per kWh in Ghana (2023). */
+    @Test
+    void the_grid_is_that_of_the_country() {
+        Inventory inventory = farm().in("ghana").energy("grid-electricity", 100).inventory();
+
+        assertEquals(45.286, of(inventory, Flux.CO2E), 1e-9);
+        assertEquals(360, of(inventory, Flux.ENERGY), 1e-9, "MJ");
+        assertFalse(Tally.gaps(inventory).contains("region"));
+        assertTrue(Tally.gaps(inventory).contains("year"), "the latest of 2023 and before");
+    }
+
+    /** Ember 2026: 471.84 g CO2e per kWh in the world (2024). */
+    @Test
+    void a_country_without_a_grid_of_its_own_takes_the_worlds_and_says_so() {
+        Inventory senegal = farm().in("senegal").energy("grid-electricity", 100).inventory();
+        Inventory nowhere = farm().energy("grid-electricity", 100).inventory();
+
+        assertEquals(47.184, of(senegal, Flux.CO2E), 1e-9);
+        assertTrue(Tally.gaps(senegal).contains("region"));
+        assertEquals(47.184, of(nowhere, Flux.CO2E), 1e-9);
+        assertTrue(Tally.gaps(nowhere).contains("region"));
+    }
+
+    /** Ember 2026: 211.65 g CO2e per kWh in the European Union (2024), 131.33 in Denmark, 216.5 in the United Kingdom. */
+    @ParameterizedTest
+    @CsvSource({
+        "northern-europe, Northern Europe, 21.165",
+        "europe,          Europe,          21.165",
+        "eu-27,           ,                21.165",
+        "norway,          Norway,          21.165",
+        "denmark,         ,                13.133"
+    })
+    void a_place_in_europe_takes_the_european_unions_grid_before_the_worlds(
+            String place, @Nullable String called, double kilograms) {
+        Inventory inventory = farm().in(place).energy("grid-electricity", 100).inventory();
+
+        assertEquals(kilograms, of(inventory, Flux.CO2E), 1e-9);
+        List<String> told = inventory.gaps().stream()
+                .filter(gap -> gap.field().equals("region"))
+                .map(Gap::filledWith)
+                .toList();
+        assertEquals(
+                called == null
+                        ? List.of()
+                        : List.of(
+                                "intensity of grid electricity of the European Union of 27, 2024, the nearest held to "
+                                        + called),
+                told);
+    }
+
+    @Test
+    void of_several_years_the_nearest_one_is_taken_and_the_latest_when_none_is_given() {
+        Library library = new OwnFolder(folder)
+                .rowLike(
+                        "energy_factors",
+                        GHANA,
+                        Map.of("id", "invented.ghana.2015", "year", "2015", "value", "0.3", "use", "kept"))
+                .library();
+
+        assertEquals(30, of(ghana(library).year(2016).inventory(), Flux.CO2E), 1e-9);
+        assertTrue(Tally.gaps(ghana(library).year(2016).inventory()).contains("year"), "2015 is not 2016");
+        assertEquals(30, of(ghana(library).year(2015).inventory(), Flux.CO2E), 1e-9);
+        assertFalse(Tally.gaps(ghana(library).year(2015).inventory()).contains("year"));
+        assertEquals(45.286, of(ghana(library).year(2024).inventory(), Flux.CO2E), 1e-9);
+        assertEquals(45.286, of(ghana(library).inventory(), Flux.CO2E), 1e-9);
+    }
+
+    private static InsectRecordsFixture ghana(Library library) {
+        return InsectRecordsFixture.of(library, "mealworm", 100).in("ghana").energy("grid-electricity", 100);
+    }
+
+    /** UK 2025, per t·km: a lorry of 3.5 to 7.5 t 0.52761 kg in use; before the tank the broader mode's 0.04332 kg. */
+    @Test
+    void transport_by_hand() {
+        Inventory inventory = farm().transport("truck-rigid-3.5-7.5t", 90).inventory();
+
+        assertEquals(90 * (0.52761 + 0.04332), Tally.yearly(inventory, flow -> flow.stage() == Stage.TRANSPORT), 1e-9);
+    }
+
+    @Test
+    void transport_without_a_factor_per_load_is_a_gap() {
+        assertTrue(
+                Tally.gaps(farm().transport("motorcycle-small", 5).inventory()).contains("transport/motorcycle-small"));
+    }
+
+    /** UK 2025: 2.5776 kg CO2e per kg of polypropylene; 10 kg that last four years are 2.5 kg a year. */
+    @Test
+    void a_material_counts_its_mass_over_its_lifetime() {
+        Inventory inventory = farm().material("plastic-pp", 10, 4).inventory();
+
+        assertEquals(10 / 4.0 * 2.5776, Tally.yearly(inventory, "plastic-pp", Flux.CO2E), 1e-9);
+    }
+
+    @Test
+    void a_material_without_a_factor_is_counted_as_another_one_or_not_and_says_so() {
+        Inventory rope = farm().material("rope", 2, 1).inventory();
+        Inventory sack = farm().material("jute-sack", 2, 1).inventory();
+
+        assertEquals(2 * 2.5776, Tally.yearly(rope, "rope", Flux.CO2E), 1e-9, "as polypropylene");
+        assertTrue(Tally.gaps(rope).contains("materials/rope"));
+        assertEquals(0, Tally.yearly(sack, "jute-sack", Flux.CO2E), 0.0);
+        assertTrue(Tally.gaps(sack).contains("materials/jute-sack"));
+    }
+
+    @Test
+    void the_ground_under_the_farm_is_land_and_water_is_water() {
+        Inventory inventory = farm().area(40, 30).water(15).inventory();
+
+        assertEquals(70, Tally.yearly(inventory, "buildings and yard", Flux.LAND), 0.0);
+        assertEquals(15, Tally.yearly(inventory, Flux.WATER), 0.0);
+    }
+
+    @Test
+    void every_line_names_rows_that_the_library_holds() {
+        Inventory inventory = farm().in("ghana")
+                .feed("maize", 100)
+                .energy("diesel", 10)
+                .energy("grid-electricity", 10)
+                .transport("van-petrol", 3)
+                .material("plastic-pp", 1, 2)
+                .inventory();
+        java.util.Set<String> held = new java.util.HashSet<>();
+        LIBRARY.tables()
+                .forEach(table -> table.rows().forEach(row -> row.optional("id").ifPresent(held::add)));
+
+        for (Flow flow : inventory.flows()) {
+            assertTrue(held.containsAll(flow.rows()), flow::toString);
+            assertTrue(!flow.rows().isEmpty() || flow.term().uses().isEmpty(), flow::toString);
+        }
+        Flow diesel = inventory.flows().stream()
+                .filter(flow -> flow.what().equals("diesel") && flow.flux() == Flux.CO2)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(diesel.rows().contains("fuel-densities.diesel.density"), diesel::toString);
+    }
+}

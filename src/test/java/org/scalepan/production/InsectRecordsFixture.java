@@ -1,0 +1,132 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scalepan.factors.Library;
+import org.scalepan.production.insects.Harvest;
+import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.insects.InsectFarm.CoProductRule;
+import org.scalepan.production.insects.InsectFarm.Fate;
+import org.scalepan.production.insects.InsectInventory;
+
+/** The notebook of an insect farm: a weighed harvest and nothing else, unless it is told more. */
+public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixture> {
+    private final String product;
+    private Harvest harvest;
+    private String form = "fresh";
+    private OptionalDouble sold = OptionalDouble.empty();
+    private OptionalDouble price = OptionalDouble.empty();
+    private OptionalDouble cycleDays = OptionalDouble.empty();
+    private OptionalDouble pairs = OptionalDouble.empty();
+    private OptionalDouble kept = OptionalDouble.empty();
+    private OptionalDouble mortality = OptionalDouble.empty();
+    private Optional<InsectFarm.Frass> frass = Optional.empty();
+    private final List<InsectFarm.Processing> processing = new ArrayList<>();
+    private CoProductRule rule = CoProductRule.NONE;
+
+    private InsectRecordsFixture(Library library, String product, Harvest harvest) {
+        super(library);
+        this.product = product;
+        this.harvest = harvest;
+    }
+
+    public static InsectRecordsFixture of(Library library, String product, double kilograms) {
+        return new InsectRecordsFixture(library, product, new Harvest.Weighed(kilograms));
+    }
+
+    @Override
+    protected InsectRecordsFixture self() {
+        return this;
+    }
+
+    public InsectRecordsFixture harvest(Harvest other) {
+        harvest = other;
+        return this;
+    }
+
+    public InsectRecordsFixture sold(String as, double kilograms) {
+        form = as;
+        sold = OptionalDouble.of(kilograms);
+        return this;
+    }
+
+    public InsectRecordsFixture cycleDays(double days) {
+        cycleDays = OptionalDouble.of(days);
+        return this;
+    }
+
+    public InsectRecordsFixture pairs(double stocked) {
+        pairs = OptionalDouble.of(stocked);
+        return this;
+    }
+
+    public InsectRecordsFixture kept(double share) {
+        kept = OptionalDouble.of(share);
+        return this;
+    }
+
+    public InsectRecordsFixture mortality(double share) {
+        mortality = OptionalDouble.of(share);
+        return this;
+    }
+
+    public InsectRecordsFixture frass(double kilograms, double nitrogen, Fate fate, boolean credited) {
+        frass = Optional.of(new InsectFarm.Frass(
+                OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), Optional.of(fate), credited));
+        return this;
+    }
+
+    public InsectRecordsFixture frass(Fate fate) {
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
+        return this;
+    }
+
+    /** Frass that was weighed and not analysed. */
+    public InsectRecordsFixture frassWeighed(double kilograms, Fate fate) {
+        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
+        return this;
+    }
+
+    public InsectRecordsFixture process(String step, double water, String carrier) {
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
+        return this;
+    }
+
+    public InsectRecordsFixture allocate(CoProductRule by, double ownPrice) {
+        rule = by;
+        price = OptionalDouble.of(ownPrice);
+        return this;
+    }
+
+    /** A step of which the grower knows how many kWh a kilogram of water takes. */
+    public InsectRecordsFixture process(String step, double water, String carrier, double kilowattHours) {
+        processing.add(
+                new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
+        return this;
+    }
+
+    @Override
+    public Inventory inventory() {
+        return InsectInventory.inventory(library, farm());
+    }
+
+    /** The records themselves. */
+    public InsectFarm farm() {
+        return new InsectFarm(
+                records(),
+                library.products().get(product),
+                Optional.of(form),
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                kept,
+                mortality,
+                frass,
+                processing,
+                Optional.of(rule));
+    }
+}

@@ -1,0 +1,112 @@
+package org.scalepan.production;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.scalepan.factors.Library;
+import org.scalepan.production.FarmRecords.CoProduct;
+import org.scalepan.production.FarmRecords.EnergyUse;
+import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.production.FarmRecords.MaterialUse;
+import org.scalepan.production.FarmRecords.TransportUse;
+
+/**
+ * A year's records in the making. The farms of the tests are invented; what is checked against the outside are the factors.
+ *
+ * @param <N> the kind of notebook
+ */
+public abstract class RecordsFixture<N extends RecordsFixture<N>> {
+    protected final Library library;
+    private Optional<String> region = Optional.empty();
+    private OptionalInt year = OptionalInt.empty();
+    private final List<FeedUse> feed = new ArrayList<>();
+    private final List<EnergyUse> energy = new ArrayList<>();
+    private OptionalDouble water = OptionalDouble.empty();
+    private final List<TransportUse> transport = new ArrayList<>();
+    private final List<MaterialUse> materials = new ArrayList<>();
+    private OptionalDouble building = OptionalDouble.empty();
+    private OptionalDouble yard = OptionalDouble.empty();
+    private final List<CoProduct> coProducts = new ArrayList<>();
+
+    protected RecordsFixture(Library library) {
+        this.library = library;
+    }
+
+    protected abstract N self();
+
+    /** The inventory of the year. */
+    public abstract Inventory inventory();
+
+    public N in(String place) {
+        region = Optional.of(place);
+        return self();
+    }
+
+    public N year(int of) {
+        year = OptionalInt.of(of);
+        return self();
+    }
+
+    public N feed(String ingredient, double kilograms) {
+        return feed(Fed.of(ingredient, kilograms));
+    }
+
+    public N feed(Fed fed) {
+        feed.add(fed.use());
+        return self();
+    }
+
+    public N energy(String carrier, double amount) {
+        energy.add(new EnergyUse(carrier, amount, false));
+        return self();
+    }
+
+    public N energyForProcessing(String carrier, double amount) {
+        energy.add(new EnergyUse(carrier, amount, true));
+        return self();
+    }
+
+    public N water(double cubicMetres) {
+        water = OptionalDouble.of(cubicMetres);
+        return self();
+    }
+
+    public N transport(String mode, double tonneKilometres) {
+        transport.add(new TransportUse(mode, tonneKilometres));
+        return self();
+    }
+
+    public N material(String material, double kilograms, double years) {
+        materials.add(new MaterialUse(material, kilograms, OptionalDouble.of(years)));
+        return self();
+    }
+
+    public N area(double buildingArea, double yardArea) {
+        building = OptionalDouble.of(buildingArea);
+        yard = OptionalDouble.of(yardArea);
+        return self();
+    }
+
+    public N coProduct(String name, double kilograms, double price) {
+        coProducts.add(new CoProduct(name, kilograms, OptionalDouble.of(price)));
+        return self();
+    }
+
+    protected FarmRecords records() {
+        return new FarmRecords(
+                "invented",
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                building,
+                yard,
+                coProducts,
+                OptionalDouble.empty());
+    }
+}

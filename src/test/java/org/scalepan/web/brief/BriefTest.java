@@ -1,0 +1,251 @@
+package org.scalepan.web.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.jbibtex.BibTeXParser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.JsonAt;
+import org.scalepan.web.Reply;
+import org.scalepan.web.RunningScalepan;
+import org.scalepan.web.route.Route;
+import org.w3c.dom.Document;
+
+/** A page to paste from. */
+class BriefTest {
+    private static final String PAGE =
+            "/v1/brief?products=mealworm,chicken,palm-weevil&against=beef&accessed=2026-11-02&draws=2000";
+    private static final String FARM = """
+            {"system": {"kind": "insects", "name": "three invented sheds", "product": "palm-weevil",
+              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500}]},
+             "products": ["mealworm"], "draws": 2000, "accessed": "2026-11-02",
+            """;
+
+    private static String text(String question) {
+        Reply reply = Reply.to(question);
+        assertEquals(200, reply.status(), reply.body());
+        return reply.body();
+    }
+
+    private static Reply sent(String body, String query) {
+        return Reply.to("/v1/brief" + query, Map.of("Content-Type", "application/json"), Optional.of(body));
+    }
+
+    private static Document xml(String text) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void it_has_sentence_table_picture_method_disclosure_references_cautions_address_and_day() {
+        String page = text(PAGE);
+
+        assertTrue(page.contains("yellow mealworm causes at least"), page);
+        assertTrue(page.contains("in 90 % of the draws"));
+        assertTrue(page.contains("Of palm weevil nothing can be said"));
+        assertTrue(page.contains("| product | median (interval) | times less than beef |"));
+        assertTrue(page.contains("](data:image/svg+xml;base64,"));
+        assertTrue(page.contains("2000 Monte Carlo draws (seed 1)"));
+        assertTrue(page.contains("allergic to crustaceans"));
+        assertTrue(page.contains("accessed 2026-11-02"));
+        assertTrue(page.contains("Environmental Impact of the Production of Mealworms"));
+        assertTrue(page.contains("library=" + RunningScalepan.digest()));
+    }
+
+    /** Five lines under Method, as a methods box of a brief has room for. */
+    @Test
+    void the_method_is_told_in_five_lines() {
+        String page = text(PAGE);
+        String method = page.substring(page.indexOf("## Method"), page.indexOf("## To be disclosed"));
+
+        assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
+    }
+
+    /** What ISO 14044, 14067 and 14021 ask beside a public comparison, as the notes of the trade list it. */
+    @Test
+    void what_must_be_disclosed_is_there() {
+        String page = text(PAGE);
+
+        for (String heading : List.of(
+                "Functional unit",
+                "System boundary",
+                "Regions and scale",
+                "Years of the data",
+                "Warming set",
+                "Allocation",
+                "Land-use change",
+                "Figures and studies",
+                "What is displaced",
+                "Review",
+                "Preference")) {
+            assertTrue(page.contains("| " + heading + " | "), heading);
+        }
+        assertTrue(page.contains("not reviewed by a panel"));
+        assertTrue(page.contains("not a claim that either is preferable overall"));
+    }
+
+    @Test
+    void the_address_at_its_end_gives_the_same_page_again() {
+        String page = text(PAGE);
+        String link = page.lines()
+                .filter(line -> line.startsWith("/v1/brief?"))
+                .findFirst()
+                .orElseThrow();
+
+        assertEquals(page, text(link));
+    }
+
+    @Test
+    void without_a_day_it_tells_today_and_is_not_kept_for_tomorrow() {
+        String page = text("/v1/brief?products=mealworm&against=beef&draws=1000");
+        String link = page.lines()
+                .filter(line -> line.startsWith("/v1/brief?"))
+                .findFirst()
+                .orElseThrow();
+
+        assertTrue(link.matches(".*accessed=20\\d\\d-\\d\\d-\\d\\d.*"), link);
+        assertTrue(RunningScalepan.routes().stream()
+                .filter(route -> route.path().equals("/v1/brief"))
+                .noneMatch(Route::keeps));
+    }
+
+    @Test
+    void a_claim_is_judged_on_the_page() {
+        String page = text(PAGE + "&times_less=100");
+
+        assertTrue(page.contains("Is it at least 100 times less than beef?"), page);
+        assertTrue(page.contains("yellow mealworm: not as asked; it holds on another basis only."), page);
+        assertTrue(page.contains("from the animals and their manure or frass only"));
+    }
+
+    @Test
+    void the_picture_is_well_formed_stands_alone_and_has_a_mark_for_each_result() throws Exception {
+        String svg = text(PAGE + "&format=svg");
+        Document picture = xml(svg);
+
+        assertEquals("svg", picture.getDocumentElement().getTagName());
+        assertTrue(picture.getDocumentElement().getAttribute("aria-label").contains("yellow mealworm"));
+        assertTrue(picture.getElementsByTagName("desc").item(0).getTextContent().contains("accessed 2026-11-02"));
+        // Mealworm has two results on this basis, and four marks explain the grades.
+        assertTrue(picture.getElementsByTagName("circle").getLength() > 5, svg);
+        assertFalse(svg.contains("style="), "a strict policy forbids it");
+        assertFalse(svg.contains("NaN"));
+    }
+
+    @Test
+    void the_picture_of_the_markdown_is_the_picture() {
+        Matcher data = Pattern.compile("base64,([A-Za-z0-9+/=]+)\\)").matcher(text(PAGE));
+
+        assertTrue(data.find());
+        assertEquals(
+                text(PAGE + "&format=svg"),
+                new String(Base64.getDecoder().decode(data.group(1)), StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void as_html_it_is_a_page_with_headings_and_tables_and_nothing_that_runs() throws Exception {
+        String html = text(PAGE + "&format=html");
+
+        Document page = xml(html.replace("<!doctype html>", "").replaceAll("<(meta|link)([^>]*)>", "<$1$2/>"));
+        assertEquals(1, page.getElementsByTagName("h1").getLength());
+        assertTrue(page.getElementsByTagName("table").getLength() >= 2);
+        assertFalse(html.contains("<script") || html.contains("style=\""));
+    }
+
+    @Test
+    void references_come_as_a_reference_manager_takes_them() throws Exception {
+        String page = text(PAGE + "&style=bibtex");
+        String bibtex = page.substring(page.indexOf("```\n@") + 4, page.indexOf("\n```", page.indexOf("```\n@")));
+
+        assertTrue(
+                new BibTeXParser().parse(new StringReader(bibtex)).getEntries().size() > 3);
+        assertTrue(text(PAGE + "&style=ris").contains("TY  - JOUR"));
+        assertTrue(text(PAGE + "&style=csl").contains("\"DOI\""));
+    }
+
+    @Test
+    void a_farm_stands_on_the_page_beside_published_products() {
+        String page = sent(FARM + "\"against\": \"beef\"}", "").body();
+
+        assertTrue(page.contains("three invented sheds causes at least"), page);
+        assertTrue(page.contains("computed from records"));
+        assertTrue(page.contains("The farm was computed from its own records"));
+        assertFalse(page.contains("This page again"), "records are kept by nobody");
+    }
+
+    @Test
+    void the_name_of_a_farm_is_never_markup() {
+        String body =
+                FARM.replace("three invented sheds", "<script>alert(1)</script> | [x](y)") + "\"against\": \"beef\"}";
+
+        for (String format : List.of("?format=html", "?format=svg")) {
+            String page = sent(body, format).body();
+            assertFalse(page.contains("<script"), page);
+            assertTrue(page.contains("&lt;script&gt;"));
+        }
+        assertFalse(sent(body, "").body().contains("| [x](y)"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/v1/brief",
+                "/v1/brief?products=mealworm",
+                "/v1/brief?products=mealworm&against=beeef",
+                "/v1/brief?products=mealworm&against=beef&accessed=yesterday",
+                "/v1/brief?products=mealworm&against=beef&style=footnotes",
+                "/v1/brief?products=mealworm&against=beef&times_less=0",
+                "/v1/brief?products=mealworm&against=beef&format=pdf"
+            })
+    void a_wrong_question_is_refused(String question) {
+        Reply reply = Reply.to(question);
+
+        assertEquals(400, reply.status(), reply.body());
+        assertFalse(reply.json().path("errors").isEmpty());
+    }
+
+    @Test
+    void more_products_than_a_page_holds_are_refused_with_the_limit() {
+        Reply reply = Reply.to("/v1/brief?products=mealworm,beef,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
+
+        assertEquals(422, reply.status(), reply.body());
+        assertEquals(
+                "products has 9 entries; at most 8 are allowed",
+                JsonAt.text(reply.json(), "/detail"));
+    }
+
+    /** The records say nothing of energy, water and transport. */
+    @Test
+    void a_ratio_of_a_farm_that_leaves_something_usual_out_says_so_and_bears_no_probability() {
+        String page = sent(FARM + "\"against\": \"beef\"}", "").body();
+
+        assertTrue(
+                page.contains(
+                        "Something usual is not counted for three invented sheds: its true figure is higher, and its"
+                                + " advantage smaller than this."),
+                page);
+        assertFalse(page.contains("% probability ("), page);
+    }
+
+    @Test
+    void records_without_a_reference_are_refused_with_both_ways_to_give_one() {
+        Reply reply = sent(FARM.strip().replaceAll(",$", "}"), "");
+
+        assertEquals(400, reply.status());
+        assertTrue(reply.body().contains("against_system"), reply.body());
+    }
+}

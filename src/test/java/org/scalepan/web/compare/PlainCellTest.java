@@ -1,0 +1,178 @@
+package org.scalepan.web.compare;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.response.Response;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.web.RunningScalepan;
+
+/** One figure for one cell. A line end, a byte-order mark or a unit would make a spreadsheet show an error instead. */
+class PlainCellTest {
+    private static final String DIGITS = "\\d+(\\.\\d+)?";
+
+    private static String cell(String question) {
+        return new String(RunningScalepan.given().get(question).asByteArray(), StandardCharsets.UTF_8);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/v1/value/ghg/mealworm?per=kg-protein",
+                "/v1/value/ghg/mealworm?per=kg-protein&stat=mean",
+                "/v1/value/land/beef?stat=low",
+                "/v1/value/land/beef?stat=high&boundary=retail",
+                "/v1/value/ghg/house-cricket?boundary=animal&per=kg-live",
+                "/v1/value/ghg/mealworm?stat=studies",
+                "/v1/value/ghg/mealworm?stat=results",
+                "/v1/ratio/ghg/mealworm/beef",
+                "/v1/ratio/ghg/mealworm/beef?stat=probability",
+                "/v1/ratio/land/mealworm/beef?stat=studies"
+            })
+    void a_cell_holds_the_digits_alone(String question) {
+        String cell = cell(question);
+
+        assertTrue(cell.matches(DIGITS), () -> question + " shows \"" + cell + "\"");
+        assertEquals(
+                Integer.toString(cell.length()),
+                RunningScalepan.given().get(question).header("Content-Length"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/value/Ghg/Mealworm?per=Kg-protein&stat=Text, /v1/value/ghg/mealworm?per=kg-protein&stat=text",
+        "/v1/value/land/BEEF?boundary=Retail, /v1/value/land/beef?boundary=retail",
+        "/v1/ratio/ghg/House-cricket:Fresh/Beef?boundary=animal, /v1/ratio/ghg/house-cricket:fresh/beef?boundary=animal"
+    })
+    void a_capital_letter_that_a_spreadsheet_put_in_front_asks_the_same(String corrected, String meant) {
+        assertEquals(cell(meant), cell(corrected));
+    }
+
+    @Test
+    void a_table_and_a_comparison_take_capitals_too_and_answer_in_the_words_of_the_library() {
+        assertEquals(
+                cell("/v1/table?products=mealworm,beef&indicators=land"),
+                cell("/v1/table?products=Mealworm,Beef&indicators=Land"));
+        assertEquals(
+                "beef",
+                RunningScalepan.given()
+                        .get("/v1/comparison?products=Mealworm&against=Beef")
+                        .jsonPath()
+                        .getString("question.against"));
+    }
+
+    @Test
+    void a_cell_is_plain_text_in_utf_8() {
+        RunningScalepan.given().get("/v1/value/ghg/mealworm").then().contentType(equalTo("text/plain;charset=utf-8"));
+    }
+
+    @Test
+    void a_cell_shows_the_figure_that_the_table_and_the_comparison_show() {
+        Response comparison = RunningScalepan.given().get("/v1/comparison?products=mealworm&against=beef");
+
+        for (String stat : new String[] {"median", "mean", "low", "high"}) {
+            assertEquals(
+                    new BigDecimal(comparison.jsonPath().getString("items[0].footprint." + stat)),
+                    new BigDecimal(cell("/v1/value/ghg/mealworm?stat=" + stat)),
+                    stat);
+            assertEquals(
+                    new BigDecimal(comparison.jsonPath().getString("items[0].times_less." + stat)),
+                    new BigDecimal(cell("/v1/ratio/ghg/mealworm/beef?stat=" + stat)),
+                    stat);
+        }
+        assertEquals(
+                comparison.jsonPath().getString("items[0].footprint.unit"), cell("/v1/value/ghg/mealworm?stat=unit"));
+    }
+
+    @Test
+    void the_headers_say_where_a_cell_comes_from() {
+        RunningScalepan.given()
+                .get("/v1/value/ghg/mealworm")
+                .then()
+                .header(
+                        "Library-Version",
+                        equalTo(RunningScalepan.library().version().version()))
+                .header("Library-Digest", equalTo(RunningScalepan.digest()))
+                .header("Content-Location", startsWith("/v1/value/ghg/mealworm?per=kg-protein&boundary=farm-gate&"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/value/ghg/mealwrm, 404, '#unknown product \"mealwrm\": did you mean mealworm?'",
+        "/v1/value/ghgs/mealworm, 404, '#unknown indicator \"ghgs\": did you mean ghg?'",
+        "/v1/ratio/ghg/mealworm/beeef, 404, '#unknown reference \"beeef\": did you mean beef?'",
+        "/v1/value/ghg/mealworm?per=kg-protien, 400, '#unknown per \"kg-protien\": did you mean kg-protein?'",
+        "/v1/value/ghg/mealworm?stat=modus, 400, '#unknown stat \"modus\": one of median, mean, low, high, studies, results, grade, region, unit, text, sources, references'",
+        "/v1/value/ghg/mealworm?draws=1, 400, '#draws must be a whole number from 1000 to 200000'",
+        "/v1/value/ghg/turkey, 404, '#no evidence: no published ghg result of turkey is in this library'",
+    })
+    void a_refusal_is_one_short_line_that_a_cell_can_show(String question, int status, String line) {
+        Response reply = RunningScalepan.given().get(question);
+
+        assertEquals(status, reply.statusCode());
+        assertEquals(line, reply.asString());
+        assertEquals("text/plain;charset=utf-8", reply.contentType());
+        assertFalse(reply.asString().contains("\n"));
+    }
+
+    @Test
+    void a_refusal_may_be_asked_for_with_status_200_for_clients_that_drop_the_body_of_an_error() {
+        RunningScalepan.given()
+                .get("/v1/value/ghg/mealwrm?on_error=200")
+                .then()
+                .statusCode(200)
+                .header("Cache-Control", equalTo("no-store"))
+                .body(equalTo("#unknown product \"mealwrm\": did you mean mealworm?"));
+        RunningScalepan.given()
+                .get("/v1/value/ghg/mealworm?on_error=200&per=nonsense")
+                .then()
+                .statusCode(200)
+                .body(startsWith("#unknown per"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"text", "201", "yes", "404"})
+    void any_other_wish_for_refusals_is_refused(String wish) {
+        RunningScalepan.given()
+                .get("/v1/value/ghg/mealworm?on_error=" + wish)
+                .then()
+                .statusCode(400)
+                .body(startsWith("#unknown on_error"));
+    }
+
+    @Test
+    void a_figure_is_the_same_whatever_is_wished_for_refusals() {
+        assertEquals(cell("/v1/value/ghg/mealworm"), cell("/v1/value/ghg/mealworm?on_error=200"));
+    }
+
+    @Test
+    void a_client_that_asks_for_problems_gets_the_whole_of_it() {
+        RunningScalepan.given()
+                .accept("application/problem+json")
+                .get("/v1/value/ghg/mealwrm?on_error=200")
+                .then()
+                .statusCode(404)
+                .contentType("application/problem+json")
+                .body("errors[0].did_you_mean[0]", equalTo("mealworm"));
+    }
+
+    @Test
+    void a_text_cell_carries_unit_boundary_interval_and_number_of_studies() {
+        RunningScalepan.given()
+                .get("/v1/value/ghg/mealworm?stat=text")
+                .then()
+                .body(containsString("kg CO2e per kg protein"))
+                .body(containsString("farm gate"))
+                .body(containsString("90 % interval"))
+                .body(containsString("studies"));
+    }
+}

@@ -1,0 +1,118 @@
+package org.scalepan.web.compare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scalepan.web.Reply;
+import org.scalepan.web.RunningScalepan;
+
+/** Many figures for one sheet: every number is the one that the cell shows, and every column says what it counts. */
+class TableTest {
+    private static List<String> lines(String question) {
+        Reply reply = Reply.to(question);
+        assertEquals(200, reply.status(), reply.body());
+        return reply.body().lines().toList();
+    }
+
+    @Test
+    void several_units_are_rows_of_one_table() {
+        List<String> lines =
+                lines("/v1/table?products=mealworm,beef&indicators=ghg,land&per=kg-protein,kg-edible&stats=median");
+
+        assertEquals(1 + 2 * 2 * 2, lines.size());
+        assertTrue(
+                lines.get(2)
+                        .startsWith("mealworm,fresh,ghg,kg CO2e,kg-edible,farm-gate,"
+                                + Reply.to("/v1/value/ghg/mealworm?per=kg-edible")
+                                        .body() + ","),
+                lines.get(2));
+        assertTrue(
+                lines.get(8)
+                        .startsWith("beef,fresh,land,m2*yr,kg-edible,farm-gate,"
+                                + Reply.to("/v1/value/land/beef?per=kg-edible").body() + ","),
+                lines.get(8));
+    }
+
+    @Test
+    void a_wide_table_has_a_row_for_each_product_and_the_unit_in_the_name_of_each_column() {
+        List<String> lines =
+                lines("/v1/table?products=mealworm,palm-weevil&indicators=ghg,land&per=kg-protein,100g-protein"
+                        + "&stats=median,studies&layout=wide");
+
+        assertEquals(
+                "product,form,ghg_median_kg_co2e_per_kg_protein,ghg_studies_per_kg_protein,"
+                        + "ghg_median_kg_co2e_per_100g_protein,ghg_studies_per_100g_protein,"
+                        + "land_median_m2_yr_per_kg_protein,land_studies_per_kg_protein,"
+                        + "land_median_m2_yr_per_100g_protein,land_studies_per_100g_protein",
+                lines.get(0));
+        assertEquals(3, lines.size());
+        assertEquals(
+                String.join(
+                        ",",
+                        "mealworm,fresh",
+                        Reply.to("/v1/value/ghg/mealworm").body(),
+                        "2",
+                        Reply.to("/v1/value/ghg/mealworm?per=100g-protein").body(),
+                        "2",
+                        Reply.to("/v1/value/land/mealworm").body(),
+                        "2",
+                        Reply.to("/v1/value/land/mealworm?per=100g-protein").body(),
+                        "2"),
+                lines.get(1));
+        assertEquals("palm-weevil,fresh,,0,,0,,0,,0", lines.get(2));
+    }
+
+    @Test
+    void an_indicator_keeps_its_own_usual_unit_where_none_is_asked_for() {
+        List<String> lines = lines("/v1/table?products=chicken&indicators=ghg,feed&stats=median&layout=wide");
+
+        assertEquals("product,form,ghg_median_kg_co2e_per_kg_protein,feed_median_kg_feed_per_kg_live", lines.get(0));
+    }
+
+    @Test
+    void columns_keep_the_order_in_which_they_are_asked_for() {
+        assertEquals(
+                "product,form,land_high_m2_yr_per_kg_edible,land_low_m2_yr_per_kg_edible,"
+                        + "ghg_high_kg_co2e_per_kg_edible,ghg_low_kg_co2e_per_kg_edible",
+                lines("/v1/table?products=beef&indicators=land,ghg&stats=high,low&per=kg-edible&layout=wide")
+                        .get(0));
+    }
+
+    @Test
+    void a_wide_table_takes_decimal_commas_and_a_byte_order_mark_and_ignores_a_changing_address() {
+        String question = "/v1/table?products=beef&stats=median&layout=wide&delim=;&decimal=,&bom=1";
+        String body = Reply.to(question).body();
+
+        assertEquals(
+                "\uFEFFproduct;form;ghg_median_kg_co2e_per_kg_protein\r\nbeef;fresh;"
+                        + Reply.to("/v1/value/ghg/beef").body().replace('.', ',') + "\r\n",
+                body);
+        assertEquals(body, Reply.to(question + "&nocache=17").body());
+    }
+
+    @Test
+    void a_wide_table_is_a_csv_and_the_limit_of_rows_counts_units_too() {
+        assertEquals(
+                400, Reply.to("/v1/table?products=beef&layout=wide&format=xml").status());
+        String products = String.join(
+                ",",
+                RunningScalepan.library().products().keySet().stream().limit(30).toList());
+        Reply refused = Reply.to(
+                "/v1/table?products=" + products + "&indicators=ghg,land,energy,water&per=kg-protein,kg-edible");
+        assertEquals(422, refused.status());
+        assertTrue(refused.body().contains("the table would have 240 rows; at most 200 are allowed"), refused.body());
+    }
+
+    @Test
+    void a_refusal_may_be_asked_for_as_a_line_that_a_cell_shows() {
+        Reply shown = Reply.to("/v1/table?products=beeef&format=xml&on_error=200");
+        assertEquals(200, shown.status());
+        assertEquals("text/plain", shown.mediaType());
+        assertEquals("#unknown product \"beeef\": did you mean beef?", shown.body());
+        assertEquals("no-store", shown.header("Cache-Control").orElse(""));
+        assertEquals(400, Reply.to("/v1/table?products=beeef").status());
+        assertEquals(400, Reply.to("/v1/table?products=beef&on_error=yes").status());
+    }
+}

@@ -1,0 +1,109 @@
+package org.scalepan.web.server;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
+import org.scalepan.web.Reply;
+
+/**
+ * Whatever is asked, right or wrong, the answer is one that the description tells of: its status, its media type, its fields. A long
+ * run: {@code mvn test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
+ */
+public class GeneratedRequestsTest {
+    private static final int USUAL = 2_000;
+    private static final int MOST_SHOWN = 12;
+    private static final Description DESCRIPTION = Description.read();
+    private static final DescribedSchemas SCHEMAS = new DescribedSchemas(DESCRIPTION);
+
+    @Test
+    void every_answer_to_a_request_drawn_from_the_description_is_as_described() {
+        RequestDice dice = new RequestDice(DESCRIPTION);
+        long first = Long.getLong("scalepan.firstRequest", 1);
+        int count = Integer.getInteger("scalepan.requests", USUAL);
+        Map<Integer, Integer> statuses = new TreeMap<>();
+        Map<String, String> faults = new LinkedHashMap<>();
+        for (long seed = first; seed < first + count && faults.size() < MOST_SHOWN; seed++) {
+            RequestDice.Drawn drawn = dice.draw(seed);
+            Reply reply = drawn.reply();
+            statuses.merge(reply.status(), 1, Integer::sum);
+            for (String fault : faults(drawn, reply)) {
+                faults.putIfAbsent(
+                        drawn.operation() + " " + reply.status() + " " + fault, "request " + seed + ": " + drawn);
+            }
+        }
+        if (!faults.isEmpty()) {
+            List<String> told = new ArrayList<>();
+            faults.forEach((fault, request) -> told.add(fault + "\n    " + request));
+            fail(statuses + "\n" + String.join("\n", told));
+        }
+        assertTrue(statuses.getOrDefault(200, 0) > count / 5, () -> "too few were answered: " + statuses);
+        assertTrue(statuses.getOrDefault(400, 0) > count / 5, () -> "too few were refused: " + statuses);
+    }
+
+    private static List<String> faults(RequestDice.Drawn drawn, Reply reply) {
+        Optional<Description.Answer> answer = DESCRIPTION.answers(drawn.operation()).stream()
+                .filter(one -> one.status() == reply.status())
+                .findFirst();
+        if (answer.isEmpty() || reply.status() >= 500) {
+            return List.of("is no answer to a question: " + reply.body());
+        }
+        if (drawn.question().contains("on_error=200") && reply.body().startsWith("#")) {
+            // A refusal in the cell instead of an error, as the description of on_error tells.
+            return reply.mediaType().equals("text/plain") ? List.of() : List.of("is a hint as " + reply.mediaType());
+        }
+        Map<String, Description.Part> content = answer.get().content();
+        if (content.isEmpty()) {
+            return reply.body().isEmpty() ? List.of() : List.of("has a body that is not described");
+        }
+        Description.Part described = content.get(reply.mediaType());
+        if (described == null) {
+            return List.of("has the media type " + reply.mediaType() + ", described are " + content.keySet());
+        }
+        List<String> faults = new ArrayList<>();
+        answer.get().part().child("headers").children().keySet().stream()
+                .filter(name -> reply.header(name).isEmpty())
+                .forEach(name -> faults.add("has no header " + name));
+        if (reply.isJson()) {
+            JsonPointer schema = DESCRIPTION.resolve(described.child("schema")).at();
+            faults.addAll(SCHEMAS.faults(schema, reply.json()));
+            Ordered.check("", reply.json(), faults);
+        }
+        return faults;
+    }
+
+    /** What makes an interval one: its ends in order, and the middle between them. */
+    public static final class Ordered {
+        private Ordered() {}
+
+        public static void check(String at, JsonNode node, List<String> faults) {
+            JsonNode low = node.path("low");
+            JsonNode high = node.path("high");
+            // A swing tells where an input takes the figure at its own low and high end, which may turn it round.
+            if (low.isNumber() && high.isNumber() && !at.endsWith("/swing")) {
+                JsonNode middle = node.path("median").isNumber() ? node.path("median") : low;
+                boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "") && JsonAt.number(middle, "") <= JsonAt.number(high, "");
+                if (!ordered || !Double.isFinite(JsonAt.number(low, "")) || !Double.isFinite(JsonAt.number(high, ""))) {
+                    faults.add("is no interval at " + at.replaceAll("/\\d+", "/#") + ": " + low + " " + middle + " "
+                            + high);
+                }
+            }
+            if (node.isNumber() && !Double.isFinite(JsonAt.number(node, ""))) {
+                faults.add("is no number at " + at);
+            }
+            node.properties().forEach(field -> check(at + "/" + field.getKey(), field.getValue(), faults));
+            for (int i = 0; node.isArray() && i < node.size(); i++) {
+                check(at + "/" + i, node.get(i), faults);
+            }
+        }
+    }
+}

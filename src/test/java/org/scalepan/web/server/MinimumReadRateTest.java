@@ -1,0 +1,95 @@
+package org.scalepan.web.server;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetSocketAddress;
+import java.net.Socket;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.Blocker;
+import org.eclipse.jetty.util.Callback;
+import org.junit.jupiter.api.Test;
+
+/** Who reads an answer too slowly is hung up on, even if he takes a byte now and then; who reads as he should gets all of it. */
+class MinimumReadRateTest {
+    /** More than the buffers of both ends hold. */
+    private static final byte[] ANSWER = new byte[40_000_000];
+
+    private final CompletableFuture<Throwable> broken = new CompletableFuture<>();
+
+    /** Writes and waits, as a route does, in a thread of its own. */
+    private Server server(long bytesPerSecond, Duration grace) throws Exception {
+        Arrays.fill(ANSWER, (byte) 'x');
+        Server server = new Server(new InetSocketAddress("127.0.0.1", 0));
+        MinimumReadRate pace = new MinimumReadRate(bytesPerSecond, grace);
+        pace.setHandler(new Handler.Abstract() {
+            @Override
+            public boolean handle(Request request, Response response, Callback callback) {
+                try (Blocker.Callback written = Blocker.callback()) {
+                    response.write(true, ByteBuffer.wrap(ANSWER), written);
+                    written.block();
+                    callback.succeeded();
+                } catch (IOException e) {
+                    broken.complete(e);
+                    callback.failed(e);
+                }
+                return true;
+            }
+        });
+        server.setHandler(pace);
+        server.start();
+        return server;
+    }
+
+    private static Socket ask(Server server) throws IOException {
+        Socket socket = new Socket();
+        socket.setReceiveBufferSize(4_096);
+        socket.connect(
+                new InetSocketAddress("127.0.0.1", ((ServerConnector) server.getConnectors()[0]).getLocalPort()));
+        String question = "GET / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
+        socket.getOutputStream().write(question.getBytes(StandardCharsets.US_ASCII));
+        return socket;
+    }
+
+    @Test
+    void a_reader_who_takes_a_little_now_and_then_is_hung_up_on_and_the_thread_is_free() throws Exception {
+        Server server = server(100_000_000, Duration.ofMillis(300));
+        try (Socket dawdler = ask(server)) {
+            InputStream in = dawdler.getInputStream();
+            for (int i = 0; i < 200 && !broken.isDone(); i++) {
+                in.readNBytes(16);
+                Thread.sleep(50);
+            }
+
+            assertTrue(broken.get(5, TimeUnit.SECONDS).toString().contains("reads too slowly"), broken::toString);
+        } finally {
+            server.stop();
+        }
+    }
+
+    @Test
+    void a_reader_who_reads_as_he_should_gets_the_whole_answer() throws Exception {
+        Server server = server(1_000, Duration.ofSeconds(10));
+        try (Socket reader = ask(server)) {
+            byte[] heard = reader.getInputStream().readAllBytes();
+
+            assertArrayEquals(ANSWER, Arrays.copyOfRange(heard, heard.length - ANSWER.length, heard.length));
+            assertFalse(broken.isDone());
+        } finally {
+            server.stop();
+        }
+    }
+}

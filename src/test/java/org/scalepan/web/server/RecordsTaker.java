@@ -1,0 +1,66 @@
+package org.scalepan.web.server;
+
+import static java.util.Objects.requireNonNull;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.web.http.Answer;
+
+/**
+ * An address that takes records, with records that it answers with 200, as the description shows them: so that a new address is attacked
+ * from its first day.
+ */
+public record RecordsTaker(String path, String mediaType, String right) {
+    private static final Description DESCRIPTION = Description.read();
+
+    static List<RecordsTaker> all() {
+        return DESCRIPTION.operations().stream()
+                .flatMap(operation -> DESCRIPTION.sent(operation).stream())
+                .map(example -> new RecordsTaker(
+                        example.question(),
+                        requireNonNull(example.headers().get("Content-Type")),
+                        example.sent().orElseThrow()))
+                .toList();
+    }
+
+    public static List<RecordsTaker> ofOneBody() {
+        return all().stream().filter(taker -> !taker.takesRows()).toList();
+    }
+
+    static List<RecordsTaker> ofRows() {
+        return all().stream().filter(RecordsTaker::takesRows).toList();
+    }
+
+    boolean takesRows() {
+        return !mediaType.equals(Answer.JSON);
+    }
+
+    byte[] rightBytes() {
+        return right.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Sends a body as what the address takes. */
+    Optional<RawExchange> post(byte[] body) {
+        return postAs(mediaType, body);
+    }
+
+    Optional<RawExchange> postAs(String type, byte[] body) {
+        return postFramed("Content-Type: " + type + "\r\nContent-Length: " + body.length, body);
+    }
+
+    /** Sends a body of the right type, framed by these headers. */
+    Optional<RawExchange> postAsFramed(String framing, byte[] body) {
+        return postFramed("Content-Type: " + mediaType + "\r\n" + framing, body);
+    }
+
+    private Optional<RawExchange> postFramed(String headers, byte[] body) {
+        String head = "POST " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + headers + "\r\n\r\n";
+        return RawExchange.bytes(MalformedBodies.concat(head.getBytes(StandardCharsets.ISO_8859_1), body));
+    }
+
+    @Override
+    public String toString() {
+        return "POST " + path + " " + mediaType;
+    }
+}

@@ -1,0 +1,490 @@
+package org.scalepan.web.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+import org.scalepan.JsonAt;
+import org.scalepan.web.RecordsSent;
+import org.scalepan.web.Reply;
+import org.scalepan.web.RunningScalepan;
+
+/** The page on which a grower's notebook becomes a figure, in a real browser. */
+class FarmPageIT extends PageTest {
+    private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
+            + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
+    private static final String SAME = """
+            {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 180},
+              "feed": [{"ingredient": "wheat-bran", "kg": 400}],
+              "energy": [{"carrier": "grid-electricity", "amount": 220}]},
+             "per": "kg-protein", "indicators": ["ghg"], "compare": {"products": ["egg", "chicken", "beef"]}}""";
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private static JsonNode answer(String body) {
+        return Reply.to(
+                        RunningScalepan.uri("/v1/footprint"),
+                        Map.of("Content-Type", "application/json"),
+                        Optional.of(body))
+                .json();
+    }
+
+    private static void awaitFigure() {
+        browser.await(
+                "a figure",
+                () -> !browser.all(".own-figure").isEmpty()
+                        && !browser.all("#drivers h2").isEmpty());
+    }
+
+    private static void openWith(String link) {
+        browser.open(link);
+        awaitFigure();
+    }
+
+    private static void awaitForm() {
+        browser.await(
+                "a form", () -> !browser.all("#records [name='feed.1.kg']").isEmpty());
+    }
+
+    private static JsonNode saved() throws Exception {
+        browser.at("#save-records").click();
+        return JSON.readTree(browser.download(".json"));
+    }
+
+    @Test
+    void three_numbers_give_the_figure_of_the_service_with_hens_and_beef_beside_it() {
+        browser.open("/farm");
+        awaitForm();
+        browser.at("[name='harvest.kg_per_year']").sendKeys("180");
+        browser.at("[name='feed.1.kg']").sendKeys("400");
+        browser.at("[name='energy.1.amount']").sendKeys("220");
+        awaitFigure();
+        JsonNode own = answer(SAME).at("/footprints/0");
+
+        browser.await(
+                "the service's figure",
+                () -> Math.abs(Double.parseDouble(browser.text(".own-figure strong"))
+                                        / JsonAt.number(own, "/footprint/median")
+                                - 1)
+                        < 0.05);
+        assertTrue(browser.text("#figure").contains("kg CO₂e per kg protein"), browser.text("#figure"));
+        assertTrue(browser.text("#figure").contains("than beef"), browser.text("#figure"));
+        assertTrue(
+                browser.text("#figure")
+                        .contains("published, " + JsonAt.integer(own, "/compare/0/studies") + " studies"),
+                "eggs are said to be as published: " + browser.text("#figure"));
+    }
+
+    @Test
+    void by_keyboard_alone_from_first_load_to_a_file() {
+        browser.open("/farm");
+        awaitForm();
+        browser.press(Keys.TAB);
+        assertEquals("skip", browser.focused().getAttribute("class"));
+        browser.press(Keys.ENTER);
+        tabUntilField("harvest.kg_per_year");
+        browser.press("180");
+        tabUntilField("feed.1.kg");
+        browser.press("400");
+        tabUntilField("energy.1.amount");
+        browser.press("220");
+        browser.await(
+                "a figure with all three numbers",
+                () -> browser.text("#take-link").contains("=220")
+                        && browser.text(".even-said").contains("would equal"));
+        String without = browser.text(".own-figure strong");
+        tabUntil(
+                "the group of materials",
+                focused -> focused.getTagName().equals("summary")
+                        && focused.getText().startsWith("Containers"));
+        browser.press(Keys.ENTER);
+        tabUntil("a way to add a material", focused -> "materials".equals(focused.getAttribute("data-add")));
+        browser.press(Keys.ENTER);
+        assertEquals("materials.1.material", browser.focused().getAttribute("name"));
+        browser.press("steel");
+        tabUntilField("materials.1.kg");
+        browser.press("800");
+        browser.await(
+                "another figure", () -> !browser.text(".own-figure strong").equals(without));
+        tabUntil("save-csv");
+        browser.press(Keys.ENTER);
+
+        String csv = new String(browser.download(".csv"), StandardCharsets.UTF_8);
+        assertTrue(csv.contains("line,ghg,materials: "), csv);
+    }
+
+    @Test
+    void a_figure_that_comes_anew_leaves_the_keyboard_where_it_was() {
+        openWith(LINK);
+        browser.run("document.getElementById('save-png').focus();"
+                + "document.getElementById('save-png').dataset.old = '1';"
+                + "const feed = document.querySelector(\"[name='feed.1.kg']\"); feed.value = '500';"
+                + "feed.dispatchEvent(new Event('input', {bubbles: true}));");
+        browser.await("the figure anew", () -> browser.text("#take-link").contains("feed.1.kg=500"));
+
+        assertEquals("save-png", browser.focused().getAttribute("id"));
+        assertEquals(null, browser.focused().getAttribute("data-old"), "it is another button");
+    }
+
+    @Test
+    void a_link_carries_the_records_in_its_fragment_and_typing_writes_nothing_into_the_address() {
+        openWith(LINK);
+        assertEquals(parts(LINK), parts(browser.text("#take-link")));
+        WebElement feed = browser.at("[name='feed.1.kg']");
+        feed.clear();
+        feed.sendKeys("500");
+        browser.await(
+                "the new feed in the link to copy",
+                () -> browser.text("#take-link").contains("feed.1.kg=500"));
+
+        assertTrue(browser.address().endsWith(LINK), browser.address());
+        assertEquals(0L, browser.run("return localStorage.length + sessionStorage.length + document.cookie.length"));
+    }
+
+    private static Set<String> parts(String link) {
+        return Stream.of(link.substring(link.indexOf('#') + 1).split("&"))
+                .map(part -> URLDecoder.decode(part, StandardCharsets.UTF_8))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void a_link_brings_back_what_is_shown_as_well() {
+        openWith(LINK);
+        new Select(browser.at("#indicator")).selectByValue("land");
+        new Select(browser.at("#per")).selectByValue("kg-live");
+        browser.at("#besides summary").click();
+        browser.at("#choices input[value='egg']").click();
+        browser.await(
+                "land per kg live",
+                () -> browser.text("#take-sentence").contains("m²·yr per kg live weight")
+                        && !browser.text("#take-sentence").contains("egg"));
+        String link = browser.text("#take-link");
+        String sentence = browser.text("#take-sentence");
+        openWith(link.substring(RunningScalepan.uri("").toString().length()));
+
+        assertEquals(sentence, browser.text("#take-sentence"));
+        assertEquals(link, browser.text("#take-link"));
+    }
+
+    @Test
+    void stages_gaps_what_drives_it_and_what_would_have_to_be_true_stand_beside_the_figure() {
+        openWith(LINK);
+        JsonNode answer = answer(SAME);
+        browser.await("a break-even", () -> browser.text(".even-said").contains("would equal"));
+
+        assertEquals(
+                answer.at("/footprints/0/by_stage").size(),
+                browser.all("#chart rect.stage").size());
+        assertEquals(4, browser.all("#chart .row").size());
+        answer.path("gaps")
+                .forEach(gap -> assertTrue(
+                        browser.text(".gaps").contains(JsonAt.text(gap, "/filled_with")), gap::toString));
+        assertFalse(browser.all("#drivers meter").isEmpty());
+    }
+
+    @Test
+    void the_sentence_has_the_interval_of_every_number_and_says_what_is_published() {
+        openWith(LINK);
+        JsonNode beef = answer(SAME).at("/footprints/0/compare/2");
+        String sentence = browser.text("#take-sentence");
+
+        assertTrue(sentence.startsWith("Your farm, by its own records: "), sentence);
+        assertTrue(
+                sentence.contains("times less than beef ("
+                        + JsonAt.text(beef, "/times_less/text").replaceAll("^.*\\(|\\)$", "") + "; published, "
+                        + JsonAt.integer(beef, "/studies") + " studies)"),
+                sentence);
+        assertTrue(sentence.contains("It is a lower bound"), sentence);
+        assertTrue(sentence.contains(RunningScalepan.library().version().version()), sentence);
+        assertTrue(browser.text("#take-citation").contains(RunningScalepan.digest()));
+    }
+
+    @Test
+    void the_cells_to_paste_are_the_figures_of_the_answer_with_the_decimal_sign_asked_for() {
+        openWith(LINK);
+        JsonNode own = answer(SAME).at("/footprints/0");
+        List<List<String>> cells = cells();
+
+        assertEquals(1 + 1 + own.path("compare").size(), cells.size());
+        assertEquals(
+                JsonAt.number(own, "/footprint/median"),
+                Double.parseDouble(cells.get(1).get(5)),
+                1e-9);
+        assertEquals(
+                JsonAt.number(own, "/compare/2/footprint/high"),
+                Double.parseDouble(cells.get(4).get(7)),
+                1e-9);
+        new Select(browser.at("#decimal")).selectByValue("comma");
+        assertEquals(cells.get(1).get(5).replace('.', ','), cells().get(1).get(5));
+    }
+
+    private static List<List<String>> cells() {
+        Object text = browser.run("return document.getElementById('cells').textContent");
+        return String.valueOf(text)
+                .lines()
+                .map(row -> List.of(row.split("\t", -1)))
+                .toList();
+    }
+
+    @Test
+    void it_is_taken_away_as_picture_table_workbook_brief_and_records() throws Exception {
+        openWith(LINK);
+        browser.at("#save-svg").click();
+        String svg = new String(browser.download(".svg"), StandardCharsets.UTF_8);
+        browser.at("#save-png").click();
+        byte[] png = browser.download(".png");
+        browser.at("#save-csv").click();
+        List<String> csv = new String(browser.download(".csv"), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+        browser.at("#save-workbook").click();
+        byte[] workbook = browser.download(".xlsx");
+        browser.at("#save-brief").click();
+        String brief = new String(browser.download(".html"), StandardCharsets.UTF_8);
+
+        assertTrue(svg.contains("by its own records"), "the sentence stands under the picture");
+        assertTrue(png.length > 10_000, "a picture of " + png.length + " bytes");
+        assertTrue(csv.get(0).startsWith("part,indicator,name,basis,studies,value,low,high"), csv.get(0));
+        for (String part :
+                List.of("figure,ghg", "figure,land", "beside,ghg,beef,published", "stage,ghg,feed", "line,ghg")) {
+            assertTrue(csv.stream().anyMatch(row -> row.startsWith(part)), part);
+        }
+        // A workbook is a zip file: APPNOTE, section 4.3.7.
+        assertEquals("504b0304", java.util.HexFormat.of().formatHex(workbook, 0, 4));
+        assertTrue(brief.contains("Your farm causes at least"), brief);
+        assertTrue(brief.contains("<style>") && !brief.contains("/page/scalepan.css"), "its looks are in it");
+        assertEquals(JSON.readTree(SAME).at("/system/feed"), saved().at("/system/feed"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "invented-school-superworms, #demo-superworms, as the indicator has it",
+        "invented-brewery-black-soldier-flies, #demo-flies, processing-gate"
+    })
+    void an_invented_farm_is_loaded_whole(String farm, String button, String boundary) throws Exception {
+        browser.open("/farm");
+        browser.await("the invented farms", () -> browser.all(".demo").size() == 3);
+        browser.at(button).click();
+        awaitFigure();
+        JsonNode shipped = Reply.to("/page/" + farm + ".json").json().path("request");
+        JsonNode saved = saved();
+
+        for (String part : List.of("/system", "/per", "/compare/products")) {
+            assertEquals(JsonAt.node(shipped, part), JsonAt.node(saved, part), part);
+        }
+        for (JsonNode request : List.of(shipped, saved)) {
+            assertEquals(boundary, request.path("boundary").asText("as the indicator has it"));
+        }
+    }
+
+    private static Stream<ObjectNode> recordsOfInsects() {
+        return RecordsSent.all().stream()
+                .filter(sent -> JsonAt.text(sent, "/system/kind").equals("insects")
+                        && sent.at("/system").has("feed"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("recordsOfInsects")
+    void every_field_of_the_records_has_a_place_in_the_form(ObjectNode sent) throws Exception {
+        ObjectNode system = (ObjectNode) sent.path("system");
+        openWith("/farm#per=kg-product&" + flat("", system));
+        ObjectNode saved = (ObjectNode) saved().path("system");
+        if (!system.has("name")) {
+            assertEquals("Your farm", JsonAt.text(saved.remove("name"), ""));
+        }
+
+        assertEquals(system, saved);
+    }
+
+    private static String flat(String before, JsonNode node) {
+        Stream<Map.Entry<String, JsonNode>> fields = node.isObject()
+                ? node.properties().stream()
+                : Stream.iterate(0, i -> i < node.size(), i -> i + 1)
+                        .map(i -> Map.entry(String.valueOf(i + 1), node.path(i)));
+        return fields.filter(field -> !field.getKey().equals("kind"))
+                .map(field -> field.getValue().isContainerNode()
+                        ? flat(before + field.getKey() + ".", field.getValue())
+                        : before + field.getKey() + "="
+                                + URLEncoder.encode(JsonAt.scalar(field.getValue(), ""), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+    }
+
+    @Test
+    void a_line_is_added_counted_removed_and_no_longer_counted() throws Exception {
+        openWith(LINK);
+        String before = browser.text(".own-figure strong");
+        browser.at("[data-group='feed'] summary").click();
+        browser.at("[data-add='feed']").click();
+        new Select(browser.at("[name='feed.2.ingredient']")).selectByValue("carrot");
+        browser.await(
+                "a word that the amount is missing",
+                () -> browser.text("#field-feed-2-kg-wrong").contains("the amount is missing"));
+        browser.at("[name='feed.2.kg']").sendKeys("900");
+        browser.await(
+                "a higher figure", () -> !browser.text(".own-figure strong").equals(before));
+        browser.at("[data-add='feed']").click();
+        browser.at("[data-line='feed.2'] .remove").click();
+        assertEquals("feed", browser.focused().getAttribute("data-add"), "the focus stays at the list");
+        browser.await(
+                "the figure without it",
+                () -> browser.text(".own-figure strong").equals(before));
+
+        assertEquals(1, saved().at("/system/feed").size());
+        assertEquals("Remove feed 3", browser.at("[data-line='feed.3'] .remove").getAttribute("aria-label"));
+    }
+
+    @Test
+    void what_goes_with_a_displaced_burden_is_asked_only_then() throws Exception {
+        openWith(LINK);
+        browser.at("[data-group='feed'] summary").click();
+        assertFalse(browser.at("[name='feed.1.displaces']").isDisplayed());
+        new Select(browser.at("[name='feed.1.burden']")).selectByValue("displaced");
+
+        assertTrue(browser.at("[name='feed.1.displaces']").isDisplayed());
+        browser.await(
+                "a word that it is needed",
+                () -> browser.text("#field-feed-1-displaces-wrong").equals("Still needed."));
+        assertTrue(browser.text("#fault").startsWith("The figure below is of before"), browser.text("#fault"));
+        new Select(browser.at("[name='feed.1.displaces']")).selectByValue("maize");
+        browser.await("nothing amiss", () -> !browser.at("#fault").isDisplayed());
+        assertEquals("maize", JsonAt.text(saved(), "/system/feed/0/displaces"));
+    }
+
+    @Test
+    void what_the_service_refuses_is_told_at_its_field() {
+        openWith(LINK);
+        browser.at("[data-group='site'] summary").click();
+        browser.at("[name='water_m3']").sendKeys("-3");
+        browser.await(
+                "the service's word",
+                () -> browser.text("#field-water_m3-wrong").contains("water_m3"));
+
+        assertEquals("true", browser.at("[name='water_m3']").getAttribute("aria-invalid"));
+        // The browser itself notes the refusal.
+        browser.driver().manage().logs().get("browser");
+    }
+
+    @Test
+    void hens_computed_from_records_stand_beside_the_farm_and_are_told_from_published_ones() throws Exception {
+        openWith(LINK);
+        assertTrue(browser.text("#beside-table").contains("published, "), browser.text("#beside-table"));
+        browser.at("#demo-hens").click();
+        browser.await("the hens", () -> browser.text("#figure").contains("invented allotment"));
+        JsonNode sent = saved();
+        JsonNode shipped = Reply.to("/page/invented-allotment-hens.json").json();
+
+        assertEquals(shipped.at("/request/system"), sent.at("/compare/systems/0"));
+        assertEquals(1, browser.all("#chart .computed-row").size());
+        assertTrue(browser.text("#beside-table").contains("invented allotment"), browser.text("#beside-table"));
+        browser.await(
+                "what was filled in for the hens",
+                () -> browser.text("#said").contains("What was filled in or left out of invented allotment"));
+        assertTrue(browser.text("#take-link").contains("hens.heads=12"), browser.text("#take-link"));
+    }
+
+    @Test
+    void hens_with_feed_that_nobody_has_counted_do_not_pass_for_clean() {
+        openWith(
+                LINK
+                        + "&hens.heads=12&hens.yield.eggs_kg=150&hens.feed.1.ingredient=compound-poultry-feed&hens.feed.1.kg=500");
+
+        browser.await(
+                "a word on the hens",
+                () -> browser.text("#figure").contains("Nor is everything counted for Your hens"));
+    }
+
+    @Test
+    void hens_without_a_yield_are_not_counted_and_that_is_said() {
+        openWith(LINK + "&hens.heads=12");
+
+        Object said = browser.run("return document.getElementById('field-hens-heads-wrong').textContent");
+        assertTrue(String.valueOf(said).contains("eggs or live weight"), String.valueOf(said));
+        assertTrue(browser.all("#chart .computed-row").isEmpty());
+    }
+
+    @Test
+    void a_figure_below_zero_is_said_to_have_no_place_on_a_log_scale() {
+        // Own factor of an invented feed that replaces something worse than itself.
+        openWith(LINK + "&feed.1.ghg_per_kg=-5");
+
+        assertTrue(browser.text(".own-figure").contains("-"), browser.text(".own-figure"));
+        assertTrue(browser.text("#chart .own-row").contains("At or below zero: no place on a log scale."));
+        assertTrue(browser.text("#beside-table").contains("(at or below zero, not drawn)"));
+        assertTrue(browser.text("#figure").contains("no ratio, because a figure may be zero or below"));
+        assertFalse(String.valueOf(browser.run("return document.getElementById('chart').innerHTML"))
+                .contains("NaN"));
+    }
+
+    @Test
+    void what_is_no_number_is_told_at_its_field_and_what_may_be_misread_is_read_back() {
+        openWith(LINK);
+        WebElement feed = browser.at("[name='feed.1.kg']");
+        feed.clear();
+        feed.sendKeys("much");
+        browser.await("a word at the field", () -> "true".equals(feed.getAttribute("aria-invalid")));
+        assertTrue(browser.text("#field-feed-1-kg-wrong").contains("12"), "an example of a number");
+        feed.clear();
+        feed.sendKeys("1,200");
+
+        browser.await(
+                "the number read back",
+                () -> browser.text("#field-feed-1-kg-wrong").equals("Read as 1200."));
+        assertEquals("false", feed.getAttribute("aria-invalid"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "false, false, en",
+        "true, false, fr",
+        "false, true, fr",
+        "true, true, en",
+    })
+    void axe_finds_nothing_against_it(boolean dark, boolean phone, String language) {
+        if (phone) {
+            browser.phone();
+        }
+        browser.dark(dark);
+        browser.open("/farm?lang=" + language);
+        awaitForm();
+        assertEquals(List.of(), browser.accessibilityFaults(), "empty");
+        openWith(LINK.replace("/farm", "/farm?lang=" + language) + "&feed.2.ingredient=carrot&feed.2.kg=20"
+                + "&hens.heads=12&hens.yield.eggs_kg=150&hens.feed.1.ingredient=maize&hens.feed.1.kg=500");
+        browser.all("summary").stream()
+                .filter(summary ->
+                        summary.findElement(By.xpath("..")).getAttribute("open") == null && summary.isDisplayed())
+                .forEach(WebElement::click);
+
+        assertEquals(List.of(), browser.accessibilityFaults(), "filled in");
+        assertEquals(
+                true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits the width");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "fr"})
+    void on_paper_it_takes_one_page(String language) {
+        openWith(LINK.replace("/farm", "/farm?lang=" + language));
+
+        assertEquals(1, browser.printedPages());
+    }
+}

@@ -1,0 +1,166 @@
+package org.scalepan.web.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.scalepan.JsonAt;
+import org.scalepan.sheet.ExcelFile;
+import org.scalepan.web.RecordsSent;
+import org.scalepan.web.Reply;
+import org.scalepan.web.RunningScalepan;
+
+/** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must be the one of the JSON answer. */
+class LiveWorkbookIT {
+    @TempDir
+    Path folder;
+
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    private Path workbook(HttpRequest request) throws IOException, InterruptedException {
+        HttpResponse<InputStream> response = CLIENT.send(request, HttpResponse.BodyHandlers.ofInputStream());
+        assertEquals(200, response.statusCode());
+        assertEquals(
+                ExcelFile.MEDIA_TYPE,
+                response.headers().firstValue("Content-Type").orElse(""));
+        assertTrue(response.headers()
+                .firstValue("Content-Disposition")
+                .orElse("")
+                .matches("attachment; filename=\"scalepan-[a-z-]+\\.xlsx\""));
+        Path file = folder.resolve("answer.xlsx");
+        try (InputStream in = response.body()) {
+            Files.copy(in, file);
+        }
+        return file;
+    }
+
+    private List<NamedCsvRecord> csv(String sheet) throws IOException {
+        try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(csvFile(sheet))) {
+            return reader.stream().toList();
+        }
+    }
+
+    /** LibreOffice puts the name of the sheet behind that of the file. */
+    private Path csvFile(String sheet) {
+        return folder.resolve("answer-" + sheet + ".csv");
+    }
+
+    private Office converting(Path workbook, String locale, List<String> sheets) {
+        Office office = new Office(folder, locale).open(workbook).read();
+        sheets.forEach(sheet -> office.csv(sheet, folder.resolve("answer.csv")));
+        return office;
+    }
+
+    @Test
+    void a_comparison_is_a_workbook_whose_cells_say_what_the_json_answer_says() throws Exception {
+        String question = "/v1/comparison?products=mealworm,house-cricket,chicken&against=beef&indicator=ghg";
+        URI address = RunningScalepan.uri(question + "&format=xlsx");
+        Office.Seen seen = converting(
+                        workbook(HttpRequest.newBuilder(address).build()),
+                        "en-US",
+                        List.of("Results", "Studies", "References", "Cautions", "Warnings", "Question"))
+                .run()
+                .get(0);
+        JsonNode answer = Reply.to(question).json();
+
+        assertEquals(List.of(), seen.errors());
+        List<NamedCsvRecord> results = csv("Results");
+        assertEquals(4, results.size());
+        JsonNode mealworm = answer.path("items").path(0);
+        NamedCsvRecord row = results.get(1);
+        assertEquals("mealworm", row.getField("product"));
+        assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("median")));
+        assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("low")));
+        assertEquals(
+                JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("times_less")));
+        assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("unit"));
+        assertEquals(JsonAt.text(mealworm, "/sentence"), row.getField("sentence"));
+        assertEquals(
+                JsonAt.number(mealworm, "/footprint/median"),
+                seen.number("Results", "J3"),
+                "a number is a number");
+        assertEquals("no-evidence", results.get(2).getField("status"));
+        assertEquals("", results.get(2).getField("median"));
+
+        int findings =
+                answer.findValues("findings").stream().mapToInt(JsonNode::size).sum();
+        assertEquals(findings, csv("Studies").size());
+        JsonNode finding = mealworm.path("evidence").path(0).path("findings").path(0);
+        NamedCsvRecord study = csv("Studies").stream()
+                .filter(record ->
+                        record.getField("result").equals(JsonAt.text(finding, "/result")))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(JsonAt.number(finding, "/published/value"), Double.parseDouble(study.getField("value")));
+        assertEquals(JsonAt.text(finding, "/locator"), study.getField("locator"));
+
+        assertEquals(
+                texts(answer.path("references"), "text"),
+                csv("References").stream()
+                        .map(record -> record.getField("text"))
+                        .toList());
+        assertEquals(
+                texts(answer.path("cautions"), "text"),
+                csv("Cautions").stream().map(record -> record.getField("text")).toList());
+        assertEquals(
+                texts(answer.path("warnings"), "text"),
+                csv("Warnings").stream().map(record -> record.getField("text")).toList());
+        assertTrue(csv("Question").stream()
+                .anyMatch(record -> record.getField("name").equals("permalink")
+                        && record.getField("value").startsWith("/v1/comparison?format=xlsx&")));
+        assertTrue(csv("Question").stream()
+                .anyMatch(record -> record.getField("name").equals("library_digest")
+                        && record.getField("value").equals(RunningScalepan.digest())));
+    }
+
+    @Test
+    void a_farm_is_a_workbook_and_a_name_that_looks_like_a_formula_is_never_run() throws Exception {
+        ObjectNode records = RecordsSent.all().get(1).deepCopy();
+        ((ObjectNode) records.path("system")).put("name", "=1+1");
+        HttpRequest request = HttpRequest.newBuilder(RunningScalepan.uri("/v1/footprint"))
+                .header("Content-Type", "application/json")
+                .header("Accept", ExcelFile.MEDIA_TYPE)
+                .POST(HttpRequest.BodyPublishers.ofString(records.toString()))
+                .build();
+        List<String> sheets = List.of("Results", "Parts", "Gaps", "Remarks", "References", "Question");
+        Office.Seen seen = converting(workbook(request), "de-DE", sheets).run().get(0);
+        JsonNode answer = Reply.to("/v1/footprint", records).json();
+
+        assertEquals(List.of(), seen.errors());
+        JsonNode first = answer.path("footprints").path(0);
+        NamedCsvRecord row = csv("Results").get(0);
+        assertEquals("'=1+1", row.getField("system"));
+        assertEquals("ok", row.getField("status"));
+        assertEquals(JsonAt.text(first, "/indicator"), row.getField("indicator"));
+        assertEquals(JsonAt.number(first, "/footprint/median"), seen.number("Results", "J2"));
+        int parts = 0;
+        for (JsonNode footprint : answer.path("footprints")) {
+            parts += footprint.path("by_stage").size()
+                    + footprint.path("by_gas").size()
+                    + footprint.path("lines").size();
+        }
+        assertEquals(parts, csv("Parts").size());
+        assertEquals(answer.path("gaps").size(), csv("Gaps").size());
+        assertEquals(answer.path("references").size(), csv("References").size());
+    }
+
+    private static List<String> texts(JsonNode array, String field) {
+        return java.util.stream.StreamSupport.stream(array.spliterator(), false)
+                .map(node -> JsonAt.text(node, "/" + field))
+                .toList();
+    }
+}

@@ -1,0 +1,71 @@
+package org.scalepan.web.site;
+
+import java.util.function.Predicate;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** What the tests of both views share: one browser for a class, and that no view ever complains on the console or asks anybody else. */
+abstract class PageTest {
+    private static final int MOST_TABS = 120;
+    private static final int MOST_LOOKS = 5;
+    static DrivenBrowser browser;
+
+    @BeforeAll
+    static void start() {
+        browser = new DrivenBrowser();
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @AfterEach
+    void nothing_was_said_on_the_console_and_nobody_else_was_asked() {
+        browser.assertQuiet();
+        browser.desk().dark(false);
+    }
+
+    /** Goes on with the tabulator until the element with this id has the focus. */
+    static void tabUntil(String id) {
+        tabUntil("#" + id, focused -> id.equals(focused.getAttribute("id")));
+    }
+
+    static void tabUntilClass(String name) {
+        tabUntil("." + name, focused -> (" " + focused.getAttribute("class") + " ").contains(" " + name + " "));
+    }
+
+    static void tabUntilField(String name) {
+        tabUntil("the field " + name, focused -> name.equals(focused.getAttribute("name")));
+    }
+
+    static void tabUntil(String what, Predicate<WebElement> found) {
+        for (int i = 0; i < MOST_TABS; i++) {
+            new Actions(browser.driver()).sendKeys(Keys.TAB).perform();
+            if (isFocused(found)) {
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not lead to " + what);
+    }
+
+    /** A figure that comes anew puts a new element in the place of the one that has the focus; then that one is looked at. */
+    private static boolean isFocused(Predicate<WebElement> wanted) {
+        for (int looks = 0; ; looks++) {
+            try {
+                return wanted.test(browser.focused());
+            } catch (StaleElementReferenceException e) {
+                if (looks == MOST_LOOKS) {
+                    throw e;
+                }
+            }
+        }
+    }
+}
