@@ -147,6 +147,7 @@ public final class Asked {
     }
 
     private Evidence.PooledEvidence none(String written) {
-        throw new AssertionError("no evidence of " + written + ": " + ((Evidence.NoEvidence) evidence(written)).reason());
+        throw new AssertionError(
+                "no evidence of " + written + ": " + ((Evidence.NoEvidence) evidence(written)).reason());
     }
 }

@@ -57,9 +57,8 @@ public final class JsonAt {
         JsonNode found = root.at(JsonPointer.compile(pointer));
         if (found.isMissingNode() || !isOfKind.test(found)) {
             String place = pointer.isEmpty() ? "here" : "at " + pointer;
-            throw new AssertionError(
-                    "expected " + kind + " " + place + ", found " + (found.isMissingNode() ? "nothing" : found)
-                            + (root.isMissingNode() ? "" : " in " + root));
+            throw new AssertionError("expected " + kind + " " + place + ", found "
+                    + (found.isMissingNode() ? "nothing" : found) + (root.isMissingNode() ? "" : " in " + root));
         }
         return found;
     }

@@ -6,7 +6,6 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsid
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-
 import static java.util.stream.Collectors.counting;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.mapping;
@@ -137,7 +136,8 @@ class LayersTest {
     @ArchTest
     static void no_two_types_share_a_name(JavaClasses classes) {
         Map<String, List<String>> byName = classes.stream()
-                .filter(type -> !type.getSimpleName().isEmpty() && !type.getSimpleName().equals("package-info"))
+                .filter(type ->
+                        !type.getSimpleName().isEmpty() && !type.getSimpleName().equals("package-info"))
                 .collect(groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getName, toList())));
         byName.values().removeIf(types -> types.size() == 1);
         assertEquals(Map.of(), byName);

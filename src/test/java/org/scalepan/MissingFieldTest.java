@@ -22,11 +22,8 @@ import org.junit.jupiter.api.Test;
 class MissingFieldTest {
     /** What is compiled to where this class is. */
     static final class Tests implements ImportOption {
-        private static final String FOLDER = JsonAt.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .getPath();
+        private static final String FOLDER =
+                JsonAt.class.getProtectionDomain().getCodeSource().getLocation().getPath();
 
         @Override
         public boolean includes(Location location) {

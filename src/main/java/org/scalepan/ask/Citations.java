@@ -48,7 +48,8 @@ public final class Citations {
     private void add(Harmonised finding) {
         sources.add(finding.result().cited().source());
         for (HarmonisationStep step : finding.steps()) {
-            if (step instanceof HarmonisationStep.ToUnit unit && unit.step() instanceof ChainStep.PublishedStep published) {
+            if (step instanceof HarmonisationStep.ToUnit unit
+                    && unit.step() instanceof ChainStep.PublishedStep published) {
                 add(published.row().cited());
             } else if (step instanceof HarmonisationStep.ToWarmingSet warming) {
                 add(warming.rebasing().shares().cited());

@@ -24,12 +24,16 @@ public final class Estimating {
     }
 
     /** The quote of a question; one that was asked before on the same ruler and sampling is kept and given again. */
-    public static PublishedEstimate quote(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+    public static PublishedEstimate quote(
+            Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
         return EstimateCache.of(library)
-                .get(new EstimateCache.EstimateKey(item, ruler, sampling), () -> fresh(library, item, ruler, sampling, book));
+                .get(
+                        new EstimateCache.EstimateKey(item, ruler, sampling),
+                        () -> fresh(library, item, ruler, sampling, book));
     }
 
-    private static PublishedEstimate fresh(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+    private static PublishedEstimate fresh(
+            Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
         Evidence evidence = Pool.of(library, ruler.question(item));
         if (evidence instanceof Evidence.PooledEvidence some) {
             Footprint footprint = some.footprint(book);

@@ -111,6 +111,8 @@ public record PublishedEstimate(
 
     /** How many published numbers speak. */
     public int results() {
-        return evidence instanceof Evidence.PooledEvidence some ? (int) some.findings().count() : 0;
+        return evidence instanceof Evidence.PooledEvidence some
+                ? (int) some.findings().count()
+                : 0;
     }
 }

@@ -1,8 +1,6 @@
 package org.scalepan.ask;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
@@ -80,7 +78,8 @@ public final class Sentences {
             return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
         }
         StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
-        if (quote.evidence() instanceof Evidence.PooledEvidence some && !some.regionUsed().equals(Regions.WORLD)) {
+        if (quote.evidence() instanceof Evidence.PooledEvidence some
+                && !some.regionUsed().equals(Regions.WORLD)) {
             text.append(" in ").append(some.regionWords());
         }
         if (quote.studiesFromMemory() > 0) {

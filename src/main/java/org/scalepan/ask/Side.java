@@ -46,7 +46,8 @@ public sealed interface Side {
         }
 
         @Override
-        public PublishedEstimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+        public PublishedEstimate on(
+                Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
             return Estimating.quote(library, item, ruler, sampling, book);
         }
 
@@ -94,7 +95,9 @@ public sealed interface Side {
 
         @Override
         public boolean speaks(Library library, ComparisonBasis ruler) {
-            return SystemEstimate.undrawn(library, system, ruler, credit).system().isPresent();
+            return SystemEstimate.undrawn(library, system, ruler, credit)
+                    .system()
+                    .isPresent();
         }
     }
 }

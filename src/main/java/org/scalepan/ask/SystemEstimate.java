@@ -55,7 +55,12 @@ public record SystemEstimate(
     }
 
     public static SystemEstimate of(
-            Library library, Inventory inventory, ComparisonBasis ruler, boolean credit, Sampling sampling, CommonRandomNumbers book) {
+            Library library,
+            Inventory inventory,
+            ComparisonBasis ruler,
+            boolean credit,
+            Sampling sampling,
+            CommonRandomNumbers book) {
         SystemEstimate quote = undrawn(library, inventory, ruler, credit);
         if (quote.system.isEmpty()) {
             return quote;

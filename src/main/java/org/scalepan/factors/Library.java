@@ -124,7 +124,8 @@ public final class Library {
 
     /** The row of a table that has an id. */
     public Optional<Row> row(String table, String id) {
-        Map<String, Row> rows = rowsById.computeIfAbsent(table, name -> byId(table(name).rows(), row -> row.text("id")));
+        Map<String, Row> rows =
+                rowsById.computeIfAbsent(table, name -> byId(table(name).rows(), row -> row.text("id")));
         return Optional.ofNullable(rows.get(id));
     }
 
@@ -164,7 +165,8 @@ public final class Library {
     /** The ids of a vocabulary, in the order of its table. */
     public List<String> ids(String table) {
         return ids.computeIfAbsent(
-                table, name -> vocabulary(name).stream().map(VocabularyEntry::id).toList());
+                table,
+                name -> vocabulary(name).stream().map(VocabularyEntry::id).toList());
     }
 
     public List<CompositionRow> composition() {

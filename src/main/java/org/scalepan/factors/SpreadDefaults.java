@@ -14,7 +14,8 @@ public final class SpreadDefaults {
     /** The set whose factors are contributions to GSD², as in Frischknecht et al. 2005. */
     public static final String PEDIGREE_SET = "frischknecht-2005";
 
-    public static final List<String> CRITERIA = List.of("reliability", "completeness", "technology", "time", "geography");
+    public static final List<String> CRITERIA =
+            List.of("reliability", "completeness", "technology", "time", "geography");
 
     private final double result;
     private final double composition;

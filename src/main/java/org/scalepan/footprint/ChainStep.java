@@ -35,7 +35,8 @@ public sealed interface ChainStep {
      * @param factor the factor as read from the library
      * @param upwards true when the step runs against the yield, from the part to the whole
      */
-    record PublishedStep(FunctionalUnit from, FunctionalUnit to, ChainFactor factor, boolean upwards) implements ChainStep {
+    record PublishedStep(FunctionalUnit from, FunctionalUnit to, ChainFactor factor, boolean upwards)
+            implements ChainStep {
         @Override
         public double multiplier() {
             return upwards ? factor.central() : 1 / factor.central();

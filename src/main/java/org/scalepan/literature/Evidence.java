@@ -22,7 +22,8 @@ public sealed interface Evidence {
      * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
      * @param regionWords what a sentence calls it
      */
-    record PooledEvidence(PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
+    record PooledEvidence(
+            PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
             implements Evidence {
         public PooledEvidence {
             studies = List.copyOf(studies);

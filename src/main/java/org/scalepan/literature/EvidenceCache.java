@@ -34,8 +34,9 @@ final class EvidenceCache {
     }
 
     private static int weight(Evidence evidence) {
-        int findings =
-                evidence instanceof Evidence.PooledEvidence some ? (int) some.findings().count() : 0;
+        int findings = evidence instanceof Evidence.PooledEvidence some
+                ? (int) some.findings().count()
+                : 0;
         return OF_ITSELF
                 + OF_A_FINDING * findings
                 + OF_AN_UNUSED * evidence.unused().size();

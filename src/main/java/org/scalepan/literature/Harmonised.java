@@ -15,7 +15,11 @@ import org.scalepan.uncertainty.Distribution;
  * @param notes what a reader must know
  */
 public record Harmonised(
-        PublishedResult result, Distribution reading, double geometricSd, List<HarmonisationStep> steps, List<Note> notes) {
+        PublishedResult result,
+        Distribution reading,
+        double geometricSd,
+        List<HarmonisationStep> steps,
+        List<Note> notes) {
     public Harmonised {
         steps = List.copyOf(steps);
         notes = List.copyOf(notes);

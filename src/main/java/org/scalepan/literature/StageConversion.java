@@ -67,7 +67,8 @@ final class StageConversion {
                 : "its source publishes no stage split that leads to";
     }
 
-    private static HarmonisationStep.ByStages step(List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
+    private static HarmonisationStep.ByStages step(
+            List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
         List<StageSplit> kept = new ArrayList<>();
         List<StageSplit> dropped = new ArrayList<>();
         for (StageSplit split : splits) {

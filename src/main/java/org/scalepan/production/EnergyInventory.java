@@ -40,8 +40,9 @@ public final class EnergyInventory {
             bookMegajoules(stage, carrier, ActivityTerm.of(amount * MJ_PER_KWH));
             return;
         }
-        ActivityTerm mass =
-                row.text("unit").equals("litre") ? ActivityTerm.of(amount).times(factor(carrier, "density")) : ActivityTerm.of(amount);
+        ActivityTerm mass = row.text("unit").equals("litre")
+                ? ActivityTerm.of(amount).times(factor(carrier, "density"))
+                : ActivityTerm.of(amount);
         bookMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 
@@ -71,12 +72,17 @@ public final class EnergyInventory {
     private void electricity(Stage stage, String carrier, ActivityTerm kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            ledger.notCounted("energy/" + carrier, uncounted(carrier), "not counted: no intensity of " + words(carrier) + " is in this library");
+            ledger.notCounted(
+                    "energy/" + carrier,
+                    uncounted(carrier),
+                    "not counted: no intensity of " + words(carrier) + " is in this library");
             return;
         }
         OptionalInt vintage = row.get().year();
         if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
-            ledger.filled("year", Gap.GHG,
+            ledger.filled(
+                    "year",
+                    Gap.GHG,
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
                     row.get().id());
         }
@@ -89,7 +95,9 @@ public final class EnergyInventory {
         }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
-            ledger.filled("region", Gap.GHG,
+            ledger.filled(
+                    "region",
+                    Gap.GHG,
                     "intensity of " + words(carrier) + " of "
                             + library.regions().words(place)
                             + row.get().year().stream()
@@ -151,7 +159,8 @@ public final class EnergyInventory {
         });
     }
 
-    private void upstream(Stage stage, String carrier, ActivityTerm megajoules, ActivityTerm kilograms, BackgroundFactor row) {
+    private void upstream(
+            Stage stage, String carrier, ActivityTerm megajoules, ActivityTerm kilograms, BackgroundFactor row) {
         ActivityTerm base = switch (row.per()) {
             case "kWh", "kWh-net" -> megajoules.times(1 / MJ_PER_KWH);
             case "litre" -> kilograms.over(factor(carrier, "density"));

@@ -113,7 +113,8 @@ public final class FarmInventory {
             }
         }
         if (!found) {
-            ledger.notCounted("transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
+            ledger.notCounted(
+                    "transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
         }
     }
 
@@ -125,7 +126,8 @@ public final class FarmInventory {
 
     private void material(MaterialUse use) {
         Optional<BackgroundFactor> row = background.row("material_factors", use.material(), "ghg");
-        Optional<String> proxy = library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
+        Optional<String> proxy =
+                library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
             ledger.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());

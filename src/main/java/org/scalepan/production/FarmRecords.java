@@ -202,10 +202,9 @@ public record FarmRecords(
             OwnFactors own) {}
 
     /** Factors per kg as fed that a grower brings along: kg CO2e, m2·yr, MJ, m3. */
-    public record OwnFactors(
-            OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
-        public static final OwnFactors NONE =
-                new OwnFactors(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    public record OwnFactors(OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
+        public static final OwnFactors NONE = new OwnFactors(
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**

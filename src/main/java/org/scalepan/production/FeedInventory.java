@@ -106,12 +106,16 @@ final class FeedInventory {
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            ledger.notCounted("feed/" + feed.ingredient() + "/moisture", Set.of("feed-dry-matter"),
+            ledger.notCounted(
+                    "feed/" + feed.ingredient() + "/moisture",
+                    Set.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
                             + " is in this library; give its moisture");
             return Optional.empty();
         }
-        ledger.filled("feed/" + feed.ingredient() + "/moisture", DRY_MATTER,
+        ledger.filled(
+                "feed/" + feed.ingredient() + "/moisture",
+                DRY_MATTER,
                 background.moistureInWords(row.get()),
                 row.get().id());
         return Optional.of(mass.times(background.fraction(row.get())));
@@ -144,7 +148,12 @@ final class FeedInventory {
     }
 
     private void burden(
-            FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry, Flux flux, String indicator, OptionalDouble own) {
+            FeedUse feed,
+            ActivityTerm mass,
+            Optional<ActivityTerm> dry,
+            Flux flux,
+            String indicator,
+            OptionalDouble own) {
         if (own.isPresent()) {
             ActivityTerm term = mass.times(own.getAsDouble());
             if (flux == Flux.CO2E) {
@@ -187,7 +196,12 @@ final class FeedInventory {
     }
 
     private void published(
-            FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry, Flux flux, String indicator, Optional<Burden> burden) {
+            FeedUse feed,
+            ActivityTerm mass,
+            Optional<ActivityTerm> dry,
+            Flux flux,
+            String indicator,
+            Optional<Burden> burden) {
         Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
         Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
@@ -249,7 +263,9 @@ final class FeedInventory {
                 .min(Comparator.comparingInt(
                         row -> order.indexOf(row.allocation().orElse("not-stated"))));
         if (burden.isPresent() && usual.isPresent()) {
-            ledger.filled("feed/" + ingredient + "/burden", Set.of(indicator),
+            ledger.filled(
+                    "feed/" + ingredient + "/burden",
+                    Set.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
                             + usual.get().allocation().orElse("not-stated") + " is taken",
                     usual.get().id());
@@ -268,7 +284,8 @@ final class FeedInventory {
                         ledger.filled(
                                 "region",
                                 Set.of("land"),
-                                "yield of " + ingredient + " of " + library.regions().words(place),
+                                "yield of " + ingredient + " of "
+                                        + library.regions().words(place),
                                 row.text("id"));
                     }
                     return true;

@@ -23,14 +23,17 @@ public record FirstOrder(double value, double lnSd) {
             double part = system.yearly(flow);
             sum += part;
             for (ActivityTerm.FactorUse use : flow.term().uses()) {
-                effects.computeIfAbsent(use.factor().id(), id -> new Effect(use.factor().lnSd()))
+                effects.computeIfAbsent(
+                                use.factor().id(), id -> new Effect(use.factor().lnSd()))
                         .add(part, use.divides());
             }
         }
         double total = sum;
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.PublishedStep published) {
-                effects.computeIfAbsent(published.row().id(), id -> new Effect(published.factor().lnSd()))
+                effects.computeIfAbsent(
+                                published.row().id(),
+                                id -> new Effect(published.factor().lnSd()))
                         .add(total, !published.upwards());
             }
         }

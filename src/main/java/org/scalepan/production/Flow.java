@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param warmingSet for {@link Flux#CO2E}: the set of the source
  * @param rows the rows of the library it rests on
  */
-public record Flow(Stage stage, String what, Flux flux, ActivityTerm term, Optional<String> warmingSet, List<String> rows) {
+public record Flow(
+        Stage stage, String what, Flux flux, ActivityTerm term, Optional<String> warmingSet, List<String> rows) {
     public Flow {
         rows = List.copyOf(rows);
     }

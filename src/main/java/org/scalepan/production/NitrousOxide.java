@@ -36,7 +36,10 @@ public final class NitrousOxide {
     public void stored(ActivityTerm nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
-            ledger.notCounted("manure/" + where.system(), Gap.GHG, "N2O not counted: no direct factor for this system in the tables");
+            ledger.notCounted(
+                    "manure/" + where.system(),
+                    Gap.GHG,
+                    "N2O not counted: no direct factor for this system in the tables");
             return;
         }
         ActivityTerm stored = nitrogen.times(tables.factor(direct.get()));

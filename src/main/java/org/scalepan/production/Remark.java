@@ -1,6 +1,5 @@
 package org.scalepan.production;
 
-
 /**
  * Something about the records that a reader should look at: outside usual practice, against physics, or not lawful somewhere. Never
  * a refusal.

@@ -12,10 +12,12 @@ public final class Compared {
 
     private Compared() {}
 
-    public static Comparison compare(Library library, Asked asked, Sampling sampling, String product, String reference) {
+    public static Comparison compare(
+            Library library, Asked asked, Sampling sampling, String product, String reference) {
         return Comparison.of(
                 library,
-                new Comparison.ComparisonQuestion(List.of(asked.item(product)), asked.item(reference), asked.ruler(), sampling));
+                new Comparison.ComparisonQuestion(
+                        List.of(asked.item(product)), asked.item(reference), asked.ruler(), sampling));
     }
 
     public static Ratio versus(Library library, Asked asked, Sampling sampling, String product, String reference) {

@@ -61,7 +61,8 @@ class CommonRandomNumbersTest {
     void books_of_different_length_are_not_mixed() {
         CommonRandomNumbers longer = new CommonRandomNumbers(1, 3);
         assertThrows(
-                IllegalArgumentException.class, () -> new CommonRandomNumbers(1, 2).exchanging(new Substream("feed", false), longer));
+                IllegalArgumentException.class,
+                () -> new CommonRandomNumbers(1, 2).exchanging(new Substream("feed", false), longer));
     }
 
     @Test
@@ -69,7 +70,8 @@ class CommonRandomNumbersTest {
         assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
         assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
         assertArrayEquals(Draws.scores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
-        assertArrayEquals(Draws.scores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
+        assertArrayEquals(
+                Draws.scores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
     }
 
     @Test

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.factors.Boundary;
-import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Summary;
 
 /** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
@@ -79,7 +78,9 @@ class FootprintTest {
                 "footprints of different questions: ghg in kg CO2e per kg-protein and land in kg CO2e per kg-protein",
                 assertThrows(IllegalArgumentException.class, () -> ghg.dividedBy(others.get(0)))
                         .getMessage());
-        assertEquals(0.5, ghg.below(measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)).value());
+        assertEquals(
+                0.5,
+                ghg.below(measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)).value());
     }
 
     /** Below in two of four draws, equal in one, which counts half. */

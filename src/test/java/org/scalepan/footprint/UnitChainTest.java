@@ -59,7 +59,8 @@ class UnitChainTest {
     }
 
     private static String missing(UnitChain chain, FunctionalUnit from, FunctionalUnit to) {
-        return assertInstanceOf(ChainPath.MissingConversion.class, chain.path(from, to)).text();
+        return assertInstanceOf(ChainPath.MissingConversion.class, chain.path(from, to))
+                .text();
     }
 
     /**
@@ -185,8 +186,10 @@ class UnitChainTest {
     void another_study_of_the_same_herd_takes_the_content_of_beef() {
         UnitChain other = chain("beef-beef-herd", "fresh", NO_SOURCE);
         assertEquals(1 / 0.1859, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
-        ChainStep.PublishedStep step = (ChainStep.PublishedStep)
-                ((ChainPath.FoundPath) other.path(KG_EDIBLE, KG_PROTEIN)).steps().get(0);
+        ChainStep.PublishedStep step =
+                (ChainStep.PublishedStep) ((ChainPath.FoundPath) other.path(KG_EDIBLE, KG_PROTEIN))
+                        .steps()
+                        .get(0);
         assertEquals("beef", step.row().product());
         double[] values = ones(1_000);
         step.apply(values, new CommonRandomNumbers(1, values.length));
@@ -197,8 +200,9 @@ class UnitChainTest {
     void a_factor_of_the_narrower_product_is_never_taken_for_the_broader() {
         Product beef = library.products().get("beef");
         assertTrue(library.withNarrower(beef).size() > 1);
-        for (ChainStep step :
-                ((ChainPath.FoundPath) chain("beef", "fresh", "poore-nemecek-2018").path(KG_LIVE, KG_PROTEIN)).steps()) {
+        for (ChainStep step : ((ChainPath.FoundPath)
+                        chain("beef", "fresh", "poore-nemecek-2018").path(KG_LIVE, KG_PROTEIN))
+                .steps()) {
             assertEquals("beef", ((ChainStep.PublishedStep) step).row().product());
         }
     }
@@ -287,13 +291,15 @@ class UnitChainTest {
     @Test
     void a_live_animal_has_no_way_to_litres() {
         assertInstanceOf(
-                ChainPath.MissingConversion.class, chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));
+                ChainPath.MissingConversion.class,
+                chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));
     }
 
     @Test
     void the_same_unit_needs_no_step() {
         assertEquals(
-                List.of(), ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
+                List.of(),
+                ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_EDIBLE)).steps());
     }
 
     /** Carcass weight of an insect is refused in either direction, whatever else is known of it. */

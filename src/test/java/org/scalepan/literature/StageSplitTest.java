@@ -130,7 +130,8 @@ class StageSplitTest {
 
     @Test
     void nothing_is_carried_up_the_chain() {
-        Evidence.NoEvidence none = (Evidence.NoEvidence) Asked.of(LIBRARY).at("retail").evidence("mealworm");
+        Evidence.NoEvidence none =
+                (Evidence.NoEvidence) Asked.of(LIBRARY).at("retail").evidence("mealworm");
         assertTrue(
                 none.reason()
                         .contains("results end at farm-gate, animal, and no published stage split leads from there"),

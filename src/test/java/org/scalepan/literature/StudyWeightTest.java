@@ -49,7 +49,8 @@ class StudyWeightTest {
         for (int i = 1; i <= 9; i++) {
             invented(own, "own.many." + i, "own.many." + i, "dreyer-2021", "100");
         }
-        Evidence.PooledEvidence some = Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
+        Evidence.PooledEvidence some =
+                Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
         assertEquals(2, some.studies().size());
         assertEquals(10, some.findings().count());
         double[] draws = some.footprint(new CommonRandomNumbers(1, DRAWS)).draws();

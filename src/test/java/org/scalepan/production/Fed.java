@@ -21,8 +21,7 @@ public record Fed(FeedUse use) {
     }
 
     public Fed moisture(double share) {
-        return with(
-                OptionalDouble.of(share), use.burden(), use.displaces(), use.displacedPerKilogram(), use.own());
+        return with(OptionalDouble.of(share), use.burden(), use.displaces(), use.displacedPerKilogram(), use.own());
     }
 
     public Fed burden(Burden burden) {

@@ -281,10 +281,7 @@ class FeedTest {
     @Test
     void energy_and_water_of_feed_count_where_the_grower_brings_them_along() {
         FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
-                OptionalDouble.of(0.1),
-                OptionalDouble.of(0.5),
-                OptionalDouble.of(3),
-                OptionalDouble.of(0.02));
+                OptionalDouble.of(0.1), OptionalDouble.of(0.5), OptionalDouble.of(3), OptionalDouble.of(0.02));
         FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();
         Inventory inventory = fed(new Fed(new FarmRecords.FeedUse(
                         bran.ingredient(),
@@ -364,8 +361,9 @@ class FeedTest {
                                 "spread",
                                 "none"))
                 .library();
-        Inventory inventory =
-                InsectRecordsFixture.of(own, "mealworm", 100).feed("wheat-bran", 100).inventory();
+        Inventory inventory = InsectRecordsFixture.of(own, "mealworm", 100)
+                .feed("wheat-bran", 100)
+                .inventory();
 
         assertEquals(60, ghg(inventory), 1e-9);
     }

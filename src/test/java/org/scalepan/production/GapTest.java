@@ -37,8 +37,11 @@ class GapTest {
     void given_manure_without_a_factor_of_nitrous_oxide_then_greenhouse_gases_are_a_lower_bound_and_land_is_not() {
         Inventory inventory = cows("mms.aerobic-treatment").inventory();
 
-        assertEquals(Gap.Kind.NOT_COUNTED, gap(inventory, "manure/mms.aerobic-treatment").kind());
-        assertEquals(Set.of("ghg"), gap(inventory, "manure/mms.aerobic-treatment").indicators());
+        assertEquals(
+                Gap.Kind.NOT_COUNTED,
+                gap(inventory, "manure/mms.aerobic-treatment").kind());
+        assertEquals(
+                Set.of("ghg"), gap(inventory, "manure/mms.aerobic-treatment").indicators());
         assertTrue(inventory.isLowerBound("ghg"));
         assertFalse(inventory.isLowerBound("land"));
     }
@@ -55,7 +58,8 @@ class GapTest {
 
     @Test
     void a_field_that_a_default_fills_makes_no_lower_bound_whatever_its_words() {
-        Gap filled = new Gap("x", Gap.Kind.FILLED, Set.of("ghg"), "some words: not counted as bought", java.util.List.of());
+        Gap filled =
+                new Gap("x", Gap.Kind.FILLED, Set.of("ghg"), "some words: not counted as bought", java.util.List.of());
 
         assertFalse(filled.lowers("ghg"));
     }

@@ -73,8 +73,10 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
         return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", OptionalDouble.empty());
     }
 
-    public HerdRecordsFixture tier2(EnergyNeed.Animal animal, String activity, String kind, OptionalDouble crudeProtein) {
-        cattle = Optional.of(new Herd.Cattle(HeadRecords.of(animal, activity, kind), OptionalDouble.empty(), crudeProtein));
+    public HerdRecordsFixture tier2(
+            EnergyNeed.Animal animal, String activity, String kind, OptionalDouble crudeProtein) {
+        cattle = Optional.of(
+                new Herd.Cattle(HeadRecords.of(animal, activity, kind), OptionalDouble.empty(), crudeProtein));
         return this;
     }
 

@@ -79,13 +79,15 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     }
 
     public InsectRecordsFixture frass(Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
+        frass = Optional.of(
+                new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
     /** Frass that was weighed and not analysed. */
     public InsectRecordsFixture frassWeighed(double kilograms, Fate fate) {
-        frass = Optional.of(new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
+        frass = Optional.of(
+                new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
         return this;
     }
 
@@ -102,8 +104,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
 
     /** A step of which the grower knows how many kWh a kilogram of water takes. */
     public InsectRecordsFixture process(String step, double water, String carrier, double kilowattHours) {
-        processing.add(
-                new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
+        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
         return this;
     }
 

@@ -138,8 +138,7 @@ class OneThingChangedTest {
         FarmRecords spread = records().withAreas(OptionalDouble.of(80), OptionalDouble.of(90));
         assertEquals(OptionalDouble.of(80), spread.buildingArea());
         assertEquals(OptionalDouble.of(90), spread.yardArea());
-        assertEquals(
-                OptionalDouble.of(0.1), records().withGridIntensity(0.1).gridIntensity());
+        assertEquals(OptionalDouble.of(0.1), records().withGridIntensity(0.1).gridIntensity());
         assertEquals(OptionalDouble.of(0.3), farm().withMortality(0.3).mortality());
         assertEquals(OptionalDouble.of(9), farm().withPrice(9).price());
         assertEquals(24, herd().withHeads(24).heads());
@@ -153,8 +152,7 @@ class OneThingChangedTest {
                 Set.of("harvest", "sold", "processing"),
                 changed(
                         farm(),
-                        farm().withHarvest(
-                                        new Harvest.Weighed(500), OptionalDouble.of(200), List.of(drying(300)))));
+                        farm().withHarvest(new Harvest.Weighed(500), OptionalDouble.of(200), List.of(drying(300)))));
         assertEquals(Set.of("processing"), changed(farm(), farm().withProcessing(List.of())));
         assertEquals(Set.of("mortality"), changed(farm(), farm().withMortality(0.3)));
         assertEquals(Set.of("price"), changed(farm(), farm().withPrice(9)));
@@ -168,7 +166,9 @@ class OneThingChangedTest {
                 Set.of("yields", "cattle"),
                 changed(
                         herd(),
-                        herd().withYields(List.of(new Herd.Yield(Herd.AnimalKind.MILK, 18_000)), Optional.of(cattle(4)))));
+                        herd().withYields(
+                                        List.of(new Herd.Yield(Herd.AnimalKind.MILK, 18_000)),
+                                        Optional.of(cattle(4)))));
         assertEquals(Set.of("product"), changed(herd(), herd().withProduct("beef")));
     }
 

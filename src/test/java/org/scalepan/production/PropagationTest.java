@@ -37,7 +37,8 @@ class PropagationTest {
     /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
     @Test
     void in_a_product_relative_doubts_add_in_squares() {
-        SystemFootprint system = of(ActivityTerm.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
+        SystemFootprint system =
+                of(ActivityTerm.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
 
         assertEquals(10 * 2 / 4.0 * 0.5 / 2, system.firstOrder().value(), 1e-12);
         assertEquals(
@@ -47,8 +48,9 @@ class PropagationTest {
     /** Equation 3.2: two equal lines of independent factors have a doubt smaller by the root of two. */
     @Test
     void in_a_sum_independent_doubts_thin_out() {
-        SystemFootprint system =
-                of(ActivityTerm.of(3).times(factor("a", 1, 1.08)), ActivityTerm.of(3).times(factor("b", 1, 1.08)));
+        SystemFootprint system = of(
+                ActivityTerm.of(3).times(factor("a", 1, 1.08)),
+                ActivityTerm.of(3).times(factor("b", 1, 1.08)));
 
         assertEquals(Math.log(1.08) / Math.sqrt(2), system.firstOrder().lnSd(), 1e-9);
     }
@@ -57,7 +59,8 @@ class PropagationTest {
     @Test
     void one_factor_in_two_lines_keeps_its_whole_doubt() {
         Factor grid = factor("grid", 1, 1.08);
-        SystemFootprint system = of(ActivityTerm.of(3).times(grid), ActivityTerm.of(5).times(grid));
+        SystemFootprint system =
+                of(ActivityTerm.of(3).times(grid), ActivityTerm.of(5).times(grid));
 
         assertEquals(Math.log(1.08), system.firstOrder().lnSd(), 1e-9);
     }
@@ -66,7 +69,10 @@ class PropagationTest {
     void a_factor_that_divides_what_it_multiplied_leaves_no_doubt() {
         Factor density = factor("density", 0.8, 1.2);
 
-        assertEquals(0, of(ActivityTerm.of(1).times(density).over(density)).firstOrder().lnSd(), 1e-12);
+        assertEquals(
+                0,
+                of(ActivityTerm.of(1).times(density).over(density)).firstOrder().lnSd(),
+                1e-12);
     }
 
     static Stream<SystemFootprint> smallSpreads() {
@@ -131,7 +137,9 @@ class PropagationTest {
 
     @Test
     void a_credit_beyond_the_burden_has_its_lower_end_below_its_upper() {
-        FirstOrder first = of(ActivityTerm.of(-4).times(factor("a", 1, 1.3)), ActivityTerm.of(1).times(factor("b", 1, 1.2)))
+        FirstOrder first = of(
+                        ActivityTerm.of(-4).times(factor("a", 1, 1.3)),
+                        ActivityTerm.of(1).times(factor("b", 1, 1.2)))
                 .firstOrder();
 
         assertTrue(first.value() < 0);
@@ -147,8 +155,8 @@ class PropagationTest {
 
     /** The protein of mealworms, as the chain of units reads it (18.7 %, Finke 2002, without a printed spread). */
     private static Factor protein() {
-        ChainStep.PublishedStep step =
-                (ChainStep.PublishedStep) carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(1))
+        ChainStep.PublishedStep step = (ChainStep.PublishedStep)
+                carried(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(1))
                         .chain()
                         .get(0);
         return new Factor(step.row().id(), step.factor().reading());
@@ -170,9 +178,13 @@ class PropagationTest {
     @Test
     void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
         SystemFootprint down = carried(
-                FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, ActivityTerm.of(3).times(protein()));
+                FunctionalUnit.KG_EDIBLE,
+                FunctionalUnit.KG_PROTEIN,
+                ActivityTerm.of(3).times(protein()));
         SystemFootprint up = carried(
-                FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_EDIBLE, ActivityTerm.of(3).over(protein()));
+                FunctionalUnit.KG_PROTEIN,
+                FunctionalUnit.KG_EDIBLE,
+                ActivityTerm.of(3).over(protein()));
 
         assertEquals(0, down.firstOrder().lnSd(), 1e-12);
         assertEquals(3, down.firstOrder().value(), 1e-6);

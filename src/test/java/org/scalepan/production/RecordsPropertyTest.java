@@ -33,7 +33,8 @@ class RecordsPropertyTest {
     /** A farm that is the same for the same seed, its amounts times a factor and its feed times another one on top. */
     private static Inventory farm(long seed, double times, double moreFeed) {
         SplittableRandom random = new SplittableRandom(seed);
-        InsectRecordsFixture notebook = InsectRecordsFixture.of(LIBRARY, pick(random, SPECIES), times * between(random, 10, 5000))
+        InsectRecordsFixture notebook = InsectRecordsFixture.of(
+                        LIBRARY, pick(random, SPECIES), times * between(random, 10, 5000))
                 .in(pick(random, PLACES))
                 .feed(pick(random, FEEDS), moreFeed * times * between(random, 5, 20_000))
                 .feed(Fed.of(pick(random, FEEDS), moreFeed * times * between(random, 1, 9000))
@@ -97,7 +98,8 @@ class RecordsPropertyTest {
     @ParameterizedTest
     @ValueSource(strings = {"cassava-peel", "palm-pith", "compound-poultry-feed", "maize", "market-waste"})
     void one_more_ingredient_never_lowers_the_greenhouse_gases(String ingredient) {
-        InsectRecordsFixture bran = InsectRecordsFixture.of(LIBRARY, "palm-weevil", 500).feed("wheat-bran", 2000);
+        InsectRecordsFixture bran =
+                InsectRecordsFixture.of(LIBRARY, "palm-weevil", 500).feed("wheat-bran", 2000);
         double without = figure(bran.inventory(), "ghg");
 
         assertTrue(figure(bran.feed(ingredient, 800).inventory(), "ghg") >= without, ingredient);
@@ -120,7 +122,8 @@ class RecordsPropertyTest {
             SystemFootprint system =
                     Tally.of(LIBRARY, inventory).per(FunctionalUnit.KG_PROTEIN).system();
             // A summary refuses draws that are not finite.
-            Summary summary = system.footprint(new CommonRandomNumbers(1, 2_000)).summary(0.9);
+            Summary summary =
+                    system.footprint(new CommonRandomNumbers(1, 2_000)).summary(0.9);
             assertTrue(summary.low() > 0 && summary.low() < summary.median(), summary::toString);
             assertTrue(summary.median() < summary.high() && summary.high() < 1e6, summary::toString);
         }

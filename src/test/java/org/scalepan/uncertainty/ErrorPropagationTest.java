@@ -59,7 +59,8 @@ class ErrorPropagationTest {
     /** Exact for a square of a normal quantity: variance 4m²u² + 2u⁴; the third derivative is zero. */
     @Test
     void second_order_is_exact_for_a_square() {
-        PropagatedError square = PropagatedError.withSecondOrder(x -> x[0] * x[0], new double[] {3}, new double[] {0.5});
+        PropagatedError square =
+                PropagatedError.withSecondOrder(x -> x[0] * x[0], new double[] {3}, new double[] {0.5});
 
         assertEquals(Math.sqrt(4 * 9 * 0.25 + 2 * 0.0625), square.standardUncertainty(), 1e-6);
     }
@@ -68,7 +69,8 @@ class ErrorPropagationTest {
     @Test
     void the_third_derivative_is_counted() {
         double u = 0.2;
-        PropagatedError cube = PropagatedError.withSecondOrder(x -> x[0] * x[0] * x[0], new double[] {3}, new double[] {u});
+        PropagatedError cube =
+                PropagatedError.withSecondOrder(x -> x[0] * x[0] * x[0], new double[] {3}, new double[] {u});
 
         double expected = Math.sqrt(27 * 27 * u * u + (0.5 * 18 * 18 + 27 * 6) * u * u * u * u);
         assertEquals(expected, cube.standardUncertainty(), 1e-4 * expected);
@@ -96,7 +98,8 @@ class ErrorPropagationTest {
 
     @Test
     void the_product_rule_is_the_law_of_propagation_for_a_product() {
-        PropagatedError product = PropagatedError.of(x -> x[0] * x[1], new double[] {7, 0.3}, new double[] {0.35, 0.06});
+        PropagatedError product =
+                PropagatedError.of(x -> x[0] * x[1], new double[] {7, 0.3}, new double[] {0.35, 0.06});
 
         assertEquals(ErrorPropagation.product(0.05, 0.20), product.standardUncertainty() / product.value(), 1e-9);
     }
@@ -114,8 +117,8 @@ class ErrorPropagationTest {
         }
         Summary drawn = Summary.of(footprint, 0.95);
 
-        PropagatedError first =
-                PropagatedError.of(x -> x[0] * x[1] / x[2], new double[] {1.7, 0.9, 0.8}, new double[] {0.10, 0.05, 0.03});
+        PropagatedError first = PropagatedError.of(
+                x -> x[0] * x[1] / x[2], new double[] {1.7, 0.9, 0.8}, new double[] {0.10, 0.05, 0.03});
 
         double sd = drawn.meanStandardError() * Math.sqrt(n);
         assertEquals(sd, first.standardUncertainty(), 0.02 * sd);
@@ -139,7 +142,8 @@ class ErrorPropagationTest {
         double[] sds = {0.3, 0.3};
 
         double first = PropagatedError.of(v -> v[0] * v[1], means, sds).standardUncertainty();
-        double second = PropagatedError.withSecondOrder(v -> v[0] * v[1], means, sds).standardUncertainty();
+        double second =
+                PropagatedError.withSecondOrder(v -> v[0] * v[1], means, sds).standardUncertainty();
 
         assertTrue(Math.abs(second - drawn) < Math.abs(first - drawn));
         assertEquals(drawn, second, 0.01 * drawn);
@@ -164,7 +168,8 @@ class ErrorPropagationTest {
                 IllegalArgumentException.class,
                 () -> PropagatedError.of(x -> Math.log(x[0]), new double[] {-1}, new double[] {0.1}));
         assertThrows(
-                IllegalArgumentException.class, () -> PropagatedError.of(x -> x[0], new double[] {1}, new double[] {-0.1}));
+                IllegalArgumentException.class,
+                () -> PropagatedError.of(x -> x[0], new double[] {1}, new double[] {-0.1}));
     }
 
     private static double[] draw(Distribution distribution, String id, int n) {

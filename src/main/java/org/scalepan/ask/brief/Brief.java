@@ -25,7 +25,8 @@ import org.scalepan.factors.Library;
  * @param rows the products in the order asked, those without evidence too
  * @param checks what can be claimed of them
  */
-public record Brief(Library library, BriefQuestion question, Estimate reference, List<BriefRow> rows, ClaimChecks checks) {
+public record Brief(
+        Library library, BriefQuestion question, Estimate reference, List<BriefRow> rows, ClaimChecks checks) {
     /** How many products a brief may set beside the reference; more do not fit on a page. */
     public static final int MOST_PRODUCTS = 8;
 
@@ -38,7 +39,8 @@ public record Brief(Library library, BriefQuestion question, Estimate reference,
      *
      * @param claimed what is claimed of every product; "less" where nothing particular is
      */
-    public record BriefQuestion(List<Side> sides, Side reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
+    public record BriefQuestion(
+            List<Side> sides, Side reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
         public BriefQuestion {
             sides = List.copyOf(sides);
             if (sides.isEmpty() || sides.size() > MOST_PRODUCTS) {
@@ -93,7 +95,8 @@ public record Brief(Library library, BriefQuestion question, Estimate reference,
 
     /** The products and the reference. */
     public List<Estimate> standings() {
-        List<Estimate> all = new ArrayList<>(rows.stream().map(BriefRow::standing).toList());
+        List<Estimate> all =
+                new ArrayList<>(rows.stream().map(BriefRow::standing).toList());
         all.add(reference);
         return all;
     }

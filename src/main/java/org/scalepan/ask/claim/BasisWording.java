@@ -32,8 +32,7 @@ final class BasisWording {
                 .map(entry -> base(
                         entry.getValue(),
                         grid.stream()
-                                .filter(cell ->
-                                        cell.speaks() && cell.ruler().boundary() == entry.getKey())
+                                .filter(cell -> cell.speaks() && cell.ruler().boundary() == entry.getKey())
                                 .toList()))
                 .toList();
     }

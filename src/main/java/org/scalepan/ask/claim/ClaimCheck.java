@@ -68,7 +68,12 @@ public record ClaimCheck(
 
     /** Checks the claim for one of its sides on the rulers of its grid, drawn from a book that all sides share. */
     static ClaimCheck of(
-            Library library, ClaimQuestion question, Side side, Grid grid, List<ComparisonBasis> rulers, CommonRandomNumbers book) {
+            Library library,
+            ClaimQuestion question,
+            Side side,
+            Grid grid,
+            List<ComparisonBasis> rulers,
+            CommonRandomNumbers book) {
         Estimate product = side.on(library, question.ruler(), question.sampling(), book);
         Optional<Estimate> reference =
                 question.reference().map(other -> other.on(library, question.ruler(), question.sampling(), book));

@@ -31,7 +31,8 @@ public record Differences(List<DifferenceRow> rows, Map<String, List<String>> di
      * @param asked true when it speaks on the basis asked
      * @param fields what it is about, by field
      */
-    public record DifferenceRow(String id, String source, boolean ofProduct, boolean asked, Map<String, String> fields) {
+    public record DifferenceRow(
+            String id, String source, boolean ofProduct, boolean asked, Map<String, String> fields) {
         public DifferenceRow {
             fields = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fields));
         }
@@ -61,7 +62,8 @@ public record Differences(List<DifferenceRow> rows, Map<String, List<String>> di
     private static void collect(
             List<PublishedResult> results, boolean ofProduct, boolean asked, Map<String, DifferenceRow> rows) {
         results.forEach(result -> rows.putIfAbsent(
-                result.id(), new DifferenceRow(result.id(), result.cited().source(), ofProduct, asked, fields(result))));
+                result.id(),
+                new DifferenceRow(result.id(), result.cited().source(), ofProduct, asked, fields(result))));
     }
 
     private static Map<String, String> fields(PublishedResult result) {

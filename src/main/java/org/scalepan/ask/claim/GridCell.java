@@ -106,7 +106,8 @@ public record GridCell(
     }
 
     /** Checks a claim for two standings of one ruler. */
-    static GridCell of(Claimed claimed, ComparisonBasis ruler, Estimate product, Optional<Estimate> reference, double coverage) {
+    static GridCell of(
+            Claimed claimed, ComparisonBasis ruler, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
                 .filter(other -> product.isComparable() && other.isComparable())
                 .map(other -> other.footprint()

@@ -52,8 +52,7 @@ final class StrongestSentence {
     private int remoteness(GridCell cell) {
         ComparisonBasis ruler = cell.ruler();
         ComparisonBasis asked = question.ruler();
-        int boundary =
-                ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
+        int boundary = ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
         return boundary
                 + (ruler.per() == asked.per() ? 0 : 2)
                 + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);

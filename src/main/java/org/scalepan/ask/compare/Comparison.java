@@ -27,7 +27,8 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
     }
 
     /** What is asked, all defaults resolved. */
-    public record ComparisonQuestion(List<ProductForm> products, ProductForm against, ComparisonBasis ruler, Sampling sampling) {
+    public record ComparisonQuestion(
+            List<ProductForm> products, ProductForm against, ComparisonBasis ruler, Sampling sampling) {
         public ComparisonQuestion {
             products = List.copyOf(products);
         }

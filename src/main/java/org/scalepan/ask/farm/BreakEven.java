@@ -20,7 +20,8 @@ import org.scalepan.uncertainty.Quantiles;
  * two equal draw by draw: because a footprint only rises or only falls with an entry, the value not exceeded in a share p of the draws
  * is where the p-quantile of the difference crosses zero, whatever the form of the curve.
  */
-public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estimate reference, BreakEvenOutcome outcome) {
+public record BreakEven(
+        BreakEvenQuestion question, SystemEstimate system, Estimate reference, BreakEvenOutcome outcome) {
     /** Medians farther apart than this, over their size, are not equal: the curve jumps over the reference there. */
     private static final double EQUAL = 1e-7;
 
@@ -31,7 +32,12 @@ public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estim
      * @param input an entry of the notebook
      */
     public record BreakEvenQuestion(
-            EditableRecords notebook, boolean credit, Side against, RecordInput input, ComparisonBasis ruler, Sampling sampling) {}
+            EditableRecords notebook,
+            boolean credit,
+            Side against,
+            RecordInput input,
+            ComparisonBasis ruler,
+            Sampling sampling) {}
 
     /** A value, or why there is none. */
     public sealed interface BreakEvenOutcome {}
@@ -54,7 +60,8 @@ public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estim
      * @param evenOdds where it is as likely as not that the farm has less
      */
     public record ValueRange(OptionalDouble low, OptionalDouble evenOdds, OptionalDouble high) {
-        static final ValueRange OPEN = new ValueRange(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        static final ValueRange OPEN =
+                new ValueRange(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /** There is none. */
@@ -99,7 +106,8 @@ public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estim
         if (reference.footprint().isEmpty() || system.footprint().isEmpty()) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NO_FIGURE, Optional.empty()));
         }
-        OneAtATimeCurve response = new OneAtATimeCurve(library, question.input(), question.ruler(), question.credit(), book);
+        OneAtATimeCurve response =
+                new OneAtATimeCurve(library, question.input(), question.ruler(), question.credit(), book);
         double[] other = reference.footprint().get().draws();
         return new BreakEven(question, system, reference, outcome(question, response, other));
     }
@@ -133,10 +141,12 @@ public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estim
         double atMost = response.median(input.most());
         boolean low = Math.abs(atLeast - level) <= Math.abs(atMost - level);
         SearchLimit nearest = new SearchLimit(low ? input.least() : input.most(), low ? atLeast : atMost, level);
-        return new NoBreakEven(nearest.footprint() > level ? Reason.ALWAYS_ABOVE : Reason.ALWAYS_BELOW, Optional.of(nearest));
+        return new NoBreakEven(
+                nearest.footprint() > level ? Reason.ALWAYS_ABOVE : Reason.ALWAYS_BELOW, Optional.of(nearest));
     }
 
-    private static ValueRange range(BreakEvenQuestion question, OneAtATimeCurve response, double[] reference, boolean rising, double near) {
+    private static ValueRange range(
+            BreakEvenQuestion question, OneAtATimeCurve response, double[] reference, boolean rising, double near) {
         double tail = (1 - question.sampling().coverage()) / 2;
         return new ValueRange(
                 at(tail, question.input(), response, reference, rising, near),
@@ -146,7 +156,12 @@ public record BreakEven(BreakEvenQuestion question, SystemEstimate system, Estim
 
     /** The value not exceeded in a share of the draws. */
     private static OptionalDouble at(
-            double share, RecordInput input, OneAtATimeCurve response, double[] reference, boolean rising, double near) {
+            double share,
+            RecordInput input,
+            OneAtATimeCurve response,
+            double[] reference,
+            boolean rising,
+            double near) {
         // Where the footprint rises, a draw's value is below x when the draw's difference at x is above zero.
         double quantile = rising ? 1 - share : share;
         return new Crossing(

@@ -61,7 +61,10 @@ public record InputName(InputKind kind, String words, List<String> rows) {
      * @param lines the lines of inventories that factors stand in, by the factor's id
      */
     static InputName of(
-            Library library, CommonRandomNumbers.Substream stream, Map<CommonRandomNumbers.Substream, String> choices, Map<String, String> lines) {
+            Library library,
+            CommonRandomNumbers.Substream stream,
+            Map<CommonRandomNumbers.Substream, String> choices,
+            Map<String, String> lines) {
         String product = choices.get(stream);
         if (product != null) {
             return new InputName(InputKind.CHOICE_OF_STUDY, "which study of " + product + " speaks", List.of());

@@ -14,7 +14,8 @@ final class OneAtATimeCurve {
     private final boolean credit;
     private final CommonRandomNumbers book;
 
-    OneAtATimeCurve(Library library, RecordInput entry, ComparisonBasis ruler, boolean credit, CommonRandomNumbers book) {
+    OneAtATimeCurve(
+            Library library, RecordInput entry, ComparisonBasis ruler, boolean credit, CommonRandomNumbers book) {
         this.library = library;
         this.entry = entry;
         this.ruler = ruler;

@@ -150,8 +150,7 @@ public final class RecordInputs {
                         uses,
                         EnergyUse::amount,
                         use -> use.carrier().equals(carrier),
-                        (use, factor) ->
-                                new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
+                        (use, factor) -> new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
                         (records, changed) -> records.withEnergy(changed)));
         if (usesGrid()) {
             OptionalDouble present = notebook.records().gridIntensity();
@@ -171,12 +170,10 @@ public final class RecordInputs {
     private boolean usesGrid() {
         boolean heat = notebook instanceof EditableRecords.Insects insects
                 && insects.farm().processing().stream()
-                        .anyMatch(step ->
-                                step.carrier().equals(GRID) && step.water() > 0);
+                        .anyMatch(step -> step.carrier().equals(GRID) && step.water() > 0);
         return heat
                 || notebook.records().energy().stream()
-                        .anyMatch(use ->
-                                use.carrier().equals(GRID) && use.amount() > 0);
+                        .anyMatch(use -> use.carrier().equals(GRID) && use.amount() > 0);
     }
 
     private String unit(String carrier) {
@@ -198,7 +195,9 @@ public final class RecordInputs {
                 0,
                 MOST_DEAD,
                 other -> new EditableRecords.Insects(farm.withMortality(other)));
-        if (farm.coProductRule().filter(InsectFarm.CoProductRule.ECONOMIC::equals).isEmpty()) {
+        if (farm.coProductRule()
+                .filter(InsectFarm.CoProductRule.ECONOMIC::equals)
+                .isEmpty()) {
             return;
         }
         single(
@@ -358,10 +357,7 @@ public final class RecordInputs {
     }
 
     private static Herd.Cattle milking(Herd.Cattle cattle, double milk) {
-        return new Herd.Cattle(
-                cattle.head().milking(milk),
-                cattle.conversion(),
-                cattle.crudeProtein());
+        return new Herd.Cattle(cattle.head().milking(milk), cattle.conversion(), cattle.crudeProtein());
     }
 
     private void site() {
@@ -407,8 +403,7 @@ public final class RecordInputs {
                     0,
                     MOST,
                     other -> notebook.with(records -> records.withAreas(
-                            scaled(books.buildingArea(), other / area),
-                            scaled(books.yardArea(), other / area))));
+                            scaled(books.buildingArea(), other / area), scaled(books.yardArea(), other / area))));
         }
     }
 

@@ -89,7 +89,8 @@ public record Sensitivity(
      *
      * @param swing absent where the input does not act while the middle study speaks
      */
-    public record UncertainInput(Substream stream, InputName name, Sobol.VarianceShare share, Optional<InputSwing> swing) {}
+    public record UncertainInput(
+            Substream stream, InputName name, Sobol.VarianceShare share, Optional<InputSwing> swing) {}
 
     /** The figure at an input's 5th and 95th percentile, or for a choice of study with the lowest and the highest finding. */
     public record InputSwing(double low, double high) {}
@@ -187,7 +188,8 @@ public record Sensitivity(
                         middle.swing(stream)));
             }
         }
-        inputs.sort(Comparator.<UncertainInput>comparingDouble(input -> -input.share().total())
+        inputs.sort(Comparator.<UncertainInput>comparingDouble(
+                        input -> -input.share().total())
                 .thenComparing(UncertainInput::stream));
         return new Sensitivity(
                 question,
@@ -224,7 +226,8 @@ public record Sensitivity(
             return List.of();
         }
         List<EntrySwing> swings = new ArrayList<>();
-        Map<String, RecordInput> entries = RecordInputs.of(library, question.notebook().get());
+        Map<String, RecordInput> entries =
+                RecordInputs.of(library, question.notebook().get());
         double central =
                 central(library, question, recorded, question.notebook().get());
         for (RecordInput entry : entries.values()) {
@@ -250,7 +253,8 @@ public record Sensitivity(
         return swings;
     }
 
-    private static double central(Library library, SensitivityQuestion question, Side.Recorded side, EditableRecords notebook) {
+    private static double central(
+            Library library, SensitivityQuestion question, Side.Recorded side, EditableRecords notebook) {
         return SystemEstimate.undrawn(library, notebook.inventory(library), question.ruler(), side.credit())
                 .system()
                 .map(system -> system.central())
@@ -271,7 +275,8 @@ public record Sensitivity(
         Analysed(Sides sides, Sampling sampling) {
             this.sides = sides;
             this.book = sampling.book();
-            this.anew = new CommonRandomNumbers(CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
+            this.anew = new CommonRandomNumbers(
+                    CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
             this.own = sides.standing().drawn(book).orElseThrow();
             this.other = sides.reference().flatMap(standing -> standing.drawn(book));
             this.ofOwn = streams(sides.standing());
@@ -332,7 +337,8 @@ public record Sensitivity(
         }
 
         private void pool(Estimate standing) {
-            if (standing instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some) {
+            if (standing instanceof PublishedEstimate quote
+                    && quote.evidence() instanceof Evidence.PooledEvidence some) {
                 pools.put(some.choice(), some);
                 names.put(some.choice(), quote.words());
             }

@@ -56,7 +56,9 @@ public record AminoAcidScore(AminoAcidPattern pattern, List<ScoreShare> shares) 
 
     /** The limiting amino acid: the one with the least share. */
     public ScoreShare limiting() {
-        return shares.stream().min(Comparator.comparingDouble(ScoreShare::ratio)).orElseThrow();
+        return shares.stream()
+                .min(Comparator.comparingDouble(ScoreShare::ratio))
+                .orElseThrow();
     }
 
     /** The score, not truncated: above 1 every amino acid is there in plenty. */

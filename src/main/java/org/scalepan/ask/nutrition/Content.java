@@ -45,7 +45,8 @@ public sealed interface Content {
 
         /** A constant of the trade that rests on one row, such as the energy of a gram of fat. */
         static HeldContent of(double value, String row, Cited cited) {
-            return new HeldContent(value, ContentRange.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
+            return new HeldContent(
+                    value, ContentRange.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
         }
 
         @Override

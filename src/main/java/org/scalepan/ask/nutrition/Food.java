@@ -145,7 +145,8 @@ final class Food {
         }
         Optional<Content.HeldContent> protein =
                 PublishedContents.together(own, row -> nutrient.perKilogram(row) * toCrude(row));
-        boolean restated = own.stream().anyMatch(row -> row.use() == CompositionRow.RowUse.DEFAULT && toCrude(row) != 1);
+        boolean restated =
+                own.stream().anyMatch(row -> row.use() == CompositionRow.RowUse.DEFAULT && toCrude(row) != 1);
         return restated ? protein.map(found -> found.noting(Caveat.CRUDE_RESTATED)) : protein;
     }
 

@@ -90,7 +90,8 @@ public record NutritionFacts(
     }
 
     private static NutrientFigure figure(Food food, Nutrient nutrient, NutritionQuestion question) {
-        return new NutrientFigure(nutrient.id(), nutrient.unit(), food.on(nutrient, question.basis(), question.protein()));
+        return new NutrientFigure(
+                nutrient.id(), nutrient.unit(), food.on(nutrient, question.basis(), question.protein()));
     }
 
     /** Money per kilogram of protein: the dearer the food or the less protein in it, the more. */

@@ -70,7 +70,8 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
     }
 
     private static Stream<Content> contents(NutritionFacts facts) {
-        return Stream.concat(facts.figures().stream(), facts.price().stream()).map(NutritionFacts.NutrientFigure::content);
+        return Stream.concat(facts.figures().stream(), facts.price().stream())
+                .map(NutritionFacts.NutrientFigure::content);
     }
 
     /** What a reader must know. */

@@ -28,23 +28,26 @@ final class PublishedContents {
      * @return nothing when there is no default
      */
     static Optional<Content.HeldContent> together(List<CompositionRow> rows, ToDoubleFunction<CompositionRow> scale) {
-        return rows.stream().filter(row -> row.use() == RowUse.DEFAULT).findFirst().map(used -> {
-            List<CompositionRow> speaking = rows.stream()
-                    .filter(row -> row.use() == RowUse.DEFAULT || row.use() == RowUse.KEPT)
-                    .sorted(Comparator.comparing(row -> row.use() != RowUse.DEFAULT))
-                    .toList();
-            Set<String> sources = new LinkedHashSet<>();
-            speaking.forEach(row -> sources.add(row.cited().source()));
-            Content.HeldContent found = new Content.HeldContent(
-                    middle(used.printed()) * scale.applyAsDouble(used),
-                    range(speaking, scale),
-                    speaking.stream().map(CompositionRow::id).toList(),
-                    sources,
-                    sources.size(),
-                    used.cited().check(),
-                    Set.of());
-            return used.printed().value().isPresent() ? found : found.noting(Caveat.RANGE_ONLY);
-        });
+        return rows.stream()
+                .filter(row -> row.use() == RowUse.DEFAULT)
+                .findFirst()
+                .map(used -> {
+                    List<CompositionRow> speaking = rows.stream()
+                            .filter(row -> row.use() == RowUse.DEFAULT || row.use() == RowUse.KEPT)
+                            .sorted(Comparator.comparing(row -> row.use() != RowUse.DEFAULT))
+                            .toList();
+                    Set<String> sources = new LinkedHashSet<>();
+                    speaking.forEach(row -> sources.add(row.cited().source()));
+                    Content.HeldContent found = new Content.HeldContent(
+                            middle(used.printed()) * scale.applyAsDouble(used),
+                            range(speaking, scale),
+                            speaking.stream().map(CompositionRow::id).toList(),
+                            sources,
+                            sources.size(),
+                            used.cited().check(),
+                            Set.of());
+                    return used.printed().value().isPresent() ? found : found.noting(Caveat.RANGE_ONLY);
+                });
     }
 
     /** A range alone is read as log-uniform, whose median is the geometric mean of its limits. */

@@ -30,7 +30,8 @@ public record Baseline(List<BaselinePart> parts) {
      * @param price per such kilogram, in the asker's currency
      * @param imported the share of it that is imported, 0 to 1
      */
-    public record BaselinePart(Side side, double share, FunctionalUnit unit, OptionalDouble price, OptionalDouble imported) {
+    public record BaselinePart(
+            Side side, double share, FunctionalUnit unit, OptionalDouble price, OptionalDouble imported) {
         public BaselinePart {
             if (!(share >= 0 && share <= 1)) {
                 throw new IllegalArgumentException("a share lies between 0 and 1, not at " + share);

@@ -26,7 +26,10 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
         private final Optional<String> missing;
 
         private DisplacedPart(
-                Baseline.BaselinePart of, Optional<double[]> draws, Optional<Summary> kilograms, Optional<String> missing) {
+                Baseline.BaselinePart of,
+                Optional<double[]> draws,
+                Optional<Summary> kilograms,
+                Optional<String> missing) {
             this.of = of;
             this.draws = draws;
             this.kilograms = kilograms;

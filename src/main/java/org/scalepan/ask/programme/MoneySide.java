@@ -85,7 +85,8 @@ public record MoneySide(
                 .toList();
     }
 
-    private static Optional<Summary> sum(Displaced displaced, ToDoubleFunction<Baseline.BaselinePart> price, double coverage) {
+    private static Optional<Summary> sum(
+            Displaced displaced, ToDoubleFunction<Baseline.BaselinePart> price, double coverage) {
         List<Displaced.DisplacedPart> counted = new ArrayList<>(displaced.parts());
         counted.removeIf(part -> !counts(part, price));
         if (counted.isEmpty()) {

@@ -79,7 +79,8 @@ sealed interface Supply {
                 library.spreadDefaults().composition());
     }
 
-    private static Optional<CompositionRow> content(Library library, Side side, String quantity, ComparisonBasis ruler) {
+    private static Optional<CompositionRow> content(
+            Library library, Side side, String quantity, ComparisonBasis ruler) {
         return library.composition().stream()
                 .filter(row -> row.product().equals(side.product().id())
                         && row.form().equals(form(side))

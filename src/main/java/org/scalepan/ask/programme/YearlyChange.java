@@ -126,8 +126,9 @@ public record YearlyChange(
             supplied[i] *= question.programme().kilograms();
             own[i] *= question.programme().kilograms() / unit.holds();
         }
-        List<Double> shares =
-                question.baseline().parts().stream().map(Baseline.BaselinePart::share).toList();
+        List<Double> shares = question.baseline().parts().stream()
+                .map(Baseline.BaselinePart::share)
+                .toList();
         double[] mixed = Balance.mix(parts.stream().map(Candidate::perUnit).toList(), shares);
         Balance balance = new Balance(supplied, own, mixed);
         Figures figures = figures(question, balance, own, parts, alternatives);
@@ -141,7 +142,8 @@ public record YearlyChange(
                 List.of());
     }
 
-    private static List<PairedRatio> ratios(Library library, Estimate product, List<Estimate> baseline, ComparisonBasis ruler) {
+    private static List<PairedRatio> ratios(
+            Library library, Estimate product, List<Estimate> baseline, ComparisonBasis ruler) {
         return library.pairedRatios().stream()
                 .filter(ratio -> ratio.product().equals(product.product().id())
                         && ratio.indicator().equals(ruler.indicator().id())
@@ -174,7 +176,12 @@ public record YearlyChange(
     }
 
     private static Optional<Candidate> candidate(
-            Library library, SubstitutionQuestion question, Side side, Estimate standing, ComparisonBasis ruler, CommonRandomNumbers book) {
+            Library library,
+            SubstitutionQuestion question,
+            Side side,
+            Estimate standing,
+            ComparisonBasis ruler,
+            CommonRandomNumbers book) {
         EqualBasis basis = question.basis();
         Supply supply = Supply.of(library, side, basis.counted(), basis, ruler);
         if (standing.footprint().isEmpty() || !(supply instanceof Supply.Known known)) {

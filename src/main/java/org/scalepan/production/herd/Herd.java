@@ -79,17 +79,7 @@ public record Herd(
     /** The same herd with another number of heads. */
     public Herd withHeads(double other) {
         return new Herd(
-                records,
-                category,
-                edition,
-                ipccRegion,
-                productivity,
-                climate,
-                other,
-                yields,
-                manure,
-                cattle,
-                product);
+                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product);
     }
 
     /** The same herd with other yields, and cattle that give them. */
@@ -137,8 +127,7 @@ public record Herd(
      * @param conversion Ym in percent, when it is known; from the tables otherwise
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
-    public record Cattle(
-            HeadRecords head, OptionalDouble conversion, OptionalDouble crudeProtein) {
+    public record Cattle(HeadRecords head, OptionalDouble conversion, OptionalDouble crudeProtein) {
         /** The animal that energy is computed for. */
         public EnergyNeed.Animal animal() {
             return head.animal();

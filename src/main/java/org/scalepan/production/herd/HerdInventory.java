@@ -119,7 +119,9 @@ public final class HerdInventory {
         }
         Optional<String> found = herd.records().region().flatMap(tables::regionOf);
         if (found.isEmpty()) {
-            ledger.filled("ipcc_region", Gap.GHG,
+            ledger.filled(
+                    "ipcc_region",
+                    Gap.GHG,
                     "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
         found.ifPresent(known -> ledger.filled(
@@ -142,7 +144,8 @@ public final class HerdInventory {
         double maintenance = coefficient("cfi", "cond." + kept);
         double activity = coefficient("ca", "cond." + cattle.head().moving());
         double pregnancy = coefficient("c-pregnancy", "");
-        return EnergyNeed.of(cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
+        return EnergyNeed.of(
+                cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
     }
 
     private double growth(Herd.Cattle cattle) {
@@ -175,7 +178,8 @@ public final class HerdInventory {
         }
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
-            ledger.notCounted("enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
+            ledger.notCounted(
+                    "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
@@ -203,10 +207,7 @@ public final class HerdInventory {
                 Stage.FEED,
                 "feed by energy need",
                 Flux.FEED_DRY_MATTER,
-                ActivityTerm.of(
-                        herd.records().feed().isEmpty()
-                                ? herd.heads() * need.feedDryMatter() * DAYS
-                                : 0));
+                ActivityTerm.of(herd.records().feed().isEmpty() ? herd.heads() * need.feedDryMatter() * DAYS : 0));
     }
 
     /**
@@ -216,8 +217,7 @@ public final class HerdInventory {
     private double conversion() {
         EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
         boolean buffalo = herd.category().equals("buffalo");
-        boolean dairy = herd.category().equals("dairy-cattle")
-                || (buffalo && animal.milk() > 0);
+        boolean dairy = herd.category().equals("dairy-cattle") || (buffalo && animal.milk() > 0);
         String half = dairy ? "dairy-cows-and-buffalo" : "other-cattle-and-buffalo";
         Where there = buffalo ? Where.of(half).in(where.region(), productivity()) : where;
         String condition = dairy ? milkClass(animal.milk() * DAYS) : forageClass(animal.digestibility());
@@ -278,7 +278,10 @@ public final class HerdInventory {
         Optional<IpccRow> rate = tables.find("vs-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.notCounted("manure methane", Gap.GHG, "not counted: no volatile solids of " + herd.category() + " in the tables");
+            ledger.notCounted(
+                    "manure methane",
+                    Gap.GHG,
+                    "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
         }
         return Optional.of(ActivityTerm.of(herd.heads() * DAYS / 1000)
@@ -300,7 +303,9 @@ public final class HerdInventory {
                 : bo(there);
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
-            ledger.notCounted("manure/" + there.system(), Gap.GHG,
+            ledger.notCounted(
+                    "manure/" + there.system(),
+                    Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
                             + " in the tables");
             return;
@@ -342,7 +347,10 @@ public final class HerdInventory {
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.notCounted("nitrous oxide", Gap.GHG, "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
+            ledger.notCounted(
+                    "nitrous oxide",
+                    Gap.GHG,
+                    "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();
         }
         ActivityTerm excreted = ActivityTerm.of(herd.heads() * DAYS / 1000)

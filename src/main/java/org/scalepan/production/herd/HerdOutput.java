@@ -62,15 +62,16 @@ public final class HerdOutput {
                         .findFirst())
                 .orElseGet(() -> parts.stream().max(HerdOutput::byProtein).orElseThrow());
         boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
-        double all =
-                parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
+        double all = parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
         double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
         notGiven();
         if (parts.size() > 1) {
             if (herd.product().isEmpty()) {
                 ledger.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
             }
-            ledger.filled("allocation", Gap.ALL,
+            ledger.filled(
+                    "allocation",
+                    Gap.ALL,
                     String.format(
                             Locale.ROOT,
                             "by %s: %.0f %% of the burden rests on %s",
@@ -112,9 +113,8 @@ public final class HerdOutput {
 
     private OutputPart part(Herd.Yield yield) {
         String id = product(herd.category(), yield.kind())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        herd.category() + " give no " + yield.kind().name().toLowerCase(Locale.ROOT)
-                                + " that is a product of this library"));
+                .orElseThrow(() -> new IllegalArgumentException(herd.category() + " give no "
+                        + yield.kind().name().toLowerCase(Locale.ROOT) + " that is a product of this library"));
         if (yield.kind() == Herd.AnimalKind.EGGS && herd.category().equals("ducks")) {
             ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }

@@ -49,7 +49,8 @@ final class FrassInventory {
     void book() {
         OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
-            ledger.notCounted("frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
+            ledger.notCounted(
+                    "frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
         if (recorded() && nitrogen.getAsDouble() == 0) {
@@ -105,7 +106,9 @@ final class FrassInventory {
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
             if (row.isPresent()) {
-                ledger.filled("frass/nitrogen", Gap.GHG,
+                ledger.filled(
+                        "frass/nitrogen",
+                        Gap.GHG,
                         "the published nitrogen of this species' frass",
                         row.get().id());
                 return OptionalDouble.of(
@@ -121,8 +124,7 @@ final class FrassInventory {
         if (unknown.isEmpty()) {
             ledger.filled(field, Gap.GHG, balance);
         } else {
-            ledger.notCounted(
-                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+            ledger.notCounted(field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }

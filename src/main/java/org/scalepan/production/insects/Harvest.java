@@ -1,6 +1,5 @@
 package org.scalepan.production.insects;
 
-
 /** The harvest of a year, in the way the grower counts it. */
 public sealed interface Harvest {
 

@@ -100,8 +100,8 @@ final class InsectFactors {
                 "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
                 values.getMin(),
                 values.getMax());
-        Factor factor = new Factor(
-                "default.insect-gases", new LogUniform(values.getMin(), values.getMax()), Optional.empty());
+        Factor factor =
+                new Factor("default.insect-gases", new LogUniform(values.getMin(), values.getMax()), Optional.empty());
         return Optional.of(new Range(results, factor, words));
     }
 

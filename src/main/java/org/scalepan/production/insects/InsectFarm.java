@@ -142,8 +142,7 @@ public record InsectFarm(
      * @param fate stored when absent
      * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
      */
-    public record Frass(
-            OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
+    public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
 
     /**
      * A step behind the farm gate.

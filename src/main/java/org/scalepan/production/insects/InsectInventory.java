@@ -71,9 +71,8 @@ public final class InsectInventory {
         if (farm.form().isEmpty()) {
             ledger.filled("form", Gap.ALL, FRESH);
         }
-        double amount = live
-                ? farm.harvest().kilograms() * (1 - kept)
-                : farm.sold().getAsDouble();
+        double amount =
+                live ? farm.harvest().kilograms() * (1 - kept) : farm.sold().getAsDouble();
         return new Output(
                 farm.product(),
                 farm.form().orElse(FRESH),
@@ -135,7 +134,9 @@ public final class InsectInventory {
         if (result.per().equals("kg-dry-matter")) {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
-                ledger.notCounted("direct gases of " + farm.product().id(), Gap.GHG,
+                ledger.notCounted(
+                        "direct gases of " + farm.product().id(),
+                        Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
                 return;
             }
@@ -170,11 +171,14 @@ public final class InsectInventory {
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
-            ledger.notCounted("processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
+            ledger.notCounted(
+                    "processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
             return;
         }
         if (quantity.equals("heat-floor")) {
-            ledger.filled("processing/" + processing.step() + "/energy", Gap.OF_ENERGY,
+            ledger.filled(
+                    "processing/" + processing.step() + "/energy",
+                    Gap.OF_ENERGY,
                     "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
                     row.get().id());
         }

@@ -84,7 +84,8 @@ public final class BriefRoutes {
     }
 
     /** A question with what it takes, and how the page is wanted. */
-    private record BriefRequest(Brief.BriefQuestion question, ClaimPlan plan, BriefDocument.Style style, LocalDate accessed) {}
+    private record BriefRequest(
+            Brief.BriefQuestion question, ClaimPlan plan, BriefDocument.Style style, LocalDate accessed) {}
 
     private Optional<BriefRequest> asked(Input parameters, List<Side> sides, Optional<Side> against) {
         double times = parameters.number("times_less", 1e-9, MOST_TIMES, 1);

@@ -88,7 +88,8 @@ public final class BulkCsvRows implements BulkRows {
     }
 
     private static SentRow wrong(long its, String message) {
-        return SentRow.wrong(new BulkRow.RejectedRow(its, Optional.empty(), List.of(Problem.FieldError.of("", message))));
+        return SentRow.wrong(
+                new BulkRow.RejectedRow(its, Optional.empty(), List.of(Problem.FieldError.of("", message))));
     }
 
     @Override

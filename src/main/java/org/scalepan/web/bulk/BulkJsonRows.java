@@ -52,7 +52,8 @@ public final class BulkJsonRows implements BulkRows {
         try {
             return question.answer(its, JsonBody.parse(line));
         } catch (ProblemException refused) {
-            return new BulkRow.RejectedRow(its, Optional.empty(), refused.problem().errors());
+            return new BulkRow.RejectedRow(
+                    its, Optional.empty(), refused.problem().errors());
         }
     }
 

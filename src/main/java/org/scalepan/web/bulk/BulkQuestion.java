@@ -20,7 +20,8 @@ import org.scalepan.web.read.SystemReading;
  * @param credit whether the credit for replaced fertiliser is taken off
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */
-public record BulkQuestion(Library library, List<ComparisonBasis> rulers, boolean credit, Sampling sampling, boolean drawn) {
+public record BulkQuestion(
+        Library library, List<ComparisonBasis> rulers, boolean credit, Sampling sampling, boolean drawn) {
     public BulkQuestion {
         rulers = List.copyOf(rulers);
     }

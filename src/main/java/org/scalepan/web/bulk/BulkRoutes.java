@@ -99,8 +99,8 @@ public final class BulkRoutes {
     }
 
     BulkQuestion question(Input parameters) {
-        List<String> indicators = parameters.someOf(
-                "indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
+        List<String> indicators =
+                parameters.someOf("indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
         ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);

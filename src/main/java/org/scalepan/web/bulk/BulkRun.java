@@ -42,7 +42,8 @@ record BulkRun(BulkRows rows, BulkView view, int most, int processors) implement
     }
 
     private byte[] answered(List<SentRow> block) {
-        return view.lines(block.stream().map(row -> row.answer().get()).toList()).getBytes(StandardCharsets.UTF_8);
+        return view.lines(block.stream().map(row -> row.answer().get()).toList())
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     /** Sends what is written on its way now and then, so that whoever waits for rows sees them come. */

@@ -158,11 +158,12 @@ final class FlatColumns {
             return Optional.empty();
         }
         if (counted.matches()) {
-            return Optional.of(
-                    new RecordColumn(name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), number));
+            return Optional.of(new RecordColumn(
+                    name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), number));
         }
         int dot = name.indexOf('.');
-        return Optional.of(new RecordColumn(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), number));
+        return Optional.of(
+                new RecordColumn(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), number));
     }
 
     private static List<String> near(String name) {

@@ -59,7 +59,10 @@ public final class CellRoutes {
 
     public List<Route> routes() {
         return List.of(
-                Route.cell("/v1/value/{indicator}/{product}", ComparisonBasisReading.with("stat", ON_ERROR), this::value)
+                Route.cell(
+                                "/v1/value/{indicator}/{product}",
+                                ComparisonBasisReading.with("stat", ON_ERROR),
+                                this::value)
                         .computing(),
                 Route.cell(
                                 "/v1/ratio/{indicator}/{product}/{reference}",

@@ -94,7 +94,8 @@ final class ComparisonJson {
         node.put("low", SevenDigits.rounded(PairedEvidence.low(pooled)));
         node.put("high", SevenDigits.rounded(PairedEvidence.high(pooled)));
         pooled.predictionLow().ifPresent(low -> node.put("prediction_low", SevenDigits.rounded(StrictMath.exp(low))));
-        pooled.predictionHigh().ifPresent(high -> node.put("prediction_high", SevenDigits.rounded(StrictMath.exp(high))));
+        pooled.predictionHigh()
+                .ifPresent(high -> node.put("prediction_high", SevenDigits.rounded(StrictMath.exp(high))));
         node.put("tau2", SevenDigits.rounded(pooled.tau2()));
         node.put("i2", SevenDigits.rounded(pooled.i2()));
         node.put("studies", pooled.studies());

@@ -35,7 +35,8 @@ public final class ComparisonRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters = new ArrayList<>(ComparisonBasisReading.with("products", "indicator", "against", "format"));
+        List<String> parameters =
+                new ArrayList<>(ComparisonBasisReading.with("products", "indicator", "against", "format"));
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/comparison", parameters, this::comparison).computing());
     }
@@ -53,8 +54,8 @@ public final class ComparisonRoutes {
         Sampling sampling = reading.sampling();
         reading.afford(sampling, asked.size());
         parameters.refuseIfWrong();
-        Comparison comparison =
-                Comparison.of(library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), ruler, sampling));
+        Comparison comparison = Comparison.of(
+                library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), ruler, sampling));
         Map<String, Object> question = parameters.resolved();
         return switch (format) {
             case CSV -> new ComparisonCsv(comparison).answer(style);

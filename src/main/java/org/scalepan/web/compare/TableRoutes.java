@@ -38,8 +38,8 @@ public final class TableRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters = new ArrayList<>(
-                ComparisonBasisReading.with("products", "indicators", "stats", "layout", "format", CellRoutes.ON_ERROR));
+        List<String> parameters = new ArrayList<>(ComparisonBasisReading.with(
+                "products", "indicators", "stats", "layout", "format", CellRoutes.ON_ERROR));
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/table", parameters, this::table).computing());
     }
@@ -50,7 +50,8 @@ public final class TableRoutes {
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
         List<ProductForm> products = new ProductReading(library, parameters).some("products", Limits.PRODUCTS_OF_TABLE);
-        List<String> ids = parameters.someOf("indicators", library.indicators().keySet(), List.of("ghg"), Limits.INDICATORS_OF_TABLE);
+        List<String> ids = parameters.someOf(
+                "indicators", library.indicators().keySet(), List.of("ghg"), Limits.INDICATORS_OF_TABLE);
         List<String> stats =
                 parameters.someOf("stats", STATS, List.of("median", "low", "high", "studies"), STATS.size());
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);

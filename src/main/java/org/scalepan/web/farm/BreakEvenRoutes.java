@@ -87,7 +87,8 @@ public final class BreakEvenRoutes {
     }
 
     /** The entry of a name, which the records must have; a fault says which they have and why they have not this. */
-    static Optional<RecordInput> entry(Library library, Input body, String field, String name, EditableRecords notebook) {
+    static Optional<RecordInput> entry(
+            Library library, Input body, String field, String name, EditableRecords notebook) {
         Map<String, RecordInput> entries = RecordInputs.of(library, notebook);
         RecordInput entry = entries.get(name);
         if (entry == null) {

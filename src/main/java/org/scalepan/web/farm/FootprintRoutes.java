@@ -62,14 +62,16 @@ public final class FootprintRoutes {
         });
         boolean credit = SideReading.credit(body);
         List<String> indicators = indicators(body);
-        ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, body).inBody();
+        ComparisonBasisReading reading =
+                ComparisonBasisReading.ofRecords(library, body).inBody();
         List<ComparisonBasis> rulers = rulers(body, reading, indicators);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
-                library, new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, rulers, credit, sampling));
+                library,
+                new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, rulers, credit, sampling));
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("indicators", indicators);
         question.put("products", products.stream().map(ProductForm::written).toList());

@@ -54,8 +54,8 @@ public final class SensitivityRoutes {
         ComparisonBasis ruler = reading.ruler(indicator);
         Sampling sampling = reading.sampling();
         boolean drawsGiven = body.raw("draws").isPresent();
-        Optional<Sensitivity.SensitivityQuestion> read = side.map(found ->
-                new Sensitivity.SensitivityQuestion(found.side(), found.notebook(), against, ruler, sampling, usual, percents));
+        Optional<Sensitivity.SensitivityQuestion> read = side.map(found -> new Sensitivity.SensitivityQuestion(
+                found.side(), found.notebook(), against, ruler, sampling, usual, percents));
         // How many inputs there are is known only of a question that is right.
         body.close();
         body.refuseIfWrong();
@@ -72,7 +72,8 @@ public final class SensitivityRoutes {
     }
 
     /** As many draws as the inputs allow where none are asked for; more than that are refused. */
-    private Sensitivity.SensitivityQuestion afford(Input body, Sensitivity.SensitivityQuestion asked, boolean drawsGiven) {
+    private Sensitivity.SensitivityQuestion afford(
+            Input body, Sensitivity.SensitivityQuestion asked, boolean drawsGiven) {
         int inputs = Math.max(1, Sensitivity.inputs(library, asked).size());
         int most = Sensitivity.MOST_DRAWS_OF_INPUTS / inputs;
         if (asked.sampling().draws() <= most) {

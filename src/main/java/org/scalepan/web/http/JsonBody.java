@@ -46,8 +46,9 @@ public final class JsonBody {
             refuseInfinite(node);
             return node;
         } catch (StreamConstraintsException e) {
-            throw new ProblemException(Problem.badBody(List.of(Problem.FieldError.at("", e.getOriginalMessage(), List.of(), List.of())
-                    .ofTooMuch())));
+            throw new ProblemException(
+                    Problem.badBody(List.of(Problem.FieldError.at("", e.getOriginalMessage(), List.of(), List.of())
+                            .ofTooMuch())));
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null
                     ? ""

@@ -14,7 +14,9 @@ final class JsonLimits extends StreamReadConstraints {
 
     @Override
     public void validateNestingDepth(int depth) throws StreamConstraintsException {
-        keep(depth <= Limits.DEPTH, "objects and lists in the body may lie at most " + Limits.DEPTH + " deep in each other");
+        keep(
+                depth <= Limits.DEPTH,
+                "objects and lists in the body may lie at most " + Limits.DEPTH + " deep in each other");
     }
 
     @Override
@@ -29,17 +31,23 @@ final class JsonLimits extends StreamReadConstraints {
 
     @Override
     public void validateIntegerLength(int length) throws StreamConstraintsException {
-        keep(length <= Limits.NUMBER_DIGITS, "a number in the body may have at most " + Limits.NUMBER_DIGITS + " digits");
+        keep(
+                length <= Limits.NUMBER_DIGITS,
+                "a number in the body may have at most " + Limits.NUMBER_DIGITS + " digits");
     }
 
     @Override
     public void validateStringLength(int length) throws StreamConstraintsException {
-        keep(length <= Limits.TEXT_CHARACTERS, "a text in the body may have at most " + Limits.TEXT_CHARACTERS + " characters");
+        keep(
+                length <= Limits.TEXT_CHARACTERS,
+                "a text in the body may have at most " + Limits.TEXT_CHARACTERS + " characters");
     }
 
     @Override
     public void validateNameLength(int length) throws StreamConstraintsException {
-        keep(length <= Limits.NAME_CHARACTERS, "a name in the body may have at most " + Limits.NAME_CHARACTERS + " characters");
+        keep(
+                length <= Limits.NAME_CHARACTERS,
+                "a name in the body may have at most " + Limits.NAME_CHARACTERS + " characters");
     }
 
     private static void keep(boolean within, String limit) throws StreamConstraintsException {

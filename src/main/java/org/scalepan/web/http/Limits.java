@@ -56,6 +56,7 @@ public final class Limits {
     public static final long ROWS_BYTES = 256L * 1_048_576;
     /** Four of the longest, in temporary files. */
     public static final long ROWS_BYTES_WAITING = 4 * ROWS_BYTES;
+
     public static final long ROWS_BYTES_WAITING_OF_CLIENT = ROWS_BYTES_WAITING / 2;
     public static final long ROWS = 2_000_000;
     public static final int CELLS_OF_ROW = 16_384;

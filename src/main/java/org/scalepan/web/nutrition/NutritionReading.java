@@ -40,8 +40,7 @@ final class NutritionReading {
 
     /** The question, with every fault collected in the parameters. */
     NutritionQuestion question() {
-        List<ProductForm> foods =
-                new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
+        List<ProductForm> foods = new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
         Basis basis = parameters.oneOf(
                 "basis", Basis.ids(), Basis::of, Basis.TEN_GRAMS_PROTEIN, Basis.TEN_GRAMS_PROTEIN.id());
         AminoAcidPattern usual = library.defaultAminoAcidPattern();

@@ -51,7 +51,8 @@ final class BaselineReading {
                             : "baseline is missing: what is displaced, as a list of products or systems with shares");
             return Optional.empty();
         }
-        List<BaselineEntry> entries = given.stream().map(one -> entry(one, currency)).toList();
+        List<BaselineEntry> entries =
+                given.stream().map(one -> entry(one, currency)).toList();
         Optional<List<Double>> shares =
                 Shares.of(entries.stream().map(BaselineEntry::share).toList());
         if (shares.isEmpty()) {

@@ -60,7 +60,8 @@ final class SubstitutionReading {
         List<Side> alternatives = alternatives(use, Stream.concat(product.stream(), displaced.stream()));
         boolean recorded =
                 Stream.concat(product.stream(), displaced.stream()).anyMatch(Side.Recorded.class::isInstance);
-        ComparisonBasisReading reading = ComparisonBasisReading.ofProgramme(library, body, use, recorded, basis.counted())
+        ComparisonBasisReading reading = ComparisonBasisReading.ofProgramme(
+                        library, body, use, recorded, basis.counted())
                 .inBody();
         List<Indicator> indicators = indicators();
         body.resolve("credit", credit ? "yes" : "no");

@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 /** Reads a number out of a cell of a table: digits with a decimal sign, perhaps with an exponent; no grouping, no words. */
 public final class CellNumber {
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
+
     private CellNumber() {}
 
     /**

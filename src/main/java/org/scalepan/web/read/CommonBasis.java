@@ -30,6 +30,7 @@ public final class CommonBasis {
 
     /** Reads the ruler and the sampling; where records are on the ruler, what by default would end at retail ends at the farm gate. */
     public ComparisonBasisReading ruler() {
-        return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body)).inBody();
+        return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body))
+                .inBody();
     }
 }

@@ -46,14 +46,15 @@ public final class ComparisonBasisReading {
      * @param chosen the boundary of an indicator, given the one that is asked for if there is one
      */
     private record BoundaryChoice(List<Boundary> allowed, BiFunction<Indicator, Optional<Boundary>, Boundary> chosen) {
-        static final BoundaryChoice OF_LITERATURE =
-                new BoundaryChoice(List.of(Boundary.values()), (indicator, asked) -> asked.orElse(indicator.defaultBoundary()));
+        static final BoundaryChoice OF_LITERATURE = new BoundaryChoice(
+                List.of(Boundary.values()), (indicator, asked) -> asked.orElse(indicator.defaultBoundary()));
         static final BoundaryChoice OF_RECORDS = new BoundaryChoice(
                 Scope.BOUNDARIES,
                 (indicator, asked) -> asked.orElse(Scope.boundaryOfRecords(indicator.defaultBoundary())));
     }
 
-    private ComparisonBasisReading(Library library, Input input, BoundaryChoice ends, Optional<FunctionalUnit> settled) {
+    private ComparisonBasisReading(
+            Library library, Input input, BoundaryChoice ends, Optional<FunctionalUnit> settled) {
         this.library = library;
         this.input = input;
         this.ends = ends;
@@ -71,7 +72,8 @@ public final class ComparisonBasisReading {
     }
 
     /** Reads a question about a programme, which settles the functional unit itself and has no field for it. */
-    public static ComparisonBasisReading ofProgramme(Library library, Input input, Use use, boolean recorded, FunctionalUnit per) {
+    public static ComparisonBasisReading ofProgramme(
+            Library library, Input input, Use use, boolean recorded, FunctionalUnit per) {
         BoundaryChoice ends = new BoundaryChoice(
                 SubstitutionQuestion.boundaries(recorded),
                 (indicator, asked) -> use.boundary(indicator, asked, recorded));
@@ -162,7 +164,8 @@ public final class ComparisonBasisReading {
         boolean capped =
                 input.oneOf("quality", List.of("capped", "uncapped"), "capped").equals("capped");
         boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
-        return new ComparisonBasis(indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict);
+        return new ComparisonBasis(
+                indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict);
     }
 
     private Boundary boundary(Indicator indicator) {

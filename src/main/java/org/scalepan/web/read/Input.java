@@ -214,7 +214,8 @@ public final class Input {
     }
 
     /** One of a closed list of names that stand for something. */
-    public <T> T oneOf(String name, Collection<String> allowed, Function<String, Optional<T>> read, T byDefault, String id) {
+    public <T> T oneOf(
+            String name, Collection<String> allowed, Function<String, Optional<T>> read, T byDefault, String id) {
         String value = oneOf(name, allowed, id);
         return read.apply(value).orElse(byDefault);
     }
@@ -314,7 +315,8 @@ public final class Input {
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
             if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
-                texts.add(new ListedName(name, "/" + i, stripped ? inner.asText().strip() : inner.asText()));
+                texts.add(
+                        new ListedName(name, "/" + i, stripped ? inner.asText().strip() : inner.asText()));
             } else {
                 faults.add(source.fault(
                         name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of()));

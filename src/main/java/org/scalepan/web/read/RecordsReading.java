@@ -35,7 +35,9 @@ final class RecordsReading {
                 body.oneOf("region", RecordVocabulary.of(library).regions()),
                 year(body),
                 body.objects("feed", Limits.ENTRIES).stream().map(this::feed).toList(),
-                body.objects("energy", Limits.ENTRIES).stream().map(this::energy).toList(),
+                body.objects("energy", Limits.ENTRIES).stream()
+                        .map(this::energy)
+                        .toList(),
                 body.number("water_m3", 0, MOST),
                 body.objects("transport", Limits.ENTRIES).stream()
                         .map(this::transport)

@@ -66,7 +66,8 @@ public final class SystemReading {
         if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
-                    "sold_kg is missing: a farm that sells " + form.get() + " needs the kg sold beside the live harvest");
+                    "sold_kg is missing: a farm that sells " + form.get()
+                            + " needs the kg sold beside the live harvest");
         }
         FarmRecords read = records.read(body, "farm");
         Optional<InsectFarm.CoProductRule> rule = body.oneOf(
@@ -79,8 +80,9 @@ public final class SystemReading {
         OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
         OptionalDouble mortality = body.number("mortality", 0, 0.99);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
-        List<InsectFarm.Processing> processing =
-                body.objects("processing", Limits.PROCESSING_STEPS).stream().map(this::processing).toList();
+        List<InsectFarm.Processing> processing = body.objects("processing", Limits.PROCESSING_STEPS).stream()
+                .map(this::processing)
+                .toList();
         if (species.isEmpty() || harvest.isEmpty()) {
             return Optional.empty();
         }

@@ -79,7 +79,12 @@ public final class ChartSvg {
     public String svg() {
         int height = TOP + ROW * rows.size() + FOOT;
         StringBuilder out = new StringBuilder();
-        out.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"", WIDTH, height, Markup.text(words())))
+        out.append(String.format(
+                        Locale.ROOT,
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"",
+                        WIDTH,
+                        height,
+                        Markup.text(words())))
                 .append(" font-family=\"system-ui, sans-serif\" font-size=\"13\">\n");
         out.append("<title>").append(Markup.text(words())).append("</title>\n<desc>");
         out.append(Markup.text(source)).append("</desc>\n");
@@ -136,8 +141,19 @@ public final class ChartSvg {
             return;
         }
         Summary all = summary.get();
-        out.append(String.format(Locale.ROOT, "<rect x=\"%s\" y=\"%d\" width=\"%s\" height=\"14\" rx=\"3\" fill=\"%s\"/>\n", n(at(all.low())), middle - 7, n(at(all.high()) - at(all.low())), BAND));
-        out.append(String.format(Locale.ROOT, "<rect x=\"%s\" y=\"%d\" width=\"3\" height=\"22\" fill=\"%s\"/>\n", n(at(all.median()) - 1.5), middle - 11, INK));
+        out.append(String.format(
+                Locale.ROOT,
+                "<rect x=\"%s\" y=\"%d\" width=\"%s\" height=\"14\" rx=\"3\" fill=\"%s\"/>\n",
+                n(at(all.low())),
+                middle - 7,
+                n(at(all.high()) - at(all.low())),
+                BAND));
+        out.append(String.format(
+                Locale.ROOT,
+                "<rect x=\"%s\" y=\"%d\" width=\"3\" height=\"22\" fill=\"%s\"/>\n",
+                n(at(all.median()) - 1.5),
+                middle - 11,
+                INK));
         for (Harmonised finding : findings(row)) {
             if (finding.central() > 0) {
                 mark(
@@ -155,8 +171,21 @@ public final class ChartSvg {
         String dash = grade == Grade.MEMORY ? " stroke-dasharray=\"2 2\"" : "";
         out.append(
                 grade == Grade.SECONDARY
-                        ? String.format(Locale.ROOT, "<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"8\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"/>\n", n(x - 4), n(y - 4), fill, MARK)
-                        : String.format(Locale.ROOT, "<circle cx=\"%s\" cy=\"%d\" r=\"4.5\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>\n", n(x), y, fill, MARK, dash));
+                        ? String.format(
+                                Locale.ROOT,
+                                "<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"8\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"/>\n",
+                                n(x - 4),
+                                n(y - 4),
+                                fill,
+                                MARK)
+                        : String.format(
+                                Locale.ROOT,
+                                "<circle cx=\"%s\" cy=\"%d\" r=\"4.5\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>\n",
+                                n(x),
+                                y,
+                                fill,
+                                MARK,
+                                dash));
     }
 
     private void legend(StringBuilder out, int height) {
@@ -178,17 +207,26 @@ public final class ChartSvg {
     }
 
     private void line(StringBuilder out, double x, String colour, String dash) {
-        out.append(String.format(Locale.ROOT, "<line x1=\"%s\" x2=\"%s\" y1=\"%d\" y2=\"%d\" stroke=\"%s\"%s/>\n", 
-                        n(x),
-                        n(x),
-                        TOP - 8,
-                        TOP + ROW * rows.size(),
-                        colour,
-                        dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\""));
+        out.append(String.format(
+                Locale.ROOT,
+                "<line x1=\"%s\" x2=\"%s\" y1=\"%d\" y2=\"%d\" stroke=\"%s\"%s/>\n",
+                n(x),
+                n(x),
+                TOP - 8,
+                TOP + ROW * rows.size(),
+                colour,
+                dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\""));
     }
 
     private static void text(StringBuilder out, double x, int y, String colour, String anchor, String words) {
-        out.append(String.format(Locale.ROOT, "<text x=\"%s\" y=\"%d\" fill=\"%s\" text-anchor=\"%s\">%s</text>\n", n(x), y, colour, anchor, Markup.text(words)));
+        out.append(String.format(
+                Locale.ROOT,
+                "<text x=\"%s\" y=\"%d\" fill=\"%s\" text-anchor=\"%s\">%s</text>\n",
+                n(x),
+                y,
+                colour,
+                anchor,
+                Markup.text(words)));
     }
 
     private double at(double value) {

@@ -39,7 +39,8 @@ record Columns(List<SheetColumn> columns) {
                     int equals = text.indexOf('=');
                     return equals < 0
                             ? new SheetColumn(text, JsonPointer.compile("/" + text))
-                            : new SheetColumn(text.substring(0, equals), JsonPointer.compile(text.substring(equals + 1)));
+                            : new SheetColumn(
+                                    text.substring(0, equals), JsonPointer.compile(text.substring(equals + 1)));
                 })
                 .toList());
     }

@@ -75,10 +75,19 @@ final class LimitsJson {
                 told("lines", Limits.ENTRIES, "entries", TOO_MUCH, "a list in records, such as feed"),
                 told("co-products", Limits.CO_PRODUCTS, "entries", TOO_MUCH, "the co-products of a farm"),
                 told("manure-systems", Limits.MANURE_SYSTEMS, "entries", TOO_MUCH, "the manure systems of a herd"),
-                told("processing-steps", Limits.PROCESSING_STEPS, "entries", TOO_MUCH, "the steps behind a farm's gate"),
+                told(
+                        "processing-steps",
+                        Limits.PROCESSING_STEPS,
+                        "entries",
+                        TOO_MUCH,
+                        "the steps behind a farm's gate"),
                 told("bytes-of-rows", Limits.ROWS_BYTES, BYTES, NO_CONTENT_BEYOND, "a body of rows"),
                 told("rows", Limits.ROWS, "lines", NO_CONTENT_BEYOND, "a body of rows"),
-                silent("cells", Limits.CELLS_OF_ROW, "cells", "a row of a table; the rows after one with more are not read"),
+                silent(
+                        "cells",
+                        Limits.CELLS_OF_ROW,
+                        "cells",
+                        "a row of a table; the rows after one with more are not read"),
                 silent("cell", Limits.CELL_CHARACTERS, CHARACTERS, "a cell of a row; more is told in its place"),
                 silent("line", Limits.LINE_CHARACTERS, CHARACTERS, "a line of JSON; more is told in its place"),
                 told("answers-of-client", answers.share(), "answers", OF_ONE, "one client, computed or waiting"),
@@ -106,11 +115,7 @@ final class LimitsJson {
                         Limits.CONNECTIONS_OF_CLIENT,
                         "connections",
                         "one client, where no proxy names the clients; more are closed"),
-                silent(
-                        "idle",
-                        Limits.IDLE_MILLISECONDS / 1_000,
-                        "seconds",
-                        "silence; then the connection is closed"));
+                silent("idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
     }
 
     /** With their slowest paces, as {@code GET /limits} tells them. */

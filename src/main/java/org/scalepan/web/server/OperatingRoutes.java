@@ -45,7 +45,8 @@ final class OperatingRoutes {
 
     private Answer ready(Request request) {
         if (!readiness.isReady()) {
-            throw new ProblemException(Problem.plain(503, "not-ready", "Not ready", "the service is starting or stopping"));
+            throw new ProblemException(
+                    Problem.plain(503, "not-ready", "Not ready", "the service is starting or stopping"));
         }
         return status("ready");
     }

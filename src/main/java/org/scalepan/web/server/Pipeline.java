@@ -46,7 +46,6 @@ final class Pipeline {
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
-
     private final Library library;
     private final Metrics metrics;
     private final ConcurrencyLimiter turnstile;
@@ -54,7 +53,12 @@ final class Pipeline {
     private final ByteQuota bodies = new ByteQuota(Limits.BODY_BYTES_WAITING, "bodies");
     private final ResponseCache kept;
 
-    Pipeline(Library library, Metrics metrics, ConcurrencyLimiter turnstile, DeploymentSettings surroundings, ResponseCache kept) {
+    Pipeline(
+            Library library,
+            Metrics metrics,
+            ConcurrencyLimiter turnstile,
+            DeploymentSettings surroundings,
+            ResponseCache kept) {
         this.library = library;
         this.metrics = metrics;
         this.turnstile = turnstile;

@@ -52,7 +52,6 @@ public final class WebServer implements AutoCloseable {
     /** Rows come in by the megabyte; eight times the usual takes half as long. Held only while something comes. */
     private static final int INPUT_BYTES = 65_536;
 
-
     /** How long a piece of an answer may take to be read beside {@link Limits#SLOWEST_READING}. */
     private static final Duration READERS_GRACE = Duration.ofSeconds(10);
     /** Long enough for a proxy that asks every second whether the service is ready. */
@@ -83,7 +82,12 @@ public final class WebServer implements AutoCloseable {
      * As above, with the places there are to compute an answer and those to compute many rows, which are apart because rows can take
      * minutes, and with routes of a test beside its own.
      */
-    public WebServer(Library library, ConcurrencyLimiter turnstile, ConcurrencyLimiter rows, DeploymentSettings surroundings, List<Route> more) {
+    public WebServer(
+            Library library,
+            ConcurrencyLimiter turnstile,
+            ConcurrencyLimiter rows,
+            DeploymentSettings surroundings,
+            List<Route> more) {
         this.surroundings = surroundings;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);

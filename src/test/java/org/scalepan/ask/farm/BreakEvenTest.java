@@ -101,7 +101,9 @@ class BreakEvenTest {
 
     private static BreakEven.FoundValue found(BreakEven answer) {
         return assertInstanceOf(
-                BreakEven.FoundValue.class, answer.outcome(), () -> answer.outcome().toString());
+                BreakEven.FoundValue.class,
+                answer.outcome(),
+                () -> answer.outcome().toString());
     }
 
     static Stream<Arguments> everyEntry() {
@@ -184,7 +186,8 @@ class BreakEvenTest {
                 .footprint()
                 .orElseThrow()
                 .draws();
-        OneAtATimeCurve response = new OneAtATimeCurve(LIBRARY, answer.question().input(), ruler, false, book);
+        OneAtATimeCurve response =
+                new OneAtATimeCurve(LIBRARY, answer.question().input(), ruler, false, book);
         double[] none = response.draws(0);
         double[] thousand = response.draws(1000);
         double[] solved = new double[reference.length];

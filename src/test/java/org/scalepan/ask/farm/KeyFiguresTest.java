@@ -68,7 +68,8 @@ class KeyFiguresTest {
     /** The library has no dry matter of palm pith. */
     @Test
     void neither_is_dry_matter_told_of_a_part_of_the_feed() {
-        InsectRecordsFixture notebook = InsectRecordsFixture.of(LIBRARY, "mealworm", 100).feed(Fed.of("wheat-bran", 200));
+        InsectRecordsFixture notebook =
+                InsectRecordsFixture.of(LIBRARY, "mealworm", 100).feed(Fed.of("wheat-bran", 200));
 
         assertTrue(KeyFigures.of(LIBRARY, notebook.inventory()).containsKey("feed_dry_matter_kg_per_kg_live"));
         assertFalse(

@@ -139,7 +139,8 @@ class SensitivityTest {
         Sensitivity.InputSwing swing = choice.swing().orElseThrow();
         assertTrue(swing.low() < answer.central() && answer.central() < swing.high());
         assertTrue(answer.inputs().stream().anyMatch(input -> input.name().kind() == InputName.InputKind.CONVERSION));
-        assertTrue(answer.inputs().stream().anyMatch(input -> input.name().kind() == InputName.InputKind.PUBLISHED_NUMBER));
+        assertTrue(answer.inputs().stream()
+                .anyMatch(input -> input.name().kind() == InputName.InputKind.PUBLISHED_NUMBER));
     }
 
     @Test

@@ -51,7 +51,8 @@ class FoodTest {
                 Food food = new Food(LIBRARY, item, Grade.MEMORY);
                 List<Double> dry = dryMatter(item);
                 for (Nutrient nutrient : Nutrient.values()) {
-                    if (food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent wet
+                    if (food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE)
+                                    instanceof Content.HeldContent wet
                             && food.on(nutrient, Basis.HUNDRED_GRAMS_DRY_MATTER, ProteinBasis.CRUDE)
                                     instanceof Content.HeldContent without
                             && (wet.caveats().contains(Caveat.BY_DRY_MATTER)
@@ -92,7 +93,8 @@ class FoodTest {
     private static int compared(Food food, Nutrient nutrient, Basis basis, Nutrient by, double amount) {
         if (food.on(nutrient, basis, ProteinBasis.CRUDE) instanceof Content.HeldContent on
                 && food.on(by, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent base
-                && food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE) instanceof Content.HeldContent whole) {
+                && food.on(nutrient, Basis.HUNDRED_GRAMS_EDIBLE, ProteinBasis.CRUDE)
+                        instanceof Content.HeldContent whole) {
             assertEquals(whole.value(), on.value() * base.value() / amount, Math.max(1, whole.value()) * RELATIVE);
             return 1;
         }
@@ -264,7 +266,8 @@ class FoodTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -0.1})
     void a_content_that_is_no_content_is_refused(double value) {
-        Content.HeldContent sound = Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
+        Content.HeldContent sound =
+                Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
         assertThrows(IllegalArgumentException.class, () -> sound.times(value));
     }
 }

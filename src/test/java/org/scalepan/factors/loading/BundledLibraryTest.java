@@ -124,8 +124,7 @@ class BundledLibraryTest {
                     assertTrue(
                             JsonAt.text(field, "/description").length() > 3,
                             () -> path + ": " + JsonAt.text(field, "/name") + " is not described");
-                    assertTrue(Set.of("string", "number", "integer")
-                            .contains(JsonAt.text(field, "/type")));
+                    assertTrue(Set.of("string", "number", "integer").contains(JsonAt.text(field, "/type")));
                 }
                 String header = Files.readAllLines(FOLDER.resolve(path)).get(0);
                 assertEquals(header, String.join(",", names), path);

@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
-import org.scalepan.JsonAt;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** How {@code datapackage.json} is written: one column of a table a line, so that a difference shows the column that changed. */
 class DataPackageTest {

@@ -139,16 +139,15 @@ class HerdDefaultsTest {
 
     @Test
     void a_methane_conversion_that_was_measured_is_taken_and_is_no_gap() {
-        HerdRecordsFixture notebook =
-                herd("dairy-cattle", 3).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100).tier2(cow(10, 65), "stall");
+        HerdRecordsFixture notebook = herd("dairy-cattle", 3)
+                .ipcc("ipcc.asia")
+                .gives(AnimalKind.LIVE, 100)
+                .tier2(cow(10, 65), "stall");
         Herd herd = notebook.herd();
         Herd.Cattle cattle = herd.cattle().orElseThrow();
         Herd measured = herd.withYields(
                 herd.yields(),
-                Optional.of(new Herd.Cattle(
-                        cattle.head(),
-                        OptionalDouble.of(3.25),
-                        cattle.crudeProtein())));
+                Optional.of(new Herd.Cattle(cattle.head(), OptionalDouble.of(3.25), cattle.crudeProtein())));
         Inventory inventory = HerdInventory.inventory(library, measured);
 
         assertEquals(
@@ -171,7 +170,11 @@ class HerdDefaultsTest {
         Inventory inventory = herd("other-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
-                .tier2(new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60), "large-areas", kind, OptionalDouble.empty())
+                .tier2(
+                        new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60),
+                        "large-areas",
+                        kind,
+                        OptionalDouble.empty())
                 .inventory();
 
         assertEquals(
@@ -196,8 +199,10 @@ class HerdDefaultsTest {
 
     @Test
     void feed_that_was_weighed_is_not_reckoned_from_the_need_for_energy_once_more() {
-        HerdRecordsFixture cows =
-                herd("dairy-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100).tier2(cow(10, 65), "stall");
+        HerdRecordsFixture cows = herd("dairy-cattle", 1)
+                .ipcc("ipcc.asia")
+                .gives(AnimalKind.LIVE, 100)
+                .tier2(cow(10, 65), "stall");
         assertTrue(Tally.yearly(cows.inventory(), "feed by energy need", Flux.FEED_DRY_MATTER) > 0);
 
         Inventory weighed = cows.feed("maize", 500).inventory();
@@ -341,10 +346,12 @@ class HerdDefaultsTest {
 
     @Test
     void the_region_of_the_tables_follows_from_the_country_where_they_know_it() {
-        Inventory inventory = herd("goats", 1).in("kenya").gives(AnimalKind.LIVE, 20).inventory();
+        Inventory inventory =
+                herd("goats", 1).in("kenya").gives(AnimalKind.LIVE, 20).inventory();
 
         assertEquals(
-                "africa, by the region of the farm", gap(inventory, "ipcc_region").filledWith());
+                "africa, by the region of the farm",
+                gap(inventory, "ipcc_region").filledWith());
     }
 
     /** Property: a herd twice as large has twice of everything. */
@@ -363,21 +370,25 @@ class HerdDefaultsTest {
 
     @Test
     void eggs_of_ducks_are_counted_as_eggs_of_hens_and_it_is_said() {
-        Inventory ducks = herd("ducks", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
+        Inventory ducks =
+                herd("ducks", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
 
         assertEquals("egg", ducks.output().product().id());
         assertEquals(
                 "eggs of ducks counted with the composition of hen eggs",
                 gap(ducks, "yield/eggs_kg").filledWith());
-        assertFalse(
-                Tally.gaps(herd("layers", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory())
-                        .contains("yield/eggs_kg"));
+        assertFalse(Tally.gaps(herd("layers", 10)
+                        .in("kenya")
+                        .gives(AnimalKind.EGGS, 100)
+                        .inventory())
+                .contains("yield/eggs_kg"));
         assertEquals(List.of(), Tally.remarks(beasts("goats").inventory(), Remark.METHOD));
     }
 
     @Test
     void one_product_carries_the_whole_burden() {
-        Inventory eggs = herd("layers", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
+        Inventory eggs =
+                herd("layers", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
 
         assertEquals(1, eggs.output().share(), 0.0);
         assertEquals("none", eggs.output().allocation());
@@ -434,11 +445,13 @@ class HerdDefaultsTest {
         EnergyNeed.Animal young = new EnergyNeed.Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
         HerdRecordsFixture cattle = herd("other-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100);
         double steer = Tally.yearly(
-                cattle.tier2(young, "stall", "castrates", OptionalDouble.empty()).inventory(),
+                cattle.tier2(young, "stall", "castrates", OptionalDouble.empty())
+                        .inventory(),
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC);
         double bull = Tally.yearly(
-                cattle.tier2(young, "stall", "intact-males", OptionalDouble.empty()).inventory(),
+                cattle.tier2(young, "stall", "intact-males", OptionalDouble.empty())
+                        .inventory(),
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC);
 

@@ -262,7 +262,8 @@ class HerdInventoryTest {
                         "transport",
                         "materials",
                         "manure",
-                        "climate", "yield/live_kg"),
+                        "climate",
+                        "yield/live_kg"),
                 Tally.gaps(inventory));
     }
 

@@ -223,9 +223,7 @@ class BriefTest {
         Reply reply = Reply.to("/v1/brief?products=mealworm,beef,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
 
         assertEquals(422, reply.status(), reply.body());
-        assertEquals(
-                "products has 9 entries; at most 8 are allowed",
-                JsonAt.text(reply.json(), "/detail"));
+        assertEquals("products has 9 entries; at most 8 are allowed", JsonAt.text(reply.json(), "/detail"));
     }
 
     /** The records say nothing of energy, water and transport. */

@@ -124,10 +124,7 @@ class BulkRowsTest {
         Reply reply = csv(PATH, "kind,harvest.kg_per_yaer\ninsects,3\n");
 
         assertEquals(400, reply.status());
-        assertEquals(
-                "harvest.kg_per_year",
-                JsonAt.text(reply.json(), "/errors/0/did_you_mean/0"),
-                reply.body());
+        assertEquals("harvest.kg_per_year", JsonAt.text(reply.json(), "/errors/0/did_you_mean/0"), reply.body());
     }
 
     @Test

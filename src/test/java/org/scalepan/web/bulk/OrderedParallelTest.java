@@ -82,7 +82,8 @@ class OrderedParallelTest {
         List<Integer> results = new ArrayList<>();
 
         IllegalStateException thrown = assertThrows(
-                IllegalStateException.class, () -> OrderedParallel.run(4, numbers(100), OrderedParallelTest::failing, results::add));
+                IllegalStateException.class,
+                () -> OrderedParallel.run(4, numbers(100), OrderedParallelTest::failing, results::add));
 
         assertEquals("task 40", thrown.getMessage());
         assertEquals(Stream.iterate(0, i -> i + 1).limit(40).toList(), results);

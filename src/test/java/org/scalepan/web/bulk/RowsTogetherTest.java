@@ -188,8 +188,8 @@ class RowsTogetherTest {
         assertEquals(rows.size(), lines.size());
         for (int i = 0; i < rows.size(); i++) {
             List<List<String>> one = List.of(rows.get(i));
-            String alone =
-                    rows(answered(question, table ? table(one) : lines(one), table, 1), table).get(0);
+            String alone = rows(answered(question, table ? table(one) : lines(one), table, 1), table)
+                    .get(0);
             assertEquals(withoutNumber(alone), withoutNumber(lines.get(i)), "row " + (i + 1));
         }
     }
@@ -237,7 +237,10 @@ class RowsTogetherTest {
             List<List<String>> one = List.of(rows.get(i));
             sent.append(table ? String.join(",", rows.get(i)) + "\n" : lines(one));
             if (i % 7 == 3) {
-                sent.append(table ? "insects,too short\n" : "{\"kind\": \"insects\", \"product\": \"mealwurm\"}\n{broken\n");
+                sent.append(
+                        table
+                                ? "insects,too short\n"
+                                : "{\"kind\": \"insects\", \"product\": \"mealwurm\"}\n{broken\n");
             }
         }
         return sent.toString();

@@ -80,7 +80,8 @@ class SpoolTest {
         try (Spool thrownAway = Spool.of(new ByteArrayInputStream(ROWS), ROWS.length, 1, room, ONE)) {
             room.take(OTHER, ROWS.length);
             ProblemException refused = assertThrows(
-                    ProblemException.class, () -> Spool.of(new ByteArrayInputStream(new byte[2]), ROWS.length, 1, room, THIRD));
+                    ProblemException.class,
+                    () -> Spool.of(new ByteArrayInputStream(new byte[2]), ROWS.length, 1, room, THIRD));
 
             assertEquals(503, refused.problem().status());
             room.giveBack(OTHER, ROWS.length);

@@ -15,7 +15,8 @@ import org.scalepan.web.http.Problem;
 /** A refusal in a cell is one line that shows what it says, whatever the client sent. */
 class CellLineTest {
     private static String line(String message) {
-        return Problem.badQuery(List.of(Problem.FieldError.of("product", message))).line();
+        return Problem.badQuery(List.of(Problem.FieldError.of("product", message)))
+                .line();
     }
 
     @ParameterizedTest
@@ -50,7 +51,8 @@ class CellLineTest {
     void a_list_of_what_would_be_right_has_room_up_to_400_characters() {
         List<String> statistics =
                 IntStream.range(0, 20).mapToObj(i -> "statistic-" + i).toList();
-        String whole = Problem.badQuery(List.of(Problem.FieldError.of("stat", "unknown stat \"x\"", statistics, List.of())))
+        String whole = Problem.badQuery(
+                        List.of(Problem.FieldError.of("stat", "unknown stat \"x\"", statistics, List.of())))
                 .line();
         assertTrue(whole.endsWith("statistic-19"), whole);
 

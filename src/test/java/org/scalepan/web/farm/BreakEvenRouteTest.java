@@ -58,17 +58,13 @@ class BreakEvenRouteTest {
         ObjectNode footprint = RecordsSent.read("{\"indicators\": [\"ghg\"], \"draws\": 2000, \"boundary\": \""
                 + boundary + "\", \"compare\": {\"products\": [\"chicken\"]}}");
         footprint.set("system", question.path("system"));
-        ((ObjectNode) footprint.at(at))
-                .put(field, JsonAt.number(answer, "/break_even/value"));
+        ((ObjectNode) footprint.at(at)).put(field, JsonAt.number(answer, "/break_even/value"));
         JsonNode there = Posted.answer(footprint.toString()).path("footprints").path(0);
 
         double farm = JsonAt.number(there, "/footprint/median");
-        double chicken =
-                JsonAt.number(there, "/compare/0/footprint/median");
+        double chicken = JsonAt.number(there, "/compare/0/footprint/median");
         assertEquals(chicken, farm, 1e-6 * chicken);
-        assertEquals(
-                chicken,
-                JsonAt.number(answer, "/break_even/there/reference"));
+        assertEquals(chicken, JsonAt.number(answer, "/break_even/there/reference"));
     }
 
     @Test
@@ -108,9 +104,7 @@ class BreakEvenRouteTest {
         assertTrue(JsonAt.text(fault, "/message").contains("no such feed"), fault::toString);
         assertTrue(fault.path("allowed").toString().contains("feed:wheat-bran"), fault::toString);
         question.put("input", "yields");
-        assertEquals(
-                "yield",
-                JsonAt.text(posted(question).fault("/input"), "/did_you_mean/0"));
+        assertEquals("yield", JsonAt.text(posted(question).fault("/input"), "/did_you_mean/0"));
     }
 
     @Test

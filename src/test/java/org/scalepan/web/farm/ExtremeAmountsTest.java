@@ -67,8 +67,7 @@ class ExtremeAmountsTest {
 
         assertEquals(200, reply.status(), reply::body);
         check(sized, reply.json());
-        Map<String, Double> expected =
-                medians(Reply.to("/v1/footprint", usual).json());
+        Map<String, Double> expected = medians(Reply.to("/v1/footprint", usual).json());
         Map<String, Double> got = medians(reply.json());
         assertEquals(Set.of("ghg", "land", "energy", "feed"), expected.keySet());
         assertEquals(expected.keySet(), got.keySet());

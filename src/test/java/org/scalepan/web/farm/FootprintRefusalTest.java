@@ -93,9 +93,7 @@ class FootprintRefusalTest {
     void an_unknown_ingredient_with_the_nearest_known() {
         Posted posted = refused(farm("{\"kg_per_year\": 1}", "{\"ingredient\": \"wheat-brann\", \"kg\": 2}", ""));
 
-        assertEquals(
-                "wheat-bran",
-                JsonAt.text(posted.fault("/system/feed/0/ingredient"), "/did_you_mean/0"));
+        assertEquals("wheat-bran", JsonAt.text(posted.fault("/system/feed/0/ingredient"), "/did_you_mean/0"));
     }
 
     @ParameterizedTest
@@ -130,11 +128,8 @@ class FootprintRefusalTest {
             posted.fault(pointer);
         }
         assertEquals(7, posted.tree().path("errors").size(), posted::body);
-        assertEquals(
-                "mealworm",
-                JsonAt.text(posted.fault("/system/product"), "/did_you_mean/0"));
-        assertEquals(
-                "kg-protein", JsonAt.text(posted.fault("/per"), "/did_you_mean/0"));
+        assertEquals("mealworm", JsonAt.text(posted.fault("/system/product"), "/did_you_mean/0"));
+        assertEquals("kg-protein", JsonAt.text(posted.fault("/per"), "/did_you_mean/0"));
     }
 
     @ParameterizedTest

@@ -91,8 +91,7 @@ class FootprintTest {
         assertEquals(List.of("ghg", "land", "feed", "energy", "water"), texts(answer.path("footprints"), "indicator"));
         assertEquals("ok", JsonAt.text(answer, "/footprints/0/status"));
         // Water was not recorded: there is no figure, and not a figure of zero.
-        assertEquals(
-                "not-computed", JsonAt.text(answer, "/footprints/4/status"));
+        assertEquals("not-computed", JsonAt.text(answer, "/footprints/4/status"));
         assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
     }
 
@@ -110,8 +109,7 @@ class FootprintTest {
                 .filter(one -> JsonAt.text(one, "/code").equals("retail-feed-factor"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(
-                "poore-nemecek-2018.carrot.land", JsonAt.text(warning, "/about/0"));
+        assertEquals("poore-nemecek-2018.carrot.land", JsonAt.text(warning, "/about/0"));
         assertTrue(JsonAt.text(warning, "/text").contains("too high"), warning::toString);
         assertFalse(texts(gases.path("warnings"), "code").contains("retail-feed-factor"));
     }
@@ -124,8 +122,7 @@ class FootprintTest {
                 """);
 
         assertEquals("egg", JsonAt.text(answer, "/system/product"));
-        assertTrue(JsonAt.number(answer, "/footprints/0/footprint/median")
-                > 0);
+        assertTrue(JsonAt.number(answer, "/footprints/0/footprint/median") > 0);
         assertTrue(texts(answer.path("gaps"), "field").containsAll(List.of("feed", "energy", "ipcc_region")));
     }
 
@@ -189,9 +186,7 @@ class FootprintTest {
                 .path("footprint");
 
         double median = JsonAt.number(footprint, "/median");
-        assertTrue(JsonAt.number(footprint, "/low") < median
-                && median < JsonAt.number(footprint, "/high"));
-        assertTrue(Double.isFinite(JsonAt.number(footprint, "/high"))
-                && JsonAt.number(footprint, "/low") > 0);
+        assertTrue(JsonAt.number(footprint, "/low") < median && median < JsonAt.number(footprint, "/high"));
+        assertTrue(Double.isFinite(JsonAt.number(footprint, "/high")) && JsonAt.number(footprint, "/low") > 0);
     }
 }

@@ -177,8 +177,10 @@ class RecordsContractTest {
                 ObjectNode misspelt = records.deepCopy();
                 ((ObjectNode) misspelt.at(place.at())).put(wrong, 1);
                 judge("with " + wrong + " at " + place.at(), misspelt, faults);
-                Optional<JsonNode> flaw = flaw(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
-                if (flaw.stream().noneMatch(found -> texts(found.path("did_you_mean")).contains(right.get()))) {
+                Optional<JsonNode> flaw =
+                        flaw(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
+                if (flaw.stream()
+                        .noneMatch(found -> texts(found.path("did_you_mean")).contains(right.get()))) {
                     faults.add(wrong + " at " + place.at() + " is told as " + flaw);
                 }
             }
@@ -202,8 +204,8 @@ class RecordsContractTest {
             if (place.value().isTextual() && place.schema().node().has("enum") && !kind) {
                 ObjectNode wrong = with(records, place.at(), records.textNode("no-such-thing"));
                 judge("no-such-thing at " + place.at(), wrong, faults);
-                Set<String> offered =
-                        texts(flaw(Reply.to(PATH, wrong), list(place)).orElseThrow().path("allowed"));
+                Set<String> offered = texts(
+                        flaw(Reply.to(PATH, wrong), list(place)).orElseThrow().path("allowed"));
                 Set<String> described = texts(place.schema().node().path("enum"));
                 if (!offered.equals(described)) {
                     faults.add(place.at() + " is described as one of " + described + ", the service offers " + offered);
@@ -350,8 +352,7 @@ class RecordsContractTest {
         reply.json()
                 .findValues("rows")
                 .forEach(named -> named.forEach(row -> {
-                    boolean ofList =
-                            JsonAt.text(row, "").contains("." + JsonAt.text(uses, "/0/" + field) + ".");
+                    boolean ofList = JsonAt.text(row, "").contains("." + JsonAt.text(uses, "/0/" + field) + ".");
                     if (ofList && !rows.contains(JsonAt.text(row, ""))) {
                         faults.add(JsonAt.text(row, "") + " is used, and " + address + " does not list it");
                     }

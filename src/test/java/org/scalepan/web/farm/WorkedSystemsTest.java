@@ -68,8 +68,8 @@ class WorkedSystemsTest {
         assertEquals(invented, file.getFileName().toString().startsWith("invented-"));
         List<String> sources = JsonAt.texts(about, "/source");
         assertEquals(invented, sources.isEmpty());
-        sources.forEach(source ->
-                assertTrue(RunningScalepan.library().reference(source).isPresent(), source));
+        sources.forEach(
+                source -> assertTrue(RunningScalepan.library().reference(source).isPresent(), source));
         assertEquals(invented, !about.has("check"));
         assertTrue(invented || Grade.of(JsonAt.text(about, "/check")).isPresent(), about::toString);
         assertFalse(JsonAt.text(about, "/note").isBlank());
@@ -109,26 +109,18 @@ class WorkedSystemsTest {
     private static double found(JsonNode request, JsonNode expected) {
         String per = JsonAt.text(expected, "/per");
         boolean whole = per.equals("head") || per.equals("year");
-        String unit =
-                !whole ? per : JsonAt.text(request, "/system/kind").equals("herd") ? "kg-product" : "kg-live";
+        String unit = !whole ? per : JsonAt.text(request, "/system/kind").equals("herd") ? "kg-product" : "kg-live";
         ObjectNode asked = request.deepCopy();
         asked.put("per", unit);
         JsonNode answer = Posted.answer(asked.toString());
-        JsonNode figure = pick(
-                answer.path("footprints"),
-                "indicator",
-                JsonAt.text(expected, "/indicator"));
+        JsonNode figure = pick(answer.path("footprints"), "indicator", JsonAt.text(expected, "/indicator"));
         assertEquals(unit, JsonAt.text(figure, "/per"));
         double value = JsonAt.number(figure, "/first_order/value");
         if (expected.has("stage")) {
-            value = JsonAt.number(pick(
-                            figure.path("by_stage"),
-                            "stage",
-                            JsonAt.text(expected, "/stage")), "/value");
+            value = JsonAt.number(pick(figure.path("by_stage"), "stage", JsonAt.text(expected, "/stage")), "/value");
         }
         if (expected.has("line")) {
-            JsonNode line =
-                    pick(figure.path("lines"), "what", JsonAt.text(expected, "/line"));
+            JsonNode line = pick(figure.path("lines"), "what", JsonAt.text(expected, "/line"));
             assertEquals("kg CH4", JsonAt.text(expected, "/unit"));
             assertEquals(Gas.CH4_BIOGENIC.id(), JsonAt.text(line, "/flux"));
             value = JsonAt.number(line, "/value")
@@ -139,11 +131,8 @@ class WorkedSystemsTest {
         }
         if (whole) {
             // Back from one unit of the product to the whole farm in a year.
-            value *= JsonAt.number(answer, "/system/output")
-                    / JsonAt.number(answer, "/system/burden_share");
-            return per.equals("year")
-                    ? value
-                    : value / JsonAt.number(request, "/system/heads");
+            value *= JsonAt.number(answer, "/system/output") / JsonAt.number(answer, "/system/burden_share");
+            return per.equals("year") ? value : value / JsonAt.number(request, "/system/heads");
         }
         return value;
     }

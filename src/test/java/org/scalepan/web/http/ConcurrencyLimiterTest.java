@@ -36,7 +36,8 @@ class ConcurrencyLimiterTest {
         ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 0, LONG);
 
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
+                ProblemException.class,
+                () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
 
         assertEquals(503, refused.problem().status());
         assertTrue(
@@ -49,7 +50,8 @@ class ConcurrencyLimiterTest {
         ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 1, Duration.ofMillis(1));
 
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
+                ProblemException.class,
+                () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
         assertEquals(503, refused.problem().status());
         assertEquals(0, turnstile.waiting());
     }
@@ -73,7 +75,8 @@ class ConcurrencyLimiterTest {
 
         CompletableFuture<String> second = turnstile.pass(ONE, () -> {
             CompletableFuture<String> inLine = inLine(turnstile, OTHER, () -> "the second");
-            ProblemException third = assertThrows(ProblemException.class, () -> turnstile.pass(THIRD, () -> "the third"));
+            ProblemException third =
+                    assertThrows(ProblemException.class, () -> turnstile.pass(THIRD, () -> "the third"));
             assertEquals(503, third.problem().status());
             assertFalse(inLine.isDone());
             return inLine;

@@ -35,7 +35,8 @@ class ResponseCacheTest {
 
         assertNotEquals(one, question(Map.of("products", "beef")));
         assertNotEquals(one, question(Map.of("products", "mealworm", "library", "0123456789abcdef")));
-        assertNotEquals(one, ResponseCache.CachedQuestion.of("/v1/comparison", Map.of("products", "mealworm"), "text/csv"));
+        assertNotEquals(
+                one, ResponseCache.CachedQuestion.of("/v1/comparison", Map.of("products", "mealworm"), "text/csv"));
         assertNotEquals(one, ResponseCache.CachedQuestion.of("/v1/table", Map.of("products", "mealworm"), "*/*"));
     }
 
@@ -61,8 +62,8 @@ class ResponseCacheTest {
         assertTrue(kept.find(asked).isEmpty());
         kept.remember(asked, question);
         assertEquals(ANSWER, kept.find(asked).orElseThrow());
-        assertTrue(
-                kept.find(new ResponseCache.RawTarget(asked.target(), "text/csv")).isEmpty());
+        assertTrue(kept.find(new ResponseCache.RawTarget(asked.target(), "text/csv"))
+                .isEmpty());
     }
 
     @ParameterizedTest

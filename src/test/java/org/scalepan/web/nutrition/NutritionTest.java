@@ -61,9 +61,7 @@ class NutritionTest {
                 "vitamin-b12");
         assertEquals("missing", JsonAt.text(b12, "/status"));
         assertFalse(b12.has("value"));
-        assertEquals(
-                "not published for superworm in this library",
-                JsonAt.text(b12, "/reason"));
+        assertEquals("not published for superworm in this library", JsonAt.text(b12, "/reason"));
         assertEquals("valine", JsonAt.text(beef, "/amino_acid_score/limiting"));
     }
 
@@ -82,9 +80,7 @@ class NutritionTest {
         JsonNode answer = Reply.to("/v1/nutrition?products=mealworm,beans&basis=100g-edible&mixed_forms=yes")
                 .json();
 
-        assertEquals(
-                "fresh-beside-dried",
-                JsonAt.text(answer, "/warnings/0/code"));
+        assertEquals("fresh-beside-dried", JsonAt.text(answer, "/warnings/0/code"));
     }
 
     @ParameterizedTest
@@ -107,8 +103,7 @@ class NutritionTest {
         Reply refused = Reply.to("/v1/nutrition?" + query);
 
         assertEquals(400, refused.status());
-        assertEquals(
-                message, JsonAt.text(refused.json(), "/errors/0/message"));
+        assertEquals(message, JsonAt.text(refused.json(), "/errors/0/message"));
     }
 
     /** Arithmetic: 12 over 0.187 kg protein (Finke 2002); beef has no price. */

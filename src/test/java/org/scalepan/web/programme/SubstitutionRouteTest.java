@@ -78,9 +78,7 @@ class SubstitutionRouteTest {
 
     private static List<String> pointers(Reply reply) {
         List<String> pointers = new ArrayList<>();
-        reply.json()
-                .path("errors")
-                .forEach(error -> pointers.add(JsonAt.text(error, "/pointer")));
+        reply.json().path("errors").forEach(error -> pointers.add(JsonAt.text(error, "/pointer")));
         return pointers;
     }
 
@@ -136,7 +134,8 @@ class SubstitutionRouteTest {
         schemas.get("SubstitutionRequest").child("properties").children().forEach((name, field) -> {
             JsonNode byDefault = field.node().path("default");
             if (!byDefault.isMissingNode()) {
-                assertEquals(byDefault.toString(), JsonAt.node(question, "/" + name).toString(), name);
+                assertEquals(
+                        byDefault.toString(), JsonAt.node(question, "/" + name).toString(), name);
             }
         });
     }
@@ -147,24 +146,16 @@ class SubstitutionRouteTest {
         double tonnes = JsonAt.number(ghg, "/avoided/median");
 
         assertEquals("t CO2e a year", JsonAt.text(ghg, "/unit"));
-        assertEquals(
-                tonnes * 1_000 / 400, JsonAt.number(ghg, "/per_household/median"), 1e-3);
-        assertEquals(
-                tonnes * 1_000 / 1_800,
-                JsonAt.number(ghg, "/per_beneficiary/median"),
-                1e-3);
-        assertEquals(
-                tonnes * 1_000 / 240_000, JsonAt.number(ghg, "/per_meal/median"), 1e-5, "50 g of 12 t");
+        assertEquals(tonnes * 1_000 / 400, JsonAt.number(ghg, "/per_household/median"), 1e-3);
+        assertEquals(tonnes * 1_000 / 1_800, JsonAt.number(ghg, "/per_beneficiary/median"), 1e-3);
+        assertEquals(tonnes * 1_000 / 240_000, JsonAt.number(ghg, "/per_meal/median"), 1e-5, "50 g of 12 t");
         assertEquals(tonnes * 5, JsonAt.number(ghg, "/over_the_years/median"), 1e-3);
         assertEquals(
                 JsonAt.number(ghg, "/avoided/low"),
                 JsonAt.number(ghg, "/conservative/value"),
                 0,
                 "the unfavourable end is to be quoted");
-        assertEquals(
-                "no-evidence",
-                JsonAt.text(answer(MEALS), "/indicators/1/status"),
-                "land of pulses");
+        assertEquals("no-evidence", JsonAt.text(answer(MEALS), "/indicators/1/status"), "land of pulses");
     }
 
     @Test
@@ -187,8 +178,7 @@ class SubstitutionRouteTest {
         assertEquals(5_000, JsonAt.number(answer, "/programme/kg_per_year"), 1e-9, "10 % of 50 t");
         assertTrue(answer.path("cautions").toString().contains("insects-as-feed"));
         assertTrue(answer.path("statements").toString().contains("crude protein is not equal growth"));
-        assertTrue(
-                JsonAt.number(answer, "/indicators/0/avoided/high") < 0, "soy is far less");
+        assertTrue(JsonAt.number(answer, "/indicators/0/avoided/high") < 0, "soy is far less");
     }
 
     @Test
@@ -212,10 +202,8 @@ class SubstitutionRouteTest {
                 1e-2);
         assertEquals("pulse", JsonAt.text(money, "/without_price/0"));
         assertTrue(JsonAt.text(money, "/no_price_per_tonne").contains("does not lie above zero"));
-        assertEquals(
-                "KES per t CO2e", JsonAt.text(beef, "/per_tonne_avoided/unit"));
-        assertTrue(JsonAt.number(beef, "/per_tonne_avoided/low")
-                < JsonAt.number(beef, "/per_tonne_avoided/high"));
+        assertEquals("KES per t CO2e", JsonAt.text(beef, "/per_tonne_avoided/unit"));
+        assertTrue(JsonAt.number(beef, "/per_tonne_avoided/low") < JsonAt.number(beef, "/per_tonne_avoided/high"));
     }
 
     @ParameterizedTest

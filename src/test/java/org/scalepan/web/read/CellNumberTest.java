@@ -18,7 +18,10 @@ class CellNumberTest {
             boolean accepted = cell.matches("-?\\d{1,15}(\\.\\d{1,15})?");
             assertEquals(accepted ? Double.parseDouble(cell) : Double.NaN, CellNumber.read(cell, '.'), 0.0, cell);
             assertEquals(
-                    accepted ? Double.parseDouble(cell) : Double.NaN, CellNumber.read(cell.replace('.', ','), ','), 0.0, cell);
+                    accepted ? Double.parseDouble(cell) : Double.NaN,
+                    CellNumber.read(cell.replace('.', ','), ','),
+                    0.0,
+                    cell);
         }
     }
 

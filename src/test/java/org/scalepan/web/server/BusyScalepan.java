@@ -21,7 +21,8 @@ public final class BusyScalepan implements AutoCloseable {
     }
 
     private BusyScalepan(Supplier<ConcurrencyLimiter> places) {
-        server = new WebServer(RunningScalepan.library(), places.get(), places.get(), DeploymentSettings.NONE, List.of())
+        server = new WebServer(
+                        RunningScalepan.library(), places.get(), places.get(), DeploymentSettings.NONE, List.of())
                 .start(HOST, 0);
     }
 

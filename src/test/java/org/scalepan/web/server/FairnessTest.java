@@ -51,8 +51,8 @@ class FairnessTest {
     void while_one_client_floods_others_are_answered_at_once_and_the_flood_is_told_its_limit() throws IOException {
         ConcurrencyLimiter places = new ConcurrencyLimiter(2, 2, 8, Duration.ofMinutes(1));
         String heavy = "/v1/comparison?products=mealworm,house-cricket,chicken,pork&against=beef&draws=100000&seed=";
-        try (WebServer server =
-                new WebServer(RunningScalepan.library(), places, ConcurrencyLimiter.ofRuns(), DeploymentSettings.NONE, List.of())) {
+        try (WebServer server = new WebServer(
+                RunningScalepan.library(), places, ConcurrencyLimiter.ofRuns(), DeploymentSettings.NONE, List.of())) {
             int port = server.start(HOST, 0).port();
             AtomicInteger floodDone = new AtomicInteger();
             List<CompletableFuture<Reply>> flood = new ArrayList<>();
@@ -93,8 +93,8 @@ class FairnessTest {
     @Test
     void a_run_of_rows_keeps_the_same_client_from_a_second_and_not_another() throws IOException {
         ConcurrencyLimiter runs = new ConcurrencyLimiter(2, 1, 0, Duration.ZERO);
-        try (WebServer server =
-                new WebServer(RunningScalepan.library(), ConcurrencyLimiter.ofAnswers(), runs, DeploymentSettings.NONE, List.of())) {
+        try (WebServer server = new WebServer(
+                RunningScalepan.library(), ConcurrencyLimiter.ofAnswers(), runs, DeploymentSettings.NONE, List.of())) {
             URI rows = URI.create("http://" + HOST + ":" + server.start(HOST, 0).port() + "/v1/footprints");
             Runnable done = runs.take(Client.at(HOST));
 

@@ -91,7 +91,8 @@ public class GeneratedRequestsTest {
             // A swing tells where an input takes the figure at its own low and high end, which may turn it round.
             if (low.isNumber() && high.isNumber() && !at.endsWith("/swing")) {
                 JsonNode middle = node.path("median").isNumber() ? node.path("median") : low;
-                boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "") && JsonAt.number(middle, "") <= JsonAt.number(high, "");
+                boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "")
+                        && JsonAt.number(middle, "") <= JsonAt.number(high, "");
                 if (!ordered || !Double.isFinite(JsonAt.number(low, "")) || !Double.isFinite(JsonAt.number(high, ""))) {
                     faults.add("is no interval at " + at.replaceAll("/\\d+", "/#") + ": " + low + " " + middle + " "
                             + high);

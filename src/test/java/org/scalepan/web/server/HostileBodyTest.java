@@ -121,7 +121,8 @@ class HostileBodyTest {
                 "2\r\n{}XX0\r\n\r\n",
                 "2\n{}\n0\n\n",
                 "2\r\n{}\r\n0\r\nX-Trailer : 7\r\n\r\n")) {
-            Optional<RawExchange> reply = taker.postAsFramed("Transfer-Encoding: chunked", MalformedBodies.latin1(chunks));
+            Optional<RawExchange> reply =
+                    taker.postAsFramed("Transfer-Encoding: chunked", MalformedBodies.latin1(chunks));
 
             refusedIfAnswered(
                     taker + " with chunks " + chunks,

@@ -139,8 +139,7 @@ class LimitsTest {
         requests.put(
                 "rows-of-table", () -> get("/v1/table?indicators=ghg,land,energy,water,feed&products=" + products(41)));
         requests.put("products-of-table", () -> get("/v1/table?products=" + spellings("buffalo-meat", 61)));
-        requests.put(
-                "indicators-of-table", () -> get("/v1/table?products=beef&indicators=" + spellings("energy", 11)));
+        requests.put("indicators-of-table", () -> get("/v1/table?products=beef&indicators=" + spellings("energy", 11)));
         requests.put("units-of-table", () -> get("/v1/table?products=beef&per=" + spellings("kg-protein", 9)));
         requests.put("sources", () -> get(MANY + "mealworm&exclude=" + spellings("physics", 51)));
         requests.put(
@@ -175,13 +174,9 @@ class LimitsTest {
         requests.put("number", () -> records(",\"x\":1" + "0".repeat(40)));
         requests.put("text", () -> records(",\"x\":\"" + "x".repeat(10_001) + "\""));
         requests.put("name", () -> records(",\"" + "x".repeat(101) + "\":1"));
-        requests.put(
-                "field",
-                () -> farm(",\"name\":\"" + "x".repeat(201) + "\""));
+        requests.put("field", () -> farm(",\"name\":\"" + "x".repeat(201) + "\""));
         requests.put("systems", () -> records(",\"compare\":{\"systems\":[" + (row + ",").repeat(10) + row + "]}"));
-        requests.put(
-                "lines",
-                () -> farm(",\"feed\":[" + times(101, "{\"ingredient\":\"maize\",\"kg\":1}") + "]"));
+        requests.put("lines", () -> farm(",\"feed\":[" + times(101, "{\"ingredient\":\"maize\",\"kg\":1}") + "]"));
         requests.put("co-products", () -> farm(",\"co_products\":[" + times(21, "{\"kg\":1}") + "]"));
         requests.put(
                 "manure-systems",

@@ -139,10 +139,7 @@ class OpenApiContractTest {
             Description.Operation operation) {
         JsonNode node = operation.part().node();
         Set<String> declared = new TreeSet<>();
-        description
-                .root()
-                .path("tags")
-                .forEach(tag -> declared.add(JsonAt.text(tag, "/name")));
+        description.root().path("tags").forEach(tag -> declared.add(JsonAt.text(tag, "/name")));
 
         assertTrue(
                 operation.id().matches("[a-z][A-Za-z]+"), () -> operation + " has the operationId " + operation.id());
@@ -154,9 +151,7 @@ class OpenApiContractTest {
                 () -> "operationId " + operation.id() + " is not its own");
         assertTrue(!JsonAt.text(node, "/summary").isBlank(), () -> operation + " has no summary");
         assertTrue(!JsonAt.text(node, "/description").isBlank(), () -> operation + " has no description");
-        assertTrue(
-                declared.contains(JsonAt.text(node, "/tags/0")),
-                () -> operation + " has no tag that is declared");
+        assertTrue(declared.contains(JsonAt.text(node, "/tags/0")), () -> operation + " has no tag that is declared");
     }
 
     @ParameterizedTest
@@ -443,10 +438,7 @@ class OpenApiContractTest {
     /** The words that an address lists. */
     private static Collection<String> items(String path) {
         List<String> ids = new ArrayList<>();
-        Reply.to(path)
-                .json()
-                .path("items")
-                .forEach(item -> ids.add(JsonAt.text(item, "/id")));
+        Reply.to(path).json().path("items").forEach(item -> ids.add(JsonAt.text(item, "/id")));
         return ids;
     }
 
@@ -644,7 +636,8 @@ class OpenApiContractTest {
     @Test
     void a_service_that_is_not_ready_says_503() {
         Readiness readiness = new Readiness();
-        Route ready = new OperatingRoutes(RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
+        Route ready = new OperatingRoutes(
+                        RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
                 .routes().stream()
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
@@ -652,7 +645,8 @@ class OpenApiContractTest {
         Request request = new Request(
                 "/health/ready", Map.of(), Input.query(Map.of()), "", RequestBody.NOTHING, "", Client.at("127.0.0.1"));
 
-        ProblemException refused = assertThrows(ProblemException.class, () -> ready.handling().answer(request));
+        ProblemException refused =
+                assertThrows(ProblemException.class, () -> ready.handling().answer(request));
 
         assertEquals(503, refused.problem().status());
     }
@@ -931,7 +925,9 @@ class OpenApiContractTest {
 
     private static Set<String> texts(JsonNode array) {
         Set<String> texts = new LinkedHashSet<>();
-        StreamSupport.stream(array.spliterator(), false).map(each -> JsonAt.scalar(each, "")).forEach(texts::add);
+        StreamSupport.stream(array.spliterator(), false)
+                .map(each -> JsonAt.scalar(each, ""))
+                .forEach(texts::add);
         return texts;
     }
 

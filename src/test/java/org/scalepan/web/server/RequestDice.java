@@ -270,7 +270,8 @@ final class RequestDice {
 
         private JsonNode changed(JsonNode value) {
             return value.isNumber() && chance(0.7)
-                    ? JSON.numberNode(JsonAt.number(value, "") * Math.pow(10, random.nextInt(-12, 13)) * (chance(0.1) ? -1 : 1))
+                    ? JSON.numberNode(
+                            JsonAt.number(value, "") * Math.pow(10, random.nextInt(-12, 13)) * (chance(0.1) ? -1 : 1))
                     : junk();
         }
 

@@ -68,12 +68,10 @@ class SameBytesTest {
                 "/v1/comparison?products=mealworm,chicken&against=beef&draws=1000",
                 "/v1/comparison?products=mealworm&against=beef&draws=1000&format=md",
                 "/v1/claim?text=insects%20emit%20a%20hundred%20times%20less%20than%20beef&draws=1000");
-        List<String> records = List.of(
-                """
+        List<String> records = List.of("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
                   "feed": [{"ingredient": "wheat-bran", "kg": 2000}, {"ingredient": "carrot", "kg": 300}]}, "draws": 1000}
-                """,
-                """
+                """, """
                 {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 10,
                   "yield": {"milk_kg": 20000, "live_kg": 900},
                   "cattle": {"weight_kg": 400, "milk_kg_per_day": 12, "digestibility_percent": 60}}, "draws": 1000}
@@ -107,8 +105,14 @@ class SameBytesTest {
     @Test
     void a_product_has_the_same_figure_beside_whatever_else_is_asked() {
         assertEquals(
-                JsonAt.node(Reply.to("/v1/comparison?products=mealworm&against=beef").json(), "/items/0/footprint"),
-                JsonAt.node(Reply.to("/v1/comparison?products=chicken,mealworm&against=pork").json(), "/items/1/footprint"));
+                JsonAt.node(
+                        Reply.to("/v1/comparison?products=mealworm&against=beef")
+                                .json(),
+                        "/items/0/footprint"),
+                JsonAt.node(
+                        Reply.to("/v1/comparison?products=chicken,mealworm&against=pork")
+                                .json(),
+                        "/items/1/footprint"));
     }
 
     @Test

@@ -23,13 +23,15 @@ class SettingsTest {
 
     @Test
     void the_largest_port_is_taken() {
-        Settings.SettingsReading.Ready ready = assertInstanceOf(Settings.SettingsReading.Ready.class, read("--port", "65535"));
+        Settings.SettingsReading.Ready ready =
+                assertInstanceOf(Settings.SettingsReading.Ready.class, read("--port", "65535"));
         assertEquals(65_535, ready.settings().port());
     }
 
     @Test
     void an_option_is_not_the_value_of_another() {
-        Settings.SettingsReading.InvalidSettings wrong = assertInstanceOf(Settings.SettingsReading.InvalidSettings.class, read("--host", "--port", "9000"));
+        Settings.SettingsReading.InvalidSettings wrong =
+                assertInstanceOf(Settings.SettingsReading.InvalidSettings.class, read("--host", "--port", "9000"));
         assertEquals("--host needs a value", wrong.faults().get(0));
     }
 

@@ -118,7 +118,11 @@ class SlowClientIT {
     void who_does_not_read_the_rows_loses_the_place_where_they_are_computed() throws Exception {
         ConcurrencyLimiter rows = new ConcurrencyLimiter(1, 1, 0, Duration.ZERO);
         try (WebServer server = new WebServer(
-                        RunningScalepan.library(), ConcurrencyLimiter.ofAnswers(), rows, DeploymentSettings.NONE, List.of())
+                        RunningScalepan.library(),
+                        ConcurrencyLimiter.ofAnswers(),
+                        rows,
+                        DeploymentSettings.NONE,
+                        List.of())
                 .start(HOST, 0)) {
             soonIdle(server);
             String farm = "{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":100}}\n";

@@ -43,7 +43,10 @@ class ComparePageIT extends PageTest {
     @Test
     void at_first_sight_a_hundred_times_fails_and_what_may_be_written_instead_stands_beside_it() {
         openFirst("/");
-        String defended = JsonAt.text(Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100" + BASIS).json(), "/say_instead/sentence");
+        String defended = JsonAt.text(
+                Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100" + BASIS)
+                        .json(),
+                "/say_instead/sentence");
 
         assertTrue(browser.text("#verdict .headline").contains("100 times less: Fails"), browser.text("#verdict"));
         assertEquals(defended, browser.text("#instead blockquote"));

@@ -198,8 +198,8 @@ class FarmPageIT extends PageTest {
                 browser.all("#chart rect.stage").size());
         assertEquals(4, browser.all("#chart .row").size());
         answer.path("gaps")
-                .forEach(gap -> assertTrue(
-                        browser.text(".gaps").contains(JsonAt.text(gap, "/filled_with")), gap::toString));
+                .forEach(gap ->
+                        assertTrue(browser.text(".gaps").contains(JsonAt.text(gap, "/filled_with")), gap::toString));
         assertFalse(browser.all("#drivers meter").isEmpty());
     }
 

@@ -62,19 +62,19 @@ class LiveExampleIT {
                 .forEach(study -> study.path("findings")
                         .forEach(finding -> answer.path("references").forEach(reference -> {
                             if (reference.path("id").equals(finding.path("source"))) {
-                                assertTrue(
-                                        labels.contains(JsonAt.text(reference, "/label")), labels);
-                                assertTrue(
-                                        references.contains(
-                                                JsonAt.text(reference, "/text")),
-                                        references);
+                                assertTrue(labels.contains(JsonAt.text(reference, "/label")), labels);
+                                assertTrue(references.contains(JsonAt.text(reference, "/text")), references);
                             }
                         })));
     }
 
     private static void assertClose(JsonNode told, Office.Seen seen, String cell) {
         assertTrue(told.isNumber(), () -> "the JSON answer has no number for " + cell);
-        assertEquals(JsonAt.number(told, ""), seen.number(FIGURES, cell), Math.abs(JsonAt.number(told, "")) * SEVEN_DIGITS, cell);
+        assertEquals(
+                JsonAt.number(told, ""),
+                seen.number(FIGURES, cell),
+                Math.abs(JsonAt.number(told, "")) * SEVEN_DIGITS,
+                cell);
     }
 
     @ParameterizedTest

@@ -85,14 +85,11 @@ class LiveWorkbookIT {
         assertEquals("mealworm", row.getField("product"));
         assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("median")));
         assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("low")));
-        assertEquals(
-                JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("times_less")));
+        assertEquals(JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("times_less")));
         assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("unit"));
         assertEquals(JsonAt.text(mealworm, "/sentence"), row.getField("sentence"));
         assertEquals(
-                JsonAt.number(mealworm, "/footprint/median"),
-                seen.number("Results", "J3"),
-                "a number is a number");
+                JsonAt.number(mealworm, "/footprint/median"), seen.number("Results", "J3"), "a number is a number");
         assertEquals("no-evidence", results.get(2).getField("status"));
         assertEquals("", results.get(2).getField("median"));
 
@@ -101,8 +98,7 @@ class LiveWorkbookIT {
         assertEquals(findings, csv("Studies").size());
         JsonNode finding = mealworm.path("evidence").path(0).path("findings").path(0);
         NamedCsvRecord study = csv("Studies").stream()
-                .filter(record ->
-                        record.getField("result").equals(JsonAt.text(finding, "/result")))
+                .filter(record -> record.getField("result").equals(JsonAt.text(finding, "/result")))
                 .findFirst()
                 .orElseThrow();
         assertEquals(JsonAt.number(finding, "/published/value"), Double.parseDouble(study.getField("value")));
