@@ -39,6 +39,11 @@ public enum Boundary {
         return this == ANIMAL && indicator.isFeed() ? "fed to the growing animals" : words;
     }
 
+    /** 1 for the narrowest, as in the table. */
+    public int rank() {
+        return ids().indexOf(id) + 1;
+    }
+
     /** True when everything that {@code other} includes is included here too. */
     public boolean includes(Boundary other) {
         return compareTo(other) >= 0;

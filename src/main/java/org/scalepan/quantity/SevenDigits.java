@@ -10,6 +10,8 @@ public final class SevenDigits {
     private SevenDigits() {}
 
     /**
+     * The number that is nearest to it among those of seven significant digits.
+     *
      * @throws IllegalStateException when the number is not finite
      */
     public static double rounded(double value) {

@@ -147,6 +147,21 @@ class StudyWeightTest {
         assertTrue(pools > 50, pools + " pools");
     }
 
+    @Test
+    void the_weights_of_a_pool_add_to_one() {
+        Evidence.PooledEvidence beef = Asked.of(LIBRARY).some("beef");
+
+        assertTrue(beef.studies().size() > 1);
+        assertEquals(1, beef.weight() * beef.studies().size(), 1e-12);
+        assertEquals(
+                1,
+                beef.studies().stream()
+                        .mapToDouble(study ->
+                                beef.weightOfFinding(study) * study.findings().size())
+                        .sum(),
+                1e-12);
+    }
+
     private static void sound(Evidence.PooledEvidence some, String form, String indicator) {
         List<String> sources = some.sources();
         assertEquals(sources.size(), new HashSet<>(sources).size(), sources::toString);

@@ -57,6 +57,20 @@ class SystemFootprintTest {
         assertEquals(1, Tally.of(LIBRARY, oneKilogram(Flux.CO2)).gwp(set).value(), 0.0);
     }
 
+    @Test
+    void a_part_has_a_share_of_a_footprint_that_is_not_zero() {
+        assertEquals(
+                0.25,
+                Tally.of(LIBRARY, oneKilogram(Flux.CO2))
+                        .indicator("ghg")
+                        .system()
+                        .shareOf(0.25)
+                        .orElseThrow(),
+                1e-12);
+        Inventory nothing = of(ledger -> ledger.flow(Stage.ANIMALS, "gas", Flux.CO2, ActivityTerm.of(0)));
+        assertTrue(Tally.of(LIBRARY, nothing).system().shareOf(0).isEmpty());
+    }
+
     /** AR6, table 7.15: fossil methane adds its own carbon dioxide. */
     @Test
     void fossil_methane_weighs_more_than_biogenic() {

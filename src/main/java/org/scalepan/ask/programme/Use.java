@@ -9,15 +9,13 @@ import org.scalepan.production.Scope;
 
 /** What a product is used as. Food and feed are different questions: what feeds a hen displaces nothing on a plate. */
 public enum Use {
-    FOOD("food", List.of("chicken", "egg", "pork", "beef", "tofu")),
-    FEED("feed", List.of("soybean-meal", "fishmeal"));
+    FOOD("food"),
+    FEED("feed");
 
     private final String id;
-    private final List<String> usualAlternatives;
 
-    Use(String id, List<String> usualAlternatives) {
+    Use(String id) {
         this.id = id;
-        this.usualAlternatives = usualAlternatives;
     }
 
     public String id() {
@@ -26,7 +24,7 @@ public enum Use {
 
     /** Products that might as well be displaced, plants among them, where a question names none. */
     public List<String> usualAlternatives() {
-        return usualAlternatives;
+        return this == FOOD ? List.of("chicken", "egg", "pork", "beef", "tofu") : List.of("soybean-meal", "fishmeal");
     }
 
     /** Why a product cannot be supplied for this use: its group decides whether it is food or feed. */

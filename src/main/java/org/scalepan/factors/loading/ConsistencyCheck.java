@@ -202,11 +202,11 @@ final class ConsistencyCheck {
                         "id",
                         "unknown boundary \"" + row.text("id") + "\"",
                         "it must be one of " + String.join(", ", Boundary.ids())));
-            } else if (row.integer("rank").orElse(0) != boundary.get().ordinal() + 1) {
+            } else if (row.integer("rank").orElse(0) != boundary.get().rank()) {
                 faults.add(row.fault(
                         "rank",
                         "rank " + row.text("rank") + " of " + row.text("id"),
-                        "it must be " + (boundary.get().ordinal() + 1) + ": the narrowest boundary has rank 1"));
+                        "it must be " + boundary.get().rank() + ": the narrowest boundary has rank 1"));
             }
         }
         if (complete("boundaries", "id")) {

@@ -20,7 +20,6 @@ import org.scalepan.production.Obstacle;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
-import org.scalepan.web.http.ProblemException;
 
 /**
  * The named values of a question, out of a query string or out of an object of a JSON body. A value is a scalar, a list (in a query
@@ -32,92 +31,17 @@ import org.scalepan.web.http.ProblemException;
  * none take what the JSON of records must be exactly.
  */
 public final class Input {
-    private static final int MOST_SHOWN = 60;
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
     private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
 
     private final JsonNode node;
-    private final InputSource source;
-    private final List<Problem.FieldError> faults;
+    private final InputFaults faults;
     private final Set<String> read = new LinkedHashSet<>();
     private final Map<String, String> added = new LinkedHashMap<>();
     private final Map<String, Object> resolved = new LinkedHashMap<>();
 
-    /** Where values come from. */
-    private sealed interface InputSource {
-        /** A fault about the value of a name, or about one entry of a list. */
-        Problem.FieldError fault(String name, String entry, String message, List<String> allowed, List<String> near);
-
-        Problem refusal(List<Problem.FieldError> faults);
-
-        /** A query string, whose faults name the parameter. */
-        record Query() implements InputSource {
-            @Override
-            public Problem.FieldError fault(
-                    String name, String entry, String message, List<String> allowed, List<String> near) {
-                return Problem.FieldError.of(name, message, allowed, near);
-            }
-
-            @Override
-            public Problem refusal(List<Problem.FieldError> faults) {
-                return Problem.badQuery(faults);
-            }
-        }
-
-        /** An object of a body, whose faults point to the place. */
-        record Body(String pointer) implements InputSource {
-            @Override
-            public Problem.FieldError fault(
-                    String name, String entry, String message, List<String> allowed, List<String> near) {
-                return Problem.FieldError.at(within(pointer, name) + entry, message, allowed, near);
-            }
-
-            @Override
-            public Problem refusal(List<Problem.FieldError> faults) {
-                return Problem.badBody(faults);
-            }
-        }
-    }
-
-    /** One text of a question, which knows its place. */
-    final class ListedName {
-        private final String name;
-        private final String entry;
-        private final String text;
-
-        private ListedName(String name, String entry, String text) {
-            this.name = name;
-            this.entry = entry;
-            this.text = text;
-        }
-
-        String name() {
-            return name;
-        }
-
-        String text() {
-            return text;
-        }
-
-        void fault(String message) {
-            faults.add(source.fault(name, entry, message, List.of(), List.of()));
-        }
-
-        void unknown(String value, Collection<String> allowed, List<String> near) {
-            faults.add(source.fault(name, entry, unknownWords(singular(name), value), shown(allowed), near));
-        }
-
-        /** A fault of a part of the text, which a query string calls by the part's name. */
-        void unknownPart(String part, String value, Collection<String> allowed) {
-            String place = isQuery() ? part : name;
-            faults.add(source.fault(
-                    place, entry, unknownWords(part, value), shown(allowed), Nearest.to(value, allowed, 3)));
-        }
-    }
-
-    private Input(JsonNode node, InputSource source, List<Problem.FieldError> faults) {
+    private Input(JsonNode node, InputFaults faults) {
         this.node = node;
-        this.source = source;
         this.faults = faults;
     }
 
@@ -125,20 +49,20 @@ public final class Input {
     public static Input query(Map<String, String> given) {
         ObjectNode values = JsonNodeFactory.instance.objectNode();
         given.forEach(values::put);
-        return new Input(values, new InputSource.Query(), new ArrayList<>());
+        return new Input(values, InputFaults.ofQuery());
     }
 
     /** A body as a whole, which must be an object. */
     public static Input body(JsonNode node) {
-        Input body = new Input(node, new InputSource.Body(""), new ArrayList<>());
+        Input body = new Input(node, InputFaults.ofBody());
         if (!node.isObject()) {
-            body.faults.add(Problem.FieldError.at("", "the body must be a JSON object", List.of(), List.of()));
+            body.faults.addWhole("the body must be a JSON object");
         }
         return body;
     }
 
     boolean isQuery() {
-        return source instanceof InputSource.Query;
+        return faults.isQuery();
     }
 
     // Which names there are
@@ -156,8 +80,8 @@ public final class Input {
         String what = isQuery() ? "parameter" : "field";
         for (String name : names) {
             String shortName = isQuery() ? Problem.shortened(name) : name;
-            faults.add(source.fault(
-                    name, "", "unknown " + what + " \"" + shortName + "\"", right, Nearest.to(name, known, 2)));
+            faults.addUnknownName(
+                    name, "unknown " + what + " \"" + shortName + "\"", right, Nearest.to(name, known, 2));
         }
     }
 
@@ -222,7 +146,7 @@ public final class Input {
 
     /** Names out of a closed list. */
     public List<String> someOf(String name, Collection<String> allowed, List<String> byDefault, int most) {
-        List<String> values = items(name, most).stream().map(ListedName::text).toList();
+        List<String> values = items(name, most).stream().map(InputItem::text).toList();
         if (values.isEmpty()) {
             values = byDefault;
         }
@@ -283,7 +207,7 @@ public final class Input {
     // Lists
 
     /** The texts of a list, each with its place: in a query string separated by commas, in a body an entry each. */
-    List<ListedName> items(String name, int most) {
+    List<InputItem> items(String name, int most) {
         if (!isQuery()) {
             return texts(name, most, true);
         }
@@ -301,25 +225,23 @@ public final class Input {
     }
 
     /** A text that was given for a name. */
-    ListedName item(String name, String text) {
-        return new ListedName(name, "", text);
+    InputItem item(String name, String text) {
+        return new InputItem(name, "", text, faults);
     }
 
     /** A list of texts in a body; absent reads as empty. */
     public List<String> texts(String name, int most) {
-        return texts(name, most, false).stream().map(ListedName::text).toList();
+        return texts(name, most, false).stream().map(InputItem::text).toList();
     }
 
-    private List<ListedName> texts(String name, int most, boolean stripped) {
-        List<ListedName> texts = new ArrayList<>();
+    private List<InputItem> texts(String name, int most, boolean stripped) {
+        List<InputItem> texts = new ArrayList<>();
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
             if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
-                texts.add(
-                        new ListedName(name, "/" + i, stripped ? inner.asText().strip() : inner.asText()));
+                texts.add(new InputItem(name, "/" + i, stripped ? inner.asText().strip() : inner.asText(), faults));
             } else {
-                faults.add(source.fault(
-                        name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of()));
+                faults.add(name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of());
             }
         }
         return texts;
@@ -331,10 +253,9 @@ public final class Input {
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
             if (inner.isObject()) {
-                objects.add(new Input(inner, new InputSource.Body(place(name) + "/" + i), faults));
+                objects.add(new Input(inner, faults.inside(name, "/" + i)));
             } else {
-                faults.add(
-                        source.fault(name, "/" + i, "entries of " + name + " must be objects", List.of(), List.of()));
+                faults.add(name, "/" + i, "entries of " + name + " must be objects", List.of(), List.of());
             }
         }
         return objects;
@@ -368,7 +289,7 @@ public final class Input {
             fault(name, name + " must be an object");
             return Optional.empty();
         }
-        return Optional.of(new Input(inner, new InputSource.Body(place(name)), faults));
+        return Optional.of(new Input(inner, faults.inside(name, "")));
     }
 
     /** A number within limits, if given; then it is a part of the resolved question. */
@@ -435,16 +356,12 @@ public final class Input {
     /** Adds a fault about a value that is not one of the allowed. */
     public void unknown(String name, String value, Collection<String> allowed) {
         String what = isQuery() ? singular(name) : name;
-        faults.add(source.fault(name, "", unknownWords(what, value), shown(allowed), Nearest.to(value, allowed, 3)));
+        faults.add(name, "", unknownWords(what, value), allowed, Nearest.to(value, allowed, 3));
     }
 
     /** The same of a text of records, with what could be meant. */
     public void unknown(String name, String value, Collection<String> allowed, List<String> near) {
-        faults.add(source.fault(name, "", "unknown " + name + " \"" + value + "\"", shown(allowed), near));
-    }
-
-    private static String unknownWords(String what, String value) {
-        return "unknown " + what + " \"" + Problem.shortened(value) + "\"";
+        faults.add(name, "", "unknown " + name + " \"" + value + "\"", allowed, near);
     }
 
     public void fault(String name, String message) {
@@ -453,7 +370,7 @@ public final class Input {
 
     /** A fault with what would be right. */
     public void fault(String name, String message, Collection<String> allowed) {
-        faults.add(source.fault(name, "", message, shown(allowed), List.of()));
+        faults.add(name, "", message, allowed, List.of());
     }
 
     /** What the records or the question say against being answered. */
@@ -463,25 +380,26 @@ public final class Input {
 
     /** Adds a fault about something that was understood, and is more than the service takes. */
     public void tooMuch(String name, String message) {
-        faults.add(source.fault(name, "", message, List.of(), List.of()).ofTooMuch());
+        faults.addTooMuch(name, message);
     }
 
     /** Adds a fault about something that was not understood, with what could be meant. */
     public void unclear(String name, String message, List<String> didYouMean) {
-        faults.add(source.fault(name, "", message, List.of(), didYouMean));
+        faults.add(name, "", message, List.of(), didYouMean);
     }
 
     /** Every fault found so far, anywhere in the question. */
     public List<Problem.FieldError> faults() {
-        return List.copyOf(faults);
+        return faults.all();
     }
 
     /** Stops here if anything was wrong. */
     public void refuseIfWrong() {
-        if (!faults.isEmpty()) {
-            // A ruler that is read once for each indicator finds the same fault each time.
-            throw new ProblemException(source.refusal(faults.stream().distinct().toList()));
-        }
+        faults.refuseIfAny();
+    }
+
+    static String unknownWords(String what, String value) {
+        return "unknown " + what + " \"" + Problem.shortened(value) + "\"";
     }
 
     // The resolved question
@@ -508,12 +426,7 @@ public final class Input {
         return allowed.stream().filter(typed::equalsIgnoreCase).findFirst().orElse(typed);
     }
 
-    private static List<String> shown(Collection<String> allowed) {
-        // A long list helps nobody in an error; the vocabulary routes have it.
-        return allowed.size() <= MOST_SHOWN ? List.copyOf(allowed) : List.of();
-    }
-
-    private static String singular(String name) {
+    static String singular(String name) {
         return name.endsWith("s") && !name.endsWith("is") ? name.substring(0, name.length() - 1) : name;
     }
 
@@ -521,14 +434,5 @@ public final class Input {
         return new java.math.BigDecimal(Double.toString(value))
                 .stripTrailingZeros()
                 .toPlainString();
-    }
-
-    private String place(String name) {
-        return source instanceof InputSource.Body body ? within(body.pointer(), name) : name;
-    }
-
-    /** The pointer to a field of what a pointer shows. */
-    static String within(String pointer, String field) {
-        return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
     }
 }

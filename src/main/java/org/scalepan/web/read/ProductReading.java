@@ -23,7 +23,7 @@ public final class ProductReading {
 
     /** A comma list of products; at least one. */
     public List<ProductForm> some(String name, int most) {
-        List<Input.ListedName> written = input.items(name, most);
+        List<InputItem> written = input.items(name, most);
         if (written.isEmpty()) {
             input.fault(
                     name,
@@ -41,7 +41,7 @@ public final class ProductReading {
         return products(input.items(name, most));
     }
 
-    private List<ProductForm> products(List<Input.ListedName> written) {
+    private List<ProductForm> products(List<InputItem> written) {
         return written.stream().flatMap(item -> read(item).stream()).distinct().toList();
     }
 
@@ -62,7 +62,7 @@ public final class ProductReading {
         return read(input.item(name, text));
     }
 
-    private Optional<ProductForm> read(Input.ListedName item) {
+    private Optional<ProductForm> read(InputItem item) {
         String text = item.text();
         if (text.contains(";")) {
             item.fault(item.name() + " is a list with commas, not semicolons: " + text.replace(';', ','));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Fed;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
@@ -472,5 +474,29 @@ class InsectInventoryTest {
                 Tally.remarks(inventory, Remark.UNUSUAL).stream()
                         .anyMatch(text -> text.startsWith("less feed as fed than live harvest")));
         assertEquals(List.of(), Tally.remarks(inventory, Remark.AGAINST_PHYSICS));
+    }
+
+    @Test
+    void economic_allocation_needs_a_price_of_everything_that_takes_a_part() {
+        FarmRecords.CoProduct oil = new FarmRecords.CoProduct("oil", 30, OptionalDouble.of(2));
+        FarmRecords.CoProduct frass = new FarmRecords.CoProduct("frass", 400, OptionalDouble.empty());
+        OptionalDouble price = OptionalDouble.of(5);
+
+        assertTrue(CoProductRule.ECONOMIC.obstacle(price, List.of(oil)).isEmpty());
+        assertTrue(CoProductRule.MASS
+                .obstacle(OptionalDouble.empty(), List.of(frass))
+                .isEmpty());
+        assertEquals(
+                "co_product_allocation",
+                CoProductRule.ECONOMIC
+                        .obstacle(price, List.of(oil, frass))
+                        .orElseThrow()
+                        .field());
+        assertTrue(CoProductRule.ECONOMIC
+                .obstacle(OptionalDouble.empty(), List.of(oil))
+                .isPresent());
+        assertTrue(CoProductRule.ECONOMIC
+                .obstacle(OptionalDouble.of(0), List.of(oil))
+                .isPresent());
     }
 }
