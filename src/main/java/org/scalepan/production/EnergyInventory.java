@@ -1,10 +1,10 @@
 package org.scalepan.production;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
@@ -119,8 +119,8 @@ public final class EnergyInventory {
     }
 
     /** What electricity of unknown intensity would have added to. */
-    private Set<String> uncounted(String carrier) {
-        return background.row(FACTORS, carrier, "land").isPresent() ? Set.of("ghg", "land") : Gap.GHG;
+    private List<String> uncounted(String carrier) {
+        return background.row(FACTORS, carrier, "land").isPresent() ? List.of("ghg", "land") : Gap.GHG;
     }
 
     private void land(Stage stage, String carrier, ActivityTerm kilowattHours) {

@@ -3,7 +3,6 @@ package org.scalepan.production;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.EnergyUse;
@@ -48,7 +47,7 @@ public final class FarmInventory {
         records.water()
                 .ifPresentOrElse(
                         water -> ledger.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(water)),
-                        () -> ledger.notCounted("water_m3", Set.of("water"), "not recorded, not counted"));
+                        () -> ledger.notCounted("water_m3", List.of("water"), "not recorded, not counted"));
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
@@ -83,13 +82,13 @@ public final class FarmInventory {
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
         if (area == 0) {
-            ledger.notCounted("building_m2, yard_m2", Set.of("land"), "not recorded, not counted");
+            ledger.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
         }
         if (area > 0 && records.buildingArea().isEmpty()) {
-            ledger.filled("building_m2", Set.of("land"), "0");
+            ledger.filled("building_m2", List.of("land"), "0");
         }
         if (area > 0 && records.yardArea().isEmpty()) {
-            ledger.filled("yard_m2", Set.of("land"), "0");
+            ledger.filled("yard_m2", List.of("land"), "0");
         }
         ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, ActivityTerm.of(area));
     }

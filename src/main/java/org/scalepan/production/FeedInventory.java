@@ -20,7 +20,7 @@ final class FeedInventory {
     private static final String FACTORS = "ingredient_factors";
     private static final String COMPOSITION = "ingredient_composition";
     /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
-    private static final Set<String> DRY_MATTER = Set.of("feed-dry-matter", "ghg", "land", "energy", "water");
+    private static final List<String> DRY_MATTER = List.of("energy", "feed-dry-matter", "ghg", "land", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
 
@@ -63,7 +63,7 @@ final class FeedInventory {
         if (feed.burden().isEmpty() && !taken.isEmpty()) {
             ledger.filled(
                     "feed/" + feed.ingredient() + "/burden",
-                    taken.keySet(),
+                    taken.keySet().stream().sorted().toList(),
                     "as published: "
                             + taken.entrySet().stream()
                                     .map(one -> one.getKey() + " " + one.getValue())
@@ -81,7 +81,7 @@ final class FeedInventory {
     void reportMissing() {
         without.forEach((indicator, ingredients) -> ledger.notCounted(
                 "feed/" + indicator,
-                Set.of(indicator),
+                List.of(indicator),
                 "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
     }
 
@@ -108,7 +108,7 @@ final class FeedInventory {
         if (row.isEmpty()) {
             ledger.notCounted(
                     "feed/" + feed.ingredient() + "/moisture",
-                    Set.of("feed-dry-matter"),
+                    List.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
                             + " is in this library; give its moisture");
             return Optional.empty();
@@ -238,7 +238,7 @@ final class FeedInventory {
         if (indicator.equals("ghg") || indicator.equals("land")) {
             ledger.notCounted(
                     "feed/" + feed.ingredient() + "/" + indicator,
-                    Set.of(indicator),
+                    List.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
         } else {
@@ -265,7 +265,7 @@ final class FeedInventory {
         if (burden.isPresent() && usual.isPresent()) {
             ledger.filled(
                     "feed/" + ingredient + "/burden",
-                    Set.of(indicator),
+                    List.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
                             + usual.get().allocation().orElse("not-stated") + " is taken",
                     usual.get().id());
@@ -283,7 +283,7 @@ final class FeedInventory {
                     if (region.isEmpty()) {
                         ledger.filled(
                                 "region",
-                                Set.of("land"),
+                                List.of("land"),
                                 "yield of " + ingredient + " of "
                                         + library.regions().words(place),
                                 row.text("id"));

@@ -1,31 +1,28 @@
 package org.scalepan.production;
 
-import java.util.Collections;
 import java.util.List;
-import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
  *
  * @param field the field, as in the request
  * @param kind whether a default filled it
- * @param indicators ids of the indicators whose figures it can change, in alphabetical order
+ * @param indicators ids of the indicators whose figures it can change, each once, in alphabetical order
  * @param filledWith the default in words, or what is not counted and why
  * @param rows the rows of the library behind the default; empty when nothing is counted
  */
-public record Gap(String field, Kind kind, SortedSet<String> indicators, String filledWith, List<String> rows) {
+public record Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
     /** Greenhouse gases alone. */
-    public static final Set<String> GHG = Set.of("ghg");
+    public static final List<String> GHG = List.of("ghg");
     /** What an energy carrier adds to. */
-    public static final Set<String> OF_ENERGY = Set.of("ghg", "land", "energy");
+    public static final List<String> OF_ENERGY = List.of("energy", "ghg", "land");
     /** What growing and milling feed adds to. */
-    public static final Set<String> OF_FEED_BURDEN = Set.of("ghg", "land", "energy", "water");
+    public static final List<String> OF_FEED_BURDEN = List.of("energy", "ghg", "land", "water");
     /** What feed adds to, by its burden or itself. */
-    public static final Set<String> OF_FEED = Set.of("ghg", "land", "energy", "water", "feed", "feed-dry-matter");
+    public static final List<String> OF_FEED =
+            List.of("energy", "feed", "feed-dry-matter", "ghg", "land", "water");
     /** Every indicator: for what changes the output that a burden is divided by. */
-    public static final Set<String> ALL = OF_FEED;
+    public static final List<String> ALL = OF_FEED;
 
     /** What stands where the records say nothing. */
     public enum Kind {
@@ -46,12 +43,8 @@ public record Gap(String field, Kind kind, SortedSet<String> indicators, String 
     }
 
     public Gap {
-        indicators = Collections.unmodifiableSortedSet(new TreeSet<>(indicators));
+        indicators = List.copyOf(indicators);
         rows = List.copyOf(rows);
-    }
-
-    Gap(String field, Kind kind, Set<String> indicators, String filledWith, List<String> rows) {
-        this(field, kind, new TreeSet<>(indicators), filledWith, rows);
     }
 
     /** True when the true figure of an indicator is higher than what is counted. */

@@ -43,7 +43,7 @@ public final class InventoryBuilder {
      * @param indicators whose figures the field can change
      * @param rows the rows of the library behind the default
      */
-    public void filled(String field, Set<String> indicators, String with, String... rows) {
+    public void filled(String field, List<String> indicators, String with, String... rows) {
         gaps.add(new Gap(field, Gap.Kind.FILLED, indicators, with, List.of(rows)));
     }
 
@@ -52,7 +52,7 @@ public final class InventoryBuilder {
      *
      * @param indicators whose figures are the lower for it
      */
-    public void notCounted(String field, Set<String> indicators, String why) {
+    public void notCounted(String field, List<String> indicators, String why) {
         gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 

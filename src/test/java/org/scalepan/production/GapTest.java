@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Set;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
@@ -41,7 +41,7 @@ class GapTest {
                 Gap.Kind.NOT_COUNTED,
                 gap(inventory, "manure/mms.aerobic-treatment").kind());
         assertEquals(
-                Set.of("ghg"), gap(inventory, "manure/mms.aerobic-treatment").indicators());
+                List.of("ghg"), gap(inventory, "manure/mms.aerobic-treatment").indicators());
         assertTrue(inventory.isLowerBound("ghg"));
         assertFalse(inventory.isLowerBound("land"));
     }
@@ -50,7 +50,7 @@ class GapTest {
     void given_no_water_meter_then_water_is_a_lower_bound_and_feed_is_not() {
         Inventory inventory = cows("mms.pasture").inventory();
 
-        assertEquals(Set.of("water"), gap(inventory, "water_m3").indicators());
+        assertEquals(List.of("water"), gap(inventory, "water_m3").indicators());
         assertTrue(inventory.isLowerBound("water"));
         assertFalse(inventory.isLowerBound("feed"));
         assertFalse(inventory.isLowerBound("feed-dry-matter"));
@@ -59,7 +59,7 @@ class GapTest {
     @Test
     void a_field_that_a_default_fills_makes_no_lower_bound_whatever_its_words() {
         Gap filled =
-                new Gap("x", Gap.Kind.FILLED, Set.of("ghg"), "some words: not counted as bought", java.util.List.of());
+                new Gap("x", Gap.Kind.FILLED, List.of("ghg"), "some words: not counted as bought", List.of());
 
         assertFalse(filled.lowers("ghg"));
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.factors.Library;
 import org.scalepan.production.ActivityTerm;
@@ -35,7 +34,7 @@ public final class HerdInventory {
     private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
 
     /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
-    private static final Set<String> OF_ENERGY_NEED = Set.of("ghg", "feed-dry-matter");
+    private static final List<String> OF_ENERGY_NEED = List.of("feed-dry-matter", "ghg");
 
     static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
 
