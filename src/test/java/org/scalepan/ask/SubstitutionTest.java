@@ -69,7 +69,8 @@ class SubstitutionTest {
 
     @Test
     void mealworm_meal_for_soybean_meal_by_hand_from_the_published_rows() {
-        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd), 65 % protein. Adom et al. 2012: soybean meal 0.41
+        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd), 65 % protein. Adom et al. 2012: soybean meal
+        // 0.41
         // kg CO2e per kg dry matter; USDA SR27: 93.06 % dry matter, 49.2 % protein. 1 000 kg of insect meal hold 650 kg
         // protein, as do 1 321 kg of soybean meal, which cause 0.5041 t; the insect meal causes 3.8 t: 3.30 t more.
         double displaced = 650 / 0.492 * 0.41 * 0.9306 / 1_000;

@@ -121,7 +121,8 @@ class CirculatingClaimsTest {
     @ParameterizedTest
     @CsvSource({"pork", "chicken", "milk"})
     void ten_times_less_land_than_livestock_fails_for_all_but_beef(String reference) {
-        // Smallholders of the Andean highlands (Bartl et al. 2011: 23 m2*yr per kg milk) are not the livestock of the claim.
+        // Smallholders of the Andean highlands (Bartl et al. 2011: 23 m2*yr per kg milk) are not the livestock of the
+        // claim.
         ClaimCheck check =
                 Said.check(Asked.of(Said.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
 

@@ -109,7 +109,9 @@ class ClaimCheckTest {
         assertTrue(probability >= 0.9, () -> said + " has " + probability);
         assertEquals(
                 Overall.HOLDS, Said.check(asked(), "mealworm", "beef", said).overall());
-        assertTrue(check.instead().sentence().contains("3 studies of yellow mealworm, 1 from memory"), check.instead()::sentence);
+        assertTrue(
+                check.instead().sentence().contains("3 studies of yellow mealworm, 1 from memory"),
+                check.instead()::sentence);
         assertTrue(check.instead().sentence().contains("the evidence is thin"), check.instead()::sentence);
         assertTrue(check.instead().sources().contains("oonincx-deboer-2012"));
     }
