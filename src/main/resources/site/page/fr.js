@@ -16,6 +16,10 @@ export default {
       tilapia: "le tilapia", salmon: "le saumon atlantique", trout: "la truite arc-en-ciel", carp: "la carpe", catfish: "le poisson-chat",
       shrimp: "la crevette d’élevage", tofu: "le tofu", soybean: "le soja", peas: "le pois", pulses: "la légumineuse", beans: "le haricot",
       lentil: "la lentille", cowpea: "le niébé", groundnut: "l’arachide", "soybean-meal": "le tourteau de soja", fishmeal: "la farine de poisson",
+      "two-spotted-cricket": "le grillon à deux taches", "farmed-crickets": "le grillon d’élevage", "eri-silkworm-pupae": "la chrysalide de ver à soie eri",
+      chickpea: "le pois chiche", "faba-bean": "la féverole", "pigeon-pea": "le pois d’Angole", "fishmeal-anchoveta": "la farine d’anchois du Pérou",
+      "fishmeal-herring": "la farine de hareng", "fishmeal-blue-whiting": "la farine de merlan bleu", "fishmeal-capelin": "la farine de capelan",
+      "fishmeal-menhaden": "la farine de menhaden", "fishmeal-trimmings": "la farine de chutes de poisson", "rapeseed-cake": "le tourteau de colza",
     },
     indicator: {
       ghg: "gaz à effet de serre", land: "occupation de terres", energy: "énergie", water: "eau prélevée", "water-footprint": "empreinte eau",

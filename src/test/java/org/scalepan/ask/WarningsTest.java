@@ -45,8 +45,8 @@ class WarningsTest {
 
     @Test
     void fewer_than_three_studies_are_said_to_be_few() {
-        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "mealworm", "beef");
-        assertEquals(List.of("mealworm"), warning(warnings, "few-studies").about());
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "tilapia", "beef");
+        assertEquals(List.of("tilapia"), warning(warnings, "few-studies").about());
     }
 
     @Test
@@ -79,7 +79,10 @@ class WarningsTest {
                 List.of("oonincx-deboer-2012.mealworm.ghg.kg-protein"),
                 warning(warnings, "memory-graded").about());
         assertEquals(
-                List.of("dreyer-2021.mealworm.ghg.kg-protein", "oonincx-deboer-2012.mealworm.ghg.kg-protein"),
+                List.of(
+                        "dreyer-2021.mealworm.ghg.kg-protein",
+                        "oonincx-deboer-2012.mealworm.ghg.kg-protein",
+                        "paris-2024.mealworm.ghg.kg-protein"),
                 warning(warnings, "assumed-spread").about());
         assertTrue(!codes(warnings(LIBRARY, Asked.of(LIBRARY).grade(Grade.SECONDARY), "mealworm"))
                 .contains("memory-graded"));

@@ -235,14 +235,13 @@ class UnitChainTest {
 
     @Test
     void a_factor_below_the_grade_asked_for_does_not_serve_and_the_refusal_says_so() {
-        // Pork: 0.74 dressing was read in the source, 0.729 bone-free is from memory.
-        UnitChain memory = chain("pork", "fresh", NO_SOURCE);
-        assertEquals(1 / (0.74 * 0.729), times(memory, KG_LIVE, KG_EDIBLE), CUT_OFF);
-        UnitChain seen = chain("pork", "fresh", NO_SOURCE, ProteinBasis.CRUDE, true, Grade.SECONDARY);
+        // That larvae of the housefly are eaten whole is from memory.
+        UnitChain memory = chain("housefly", "fresh", NO_SOURCE);
+        assertEquals(1, times(memory, KG_LIVE, KG_EDIBLE), CUT_OFF);
+        UnitChain seen = chain("housefly", "fresh", NO_SOURCE, ProteinBasis.CRUDE, true, Grade.SECONDARY);
         assertEquals(
-                "no way from kg live weight to kg edible product for pork (fresh): this library has no bone-free fraction"
-                        + " (bone-free-fraction per kg-carcass) or edible fraction (edible-fraction per kg-live) for it of"
-                        + " check grade secondary or better",
+                "no way from kg live weight to kg edible product for housefly (fresh): this library has no edible fraction"
+                        + " (edible-fraction per kg-live) for it of check grade secondary or better",
                 missing(seen, KG_LIVE, KG_EDIBLE));
     }
 

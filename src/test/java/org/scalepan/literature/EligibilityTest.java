@@ -4,14 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
+import org.scalepan.OwnFolder;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
@@ -38,8 +42,9 @@ class EligibilityTest {
         "milk, farm-gate, kenya,    kenya",
         "milk, farm-gate, ethiopia, eastern-africa",
         "milk, farm-gate, nigeria,  sub-saharan-africa",
-        "milk, farm-gate, egypt,    africa",
-        "milk, retail,    kenya,    sub-saharan-africa",
+        "milk, farm-gate, egypt,    northern-africa",
+        "milk, retail,    kenya,    eastern-africa",
+        "milk, retail,    egypt,    africa",
         "beef, farm-gate, kenya,    world"
     })
     void the_nearest_region_with_a_result_is_taken_and_told(
@@ -80,7 +85,7 @@ class EligibilityTest {
     @Test
     void excluded_sources_may_not() {
         Evidence.PooledEvidence some = Asked.of(LIBRARY).without("dreyer-2021").some("mealworm");
-        assertEquals(List.of("oonincx-deboer-2012"), some.sources());
+        assertEquals(List.of("oonincx-deboer-2012", "paris-2024"), some.sources());
         assertEquals("exclude= drops its source", whyNot(some, "dreyer-2021.mealworm.ghg.kg-protein"));
     }
 
@@ -88,10 +93,10 @@ class EligibilityTest {
     void numbers_from_memory_drop_out_under_a_better_grade() {
         Asked asked = Asked.of(LIBRARY);
         assertEquals(
-                Set.of("dreyer-2021", "oonincx-deboer-2012"),
+                Set.of("dreyer-2021", "oonincx-deboer-2012", "paris-2024"),
                 new TreeSet<>(asked.some("mealworm").sources()));
         Evidence.PooledEvidence seen = asked.grade(Grade.SECONDARY).some("mealworm");
-        assertEquals(List.of("dreyer-2021"), seen.sources());
+        assertEquals(List.of("dreyer-2021", "paris-2024"), seen.sources());
         assertEquals(
                 "its check grade is memory, below grade=secondary",
                 whyNot(seen, "oonincx-deboer-2012.mealworm.ghg.kg-protein"));
@@ -108,24 +113,34 @@ class EligibilityTest {
         assertTrue(memory.notes().stream().anyMatch(note -> note.code().equals(Note.Codes.MEMORY_GRADED)));
     }
 
-    /** Desjardins et al. 2012 were read in full, but the bone-free part of beef by which they are converted is from memory. */
+    /** An invented result of housefly larvae was seen, but that they are eaten whole is from memory. */
     @Test
-    void a_number_that_was_seen_but_converted_from_memory_is_marked_and_drops_out_too() {
-        Asked asked = Asked.of(LIBRARY).only("desjardins-2012").in("ireland");
-        Harmonised ireland = asked.some("beef").findings().findFirst().orElseThrow();
-        assertEquals(Grade.FULLTEXT, ireland.result().cited().check());
+    void a_number_that_was_seen_but_converted_from_memory_is_marked_and_drops_out_too(@TempDir Path path) {
+        Library own = new OwnFolder(path)
+                .rowLike(
+                        "results",
+                        "oonincx-2010.cockroach.ghg.kg-live",
+                        Map.of("id", "invented.housefly", "finding", "invented.housefly", "product", "housefly"))
+                .library();
+        Asked asked = Asked.of(own).at("animal").per(FunctionalUnit.KG_EDIBLE);
+        Harmonised larvae = asked.some("housefly").findings().findFirst().orElseThrow();
+        assertEquals(Grade.SECONDARY, larvae.result().cited().check());
         assertEquals(
-                List.of("converted with bone-free-fraction from memory (usda-ers-ah697.beef.fresh.bone-free-fraction)"),
-                ireland.notes().stream()
+                List.of("converted with edible-fraction from memory (common-practice.housefly.fresh.edible-fraction)"),
+                larvae.notes().stream()
                         .filter(note -> note.code().equals(Note.Codes.MEMORY_CONVERSION))
                         .map(Note::text)
                         .toList());
-        assertTrue(none(asked.grade(Grade.SECONDARY).evidence("beef"))
+        assertTrue(none(asked.grade(Grade.SECONDARY).evidence("housefly"))
                 .reason()
                 .contains("of check grade secondary or better"));
         assertEquals(
                 1,
-                asked.per(FunctionalUnit.KG_LIVE).some("beef").findings().count(),
+                asked.per(FunctionalUnit.KG_LIVE)
+                        .grade(Grade.SECONDARY)
+                        .some("housefly")
+                        .findings()
+                        .count(),
                 "per kg live no conversion is needed");
     }
 

@@ -99,8 +99,22 @@ class StageSplitTest {
         }
     }
 
+    /**
+     * Data S2 has land in three columns, all of the farm: 20.507 arable, 5.067 fallow and 168.092 permanent pasture for beef from
+     * beef herds. So land at retail is land at the farm gate.
+     */
     @Test
-    void every_split_has_its_three_stages_so_that_none_is_carried_by_half() {
+    void land_at_retail_is_land_at_the_farm_gate_because_all_of_it_arises_on_farms() {
+        Harmonised gate = beef(poore().indicator("land").at("farm-gate"));
+        Harmonised retail = beef(poore().indicator("land").at("retail"));
+
+        assertEquals(1, gate.steps().get(0).multiplier(), 0);
+        assertEquals(retail.central(), gate.central(), 0, "m2*yr per 100 g protein");
+        assertEquals(Note.Codes.BY_STAGE_SPLIT, gate.notes().get(0).code());
+    }
+
+    @Test
+    void every_split_is_whole_so_that_nothing_is_carried_by_half() {
         for (StageSplit split : LIBRARY.stageSplits()) {
             List<String> stages = LIBRARY.stageSplits().stream()
                     .filter(other -> other.product().equals(split.product())
@@ -109,7 +123,11 @@ class StageSplitTest {
                     .map(StageSplit::stage)
                     .sorted()
                     .toList();
-            assertEquals(List.of("farm", "luc", "post-farm"), stages, split.product());
+            // Greenhouse gases by stage; land by kind, all three kinds of the farm.
+            List<String> whole = split.indicator().equals("ghg")
+                    ? List.of("farm", "luc", "post-farm")
+                    : List.of("farm", "farm", "farm");
+            assertEquals(whole, stages, split.product() + " " + split.indicator());
         }
     }
 

@@ -29,11 +29,10 @@ class CirculatingClaimsTest {
         "c07, mealworm, chicken, ghg, 1, kg-protein, farm-gate, partly, oonincx-deboer-2012",
         "c08, house-cricket:meal, house-cricket, ghg, 1, kg-protein, processing-gate, fails, thai-cricket-cf",
         "c09, black-soldier-fly:meal, soybean-meal, ghg, 1, kg-protein, processing-gate, fails, uk-defra-bsf-lca-2024",
-        "c10, black-soldier-fly:dried, soybean-meal, ghg, 1, kg-protein, processing-gate, partly, smetana-2019",
+        "c10, black-soldier-fly:dried, fishmeal, ghg, 1, kg-protein, processing-gate, partly, smetana-2019",
         "c12, mealworm, '', energy, 0, kg-protein, farm-gate, fails, dreyer-2021",
         "c13, mealworm, milk, energy, 1, kg-protein, farm-gate, fails, oonincx-deboer-2012",
         "c14, house-cricket, beef, feed, 12, kg-edible, animal, partly, van-huis-2013",
-        "c15, house-cricket, beef, feed, 6, kg-live, animal, partly, nakagaki-defoliart-1991",
         "c17, house-cricket, beef, feed, 4, kg-live, animal, partly, fao-edible-insects-poster",
         "c20, mealworm, beef, water-footprint, 2000, kg-protein, farm-gate, fails, miglietta-2015",
         "c21, mealworm, chicken, water-footprint, 1, kg-protein, farm-gate, partly, miglietta-2015",
@@ -78,14 +77,16 @@ class CirculatingClaimsTest {
     }
 
     /**
-     * Three claims are judged in claims.csv on a basis that no ruler here has, so that the answer cannot be their verdict: c16 counts the
-     * feed of the breeding herd, c18 is about protein out per protein in, and c23 speaks of crickets with the numbers of mealworms. They
-     * are met all the same, and their own verdict stands beside the answer.
+     * Four claims are judged in claims.csv on a basis that no ruler here has, so that the answer cannot be their verdict: c15 sets dry
+     * feed of crickets against feed of cattle as fed, c16 counts the feed of the breeding herd, c18 is about protein out per protein in,
+     * and c23 speaks of crickets with the numbers of mealworms. They are met all the same, and their own verdict stands beside the
+     * answer.
      */
     @ParameterizedTest
     @CsvSource({
+        "c15, feed, beef, 6, kg-live, animal, partly, FAILS",
         "c16, feed, beef, 20, kg-edible, animal, partly, FAILS",
-        "c18, feed, chicken, 1, kg-live, animal, fails, OPEN",
+        "c18, feed, chicken, 1, kg-live, animal, fails, LEANS_AGAINST",
         "c23, land, beef, 13, kg-product, farm-gate, fails, NO_EVIDENCE"
     })
     void a_claim_on_a_basis_of_its_own_is_met_but_not_judged_for_it(
@@ -120,7 +121,10 @@ class CirculatingClaimsTest {
     @ParameterizedTest
     @CsvSource({"pork", "chicken", "milk"})
     void ten_times_less_land_than_livestock_fails_for_all_but_beef(String reference) {
-        ClaimCheck check = Said.check(Asked.of(Said.LIBRARY).indicator("land"), "mealworm", reference, 10);
+        // Smallholders of the Andean highlands (Bartl et al. 2011: 23 m2*yr per kg milk) are not the livestock of the
+        // claim.
+        ClaimCheck check =
+                Said.check(Asked.of(Said.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
 
         assertEquals(Overall.FAILS, check.overall());
         Circulating met = check.circulating().stream()

@@ -205,7 +205,7 @@ class BreakEvenTest {
     void on_the_side_that_is_said_to_have_less_it_has_less() {
         ComparisonBasis ruler = Asked.of(LIBRARY).ruler();
         for (String input : List.of("feed", "yield", "energy:diesel", "transport")) {
-            BreakEven answer = ask(farm(bins()), input, published("chicken"), ruler);
+            BreakEven answer = ask(farm(bins()), input, published("pork"), ruler);
             BreakEven.FoundValue found = found(answer);
             double lower = found.value() * 0.9;
             double median = SystemEstimate.drawn(

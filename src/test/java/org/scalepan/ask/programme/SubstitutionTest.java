@@ -29,6 +29,7 @@ import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Indicator;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
@@ -82,12 +83,11 @@ class SubstitutionTest {
 
     @Test
     void mealworm_meal_for_soybean_meal_by_hand_from_the_published_rows() {
-        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd), 65 % protein. Dalgaard et al. 2008, from memory:
-        // soybean
-        // meal 0.721 kg CO2e per kg; USDA SR27: 49.2 % protein. 1 000 kg of insect meal hold 650 kg protein, as do 1
-        // 321 kg of
-        // soybean meal, which cause 0.9525 t; the insect meal causes 3.8 t: 2.85 t more are caused.
-        double displaced = 650 / 0.492 * 0.721 / 1_000;
+        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd), 65 % protein. Adom et al. 2012: soybean meal
+        // 0.41
+        // kg CO2e per kg dry matter; USDA SR27: 93.06 % dry matter, 49.2 % protein. 1 000 kg of insect meal hold 650 kg
+        // protein, as do 1 321 kg of soybean meal, which cause 0.5041 t; the insect meal causes 3.8 t: 3.30 t more.
+        double displaced = 650 / 0.492 * 0.41 * 0.9306 / 1_000;
         Substitution answer = Brought.of(LIBRARY, feed(), "mealworm:meal")
                 .insteadOf("soybean-meal")
                 .asFeedOf(FedAnimal.POULTRY)
@@ -274,10 +274,10 @@ class SubstitutionTest {
     }
 
     @Test
-    void where_fishmeal_has_no_figure_the_study_of_both_is_told_instead() {
-        YearlyChange change = Brought.of(LIBRARY, feed(), "black-soldier-fly:meal")
+    void where_insect_meal_has_no_figure_that_was_seen_the_study_of_both_is_told_instead() {
+        YearlyChange change = Brought.of(LIBRARY, feed().grade(Grade.SECONDARY), "black-soldier-fly:meal")
                 .kilograms(1_000, FunctionalUnit.KG_PROTEIN)
-                .insteadOf("fishmeal")
+                .insteadOf("fishmeal-blue-whiting")
                 .asFeedOf(FedAnimal.FISH)
                 .answer()
                 .changes()
@@ -285,7 +285,7 @@ class SubstitutionTest {
 
         assertTrue(change.figures().isEmpty());
         assertTrue(
-                SubstitutionSentences.known(change).get(0).contains("4.2 times as much as fishmeal"),
+                SubstitutionSentences.known(change).get(0).contains("4.2 times as much as fishmeal of blue whiting"),
                 "uk-defra-bsf-lca-2024, larvae on wheat-based feed");
     }
 
@@ -402,10 +402,10 @@ class SubstitutionTest {
                 answer.displaced().parts().get(0).kilograms().orElseThrow().median(),
                 5);
         assertEquals(
-                28 / (0.028 * 0.9) * 0.721 / 1_000,
+                28 / (0.028 * 0.9) * 0.41 * 0.9306 / 1_000,
                 answer.changes().get(0).figures().orElseThrow().displaced().median(),
                 0.03,
-                "t CO2e: soybean meal 0.721 kg CO2e per kg, Dalgaard et al. 2008, from memory");
+                "t CO2e: soybean meal 0.41 kg CO2e per kg dry matter, Adom et al. 2012");
     }
 
     private static void lysine(OwnFolder folder, String product, String content, String digested) {

@@ -113,7 +113,7 @@ class PlainCellTest {
         "/v1/value/ghg/mealworm?per=kg-protien, 400, '#unknown per \"kg-protien\": did you mean kg-protein?'",
         "/v1/value/ghg/mealworm?stat=modus, 400, '#unknown stat \"modus\": one of median, mean, low, high, studies, results, grade, region, unit, text, sources, references'",
         "/v1/value/ghg/mealworm?draws=1, 400, '#draws must be a whole number from 1000 to 200000'",
-        "/v1/value/ghg/turkey, 404, '#no evidence: no published ghg result of turkey is in this library'",
+        "/v1/value/ghg/duck, 404, '#no evidence: no published ghg result of duck is in this library'",
     })
     void a_refusal_is_one_short_line_that_a_cell_can_show(String question, int status, String line) {
         Response reply = RunningScalepan.given().get(question);

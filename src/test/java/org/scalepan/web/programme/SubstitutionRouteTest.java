@@ -31,7 +31,7 @@ class SubstitutionRouteTest {
             {"product": "mealworm", "kg_per_year": 12000, "unit": "kg-live", "displacement_rate": 0.5, "years": 5,
              "baseline": [{"product": "chicken", "share": 0.7, "unit": "kg-edible", "price_per_kg": 4.2,
                "imported_share": 0.4, "currency": "EUR"}, {"product": "pulses"}],
-             "alternatives": ["beef"], "indicators": ["ghg", "land"], "households": 400, "beneficiaries": 1800,
+             "alternatives": ["beef"], "indicators": ["ghg", "water"], "households": 400, "beneficiaries": 1800,
              "women": 900, "men": 700, "grams_per_meal": 50, "price_per_kg": 9, "cost_per_year": 30000,
              "currency": "EUR", "on": "kg-protein", "as": "food", "credit": "no", "boundary": "farm-gate",
              "luc": "exclude", "gwp": "ar6-100", "region": "world", "grade": "memory", "protein": "crude",
@@ -50,7 +50,7 @@ class SubstitutionRouteTest {
             """;
     private static final String FISHMEAL = """
             {"as": "feed", "animal": "fish", "product": "black-soldier-fly:meal", "kg_per_year": 100, "unit": "kg-protein",
-             "baseline": [{"product": "fishmeal"}], "displacement_rate": 1, "draws": 1000}
+             "baseline": [{"product": "fishmeal-blue-whiting"}], "displacement_rate": 1, "draws": 1000, "grade": "secondary"}
             """;
     private static final String FEW = """
             {"product": "mealworm", "kg_per_year": 1000, "baseline": [{"product": "beef"}], "displacement_rate": 1}
@@ -155,7 +155,10 @@ class SubstitutionRouteTest {
                 JsonAt.number(ghg, "/conservative/value"),
                 0,
                 "the unfavourable end is to be quoted");
-        assertEquals("no-evidence", JsonAt.text(answer(MEALS), "/indicators/1/status"), "land of pulses");
+        assertEquals(
+                "no-evidence",
+                JsonAt.text(answer(MEALS), "/indicators/1/status"),
+                "water withdrawn for mealworms");
     }
 
     @Test
@@ -182,7 +185,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void where_fishmeal_is_not_known_the_ratio_of_one_study_is_told() {
+    void where_no_insect_meal_was_seen_the_ratio_of_one_study_is_told() {
         JsonNode ghg = answer(FISHMEAL).path("indicators").path(0);
 
         assertEquals("no-evidence", JsonAt.text(ghg, "/status"));
