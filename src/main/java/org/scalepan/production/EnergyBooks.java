@@ -71,8 +71,7 @@ public final class EnergyBooks {
     }
 
     /** What the lines nearest to a place lose, of the latest year; empty for what is made where it is used. */
-    private static Optional<BackgroundFactor> lineLoss(
-            Background background, String carrier, Optional<String> region) {
+    private static Optional<BackgroundFactor> lineLoss(Background background, String carrier, Optional<String> region) {
         return background.nearest(FACTORS, carrier, "line-loss", region, OptionalInt.empty());
     }
 
@@ -115,7 +114,9 @@ public final class EnergyBooks {
                 carrier,
                 kilowattHours.times(1 / delivered(background, loss)).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
-                Stream.concat(row.stream(), loss.stream()).map(BackgroundFactor::id).toArray(String[]::new));
+                Stream.concat(row.stream(), loss.stream())
+                        .map(BackgroundFactor::id)
+                        .toArray(String[]::new));
         land(stage, carrier, kilowattHours);
     }
 

@@ -225,19 +225,14 @@ final class FeedBooks {
 
     /** m2·yr per kg = 10 ÷ yield in t/ha. */
     private boolean landOfCrop(String ingredient, Term mass) {
-        for (String place : library.regions().outwards(region.orElse("world"))) {
-            for (Row row : library.table("crop_yields").rows()) {
-                if (row.optional("ingredient").filter(ingredient::equals).isPresent()
-                        && row.text("region").equals(place)
-                        && row.text("use").equals("default")
-                        && row.number("value").isPresent()) {
-                    double yield = row.number("value").getAsDouble();
-                    ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
-                    return true;
-                }
-            }
-        }
-        return false;
+        Optional<Row> row = background.cropYield(ingredient, region);
+        row.ifPresent(found -> ledger.flow(
+                Stage.FEED,
+                ingredient,
+                Flux.LAND,
+                mass.times(10 / found.number("value").orElseThrow()),
+                found.text("id")));
+        return row.isPresent();
     }
 
     private static Optional<Term> base(BackgroundFactor row, Term mass, Optional<Term> dry) {
