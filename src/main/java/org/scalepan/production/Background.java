@@ -1,6 +1,9 @@
 package org.scalepan.production;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,17 +24,32 @@ public final class Background {
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
     private final Map<String, Factor> fractions = new ConcurrentHashMap<>();
     private final Map<String, String> moistures = new ConcurrentHashMap<>();
-    private final Map<String, List<Row>> cropYields;
+    private final Map<String, Map<String, Row>> yields = new HashMap<>();
+    /** Rows of a bulk run ask for the same few places again and again. */
+    private final Cache<Near, Optional<BackgroundFactor>> near =
+            Caffeine.newBuilder().maximumSize(10_000).build();
 
     private record About(String subject, String quantity) {}
 
+    private record Near(String table, About about, Optional<String> region, OptionalInt year) {}
+
     private Background(Library library) {
         this.library = library;
-        this.cropYields = library.table("crop_yields").rows().stream()
-                .filter(row -> row.optional("ingredient").isPresent()
-                        && row.text("use").equals("default")
-                        && row.number("value").isPresent())
-                .collect(Collectors.groupingBy(row -> row.text("ingredient")));
+        for (Row row : library.table("crop_yields").rows()) {
+            if (row.text("use").equals("default") && row.number("value").isPresent()) {
+                row.optional("ingredient")
+                        .ifPresent(ingredient -> yields.computeIfAbsent(ingredient, crop -> new HashMap<>())
+                                .putIfAbsent(row.text("region"), row));
+            }
+        }
+    }
+
+    /** The yield of the crop that an ingredient is, in t/ha; the region itself before what contains it. */
+    public Optional<Row> cropYield(String ingredient, Optional<String> region) {
+        Map<String, Row> places = yields.getOrDefault(ingredient, Map.of());
+        return library.regions().outwards(region.orElse(Regions.WORLD)).stream()
+                .flatMap(place -> Optional.ofNullable(places.get(place)).stream())
+                .findFirst();
     }
 
     public static Background of(Library library) {
@@ -60,8 +78,14 @@ public final class Background {
      */
     public Optional<BackgroundFactor> nearest(
             String table, String subject, String quantity, Optional<String> region, OptionalInt year) {
-        List<BackgroundFactor> rows = rows(table, subject, quantity);
-        for (String place : library.regions().nearestFirst(region.orElse(Regions.WORLD))) {
+        return near.get(new Near(table, new About(subject, quantity), region, year), this::search);
+    }
+
+    private Optional<BackgroundFactor> search(Near wanted) {
+        OptionalInt year = wanted.year();
+        List<BackgroundFactor> rows =
+                rows(wanted.table(), wanted.about().subject(), wanted.about().quantity());
+        for (String place : library.regions().nearestFirst(wanted.region().orElse(Regions.WORLD))) {
             Optional<BackgroundFactor> here = rows.stream()
                     .filter(row -> row.region().orElse(Regions.WORLD).equals(place))
                     .min(Comparator.<BackgroundFactor>comparingInt(row -> year.isPresent()
@@ -74,11 +98,6 @@ public final class Background {
             }
         }
         return Optional.empty();
-    }
-
-    /** The default yields of the crop that an ingredient is. */
-    List<Row> cropYields(String ingredient) {
-        return cropYields.getOrDefault(ingredient, List.of());
     }
 
     /** The moisture that a published dry matter leaves, as a default is reported. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
@@ -60,13 +61,24 @@ public final class EnergyInventory {
         }
     }
 
-    /** kg CO2e per kWh that the library takes for a place and a year, centrally, where it has one. */
+    /** kg CO2e per kWh delivered that the library takes for a place and a year, centrally, where it has one. */
     public static OptionalDouble intensity(Library library, String carrier, FarmRecords records) {
         Background background = Background.of(library);
+        double delivered = delivered(background, lineLoss(background, carrier, records.region()));
         return background
                 .nearest(FACTORS, carrier, "ghg-life-cycle", records.region(), records.year())
-                .map(row -> OptionalDouble.of(background.factor(row).central()))
+                .map(row -> OptionalDouble.of(background.factor(row).central() / delivered))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** What the lines nearest to a place lose, of the latest year; empty for what is made where it is used. */
+    private static Optional<BackgroundFactor> lineLoss(Background background, String carrier, Optional<String> region) {
+        return background.nearest(FACTORS, carrier, "line-loss", region, OptionalInt.empty());
+    }
+
+    /** The part of what is generated that reaches the user, taken as certain: a national account, far surer than the factor. */
+    private static double delivered(Background background, Optional<BackgroundFactor> loss) {
+        return 1 - loss.map(row -> background.fraction(row).central()).orElse(0.0);
     }
 
     private void electricity(Stage stage, String carrier, ActivityTerm kilowattHours) {
@@ -109,12 +121,15 @@ public final class EnergyInventory {
                                     .orElse(""),
                     row.get().id());
         }
+        Optional<BackgroundFactor> loss = lineLoss(background, carrier, region);
         ledger.co2e(
                 stage,
                 carrier,
-                kilowattHours.times(background.factor(row.get())),
+                kilowattHours.times(1 / delivered(background, loss)).times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
-                row.get().id());
+                Stream.concat(row.stream(), loss.stream())
+                        .map(BackgroundFactor::id)
+                        .toArray(String[]::new));
         land(stage, carrier, kilowattHours);
     }
 

@@ -275,24 +275,19 @@ final class FeedInventory {
 
     /** m2·yr per kg = 10 ÷ yield in t/ha. */
     private boolean landOfCrop(String ingredient, ActivityTerm mass) {
-        for (String place : library.regions().outwards(region.orElse("world"))) {
-            for (Row row : background.cropYields(ingredient)) {
-                if (row.text("region").equals(place)) {
-                    double yield = row.number("value").getAsDouble();
-                    ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), row.text("id"));
-                    if (region.isEmpty()) {
-                        ledger.filled(
-                                "region",
-                                List.of("land"),
-                                "yield of " + ingredient + " of "
-                                        + library.regions().words(place),
-                                row.text("id"));
-                    }
-                    return true;
-                }
+        Optional<Row> row = background.cropYield(ingredient, region);
+        row.ifPresent(found -> {
+            double yield = found.number("value").orElseThrow();
+            ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), found.text("id"));
+            if (region.isEmpty()) {
+                ledger.filled(
+                        "region",
+                        List.of("land"),
+                        "yield of " + ingredient + " of " + library.regions().words(found.text("region")),
+                        found.text("id"));
             }
-        }
-        return false;
+        });
+        return row.isPresent();
     }
 
     private static Optional<ActivityTerm> base(BackgroundFactor row, ActivityTerm mass, Optional<ActivityTerm> dry) {

@@ -60,7 +60,7 @@ class KeyFiguresTest {
                         LIBRARY,
                         InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                                 .feed(Fed.of("wheat-bran", 200))
-                                .feed(Fed.of("pasture-grass", 100))
+                                .feed(Fed.of("palm-pith", 100))
                                 .inventory())
                 .containsKey(PROTEIN));
     }

@@ -49,9 +49,9 @@ class AminoAcidScoreTest {
         assertEquals(told, AminoAcidScore.truncated(computed), EXACT);
     }
 
-    /** Arithmetic on FAO/WHO/UNU (1985) compositions over the FAO (2013) pattern of over 3 years: Val 50/40, His 22/16, SAA 33/23. */
+    /** Arithmetic on the compositions of the USDA (release 26) over the FAO (2013) pattern of over 3 years: Val 48.6/40, Leu 86.5/61, SAA 33.1/23. */
     @ParameterizedTest
-    @CsvSource({"beef, 1.25, valine", "egg, 1.375, histidine", "milk, 1.434783, methionine-plus-cysteine"})
+    @CsvSource({"beef, 1.215, valine", "egg, 1.418033, leucine", "milk, 1.439130, methionine-plus-cysteine"})
     void beef_egg_and_milk_have_more_of_everything_than_people_over_3_years_need(
             String food, double expected, String limiting) {
         AminoAcidScore score = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, food))
@@ -64,9 +64,9 @@ class AminoAcidScoreTest {
         assertTrue(score.isComplete());
     }
 
-    /** Arithmetic on the same tables: beef Trp 12/6.6, Val 50/40, Leu 81/61, Ile 48/30. */
+    /** Arithmetic on the same tables: beef Trp 11.6/6.6, Val 48.6/40, Leu 79.4/61, Ile 44.3/30. */
     @ParameterizedTest
-    @CsvSource({"tryptophan, 1.818182", "valine, 1.25", "leucine, 1.327869", "isoleucine, 1.6"})
+    @CsvSource({"tryptophan, 1.757576", "valine, 1.215", "leucine, 1.301639", "isoleucine, 1.476667"})
     void each_amino_acid_of_beef_has_its_share(String acid, double expected) {
         AminoAcidScore score = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef"))
                 .score()

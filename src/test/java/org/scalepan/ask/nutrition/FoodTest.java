@@ -169,7 +169,7 @@ class FoodTest {
         assertTrue(Asking.found(milk, "protein").caveats().contains(Caveat.CRUDE_RESTATED));
     }
 
-    /** General factors of FAO (2003): 4 kcal per gram protein, 9 per gram fat; meal of defatted larvae 58.5 g and 6 g per 100 g. */
+    /** General factors of Regulation (EU) No 1169/2011: 4 kcal per gram protein, 9 per gram fat; meal of defatted larvae 58.5 g and 6 g per 100 g. */
     @Test
     void energy_that_nobody_measured_is_computed_and_said_to_be_a_lower_bound_without_carbohydrate() {
         NutritionFacts meal =
@@ -178,7 +178,7 @@ class FoodTest {
         Content.HeldContent energy = Asking.found(meal, "energy");
         assertEquals(4 * 58.5 + 9 * 6, energy.value(), 1e-9);
         assertTrue(energy.caveats().containsAll(List.of(Caveat.ENERGY_COMPUTED, Caveat.WITHOUT_CARBOHYDRATE)));
-        assertEquals(Grade.MEMORY, energy.lowest());
+        assertEquals(Grade.FULLTEXT, energy.lowest());
     }
 
     /** Bellezza Oddon et al. (2022) and Pieterse and Pretorius (2014) print gross energy, 29.6 and 20.1 MJ per kg: no food energy. */

@@ -125,6 +125,6 @@ class NutritionTableTest {
                             assertTrue(cited.containsAll(found.sources()), figure.id());
                             return found;
                         })));
-        assertTrue(cited.containsAll(List.of("fao-2013", "fao-who-unu-1985")));
+        assertTrue(cited.containsAll(List.of("fao-2013", "usda-sr26-2013")));
     }
 }

@@ -421,10 +421,10 @@ class BrokenLibraryTest {
 
     @Test
     void an_amino_acid_has_one_default_in_a_food() {
-        copy.set("amino_acid_contents.csv", "fao-who-unu-1985.beef.fresh.lysine", "acid", "valine");
+        copy.set("amino_acid_contents.csv", "usda-sr26-2013.beef.fresh.lysine", "acid", "valine");
         assertEquals(1, copy.faults().size());
         assertTrue(
-                copy.faults().get(0).contains(": a second default for beef/fresh/valine; row fao-who-unu-1985.beef."),
+                copy.faults().get(0).contains(": a second default for beef/fresh/valine; row usda-sr26-2013.beef."),
                 () -> copy.faults().toString());
     }
 
