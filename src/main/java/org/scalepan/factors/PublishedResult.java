@@ -14,6 +14,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * @param publishedBasis the functional unit in the publication's words
  * @param luc land-use change: included, excluded, not-stated or not-applicable
  * @param gwp warming set of a {@code ghg} result, {@code not-stated} when the publication is silent, empty otherwise
+ * @param energyKind what an {@code energy} result counts: total, non-renewable, cumulative-fossil or not-stated; empty otherwise
  * @param restates the source whose assessment this number restates, when it is not the citing source's own
  * @param feedBasis for feed conversions: as-fed, dry-matter or not-stated
  */
@@ -31,6 +32,7 @@ public record PublishedResult(
         Boundary boundary,
         String luc,
         Optional<String> gwp,
+        Optional<String> energyKind,
         Optional<String> feedBasis,
         String region,
         Optional<String> substrate,
@@ -78,6 +80,7 @@ public record PublishedResult(
                 Boundary.of(row, "boundary"),
                 luc,
                 row.optional("gwp"),
+                row.optional("energy_kind"),
                 row.optional("feed_basis"),
                 row.text("region"),
                 row.optional("substrate"),

@@ -14,7 +14,7 @@ public enum Caveat {
             "Some protein contents are printed with another nitrogen factor than 6.25; they are restated as N × 6.25."),
     ENERGY_COMPUTED(
             "energy-computed",
-            "Some energy is not measured but computed from protein and fat with the general factors of FAO 2003"
+            "Some energy is not measured but computed from protein and fat with the general factors of Regulation (EU) No 1169/2011"
                     + " (/v1/food-energy-factors)."),
     WITHOUT_CARBOHYDRATE(
             "energy-without-carbohydrate",

@@ -154,7 +154,7 @@ final class Food {
         return ProteinBasis.CRUDE_FACTOR / row.nitrogenFactor().orElse(ProteinBasis.CRUDE_FACTOR);
     }
 
-    /** Energy by the general factors (FAO Food and Nutrition Paper 77, 2003), without carbohydrate where none is published. */
+    /** Energy by the general factors (Regulation (EU) No 1169/2011, annex XIV), without carbohydrate where none is published. */
     private Optional<Content.HeldContent> computedEnergy(Frame frame) {
         Optional<Content.HeldContent> protein =
                 together(Nutrient.PROTEIN, frame).flatMap(grams -> energyOf("protein", grams));

@@ -31,6 +31,7 @@ public final class ResultView {
             "boundary",
             "luc",
             "gwp",
+            "energy_kind",
             "feed_basis",
             "region",
             "substrate",
@@ -60,6 +61,7 @@ public final class ResultView {
         node.put("boundary", result.boundary().id());
         node.put("luc", result.luc());
         Json.put(node, "gwp", result.gwp());
+        Json.put(node, "energy_kind", result.energyKind());
         Json.put(node, "feed_basis", result.feedBasis());
         node.put("region", result.region());
         Json.put(node, "substrate", result.substrate());
