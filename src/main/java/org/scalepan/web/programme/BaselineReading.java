@@ -42,7 +42,11 @@ final class BaselineReading {
      * @param currency that of all prices of the question
      */
     Optional<Baseline> baseline(Optional<String> currency) {
+        int before = body.faults().size();
         List<Input> given = body.objects("baseline", Limits.BASELINE_PARTS);
+        if (body.faults().size() > before) {
+            return Optional.empty();
+        }
         if (given.isEmpty()) {
             body.fault(
                     "baseline",

@@ -96,6 +96,7 @@ public final class ResultView {
         line.text(result.unit()).text(result.per()).text(result.publishedBasis());
         line.text(result.boundary().id()).text(result.luc());
         text(line, result.gwp());
+        text(line, result.energyKind());
         text(line, result.feedBasis());
         line.text(result.region());
         text(line, result.substrate());

@@ -16,9 +16,9 @@ import org.scalepan.web.Reply;
 
 /** Bodies that no honest client sends, to every address that takes one. */
 class HostileBodyTest {
-    private static final String ALL = "org.scalepan.web.RecordsTaker#all";
-    private static final String OF_ONE_BODY = "org.scalepan.web.RecordsTaker#ofOneBody";
-    private static final String OF_ROWS = "org.scalepan.web.RecordsTaker#ofRows";
+    private static final String ALL = "org.scalepan.web.server.RecordsTaker#all";
+    private static final String OF_ONE_BODY = "org.scalepan.web.server.RecordsTaker#ofOneBody";
+    private static final String OF_ROWS = "org.scalepan.web.server.RecordsTaker#ofRows";
 
     private static void refused(RecordsTaker taker, int status, Map<String, byte[]> bodies) {
         bodies.forEach((what, body) -> {
