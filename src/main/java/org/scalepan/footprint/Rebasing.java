@@ -39,7 +39,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
     }
 
     /** Multiplies each value by the factor, drawn where shares are unknown. */
-    public void apply(double[] values, CommonRandomNumbers book) {
+    public void apply(double[] values, CommonRandomNumbers random) {
         if (!isOpen()) {
             double factor = multiplier();
             for (int i = 0; i < values.length; i++) {
@@ -47,7 +47,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
             }
             return;
         }
-        double[] parting = book.uniforms(shares.id());
+        double[] parting = random.uniforms(shares.id());
         double atNone = multiplier(0);
         double atAll = multiplier(1);
         for (int i = 0; i < values.length; i++) {

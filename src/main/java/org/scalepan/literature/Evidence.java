@@ -49,16 +49,16 @@ public sealed interface Evidence {
          * The footprint: an equal-weight mixture over the studies, and within a study over its findings (M3). The choice of
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
          */
-        public Footprint footprint(CommonRandomNumbers book) {
+        public Footprint footprint(CommonRandomNumbers random) {
             Mixture mixture = Mixture.of(
                     studies.stream().mapToInt(study -> study.findings().size()).toArray(),
-                    book.uniforms(choice().id()));
-            double[] draws = new double[book.size()];
+                    random.uniforms(choice().id()));
+            double[] draws = new double[random.size()];
             for (int study = 0; study < studies.size(); study++) {
                 List<Harmonised> findings = studies.get(study).findings();
                 for (int finding = 0; finding < findings.size(); finding++) {
                     int[] places = mixture.places(study, finding);
-                    double[] drawn = findings.get(finding).draw(book.only(places));
+                    double[] drawn = findings.get(finding).draw(random.only(places));
                     for (int i = 0; i < places.length; i++) {
                         draws[places[i]] = drawn[i];
                     }
@@ -123,7 +123,7 @@ public sealed interface Evidence {
         }
     }
 
-    /** There is none on this ruler. */
+    /** There is none on this basis. */
     record NoEvidence(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
         public NoEvidence {
             unused = List.copyOf(unused);

@@ -124,7 +124,7 @@ public final class Pool {
                 .toList();
     }
 
-    /** How many things stand between the printed number and the ruler. */
+    /** How many things stand between the printed number and the basis. */
     private static double doubts(Harmonised item) {
         double doubts = 0;
         for (HarmonisationStep step : item.steps()) {

@@ -63,11 +63,11 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
     }
 
     /** Adds {@code scale} times this term, draw by draw. */
-    public void addTo(double[] sum, double scale, CommonRandomNumbers book) {
+    public void addTo(double[] sum, double scale, CommonRandomNumbers random) {
         double[] product = new double[sum.length];
         java.util.Arrays.fill(product, amount * scale);
         for (FactorUse use : uses) {
-            double[] drawn = book.values(use.factor().id(), use.factor().reading());
+            double[] drawn = random.values(use.factor().id(), use.factor().reading());
             for (int i = 0; i < product.length; i++) {
                 product[i] = use.divides() ? product[i] / drawn[i] : product[i] * drawn[i];
             }

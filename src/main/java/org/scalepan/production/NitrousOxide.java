@@ -13,7 +13,7 @@ public final class NitrousOxide {
     private static final double TO_N2O = 44.0 / 28.0;
 
     private final IpccTables tables;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final String what;
     private final String climate;
 
@@ -21,9 +21,9 @@ public final class NitrousOxide {
      * @param what what the nitrogen is in, for the lines of the inventory
      * @param climate a climate of the tables, which parts the soil factors; {@code any-climate} when it is not known
      */
-    public NitrousOxide(IpccTables tables, InventoryBuilder ledger, String what, String climate) {
+    public NitrousOxide(IpccTables tables, InventoryBuilder builder, String what, String climate) {
         this.tables = tables;
-        this.ledger = ledger;
+        this.builder = builder;
         this.what = what;
         this.climate = climate;
     }
@@ -36,7 +36,7 @@ public final class NitrousOxide {
     public void stored(ActivityTerm nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "manure/" + where.system(),
                     Gap.GHG,
                     "N2O not counted: no direct factor for this system in the tables");
@@ -87,6 +87,6 @@ public final class NitrousOxide {
     }
 
     private void add(String how, ActivityTerm nitrogenLost) {
-        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
+        builder.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
     }
 }

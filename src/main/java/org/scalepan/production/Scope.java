@@ -7,7 +7,7 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * On which ruler an inventory is added up.
+ * On which basis an inventory is added up.
  *
  * @param credit whether the credit for replaced fertiliser is taken off
  */
@@ -38,7 +38,7 @@ public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, 
         return inside && (credit || flow.stage() != Stage.CREDIT);
     }
 
-    /** What one unit of a flux weighs under this ruler: kg CO2e per kg for a gas, 1 otherwise. */
+    /** What one unit of a flux weighs under this basis: kg CO2e per kg for a gas, 1 otherwise. */
     double weight(Flux flux) {
         return flux.gas().map(gwp::potential).orElse(1.0);
     }

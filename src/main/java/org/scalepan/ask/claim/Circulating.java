@@ -22,7 +22,7 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
     static List<Circulating> met(Library library, ClaimQuestion question, Side side) {
         return library.claims().stream()
                 .filter(claim ->
-                        claim.indicators().contains(question.ruler().indicator().id()))
+                        claim.indicators().contains(question.basis().indicator().id()))
                 .filter(claim -> says(claim, question.claimed()))
                 .filter(claim -> isAbout(claim, question.subject(), side.product()))
                 .filter(claim -> question.reference().isEmpty()
@@ -56,19 +56,19 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
     }
 
     private static Optional<Verdict> onThisBasis(Claim claim, ClaimQuestion question) {
-        if (claim.holdsOn().stream().anyMatch(basis -> is(basis, question))) {
+        if (claim.holdsOn().stream().anyMatch(listed -> is(listed, question))) {
             return Optional.of(Verdict.HOLDS);
         }
-        return claim.failsOn().stream().anyMatch(basis -> is(basis, question))
+        return claim.failsOn().stream().anyMatch(listed -> is(listed, question))
                 ? Optional.of(Verdict.FAILS)
                 : Optional.empty();
     }
 
-    private static boolean is(ClaimBasis basis, ClaimQuestion question) {
-        ComparisonBasis ruler = question.ruler();
-        return basis.boundary() == ruler.boundary()
-                && basis.per().equals(ruler.per().id())
-                && basis.concerns(
+    private static boolean is(ClaimBasis listed, ClaimQuestion question) {
+        ComparisonBasis basis = question.basis();
+        return listed.boundary() == basis.boundary()
+                && listed.per().equals(basis.per().id())
+                && listed.concerns(
                         question.reference().map(side -> side.product().id()));
     }
 }

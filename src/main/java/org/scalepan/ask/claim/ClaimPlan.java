@@ -16,13 +16,13 @@ public final class ClaimPlan {
     private final Library library;
     private final ClaimQuestion question;
     private final Grid grid;
-    private final Map<Side, List<ComparisonBasis>> rulers = new LinkedHashMap<>();
+    private final Map<Side, List<ComparisonBasis>> bases = new LinkedHashMap<>();
 
     public ClaimPlan(Library library, ClaimQuestion question) {
         this.library = library;
         this.question = question;
         this.grid = new Grid(library, question);
-        question.subject().sides().forEach(side -> rulers.put(side, grid.rulers(side)));
+        question.subject().sides().forEach(side -> bases.put(side, grid.bases(side)));
     }
 
     Library library() {
@@ -36,7 +36,7 @@ public final class ClaimPlan {
     /** How many footprints will be drawn. */
     public int footprints() {
         int sides = question.reference().isPresent() ? 2 : 1;
-        return sides * rulers.values().stream().mapToInt(List::size).sum();
+        return sides * bases.values().stream().mapToInt(List::size).sum();
     }
 
     /** True when an answer stays within the draws that one may have. */
@@ -49,7 +49,7 @@ public final class ClaimPlan {
         return ClaimChecks.of(this);
     }
 
-    ClaimCheck check(Side side, CommonRandomNumbers book) {
-        return ClaimCheck.of(library, question, side, grid, rulers.getOrDefault(side, List.of()), book);
+    ClaimCheck check(Side side, CommonRandomNumbers random) {
+        return ClaimCheck.of(library, question, side, grid, bases.getOrDefault(side, List.of()), random);
     }
 }

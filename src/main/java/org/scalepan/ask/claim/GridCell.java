@@ -23,7 +23,7 @@ import org.scalepan.uncertainty.Summary;
  * @param bounds what can be said of that ratio with 90 % probability
  */
 public record GridCell(
-        ComparisonBasis ruler,
+        ComparisonBasis basis,
         Verdict verdict,
         Optional<Probability> probability,
         Optional<Summary> timesLess,
@@ -55,25 +55,26 @@ public record GridCell(
             results = List.copyOf(results);
         }
 
-        static Evidenced of(Estimate standing) {
-            PublishedEstimate quote = standing instanceof PublishedEstimate published ? published : null;
-            List<PublishedResult> results = quote != null && quote.evidence() instanceof Evidence.PooledEvidence some
-                    ? some.findings().map(finding -> finding.result()).toList()
-                    : List.of();
+        static Evidenced of(Estimate estimate) {
+            PublishedEstimate published = estimate instanceof PublishedEstimate one ? one : null;
+            List<PublishedResult> results =
+                    published != null && published.evidence() instanceof Evidence.PooledEvidence some
+                            ? some.findings().map(finding -> finding.result()).toList()
+                            : List.of();
             return new Evidenced(
-                    standing.words(),
-                    standing.summary(),
-                    standing.footprint()
+                    estimate.words(),
+                    estimate.summary(),
+                    estimate.footprint()
                             .filter(Footprint::isPositive)
                             .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
                             .orElse(OptionalDouble.empty()),
-                    quote == null ? 0 : quote.studies(),
-                    standing.bearsLikelihood(),
-                    standing.isLowerBound(),
-                    quote != null && quote.keepsOtherWarmingSets(),
-                    org.scalepan.ask.Sentences.studies(standing, " of " + standing.words()),
+                    published == null ? 0 : published.studies(),
+                    estimate.bearsLikelihood(),
+                    estimate.isLowerBound(),
+                    published != null && published.keepsOtherWarmingSets(),
+                    org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
-                    standing.missing());
+                    estimate.missing());
         }
 
         /** True when too few studies stand behind it for a likelihood word. */
@@ -105,9 +106,9 @@ public record GridCell(
         }
     }
 
-    /** Checks a claim for two standings of one ruler. */
+    /** Checks a claim for two standings of one basis. */
     static GridCell of(
-            Claimed claimed, ComparisonBasis ruler, Estimate product, Optional<Estimate> reference, double coverage) {
+            Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
                 .filter(other -> product.isComparable() && other.isComparable())
                 .map(other -> other.footprint()
@@ -120,7 +121,7 @@ public record GridCell(
         // not improbable.
         boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
         return new GridCell(
-                ruler,
+                basis,
                 probability.map(found -> Verdict.of(found.value())).orElse(Verdict.NO_EVIDENCE),
                 probability.filter(found -> !ruledOut),
                 ratio.map(r -> Summary.of(r, coverage)),
@@ -143,7 +144,7 @@ public record GridCell(
     }
 
     /** True when there is a verdict. */
-    public boolean speaks() {
+    public boolean hasEvidence() {
         return verdict != Verdict.NO_EVIDENCE;
     }
 

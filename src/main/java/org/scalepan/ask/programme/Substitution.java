@@ -35,13 +35,13 @@ public record Substitution(
      * @throws IllegalArgumentException when it has
      */
     public static Substitution of(Library library, SubstitutionQuestion question) {
-        List<YearlyChange> changes = question.rulers().stream()
-                .map(ruler -> YearlyChange.of(library, question, ruler))
+        List<YearlyChange> changes = question.bases().stream()
+                .map(basis -> YearlyChange.of(library, question, basis))
                 .toList();
         Displaced displaced =
-                Displaced.of(library, question, question.sampling().book());
+                Displaced.of(library, question, question.sampling().random());
         Optional<Summary> avoided = changes.stream()
-                .filter(change -> change.ruler().indicator().isWarming())
+                .filter(change -> change.basis().indicator().isWarming())
                 .findFirst()
                 .flatMap(YearlyChange::figures)
                 .map(YearlyChange.Figures::avoided);
@@ -86,8 +86,8 @@ public record Substitution(
                         library,
                         part.side(),
                         part.unit(),
-                        question.basis(),
-                        question.rulers().get(0))));
+                        question.equalBasis(),
+                        question.bases().get(0))));
         return supplies.stream()
                 .filter(Supply.Known.class::isInstance)
                 .map(Supply.Known.class::cast)

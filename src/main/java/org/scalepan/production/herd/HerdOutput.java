@@ -36,12 +36,12 @@ public final class HerdOutput {
 
     private final Library library;
     private final Herd herd;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
 
-    HerdOutput(Library library, Herd herd, InventoryBuilder ledger) {
+    HerdOutput(Library library, Herd herd, InventoryBuilder builder) {
         this.library = library;
         this.herd = herd;
-        this.ledger = ledger;
+        this.builder = builder;
     }
 
     /** The product that a kind of animal gives, when it gives any that the library knows. */
@@ -67,9 +67,9 @@ public final class HerdOutput {
         notGiven();
         if (parts.size() > 1) {
             if (herd.product().isEmpty()) {
-                ledger.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
+                builder.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
             }
-            ledger.filled(
+            builder.filled(
                     "allocation",
                     Gap.ALL,
                     String.format(
@@ -97,7 +97,7 @@ public final class HerdOutput {
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
             if (!given && product(herd.category(), kind).isPresent()) {
-                ledger.filled(
+                builder.filled(
                         "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg",
                         Gap.ALL,
                         "0: no part of the burden rests on it");
@@ -116,7 +116,7 @@ public final class HerdOutput {
                 .orElseThrow(() -> new IllegalArgumentException(herd.category() + " give no "
                         + yield.kind().name().toLowerCase(Locale.ROOT) + " that is a product of this library"));
         if (yield.kind() == Herd.AnimalKind.EGGS && herd.category().equals("ducks")) {
-            ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
+            builder.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;

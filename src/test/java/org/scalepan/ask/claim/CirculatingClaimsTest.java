@@ -78,7 +78,7 @@ class CirculatingClaimsTest {
     }
 
     /**
-     * Three claims are judged in claims.csv on a basis that no ruler here has, so that the answer cannot be their verdict: c16 counts the
+     * Three claims are judged in claims.csv on a basis that no basis here has, so that the answer cannot be their verdict: c16 counts the
      * feed of the breeding herd, c18 is about protein out per protein in, and c23 speaks of crickets with the numbers of mealworms. They
      * are met all the same, and their own verdict stands beside the answer.
      */
