@@ -10,7 +10,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 
 /**
- * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
+ * Adds energy by carrier to the inventory: MJ delivered to the farm, the gases of combustion, and the upstream burden of supply. CO2 from
  * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
  */
 public final class EnergyInventory {
@@ -33,7 +33,7 @@ public final class EnergyInventory {
         this.gridIntensity = records.gridIntensity();
     }
 
-    /** Books an amount in the carrier's own unit: kWh, kg or litre. */
+    /** Adds an amount in the carrier's own unit: kWh, kg or litre. */
     void add(Stage stage, String carrier, double amount) {
         Row row = carrier(carrier);
         if (row.text("unit").equals("kWh")) {
@@ -46,7 +46,7 @@ public final class EnergyInventory {
         addMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 
-    /** Books delivered energy in MJ, as a process needs it. */
+    /** Adds delivered energy in MJ, as a process needs it. */
     void addMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
         builder.flow(stage, carrier, Flux.ENERGY, megajoules);
         if (carrier(carrier).text("kind").equals("fuel")) {
@@ -118,7 +118,7 @@ public final class EnergyInventory {
         land(stage, carrier, kilowattHours);
     }
 
-    /** What electricity of unknown intensity would have added to. */
+    /** The indicators that electricity of unknown intensity would add to. */
     private Set<String> uncounted(String carrier) {
         return background.row(FACTORS, carrier, "land").isPresent() ? Set.of("ghg", "land") : Gap.GHG;
     }

@@ -11,7 +11,7 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 
-/** Books everything of a farm's records that is not about the animals themselves. */
+/** Adds to the inventory everything of a farm's records that is not about the animals themselves. */
 public final class FarmInventory {
     private final Background background;
     private final Library library;
@@ -27,7 +27,7 @@ public final class FarmInventory {
         this.energy = new EnergyInventory(library, builder, records);
     }
 
-    /** Books the records. */
+    /** Adds the records. */
     public void add(FarmRecords records) {
         for (FeedUse use : records.feed()) {
             feed.add(use);
@@ -60,7 +60,7 @@ public final class FarmInventory {
         }
     }
 
-    /** Books heat that a process needs, from a carrier. */
+    /** Adds heat that a process needs, from a carrier. */
     public void heat(String carrier, ActivityTerm megajoules) {
         energy.addMegajoules(Stage.PROCESSING, carrier, megajoules);
     }

@@ -15,11 +15,13 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
 
-/** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
+/** Adds a farm's feed to the inventory: mass, dry matter, nitrogen, and the burden of growing and milling it. */
 final class FeedInventory {
     private static final String FACTORS = "ingredient_factors";
     private static final String COMPOSITION = "ingredient_composition";
-    /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
+    /**
+     * The indicators that dry matter can change: itself, those with factors per kg dry matter, and by its protein the nitrogen of frass.
+     */
     private static final Set<String> DRY_MATTER = Set.of("feed-dry-matter", "ghg", "land", "energy", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
@@ -30,7 +32,7 @@ final class FeedInventory {
     private final Optional<String> region;
     private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
-    /** How the crop's burden was shared in the factors taken for the feed at hand, by indicator. */
+    /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();
 
     /** Feed of which no factor of energy or water is published. */
@@ -77,7 +79,7 @@ final class FeedInventory {
         }
     }
 
-    /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
+    /** Hardly any feed has a figure of energy or water: the missing factors are reported once, not feed by feed. */
     void reportMissing() {
         without.forEach((indicator, ingredients) -> builder.notCounted(
                 "feed/" + indicator,
@@ -178,7 +180,7 @@ final class FeedInventory {
         published(feed, mass, dry, flux, indicator, Optional.ofNullable(burden));
     }
 
-    /** What was fed elsewhere must now be replaced there: its burden comes along. */
+    /** What was fed elsewhere must now be replaced there: the burden of the replacement counts. */
     private void displaced(FeedUse feed, ActivityTerm mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
         ActivityTerm replaced = mass.times(feed.displacedPerKilogram().orElse(1));

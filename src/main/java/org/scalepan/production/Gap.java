@@ -27,7 +27,7 @@ public record Gap(String field, Kind kind, SortedSet<String> indicators, String 
     /** Every indicator: for what changes the output that a burden is divided by. */
     public static final Set<String> ALL = OF_FEED;
 
-    /** What stands where the records say nothing. */
+    /** What fills a field that the records leave open. */
     public enum Kind {
         /** A named default. */
         FILLED("filled"),

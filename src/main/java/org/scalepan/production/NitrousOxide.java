@@ -5,8 +5,8 @@ import org.scalepan.factors.IpccRow;
 import org.scalepan.production.IpccTables.Where;
 
 /**
- * Books nitrous oxide from nitrogen in manure or frass, direct and indirect: IPCC volume 4, chapter 10, equations 10.25 to 10.29, and
- * chapter 11, equations 11.1, 11.9 and 11.10.
+ * Adds direct and indirect nitrous oxide from nitrogen in manure or frass to the inventory: IPCC volume 4, chapter 10, equations 10.25 to
+ * 10.29, and chapter 11, equations 11.1, 11.9 and 11.10.
  */
 public final class NitrousOxide {
     /** kg N2O per kg N2O-N. */
@@ -19,7 +19,7 @@ public final class NitrousOxide {
 
     /**
      * @param what what the nitrogen is in, for the lines of the inventory
-     * @param climate a climate of the tables, which parts the soil factors; {@code any-climate} when it is not known
+     * @param climate a climate of the tables, which selects the soil factors; {@code any-climate} when it is not known
      */
     public NitrousOxide(IpccTables tables, InventoryBuilder builder, String what, String climate) {
         this.tables = tables;
@@ -29,7 +29,7 @@ public final class NitrousOxide {
     }
 
     /**
-     * Nitrogen kept in a manure system.
+     * Nitrogen stored in a manure system.
      *
      * @param nitrogen kg N a year
      */
@@ -56,14 +56,14 @@ public final class NitrousOxide {
                 .ifPresent(share -> add("leached", nitrogen.times(share).times(soil("ef5", "leached"))));
     }
 
-    /** Nitrogen brought to a field. */
+    /** Nitrogen applied to a field. */
     public void spread(ActivityTerm nitrogen) {
         add("spread", nitrogen.times(soil("ef1", "organic")));
         onSoil(nitrogen);
     }
 
     /**
-     * Nitrogen dropped while grazing or scavenging.
+     * Nitrogen excreted while grazing or scavenging.
      *
      * @param input the row of table 11.1: cattle, poultry and pigs, or sheep and other animals
      */

@@ -50,7 +50,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
         return factor;
     }
 
-    /** The footprint by Monte Carlo, drawn from a book that other systems and products of the same question share. */
+    /** The footprint by Monte Carlo, with common random numbers that other systems and products of the same question share. */
     public Footprint footprint(CommonRandomNumbers random) {
         double[] draws = new double[random.size()];
         double perOutput = inventory.output().share() / inventory.output().amount();
@@ -98,7 +98,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
         return whole == 0 ? OptionalDouble.empty() : OptionalDouble.of(part / whole);
     }
 
-    /** First-order propagation of the factors' doubts. */
+    /** First-order propagation of the factors' uncertainties. */
     public FirstOrder firstOrder() {
         return FirstOrder.of(this);
     }

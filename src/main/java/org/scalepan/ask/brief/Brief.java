@@ -48,7 +48,7 @@ public record Brief(
             }
         }
 
-        /** What it takes to answer, before anything is drawn. */
+        /** The plan of the answer, before anything is drawn. */
         public ClaimPlan plan(Library library) {
             String words = String.join(", ", sides.stream().map(Side::words).toList());
             return new ClaimPlan(
@@ -101,7 +101,7 @@ public record Brief(
         return all;
     }
 
-    /** What stands behind the figures. */
+    /** The provenance of the figures. */
     public Provenance grounds() {
         return new Provenance(library, estimates());
     }

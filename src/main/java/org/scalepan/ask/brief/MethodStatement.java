@@ -6,7 +6,7 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemEstimate;
 
-/** How the figures of a brief were made, in five lines. */
+/** How the figures of a brief were computed, in five lines. */
 public final class MethodStatement {
     private MethodStatement() {}
 

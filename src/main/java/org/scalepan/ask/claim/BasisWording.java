@@ -9,7 +9,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 
-/** Says on which bases a claim comes out so: functional units, system boundaries and warming sets. */
+/** Words the bases of a verdict: functional units, system boundaries and warming sets. */
 final class BasisWording {
     private BasisWording() {}
 
@@ -19,9 +19,9 @@ final class BasisWording {
     }
 
     /**
-     * Bases in words: the boundaries with their units, and the warming sets where not all of the grid say the same.
+     * Bases in words: the boundaries with their units, and the warming sets where the grid differs between them.
      *
-     * @param chosen the cells to be told
+     * @param chosen the cells to be worded
      * @param grid all cells
      */
     static List<String> of(List<GridCell> chosen, List<GridCell> grid) {

@@ -10,15 +10,15 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
 /**
- * A claim in circulation that says nearly what is asked.
+ * A circulating claim that nearly matches the claim asked.
  *
  * @param onThisBasis what its literature says of the very unit and boundary asked, where it says anything
  */
 public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
-    /** Numbers in circulation are rounded in passing on; a factor of 1.5 still is the same story. A choice of this service. */
+    /** Circulating numbers are rounded when repeated; within a factor of 1.5 they count as the same claim. A choice of this service. */
     private static final double NEAR = 1.5;
 
-    /** The claims that a question meets. */
+    /** The circulating claims that match a question. */
     static List<Circulating> met(Library library, ClaimQuestion question, Side side) {
         return library.claims().stream()
                 .filter(claim ->
@@ -41,7 +41,7 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
         double k = claimed.times().getAsDouble();
         double low = claim.timesLessLow().getAsDouble();
         double high = claim.timesLessHigh().getAsDouble();
-        // "Less" without a number is near to no number.
+        // "Less" without a number matches no number.
         boolean noNumber = low == 1 && high == 1;
         return noNumber ? k == 1 : (k != 1 && k >= low / NEAR && k <= high * NEAR);
     }

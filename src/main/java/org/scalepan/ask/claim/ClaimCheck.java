@@ -11,7 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
- * A claim about one product or farm, checked (M6).
+ * A checked claim about one product or farm.
  *
  * @param side what the claim is about
  * @param product what can be said of it on the basis asked
@@ -20,7 +20,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
  * @param halfMeasured bases on which only one of the sides has been measured
  * @param reason why the verdict is as it is, in sentences
  * @param shortly the same in half a sentence, for an answer about many products
- * @param paired what studies that assessed both found
+ * @param paired findings of studies that assessed both
  */
 public record ClaimCheck(
         ClaimQuestion question,
@@ -66,7 +66,7 @@ public record ClaimCheck(
         return overall != Overall.NOT_TRACEABLE;
     }
 
-    /** Checks the claim for one of its sides on the bases of its grid, drawn from a book that all sides share. */
+    /** Checks the claim for one of its sides on the bases of its grid, drawn with common random numbers that all sides share. */
     static ClaimCheck of(
             Library library,
             ClaimQuestion question,

@@ -89,7 +89,7 @@ public record ClaimChecks(
                 + none;
     }
 
-    /** The sentence of the product that says most of the basis asked: the one with the most studies behind it. */
+    /** The strongest sentence for the product with the most studies on the basis asked. */
     private static Instead instead(List<ClaimCheck> checks, ClaimQuestion question) {
         return checks.stream()
                 .min(Comparator.<ClaimCheck>comparingInt(check -> check.asked().hasEvidence() ? 0 : 1)
@@ -127,7 +127,7 @@ public record ClaimChecks(
                 .toList();
     }
 
-    /** Every publication behind a figure of the grid, a paired ratio, or a circulating claim that the question meets. */
+    /** Every publication behind a figure of the grid, a paired ratio, or a circulating claim that matches the question. */
     public List<Reference> references() {
         Citations citations = new Citations();
         grounds().references().forEach(reference -> citations.addSource(reference.id()));

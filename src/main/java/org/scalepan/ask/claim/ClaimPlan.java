@@ -8,9 +8,9 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 
-/** What a claim takes to be checked, before anything is drawn: for each of its products the bases that have evidence. */
+/** The plan of a claim check, before anything is drawn: for each of its products the bases that have evidence. */
 public final class ClaimPlan {
-    /** How many draws the footprints of one claim may have together: they are made one after the other and not kept. */
+    /** How many draws the footprints of one claim may have together: they are computed one after the other and not retained. */
     public static final int MOST_DRAWS = 20_000_000;
 
     private final Library library;
@@ -39,7 +39,7 @@ public final class ClaimPlan {
         return sides * bases.values().stream().mapToInt(List::size).sum();
     }
 
-    /** True when an answer stays within the draws that one may have. */
+    /** True when the answer is within the limit of draws. */
     public boolean isAffordable() {
         return (long) footprints() * question.sampling().draws() <= MOST_DRAWS;
     }

@@ -14,7 +14,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
-/** Says what is claimed, and why a checked claim comes out as it does. What can be said instead is {@link StrongestSentence}. */
+/** Words a claim, and the reasons of its verdict. What can be said instead is {@link StrongestSentence}. */
 final class ClaimWording {
     private final ClaimQuestion question;
     private final Side side;
@@ -135,7 +135,7 @@ final class ClaimWording {
                 .toList();
     }
 
-    /** Of the animals alone people speak per kg live weight, as it is measured. */
+    /** Gases of the animals alone are measured, and stated, per kg live weight. */
     private static GridCell plainer(GridCell one, GridCell other) {
         return one.basis().per() != FunctionalUnit.KG_LIVE
                         && other.basis().boundary() == Boundary.ANIMAL

@@ -16,8 +16,8 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * The bases on which a claim is checked: functional units × boundaries × warming sets (M6), the asked one first. Only those stay on
- * which there is something to draw, so that a grid costs what its evidence is worth.
+ * The bases on which a claim is checked: functional units × boundaries × warming sets, the asked one first. Only bases with evidence stay,
+ * so that the cost of a grid grows with its evidence.
  *
  * <p>Warming sets, for indicators that have them: the one asked, those of GWP100 that food studies have used since 2007, and the newest
  * GWP20, under which methane counts most.
@@ -41,7 +41,7 @@ final class Grid {
         Set<ComparisonBasis> bases = new LinkedHashSet<>(List.of(asked));
         for (ComparisonBasis base : bases()) {
             if (speak(base, product)) {
-                // A set under which no result can stand, such as GWP20 where no gas shares are known, is no basis.
+                // A set to which no result can be converted, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
                         .map(set -> base.on(base.per(), base.boundary(), set))
                         .filter(basis -> basis.equals(base) || speak(basis, product))
@@ -71,7 +71,7 @@ final class Grid {
         return bases;
     }
 
-    /** A ratio per 100 g protein is the same ratio per kg protein: it stands only where it is asked for. */
+    /** A ratio per 100 g protein is the same ratio per kg protein: it is included only where it is asked for. */
     private Stream<FunctionalUnit> units() {
         return Stream.concat(
                 Stream.of(asked.per()),

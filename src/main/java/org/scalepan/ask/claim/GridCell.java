@@ -15,7 +15,7 @@ import org.scalepan.uncertainty.Quantiles;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * A claim on one basis. It keeps no draws, so that a grid of any size is light.
+ * A claim on one basis. It retains no draws, so that a grid of any size needs little memory.
  *
  * @param probability that the claim is true, with its Monte Carlo standard error; none for a claim of none about a footprint that
  *     no credit can bring to zero
@@ -37,8 +37,8 @@ public record GridCell(
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
      * @param lowerBound whether something usual is not counted, so that the true figure is higher
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
-     * @param amount how much stands behind it, in words
-     * @param results the published numbers that speak
+     * @param amount how many studies support it, in words
+     * @param results the published numbers used
      */
     public record Evidenced(
             String words,
@@ -77,7 +77,7 @@ public record GridCell(
                     estimate.missing());
         }
 
-        /** True when too few studies stand behind it for a likelihood word. */
+        /** True when it rests on too few studies for a likelihood word. */
         boolean isThin() {
             return !bearsLikelihood && !lowerBound;
         }
@@ -106,7 +106,7 @@ public record GridCell(
         }
     }
 
-    /** Checks a claim for two standings of one basis. */
+    /** Checks a claim for two estimates on one basis. */
     static GridCell of(
             Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
@@ -148,17 +148,17 @@ public record GridCell(
         return verdict != Verdict.NO_EVIDENCE;
     }
 
-    /** How much stands behind both sides, in words. */
+    /** How many studies support each side, in words. */
     String amounts() {
         return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
     }
 
-    /** True when too few studies stand behind a side. */
+    /** True when a side rests on too few studies. */
     public boolean isThin() {
         return product.isThin() || reference.filter(Evidenced::isThin).isPresent();
     }
 
-    /** True when enough studies stand behind both sides for a likelihood word, and nothing usual is left out of what was computed. */
+    /** True when both sides rest on enough studies for a likelihood word, and nothing usual is left out of what was computed. */
     public boolean bearsLikelihood() {
         return product.bearsLikelihood()
                 && reference.filter(side -> !side.bearsLikelihood()).isEmpty();

@@ -15,7 +15,7 @@ import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
- * What one study that assessed both sides found: the ratio that a claim should be held against first, because unit, boundary and
+ * What one study that assessed both sides found: the ratio that a claim should be compared with first, because unit, boundary and
  * method cancel inside it.
  *
  * @param basis the unit and boundary on which the study says it

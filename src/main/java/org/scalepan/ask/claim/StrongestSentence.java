@@ -96,7 +96,7 @@ final class StrongestSentence {
                 sources(cell));
     }
 
-    /** A sentence on another boundary must not pass for one on the boundary asked. */
+    /** A sentence on another boundary must not be mistaken for one on the boundary asked. */
     private String elsewhereThanAsked(GridCell cell) {
         return cell.basis().boundary() == question.basis().boundary()
                 ? ""
@@ -120,7 +120,7 @@ final class StrongestSentence {
                 sources(cell));
     }
 
-    /** Draws about too few studies are no statement about farms at large, so that they bear a share of draws and no probability. */
+    /** Draws about too few studies are no statement about farms at large, so that they support a share of draws and no probability. */
     private static String odds(GridCell cell) {
         return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
     }
@@ -143,7 +143,7 @@ final class StrongestSentence {
                 + leftOut(cell);
     }
 
-    /** What was computed from records that leave something usual open is more in truth; whoever quotes a ratio must say so. */
+    /** A figure computed from records that leave out something usual is a lower bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
         boolean ofReference =
                 cell.reference().filter(GridCell.Evidenced::lowerBound).isPresent();
@@ -178,7 +178,7 @@ final class StrongestSentence {
         return "; " + cell.basis().gwp().name() + (kept ? " where studies could be converted" : "");
     }
 
-    /** A number that is rounded already. */
+    /** A number that has been rounded already. */
     private static String number(double rounded) {
         return SignificantFigures.text(rounded, 2);
     }

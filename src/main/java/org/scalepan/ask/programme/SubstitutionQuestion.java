@@ -14,12 +14,12 @@ import org.scalepan.production.Obstacle;
 import org.scalepan.production.Scope;
 
 /**
- * What is asked of a programme that brings one food or feed where another was (M10), all defaults resolved.
+ * A question about a programme that substitutes one food or feed for another, all defaults resolved.
  *
  * @param animal whose diet it is, when the product is used as feed
- * @param rate how much of the equal basis is displaced for each unit supplied, 0 to 1. There is no default: nobody but the asker can
- *     assume it. 0 is food on top of what is eaten anyway; above 1 is refused, because a meal cannot replace more than a meal on an
- *     equal basis
+ * @param rate how much of the equal basis is displaced for each unit supplied, 0 to 1. There is no default: nobody but the asker can assume
+ *     it. 0 is food on top of what is eaten anyway; above 1 is refused, because on an equal basis a kilogram cannot replace more than a
+ *     kilogram
  * @param bases one for each indicator, counting {@link EqualBasis#counted}
  * @param alternatives what else might be displaced, for the sensitivity of the result to that choice
  */
@@ -54,8 +54,8 @@ public record SubstitutionQuestion(
     public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
 
     /**
-     * The boundaries that a programme can be asked about, narrowest first. A saving of gases of the animals alone is no saving of a
-     * product: feed, energy and housing would be left out.
+     * The boundaries that a programme can be asked about, narrowest first. Avoided gases of the animals alone are not the avoided footprint
+     * of a product: feed, energy and housing would be left out.
      *
      * @param recorded whether a side is computed from records, which end at a gate
      */
@@ -86,7 +86,7 @@ public record SubstitutionQuestion(
         return missing.stream().distinct().map(text -> new Obstacle("on", text)).toList();
     }
 
-    /** Whoever knows the protein of the product, say from its label, needs no factor for it. */
+    /** With a known protein content, say from the label, no factor is needed. */
     private String unitHint() {
         return equalBasis == EqualBasis.PROTEIN
                 ? "; if you know it yourself, count the quantity in kg-protein (unit)"
@@ -98,7 +98,7 @@ public record SubstitutionQuestion(
         return Supply.of(library, product, programme.unit(), equalBasis, bases.get(0));
     }
 
-    /** The same, where {@link #obstacles} were asked for and there are none. */
+    /** The same, when there are no {@link #obstacles}. */
     Supply.Known knownSupply(Library library) {
         if (supply(library) instanceof Supply.Known known) {
             return known;

@@ -201,7 +201,7 @@ public final class SubstitutionSentences {
                         + money.currency() + " a year would be avoided."));
     }
 
-    /** What must be said wherever a figure of this answer is repeated. */
+    /** The disclosure that must go with every figure of this answer. */
     public List<String> statements() {
         List<String> statements = new ArrayList<>();
         statements.add(

@@ -54,10 +54,10 @@ sealed interface Supply {
         }
     }
 
-    /** It is not, because a factor is missing; nothing is borrowed from another product. */
+    /** It is not known, because a factor is missing; nothing is borrowed from another product. */
     record MissingSupply(String text) implements Supply {}
 
-    /** What a kilogram of one side holds, by the composition that the basis lets speak. */
+    /** What a kilogram of one side holds, by the composition rows eligible on the basis. */
     static Supply of(Library library, Side side, FunctionalUnit from, EqualBasis equalBasis, ComparisonBasis basis) {
         ChainPath path = chain(library, side, basis).path(from, equalBasis.counted());
         if (path instanceof ChainPath.MissingConversion missing) {
@@ -92,7 +92,7 @@ sealed interface Supply {
     }
 
     private static UnitChain chain(Library library, Side side, ComparisonBasis basis) {
-        // Records have no grade to ask for: as in their own footprint, whatever is known of the product serves.
+        // Records have no lowest grade: as in their own footprint, every row of the product is eligible.
         Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : basis.lowestGrade();
         return UnitChain.of(library, side.product(), form(side), "", basis.protein(), basis.qualityCapped(), lowest);
     }

@@ -18,7 +18,8 @@ import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What a programme changes a year in one indicator. All sides are drawn from one book, so that a factor on several of them cancels.
+ * What a programme changes a year in one indicator. All sides are drawn with common random numbers, so that a factor on several of them
+ * cancels.
  *
  * @param basis of the baseline; the product is counted per kilogram as it comes
  * @param alternatives those of the question's that have a figure

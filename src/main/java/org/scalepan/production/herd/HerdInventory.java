@@ -20,11 +20,11 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
-/** Makes the inventory of a herd (M8): enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
+/** Computes the inventory of a herd: enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
 public final class HerdInventory {
     private static final double DAYS = 365;
 
-    /** Share of the milk given that is sold, outside which the two records are held to contradict each other; common practice, no source. */
+    /** Share of the milk given that is sold, outside which the two records contradict each other; common practice, no source. */
     private static final double LEAST_MILK_SOLD = 0.5;
 
     private static final double MOST_MILK_SOLD = 1.05;
@@ -34,7 +34,7 @@ public final class HerdInventory {
     /** Animals that Tier 2 is for. */
     private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
 
-    /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
+    /** The indicators that the energy need of cattle can change: their gases, and their feed where none is recorded. */
     private static final Set<String> OF_ENERGY_NEED = Set.of("ghg", "feed-dry-matter");
 
     static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
@@ -70,7 +70,7 @@ public final class HerdInventory {
         return builder.inventory(herd.records().name(), new HerdOutput(library, herd, builder).output());
     }
 
-    /** The milk that energy is reckoned for and the milk that is sold should be the same milk, but for what calves drink or is spilt. */
+    /** Milk given (for which energy need is computed) and milk sold should agree, apart from milk fed to calves and losses. */
     private void milkAgainstYield() {
         if (herd.cattle().isEmpty()) {
             return;
@@ -96,7 +96,7 @@ public final class HerdInventory {
         return herd.productivity().orElse("mean");
     }
 
-    /** The defaults of what the guidelines part their tables by. */
+    /** Defaults for the keys by which the guidelines' tables are read. */
     private void ofTheTables() {
         if (herd.edition().isEmpty()) {
             builder.filled("ipcc_edition", Gap.GHG, EDITION);

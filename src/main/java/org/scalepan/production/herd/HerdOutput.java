@@ -16,7 +16,7 @@ import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
 
-/** What a herd gives, and which part of the burden rests on the product asked about. */
+/** What a herd yields, and which part of the burden is allocated to the product asked about. */
 public final class HerdOutput {
     /** What a category gives when it is slaughtered, and what it is milked or laid for. */
     private static final Map<String, String> MEAT = Map.of(
@@ -30,7 +30,7 @@ public final class HerdOutput {
             "broilers", "chicken",
             "ducks", "duck");
 
-    /** Milk of sheep is not among the products, and that of another species does not stand in. */
+    /** Milk of sheep is not among the products, and that of another species is no substitute. */
     private static final Map<String, String> MILK =
             Map.of("dairy-cattle", "milk", "other-cattle", "milk", "buffalo", "buffalo-milk", "goats", "goat-milk");
 
@@ -92,7 +92,7 @@ public final class HerdOutput {
         return Double.compare(one.protein(), other.protein());
     }
 
-    /** What such animals give, and these do not, so that it carries no part of the burden. */
+    /** What such animals usually give and these do not, so that no burden is allocated to it. */
     private void notGiven() {
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);

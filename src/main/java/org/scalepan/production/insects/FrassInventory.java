@@ -16,8 +16,8 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
 /**
- * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
- * equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
+ * Adds the nitrous oxide of frass to the inventory, as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter
+ * 10, equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
  */
 final class FrassInventory {
     private static final String EDITION = "2019";
@@ -57,7 +57,7 @@ final class FrassInventory {
             return;
         }
         if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
-            // What is not known of the feed may well hold what the larvae hold.
+            // Feed of unknown nitrogen may contain the nitrogen of the larvae.
             return;
         }
         if (!(nitrogen.getAsDouble() > 0)) {
@@ -91,7 +91,7 @@ final class FrassInventory {
         }
     }
 
-    /** True when the grower weighed the frass, be it as none. */
+    /** True when the grower weighed the frass, even as zero. */
     private boolean recorded() {
         return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
     }

@@ -20,7 +20,7 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
-/** Makes the inventory of an insect farm (M7): per year, everything that goes in and every gas that comes out. */
+/** Computes the inventory of an insect farm: per year, all inputs and every gas emitted. */
 public final class InsectInventory {
     private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
@@ -92,7 +92,7 @@ public final class InsectInventory {
         return farm.coProductRule().orElse(InsectFarm.CoProductRule.NONE);
     }
 
-    /** The part of the burden that the product carries beside its co-products. */
+    /** The share of the burden allocated to the product beside its co-products. */
     private double share(double amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty()) {

@@ -10,9 +10,9 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 
-/** Holds a farm's records against what growers of the species usually find, and against conservation of matter. Remarks, never refusals. */
+/** Compares a farm's records with what growers of the species usually find, and with conservation of matter. Remarks, never refusals. */
 final class InsectPractice {
-    /** Weeks without a harvest between cycles are usual; more days of cycles than a year has are not possible in one container. */
+    /** Weeks without a harvest between cycles are usual; more days of cycles than days of a year are impossible in one container. */
     private static final double DAYS = 365;
 
     private final Library library;
