@@ -13,7 +13,7 @@ public final class AskScalepan {
         ApiClient client = new ApiClient();
         client.updateBaseUri(arguments[0]);
 
-        // Two published products on one ruler.
+        // Two published products on one basis.
         ComparisonAnswer answer = new ComparisonApi(client)
                 .compare(ComparisonApi.APICompareRequest.newBuilder()
                         .products(List.of("mealworm"))

@@ -96,7 +96,7 @@ public final class Asked {
         return this;
     }
 
-    public ComparisonBasis ruler() {
+    public ComparisonBasis basis() {
         return new ComparisonBasis(
                 library.indicators().get(indicator),
                 per,
@@ -121,24 +121,24 @@ public final class Asked {
 
     public Evidence evidence(String written) {
         ProductForm item = item(written);
-        ComparisonBasis ruler = ruler();
+        ComparisonBasis basis = basis();
         return Pool.of(
                 library,
                 new PoolQuestion(
                         item.product(),
                         item.form(),
-                        ruler.indicator(),
-                        ruler.per(),
-                        ruler.boundary(),
-                        ruler.luc(),
-                        ruler.gwp(),
-                        ruler.region(),
-                        ruler.pinned(),
-                        ruler.excluded(),
-                        ruler.lowestGrade(),
-                        ruler.protein(),
-                        ruler.qualityCapped(),
-                        ruler.strict()));
+                        basis.indicator(),
+                        basis.per(),
+                        basis.boundary(),
+                        basis.luc(),
+                        basis.gwp(),
+                        basis.region(),
+                        basis.pinned(),
+                        basis.excluded(),
+                        basis.lowestGrade(),
+                        basis.protein(),
+                        basis.qualityCapped(),
+                        basis.strict()));
     }
 
     /** The evidence for a product that has some; fails where there is none. */

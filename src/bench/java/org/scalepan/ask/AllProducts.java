@@ -13,14 +13,14 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
 
-/** The question that the benchmarks ask: every product of the library that has evidence on one ruler, 18 today, beside beef. */
+/** The question that the benchmarks ask: every product of the library that has evidence on one basis, 18 today, beside beef. */
 public final class AllProducts {
     public static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
 
     private AllProducts() {}
 
     /** Greenhouse gases per kg protein at the farm gate, without land-use change. */
-    static ComparisonBasis ruler() {
+    static ComparisonBasis basis() {
         return new ComparisonBasis(
                 LIBRARY.indicators().get("ghg"),
                 FunctionalUnit.KG_PROTEIN,
@@ -38,7 +38,7 @@ public final class AllProducts {
 
     private static final List<ProductForm> SPEAKING = LIBRARY.products().values().stream()
             .flatMap(product -> LIBRARY.ids("forms").stream().map(form -> new ProductForm(product, form)))
-            .filter(item -> Estimating.quote(LIBRARY, item, ruler(), new Sampling(0.9, 1000, 1)).evidence()
+            .filter(item -> Estimating.estimate(LIBRARY, item, basis(), new Sampling(0.9, 1000, 1)).evidence()
                     instanceof Evidence.PooledEvidence)
             .toList();
 
@@ -48,6 +48,6 @@ public final class AllProducts {
     public static Comparison.ComparisonQuestion question(int products, int draws, long seed) {
         ProductForm beef = new ProductForm(LIBRARY.products().get("beef"), "fresh");
         return new Comparison.ComparisonQuestion(
-                products == 0 ? SPEAKING : SPEAKING.subList(0, products), beef, ruler(), new Sampling(0.9, draws, seed));
+                products == 0 ? SPEAKING : SPEAKING.subList(0, products), beef, basis(), new Sampling(0.9, draws, seed));
     }
 }

@@ -31,14 +31,14 @@ public final class KernelShape {
     }
 
     private static ArrayNode product(ObjectMapper json, ProductForm item) {
-        PublishedEstimate quote = Estimating.quote(
+        PublishedEstimate estimate = Estimating.estimate(
                 AllProducts.LIBRARY,
                 item,
-                AllProducts.ruler(),
+                AllProducts.basis(),
                 new Sampling(0.9, 1000, 1),
                 new CommonRandomNumbers(1, 1000));
         ArrayNode studies = json.createArrayNode();
-        ((Evidence.PooledEvidence) quote.evidence()).studies().forEach(study -> {
+        ((Evidence.PooledEvidence) estimate.evidence()).studies().forEach(study -> {
             ArrayNode findings = studies.addArray();
             study.findings().forEach(finding -> findings.add(factors(json, finding)));
         });

@@ -31,7 +31,7 @@ public final class KernelTimes {
         Comparison.ComparisonQuestion one = AllProducts.question(products, draws, seed);
         Comparison.of(
                 AllProducts.LIBRARY,
-                new Comparison.ComparisonQuestion(one.products(), one.against(), one.ruler(), new Sampling(coverage, draws, seed)));
+                new Comparison.ComparisonQuestion(one.products(), one.against(), one.basis(), new Sampling(coverage, draws, seed)));
     }
 
     private static void time(String name, int rounds, IntConsumer question) {

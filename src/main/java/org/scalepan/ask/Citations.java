@@ -17,8 +17,8 @@ import org.scalepan.literature.PairedEvidence;
 public final class Citations {
     private final Set<String> sources = new LinkedHashSet<>();
 
-    public Citations add(PublishedEstimate quote) {
-        if (quote.evidence() instanceof Evidence.PooledEvidence some) {
+    public Citations add(PublishedEstimate estimate) {
+        if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             some.findings().forEach(this::add);
         }
         return this;

@@ -11,7 +11,7 @@ import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.PoolQuestion;
 
 /**
- * The one ruler that every product of a question is measured with, all defaults resolved.
+ * The one basis that every product of a question is measured with, all defaults resolved.
  *
  * @param pinned ids of the only sources that may speak; empty for all
  * @param excluded ids of sources that may not
@@ -35,13 +35,13 @@ public record ComparisonBasis(
         excluded = Set.copyOf(excluded);
     }
 
-    /** The same ruler with another system boundary. */
+    /** The same basis with another system boundary. */
     public ComparisonBasis endingAt(Boundary other) {
         return new ComparisonBasis(
                 indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
     }
 
-    /** The same ruler with another unit, system boundary and warming set. */
+    /** The same basis with another unit, system boundary and warming set. */
     public ComparisonBasis on(FunctionalUnit otherPer, Boundary otherBoundary, WarmingSet otherGwp) {
         return new ComparisonBasis(
                 indicator,
@@ -58,7 +58,7 @@ public record ComparisonBasis(
                 strict);
     }
 
-    /** The same ruler with another functional unit. */
+    /** The same basis with another functional unit. */
     public ComparisonBasis counting(FunctionalUnit other) {
         return new ComparisonBasis(
                 indicator,

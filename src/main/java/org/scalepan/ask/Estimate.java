@@ -6,7 +6,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Summary;
 
-/** What can be said of one {@link Side} of a question on one ruler, out of the literature or out of records. */
+/** What can be said of one {@link Side} of a question on one basis, out of the literature or out of records. */
 public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     /** What it is called in a sentence. */
     String words();
@@ -21,7 +21,7 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     Optional<Summary> summary();
 
     /** The figure once more out of another book, when there is evidence. */
-    Optional<Footprint> drawn(CommonRandomNumbers book);
+    Optional<Footprint> drawn(CommonRandomNumbers random);
 
     /** Why there is no figure. */
     Optional<String> missing();

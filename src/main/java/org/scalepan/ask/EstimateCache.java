@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import org.scalepan.factors.Library;
 
 /**
- * Quotes that were asked for before. A quote is a pure function of the library, the product, the ruler and the sampling, and serves
+ * Quotes that were asked for before. A quote is a pure function of the library, the product, the basis and the sampling, and serves
  * every question in which it stands; how many bytes are kept is bounded by the memory of the process.
  */
 final class EstimateCache {
@@ -17,12 +17,12 @@ final class EstimateCache {
 
     private final Cache<EstimateKey, PublishedEstimate> kept = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
-            .weigher((EstimateKey key, PublishedEstimate quote) ->
-                    OF_ITS_TRAIL + (quote.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
+            .weigher((EstimateKey key, PublishedEstimate estimate) ->
+                    OF_ITS_TRAIL + (estimate.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
             .build();
 
     /** All that a quote hangs on beside the library. */
-    record EstimateKey(ProductForm item, ComparisonBasis ruler, Sampling sampling) {}
+    record EstimateKey(ProductForm item, ComparisonBasis basis, Sampling sampling) {}
 
     private EstimateCache() {}
 

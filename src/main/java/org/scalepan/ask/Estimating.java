@@ -18,25 +18,26 @@ import org.scalepan.literature.Unused;
 public final class Estimating {
     private Estimating() {}
 
-    /** The quote for one product on a ruler. */
-    public static PublishedEstimate quote(Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling) {
-        return quote(library, item, ruler, sampling, sampling.book());
+    /** The quote for one product on a basis. */
+    public static PublishedEstimate estimate(
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
+        return estimate(library, item, basis, sampling, sampling.random());
     }
 
-    /** The quote of a question; one that was asked before on the same ruler and sampling is kept and given again. */
-    public static PublishedEstimate quote(
-            Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
+    /** The quote of a question; one that was asked before on the same basis and sampling is kept and given again. */
+    public static PublishedEstimate estimate(
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
         return EstimateCache.of(library)
                 .get(
-                        new EstimateCache.EstimateKey(item, ruler, sampling),
-                        () -> fresh(library, item, ruler, sampling, book));
+                        new EstimateCache.EstimateKey(item, basis, sampling),
+                        () -> fresh(library, item, basis, sampling, random));
     }
 
     private static PublishedEstimate fresh(
-            Library library, ProductForm item, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
-        Evidence evidence = Pool.of(library, ruler.question(item));
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+        Evidence evidence = Pool.of(library, basis.question(item));
         if (evidence instanceof Evidence.PooledEvidence some) {
-            Footprint footprint = some.footprint(book);
+            Footprint footprint = some.footprint(random);
             return new PublishedEstimate(
                     item,
                     evidence,

@@ -25,8 +25,8 @@ public record IndicatorWording(String quantity, String noun, String verb) {
         return new IndicatorWording(quantity, noun, "needs");
     }
 
-    public static IndicatorWording of(ComparisonBasis ruler) {
-        return of(ruler.indicator());
+    public static IndicatorWording of(ComparisonBasis basis) {
+        return of(basis.indicator());
     }
 
     /** Of an indicator without words of its own the library's name is taken. */

@@ -20,9 +20,9 @@ import org.scalepan.production.Inventory;
  * What stands behind the standings of one answer, whether they come from the literature or from records: what must be said about
  * them, which publications they rest on, and which products are concerned.
  */
-public record Provenance(Library library, List<Estimate> standings) {
+public record Provenance(Library library, List<Estimate> estimates) {
     public Provenance {
-        standings = List.copyOf(standings);
+        estimates = List.copyOf(estimates);
     }
 
     /** What a reader must know. */
@@ -42,11 +42,11 @@ public record Provenance(Library library, List<Estimate> standings) {
                     List.of()));
         }
         retailFeed().ifPresent(warnings::add);
-        List<PublishedEstimate> quotes = quotes().toList();
-        if (!quotes.isEmpty()) {
-            warnings.addAll(Warnings.of(library, quotes));
+        List<PublishedEstimate> published = published().toList();
+        if (!published.isEmpty()) {
+            warnings.addAll(Warnings.of(library, published));
         }
-        if (!quotes.isEmpty() && inventories().findAny().isPresent()) {
+        if (!published.isEmpty() && inventories().findAny().isPresent()) {
             warnings.add(new Warning(
                     "computed-beside-published",
                     "A system computed from records stands beside published studies, which may count other things; a system of"
@@ -63,10 +63,10 @@ public record Provenance(Library library, List<Estimate> standings) {
                 .map(BackgroundFactor::id)
                 .collect(Collectors.toSet());
         List<String> used = systems()
-                .flatMap(quote -> quote.inventory().flows().stream()
+                .flatMap(estimate -> estimate.inventory().flows().stream()
                         .filter(flow -> flow.flux()
                                 .indicator()
-                                .equals(quote.scope().indicator().id())))
+                                .equals(estimate.scope().indicator().id())))
                 .flatMap(flow -> flow.rows().stream())
                 .filter(retail::contains)
                 .distinct()
@@ -85,7 +85,7 @@ public record Provenance(Library library, List<Estimate> standings) {
     /** The publications, in the order in which they were met. */
     public List<Reference> references() {
         Citations citations = new Citations();
-        quotes().forEach(citations::add);
+        published().forEach(citations::add);
         Set<String> rows = new LinkedHashSet<>();
         inventories().forEach(inventory -> {
             inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
@@ -99,7 +99,7 @@ public record Provenance(Library library, List<Estimate> standings) {
 
     /** What supplies the protein on any side. */
     public List<Product> products() {
-        return standings.stream().map(Estimate::product).distinct().toList();
+        return estimates.stream().map(Estimate::product).distinct().toList();
     }
 
     private void cite(Set<String> rows, Citations citations) {
@@ -112,12 +112,12 @@ public record Provenance(Library library, List<Estimate> standings) {
         }
     }
 
-    private Stream<PublishedEstimate> quotes() {
-        return standings.stream().filter(PublishedEstimate.class::isInstance).map(PublishedEstimate.class::cast);
+    private Stream<PublishedEstimate> published() {
+        return estimates.stream().filter(PublishedEstimate.class::isInstance).map(PublishedEstimate.class::cast);
     }
 
     private Stream<SystemEstimate> systems() {
-        return standings.stream().filter(SystemEstimate.class::isInstance).map(SystemEstimate.class::cast);
+        return estimates.stream().filter(SystemEstimate.class::isInstance).map(SystemEstimate.class::cast);
     }
 
     private Stream<Inventory> inventories() {

@@ -14,7 +14,7 @@ import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What can be said of one product on a ruler.
+ * What can be said of one product on a basis.
  *
  * @param evidence the results behind it, or why there are none
  * @param elsewhere when there is no evidence: published results of the product that do not fit the question
@@ -44,8 +44,10 @@ public record PublishedEstimate(
     }
 
     @Override
-    public Optional<Footprint> drawn(CommonRandomNumbers book) {
-        return evidence instanceof Evidence.PooledEvidence some ? Optional.of(some.footprint(book)) : Optional.empty();
+    public Optional<Footprint> drawn(CommonRandomNumbers random) {
+        return evidence instanceof Evidence.PooledEvidence some
+                ? Optional.of(some.footprint(random))
+                : Optional.empty();
     }
 
     @Override

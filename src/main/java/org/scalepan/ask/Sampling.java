@@ -29,7 +29,7 @@ public record Sampling(double coverage, int draws, long seed) {
     }
 
     /** The draws that the sides of one question share. */
-    public CommonRandomNumbers book() {
+    public CommonRandomNumbers random() {
         return new CommonRandomNumbers(seed, draws);
     }
 }

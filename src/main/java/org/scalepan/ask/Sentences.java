@@ -11,11 +11,11 @@ import org.scalepan.uncertainty.Summary;
 
 /** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
 public final class Sentences {
-    private final ComparisonBasis ruler;
+    private final ComparisonBasis basis;
     private final double coverage;
 
-    public Sentences(ComparisonBasis ruler, double coverage) {
-        this.ruler = ruler;
+    public Sentences(ComparisonBasis basis, double coverage) {
+        this.basis = basis;
         this.coverage = coverage;
     }
 
@@ -36,23 +36,23 @@ public final class Sentences {
                 + Print.footprint(summary.high()) + ")";
     }
 
-    /** The unit of every figure of this ruler. */
+    /** The unit of every figure of this basis. */
     public String unit() {
-        return ruler.indicator().unit() + " per " + ruler.per().words();
+        return basis.indicator().unit() + " per " + basis.per().words();
     }
 
     /** {@code greenhouse gas emissions per kg protein, up to the farm gate}: what the figures are of. */
     public String measure() {
-        return indicator() + " per " + ruler.per().words() + ", " + boundary();
+        return indicator() + " per " + basis.per().words() + ", " + boundary();
     }
 
     /** One product or farm in a sentence. */
-    public String quote(Estimate quote) {
-        String where = capital(name(quote)) + ", " + boundary();
-        return quote.summary()
+    public String estimate(Estimate estimate) {
+        String where = capital(name(estimate)) + ", " + boundary();
+        return estimate.summary()
                 .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
-                        + studies(quote, "") + basis(List.of(quote)) + ")." + animalsOnly())
-                .orElse(where + ": no evidence per " + ruler.per().words() + ".");
+                        + studies(estimate, "") + basis(List.of(estimate)) + ")." + animalsOnly())
+                .orElse(where + ": no evidence per " + basis.per().words() + ".");
     }
 
     /** A product against the reference in a sentence. */
@@ -62,7 +62,7 @@ public final class Sentences {
                         + name(product)
                 : capital(name(product)) + " has " + ratio(versus.share()) + " times the " + indicator() + " of "
                         + name(reference);
-        return more + ", per " + ruler.per().words() + ", " + boundary() + " (" + percent() + " interval; "
+        return more + ", per " + basis.per().words() + ", " + boundary() + " (" + percent() + " interval; "
                 + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
                 + basis(List.of(product, reference)) + "). " + probability(product, reference, versus)
                 + animalsOnly();
@@ -73,21 +73,21 @@ public final class Sentences {
      *
      * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
      */
-    public static String studies(Estimate standing, String of) {
-        if (!(standing instanceof PublishedEstimate quote)) {
-            return of.isEmpty() ? "computed from records" : standing.words() + " computed from records";
+    public static String studies(Estimate estimate, String of) {
+        if (!(estimate instanceof PublishedEstimate published)) {
+            return of.isEmpty() ? "computed from records" : estimate.words() + " computed from records";
         }
-        StringBuilder text = new StringBuilder(count(quote.studies(), "study", "studies")).append(of);
-        if (quote.evidence() instanceof Evidence.PooledEvidence some
+        StringBuilder text = new StringBuilder(count(published.studies(), "study", "studies")).append(of);
+        if (published.evidence() instanceof Evidence.PooledEvidence some
                 && !some.regionUsed().equals(Regions.WORLD)) {
             text.append(" in ").append(some.regionWords());
         }
-        if (quote.studiesFromMemory() > 0) {
-            boolean all = quote.studiesFromMemory() == quote.studies();
-            String many = all ? (quote.studies() == 1 ? "" : "all ") : quote.studiesFromMemory() + " ";
+        if (published.studiesFromMemory() > 0) {
+            boolean all = published.studiesFromMemory() == published.studies();
+            String many = all ? (published.studies() == 1 ? "" : "all ") : published.studiesFromMemory() + " ";
             text.append(", ").append(many).append("from memory");
         }
-        return text.append(quote.ownRows() ? ", own rows among them" : "").toString();
+        return text.append(published.ownRows() ? ", own rows among them" : "").toString();
     }
 
     /** Who says a paired ratio: the study, and where it took a side from. */
@@ -105,7 +105,7 @@ public final class Sentences {
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
     public String animalsOnly() {
-        boolean gases = ruler.boundary() == Boundary.ANIMAL && ruler.indicator().isWarming();
+        boolean gases = basis.boundary() == Boundary.ANIMAL && basis.indicator().isWarming();
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
@@ -127,7 +127,7 @@ public final class Sentences {
 
     /** What is counted, as it stands in a sentence: {@code greenhouse gas emissions}. */
     public String indicator() {
-        return IndicatorWording.of(ruler).quantity();
+        return IndicatorWording.of(basis).quantity();
     }
 
     /** The indicator as it begins a sentence: {@code Greenhouse gas emissions}. */
@@ -137,18 +137,19 @@ public final class Sentences {
 
     /** The system boundary, as it stands in a sentence: {@code up to the farm gate}. */
     public String boundary() {
-        return ruler.boundary().words(ruler.indicator());
+        return basis.boundary().words(basis.indicator());
     }
 
     /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
-    private String basis(List<Estimate> standings) {
-        if (!ruler.indicator().isWarming()) {
+    private String basis(List<Estimate> estimates) {
+        if (!basis.indicator().isWarming()) {
             return "";
         }
-        boolean all = standings.stream()
-                .noneMatch(standing -> standing instanceof PublishedEstimate quote && quote.keepsOtherWarmingSets());
-        String luc = ruler.luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        return "; " + ruler.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
+        boolean all = estimates.stream()
+                .noneMatch(estimate ->
+                        estimate instanceof PublishedEstimate published && published.keepsOtherWarmingSets());
+        String luc = basis.luc() == LandUseChange.EXCLUDE ? "without" : "with";
+        return "; " + basis.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
                 + " land-use change where studies tell";
     }
 
@@ -156,8 +157,8 @@ public final class Sentences {
         return Math.round(coverage * 100) + " %";
     }
 
-    private static String name(Estimate standing) {
-        return standing.words();
+    private static String name(Estimate estimate) {
+        return estimate.words();
     }
 
     private static String count(int n, String one, String many) {

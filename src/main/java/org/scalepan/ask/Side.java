@@ -19,14 +19,14 @@ public sealed interface Side {
     /** What supplies the protein. */
     Product product();
 
-    /** Stands this side on a ruler, drawn from a book that the other sides of the question share. */
-    Estimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book);
+    /** Stands this side on a basis, drawn from a book that the other sides of the question share. */
+    Estimate on(Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random);
 
-    /** What the literature says on a ruler, before anything is drawn; empty for what is computed from records. */
-    Optional<Evidence> evidence(Library library, ComparisonBasis ruler);
+    /** What the literature says on a basis, before anything is drawn; empty for what is computed from records. */
+    Optional<Evidence> evidence(Library library, ComparisonBasis basis);
 
-    /** True when there is a figure on a ruler; cheap, because nothing is drawn. */
-    boolean speaks(Library library, ComparisonBasis ruler);
+    /** True when there is a figure on a basis; cheap, because nothing is drawn. */
+    boolean hasEvidence(Library library, ComparisonBasis basis);
 
     /** A product with its published results. */
     record PublishedSide(ProductForm item) implements Side {
@@ -47,18 +47,18 @@ public sealed interface Side {
 
         @Override
         public PublishedEstimate on(
-                Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
-            return Estimating.quote(library, item, ruler, sampling, book);
+                Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+            return Estimating.estimate(library, item, basis, sampling, random);
         }
 
         @Override
-        public Optional<Evidence> evidence(Library library, ComparisonBasis ruler) {
-            return Optional.of(Pool.of(library, ruler.question(item)));
+        public Optional<Evidence> evidence(Library library, ComparisonBasis basis) {
+            return Optional.of(Pool.of(library, basis.question(item)));
         }
 
         @Override
-        public boolean speaks(Library library, ComparisonBasis ruler) {
-            return Pool.of(library, ruler.question(item)) instanceof Evidence.PooledEvidence;
+        public boolean hasEvidence(Library library, ComparisonBasis basis) {
+            return Pool.of(library, basis.question(item)) instanceof Evidence.PooledEvidence;
         }
     }
 
@@ -84,18 +84,19 @@ public sealed interface Side {
         }
 
         @Override
-        public SystemEstimate on(Library library, ComparisonBasis ruler, Sampling sampling, CommonRandomNumbers book) {
-            return SystemEstimate.of(library, system, ruler, credit, sampling, book);
+        public SystemEstimate on(
+                Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+            return SystemEstimate.of(library, system, basis, credit, sampling, random);
         }
 
         @Override
-        public Optional<Evidence> evidence(Library library, ComparisonBasis ruler) {
+        public Optional<Evidence> evidence(Library library, ComparisonBasis basis) {
             return Optional.empty();
         }
 
         @Override
-        public boolean speaks(Library library, ComparisonBasis ruler) {
-            return SystemEstimate.undrawn(library, system, ruler, credit)
+        public boolean hasEvidence(Library library, ComparisonBasis basis) {
+            return SystemEstimate.undrawn(library, system, basis, credit)
                     .system()
                     .isPresent();
         }

@@ -30,14 +30,15 @@ public enum Statistic {
     }
 
     /** In the unit of the estimate, or a count; a count is known of every estimate, the others only where there is evidence. */
-    public OptionalDouble of(PublishedEstimate quote) {
+    public OptionalDouble of(PublishedEstimate estimate) {
         return switch (this) {
-            case STUDIES -> OptionalDouble.of(quote.studies());
-            case RESULTS -> OptionalDouble.of(quote.results());
-            case MEDIAN -> quote.summary().stream().mapToDouble(Summary::median).findFirst();
-            case MEAN -> quote.summary().stream().mapToDouble(Summary::mean).findFirst();
-            case LOW -> quote.summary().stream().mapToDouble(Summary::low).findFirst();
-            case HIGH -> quote.summary().stream().mapToDouble(Summary::high).findFirst();
+            case STUDIES -> OptionalDouble.of(estimate.studies());
+            case RESULTS -> OptionalDouble.of(estimate.results());
+            case MEDIAN ->
+                estimate.summary().stream().mapToDouble(Summary::median).findFirst();
+            case MEAN -> estimate.summary().stream().mapToDouble(Summary::mean).findFirst();
+            case LOW -> estimate.summary().stream().mapToDouble(Summary::low).findFirst();
+            case HIGH -> estimate.summary().stream().mapToDouble(Summary::high).findFirst();
         };
     }
 }

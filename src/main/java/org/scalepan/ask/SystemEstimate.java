@@ -15,7 +15,7 @@ import org.scalepan.production.SystemFootprint;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What can be said of one farm or herd on a ruler.
+ * What can be said of one farm or herd on a basis.
  *
  * @param system the inventory added up, when there is a way to the unit asked for and something to add
  * @param missing why there is none
@@ -40,8 +40,8 @@ public record SystemEstimate(
     }
 
     @Override
-    public Optional<Footprint> drawn(CommonRandomNumbers book) {
-        return system.map(found -> found.footprint(book));
+    public Optional<Footprint> drawn(CommonRandomNumbers random) {
+        return system.map(found -> found.footprint(random));
     }
 
     @Override
@@ -57,19 +57,19 @@ public record SystemEstimate(
     public static SystemEstimate of(
             Library library,
             Inventory inventory,
-            ComparisonBasis ruler,
+            ComparisonBasis basis,
             boolean credit,
             Sampling sampling,
-            CommonRandomNumbers book) {
-        SystemEstimate quote = undrawn(library, inventory, ruler, credit);
-        if (quote.system.isEmpty()) {
-            return quote;
+            CommonRandomNumbers random) {
+        SystemEstimate estimate = undrawn(library, inventory, basis, credit);
+        if (estimate.system.isEmpty()) {
+            return estimate;
         }
-        Footprint footprint = quote.system.get().footprint(book);
+        Footprint footprint = estimate.system.get().footprint(random);
         return new SystemEstimate(
                 inventory,
-                quote.scope,
-                quote.system,
+                estimate.scope,
+                estimate.system,
                 Optional.of(footprint),
                 Optional.of(footprint.summary(sampling.coverage())),
                 Optional.empty());
@@ -77,22 +77,22 @@ public record SystemEstimate(
 
     /** The figure by Monte Carlo, drawn for itself alone. */
     public static SystemEstimate drawn(
-            Library library, Inventory inventory, ComparisonBasis ruler, boolean credit, Sampling sampling) {
-        return of(library, inventory, ruler, credit, sampling, sampling.book());
+            Library library, Inventory inventory, ComparisonBasis basis, boolean credit, Sampling sampling) {
+        return of(library, inventory, basis, credit, sampling, sampling.random());
     }
 
     /** Without draws: the central value, with {@link #firstOrder} for its doubt. */
-    public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis ruler, boolean credit) {
-        Scope scope = new Scope(ruler.indicator(), ruler.per(), ruler.boundary(), ruler.gwp(), credit);
+    public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis basis, boolean credit) {
+        Scope scope = new Scope(basis.indicator(), basis.per(), basis.boundary(), basis.gwp(), credit);
         UnitChain chain = UnitChain.of(
                 library,
                 inventory.output().product(),
                 inventory.output().form(),
                 "",
-                ruler.protein(),
-                ruler.qualityCapped(),
+                basis.protein(),
+                basis.qualityCapped(),
                 Grade.MEMORY);
-        ChainPath path = chain.path(inventory.output().per(), ruler.per());
+        ChainPath path = chain.path(inventory.output().per(), basis.per());
         if (path instanceof ChainPath.MissingConversion missing) {
             return none(inventory, scope, missing.text());
         }
@@ -101,7 +101,7 @@ public record SystemEstimate(
             return none(
                     inventory,
                     scope,
-                    "nothing that counts for " + ruler.indicator().id() + " was recorded or could be filled");
+                    "nothing that counts for " + basis.indicator().id() + " was recorded or could be filled");
         }
         return new SystemEstimate(
                 inventory, scope, Optional.of(system), Optional.empty(), Optional.empty(), Optional.empty());

@@ -62,14 +62,14 @@ public final class Warnings {
     private Warnings() {}
 
     /** The warnings for quotes that stand together in one answer. */
-    public static List<Warning> of(Library library, List<PublishedEstimate> quotes) {
+    public static List<Warning> of(Library library, List<PublishedEstimate> estimates) {
         List<Warning> warnings = new ArrayList<>();
-        fewStudies(quotes, warnings);
-        noEvidence(quotes, warnings);
-        regions(library, quotes, warnings);
-        ruler(quotes, warnings);
-        forms(quotes, warnings);
-        notes(quotes, warnings);
+        fewStudies(estimates, warnings);
+        noEvidence(estimates, warnings);
+        regions(library, estimates, warnings);
+        basis(estimates, warnings);
+        forms(estimates, warnings);
+        notes(estimates, warnings);
         ownLibrary(library).ifPresent(warnings::add);
         return warnings;
     }
@@ -84,10 +84,10 @@ public final class Warnings {
         return Optional.of(new Warning("own-library", rows + " over the bundled one.", List.of()));
     }
 
-    private static void fewStudies(List<PublishedEstimate> quotes, List<Warning> warnings) {
-        List<String> thin = quotes.stream()
-                .filter(quote -> quote.studies() > 0 && quote.studies() < FEW)
-                .map(quote -> quote.item().written())
+    private static void fewStudies(List<PublishedEstimate> estimates, List<Warning> warnings) {
+        List<String> thin = estimates.stream()
+                .filter(estimate -> estimate.studies() > 0 && estimate.studies() < FEW)
+                .map(estimate -> estimate.item().written())
                 .distinct()
                 .toList();
         if (!thin.isEmpty()) {
@@ -98,10 +98,10 @@ public final class Warnings {
         }
     }
 
-    private static void noEvidence(List<PublishedEstimate> quotes, List<Warning> warnings) {
-        List<String> silent = quotes.stream()
-                .filter(quote -> quote.studies() == 0)
-                .map(quote -> quote.item().written())
+    private static void noEvidence(List<PublishedEstimate> estimates, List<Warning> warnings) {
+        List<String> silent = estimates.stream()
+                .filter(estimate -> estimate.studies() == 0)
+                .map(estimate -> estimate.item().written())
                 .distinct()
                 .toList();
         if (!silent.isEmpty()) {
@@ -112,18 +112,18 @@ public final class Warnings {
         }
     }
 
-    private static void regions(Library library, List<PublishedEstimate> quotes, List<Warning> warnings) {
+    private static void regions(Library library, List<PublishedEstimate> estimates, List<Warning> warnings) {
         List<String> parts = new ArrayList<>();
-        for (PublishedEstimate quote : quotes) {
-            if (quote.evidence() instanceof Evidence.PooledEvidence some) {
+        for (PublishedEstimate estimate : estimates) {
+            if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
                 String asked = some.question().region();
                 if (!some.regionUsed().equals(asked)) {
                     warnings.add(new Warning(
                             "region-fallback",
-                            "No result for " + quote.item().words() + " in "
+                            "No result for " + estimate.item().words() + " in "
                                     + library.regions().words(asked)
                                     + "; the nearest region with results is " + some.regionWords() + ".",
-                            List.of(quote.item().written())));
+                            List.of(estimate.item().written())));
                 }
                 some.findings()
                         .filter(finding -> !finding.result().region().equals(some.regionUsed()))
@@ -139,11 +139,13 @@ public final class Warnings {
         }
     }
 
-    /** What the ruler itself asks a reader to bear in mind. */
-    private static void ruler(List<PublishedEstimate> quotes, List<Warning> warnings) {
-        PoolQuestion question = quotes.get(0).evidence().question();
-        List<String> products =
-                quotes.stream().map(quote -> quote.item().written()).distinct().toList();
+    /** What the basis itself asks a reader to bear in mind. */
+    private static void basis(List<PublishedEstimate> estimates, List<Warning> warnings) {
+        PoolQuestion question = estimates.get(0).evidence().question();
+        List<String> products = estimates.stream()
+                .map(estimate -> estimate.item().written())
+                .distinct()
+                .toList();
         if (question.boundary() == Boundary.ANIMAL && question.indicator().isWarming()) {
             warnings.add(new Warning(
                     "animal-boundary",
@@ -167,27 +169,29 @@ public final class Warnings {
         }
     }
 
-    private static void forms(List<PublishedEstimate> quotes, List<Warning> warnings) {
+    private static void forms(List<PublishedEstimate> estimates, List<Warning> warnings) {
         List<PublishedEstimate> speaking =
-                quotes.stream().filter(quote -> quote.studies() > 0).toList();
-        long forms =
-                speaking.stream().map(quote -> quote.item().form()).distinct().count();
+                estimates.stream().filter(estimate -> estimate.studies() > 0).toList();
+        long forms = speaking.stream()
+                .map(estimate -> estimate.item().form())
+                .distinct()
+                .count();
         if (forms > 1) {
             warnings.add(new Warning(
                     "form-mix",
                     "Products in different forms stand side by side (fresh, dried, meal): drying and milling are in some of"
                             + " the figures and not in others, and feed is not food.",
                     speaking.stream()
-                            .map(quote -> quote.item().written())
+                            .map(estimate -> estimate.item().written())
                             .distinct()
                             .toList()));
         }
     }
 
-    private static void notes(List<PublishedEstimate> quotes, List<Warning> warnings) {
+    private static void notes(List<PublishedEstimate> estimates, List<Warning> warnings) {
         Map<String, Set<String>> byCode = new LinkedHashMap<>();
-        for (PublishedEstimate quote : quotes) {
-            if (quote.evidence() instanceof Evidence.PooledEvidence some) {
+        for (PublishedEstimate estimate : estimates) {
+            if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
                 some.findings().forEach(finding -> collect(finding, byCode));
             }
         }

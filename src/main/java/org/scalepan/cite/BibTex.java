@@ -56,7 +56,7 @@ public final class BibTex {
         putText(fields, "number", reference.issue().or(reference::number));
         reference.page().map(BibTex::pages).ifPresent(pages -> fields.put("pages", pages));
         if (type.equals("techreport")) {
-            // @techreport must name an institution; the site or series the report stands in comes nearest.
+            // @techreport must name an institution; the site or series that contains the report comes nearest.
             putText(fields, "institution", reference.publisher().or(reference::containerTitle));
         } else {
             putText(fields, "publisher", reference.publisher());

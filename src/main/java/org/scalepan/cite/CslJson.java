@@ -38,7 +38,7 @@ public final class CslJson {
     /**
      * The references in the order of the list, or none when there is a fault.
      *
-     * @param faults is told every fault, as {@link #faults} gives them
+     * @param faults receives every fault, as {@link #faults} gives them
      */
     public static List<Reference> read(JsonNode array, Consumer<String> faults) {
         CslReading reading = CslReading.of(array);

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * @param title title as published
  * @param authors authors in published order; empty if none is known
  * @param year year of issue, 1000 to 9999; empty if not known
- * @param containerTitle journal, book or site it stands in
+ * @param containerTitle journal, book or site that contains it
  * @param volume volume as printed
  * @param issue issue as printed
  * @param page page, page range or article number as printed

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
-/** What makes a reference usable, said once for references built in code and for those read from a file. */
+/** The rules of a sound reference, shared by references built in code and those read from a file. */
 final class ReferenceRules {
     // Narrower than CSL-JSON, because the same id is a BibTeX key, a path segment and a member of a semicolon list.
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._:-]{0,119}");

@@ -3,7 +3,7 @@ package org.scalepan.factors;
 import org.scalepan.factors.table.Row;
 
 /**
- * What a scoring pattern asks of one amino acid.
+ * What a scoring pattern requires of one amino acid.
  *
  * @param acid id of the amino acid, the sulphur and the aromatic ones in pairs
  * @param milligrams milligrams per gram of protein, above zero

@@ -10,7 +10,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * processing, or about how a species is reared.
  *
  * @param subject what it is about, such as {@code wheat-bran} or {@code diesel}
- * @param quantity what is given of it, such as {@code ghg} or {@code lower-heating-value}
+ * @param quantity the quantity given, such as {@code ghg} or {@code lower-heating-value}
  * @param per what the number is counted against, in the words of its table
  * @param boundary system boundary, for factors that have one
  * @param biogenic true for CO2 from biomass, which is shown and never counted
@@ -54,12 +54,12 @@ public record BackgroundFactor(
                 row.optional("note"));
     }
 
-    /** True when what trade and processing add is counted too, which a farm that feeds it does not cause. */
+    /** True when burdens of trade and processing are counted too, which a farm that feeds it does not cause. */
     public boolean endsAtRetail() {
         return boundary.filter(Boundary.RETAIL::equals).isPresent();
     }
 
-    /** True for the row that is taken unless a question says otherwise. */
+    /** True for the row that is used unless a question says otherwise. */
     public boolean isDefault() {
         return use.equals("default");
     }

@@ -34,7 +34,7 @@ public enum Boundary {
         return id;
     }
 
-    /** Where counting ends, within a sentence: {@code up to the farm gate}. */
+    /** The upper end of the boundary, within a sentence: {@code up to the farm gate}. */
     public String words(Indicator indicator) {
         return this == ANIMAL && indicator.isFeed() ? "fed to the growing animals" : words;
     }
@@ -53,7 +53,7 @@ public enum Boundary {
         return Stream.of(values()).filter(boundary -> boundary.id.equals(id)).findFirst();
     }
 
-    /** The boundary that a cell of a checked table names. */
+    /** The boundary named by a cell of a checked table. */
     static Boundary of(Row row, String column) {
         return of(row.text(column)).orElseThrow();
     }

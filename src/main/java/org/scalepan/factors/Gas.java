@@ -3,7 +3,7 @@ package org.scalepan.factors;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A greenhouse gas as the warming sets tell them apart. Respired CO2 is never counted; {@link #CO2} is fossil or from land-use change. */
+/** A greenhouse gas as the warming sets distinguish them. Respired CO2 is never counted; {@link #CO2} is fossil or from land-use change. */
 public enum Gas {
     CO2("co2"),
     CH4_BIOGENIC("ch4-biogenic"),

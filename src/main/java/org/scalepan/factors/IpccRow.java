@@ -11,7 +11,7 @@ import org.scalepan.uncertainty.PublishedSpread;
  * @param quantity what it is, such as {@code enteric-ef} or {@code mcf}
  * @param category animal category, a term of {@code ipcc_terms}
  * @param productivity mean, high or low
- * @param region, climate, system where it holds; the widest term where the table does not part it
+ * @param region, climate, system where it holds; the widest term where the table does not distinguish it
  */
 public record IpccRow(
         String id,

@@ -269,13 +269,13 @@ public final class Library {
     }
 
     /**
-     * Something that is made of this library once and then kept, such as an index of its tables. The library never changes, so neither
-     * may what is made of it.
+     * A view of this library that is computed once and cached, such as an index of its tables. The library is immutable, and so must its
+     * views be.
      */
     public <T> T view(Class<T> kind, Function<Library, T> make) {
         Object view = views.get(kind);
         if (view == null) {
-            // Made outside the map, because a view may ask for another; of two made at once one is kept.
+            // Computed outside the map, because a view may need another; of two computed at once one is cached.
             views.putIfAbsent(kind, make.apply(this));
             view = java.util.Objects.requireNonNull(views.get(kind));
         }

@@ -5,7 +5,7 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
- * A ratio reference ÷ product that one study printed for two products that it set against each other: "so many times less".
+ * A ratio reference ÷ product that one study printed for two products that it compared: "so many times less".
  *
  * @param referenceFrom the source that the study took the reference from, where it did not assess it itself
  */

@@ -50,7 +50,7 @@ public record PublishedResult(
     /** Scores 1 (best) to 5 for data quality as scored by hand for rows without a published spread. */
     public record PedigreeScores(OptionalInt reliability, OptionalInt completeness, OptionalInt technology) {}
 
-    /** The study that the number comes from: numbers of one study weigh as one. */
+    /** The study that the number comes from: numbers of one study share its weight. */
     public String study() {
         return restates.orElse(cited.source());
     }
@@ -59,7 +59,7 @@ public record PublishedResult(
         return read(row, row.text("indicator"), row.text("luc"));
     }
 
-    /** A feed conversion is a result too; its basis decides which of the two feed indicators it speaks of. */
+    /** A feed conversion is a result too; its basis decides to which of the two feed indicators it belongs. */
     static PublishedResult ofFeedConversion(Row row) {
         boolean dry = row.text("feed_basis").equals("dry-matter");
         return read(row, dry ? "feed-dry-matter" : "feed", "not-applicable");

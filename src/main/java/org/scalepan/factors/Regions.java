@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** The tree of regions, and who stands inside whom. */
+/** The tree of regions, and which contains which. */
 public final class Regions {
     /** The root of the tree: a question that names no region asks for the world. */
     public static final String WORLD = "world";
@@ -50,7 +50,7 @@ public final class Regions {
     private List<String> walk(String id) {
         List<String> chain = new ArrayList<>();
         Optional<Region> region = find(id);
-        // A table with a loop in it never gets here (the loader refuses it); the size bound keeps that a fact, not a
+        // A table with a cycle never gets here (the loader refuses it); the size bound ensures that the loop ends
         // hope.
         while (region.isPresent() && chain.size() <= byId.size()) {
             chain.add(region.get().id());
@@ -60,9 +60,9 @@ public final class Regions {
     }
 
     /**
-     * Where a factor about a place may be looked for, nearest first: the region itself and what contains it, and beside each of these
-     * the areas hung in it that cut across the tree, such as the European Union in Europe. An area may not hold the place asked for,
-     * but is nearer to it than the world. The world's own areas (such as the OECD) are near to nothing and left out.
+     * Where a factor about a place may be looked for, nearest first: the region itself and what contains it, and beside each of these the
+     * areas under it that cut across the tree, such as the European Union in Europe. An area may not contain the place asked for, but is
+     * nearer to it than the world. The world's own areas (such as the OECD) are near to nothing and left out.
      */
     public List<String> nearestFirst(String id) {
         return nearest.getOrDefault(id, List.of());

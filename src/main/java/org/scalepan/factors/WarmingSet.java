@@ -28,7 +28,7 @@ public record WarmingSet(
         potentials = Map.copyOf(potentials);
     }
 
-    /** kg CO2e per kg of the gas. Every set of the library has all four gases; the loader sees to it. */
+    /** kg CO2e per kg of the gas. Every set of the library has all four gases; the loader checks this. */
     public double potential(Gas gas) {
         WarmingPotential potential = potentials.get(gas);
         if (potential == null) {

@@ -27,8 +27,8 @@ public record ChainFactor(
         return row.printed().kind() == SpreadKind.NONE && !(reading instanceof Constant);
     }
 
-    double[] draw(CommonRandomNumbers book) {
-        double[] drawn = book.values(row.id(), reading);
+    double[] draw(CommonRandomNumbers random) {
+        double[] drawn = random.values(row.id(), reading);
         double[] out = new double[drawn.length];
         for (int i = 0; i < out.length; i++) {
             out[i] = Math.min(cap, drawn[i] * scale);

@@ -2,10 +2,10 @@ package org.scalepan.footprint;
 
 import java.util.List;
 
-/** What asking for a way from one functional unit to another gives. */
+/** The result of a search for a conversion from one functional unit to another. */
 public sealed interface ChainPath {
 
-    /** There is a way; an empty list means that the units are the same. */
+    /** There is a conversion; an empty list means that the units are the same. */
     record FoundPath(List<ChainStep> steps) implements ChainPath {
         public FoundPath {
             steps = List.copyOf(steps);

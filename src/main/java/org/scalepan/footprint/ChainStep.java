@@ -13,7 +13,7 @@ public sealed interface ChainStep {
     double multiplier();
 
     /** Multiplies each value by this step's multiplier, drawn where the factor behind it is uncertain. */
-    void apply(double[] values, CommonRandomNumbers book);
+    void apply(double[] values, CommonRandomNumbers random);
 
     /**
      * A step that is true by definition, such as 100 g to 1 kg.
@@ -22,7 +22,7 @@ public sealed interface ChainStep {
      */
     record Exact(FunctionalUnit from, FunctionalUnit to, double multiplier, String why) implements ChainStep {
         @Override
-        public void apply(double[] values, CommonRandomNumbers book) {
+        public void apply(double[] values, CommonRandomNumbers random) {
             for (int i = 0; i < values.length; i++) {
                 values[i] *= multiplier;
             }
@@ -43,8 +43,8 @@ public sealed interface ChainStep {
         }
 
         @Override
-        public void apply(double[] values, CommonRandomNumbers book) {
-            double[] yields = factor.draw(book);
+        public void apply(double[] values, CommonRandomNumbers random) {
+            double[] yields = factor.draw(random);
             for (int i = 0; i < values.length; i++) {
                 values[i] = upwards ? values[i] * yields[i] : values[i] / yields[i];
             }

@@ -11,10 +11,9 @@ import org.scalepan.uncertainty.Draws;
 
 /**
  * The random draws of one question. A factor is drawn once, under its own id, and every place that uses it sees the same
- * draws: so a factor that stands on both sides of a comparison cancels out.
+ * draws: so a factor on both sides of a comparison cancels out.
  *
- * <p>Because all chance of an answer comes out of its book, a book with one stream exchanged shows what that stream does to the
- * answer.
+ * <p>All random numbers of an answer come from here, so exchanging one stream shows the effect of that stream on the answer.
  */
 public final class CommonRandomNumbers {
     private final ScoreSource source;
@@ -25,7 +24,7 @@ public final class CommonRandomNumbers {
     private final Map<DrawnFactor, double[]> values = new ConcurrentHashMap<>();
 
     /**
-     * One source of chance behind an answer.
+     * One stream of random numbers behind an answer.
      *
      * @param id what is drawn: mostly a row of the library
      * @param choice true for a choice among several, drawn evenly between 0 and 1; false for a standard normal score
@@ -38,7 +37,7 @@ public final class CommonRandomNumbers {
         }
     }
 
-    /** Where the numbers of a book come from. */
+    /** The source of the random numbers. */
     public interface ScoreSource {
         /** So many numbers of a stream: scores, or for a choice numbers from 0 to below 1. */
         double[] draw(Substream stream, int count);
@@ -55,7 +54,7 @@ public final class CommonRandomNumbers {
             return new Seeded(seed);
         }
 
-        /** The same seed once more: numbers that have nothing to do with those of {@link #seeded}. */
+        /** A second sample of the same seed: numbers independent of those of {@link #seeded}. */
         static ScoreSource seededAnew(long seed) {
             return (stream, count) -> {
                 String id = "anew/" + stream.id();
@@ -64,7 +63,7 @@ public final class CommonRandomNumbers {
         }
     }
 
-    /** Draws by seed, those kept that were drawn before. */
+    /** Draws by seed, cached. */
     private record Seeded(long seed) implements ScoreSource {
         @Override
         public double[] draw(Substream stream, int count) {
@@ -77,7 +76,7 @@ public final class CommonRandomNumbers {
         }
     }
 
-    /** Some places of another book. */
+    /** A selection of the draws of another instance. */
     @SuppressWarnings("ArrayRecordComponent") // Never compared.
     private record SelectedDraws(CommonRandomNumbers whole, int[] places) implements ScoreSource {
         @Override
@@ -93,7 +92,7 @@ public final class CommonRandomNumbers {
 
     private record DrawnFactor(String id, Distribution reading) {}
 
-    /** A stream that is read from another book. */
+    /** A stream that is read from another instance. */
     private record Exchange(Substream stream, CommonRandomNumbers from, CommonRandomNumbers others) {}
 
     /**
@@ -114,7 +113,9 @@ public final class CommonRandomNumbers {
         this.exchange = exchange;
     }
 
-    /** This book with one stream out of another of the same length; everything else stays and is not drawn again. */
+    /**
+     * These random numbers with one stream taken from another instance of the same length; everything else stays and is not drawn again.
+     */
     public CommonRandomNumbers exchanging(Substream stream, CommonRandomNumbers from) {
         if (from.draws != draws) {
             throw new IllegalArgumentException("books of different length: " + draws + " and " + from.draws);
@@ -123,7 +124,8 @@ public final class CommonRandomNumbers {
     }
 
     /**
-     * The same book at some places only, for what is not wanted at all of them. Draw i of it is draw {@code places[i]} of this one.
+     * The same random numbers at some indices only, for what is not needed at all of them. Draw i of the result is draw {@code places[i]}
+     * of this one.
      *
      * @param places valid indices of draws, rising
      */
@@ -171,7 +173,7 @@ public final class CommonRandomNumbers {
         });
     }
 
-    /** The same as {@link #values} for what is seldom used twice, such as a finding; the caller may write to them. */
+    /** As {@link #values}, uncached, for what is seldom used twice, such as a finding; the caller may write to the array. */
     public double[] ownValues(String factor, Distribution reading) {
         if (!(source instanceof SelectedDraws)) {
             return values(factor, reading).clone();

@@ -7,9 +7,9 @@ import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Draws;
 
 /**
- * What was drawn before: the numbers of a stream, and the values that a factor takes at them. They hang on nothing but the stream, the
- * seed, their number and the factor's distribution, so one question may take what another has drawn; how many bytes are kept is bounded
- * by the memory of the process.
+ * Caches the random numbers of a stream, and the values that a factor takes at them. They depend only on the stream, the seed, their number
+ * and the factor's distribution, so one question may use what another has drawn; the size of the cache in bytes is bounded by the memory of
+ * the process.
  */
 final class DrawCache {
     /** A share of the heap that leaves room for answers under a small one, and at most what all factors of the library need. */

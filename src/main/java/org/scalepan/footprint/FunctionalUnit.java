@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What an impact is counted against. The chain runs from the live animal to the protein that counts. */
+/** The functional unit of an impact. The chain runs from the live animal to quality-corrected protein. */
 public enum FunctionalUnit {
     KG_LIVE("kg-live", "kg live weight"),
     KG_CARCASS("kg-carcass", "kg carcass weight"),

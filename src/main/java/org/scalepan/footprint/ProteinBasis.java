@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 
 /** How protein is counted from nitrogen. */
 public enum ProteinBasis {
-    /** Nitrogen × 6.25, the trade's convention, which overstates insect protein. */
+    /** Nitrogen × 6.25, the convention of food analysis, which overstates insect protein. */
     CRUDE("crude"),
     /** Nitrogen × the factor published for that product. */
     CORRECTED("corrected");

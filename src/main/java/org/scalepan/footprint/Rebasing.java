@@ -9,11 +9,11 @@ import org.scalepan.factors.GasShares;
 import org.scalepan.factors.WarmingSet;
 
 /**
- * Carries CO2e from one warming set to another by the shares of its gases (M4): X' = X · Σ s_g · GWP'_g ÷ GWP_g.
+ * Converts CO2e from one warming set to another by the shares of its gases: X' = X · Σ s_g · GWP'_g ÷ GWP_g.
  *
- * <p>Where a share is not known, the rest that the known shares leave is parted between the unknown gases in every
- * proportion, drawn evenly: the doubt is kept, not hidden. After AR4 the potentials of N2O and CO2 differ little between sets,
- * so that this doubt is small; methane, whose potential moves most, is the share that the library knows.
+ * <p>Where a share is not known, the rest that the known shares leave is divided between the unknown gases in a proportion drawn uniformly:
+ * the uncertainty is carried on, not hidden. After AR4 the potentials of N2O and CO2 differ little between sets, so that this uncertainty
+ * is small; methane, whose potential moves most, is the share that the library knows.
  *
  * @param shares the shares used
  * @param underShares the warming set under which the shares hold
@@ -26,7 +26,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
         return open().size() == 2 && rest() > 1e-12;
     }
 
-    /** The factor at an even parting of what is not known. */
+    /** The factor when the unknown rest is divided evenly. */
     public double multiplier() {
         return multiplier(0.5);
     }
@@ -39,7 +39,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
     }
 
     /** Multiplies each value by the factor, drawn where shares are unknown. */
-    public void apply(double[] values, CommonRandomNumbers book) {
+    public void apply(double[] values, CommonRandomNumbers random) {
         if (!isOpen()) {
             double factor = multiplier();
             for (int i = 0; i < values.length; i++) {
@@ -47,7 +47,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
             }
             return;
         }
-        double[] parting = book.uniforms(shares.id());
+        double[] parting = random.uniforms(shares.id());
         double atNone = multiplier(0);
         double atAll = multiplier(1);
         for (int i = 0; i < values.length; i++) {
@@ -56,8 +56,7 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
     }
 
     /**
-     * @param parting 0 to 1: how much of the unknown rest is the most warming-set-sensitive of the unknown gases, N2O; what is
-     *     left is CO2
+     * @param parting 0 to 1: share of N2O, the gas more sensitive to the set, in the unknown rest; the remainder is CO2
      */
     private double multiplier(double parting) {
         Map<Gas, Double> share = parted(parting);

@@ -22,7 +22,7 @@ import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.SpreadReading;
 
 /**
- * The functional-unit chain of one product (M1): live → carcass → edible → dry matter or protein. An impact per kilogram live
+ * The functional-unit chain of one product: live → carcass → edible → dry matter or protein. An impact per kilogram live
  * divided by the yield along the chain is the impact per kilogram of what comes out; all burden rests on the edible product.
  *
  * <p>Factors are the product's own, or those of the broader product that includes it (beef for beef from the dairy herd); a
@@ -67,7 +67,7 @@ public final class UnitChain {
 
     private record ConversionEnds(FunctionalUnit from, FunctionalUnit to) {}
 
-    /** What tells one chain from another; all parts come from closed lists, so there are not many. */
+    /** The key of a chain; all parts come from closed lists, so there are not many. */
     private record ConversionKey(
             String product, String form, String source, ProteinBasis protein, boolean capped, Grade lowestGrade) {}
 
@@ -94,12 +94,12 @@ public final class UnitChain {
     }
 
     /**
-     * The chain of a product in a form, with every way through it found once.
+     * The chain of a product in a form, with every path through it found once.
      *
      * @param source id of the source whose result is converted; its own factors come first
      * @param protein how the protein asked for is counted
      * @param qualityCapped whether a protein quality above 1 counts as 1
-     * @param lowestGrade lowest check grade of a factor that may serve
+     * @param lowestGrade lowest check grade of an eligible factor
      */
     public static UnitChain of(
             Library library,
@@ -116,7 +116,7 @@ public final class UnitChain {
                         key -> new UnitChain(library, product, form, source, protein, qualityCapped, lowestGrade));
     }
 
-    /** The shortest way from one unit to another, or the name of the factor that is missing. */
+    /** The shortest path from one unit to another, or the name of the factor that is missing. */
     public ChainPath path(FunctionalUnit from, FunctionalUnit to) {
         return paths.computeIfAbsent(new ConversionEnds(from, to), ends -> find(from, to));
     }
@@ -170,7 +170,7 @@ public final class UnitChain {
         return Optional.ofNullable(reached.get(to));
     }
 
-    /** Length of a way: only steps that rest on a published factor count, because only they can be wrong. */
+    /** Length of a path: only steps that rest on a published factor count, because only they can be wrong. */
     private static long published(List<ChainStep> way) {
         return way.stream().filter(ChainStep.PublishedStep.class::isInstance).count();
     }
@@ -234,7 +234,7 @@ public final class UnitChain {
                 !link.quantity().equals("density") && !link.quantity().equals("diaas");
         Distribution published =
                 fraction ? SpreadReading.readFraction(row.printed(), gsd) : SpreadReading.read(row.printed(), gsd);
-        // A study's own factor is a parameter of that study: using it back, as printed, adds no doubt to the study's
+        // A study's own factor is a parameter of that study: inverting it, as printed, adds no uncertainty to the study's
         // result.
         Distribution reading = studysOwn ? new Constant(row.printed().value().orElseGet(published::median)) : published;
         double scale = link.quantity().equals("protein")
@@ -269,7 +269,7 @@ public final class UnitChain {
         return meant && row.cited().check().isAtLeast(lowestGrade);
     }
 
-    /** Names the factor that this product lacks: any one that would open a way, or else all on the way that lacks fewest. */
+    /** Names the factor that this product lacks: any one that would complete a path, or else all on the path that lacks fewest. */
     private String missing(FunctionalUnit from, FunctionalUnit to) {
         if (product.group().equals("insect")
                 && (to == FunctionalUnit.KG_CARCASS || from == FunctionalUnit.KG_CARCASS)) {
@@ -289,7 +289,7 @@ public final class UnitChain {
         return link.words() + " (" + link.quantity() + " per " + link.from().id() + ")";
     }
 
-    /** The missing factors on the way that lacks fewest, in its order: where no single one would open a way, all are named. */
+    /** The missing factors on the path that lacks fewest, in its order: where no single one would complete a path, all are named. */
     private List<String> lackingOn(FunctionalUnit from, FunctionalUnit to) {
         Map<FunctionalUnit, List<Link>> lacking = new EnumMap<>(FunctionalUnit.class);
         lacking.put(from, List.of());
@@ -326,7 +326,7 @@ public final class UnitChain {
         return lowestGrade == Grade.MEMORY ? "" : " of check grade " + lowestGrade.id() + " or better";
     }
 
-    /** True when supplying this one missing link would open a way. */
+    /** True when supplying this one missing link would complete a path. */
     private boolean leadsTo(Link link, FunctionalUnit from, FunctionalUnit to) {
         return (connected(from, link.from()) && connected(link.to(), to))
                 || (connected(from, link.to()) && connected(link.from(), to));

@@ -1,6 +1,6 @@
 /**
- * A footprint is a distribution of one indicator on one functional unit. This layer knows how functional units hang together
- * and how warming sets are exchanged; what the footprint is made from is the business of the layer above.
+ * A footprint is a distribution of one indicator on one functional unit. This layer converts between functional units and between warming
+ * sets; how a footprint is obtained is left to the layers above.
  */
 @NullMarked
 package org.scalepan.footprint;

@@ -8,7 +8,7 @@ import org.scalepan.factors.SpreadDefaults;
 import org.scalepan.uncertainty.Pedigree;
 
 /**
- * The geometric standard deviation assumed for a number that was published alone (M2): the library's basic one, raised by the row's
+ * The geometric standard deviation assumed for a number that was published alone: the library's basic one, raised by the row's
  * pedigree scores, by its age and by how its region relates to the one asked for.
  */
 final class AssumedSpread {

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * @param reference the same of the reference
  */
 public record Borrowed(Optional<String> product, Optional<String> reference) {
-    /** In place of a source id: gathered from the literature by the study, from whom is not held here. */
+    /** In place of a source id: gathered by the study from literature that this library does not name. */
     public static final String LITERATURE = "literature";
 
     static final Borrowed NONE = new Borrowed(Optional.empty(), Optional.empty());
@@ -24,7 +24,7 @@ public record Borrowed(Optional<String> product, Optional<String> reference) {
         return new Borrowed(from, Optional.empty());
     }
 
-    /** What either of two rows of one study says. */
+    /** The union of what two rows of one study say. */
     Borrowed or(Borrowed other) {
         return new Borrowed(product.or(other::product), reference.or(other::reference));
     }

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 
-/** What the literature has to say to a question about one product. */
+/** The published evidence for a question about one product. */
 public sealed interface Evidence {
 
     PoolQuestion question();
@@ -35,7 +35,7 @@ public sealed interface Evidence {
             return studies.stream().flatMap(study -> study.findings().stream());
         }
 
-        /** The weight of each study in the pool: all weigh the same, however many numbers they print (M3). */
+        /** The weight of each study in the pool: all weigh the same, however many results they print. */
         public double weight() {
             return 1.0 / studies.size();
         }
@@ -46,19 +46,19 @@ public sealed interface Evidence {
         }
 
         /**
-         * The footprint: an equal-weight mixture over the studies, and within a study over its findings (M3). The choice of
+         * The footprint: an equal-weight mixture over the studies, and within a study over its findings. The choice of
          * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
          */
-        public Footprint footprint(CommonRandomNumbers book) {
+        public Footprint footprint(CommonRandomNumbers random) {
             Mixture mixture = Mixture.of(
                     studies.stream().mapToInt(study -> study.findings().size()).toArray(),
-                    book.uniforms(choice().id()));
-            double[] draws = new double[book.size()];
+                    random.uniforms(choice().id()));
+            double[] draws = new double[random.size()];
             for (int study = 0; study < studies.size(); study++) {
                 List<Harmonised> findings = studies.get(study).findings();
                 for (int finding = 0; finding < findings.size(); finding++) {
                     int[] places = mixture.places(study, finding);
-                    double[] drawn = findings.get(finding).draw(book.only(places));
+                    double[] drawn = findings.get(finding).draw(random.only(places));
                     for (int i = 0; i < places.length; i++) {
                         draws[places[i]] = drawn[i];
                     }
@@ -117,13 +117,13 @@ public sealed interface Evidence {
             return places.get(places.size() - 1);
         }
 
-        /** A study by its id, if it speaks here. */
+        /** A study by its id, if it is among the eligible studies. */
         public Optional<Study> study(String id) {
             return studies.stream().filter(study -> study.id().equals(id)).findFirst();
         }
     }
 
-    /** There is none on this ruler. */
+    /** There is none on this basis. */
     record NoEvidence(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
         public NoEvidence {
             unused = List.copyOf(unused);

@@ -6,13 +6,13 @@ import java.util.function.Function;
 import org.scalepan.factors.Library;
 
 /**
- * Evidence that was asked for before. It is a pure function of the library and the question, whatever is then drawn from it; how many
- * bytes are kept is bounded by the memory of the process.
+ * Caches pooled evidence. It is a pure function of the library and the question, independent of seed and draws; the size of the cache in
+ * bytes is bounded by the memory of the process.
  */
 final class EvidenceCache {
     private static final long MOST_BYTES =
             Math.min(16L << 20, Runtime.getRuntime().maxMemory() / 32);
-    /** What evidence weighs, roughly: itself, each finding with its conversions, each result that was not used. */
+    /** Approximate size of an entry in bytes: itself, each finding with its conversions, each result that was not used. */
     private static final int OF_ITSELF = 2_000;
 
     private static final int OF_A_FINDING = 3_000;

@@ -17,7 +17,7 @@ import org.scalepan.uncertainty.SpreadKind;
 import org.scalepan.uncertainty.SpreadReading;
 
 /**
- * Puts one published result on the ruler of a question, or says why it cannot be: boundary and land-use change, then warming set,
+ * Puts one published result on the basis of a question, or says why it cannot be: boundary and land-use change, then warming set,
  * then functional unit, then the spread.
  */
 final class Harmonisation {

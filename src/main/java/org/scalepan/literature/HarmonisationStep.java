@@ -6,13 +6,13 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Rebasing;
 
-/** One conversion on the way from the published number to the ruler of the question. */
+/** One conversion on the way from the published number to the basis of the question. */
 public sealed interface HarmonisationStep {
 
     /** What the number is multiplied by, at the central value. */
     double multiplier();
 
-    void apply(double[] values, CommonRandomNumbers book);
+    void apply(double[] values, CommonRandomNumbers random);
 
     /** To another functional unit. */
     record ToUnit(ChainStep step) implements HarmonisationStep {
@@ -22,8 +22,8 @@ public sealed interface HarmonisationStep {
         }
 
         @Override
-        public void apply(double[] values, CommonRandomNumbers book) {
-            step.apply(values, book);
+        public void apply(double[] values, CommonRandomNumbers random) {
+            step.apply(values, random);
         }
     }
 
@@ -40,7 +40,7 @@ public sealed interface HarmonisationStep {
         }
 
         @Override
-        public void apply(double[] values, CommonRandomNumbers book) {
+        public void apply(double[] values, CommonRandomNumbers random) {
             for (int i = 0; i < values.length; i++) {
                 values[i] *= multiplier;
             }
@@ -55,8 +55,8 @@ public sealed interface HarmonisationStep {
         }
 
         @Override
-        public void apply(double[] values, CommonRandomNumbers book) {
-            rebasing.apply(values, book);
+        public void apply(double[] values, CommonRandomNumbers random) {
+            rebasing.apply(values, random);
         }
     }
 }

@@ -6,7 +6,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.uncertainty.Distribution;
 
 /**
- * A published result on the ruler of the question.
+ * A published result on the basis of the question.
  *
  * @param result the row as published
  * @param reading its spread as a distribution, still in the published unit
@@ -34,10 +34,10 @@ public record Harmonised(
         return value;
     }
 
-    /** Draws of this result on the ruler of the question. */
-    public double[] draw(CommonRandomNumbers book) {
-        double[] values = book.ownValues(result.finding(), reading);
-        steps.forEach(step -> step.apply(values, book));
+    /** Draws of this result on the basis of the question. */
+    public double[] draw(CommonRandomNumbers random) {
+        double[] values = random.ownValues(result.finding(), reading);
+        steps.forEach(step -> step.apply(values, random));
         return values;
     }
 }

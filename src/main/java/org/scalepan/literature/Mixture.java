@@ -2,7 +2,7 @@ package org.scalepan.literature;
 
 /**
  * Which finding each draw of a pooled footprint comes from: studies with equal weight, and within a study its findings with equal
- * weight. Knowing the places beforehand, a finding is drawn only where it speaks.
+ * weight. The draws of each finding are known beforehand, so that it is drawn only where it is chosen.
  */
 final class Mixture {
     private final int[][][] places;
@@ -42,7 +42,7 @@ final class Mixture {
         return new Mixture(places);
     }
 
-    /** The draws that come from a finding of a study, rising. */
+    /** The indices of the draws that come from a finding of a study, ascending. */
     int[] places(int study, int finding) {
         return places[study][finding];
     }

@@ -9,16 +9,16 @@ import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.RandomEffects;
 
 /**
- * Ratios reference ÷ product from studies that set both against each other, most with one method; where one side was taken from
+ * Ratios reference ÷ product from studies that compared both, most with one method; where one side was taken from
  * elsewhere, {@link Borrowed} says so. What differs between studies (boundary details,
- * warming set, allocation) cancels inside each; so these ratios stand beside the pooled one as a check on it.
+ * warming set, allocation) cancels inside each; so these ratios are reported beside the pooled one as a check on it.
  *
  * <p>Pooled by random effects on ln R: DerSimonian & Laird 1986, with the interval of Hartung & Knapp 2001 and the prediction
  * interval of Higgins et al. 2009. Where few studies agree closely, Hartung and Knapp's interval can be narrower than DerSimonian
  * and Laird's; then the wider one is given (Röver et al. 2015).
  *
  * @param ratios one for each study
- * @param pooled the pooled ln R, when two or more studies speak
+ * @param pooled the pooled ln R, when there are two or more studies
  */
 public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Pooled> pooled) {
     /** No study assessed both. */
@@ -45,7 +45,7 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
     }
 
     private static Optional<RandomEffects.Pooled> pool(List<PairedStudy> ratios) {
-        // A ratio without any doubt, such as an own row with equal ends, would outweigh every other: there is no
+        // A ratio without uncertainty, such as an own row with equal limits, would outweigh every other: there is no
         // pooling by variances.
         if (ratios.size() < 2 || ratios.stream().anyMatch(ratio -> ratio.lnVariance() == 0)) {
             return Optional.empty();

@@ -21,7 +21,7 @@ import org.scalepan.uncertainty.StandardNormal;
  *
  * @param study source id of the study
  * @param lnMean mean of ln(reference ÷ product)
- * @param lnVariance its variance; spread between farms counts as doubt, so it is wide rather than narrow
+ * @param lnVariance its variance; spread between farms counts as uncertainty, so it is wide rather than narrow
  * @param origin printed by the study, or computed from its two results
  * @param borrowed which side it took from elsewhere
  * @param rows the rows behind it
@@ -51,7 +51,7 @@ public record PairedStudy(
     }
 
     /**
-     * An end of the band of the ratio.
+     * A quantile of the ratio.
      *
      * @param probability that the ratio lies below it, between 0 and 1
      */
@@ -188,7 +188,7 @@ public record PairedStudy(
                 List.of()));
     }
 
-    /** Where a study's rows are of the scale of a review, it gathered them instead of measuring them. */
+    /** Where a study's rows are of the scale of a review, it collected them instead of measuring them. */
     private static Optional<String> gathered(Study study) {
         return study.findings().stream().anyMatch(PairedStudy::isReview)
                 ? Optional.of(Borrowed.LITERATURE)

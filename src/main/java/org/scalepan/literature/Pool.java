@@ -17,8 +17,8 @@ import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.ChainStep;
 
 /**
- * Chooses the published results that may answer a question, and how much each weighs (M3): boundary equal or carried by the
- * source's own stage split, form equal, region by nearest match, one study one weight.
+ * Selects the eligible published results of a question and their weights: boundary equal or converted by the source's own stage split, form
+ * equal, region by nearest match, equal weight for each study.
  */
 public final class Pool {
     private final Library library;
@@ -90,7 +90,7 @@ public final class Pool {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** What the question itself keeps out. */
+    /** Results that the question itself excludes. */
     private Optional<String> barred(PublishedResult result) {
         String source = result.cited().source();
         if (!result.form().equals(question.form())) {
@@ -108,8 +108,8 @@ public final class Pool {
     }
 
     /**
-     * Alternative statements of one finding are never pooled. A number that was seen goes before one from memory; then the one
-     * that needs the fewest conversions.
+     * Alternative statements of one finding are never pooled. A number that was seen is preferred to one from memory; then the one that
+     * needs the fewest conversions.
      */
     private List<Harmonised> oneForEachFinding(List<Harmonised> usable) {
         Map<String, List<Harmonised>> byFinding = new LinkedHashMap<>();
@@ -124,7 +124,7 @@ public final class Pool {
                 .toList();
     }
 
-    /** How many things stand between the printed number and the ruler. */
+    /** How many conversions the printed number needs to reach the basis. */
     private static double doubts(Harmonised item) {
         double doubts = 0;
         for (HarmonisationStep step : item.steps()) {
@@ -170,7 +170,7 @@ public final class Pool {
                 unused);
     }
 
-    /** Why results of the form asked for could not be used: their boundaries in one breath, other reasons one by one. */
+    /** Why results of the form asked for could not be used: their boundaries in one clause, other reasons one by one. */
     private String why() {
         List<Unused> sameForm = unused.stream()
                 .filter(item -> item.result().form().equals(question.form()))
@@ -209,7 +209,9 @@ public final class Pool {
                 .toList();
     }
 
-    /** A study that speaks of the very region asked for is not also counted with its parts: the whole includes them. */
+    /**
+     * Of a study with a result for the very region asked for, results for parts of that region are not counted: the whole includes them.
+     */
     private List<Harmonised> wholeBeforeParts(List<Harmonised> findings) {
         List<Harmonised> whole = findings.stream()
                 .filter(item -> item.result().region().equals(question.region()))

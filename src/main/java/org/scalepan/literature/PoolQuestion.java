@@ -11,12 +11,12 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 
 /**
- * What is asked of the literature: one product, one indicator, on one ruler.
+ * What is asked of the literature: one product, one indicator, on one basis.
  *
- * @param pinned ids of the only sources that may speak; empty for all
- * @param excluded ids of sources that may not
+ * @param pinned ids of the only eligible sources; empty for all
+ * @param excluded ids of excluded sources
  * @param lowestGrade lowest check grade used
- * @param strict whether results that cannot be put on the ruler exactly (another warming set without gas shares) are left out
+ * @param strict whether results that cannot be put on the basis exactly (another warming set without gas shares) are left out
  */
 public record PoolQuestion(
         Product product,

@@ -9,9 +9,8 @@ import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.StageSplit;
 
 /**
- * Carries a result from retail to the farm gate, or frees it of land-use change, by the stage split that its own source publishes
- * (M3). Boundary and land-use change go together, because one split answers for both. Nothing else carries a result to another
- * boundary.
+ * Converts a result from retail to the farm gate, or excludes its land-use change, by the stage split that its own source publishes.
+ * Boundary and land-use change are converted together, because one split covers both. There is no other conversion to another boundary.
  */
 final class StageConversion {
     private static final String LUC = "luc";

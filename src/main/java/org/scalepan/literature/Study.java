@@ -3,10 +3,10 @@ package org.scalepan.literature;
 import java.util.List;
 
 /**
- * One study's say in a pool: it weighs one, however many findings it brings and however many sources restate it.
+ * One study in a pool: it has one weight, however many findings it has and however many sources restate it.
  *
  * @param id the source id of the study itself
- * @param findings its findings on the ruler of the question, which share its weight equally
+ * @param findings its findings on the basis of the question, which share its weight equally
  */
 public record Study(String id, List<Harmonised> findings) {
     public Study {

@@ -13,8 +13,8 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.Rebasing;
 
 /**
- * Carries a result to another warming set by the published gas shares of its product (M4). Without shares it is kept and marked, but
- * only among sets of one metric and one horizon; a 20-year figure is never made of 100-year ones.
+ * Converts a result to another warming set by the published gas shares of its product. Without shares it stays on its own set and is
+ * marked, but only among sets of one metric and one horizon; a 20-year figure is never derived from 100-year ones.
  */
 final class WarmingConversion {
     private static final String NOT_STATED = "not-stated";

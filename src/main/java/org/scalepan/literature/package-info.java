@@ -1,5 +1,5 @@
 /**
- * Makes footprints from published results: chooses the results that may speak, harmonises each to the functional unit,
+ * Makes footprints from published results: selects the eligible results, harmonises each to the functional unit,
  * boundary and warming set asked for, and pools them.
  */
 @NullMarked

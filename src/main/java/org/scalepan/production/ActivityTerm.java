@@ -5,14 +5,14 @@ import java.util.List;
 import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
- * A product: an amount out of the records times uncertain factors, each to the power 1 or −1. Everything on a farm comes down to a
+ * A product: an amount from the records times uncertain factors, each to the power 1 or −1. Everything on a farm comes down to a
  * sum of such terms, which is why first-order propagation, Monte Carlo and sensitivity all work on the same inventory.
  *
  * @param amount the certain part, with its sign (a credit is negative)
  */
 public record ActivityTerm(double amount, List<FactorUse> uses) {
 
-    /** A factor as it stands in a product. */
+    /** A factor of a product, with its power. */
     public record FactorUse(Factor factor, boolean divides) {}
 
     public ActivityTerm {
@@ -63,11 +63,11 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
     }
 
     /** Adds {@code scale} times this term, draw by draw. */
-    public void addTo(double[] sum, double scale, CommonRandomNumbers book) {
+    public void addTo(double[] sum, double scale, CommonRandomNumbers random) {
         double[] product = new double[sum.length];
         java.util.Arrays.fill(product, amount * scale);
         for (FactorUse use : uses) {
-            double[] drawn = book.values(use.factor().id(), use.factor().reading());
+            double[] drawn = random.values(use.factor().id(), use.factor().reading());
             for (int i = 0; i < product.length; i++) {
                 product[i] = use.divides() ? product[i] / drawn[i] : product[i] * drawn[i];
             }

@@ -17,7 +17,7 @@ import org.scalepan.factors.Regions;
 import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.SpreadReading;
 
-/** Finds the background factors of the library and reads them as factors with their doubt, each once. */
+/** Finds the background factors of the library and reads each once, with its uncertainty. */
 public final class Background {
     private final Library library;
     private final Map<String, Map<About, List<BackgroundFactor>>> rows = new ConcurrentHashMap<>();

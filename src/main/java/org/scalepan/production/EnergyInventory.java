@@ -11,7 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 
 /**
- * Books energy by carrier: what is delivered to the farm in MJ, the gases of burning it, and what bringing it there burdens. CO2 from
+ * Adds energy by carrier to the inventory: MJ delivered to the farm, the gases of combustion, and the upstream burden of supply. CO2 from
  * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
  */
 public final class EnergyInventory {
@@ -20,41 +20,41 @@ public final class EnergyInventory {
 
     private final Library library;
     private final Background background;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final Optional<String> region;
     private final OptionalInt year;
     private final OptionalDouble gridIntensity;
 
-    EnergyInventory(Library library, InventoryBuilder ledger, FarmRecords records) {
+    EnergyInventory(Library library, InventoryBuilder builder, FarmRecords records) {
         this.library = library;
         this.background = Background.of(library);
-        this.ledger = ledger;
+        this.builder = builder;
         this.region = records.region();
         this.year = records.year();
         this.gridIntensity = records.gridIntensity();
     }
 
-    /** Books an amount in the carrier's own unit: kWh, kg or litre. */
-    void book(Stage stage, String carrier, double amount) {
+    /** Adds an amount in the carrier's own unit: kWh, kg or litre. */
+    void add(Stage stage, String carrier, double amount) {
         Row row = carrier(carrier);
         if (row.text("unit").equals("kWh")) {
-            bookMegajoules(stage, carrier, ActivityTerm.of(amount * MJ_PER_KWH));
+            addMegajoules(stage, carrier, ActivityTerm.of(amount * MJ_PER_KWH));
             return;
         }
         ActivityTerm mass = row.text("unit").equals("litre")
                 ? ActivityTerm.of(amount).times(factor(carrier, "density"))
                 : ActivityTerm.of(amount);
-        bookMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
+        addMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 
-    /** Books delivered energy in MJ, as a process needs it. */
-    void bookMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
-        ledger.flow(stage, carrier, Flux.ENERGY, megajoules);
+    /** Adds delivered energy in MJ, as a process needs it. */
+    void addMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
+        builder.flow(stage, carrier, Flux.ENERGY, megajoules);
         if (carrier(carrier).text("kind").equals("fuel")) {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
             ActivityTerm kilowattHours = megajoules.times(1 / MJ_PER_KWH);
-            ledger.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
+            builder.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
             land(stage, carrier, kilowattHours);
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
@@ -84,7 +84,7 @@ public final class EnergyInventory {
     private void electricity(Stage stage, String carrier, ActivityTerm kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "energy/" + carrier,
                     uncounted(carrier),
                     "not counted: no intensity of " + words(carrier) + " is in this library");
@@ -92,14 +92,14 @@ public final class EnergyInventory {
         }
         OptionalInt vintage = row.get().year();
         if (year.isPresent() && vintage.isPresent() && year.getAsInt() != vintage.getAsInt()) {
-            ledger.filled(
+            builder.filled(
                     "year",
                     Gap.GHG,
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
                     row.get().id());
         }
         if (year.isEmpty() && vintage.isPresent()) {
-            ledger.filled(
+            builder.filled(
                     "year",
                     Gap.GHG,
                     "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the latest year held",
@@ -107,7 +107,7 @@ public final class EnergyInventory {
         }
         String place = row.get().region().orElse("world");
         if (region.filter(place::equals).isEmpty()) {
-            ledger.filled(
+            builder.filled(
                     "region",
                     Gap.GHG,
                     "intensity of " + words(carrier) + " of "
@@ -122,7 +122,7 @@ public final class EnergyInventory {
                     row.get().id());
         }
         Optional<BackgroundFactor> loss = lineLoss(background, carrier, region);
-        ledger.co2e(
+        builder.co2e(
                 stage,
                 carrier,
                 kilowattHours.times(1 / delivered(background, loss)).times(background.factor(row.get())),
@@ -133,7 +133,7 @@ public final class EnergyInventory {
         land(stage, carrier, kilowattHours);
     }
 
-    /** What electricity of unknown intensity would have added to. */
+    /** The indicators that electricity of unknown intensity would add to. */
     private List<String> uncounted(String carrier) {
         return background.row(FACTORS, carrier, "land").isPresent() ? List.of("ghg", "land") : Gap.GHG;
     }
@@ -141,7 +141,7 @@ public final class EnergyInventory {
     private void land(Stage stage, String carrier, ActivityTerm kilowattHours) {
         background
                 .row(FACTORS, carrier, "land")
-                .ifPresent(land -> ledger.flow(
+                .ifPresent(land -> builder.flow(
                         stage, carrier, Flux.LAND, kilowattHours.times(background.factor(land)), land.id()));
     }
 
@@ -163,14 +163,14 @@ public final class EnergyInventory {
     private void gas(Stage stage, String carrier, String quantity, ActivityTerm base, Flux flux) {
         background.row(FACTORS, carrier, quantity).ifPresent(row -> {
             if (row.biogenic() && flux == Flux.CO2) {
-                ledger.remark(
+                builder.remark(
                         Remark.METHOD,
                         "CO2 from burning " + carrier
                                 + " is biogenic and not counted; where wood is cut faster than it grows back, it should be");
                 return;
             }
             Flux origin = row.biogenic() && flux == Flux.CH4_FOSSIL ? Flux.CH4_BIOGENIC : flux;
-            ledger.flow(stage, carrier, origin, base.times(background.factor(row)), row.id());
+            builder.flow(stage, carrier, origin, base.times(background.factor(row)), row.id());
         });
     }
 
@@ -181,7 +181,7 @@ public final class EnergyInventory {
             case "litre" -> kilograms.over(factor(carrier, "density"));
             default -> kilograms;
         };
-        ledger.co2e(
+        builder.co2e(
                 stage, carrier, base.times(background.factor(row)), row.gwp().orElse("not-stated"), row.id());
     }
 

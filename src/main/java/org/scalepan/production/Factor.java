@@ -4,13 +4,13 @@ import java.util.Optional;
 import org.scalepan.uncertainty.Distribution;
 
 /**
- * A factor with its doubt.
+ * A factor with its uncertainty.
  *
  * @param id the id under which it is drawn, mostly a row of the library, so that two systems that use the row share its draws
  * @param reading its distribution, above zero
  * @param row the row of the library it comes from, when it comes from one
  * @param central the central value
- * @param lnSd how wide it is on the logarithm
+ * @param lnSd its standard deviation on the logarithmic scale
  */
 public record Factor(String id, Distribution reading, Optional<String> row, double central, double lnSd) {
     /** Central value and width are worked out here, once, because some distributions have no closed form of them. */

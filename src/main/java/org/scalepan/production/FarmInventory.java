@@ -10,58 +10,58 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 
-/** Books everything of a farm's records that is not about the animals themselves. */
+/** Adds to the inventory everything of a farm's records that is not about the animals themselves. */
 public final class FarmInventory {
     private final Background background;
     private final Library library;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final FeedInventory feed;
     private final EnergyInventory energy;
 
-    public FarmInventory(Library library, FarmRecords records, InventoryBuilder ledger) {
+    public FarmInventory(Library library, FarmRecords records, InventoryBuilder builder) {
         this.library = library;
         this.background = Background.of(library);
-        this.ledger = ledger;
-        this.feed = new FeedInventory(library, ledger, records.region());
-        this.energy = new EnergyInventory(library, ledger, records);
+        this.builder = builder;
+        this.feed = new FeedInventory(library, builder, records.region());
+        this.energy = new EnergyInventory(library, builder, records);
     }
 
-    /** Books the records. */
-    public void book(FarmRecords records) {
+    /** Adds the records. */
+    public void add(FarmRecords records) {
         for (FeedUse use : records.feed()) {
-            feed.book(use);
+            feed.add(use);
         }
         feed.reportMissing();
         for (EnergyUse use : records.energy()) {
             if (use.site().isEmpty()) {
-                ledger.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
+                builder.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
             }
-            energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
+            energy.add(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
         if (records.feed().isEmpty()) {
-            ledger.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
+            builder.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
         if (records.energy().isEmpty()) {
-            ledger.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
+            builder.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
         }
         records.water()
                 .ifPresentOrElse(
-                        water -> ledger.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(water)),
-                        () -> ledger.notCounted("water_m3", List.of("water"), "not recorded, not counted"));
+                        water -> builder.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(water)),
+                        () -> builder.notCounted("water_m3", List.of("water"), "not recorded, not counted"));
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
         if (records.transport().isEmpty()) {
-            ledger.notCounted("transport", Gap.GHG, "not recorded, not counted");
+            builder.notCounted("transport", Gap.GHG, "not recorded, not counted");
         }
         if (records.materials().isEmpty()) {
-            ledger.notCounted("materials", Gap.GHG, "not recorded, not counted");
+            builder.notCounted("materials", Gap.GHG, "not recorded, not counted");
         }
     }
 
-    /** Books heat that a process needs, from a carrier. */
+    /** Adds heat that a process needs, from a carrier. */
     public void heat(String carrier, ActivityTerm megajoules) {
-        energy.bookMegajoules(Stage.PROCESSING, carrier, megajoules);
+        energy.addMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
     /** kg N in the feed of a year, as far as it is known. */
@@ -76,21 +76,21 @@ public final class FarmInventory {
 
     /** kg dry matter in the feed of a year, when it is known. */
     public OptionalDouble feedDryMatter() {
-        return feed.dryMatterKnown() ? OptionalDouble.of(ledger.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
+        return feed.dryMatterKnown() ? OptionalDouble.of(builder.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
     }
 
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
         if (area == 0) {
-            ledger.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
+            builder.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
         }
         if (area > 0 && records.buildingArea().isEmpty()) {
-            ledger.filled("building_m2", List.of("land"), "0");
+            builder.filled("building_m2", List.of("land"), "0");
         }
         if (area > 0 && records.yardArea().isEmpty()) {
-            ledger.filled("yard_m2", List.of("land"), "0");
+            builder.filled("yard_m2", List.of("land"), "0");
         }
-        ledger.flow(Stage.SITE, "buildings and yard", Flux.LAND, ActivityTerm.of(area));
+        builder.flow(Stage.SITE, "buildings and yard", Flux.LAND, ActivityTerm.of(area));
     }
 
     private void transport(TransportUse use) {
@@ -103,7 +103,7 @@ public final class FarmInventory {
                     .findFirst();
             if (row.isPresent()) {
                 found = true;
-                ledger.co2e(
+                builder.co2e(
                         Stage.TRANSPORT,
                         use.mode(),
                         ActivityTerm.of(use.tonneKilometres()).times(background.factor(row.get())),
@@ -112,7 +112,7 @@ public final class FarmInventory {
             }
         }
         if (!found) {
-            ledger.notCounted(
+            builder.notCounted(
                     "transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
         }
     }
@@ -129,16 +129,16 @@ public final class FarmInventory {
                 library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
-            ledger.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());
+            builder.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());
         }
         if (row.isEmpty()) {
-            ledger.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
+            builder.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
             return;
         }
         if (use.years().isEmpty()) {
-            ledger.filled("materials/" + use.material() + "/years", Gap.GHG, "1: worn out within the year");
+            builder.filled("materials/" + use.material() + "/years", Gap.GHG, "1: worn out within the year");
         }
-        ledger.co2e(
+        builder.co2e(
                 Stage.MATERIALS,
                 use.material(),
                 ActivityTerm.of(use.kilograms() / use.years().orElse(1)).times(background.factor(row.get())),

@@ -6,14 +6,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What a farm's notebook says of a year beside the animals: the same fields for a bin of larvae and a herd.
+ * A farm's records of a year apart from the animals: the same fields for insect farms and herds.
  *
  * @param region region id of the farm, for the electricity grid
  * @param year year of the records, for the electricity grid
  * @param water m3 a year
  * @param buildingArea m2 under roof
  * @param yardArea m2 of yard or run
- * @param gridIntensity kg CO2e per kWh of the grid, as the grower's supplier tells it; the library's when absent
+ * @param gridIntensity kg CO2e per kWh of the grid, as stated by the grower's supplier; the library's when absent
  */
 public record FarmRecords(
         String name,
@@ -155,7 +155,7 @@ public record FarmRecords(
                 OptionalDouble.of(other));
     }
 
-    /** How much of a residue's or by-product's burden comes with it. */
+    /** How the burden of a residue or by-product is allocated to it. */
     public enum Burden {
         /** Its share of the crop's burden by price. */
         ECONOMIC("economic"),
@@ -201,7 +201,7 @@ public record FarmRecords(
             OptionalDouble displacedPerKilogram,
             OwnFactors own) {}
 
-    /** Factors per kg as fed that a grower brings along: kg CO2e, m2·yr, MJ, m3. */
+    /** The grower's own factors per kg as fed: kg CO2e, m2·yr, MJ, m3. */
     public record OwnFactors(OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
         public static final OwnFactors NONE = new OwnFactors(
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
@@ -218,7 +218,7 @@ public record FarmRecords(
             this(carrier, amount, Optional.of(forProcessing ? Site.PROCESSING : Site.FARM));
         }
 
-        /** True for energy used behind the farm gate. */
+        /** True for energy used beyond the farm gate. */
         public boolean forProcessing() {
             return site.filter(Site.PROCESSING::equals).isPresent();
         }
@@ -233,11 +233,11 @@ public record FarmRecords(
     /** Transport: tonnes times kilometres a year. */
     public record TransportUse(String mode, double tonneKilometres) {}
 
-    /** Something that wears out: its mass and how many years it lasts, 1 when absent. */
+    /** Material with a service life: its mass and how many years it lasts, 1 when absent. */
     public record MaterialUse(String material, double kilograms, OptionalDouble years) {}
 
     /**
-     * Something else that leaves the farm and may carry part of the burden.
+     * A co-product, to which part of the burden may be allocated.
      *
      * @param price per kg, in any one currency
      */

@@ -15,22 +15,24 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
 
-/** Books a farm's feed: mass, dry matter, nitrogen, and what growing and milling it burdens. */
+/** Adds a farm's feed to the inventory: mass, dry matter, nitrogen, and the burden of growing and milling it. */
 final class FeedInventory {
     private static final String FACTORS = "ingredient_factors";
     private static final String COMPOSITION = "ingredient_composition";
-    /** What dry matter can change: itself, what is published per kg of it, and by the protein in it the nitrogen of frass. */
+    /**
+     * The indicators that dry matter can change: itself, those with factors per kg dry matter, and by its protein the nitrogen of frass.
+     */
     private static final List<String> DRY_MATTER = List.of("energy", "feed-dry-matter", "ghg", "land", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
 
     private final Library library;
     private final Background background;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final Optional<String> region;
     private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
-    /** How the crop's burden was shared in the factors taken for the feed at hand, by indicator. */
+    /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();
 
     /** Feed of which no factor of energy or water is published. */
@@ -39,19 +41,19 @@ final class FeedInventory {
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
-    FeedInventory(Library library, InventoryBuilder ledger, Optional<String> region) {
+    FeedInventory(Library library, InventoryBuilder builder, Optional<String> region) {
         this.library = library;
         this.background = Background.of(library);
-        this.ledger = ledger;
+        this.builder = builder;
         this.region = region;
     }
 
-    void book(FeedUse feed) {
+    void add(FeedUse feed) {
         ActivityTerm mass = ActivityTerm.of(feed.kilograms());
-        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED, mass);
+        builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED, mass);
         Optional<ActivityTerm> dry = dryMatter(feed, mass);
         dry.ifPresentOrElse(
-                term -> ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_DRY_MATTER, term),
+                term -> builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED_DRY_MATTER, term),
                 () -> dryMatterKnown = false);
         nitrogen(feed, mass, dry);
         legality(feed.ingredient());
@@ -61,7 +63,7 @@ final class FeedInventory {
         burden(feed, mass, dry, Flux.ENERGY, "energy", feed.own().energy());
         burden(feed, mass, dry, Flux.WATER, "water", feed.own().water());
         if (feed.burden().isEmpty() && !taken.isEmpty()) {
-            ledger.filled(
+            builder.filled(
                     "feed/" + feed.ingredient() + "/burden",
                     taken.keySet().stream().sorted().toList(),
                     "as published: "
@@ -70,16 +72,16 @@ final class FeedInventory {
                                     .collect(Collectors.joining(", ")));
         }
         if (feed.displaces().isPresent() && feed.displacedPerKilogram().isEmpty()) {
-            ledger.filled(
+            builder.filled(
                     "feed/" + feed.ingredient() + "/displaced_kg_per_kg",
                     Gap.OF_FEED_BURDEN,
                     "1 kg of " + feed.displaces().get() + " for each kg");
         }
     }
 
-    /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
+    /** Hardly any feed has a figure of energy or water: the missing factors are reported once, not feed by feed. */
     void reportMissing() {
-        without.forEach((indicator, ingredients) -> ledger.notCounted(
+        without.forEach((indicator, ingredients) -> builder.notCounted(
                 "feed/" + indicator,
                 List.of(indicator),
                 "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
@@ -106,14 +108,14 @@ final class FeedInventory {
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "feed/" + feed.ingredient() + "/moisture",
                     List.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
                             + " is in this library; give its moisture");
             return Optional.empty();
         }
-        ledger.filled(
+        builder.filled(
                 "feed/" + feed.ingredient() + "/moisture",
                 DRY_MATTER,
                 background.moistureInWords(row.get()),
@@ -130,14 +132,14 @@ final class FeedInventory {
         }
         nitrogenKnown = true;
         ActivityTerm protein = base.get().times(background.fraction(row.orElseThrow()));
-        ledger.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
+        builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
         nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
     }
 
     private void legality(String ingredient) {
         library.row("ingredients", ingredient)
                 .filter(row -> row.optional("legality").isPresent())
-                .ifPresent(row -> ledger.remark(
+                .ifPresent(row -> builder.remark(
                         Remark.LEGALITY,
                         ingredient + " is " + row.text("legality").replace('-', ' ')
                                 + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
@@ -157,15 +159,15 @@ final class FeedInventory {
         if (own.isPresent()) {
             ActivityTerm term = mass.times(own.getAsDouble());
             if (flux == Flux.CO2E) {
-                ledger.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
+                builder.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
             } else {
-                ledger.flow(Stage.FEED, feed.ingredient(), flux, term);
+                builder.flow(Stage.FEED, feed.ingredient(), flux, term);
             }
             return;
         }
         Burden burden = feed.burden().orElse(null);
         if (burden == Burden.BURDEN_FREE) {
-            ledger.remark(
+            builder.remark(
                     Remark.METHOD,
                     feed.ingredient()
                             + " is counted burden-free: a choice of method, not evidence that it has no burden");
@@ -178,7 +180,7 @@ final class FeedInventory {
         published(feed, mass, dry, flux, indicator, Optional.ofNullable(burden));
     }
 
-    /** What was fed elsewhere must now be replaced there: its burden comes along. */
+    /** What was fed elsewhere must now be replaced there: the burden of the replacement counts. */
     private void displaced(FeedUse feed, ActivityTerm mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
         ActivityTerm replaced = mass.times(feed.displacedPerKilogram().orElse(1));
@@ -207,27 +209,28 @@ final class FeedInventory {
         if (row.isPresent() && base.isPresent()) {
             taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (row.get().allocation().filter("burden-free"::equals).isPresent()) {
-                ledger.remark(
+                builder.remark(
                         Remark.METHOD,
                         feed.ingredient() + " is burden-free as a residue: a choice of method, not evidence");
                 return;
             }
             if (row.get().endsAtRetail()) {
-                ledger.remark(
+                builder.remark(
                         Remark.RETAIL_FEED,
                         "the " + indicator + " of " + feed.ingredient() + " is counted up to retail ("
                                 + row.get().id() + "), not to the farm: it errs high");
             }
             ActivityTerm term = base.get().times(background.factor(row.get()));
             if (flux == Flux.CO2E) {
-                ledger.co2e(
+                builder.co2e(
                         Stage.FEED,
                         feed.ingredient(),
                         term,
                         row.get().gwp().orElse("not-stated"),
                         row.get().id());
             } else {
-                ledger.flow(Stage.FEED, feed.ingredient(), flux, term, row.get().id());
+                builder.flow(
+                        Stage.FEED, feed.ingredient(), flux, term, row.get().id());
             }
             return;
         }
@@ -236,7 +239,7 @@ final class FeedInventory {
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            ledger.notCounted(
+            builder.notCounted(
                     "feed/" + feed.ingredient() + "/" + indicator,
                     List.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
@@ -263,7 +266,7 @@ final class FeedInventory {
                 .min(Comparator.comparingInt(
                         row -> order.indexOf(row.allocation().orElse("not-stated"))));
         if (burden.isPresent() && usual.isPresent()) {
-            ledger.filled(
+            builder.filled(
                     "feed/" + ingredient + "/burden",
                     List.of(indicator),
                     "no " + indicator + " with " + burden.get().id() + " allocation is published; "
@@ -278,9 +281,9 @@ final class FeedInventory {
         Optional<Row> row = background.cropYield(ingredient, region);
         row.ifPresent(found -> {
             double yield = found.number("value").orElseThrow();
-            ledger.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), found.text("id"));
+            builder.flow(Stage.FEED, ingredient, Flux.LAND, mass.times(10 / yield), found.text("id"));
             if (region.isEmpty()) {
-                ledger.filled(
+                builder.filled(
                         "region",
                         List.of("land"),
                         "yield of " + ingredient + " of " + library.regions().words(found.text("region")),

@@ -6,10 +6,10 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.uncertainty.StandardNormal;
 
 /**
- * First-order error propagation on the logarithm: the doubt of a footprint from the doubts of its factors, without drawing. For
- * products and sums of independent factors with small spreads this is IPCC 2006, volume 1, chapter 3, equations 3.1 and 3.2; a factor
- * that stands in several lines is counted with the sum of its effects, as correlated inputs must be. The interval is
- * lognormal, so it never falls below zero.
+ * First-order error propagation on the logarithm: the uncertainty of a footprint from the uncertainties of its factors, without Monte
+ * Carlo. For products and sums of independent factors with small spreads this is IPCC 2006, volume 1, chapter 3, equations 3.1 and 3.2; a
+ * factor that enters several lines is counted with the sum of its effects, as correlated inputs must be. The interval is lognormal, so it
+ * never falls below zero.
  *
  * @param value the footprint with every factor at its central value
  * @param lnSd standard deviation of its logarithm

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One line of an inventory: so much of a flux a year, from one stage.
+ * One line of an inventory: an amount of a flux a year, from one stage.
  *
  * @param what what it comes from, in the words of the records
  * @param term the amount a year in the flux's unit

@@ -3,7 +3,7 @@ package org.scalepan.production;
 import java.util.Optional;
 import org.scalepan.factors.Gas;
 
-/** What a flow adds to. Gases stay apart, so that any warming set can be put on them afterwards. */
+/** What a flow adds to. Gases stay separate, so that any warming set can be applied afterwards. */
 public enum Flux {
     CO2("ghg", Gas.CO2),
     CH4_BIOGENIC("ghg", Gas.CH4_BIOGENIC),

@@ -24,7 +24,7 @@ public record Gap(String field, Kind kind, List<String> indicators, String fille
     /** Every indicator: for what changes the output that a burden is divided by. */
     public static final List<String> ALL = OF_FEED;
 
-    /** What stands where the records say nothing. */
+    /** What fills a field that the records leave open. */
     public enum Kind {
         /** A named default. */
         FILLED("filled"),

@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Where flows, gaps and remarks are written down while an inventory is made; it lives no longer than that. */
+/** Collects the flows, gaps and remarks of one inventory. */
 public final class InventoryBuilder {
     private final List<Flow> flows = new ArrayList<>();
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
 
     /**
-     * Adds a line; a line of zero says nothing and is left out.
+     * Adds a line; a line of zero is left out.
      *
      * @param rows rows of the library that the line rests on beside those of the term's factors
      */
@@ -23,7 +23,7 @@ public final class InventoryBuilder {
         }
     }
 
-    /** Adds a line of CO2e that its source does not part into gases. */
+    /** Adds a line of CO2e that its source does not split by gas. */
     public void co2e(Stage stage, String what, ActivityTerm term, String warmingSet, String... rows) {
         if (term.amount() != 0) {
             flows.add(new Flow(stage, what, Flux.CO2E, term, Optional.of(warmingSet), cited(term, rows)));
@@ -56,7 +56,7 @@ public final class InventoryBuilder {
         gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 
-    /** The same remark twice says nothing more. */
+    /** Adds a remark, unless the same is there already. */
     public void remark(String code, String text) {
         Remark remark = new Remark(code, text);
         if (!remarks.contains(remark)) {
@@ -64,7 +64,7 @@ public final class InventoryBuilder {
         }
     }
 
-    /** The inventory of what was written down. */
+    /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
         return new Inventory(name, output, flows, gaps, remarks);
     }

@@ -39,13 +39,13 @@ public final class IpccTables {
     private final Map<List<String>, Optional<Factor>> soilFactors = new ConcurrentHashMap<>();
     private final Map<List<String>, Optional<Factor>> aboutOne = new ConcurrentHashMap<>();
     private final Map<List<String>, Optional<String>> groups = new ConcurrentHashMap<>();
-    /** Rows of a bulk run ask for the same few places again and again. */
+    /** Rows of a bulk run look up the same few places again and again. */
     private final Cache<Wanted, Optional<IpccRow>> found =
             Caffeine.newBuilder().maximumSize(10_000).executor(Runnable::run).build();
 
     private record Wanted(String quantity, Where where) {}
 
-    /** The tables of every edition that a library has been asked for. */
+    /** The tables of each edition that has been used, by library. */
     private record IpccIndex(Map<String, IpccTables> editions) {}
 
     private IpccTables(Library library, String edition) {
@@ -80,7 +80,7 @@ public final class IpccTables {
     /**
      * What is looked up.
      *
-     * @param development developed or developing countries, by which 2006 parts many tables; empty when it is not known
+     * @param development developed or developing countries, by which many tables of 2006 distinguish; empty when it is not known
      * @param condition a table's further condition, such as the milk yield of Ym; empty for none
      */
     public record Where(
@@ -212,8 +212,8 @@ public final class IpccTables {
     }
 
     /**
-     * A factor of chapter 11, for the moisture of a climate where the table parts it, else for any climate. Where there is a row for
-     * wet climates only, such as leaching, it serves as long as nothing is known of the climate.
+     * A factor of chapter 11, for the moisture of a climate where the table distinguishes it, else for any climate. Where there is a row
+     * for wet climates only, such as leaching, it serves as long as nothing is known of the climate.
      *
      * @param climate a climate of the tables; {@code any-climate} when it is not known
      */

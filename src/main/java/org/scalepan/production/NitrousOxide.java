@@ -5,38 +5,38 @@ import org.scalepan.factors.IpccRow;
 import org.scalepan.production.IpccTables.Where;
 
 /**
- * Books nitrous oxide from nitrogen in manure or frass, direct and indirect: IPCC volume 4, chapter 10, equations 10.25 to 10.29, and
- * chapter 11, equations 11.1, 11.9 and 11.10.
+ * Adds direct and indirect nitrous oxide from nitrogen in manure or frass to the inventory: IPCC volume 4, chapter 10, equations 10.25 to
+ * 10.29, and chapter 11, equations 11.1, 11.9 and 11.10.
  */
 public final class NitrousOxide {
     /** kg N2O per kg N2O-N. */
     private static final double TO_N2O = 44.0 / 28.0;
 
     private final IpccTables tables;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final String what;
     private final String climate;
 
     /**
      * @param what what the nitrogen is in, for the lines of the inventory
-     * @param climate a climate of the tables, which parts the soil factors; {@code any-climate} when it is not known
+     * @param climate a climate of the tables, which selects the soil factors; {@code any-climate} when it is not known
      */
-    public NitrousOxide(IpccTables tables, InventoryBuilder ledger, String what, String climate) {
+    public NitrousOxide(IpccTables tables, InventoryBuilder builder, String what, String climate) {
         this.tables = tables;
-        this.ledger = ledger;
+        this.builder = builder;
         this.what = what;
         this.climate = climate;
     }
 
     /**
-     * Nitrogen kept in a manure system.
+     * Nitrogen stored in a manure system.
      *
      * @param nitrogen kg N a year
      */
     public void stored(ActivityTerm nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "manure/" + where.system(),
                     Gap.GHG,
                     "N2O not counted: no direct factor for this system in the tables");
@@ -56,14 +56,14 @@ public final class NitrousOxide {
                 .ifPresent(share -> add("leached", nitrogen.times(share).times(soil("ef5", "leached"))));
     }
 
-    /** Nitrogen brought to a field. */
+    /** Nitrogen applied to a field. */
     public void spread(ActivityTerm nitrogen) {
         add("spread", nitrogen.times(soil("ef1", "organic")));
         onSoil(nitrogen);
     }
 
     /**
-     * Nitrogen dropped while grazing or scavenging.
+     * Nitrogen excreted while grazing or scavenging.
      *
      * @param input the row of table 11.1: cattle, poultry and pigs, or sheep and other animals
      */
@@ -87,6 +87,6 @@ public final class NitrousOxide {
     }
 
     private void add(String how, ActivityTerm nitrogenLost) {
-        ledger.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
+        builder.flow(Stage.MANURE, what + ", " + how, Flux.N2O, nitrogenLost.times(TO_N2O));
     }
 }

@@ -4,10 +4,10 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * What leaves the farm in a year and carries the burden.
+ * The product that leaves the farm in a year and carries the burden.
  *
  * @param per the unit the records count it in, such as kg live or kg product as sold
- * @param amount so much of it a year, above zero
+ * @param amount amount a year, above zero
  * @param share the part of the farm's burden that this product carries, above 0 up to 1
  * @param allocation how that part was found, in words
  */

@@ -10,7 +10,7 @@ package org.scalepan.production;
 public record Remark(String code, String text) {
     /** Outside what growers or published farms usually find. */
     public static final String UNUSUAL = "unusual-practice";
-    /** Cannot be, by conservation of matter or energy. */
+    /** Impossible, by conservation of matter or energy. */
     public static final String AGAINST_PHYSICS = "against-physics";
     /** Not lawful for food or feed in some markets. */
     public static final String LEGALITY = "legality";

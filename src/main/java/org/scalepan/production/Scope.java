@@ -7,18 +7,18 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * On which ruler an inventory is added up.
+ * The basis on which an inventory is summed.
  *
  * @param credit whether the credit for replaced fertiliser is taken off
  */
 public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, WarmingSet gwp, boolean credit) {
-    /** The indicators that the records of a farm or herd can answer. */
+    /** The indicators that can be computed from the records of a farm or herd. */
     public static final List<String> INDICATORS = List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "water");
 
-    /** Those that are answered where a question names none. */
+    /** Those that are computed where a question names none. */
     public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");
 
-    /** The boundaries up to which records can be added up: what happens on the way to a shop, no farm writes down. */
+    /** The boundaries that records can cover: no farm records what happens on the way to a shop. */
     public static final List<Boundary> BOUNDARIES =
             List.of(Boundary.ANIMAL, Boundary.FARM_GATE, Boundary.PROCESSING_GATE);
 
@@ -32,13 +32,13 @@ public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, 
         if (!flow.flux().indicator().equals(indicator.id())) {
             return false;
         }
-        // Feed conversion is about feed, whichever boundary is asked.
+        // Feed indicators count feed, whichever boundary is asked for.
         boolean inside =
                 boundary.includes(flow.stage().boundary()) || (flow.stage() == Stage.FEED && indicator.isFeed());
         return inside && (credit || flow.stage() != Stage.CREDIT);
     }
 
-    /** What one unit of a flux weighs under this ruler: kg CO2e per kg for a gas, 1 otherwise. */
+    /** The characterisation factor of a flux on this basis: kg CO2e per kg for a gas, 1 otherwise. */
     double weight(Flux flux) {
         return flux.gas().map(gwp::potential).orElse(1.0);
     }

@@ -5,7 +5,7 @@ import org.scalepan.factors.Boundary;
 
 /** Where on a farm a burden arises. Insect farms and herds have the same stages. */
 public enum Stage {
-    /** Growing, processing and bringing of feed and litter. */
+    /** Growing, processing and transport of feed and litter. */
     FEED,
     /** Gases from the animals themselves. */
     ANIMALS,
@@ -18,9 +18,9 @@ public enum Stage {
     MATERIALS,
     /** The ground under buildings and yard. */
     SITE,
-    /** Blanching, drying, freezing, milling: behind the farm gate. */
+    /** Blanching, drying, freezing, milling: beyond the farm gate. */
     PROCESSING,
-    /** Burden taken away from the product: fertiliser that frass replaces. Left out unless asked for. */
+    /** Avoided burden: fertiliser that frass replaces. Left out unless asked for. */
     CREDIT;
 
     public String id() {

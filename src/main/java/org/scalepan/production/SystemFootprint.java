@@ -11,11 +11,11 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 
 /**
- * An inventory added up on a ruler: the sum of its flows, over the output, carried to the functional unit asked for.
+ * An inventory added up on a basis: the sum of its flows, over the output, carried to the functional unit asked for.
  *
- * @param scope the ruler
+ * @param scope the basis
  * @param chain the steps from the unit of the records to the unit asked for
- * @param counted the flows that count on this ruler
+ * @param counted the flows that count on this basis
  */
 public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> chain, List<Flow> counted) {
     public SystemFootprint {
@@ -31,7 +31,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
                 inventory.flows().stream().filter(scope::counts).toList());
     }
 
-    /** True when nothing on this ruler was recorded or filled: then there is no figure, not a figure of zero. */
+    /** True when nothing on this basis was recorded or filled: then there is no figure, not a figure of zero. */
     public boolean isEmpty() {
         return counted.isEmpty();
     }
@@ -50,14 +50,14 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
         return factor;
     }
 
-    /** The footprint by Monte Carlo, drawn from a book that other systems and products of the same question share. */
-    public Footprint footprint(CommonRandomNumbers book) {
-        double[] draws = new double[book.size()];
+    /** The footprint by Monte Carlo, with common random numbers that other systems and products of the same question share. */
+    public Footprint footprint(CommonRandomNumbers random) {
+        double[] draws = new double[random.size()];
         double perOutput = inventory.output().share() / inventory.output().amount();
         for (Flow flow : counted) {
-            flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, book);
+            flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, random);
         }
-        chain.forEach(step -> step.apply(draws, book));
+        chain.forEach(step -> step.apply(draws, random));
         boolean warming = scope.indicator().isWarming();
         return new Footprint(
                 scope.indicator().id(),
@@ -98,12 +98,12 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
         return whole == 0 ? OptionalDouble.empty() : OptionalDouble.of(part / whole);
     }
 
-    /** First-order propagation of the factors' doubts. */
+    /** First-order propagation of the factors' uncertainties. */
     public FirstOrder firstOrder() {
         return FirstOrder.of(this);
     }
 
-    /** Value of a flow on this ruler for one year of the farm, centrally. */
+    /** Value of a flow on this basis for one year of the farm, centrally. */
     double yearly(Flow flow) {
         return flow.term().central() * scope.weight(flow.flux());
     }

@@ -1,6 +1,6 @@
 /**
- * Makes footprints bottom-up from a farm's own records: an inventory of flows a year, the same for a bin of larvae and a herd of
- * cattle, so that both are measured with one ruler and a factor that serves both is drawn once.
+ * Computes footprints bottom-up from a farm's own records: an inventory of flows a year, of the same form for insect farms and herds, so
+ * that both are compared on one basis and a factor that both use is drawn once.
  */
 @NullMarked
 package org.scalepan.production;

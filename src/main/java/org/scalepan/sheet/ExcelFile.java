@@ -62,7 +62,7 @@ public final class ExcelFile {
         }
     }
 
-    /** Excel calls a file broken whose cell holds more. */
+    /** Excel reports a file as corrupt when a cell holds more. */
     private static String fitting(String text) {
         return text.length() <= MOST_TEXT ? text : text.substring(0, MOST_TEXT - 1) + "…";
     }
@@ -71,7 +71,7 @@ public final class ExcelFile {
         return formula.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
-    /** The library writes down when it wrote; the same sheets must give the same bytes. */
+    /** The library records the time of writing; the same sheets must give the same bytes. */
     private static byte[] withoutClock(byte[] workbook) {
         Map<String, byte[]> parts = ZipDirectory.read(workbook);
         parts.computeIfPresent(

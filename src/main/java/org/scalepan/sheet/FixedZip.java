@@ -15,12 +15,12 @@ import java.util.zip.ZipOutputStream;
  * two machines need not agree.
  */
 public final class FixedZip {
-    /** The first day that a ZIP file can tell. Local time has no zone that could shift it. */
+    /** The earliest date that the ZIP format can hold, in local time, because a time zone would shift it. */
     private static final LocalDateTime DAY = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private final Map<String, byte[]> entries = new LinkedHashMap<>();
 
-    /** Adds an entry; entries stand in the order in which they were added. */
+    /** Adds an entry; entries keep the order in which they were added. */
     public FixedZip with(String name, byte[] content) {
         if (entries.putIfAbsent(name, content) != null) {
             throw new IllegalArgumentException("two entries are called " + name);

@@ -1,9 +1,9 @@
 package org.scalepan.sheet;
 
 /**
- * Keeps a spreadsheet from running text as a formula: such text is led by an apostrophe. Excel and Calc take a cell that begins
- * with {@code = + - @}, a tab or a line end for a formula when they read it from CSV, and again when a workbook is saved as CSV
- * and opened anew. Numbers are never guarded, because a negative number is one.
+ * Keeps a spreadsheet from running text as a formula: such text is led by an apostrophe. Excel and Calc take a cell that begins with
+ * {@code = + - @}, a tab or a line end for a formula when they read it from CSV, and again when a workbook is saved as CSV and reopened.
+ * Numbers are never guarded, because a negative number is one.
  */
 public final class FormulaGuard {
     private static final String STARTS = "=+-@\t\r\n";

@@ -12,8 +12,8 @@ import java.util.zip.Inflater;
 import java.util.zip.InflaterInputStream;
 
 /**
- * Reads a ZIP file held in memory by the directory at its end (APPNOTE.TXT, section 4.3). The JDK reads one from a file, or in passing;
- * in passing it cannot read entries whose length is told behind them, as a writer that streams tells it.
+ * Reads a ZIP file held in memory by the central directory at its end (APPNOTE.TXT, section 4.3). The JDK reads one from a file, or as a
+ * stream; as a stream it cannot read stored entries whose length follows them in a data descriptor.
  */
 final class ZipDirectory {
     private static final int END_BYTES = 22;

@@ -53,7 +53,7 @@ public record BetaFraction(double alpha, double beta) implements Distribution {
         return alpha / (alpha + beta);
     }
 
-    /** Draws through a curve laid once through exact quantiles; they agree with {@link #atScore} to parts in 10^8. */
+    /** Draws from a curve interpolated once through exact quantiles; they agree with {@link #atScore} to parts in 10^8. */
     @Override
     public void fill(double[] scores, double[] out) {
         Require.room(scores, out);

@@ -54,7 +54,7 @@ final class BetaLogit {
             double logProbability = logProbabilityBelow(logit);
             double step = (target - logProbability) / StrictMath.exp(logDensity(logit) - logProbability);
             logit += step;
-            // From the second step on the way is upwards; a step that is not is rounding, and the root is reached.
+            // From the second step on the iteration only rises; a step that does not is rounding, and the root is reached.
             if (i > 0 && step <= 1e-14 * (1 + Math.abs(logit))) {
                 break;
             }
@@ -111,7 +111,7 @@ final class BetaLogit {
     }
 
     /**
-     * Lays a curve through exact quantiles an eighth of a score apart, matching value, slope and curvature (quintic Hermite
+     * Interpolates exact quantiles an eighth of a score apart, matching value, slope and curvature (quintic Hermite
      * pieces). The knots are always the same, so a draw depends on its score alone and not on how many are drawn.
      */
     Curve curve() {

@@ -3,7 +3,7 @@ package org.scalepan.uncertainty;
 import java.util.Arrays;
 
 /**
- * A sum that carries along what each addition rounds off, as exact as one in twice the precision. Without a branch, so that several
+ * A sum that carries the rounding error of each addition along, as exact as one in twice the precision. Without a branch, so that several
  * can run side by side; the order of the additions is fixed, so the same draws give the same bits on every machine.
  *
  * <p>Source: Ogita, Rump and Oishi (2005), Accurate sum and dot product, SIAM J. Sci. Comput. 26, 1955–1988, algorithm 4.4.
@@ -38,7 +38,7 @@ final class CompensatedSum {
         return sum.total();
     }
 
-    /** The next values, and after the last of them as many rests as there are lanes left. */
+    /** The next values; lanes beyond the last value take {@code rest}. */
     private static double[] taken(double[] values, int from, double rest, double[] terms) {
         int count = Math.min(LANES, values.length - from);
         System.arraycopy(values, from, terms, 0, count);

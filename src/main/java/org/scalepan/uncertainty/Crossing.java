@@ -6,8 +6,8 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 
 /**
- * Where a curve crosses zero, looked for outwards from a place between two limits. A curve that crosses zero at most once on either
- * side of the place, as one that only rises or only falls does, is never missed.
+ * Where a curve crosses zero, searched outwards from a start between two limits. A curve that crosses zero at most once on either side of
+ * the start, as a monotone one does, is never missed.
  *
  * <p>Source: Brent (1973), Algorithms for Minimization without Derivatives, ch. 4, as Apache Commons Math has it.
  */
@@ -33,7 +33,7 @@ public final class Crossing {
         this.most = most;
     }
 
-    /** The crossing nearest to a place, by its distance; empty when the curve has one sign at the place and at both limits. */
+    /** The crossing nearest to the start, by its distance; empty when the curve has one sign at the start and at both limits. */
     public OptionalDouble nearest(double from) {
         double here = curve.applyAsDouble(from);
         if (here == 0) {
@@ -82,7 +82,7 @@ public final class Crossing {
             return OptionalDouble.of(
                     new BrentSolver(RELATIVE, absolute, 0).solve(MOST_EVALUATIONS, curve::applyAsDouble, low, high));
         } catch (TooManyEvaluationsException e) {
-            // A curve that jumps is halved until nothing is left to halve; this is met only by one that is not a curve.
+            // A jump is bisected down to neighbouring doubles; only a function that is undefined somewhere gets here.
             return OptionalDouble.empty();
         }
     }

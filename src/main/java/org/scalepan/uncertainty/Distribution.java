@@ -1,8 +1,8 @@
 package org.scalepan.uncertainty;
 
 /**
- * What is known of one uncertain quantity, as a quantile function. Every draw is the quantile at a standard normal score, so
- * that two quantities driven by the same scores rise and fall together and a quantity used twice is drawn once.
+ * What is known of one uncertain quantity, as a quantile function. Every draw is the quantile at a standard normal score, so that two
+ * quantities that share scores rise and fall together and a quantity used twice is drawn once.
  *
  * <p>All results are the same bits on every JVM: exponentials and logarithms come from {@link StrictMath}, because the
  * intrinsics behind {@link Math} may differ in the last bit, and the same question must give the same bytes.
@@ -43,7 +43,7 @@ public sealed interface Distribution
     double mean();
 
     /**
-     * How wide the quantity is on the logarithm: the standard deviation of its natural logarithm where that is known in closed form,
+     * Spread on the logarithmic scale: the standard deviation of its natural logarithm where that is known in closed form,
      * otherwise half the distance of the logarithms of the quantiles one standard deviation about the middle; 0 where the lower of these
      * is not above zero.
      */
@@ -61,7 +61,7 @@ public sealed interface Distribution
     /**
      * Draws: out[i] is the value at scores[i], and depends on nothing else. The two arrays may be one.
      *
-     * @param scores standard normal draws, at least as many as out has room for
+     * @param scores standard normal draws, at least as many as out is long
      * @throws IllegalArgumentException when there are fewer scores than draws asked for
      */
     default void fill(double[] scores, double[] out) {

@@ -2,8 +2,8 @@ package org.scalepan.uncertainty;
 
 /**
  * Exponentials of many numbers at once, each with the very bits of {@link StrictMath#exp}: the same arithmetic, without its branches, in
- * loops that the machine runs several steps at a time. Where the arithmetic would part from it (next to a half power of two, next to
- * zero, and far out) {@link StrictMath#exp} itself is asked.
+ * loops that the machine runs several steps at a time. Where the arithmetic would differ from it (next to a half power of two, next to
+ * zero, and far out) {@link StrictMath#exp} itself is called.
  *
  * <p>Source: e_exp.c of fdlibm 5.3 (Sun Microsystems, 1995), which StrictMath is specified by: x = k·ln 2 + r with |r| ≤ ln 2 / 2, a
  * rational function of r, and k put into the exponent.
@@ -33,7 +33,7 @@ final class Exponentials {
 
     private Exponentials() {}
 
-    /** Puts the exponential of each value in its place. */
+    /** Replaces each value by its exponential. */
     static void replace(double[] values) {
         double[] taken = new double[BLOCK];
         double[] turned = new double[BLOCK];

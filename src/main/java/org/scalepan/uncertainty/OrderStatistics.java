@@ -19,7 +19,7 @@ final class OrderStatistics {
     private OrderStatistics() {}
 
     /**
-     * What stands at each rank after sorting. The draws are left as they are.
+     * The value at each rank after sorting. The draws are left as they are.
      *
      * @param draws none NaN
      * @param ranks valid indices, in any order

@@ -3,8 +3,8 @@ package org.scalepan.uncertainty;
 /**
  * The share of draws for which a statement holds.
  *
- * <p>Source: standard error of a proportion, √(p(1 − p)/n); it is 0 where all draws agree, which with n draws still leaves a
- * probability of up to about 3/n open (Hanley and Lippman-Hand 1983, JAMA 249, 1743–1745).
+ * <p>Source: standard error of a proportion, √(p(1 − p)/n); it is 0 where all draws agree, which with n draws is still compatible with a
+ * probability of up to about 3/n (Hanley and Lippman-Hand 1983, JAMA 249, 1743–1745).
  *
  * @param value within 0 and 1
  * @param standardError Monte Carlo standard error, zero or more
@@ -27,7 +27,7 @@ public record Probability(double value, double standardError) {
         int less = 0;
         int more = 0;
         int same = 0;
-        // Each counted for itself: in a chain of ifs one draw in two would go the way that the machine does not expect.
+        // Counted without branches: in a chain of ifs the processor would mispredict one draw in two.
         for (int i = 0; i < a.length; i++) {
             less += a[i] < b[i] ? 1 : 0;
             more += a[i] > b[i] ? 1 : 0;

@@ -22,7 +22,7 @@ public final class Quantiles {
     }
 
     /**
-     * Several quantiles, in the order asked for, for little more than the price of one. The draws are left as they are.
+     * Several quantiles, in the order asked for, for little more than the cost of one. The draws are left as they are.
      *
      * @param draws at least one, all finite
      * @param ps probabilities within 0 and 1
@@ -70,7 +70,7 @@ public final class Quantiles {
     private static double between(int n, double p, double lower, double upper) {
         double place = (n - 1) * p;
         double part = place - (int) place;
-        // Without a part the upper neighbour has no say, though it may be far away.
+        // At a whole rank the upper neighbour has no weight, however far away it is.
         // Rounding must not carry it past a neighbour: of draws that are all the same, every quantile is the same.
         return part == 0 ? lower : Math.min(upper, Math.max(lower, lower * (1 - part) + upper * part));
     }

@@ -1,10 +1,10 @@
 package org.scalepan.uncertainty;
 
 /**
- * What becomes of a standard normal score when the normal is cut off at a point and the rest weighted up: z goes to the score whose
- * probability is that of z times the probability below the cut. A normal probability and its inverse for every draw cost far more than
- * the draw, and the way from z is smooth: so they are taken at knots, with the slope and the bend there, and a polynomial of fifth degree
- * goes through both ends of each stretch. It is within 10⁻⁸ of the exact score, mostly within 10⁻¹²; a test holds it to that.
+ * Maps a standard normal score to that of the normal truncated from above: z goes to the score whose probability is that of z times the
+ * probability below the cut. A normal probability and its inverse for every draw cost far more than the draw, and the map is smooth: so it
+ * is evaluated at knots, with first and second derivative, and interpolated by quintic Hermite polynomials. It is within 10⁻⁸ of the exact
+ * score, mostly within 10⁻¹²; a test holds it to that.
  *
  * <p>Source: Hermite interpolation, Stoer and Bulirsch (2002), Introduction to Numerical Analysis, 2.1.5; the derivatives are elementary:
  * with φ the density, y′ = P·φ(z)/φ(y) and y″ = y′·(y·y′ − z).
@@ -16,10 +16,10 @@ final class ScoresBelow {
     private static final int STRETCHES_OF_A_SCORE = 16;
     private static final int STRETCHES = 2 * FARTHEST * STRETCHES_OF_A_SCORE;
     private static final int COEFFICIENTS = 6;
-    /** Where still less is left, 29 scores out, the slope at a knot is a product of numbers too large and too small for doubles. */
+    /** With less probability below the cut (29 standard deviations out), the slope at a knot is a product beyond the range of doubles. */
     private static final double LEAST_BELOW = 1e-190;
 
-    /** For fewer draws it is cheaper to lay out each draw's stretch than all. */
+    /** For fewer draws it is cheaper to compute the piece of each draw than all pieces. */
     private static final int FEW = 100;
 
     private final double below;
@@ -31,7 +31,7 @@ final class ScoresBelow {
         this.above = StandardNormal.probabilityBelow(-cut);
     }
 
-    /** Puts the score that becomes of each in its place; out[i] hangs on scores[i] alone. The two may be one. */
+    /** Maps each score; out[i] depends on scores[i] alone. The two arrays may be the same. */
     void fill(double[] scores, double[] out) {
         if (isNowhere()) {
             System.arraycopy(scores, 0, out, 0, out.length);
@@ -63,7 +63,7 @@ final class ScoresBelow {
         return of(probability, 1 - probability);
     }
 
-    /** What becomes of one score: the same bits as among many. */
+    /** One score mapped: the same bits as among many. */
     double at(double score) {
         return at(score, new double[COEFFICIENTS]);
     }
@@ -99,7 +99,7 @@ final class ScoresBelow {
                 + t * (c[from + 1] + t * (c[from + 2] + t * (c[from + 3] + t * (c[from + 4] + t * c[from + 5]))));
     }
 
-    /** From whichever end is nearer, so that what is left of a probability does not cancel. */
+    /** From whichever tail is nearer, so that the probability does not cancel. */
     private double exact(double score) {
         return of(StandardNormal.probabilityBelow(score), StandardNormal.probabilityBelow(-score));
     }
@@ -109,7 +109,7 @@ final class ScoresBelow {
         return lower <= 0.5 ? StandardNormal.score(lower) : -StandardNormal.score(above + below * beyond);
     }
 
-    /** The curve at the end of a stretch: value, and slope and bend over the length of a stretch. */
+    /** The curve at a knot: value, and first and second derivative over the length of a piece. */
     private record Knot(double value, double slope, double bend) {
         void through(Knot right, double[] to, int from) {
             double rise = right.value - value;

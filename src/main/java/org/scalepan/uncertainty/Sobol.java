@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.function.IntFunction;
 
 /**
- * How much of the variance of a result each of its independent inputs makes (Sobol indices), from three kinds of sample: one result
- * {@code a}, another {@code b} with every input drawn anew, and for each input {@code a} with that input alone out of {@code b}.
+ * How much of the variance of a result each of its independent inputs contributes (Sobol indices), from three kinds of sample: one result
+ * {@code a}, another {@code b} with every input drawn again, and for each input {@code a} with that input alone out of {@code b}.
  *
- * <p>The first-order share is the part of the variance that would go if the input became known; the total share is the part that
- * would stay if everything else did. They differ where inputs work together.
+ * <p>The first-order share is the part of the variance that would vanish if the input became known; the total share is the part that would
+ * remain if everything else became known. They differ where inputs interact.
  *
  * <p>Sources: Sobol' (1993, 2001); estimators of Jansen (1999), Comput. Phys. Commun. 117, 35–43, and Saltelli et al. (2010),
  * Comput. Phys. Commun. 181, 259–270, table 2. Standard errors by the delta method for a ratio of two means, Cochran (1977),
@@ -17,7 +17,7 @@ import java.util.function.IntFunction;
  *
  * @param mean of the result
  * @param variance of the result, zero or more
- * @param varianceStandardError how far the number of draws leaves the variance open
+ * @param varianceStandardError Monte Carlo standard error of the variance
  * @param shares one for each input, in their order; empty when nothing varies
  */
 public record Sobol(double mean, double variance, double varianceStandardError, List<VarianceShare> shares) {
@@ -30,8 +30,8 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
     /**
      * The shares of one input. They are estimates: a share near zero may come out slightly below.
      *
-     * @param first what the input makes by itself
-     * @param total what it makes by itself and together with others
+     * @param first what the input contributes by itself
+     * @param total what it contributes by itself and in interaction with others
      */
     public record VarianceShare(double first, double firstStandardError, double total, double totalStandardError) {}
 
@@ -62,10 +62,10 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
             }
         };
 
-        /** One draw's part of the variance that an input makes by itself; results are given from their mean. */
+        /** One draw's part of the variance that an input contributes by itself; results are given as deviations from their mean. */
         abstract double first(double a, double b, double mixed);
 
-        /** One draw's part of the variance that an input makes by itself and with others. */
+        /** One draw's part of the variance that an input contributes by itself and in interaction with others. */
         abstract double total(double a, double b, double mixed);
     }
 
@@ -79,7 +79,8 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
      *
      * @param a results of the first sample, at least two, finite
      * @param b results of the second, equally many
-     * @param mixed for the number of an input: the results of the first sample with that input out of the second; asked once each
+     * @param mixed for the number of an input: the results of the first sample with that input out of the second; called once for each
+     *     input
      * @throws IllegalArgumentException when samples differ in length, are too short or not finite
      */
     public static Sobol of(
@@ -103,7 +104,7 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
             spread[i] = (fromMeanA[i] * fromMeanA[i] + fromMeanB[i] * fromMeanB[i]) / 2;
         }
         double variance = mean(spread);
-        // Rounding of equal results is no variance.
+        // The rounding error of equal results is not variance.
         if (Math.sqrt(variance) <= 1e-12 * Math.abs(mean)) {
             return new Sobol(mean, 0, 0, List.of());
         }
@@ -127,7 +128,7 @@ public record Sobol(double mean, double variance, double varianceStandardError, 
         return new Sobol(mean, variance, standardError(spread, variance, ones(a.length), 1), shares);
     }
 
-    /** Of a ratio of means: the scatter of what is left of the upper draws after the ratio times the lower. */
+    /** Of a ratio of means: the scatter of the residuals of the numerator draws about the ratio times the denominator draws. */
     private static double standardError(double[] upper, double ratio, double[] lower, double meanOfLower) {
         double sum = 0;
         for (int i = 0; i < upper.length; i++) {

@@ -43,7 +43,7 @@ public record SplitNormal(double low, double middle, double high) implements Dis
             return whole;
         }
         double zero = -middle / below;
-        // What the normal below the median would have lost beyond zero is given back.
+        // Takes out the negative part of the lower half, because draws below zero count as zero.
         double lost = below * StandardNormal.density(zero) - middle * StandardNormal.probabilityBelow(zero);
         return whole + lost;
     }

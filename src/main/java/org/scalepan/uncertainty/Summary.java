@@ -1,7 +1,7 @@
 package org.scalepan.uncertainty;
 
 /**
- * What a reader needs of many draws: centre, equal-tailed interval, and how far the number of draws itself blurs them.
+ * Summary statistics of draws: centre, equal-tailed interval, and their Monte Carlo standard errors.
  *
  * <p>Sources: quantiles by definition 7 of Hyndman and Fan (1996), Am. Stat. 50, 361–365, by selection; standard error of the
  * median from the distribution-free interval between order statistics, David and Nagaraja (2003), Order Statistics, 7.1:
@@ -55,7 +55,7 @@ public record Summary(
     }
 
     /**
-     * A ratio, draw by draw, read both ways.
+     * A ratio, draw by draw, and its reciprocal.
      *
      * @param forth the first over the second
      * @param back the second over the first
@@ -63,8 +63,8 @@ public record Summary(
     public record OfRatio(Summary forth, Summary back) {}
 
     /**
-     * Sums up the ratio of two quantities both ways, for little more than the price of one: what stands k-th from below in the one
-     * ratio stands k-th from above in the other.
+     * Sums up the ratio of two quantities both ways, for little more than the cost of one: the k-th smallest of the one ratio belongs to
+     * the k-th largest of the other.
      *
      * @param over at least two, all above zero
      * @param under as many, all above zero

@@ -28,7 +28,7 @@ public final class Brought {
     private Use use = Use.FOOD;
     private Optional<FedAnimal> animal = Optional.empty();
     private double rate = 1;
-    private EqualBasis basis = EqualBasis.PROTEIN;
+    private EqualBasis equalBasis = EqualBasis.PROTEIN;
     private Optional<Prices> prices = Optional.empty();
 
     private Brought(Library library, Asked asked, Side product) {
@@ -75,7 +75,7 @@ public final class Brought {
     }
 
     public Brought on(EqualBasis other) {
-        basis = other;
+        equalBasis = other;
         return this;
     }
 
@@ -98,8 +98,8 @@ public final class Brought {
                 programme,
                 new Baseline(parts),
                 rate,
-                basis,
-                List.of(asked.per(basis.counted()).ruler()),
+                equalBasis,
+                List.of(asked.per(equalBasis.counted()).basis()),
                 alternatives,
                 prices,
                 Compared.SAMPLING);

@@ -26,7 +26,7 @@ class CitationsTest {
     }
 
     private static List<String> cited(Asked asked, String product) {
-        return ids(new Citations().add(Estimating.quote(LIBRARY, asked.item(product), asked.ruler(), SAMPLING)));
+        return ids(new Citations().add(Estimating.estimate(LIBRARY, asked.item(product), asked.basis(), SAMPLING)));
     }
 
     @Test
@@ -90,7 +90,7 @@ class CitationsTest {
         Asked asked = Asked.of(LIBRARY);
         Comparison comparison = Compared.compare(LIBRARY, asked, SAMPLING, "mealworm", "beef");
         Citations citations = new Citations()
-                .add(comparison.items().get(0).quote())
+                .add(comparison.items().get(0).estimate())
                 .add(comparison.reference())
                 .add(comparison.items().get(0).paired());
         List<String> ids = ids(citations);

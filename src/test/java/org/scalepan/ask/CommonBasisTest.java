@@ -30,14 +30,14 @@ class CommonBasisTest {
                         own,
                         others,
                         products.stream().map(asked::item).toList(),
-                        List.of(asked.per(FunctionalUnit.KG_PROTEIN).ruler()),
+                        List.of(asked.per(FunctionalUnit.KG_PROTEIN).basis()),
                         credit,
                         Compared.SAMPLING));
     }
 
     private static Summary timesLess(Inventory own, Inventory other) {
         return answer(own, List.of(other), List.of(), false)
-                .rulers()
+                .bases()
                 .get(0)
                 .others()
                 .get(0)
@@ -95,9 +95,9 @@ class CommonBasisTest {
                 .feed("maize", 1500)
                 .inventory();
         SystemAnswer.OnRuler on =
-                answer(larvae, List.of(hens), List.of(), false).rulers().get(0);
+                answer(larvae, List.of(hens), List.of(), false).bases().get(0);
         Summary own = on.system().summary().orElseThrow();
-        Summary other = on.others().get(0).quote().summary().orElseThrow();
+        Summary other = on.others().get(0).estimate().summary().orElseThrow();
         Summary ratio = on.others().get(0).versus().orElseThrow().timesLess();
 
         double independent = Math.hypot(Math.log(own.high() / own.low()), Math.log(other.high() / other.low()));
@@ -110,7 +110,7 @@ class CommonBasisTest {
                 .feed("wheat-bran", 250)
                 .inventory();
         SystemAnswer.OnRuler on =
-                answer(larvae, List.of(), List.of("beef"), false).rulers().get(0);
+                answer(larvae, List.of(), List.of("beef"), false).bases().get(0);
 
         Summary ratio = on.products().get(0).versus().orElseThrow().timesLess();
         assertTrue(ratio.median() > 1, ratio::toString);
@@ -123,9 +123,9 @@ class CommonBasisTest {
                 .frass(50, 0.03, Fate.SPREAD, true)
                 .inventory();
         SystemAnswer.OnRuler without =
-                answer(farm, List.of(), List.of(), false).rulers().get(0);
+                answer(farm, List.of(), List.of(), false).bases().get(0);
         SystemAnswer.OnRuler with =
-                answer(farm, List.of(), List.of(), true).rulers().get(0);
+                answer(farm, List.of(), List.of(), true).bases().get(0);
 
         assertEquals(without.system().summary(), with.withCredit().orElseThrow().summary(), "the other way of the one");
         assertEquals(with.system().summary(), without.withCredit().orElseThrow().summary(), "is the way of the other");
@@ -140,11 +140,11 @@ class CommonBasisTest {
                 .in("india")
                 .gives(AnimalKind.MILK, 3000)
                 .inventory();
-        SystemEstimate quote =
-                answer(buffalo, List.of(), List.of(), false).rulers().get(0).system();
+        SystemEstimate estimate =
+                answer(buffalo, List.of(), List.of(), false).bases().get(0).system();
 
-        assertTrue(quote.footprint().isEmpty());
-        assertTrue(quote.missing().orElseThrow().contains("buffalo-milk"), quote.missing()::toString);
+        assertTrue(estimate.footprint().isEmpty());
+        assertTrue(estimate.missing().orElseThrow().contains("buffalo-milk"), estimate.missing()::toString);
     }
 
     @Test
@@ -155,12 +155,12 @@ class CommonBasisTest {
 
         assertEquals(
                 answer(farm, List.of(), List.of("beef"), false)
-                        .rulers()
+                        .bases()
                         .get(0)
                         .system()
                         .summary(),
                 answer(farm, List.of(), List.of("egg"), false)
-                        .rulers()
+                        .bases()
                         .get(0)
                         .system()
                         .summary());

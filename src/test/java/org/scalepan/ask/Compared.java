@@ -17,7 +17,7 @@ public final class Compared {
         return Comparison.of(
                 library,
                 new Comparison.ComparisonQuestion(
-                        List.of(asked.item(product)), asked.item(reference), asked.ruler(), sampling));
+                        List.of(asked.item(product)), asked.item(reference), asked.basis(), sampling));
     }
 
     public static Ratio versus(Library library, Asked asked, Sampling sampling, String product, String reference) {

@@ -30,7 +30,7 @@ class SentencesTest {
     }
 
     private static Sentences sentences(Asked asked) {
-        return new Sentences(asked.ruler(), 0.9);
+        return new Sentences(asked.basis(), 0.9);
     }
 
     @Test
@@ -64,13 +64,14 @@ class SentencesTest {
         assertEquals(
                 "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval; 1"
                         + " study, own rows among them; AR6 GWP100, without land-use change where studies tell).",
-                say.quote(item.quote()));
+                say.estimate(item.estimate()));
         assertEquals(
                 "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of Argentinean cockroach, per kg live"
                         + " weight, up to the farm gate (90 % interval; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
                         + " GWP100, without land-use change where studies tell). Argentinean cockroach has less in more than 99 % of the"
                         + " draws; fewer than 3 studies on a side, those from memory not counted, are too few for a likelihood.",
-                say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow()));
+                say.versus(
+                        item.estimate(), comparison.reference(), item.versus().orElseThrow()));
     }
 
     @Test
@@ -83,7 +84,7 @@ class SentencesTest {
         Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
         Comparison.ComparedProduct item = comparison.items().get(0);
         String sentence = sentences(live)
-                .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
+                .versus(item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(
                 sentence.startsWith(
                         "Argentinean cockroach has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of sun beetle"),
@@ -94,17 +95,17 @@ class SentencesTest {
     @Test
     void without_evidence_the_sentence_says_so_and_gives_no_figure() {
         Asked asked = Asked.of(LIBRARY);
-        PublishedEstimate weevil = Estimating.quote(LIBRARY, asked.item("palm-weevil"), asked.ruler(), SAMPLING);
+        PublishedEstimate weevil = Estimating.estimate(LIBRARY, asked.item("palm-weevil"), asked.basis(), SAMPLING);
         assertEquals(
                 "Palm weevil, up to the farm gate: no evidence per kg protein.",
-                sentences(asked).quote(weevil));
+                sentences(asked).estimate(weevil));
     }
 
     @Test
     void another_form_than_the_usual_is_named() {
         Asked asked = Asked.of(LIBRARY).at("processing-gate");
-        PublishedEstimate meal = Estimating.quote(LIBRARY, asked.item("mealworm:meal"), asked.ruler(), SAMPLING);
-        String sentence = sentences(asked).quote(meal);
+        PublishedEstimate meal = Estimating.estimate(LIBRARY, asked.item("mealworm:meal"), asked.basis(), SAMPLING);
+        String sentence = sentences(asked).estimate(meal);
         assertTrue(sentence.startsWith("Yellow mealworm (meal), up to the processing gate: "), sentence);
     }
 
@@ -124,18 +125,19 @@ class SentencesTest {
         Comparison.ComparedProduct item = comparison.items().get(0);
         Sentences say = sentences(asked);
         String figure = "[0-9.]+ \\([0-9.]+ to [0-9.]+\\)";
-        String quote = say.quote(item.quote());
-        assertTrue(quote.matches("[^0-9]+: " + figure + " .+ \\(90 % interval; [0-9]+ stud(y|ies).*\\)\\."), quote);
-        String versus =
-                say.versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
+        String estimate = say.estimate(item.estimate());
+        assertTrue(
+                estimate.matches("[^0-9]+: " + figure + " .+ \\(90 % interval; [0-9]+ stud(y|ies).*\\)\\."), estimate);
+        String versus = say.versus(
+                item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
-        assertTrue(versus.contains("(90 % interval; " + item.quote().studies() + " stud"), versus);
-        boolean enough = Math.min(seen(item.quote()), seen(comparison.reference())) >= Likelihood.FEWEST_STUDIES;
+        assertTrue(versus.contains("(90 % interval; " + item.estimate().studies() + " stud"), versus);
+        boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= Likelihood.FEWEST_STUDIES;
         assertEquals(enough, versus.endsWith("(" + Likelihood.SCALE + ")."), versus);
     }
 
-    private static int seen(PublishedEstimate quote) {
-        return quote.studies() - quote.studiesFromMemory();
+    private static int seen(PublishedEstimate estimate) {
+        return estimate.studies() - estimate.studiesFromMemory();
     }
 
     /** Invented results: three studies a side are enough for a likelihood word only where each of them was seen. */
@@ -153,9 +155,9 @@ class SentencesTest {
         Comparison comparison = compare(library, live, SAMPLING, "cockroach", "sun-beetle");
         Comparison.ComparedProduct item = comparison.items().get(0);
         String sentence = sentences(live)
-                .versus(item.quote(), comparison.reference(), item.versus().orElseThrow());
-        assertEquals(3, item.quote().studies());
-        assertEquals(word, item.quote().bearsLikelihood());
+                .versus(item.estimate(), comparison.reference(), item.versus().orElseThrow());
+        assertEquals(3, item.estimate().studies());
+        assertEquals(word, item.estimate().bearsLikelihood());
         assertEquals(word, sentence.endsWith("(" + Likelihood.SCALE + ")."), sentence);
         assertEquals(!word, sentence.contains("those from memory not counted"), sentence);
     }

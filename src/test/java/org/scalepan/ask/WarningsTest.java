@@ -26,10 +26,10 @@ class WarningsTest {
     Path folder;
 
     private static List<Warning> warnings(Library library, Asked asked, String... products) {
-        List<PublishedEstimate> quotes = Stream.of(products)
-                .map(product -> Estimating.quote(library, asked.item(product), asked.ruler(), SAMPLING))
+        List<PublishedEstimate> estimates = Stream.of(products)
+                .map(product -> Estimating.estimate(library, asked.item(product), asked.basis(), SAMPLING))
                 .toList();
-        return Warnings.of(library, quotes);
+        return Warnings.of(library, estimates);
     }
 
     private static Warning warning(List<Warning> warnings, String code) {

@@ -24,37 +24,37 @@ class CommonRandomNumbersTest {
 
     @Test
     void a_book_draws_by_id_and_seed() {
-        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
+        CommonRandomNumbers random = new CommonRandomNumbers(7, N);
 
-        assertArrayEquals(Draws.scores("feed", 7, N), book.scores("feed"));
-        assertArrayEquals(Draws.uniforms("study", 7, N), book.uniforms("study"));
+        assertArrayEquals(Draws.scores("feed", 7, N), random.scores("feed"));
+        assertArrayEquals(Draws.uniforms("study", 7, N), random.uniforms("study"));
     }
 
     @Test
     void an_exchanged_stream_is_the_other_books_and_all_others_stay() {
-        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
+        CommonRandomNumbers random = new CommonRandomNumbers(7, N);
         CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
-        double[] grid = book.values("grid", DOUBT);
+        double[] grid = random.values("grid", DOUBT);
 
-        CommonRandomNumbers exchanged = book.exchanging(new Substream("feed", false), anew);
+        CommonRandomNumbers exchanged = random.exchanging(new Substream("feed", false), anew);
 
         assertArrayEquals(anew.scores("feed"), exchanged.scores("feed"));
-        assertFalse(Arrays.equals(book.values("feed", DOUBT), exchanged.values("feed", DOUBT)));
+        assertFalse(Arrays.equals(random.values("feed", DOUBT), exchanged.values("feed", DOUBT)));
         assertArrayEquals(grid, exchanged.values("grid", DOUBT));
         // A choice of the same name is another stream.
-        assertArrayEquals(book.uniforms("feed"), exchanged.uniforms("feed"));
+        assertArrayEquals(random.uniforms("feed"), exchanged.uniforms("feed"));
     }
 
     @Test
     void a_book_tells_what_was_read_in_it() {
-        CommonRandomNumbers book = new CommonRandomNumbers(1, 2);
-        book.uniforms("study");
-        book.values("grid", DOUBT);
-        book.scores("feed");
+        CommonRandomNumbers random = new CommonRandomNumbers(1, 2);
+        random.uniforms("study");
+        random.values("grid", DOUBT);
+        random.scores("feed");
 
         assertEquals(
                 List.of(new Substream("feed", false), new Substream("grid", false), new Substream("study", true)),
-                List.copyOf(book.streams()));
+                List.copyOf(random.streams()));
     }
 
     @Test
@@ -112,21 +112,21 @@ class CommonRandomNumbersTest {
 
     @Test
     void values_of_ones_own_may_be_written_to_without_harm_to_others() {
-        CommonRandomNumbers book = new CommonRandomNumbers(7, N);
-        double[] own = book.ownValues("finding", DOUBT);
-        assertArrayEquals(book.values("finding", DOUBT), own);
+        CommonRandomNumbers random = new CommonRandomNumbers(7, N);
+        double[] own = random.ownValues("finding", DOUBT);
+        assertArrayEquals(random.values("finding", DOUBT), own);
         own[0] = 99;
 
-        assertNotEquals(99, book.values("finding", DOUBT)[0]);
-        double[] some = book.only(PLACES).ownValues("finding", DOUBT);
+        assertNotEquals(99, random.values("finding", DOUBT)[0]);
+        double[] some = random.only(PLACES).ownValues("finding", DOUBT);
         some[0] = 99;
-        assertNotEquals(99, book.only(PLACES).values("finding", DOUBT)[0]);
+        assertNotEquals(99, random.only(PLACES).values("finding", DOUBT)[0]);
     }
 
     @Test
     void a_book_at_all_places_is_the_book_itself() {
-        CommonRandomNumbers book = new CommonRandomNumbers(7, 2);
+        CommonRandomNumbers random = new CommonRandomNumbers(7, 2);
 
-        assertSame(book, book.only(new int[] {0, 1}));
+        assertSame(random, random.only(new int[] {0, 1}));
     }
 }

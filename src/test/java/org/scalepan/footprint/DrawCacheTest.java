@@ -41,10 +41,10 @@ class DrawCacheTest {
 
     @Test
     void a_factor_at_some_places_has_the_values_that_it_has_there_in_the_whole_book() {
-        CommonRandomNumbers book = new CommonRandomNumbers(seed, 300);
+        CommonRandomNumbers random = new CommonRandomNumbers(seed, 300);
         int[] places = {3, 40, 299};
-        CommonRandomNumbers part = book.only(places);
-        double[] whole = book.values("kept-yield", YIELD);
+        CommonRandomNumbers part = random.only(places);
+        double[] whole = random.values("kept-yield", YIELD);
         double[] expected = {whole[3], whole[40], whole[299]};
 
         assertArrayEquals(expected, part.values("kept-yield", YIELD));

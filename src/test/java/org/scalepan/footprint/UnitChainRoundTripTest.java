@@ -44,11 +44,11 @@ class UnitChainRoundTripTest {
         double centre = 1;
         double[] draws = new double[50];
         Arrays.fill(draws, 7);
-        CommonRandomNumbers book = new CommonRandomNumbers(3, draws.length);
+        CommonRandomNumbers random = new CommonRandomNumbers(3, draws.length);
         for (ChainPath.FoundPath way : new ChainPath.FoundPath[] {out, back}) {
             for (ChainStep step : way.steps()) {
                 centre *= step.multiplier();
-                step.apply(draws, book);
+                step.apply(draws, random);
             }
         }
         assertEquals(1, centre, 1e-12, () -> what + ": " + from.id() + " to " + to.id() + " and back");

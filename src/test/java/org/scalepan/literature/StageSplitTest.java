@@ -88,12 +88,12 @@ class StageSplitTest {
         "tofu, farm-gate"
     })
     void land_use_change_included_is_at_least_as_much_as_excluded(String product, String boundary) {
-        CommonRandomNumbers book = new CommonRandomNumbers(1, 1_000);
+        CommonRandomNumbers random = new CommonRandomNumbers(1, 1_000);
         Asked asked = poore().at(boundary).per(FunctionalUnit.KG_PROTEIN);
         double[] with =
-                asked.luc(LandUseChange.INCLUDE).some(product).footprint(book).draws();
+                asked.luc(LandUseChange.INCLUDE).some(product).footprint(random).draws();
         double[] without =
-                asked.luc(LandUseChange.EXCLUDE).some(product).footprint(book).draws();
+                asked.luc(LandUseChange.EXCLUDE).some(product).footprint(random).draws();
         for (int i = 0; i < with.length; i++) {
             assertTrue(with[i] >= without[i], product + ", draw " + i + ": " + with[i] + " and " + without[i]);
         }

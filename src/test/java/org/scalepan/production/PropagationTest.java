@@ -26,12 +26,12 @@ class PropagationTest {
     }
 
     private static SystemFootprint of(ActivityTerm... terms) {
-        InventoryBuilder ledger = new InventoryBuilder();
+        InventoryBuilder builder = new InventoryBuilder();
         for (ActivityTerm term : terms) {
-            ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
+            builder.flow(Stage.ENERGY, "line", Flux.CO2, term);
         }
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 2, 0.5, "mass");
-        return Tally.of(LIBRARY, ledger.inventory("by hand", output)).system();
+        return Tally.of(LIBRARY, builder.inventory("by hand", output)).system();
     }
 
     /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
@@ -147,10 +147,10 @@ class PropagationTest {
     }
 
     private static SystemFootprint carried(FunctionalUnit from, FunctionalUnit to, ActivityTerm term) {
-        InventoryBuilder ledger = new InventoryBuilder();
-        ledger.flow(Stage.ENERGY, "line", Flux.CO2, term);
+        InventoryBuilder builder = new InventoryBuilder();
+        builder.flow(Stage.ENERGY, "line", Flux.CO2, term);
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", from, 1, 1, "none");
-        return Tally.of(LIBRARY, ledger.inventory("by hand", output)).per(to).system();
+        return Tally.of(LIBRARY, builder.inventory("by hand", output)).per(to).system();
     }
 
     /** The protein of mealworms, as the chain of units reads it (18.7 %, Finke 2002, without a printed spread). */

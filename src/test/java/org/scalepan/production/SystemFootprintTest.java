@@ -22,19 +22,19 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
-/** An inventory added up on a ruler. */
+/** An inventory added up on a basis. */
 class SystemFootprintTest {
     private static final Library LIBRARY = Libraries.bundled();
 
     private static Inventory of(Consumer<InventoryBuilder> lines) {
-        InventoryBuilder ledger = new InventoryBuilder();
-        lines.accept(ledger);
+        InventoryBuilder builder = new InventoryBuilder();
+        lines.accept(builder);
         Output output = new Output(LIBRARY.products().get("mealworm"), "fresh", FunctionalUnit.KG_LIVE, 1, 1, "none");
-        return ledger.inventory("by hand", output);
+        return builder.inventory("by hand", output);
     }
 
     private static Inventory oneKilogram(Flux gas) {
-        return of(ledger -> ledger.flow(Stage.ANIMALS, "gas", gas, ActivityTerm.of(1)));
+        return of(builder -> builder.flow(Stage.ANIMALS, "gas", gas, ActivityTerm.of(1)));
     }
 
     /** The potentials of the assessment reports: SAR 2.9, TAR 6.7, AR4 2.14, AR5 8.7 and 8.A.1, AR6 7.15. */
@@ -67,7 +67,7 @@ class SystemFootprintTest {
                         .shareOf(0.25)
                         .orElseThrow(),
                 1e-12);
-        Inventory nothing = of(ledger -> ledger.flow(Stage.ANIMALS, "gas", Flux.CO2, ActivityTerm.of(0)));
+        Inventory nothing = of(builder -> builder.flow(Stage.ANIMALS, "gas", Flux.CO2, ActivityTerm.of(0)));
         assertTrue(Tally.of(LIBRARY, nothing).system().shareOf(0).isEmpty());
     }
 
@@ -79,16 +79,16 @@ class SystemFootprintTest {
 
     @Test
     void what_its_source_gives_as_co2e_only_stays_as_published() {
-        Inventory inventory = of(ledger -> ledger.co2e(Stage.FEED, "feed", ActivityTerm.of(3), "ar4-100"));
+        Inventory inventory = of(builder -> builder.co2e(Stage.FEED, "feed", ActivityTerm.of(3), "ar4-100"));
 
         assertEquals(3, Tally.of(LIBRARY, inventory).gwp("ar6-20").value(), 0.0);
     }
 
     private static Inventory everyStage() {
-        return of(ledger -> {
+        return of(builder -> {
             for (Stage stage : Stage.values()) {
                 double sign = stage == Stage.CREDIT ? -1 : 1;
-                ledger.flow(stage, stage.id(), Flux.CO2, ActivityTerm.of(sign * Math.pow(2, stage.ordinal())));
+                builder.flow(stage, stage.id(), Flux.CO2, ActivityTerm.of(sign * Math.pow(2, stage.ordinal())));
             }
         });
     }
@@ -236,9 +236,9 @@ class SystemFootprintTest {
     /** A warming set says something of gases, and nothing of ground. */
     @Test
     void a_footprint_says_on_which_ruler_it_stands_and_names_a_warming_set_for_gases_only() {
-        Inventory inventory = of(ledger -> {
-            ledger.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, ActivityTerm.of(2));
-            ledger.flow(Stage.SITE, "yard", Flux.LAND, ActivityTerm.of(7));
+        Inventory inventory = of(builder -> {
+            builder.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, ActivityTerm.of(2));
+            builder.flow(Stage.SITE, "yard", Flux.LAND, ActivityTerm.of(7));
         });
         Footprint gases = Tally.of(LIBRARY, inventory).gwp("ar4-100").system().footprint(new CommonRandomNumbers(1, 3));
         Footprint ground =

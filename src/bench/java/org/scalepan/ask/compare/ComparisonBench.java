@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.scalepan.ask.AllProducts;
 import org.scalepan.ask.Sampling;
 
-/** What a comparison costs: with a seed never seen, with a ruler never seen over known draws, and asked again. */
+/** What a comparison costs: with a seed never seen, with a basis never seen over known draws, and asked again. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -40,17 +40,17 @@ public class ComparisonBench {
 
     /** The same seed and another coverage: the scores are there, footprints and ratios are made anew. */
     @Benchmark
-    public Comparison keptDraws() {
+    public Comparison cachedDraws() {
         coverage = coverage >= 0.98 ? 0.5 : coverage + 1e-7;
         Comparison.ComparisonQuestion one = AllProducts.question(products, draws, 1);
         return Comparison.of(
                 AllProducts.LIBRARY,
-                new Comparison.ComparisonQuestion(one.products(), one.against(), one.ruler(), new Sampling(coverage, draws, 1)));
+                new Comparison.ComparisonQuestion(one.products(), one.against(), one.basis(), new Sampling(coverage, draws, 1)));
     }
 
-    /** The same products and ruler as before: the footprints are there, ratios are made anew. */
+    /** The same products and basis as before: the footprints are there, ratios are made anew. */
     @Benchmark
-    public Comparison keptFootprints() {
+    public Comparison cachedFootprints() {
         return Comparison.of(AllProducts.LIBRARY, AllProducts.question(products, draws, 1));
     }
 }

@@ -34,7 +34,7 @@ public final class CachedLoad {
         try (WebServer server = new WebServer(((LibraryLoad.Loaded) LibraryLoader.bundled()).library())) {
             server.jetty().insertHandler(new Constant(length));
             server.start("127.0.0.1", 0);
-            try (KeptConnection first = new KeptConnection(server.port(), COMPARISON)) {
+            try (KeepAliveConnection first = new KeepAliveConnection(server.port(), COMPARISON)) {
                 length[0] = first.ask();
             }
             List<Round> constant = new ArrayList<>();
@@ -85,7 +85,7 @@ public final class CachedLoad {
     private static long[] times(int port, String path, long start) {
         long[] times = new long[1024];
         int count = 0;
-        try (KeptConnection connection = new KeptConnection(port, path)) {
+        try (KeepAliveConnection connection = new KeepAliveConnection(port, path)) {
             for (long now = System.nanoTime(); now - start < ROUND_NANOSECONDS; ) {
                 connection.ask();
                 long then = System.nanoTime();

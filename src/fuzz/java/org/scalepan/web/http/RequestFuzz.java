@@ -46,7 +46,7 @@ public final class RequestFuzz {
         BulkQuestion question = new BulkQuestion(
                 LIBRARY,
                 List.of(new ComparisonBasisReading(LIBRARY, Input.query(Map.of()))
-                        .ruler(LIBRARY.indicators().get("ghg"))),
+                        .basis(LIBRARY.indicators().get("ghg"))),
                 false,
                 new Sampling(Sampling.DEFAULT_COVERAGE, 1_000, 1),
                 false);

@@ -40,7 +40,7 @@ public record Brief(
      * @param claimed what is claimed of every product; "less" where nothing particular is
      */
     public record BriefQuestion(
-            List<Side> sides, Side reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
+            List<Side> sides, Side reference, Claimed claimed, ComparisonBasis basis, Sampling sampling) {
         public BriefQuestion {
             sides = List.copyOf(sides);
             if (sides.isEmpty() || sides.size() > MOST_PRODUCTS) {
@@ -48,12 +48,12 @@ public record Brief(
             }
         }
 
-        /** What it takes to answer, before anything is drawn. */
+        /** The plan of the answer, before anything is drawn. */
         public ClaimPlan plan(Library library) {
             String words = String.join(", ", sides.stream().map(Side::words).toList());
             return new ClaimPlan(
                     library,
-                    new ClaimQuestion(new Subject(words, sides), Optional.of(reference), claimed, ruler, sampling));
+                    new ClaimQuestion(new Subject(words, sides), Optional.of(reference), claimed, basis, sampling));
         }
     }
 
@@ -62,7 +62,7 @@ public record Brief(
      *
      * @param check what can be claimed of it, when it or another basis has evidence
      */
-    public record BriefRow(Estimate standing, Optional<ClaimCheck> check) {
+    public record BriefRow(Estimate estimate, Optional<ClaimCheck> check) {
         /** The claim on the basis asked. */
         public Optional<GridCell> asked() {
             return check.map(ClaimCheck::asked);
@@ -71,39 +71,39 @@ public record Brief(
         /** The strongest sentence that can be defended. */
         public String sentence() {
             return check.map(found -> found.instead().sentence())
-                    .orElseGet(() -> "Of " + standing.words() + " nothing can be said: "
-                            + standing.missing().orElse("there is no evidence") + ".");
+                    .orElseGet(() -> "Of " + estimate.words() + " nothing can be said: "
+                            + estimate.missing().orElse("there is no evidence") + ".");
         }
     }
 
     /** Answers a question. */
     public static Brief of(Library library, BriefQuestion question, ClaimPlan plan) {
         ClaimChecks checks = plan.check();
-        var book = question.sampling().book();
-        Estimate reference = question.reference().on(library, question.ruler(), question.sampling(), book);
+        var random = question.sampling().random();
+        Estimate reference = question.reference().on(library, question.basis(), question.sampling(), random);
         List<BriefRow> rows = new ArrayList<>();
         for (Side side : question.sides()) {
             Optional<ClaimCheck> check = checks.checks().stream()
                     .filter(one -> one.side().equals(side))
                     .findFirst();
-            Estimate standing = check.map(ClaimCheck::product)
-                    .orElseGet(() -> side.on(library, question.ruler(), question.sampling(), book));
-            rows.add(new BriefRow(standing, check));
+            Estimate estimate = check.map(ClaimCheck::product)
+                    .orElseGet(() -> side.on(library, question.basis(), question.sampling(), random));
+            rows.add(new BriefRow(estimate, check));
         }
         return new Brief(library, question, reference, rows, checks);
     }
 
     /** The products and the reference. */
-    public List<Estimate> standings() {
+    public List<Estimate> estimates() {
         List<Estimate> all =
-                new ArrayList<>(rows.stream().map(BriefRow::standing).toList());
+                new ArrayList<>(rows.stream().map(BriefRow::estimate).toList());
         all.add(reference);
         return all;
     }
 
-    /** What stands behind the figures. */
+    /** The provenance of the figures. */
     public Provenance grounds() {
-        return new Provenance(library, standings());
+        return new Provenance(library, estimates());
     }
 
     /** The publications behind figures, claims and warming set. */

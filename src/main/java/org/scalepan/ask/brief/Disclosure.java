@@ -32,31 +32,31 @@ public final class Disclosure {
 
     /** Headings with what is said under each, in the order in which they are read. */
     public static Map<String, String> of(Brief brief) {
-        ComparisonBasis ruler = brief.question().ruler();
-        Sentences sentences = new Sentences(ruler, brief.question().sampling().coverage());
+        ComparisonBasis basis = brief.question().basis();
+        Sentences sentences = new Sentences(basis, brief.question().sampling().coverage());
         Map<String, String> said = new LinkedHashMap<>();
         said.put(
                 "Compared",
-                brief.rows().stream().map(row -> row.standing().words()).collect(Collectors.joining(", ")) + " with "
+                brief.rows().stream().map(row -> row.estimate().words()).collect(Collectors.joining(", ")) + " with "
                         + brief.reference().words());
         said.put(
-                "Indicator", ruler.indicator().name() + " (" + ruler.indicator().unit() + ")");
-        said.put("Functional unit", "per " + ruler.per().words());
+                "Indicator", basis.indicator().name() + " (" + basis.indicator().unit() + ")");
+        said.put("Functional unit", "per " + basis.per().words());
         said.put("System boundary", sentences.boundary());
         said.put("Form and life stage", each(brief, Disclosure::form));
         said.put("Regions and scale", each(brief, Disclosure::regions));
         said.put("Years of the data", each(brief, Disclosure::years));
-        if (ruler.indicator().isWarming()) {
-            said.put("Warming set", ruler.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
+        if (basis.indicator().isWarming()) {
+            said.put("Warming set", basis.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
         }
-        said.put("Allocation", each(brief, standing -> findings(standing, result -> result.allocation())));
-        said.put("Land-use change", landUse(ruler, brief));
+        said.put("Allocation", each(brief, estimate -> findings(estimate, result -> result.allocation())));
+        said.put("Land-use change", landUse(basis, brief));
         said.put(
                 "Figures and studies",
                 each(
                         brief,
-                        standing -> standing.summary().map(sentences::footprint).orElse("no figure") + ", "
-                                + Sentences.studies(standing, "")));
+                        estimate -> estimate.summary().map(sentences::footprint).orElse("no figure") + ", "
+                                + Sentences.studies(estimate, "")));
         said.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
         said.put("Review", "not reviewed by a panel of interested parties");
         said.put(
@@ -67,36 +67,36 @@ public final class Disclosure {
     }
 
     private static String each(Brief brief, Function<Estimate, String> told) {
-        return brief.standings().stream()
+        return brief.estimates().stream()
                 .distinct()
-                .map(standing -> standing.words() + ": " + told.apply(standing))
+                .map(estimate -> estimate.words() + ": " + told.apply(estimate))
                 .collect(Collectors.joining("; "));
     }
 
-    private static String form(Estimate standing) {
+    private static String form(Estimate estimate) {
         String stage =
-                standing.product().stageEaten().map(eaten -> ", " + eaten).orElse("");
-        String form = standing instanceof PublishedEstimate quote
-                ? quote.item().form()
-                : ((SystemEstimate) standing).inventory().output().form();
+                estimate.product().stageEaten().map(eaten -> ", " + eaten).orElse("");
+        String form = estimate instanceof PublishedEstimate published
+                ? published.item().form()
+                : ((SystemEstimate) estimate).inventory().output().form();
         return form.replace('-', ' ') + stage;
     }
 
-    private static String regions(Estimate standing) {
-        if (results(standing).findAny().isEmpty() && standing instanceof PublishedEstimate) {
+    private static String regions(Estimate estimate) {
+        if (results(estimate).findAny().isEmpty() && estimate instanceof PublishedEstimate) {
             return "no study";
         }
-        return standing instanceof PublishedEstimate
-                ? findings(standing, result -> Optional.of(result.region())) + " ("
-                        + findings(standing, PublishedResult::scale) + ")"
+        return estimate instanceof PublishedEstimate
+                ? findings(estimate, result -> Optional.of(result.region())) + " ("
+                        + findings(estimate, PublishedResult::scale) + ")"
                 : "one farm, from its own records";
     }
 
-    private static String years(Estimate standing) {
-        if (!(standing instanceof PublishedEstimate)) {
+    private static String years(Estimate estimate) {
+        if (!(estimate instanceof PublishedEstimate)) {
             return "the year of the records";
         }
-        IntStream told = results(standing).flatMapToInt(result -> result.dataYear().stream());
+        IntStream told = results(estimate).flatMapToInt(result -> result.dataYear().stream());
         var range = told.summaryStatistics();
         if (range.getCount() == 0) {
             return NOT_STATED;
@@ -104,28 +104,29 @@ public final class Disclosure {
         String years = range.getMin() == range.getMax()
                 ? Integer.toString(range.getMin())
                 : range.getMin() + " to " + range.getMax();
-        long all = results(standing).count();
+        long all = results(estimate).count();
         return range.getCount() == all ? years : years + " (stated by " + range.getCount() + " of " + all + " results)";
     }
 
-    private static String landUse(ComparisonBasis ruler, Brief brief) {
-        String asked = ruler.luc() == LandUseChange.EXCLUDE ? "left out where studies split it" : "counted where told";
+    private static String landUse(ComparisonBasis basis, Brief brief) {
+        String asked = basis.luc() == LandUseChange.EXCLUDE ? "left out where studies split it" : "counted where told";
         return asked + "; as published, "
-                + each(brief, standing -> findings(standing, result -> Optional.of(result.luc())));
+                + each(brief, estimate -> findings(estimate, result -> Optional.of(result.luc())));
     }
 
-    private static String findings(Estimate standing, Function<PublishedResult, Optional<String>> field) {
-        if (!(standing instanceof PublishedEstimate)) {
+    private static String findings(Estimate estimate, Function<PublishedResult, Optional<String>> field) {
+        if (!(estimate instanceof PublishedEstimate)) {
             return "as its records say";
         }
-        TreeSet<String> told = results(standing)
+        TreeSet<String> told = results(estimate)
                 .map(result -> field.apply(result).orElse(NOT_STATED).replace('-', ' '))
                 .collect(Collectors.toCollection(TreeSet::new));
         return told.isEmpty() ? "no study" : String.join(", ", told);
     }
 
-    private static Stream<PublishedResult> results(Estimate standing) {
-        return standing instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some
+    private static Stream<PublishedResult> results(Estimate estimate) {
+        return estimate instanceof PublishedEstimate published
+                        && published.evidence() instanceof Evidence.PooledEvidence some
                 ? some.findings().map(Harmonised::result)
                 : List.<PublishedResult>of().stream();
     }

@@ -6,22 +6,22 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemEstimate;
 
-/** How the figures of a brief were made, in five lines. */
+/** How the figures of a brief were computed, in five lines. */
 public final class MethodStatement {
     private MethodStatement() {}
 
     /** The lines. */
     public static List<String> of(Brief brief) {
-        ComparisonBasis ruler = brief.question().ruler();
+        ComparisonBasis basis = brief.question().basis();
         Sampling sampling = brief.question().sampling();
-        boolean recorded = brief.standings().stream().anyMatch(SystemEstimate.class::isInstance);
+        boolean recorded = brief.estimates().stream().anyMatch(SystemEstimate.class::isInstance);
         List<String> lines = new ArrayList<>();
-        lines.add("Published results were brought to one unit (" + ruler.per().words()
+        lines.add("Published results were brought to one unit (" + basis.per().words()
                 + ") and one boundary by published yields and contents of the product itself; none was borrowed from another"
                 + " species.");
         lines.add(
-                ruler.indicator().isWarming()
-                        ? "Greenhouse gases are under " + ruler.gwp().name()
+                basis.indicator().isWarming()
+                        ? "Greenhouse gases are under " + basis.gwp().name()
                                 + "; results under another set were converted by the gas shares published for the product, or kept"
                                 + " and marked."
                         : "Results are used only where they count the same thing in the same unit.");

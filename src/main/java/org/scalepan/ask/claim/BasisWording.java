@@ -9,56 +9,57 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 
-/** Says on which bases a claim comes out so: functional units, system boundaries and warming sets. */
+/** Words the bases of a verdict: functional units, system boundaries and warming sets. */
 final class BasisWording {
     private BasisWording() {}
 
     /** {@code per kg protein, up to the farm gate}. */
-    static String of(ComparisonBasis ruler) {
-        return "per " + ruler.per().words() + ", " + new Sentences(ruler, 0.9).boundary();
+    static String of(ComparisonBasis basis) {
+        return "per " + basis.per().words() + ", " + new Sentences(basis, 0.9).boundary();
     }
 
     /**
-     * Bases in words: the boundaries with their units, and the warming sets where not all of the grid say the same.
+     * Bases in words: the boundaries with their units, and the warming sets where the grid differs between them.
      *
-     * @param chosen the cells to be told
+     * @param chosen the cells to be worded
      * @param grid all cells
      */
     static List<String> of(List<GridCell> chosen, List<GridCell> grid) {
         Map<Boundary, List<GridCell>> byBoundary = chosen.stream()
                 .collect(Collectors.groupingBy(
-                        cell -> cell.ruler().boundary(), LinkedHashMap::new, Collectors.toList()));
+                        cell -> cell.basis().boundary(), LinkedHashMap::new, Collectors.toList()));
         return byBoundary.entrySet().stream()
                 .map(entry -> base(
                         entry.getValue(),
                         grid.stream()
-                                .filter(cell -> cell.speaks() && cell.ruler().boundary() == entry.getKey())
+                                .filter(cell ->
+                                        cell.hasEvidence() && cell.basis().boundary() == entry.getKey())
                                 .toList()))
                 .toList();
     }
 
     private static String base(List<GridCell> chosen, List<GridCell> atBoundary) {
-        ComparisonBasis ruler = chosen.get(0).ruler();
+        ComparisonBasis basis = chosen.get(0).basis();
         List<FunctionalUnit> units = units(chosen);
         boolean all = units.size() > 1 && units.size() == units(atBoundary).size();
-        FunctionalUnit first = ruler.boundary() == Boundary.ANIMAL && units.contains(FunctionalUnit.KG_LIVE)
+        FunctionalUnit first = basis.boundary() == Boundary.ANIMAL && units.contains(FunctionalUnit.KG_LIVE)
                 ? FunctionalUnit.KG_LIVE
                 : units.get(0);
         String per = all
                 ? first.words() + " and on every other unit checked"
                 : units.stream().map(FunctionalUnit::words).collect(Collectors.joining(", "));
         List<String> sets = sets(chosen);
-        boolean everySet = !ruler.indicator().isWarming()
+        boolean everySet = !basis.indicator().isWarming()
                 || sets.size() == sets(atBoundary).size();
-        return new Sentences(ruler, 0.9).boundary() + " per " + per
+        return new Sentences(basis, 0.9).boundary() + " per " + per
                 + (everySet ? "" : " (under " + String.join(", ", sets) + ")");
     }
 
     private static List<FunctionalUnit> units(List<GridCell> cells) {
-        return cells.stream().map(cell -> cell.ruler().per()).distinct().toList();
+        return cells.stream().map(cell -> cell.basis().per()).distinct().toList();
     }
 
     private static List<String> sets(List<GridCell> cells) {
-        return cells.stream().map(cell -> cell.ruler().gwp().name()).distinct().toList();
+        return cells.stream().map(cell -> cell.basis().gwp().name()).distinct().toList();
     }
 }

@@ -10,19 +10,19 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
 /**
- * A claim in circulation that says nearly what is asked.
+ * A circulating claim that nearly matches the claim asked.
  *
  * @param onThisBasis what its literature says of the very unit and boundary asked, where it says anything
  */
 public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
-    /** Numbers in circulation are rounded in passing on; a factor of 1.5 still is the same story. A choice of this service. */
+    /** Circulating numbers are rounded when repeated; within a factor of 1.5 they count as the same claim. A choice of this service. */
     private static final double NEAR = 1.5;
 
-    /** The claims that a question meets. */
+    /** The circulating claims that match a question. */
     static List<Circulating> met(Library library, ClaimQuestion question, Side side) {
         return library.claims().stream()
                 .filter(claim ->
-                        claim.indicators().contains(question.ruler().indicator().id()))
+                        claim.indicators().contains(question.basis().indicator().id()))
                 .filter(claim -> says(claim, question.claimed()))
                 .filter(claim -> isAbout(claim, question.subject(), side.product()))
                 .filter(claim -> question.reference().isEmpty()
@@ -41,7 +41,7 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
         double k = claimed.times().getAsDouble();
         double low = claim.timesLessLow().getAsDouble();
         double high = claim.timesLessHigh().getAsDouble();
-        // "Less" without a number is near to no number.
+        // "Less" without a number matches no number.
         boolean noNumber = low == 1 && high == 1;
         return noNumber ? k == 1 : (k != 1 && k >= low / NEAR && k <= high * NEAR);
     }
@@ -56,19 +56,19 @@ public record Circulating(Claim claim, Optional<Verdict> onThisBasis) {
     }
 
     private static Optional<Verdict> onThisBasis(Claim claim, ClaimQuestion question) {
-        if (claim.holdsOn().stream().anyMatch(basis -> is(basis, question))) {
+        if (claim.holdsOn().stream().anyMatch(listed -> is(listed, question))) {
             return Optional.of(Verdict.HOLDS);
         }
-        return claim.failsOn().stream().anyMatch(basis -> is(basis, question))
+        return claim.failsOn().stream().anyMatch(listed -> is(listed, question))
                 ? Optional.of(Verdict.FAILS)
                 : Optional.empty();
     }
 
-    private static boolean is(ClaimBasis basis, ClaimQuestion question) {
-        ComparisonBasis ruler = question.ruler();
-        return basis.boundary() == ruler.boundary()
-                && basis.per().equals(ruler.per().id())
-                && basis.concerns(
+    private static boolean is(ClaimBasis listed, ClaimQuestion question) {
+        ComparisonBasis basis = question.basis();
+        return listed.boundary() == basis.boundary()
+                && listed.per().equals(basis.per().id())
+                && listed.concerns(
                         question.reference().map(side -> side.product().id()));
     }
 }

@@ -11,7 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 
 /**
- * A claim about one product or farm, checked (M6).
+ * A checked claim about one product or farm.
  *
  * @param side what the claim is about
  * @param product what can be said of it on the basis asked
@@ -20,7 +20,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
  * @param halfMeasured bases on which only one of the sides has been measured
  * @param reason why the verdict is as it is, in sentences
  * @param shortly the same in half a sentence, for an answer about many products
- * @param paired what studies that assessed both found
+ * @param paired findings of studies that assessed both
  */
 public record ClaimCheck(
         ClaimQuestion question,
@@ -66,27 +66,27 @@ public record ClaimCheck(
         return overall != Overall.NOT_TRACEABLE;
     }
 
-    /** Checks the claim for one of its sides on the rulers of its grid, drawn from a book that all sides share. */
+    /** Checks the claim for one of its sides on the bases of its grid, drawn with common random numbers that all sides share. */
     static ClaimCheck of(
             Library library,
             ClaimQuestion question,
             Side side,
             Grid grid,
-            List<ComparisonBasis> rulers,
-            CommonRandomNumbers book) {
-        Estimate product = side.on(library, question.ruler(), question.sampling(), book);
+            List<ComparisonBasis> bases,
+            CommonRandomNumbers random) {
+        Estimate product = side.on(library, question.basis(), question.sampling(), random);
         Optional<Estimate> reference =
-                question.reference().map(other -> other.on(library, question.ruler(), question.sampling(), book));
+                question.reference().map(other -> other.on(library, question.basis(), question.sampling(), random));
         List<GridCell> cells = new ArrayList<>();
-        for (ComparisonBasis ruler : rulers) {
+        for (ComparisonBasis basis : bases) {
             boolean asked = cells.isEmpty();
             cells.add(GridCell.of(
                     question.claimed(),
-                    ruler,
-                    asked ? product : side.on(library, ruler, question.sampling(), book),
+                    basis,
+                    asked ? product : side.on(library, basis, question.sampling(), random),
                     asked
                             ? reference
-                            : question.reference().map(other -> other.on(library, ruler, question.sampling(), book)),
+                            : question.reference().map(other -> other.on(library, basis, question.sampling(), random)),
                     question.sampling().coverage()));
         }
         List<PairedFinding> paired = question.reference()
@@ -115,10 +115,10 @@ public record ClaimCheck(
         List<HalfMeasured> found = new ArrayList<>();
         question.reference()
                 .ifPresent(other -> grid.bases().stream()
-                        .filter(base -> base.per() == question.ruler().per())
+                        .filter(base -> base.per() == question.basis().per())
                         .forEach(base -> {
-                            boolean product = side.speaks(library, base);
-                            if (product != grid.referenceSpeaks(base)) {
+                            boolean product = side.hasEvidence(library, base);
+                            if (product != grid.referenceHasEvidence(base)) {
                                 found.add(new HalfMeasured(
                                         base.boundary(),
                                         product ? side.words() : other.words(),

@@ -38,12 +38,12 @@ public record ClaimChecks(
 
     static ClaimChecks of(ClaimPlan plan) {
         ClaimQuestion question = plan.question();
-        CommonRandomNumbers book = question.sampling().book();
+        CommonRandomNumbers random = question.sampling().random();
         List<ClaimCheck> checks = new ArrayList<>();
         List<Side> silent = new ArrayList<>();
         List<Side> sides = question.subject().sides();
         for (Side side : sides) {
-            ClaimCheck check = plan.check(side, book);
+            ClaimCheck check = plan.check(side, random);
             if (check.isTraceable() || sides.size() == 1) {
                 checks.add(check);
             } else {
@@ -76,7 +76,7 @@ public record ClaimChecks(
         String each = checks.stream().map(ClaimCheck::shortly).collect(Collectors.joining("; "));
         String animals = checks.stream()
                 .flatMap(check -> check.holding().stream())
-                .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
+                .map(cell -> new Sentences(cell.basis(), 0.9).animalsOnly())
                 .filter(text -> !text.isEmpty())
                 .findFirst()
                 .map(text -> " Gases of the animals alone are not the footprint of a product.")
@@ -85,14 +85,14 @@ public record ClaimChecks(
                 ? ""
                 : " No evidence for " + silent.stream().map(Side::words).collect(Collectors.joining(", ")) + ".";
         return capital(question.subject().words()) + " are not one product; each was checked for itself "
-                + BasisWording.of(question.ruler()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
+                + BasisWording.of(question.basis()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
                 + none;
     }
 
-    /** The sentence of the product that says most of the basis asked: the one with the most studies behind it. */
+    /** The strongest sentence for the product with the most studies on the basis asked. */
     private static Instead instead(List<ClaimCheck> checks, ClaimQuestion question) {
         return checks.stream()
-                .min(Comparator.<ClaimCheck>comparingInt(check -> check.asked().speaks() ? 0 : 1)
+                .min(Comparator.<ClaimCheck>comparingInt(check -> check.asked().hasEvidence() ? 0 : 1)
                         .thenComparingInt(check -> onAnimalsOnly(check) ? 1 : 0)
                         .thenComparing(Comparator.<ClaimCheck>comparingInt(
                                         check -> check.asked().product().studies())
@@ -108,17 +108,17 @@ public record ClaimChecks(
 
     private static boolean onAnimalsOnly(ClaimCheck check) {
         return check.instead()
-                .ruler()
-                .filter(ruler -> ruler.boundary() == Boundary.ANIMAL)
+                .basis()
+                .filter(basis -> basis.boundary() == Boundary.ANIMAL)
                 .isPresent();
     }
 
     /** What stands behind the figures on the basis asked. */
     public Provenance grounds() {
-        return new Provenance(library, standings());
+        return new Provenance(library, estimates());
     }
 
-    private List<Estimate> standings() {
+    private List<Estimate> estimates() {
         return Stream.concat(
                         checks.stream()
                                 .flatMap(check -> check.reference().stream())
@@ -127,7 +127,7 @@ public record ClaimChecks(
                 .toList();
     }
 
-    /** Every publication behind a figure of the grid, a paired ratio, or a circulating claim that the question meets. */
+    /** Every publication behind a figure of the grid, a paired ratio, or a circulating claim that matches the question. */
     public List<Reference> references() {
         Citations citations = new Citations();
         grounds().references().forEach(reference -> citations.addSource(reference.id()));
@@ -142,8 +142,8 @@ public record ClaimChecks(
                     .flatMap(Collection::stream)
                     .forEach(citations::addSource);
         }
-        if (question.ruler().indicator().isWarming()) {
-            citations.add(question.ruler().gwp());
+        if (question.basis().indicator().isWarming()) {
+            citations.add(question.basis().gwp());
         }
         return citations.references(library);
     }

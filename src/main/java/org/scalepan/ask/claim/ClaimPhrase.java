@@ -34,7 +34,7 @@ final class ClaimPhrase {
 
     private ClaimPhrase() {}
 
-    /** The claim that begins at a place, if one does and its words are not taken. */
+    /** The claim that begins at a word, if one does and its words are not yet used. */
     static Optional<Phrase> at(List<String> words, boolean[] taken, int from) {
         Optional<Phrase> found = read(words, from);
         return found.filter(phrase -> {
@@ -104,7 +104,7 @@ final class ClaimPhrase {
         return Optional.empty();
     }
 
-    /** "N times less" speaks of the product, "N times more", "N times as much" and "N times the" of the reference. */
+    /** "N times less" is said of the product, "N times more", "N times as much" and "N times the" of the reference. */
     private static Phrase times(List<String> words, int from, int count, double value) {
         int behind = from + count;
         if (behind < words.size() && LESS.contains(words.get(behind))) {

@@ -8,21 +8,21 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 
-/** What a claim takes to be checked, before anything is drawn: for each of its products the bases that have evidence. */
+/** The plan of a claim check, before anything is drawn: for each of its products the bases that have evidence. */
 public final class ClaimPlan {
-    /** How many draws the footprints of one claim may have together: they are made one after the other and not kept. */
+    /** How many draws the footprints of one claim may have together: they are computed one after the other and not retained. */
     public static final int MOST_DRAWS = 20_000_000;
 
     private final Library library;
     private final ClaimQuestion question;
     private final Grid grid;
-    private final Map<Side, List<ComparisonBasis>> rulers = new LinkedHashMap<>();
+    private final Map<Side, List<ComparisonBasis>> bases = new LinkedHashMap<>();
 
     public ClaimPlan(Library library, ClaimQuestion question) {
         this.library = library;
         this.question = question;
         this.grid = new Grid(library, question);
-        question.subject().sides().forEach(side -> rulers.put(side, grid.rulers(side)));
+        question.subject().sides().forEach(side -> bases.put(side, grid.bases(side)));
     }
 
     Library library() {
@@ -36,10 +36,10 @@ public final class ClaimPlan {
     /** How many footprints will be drawn. */
     public int footprints() {
         int sides = question.reference().isPresent() ? 2 : 1;
-        return sides * rulers.values().stream().mapToInt(List::size).sum();
+        return sides * bases.values().stream().mapToInt(List::size).sum();
     }
 
-    /** True when an answer stays within the draws that one may have. */
+    /** True when the answer is within the limit of draws. */
     public boolean isAffordable() {
         return (long) footprints() * question.sampling().draws() <= MOST_DRAWS;
     }
@@ -49,7 +49,7 @@ public final class ClaimPlan {
         return ClaimChecks.of(this);
     }
 
-    ClaimCheck check(Side side, CommonRandomNumbers book) {
-        return ClaimCheck.of(library, question, side, grid, rulers.getOrDefault(side, List.of()), book);
+    ClaimCheck check(Side side, CommonRandomNumbers random) {
+        return ClaimCheck.of(library, question, side, grid, bases.getOrDefault(side, List.of()), random);
     }
 }

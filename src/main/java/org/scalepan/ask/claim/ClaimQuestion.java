@@ -9,10 +9,10 @@ import org.scalepan.ask.Side;
  * A claim as it is asked, all defaults resolved.
  *
  * @param reference what the subject is compared with; a claim of none needs no reference
- * @param ruler the unit, boundary and warming set on which the asker says it
+ * @param basis the unit, boundary and warming set on which the asker says it
  */
 public record ClaimQuestion(
-        Subject subject, Optional<Side> reference, Claimed claimed, ComparisonBasis ruler, Sampling sampling) {
+        Subject subject, Optional<Side> reference, Claimed claimed, ComparisonBasis basis, Sampling sampling) {
     public ClaimQuestion {
         if (reference.isEmpty() && claimed.times().isPresent()) {
             throw new IllegalArgumentException("less than what? a ratio needs a reference");

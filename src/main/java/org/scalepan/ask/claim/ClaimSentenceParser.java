@@ -15,7 +15,7 @@ import org.scalepan.factors.Product;
 /**
  * Reads a claim out of a sentence as people say it: "crickets need 80 % less land than cattle". The grammar is small on purpose. Every
  * word must be understood, as a product, an indicator, a basis, the claim, or one of a list of words without a meaning of their own;
- * whatever else stands in the sentence is reported instead of being passed over.
+ * whatever else is in the sentence is reported instead of being ignored.
  */
 public final class ClaimSentenceParser {
     private final Library library;
@@ -169,7 +169,7 @@ public final class ClaimSentenceParser {
         }
         boolean none = fields.containsKey("none");
         if (sides.size() == 1 && !none) {
-            // "Half the emissions of chicken" says what it is less than; who says it speaks of insects here.
+            // "Half the emissions of chicken" names the reference only; the subject is then insects.
             boolean insect = isInsect(sides.get(0));
             if (insect) {
                 faults.add(new ParsedClaim.NotUnderstood(

@@ -14,7 +14,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
-/** Says what is claimed, and why a checked claim comes out as it does. What can be said instead is {@link StrongestSentence}. */
+/** Words a claim, and the reasons of its verdict. What can be said instead is {@link StrongestSentence}. */
 final class ClaimWording {
     private final ClaimQuestion question;
     private final Side side;
@@ -30,7 +30,7 @@ final class ClaimWording {
 
     /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
     static String claim(ClaimQuestion question, String product) {
-        IndicatorWording wording = IndicatorWording.of(question.ruler());
+        IndicatorWording wording = IndicatorWording.of(question.basis());
         boolean many = product.equals(Subject.INSECTS);
         String verb = many ? wording.verb().replaceFirst("s$", "") : wording.verb();
         if (question.claimed().times().isEmpty()) {
@@ -50,15 +50,15 @@ final class ClaimWording {
 
     private String asked() {
         GridCell asked = cells.get(0);
-        String where = capital(BasisWording.of(asked.ruler()));
-        if (!asked.speaks()) {
+        String where = capital(BasisWording.of(asked.basis()));
+        if (!asked.hasEvidence()) {
             return where + ", there is no evidence: " + missing(asked) + ".";
         }
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
-                    new Sentences(asked.ruler(), question.sampling().coverage());
+                    new Sentences(asked.basis(), question.sampling().coverage());
             return capital(sentences.boundary()) + ", " + side.words() + " "
-                    + IndicatorWording.of(asked.ruler()).verb() + " "
+                    + IndicatorWording.of(asked.basis()).verb() + " "
                     + asked.product().footprint().map(sentences::footprint).orElse("") + " ("
                     + question.sampling().coverageInPercent()
                     + " interval; " + asked.product().amount()
@@ -85,14 +85,15 @@ final class ClaimWording {
     static String ratio(ClaimQuestion question, Side side, GridCell cell) {
         Summary timesLess = cell.timesLess().orElseThrow();
         return question.referenceWords() + " has " + Sentences.ratio(timesLess) + " times the "
-                + new Sentences(cell.ruler(), question.sampling().coverage()).indicator() + " of " + side.words();
+                + new Sentences(cell.basis(), question.sampling().coverage()).indicator() + " of " + side.words();
     }
 
     private List<String> elsewhere(Overall overall) {
-        List<GridCell> others =
-                cells.subList(1, cells.size()).stream().filter(GridCell::speaks).toList();
+        List<GridCell> others = cells.subList(1, cells.size()).stream()
+                .filter(GridCell::hasEvidence)
+                .toList();
         if (others.isEmpty()) {
-            return cells.get(0).speaks()
+            return cells.get(0).hasEvidence()
                     ? List.of("No other basis has evidence.")
                     : List.of("No basis of this library has evidence of all that is compared.");
         }
@@ -119,12 +120,12 @@ final class ClaimWording {
     private List<String> measured(List<GridCell> others) {
         Map<Boundary, GridCell> byBoundary = new LinkedHashMap<>();
         others.stream()
-                .filter(cell -> cell.ruler().boundary() != question.ruler().boundary())
-                .forEach(cell -> byBoundary.merge(cell.ruler().boundary(), cell, ClaimWording::plainer));
+                .filter(cell -> cell.basis().boundary() != question.basis().boundary())
+                .forEach(cell -> byBoundary.merge(cell.basis().boundary(), cell, ClaimWording::plainer));
         return byBoundary.values().stream()
                 .map(cell -> {
                     Sentences sentences =
-                            new Sentences(cell.ruler(), question.sampling().coverage());
+                            new Sentences(cell.basis(), question.sampling().coverage());
                     return capital(sentences.boundary()) + ": "
                             + cell.product()
                                     .footprint()
@@ -134,11 +135,11 @@ final class ClaimWording {
                 .toList();
     }
 
-    /** Of the animals alone people speak per kg live weight, as it is measured. */
+    /** Gases of the animals alone are measured, and stated, per kg live weight. */
     private static GridCell plainer(GridCell one, GridCell other) {
-        return one.ruler().per() != FunctionalUnit.KG_LIVE
-                        && other.ruler().boundary() == Boundary.ANIMAL
-                        && other.ruler().per() == FunctionalUnit.KG_LIVE
+        return one.basis().per() != FunctionalUnit.KG_LIVE
+                        && other.basis().boundary() == Boundary.ANIMAL
+                        && other.basis().per() == FunctionalUnit.KG_LIVE
                 ? other
                 : one;
     }
@@ -149,7 +150,7 @@ final class ClaimWording {
 
     private static String animalsOnly(List<GridCell> holding) {
         return holding.stream()
-                .map(cell -> new Sentences(cell.ruler(), 0.9).animalsOnly())
+                .map(cell -> new Sentences(cell.basis(), 0.9).animalsOnly())
                 .filter(text -> !text.isEmpty())
                 .findFirst()
                 .orElse("");
@@ -161,11 +162,11 @@ final class ClaimWording {
         List<GridCell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
         List<GridCell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
         StringBuilder text = new StringBuilder(side.words()).append(": ");
-        if (!asked.speaks()) {
+        if (!asked.hasEvidence()) {
             text.append("not measured on the basis asked");
         } else if (question.claimed().times().isEmpty()) {
             Sentences sentences =
-                    new Sentences(asked.ruler(), question.sampling().coverage());
+                    new Sentences(asked.basis(), question.sampling().coverage());
             text.append(asked.product().footprint().map(sentences::footprint).orElse(""))
                     .append(", ")
                     .append(asked.verdict().words());
@@ -177,7 +178,7 @@ final class ClaimWording {
         if (!holding.isEmpty()) {
             text.append(", it holds ").append(String.join(" and ", BasisWording.of(holding, cells)));
         }
-        if (!asked.speaks() && !failing.isEmpty()) {
+        if (!asked.hasEvidence() && !failing.isEmpty()) {
             text.append(", it fails ").append(String.join(" and ", BasisWording.of(failing, cells)));
         }
         return text.toString();

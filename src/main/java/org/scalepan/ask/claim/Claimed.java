@@ -8,7 +8,7 @@ public sealed interface Claimed {
     /** The ratio reference ÷ product that is claimed at least; none when the claim names no ratio. */
     OptionalDouble times();
 
-    /** As it stands behind "causes". */
+    /** As worded after "causes". */
     String words();
 
     /**

@@ -9,14 +9,14 @@ import java.util.Set;
 import org.scalepan.factors.PublishedResult;
 
 /**
- * Why the sources of a grid do not say the same: in which of unit, boundary, warming set, land-use change, allocation, region and year
+ * Why the sources of a grid differ: in which of unit, boundary, warming set, land-use change, allocation, region and year
  * they differ as published.
  *
- * @param rows every published number that speaks anywhere in the grid
- * @param differing what differs, each with the values it has; what is the same in all is left out
+ * @param rows every published number used anywhere in the grid
+ * @param differing the fields that differ, each with its values; fields that are the same in all are left out
  */
 public record Differences(List<DifferenceRow> rows, Map<String, List<String>> differing) {
-    /** What a row says where its publication does not. */
+    /** The value of a field that the publication does not state. */
     public static final String NOT_STATED = "not-stated";
 
     public Differences {
@@ -28,7 +28,7 @@ public record Differences(List<DifferenceRow> rows, Map<String, List<String>> di
      * One published number.
      *
      * @param ofProduct true when it is about the product, false when about the reference
-     * @param asked true when it speaks on the basis asked
+     * @param asked true when it is used on the basis asked
      * @param fields what it is about, by field
      */
     public record DifferenceRow(

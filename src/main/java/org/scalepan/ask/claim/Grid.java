@@ -16,8 +16,8 @@ import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * The bases on which a claim is checked: functional units × boundaries × warming sets (M6), the asked one first. Only those stay on
- * which there is something to draw, so that a grid costs what its evidence is worth.
+ * The bases on which a claim is checked: functional units × boundaries × warming sets, the asked one first. Only bases with evidence stay,
+ * so that the cost of a grid grows with its evidence.
  *
  * <p>Warming sets, for indicators that have them: the one asked, those of GWP100 that food studies have used since 2007, and the newest
  * GWP20, under which methane counts most.
@@ -28,38 +28,38 @@ final class Grid {
     private final Library library;
     private final ComparisonBasis asked;
     private final Optional<Side> reference;
-    private final Map<ComparisonBasis, Boolean> referenceSpeaks = new HashMap<>();
+    private final Map<ComparisonBasis, Boolean> referenceHasEvidence = new HashMap<>();
 
     Grid(Library library, ClaimQuestion question) {
         this.library = library;
-        this.asked = question.ruler();
+        this.asked = question.basis();
         this.reference = question.reference();
     }
 
-    /** The rulers on which both sides have a figure, or the product alone where there is no reference; the asked one always. */
-    List<ComparisonBasis> rulers(Side product) {
-        Set<ComparisonBasis> rulers = new LinkedHashSet<>(List.of(asked));
+    /** The bases on which both sides have a figure, or the product alone where there is no reference; the asked one always. */
+    List<ComparisonBasis> bases(Side product) {
+        Set<ComparisonBasis> bases = new LinkedHashSet<>(List.of(asked));
         for (ComparisonBasis base : bases()) {
             if (speak(base, product)) {
-                // A set under which no result can stand, such as GWP20 where no gas shares are known, is no basis.
+                // A set to which no result can be converted, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
                         .map(set -> base.on(base.per(), base.boundary(), set))
-                        .filter(ruler -> ruler.equals(base) || speak(ruler, product))
-                        .forEach(rulers::add);
+                        .filter(basis -> basis.equals(base) || speak(basis, product))
+                        .forEach(bases::add);
             }
         }
-        return List.copyOf(rulers);
+        return List.copyOf(bases);
     }
 
-    private boolean speak(ComparisonBasis ruler, Side product) {
-        return product.speaks(library, ruler) && referenceSpeaks(ruler);
+    private boolean speak(ComparisonBasis basis, Side product) {
+        return product.hasEvidence(library, basis) && referenceHasEvidence(basis);
     }
 
-    /** True when the reference has a figure on a ruler, or there is none to have one; looked up once for all products. */
-    boolean referenceSpeaks(ComparisonBasis ruler) {
-        return referenceSpeaks.computeIfAbsent(
-                ruler,
-                key -> reference.filter(side -> !side.speaks(library, key)).isEmpty());
+    /** True when the reference has a figure on a basis, or there is none to have one; looked up once for all products. */
+    boolean referenceHasEvidence(ComparisonBasis basis) {
+        return referenceHasEvidence.computeIfAbsent(
+                basis,
+                key -> reference.filter(side -> !side.hasEvidence(library, key)).isEmpty());
     }
 
     /** Every unit and boundary on the warming set asked, the boundary of the question and its unit first. */
@@ -71,7 +71,7 @@ final class Grid {
         return bases;
     }
 
-    /** A ratio per 100 g protein is the same ratio per kg protein: it stands only where it is asked for. */
+    /** A ratio per 100 g protein is the same ratio per kg protein: it is included only where it is asked for. */
     private Stream<FunctionalUnit> units() {
         return Stream.concat(
                 Stream.of(asked.per()),

@@ -15,7 +15,7 @@ import org.scalepan.uncertainty.Quantiles;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * A claim on one basis. It keeps no draws, so that a grid of any size is light.
+ * A claim on one basis. It retains no draws, so that a grid of any size needs little memory.
  *
  * @param probability that the claim is true, with its Monte Carlo standard error; none for a claim of none about a footprint that
  *     no credit can bring to zero
@@ -23,7 +23,7 @@ import org.scalepan.uncertainty.Summary;
  * @param bounds what can be said of that ratio with 90 % probability
  */
 public record GridCell(
-        ComparisonBasis ruler,
+        ComparisonBasis basis,
         Verdict verdict,
         Optional<Probability> probability,
         Optional<Summary> timesLess,
@@ -37,8 +37,8 @@ public record GridCell(
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
      * @param lowerBound whether something usual is not counted, so that the true figure is higher
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
-     * @param amount how much stands behind it, in words
-     * @param results the published numbers that speak
+     * @param amount how many studies support it, in words
+     * @param results the published numbers used
      */
     public record Evidenced(
             String words,
@@ -55,28 +55,29 @@ public record GridCell(
             results = List.copyOf(results);
         }
 
-        static Evidenced of(Estimate standing) {
-            PublishedEstimate quote = standing instanceof PublishedEstimate published ? published : null;
-            List<PublishedResult> results = quote != null && quote.evidence() instanceof Evidence.PooledEvidence some
-                    ? some.findings().map(finding -> finding.result()).toList()
-                    : List.of();
+        static Evidenced of(Estimate estimate) {
+            PublishedEstimate published = estimate instanceof PublishedEstimate one ? one : null;
+            List<PublishedResult> results =
+                    published != null && published.evidence() instanceof Evidence.PooledEvidence some
+                            ? some.findings().map(finding -> finding.result()).toList()
+                            : List.of();
             return new Evidenced(
-                    standing.words(),
-                    standing.summary(),
-                    standing.footprint()
+                    estimate.words(),
+                    estimate.summary(),
+                    estimate.footprint()
                             .filter(Footprint::isPositive)
                             .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
                             .orElse(OptionalDouble.empty()),
-                    quote == null ? 0 : quote.studies(),
-                    standing.bearsLikelihood(),
-                    standing.isLowerBound(),
-                    quote != null && quote.keepsOtherWarmingSets(),
-                    org.scalepan.ask.Sentences.studies(standing, " of " + standing.words()),
+                    published == null ? 0 : published.studies(),
+                    estimate.bearsLikelihood(),
+                    estimate.isLowerBound(),
+                    published != null && published.keepsOtherWarmingSets(),
+                    org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
-                    standing.missing());
+                    estimate.missing());
         }
 
-        /** True when too few studies stand behind it for a likelihood word. */
+        /** True when it rests on too few studies for a likelihood word. */
         boolean isThin() {
             return !bearsLikelihood && !lowerBound;
         }
@@ -105,9 +106,9 @@ public record GridCell(
         }
     }
 
-    /** Checks a claim for two standings of one ruler. */
+    /** Checks a claim for two estimates on one basis. */
     static GridCell of(
-            Claimed claimed, ComparisonBasis ruler, Estimate product, Optional<Estimate> reference, double coverage) {
+            Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
                 .filter(other -> product.isComparable() && other.isComparable())
                 .map(other -> other.footprint()
@@ -120,7 +121,7 @@ public record GridCell(
         // not improbable.
         boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
         return new GridCell(
-                ruler,
+                basis,
                 probability.map(found -> Verdict.of(found.value())).orElse(Verdict.NO_EVIDENCE),
                 probability.filter(found -> !ruledOut),
                 ratio.map(r -> Summary.of(r, coverage)),
@@ -143,21 +144,21 @@ public record GridCell(
     }
 
     /** True when there is a verdict. */
-    public boolean speaks() {
+    public boolean hasEvidence() {
         return verdict != Verdict.NO_EVIDENCE;
     }
 
-    /** How much stands behind both sides, in words. */
+    /** How many studies support each side, in words. */
     String amounts() {
         return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
     }
 
-    /** True when too few studies stand behind a side. */
+    /** True when a side rests on too few studies. */
     public boolean isThin() {
         return product.isThin() || reference.filter(Evidenced::isThin).isPresent();
     }
 
-    /** True when enough studies stand behind both sides for a likelihood word, and nothing usual is left out of what was computed. */
+    /** True when both sides rest on enough studies for a likelihood word, and nothing usual is left out of what was computed. */
     public boolean bearsLikelihood() {
         return product.bearsLikelihood()
                 && reference.filter(side -> !side.bearsLikelihood()).isEmpty();

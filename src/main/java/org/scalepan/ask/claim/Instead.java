@@ -8,14 +8,14 @@ import org.scalepan.ask.ComparisonBasis;
 /**
  * The strongest sentence that can be defended with 90 % probability.
  *
- * @param ruler the basis it is said on: the one asked, or the nearest with evidence
+ * @param basis the basis it is said on: the one asked, or the nearest with evidence
  * @param timesLess "at least so many times less", where a reduction can be defended; two figures, rounded down
  * @param timesMore "at least so many times more", where that can be defended
  * @param sources ids of the sources it rests on
  */
 public record Instead(
         String sentence,
-        Optional<ComparisonBasis> ruler,
+        Optional<ComparisonBasis> basis,
         OptionalDouble timesLess,
         OptionalDouble timesMore,
         List<String> sources) {

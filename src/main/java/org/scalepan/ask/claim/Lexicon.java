@@ -12,7 +12,7 @@ import org.scalepan.factors.Product;
 
 /** The words of a claim sentence and what each stands for: products and their other names come from the library. */
 final class Lexicon {
-    /** What a speaker calls an indicator; the ids are tried in order until both sides are measured. */
+    /** Everyday names of an indicator; the ids are tried in order until both sides are measured. */
     static final Map<String, List<String>> INDICATORS = Map.ofEntries(
             Map.entry("greenhouse gas emissions", List.of("ghg")),
             Map.entry("greenhouse gas emission", List.of("ghg")),

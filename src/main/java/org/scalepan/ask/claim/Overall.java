@@ -56,7 +56,7 @@ public enum Overall {
         return traceable.contains(HOLDS) || traceable.contains(HOLDS_ONLY_FOR) ? HOLDS_ONLY_FOR : OPEN;
     }
 
-    /** As it is said to somebody who reads no more than this. */
+    /** The verdict in words, for a reader of nothing else. */
     public String words() {
         return switch (this) {
             case HOLDS -> "holds";

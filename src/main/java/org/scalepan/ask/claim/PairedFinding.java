@@ -15,14 +15,14 @@ import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
- * What one study that assessed both sides found: the ratio that a claim should be held against first, because unit, boundary and
+ * What one study that assessed both sides found: the ratio that a claim should be compared with first, because unit, boundary and
  * method cancel inside it.
  *
- * @param ruler the unit and boundary on which the study says it
+ * @param basis the unit and boundary on which the study says it
  * @param low lower end of the band that the study prints, where it prints one
  * @param high upper end of it
  */
-public record PairedFinding(ComparisonBasis ruler, PairedStudy study, OptionalDouble low, OptionalDouble high) {
+public record PairedFinding(ComparisonBasis basis, PairedStudy study, OptionalDouble low, OptionalDouble high) {
 
     /**
      * The paired findings on the basis asked, and those that studies print on others; where there are none, what can be computed on the
@@ -31,11 +31,11 @@ public record PairedFinding(ComparisonBasis ruler, PairedStudy study, OptionalDo
     static List<PairedFinding> between(Library library, Grid grid, Side product, Side reference) {
         List<PairedFinding> said = new ArrayList<>();
         List<PairedFinding> computed = new ArrayList<>();
-        for (ComparisonBasis ruler : grid.bases()) {
+        for (ComparisonBasis basis : grid.bases()) {
             boolean asked = said.isEmpty()
                     && computed.isEmpty()
-                    && ruler.equals(grid.bases().get(0));
-            List<PairedFinding> here = on(library, ruler, product, reference);
+                    && basis.equals(grid.bases().get(0));
+            List<PairedFinding> here = on(library, basis, product, reference);
             here.stream()
                     .filter(finding -> asked || finding.study.origin() == PairedStudy.Origin.PRINTED)
                     .filter(finding -> said.stream().noneMatch(finding::repeats))
@@ -52,23 +52,23 @@ public record PairedFinding(ComparisonBasis ruler, PairedStudy study, OptionalDo
         return study.rows().equals(other.study.rows());
     }
 
-    private static List<PairedFinding> on(Library library, ComparisonBasis ruler, Side product, Side reference) {
-        return Stream.of(product.evidence(library, ruler))
+    private static List<PairedFinding> on(Library library, ComparisonBasis basis, Side product, Side reference) {
+        return Stream.of(product.evidence(library, basis))
                 .flatMap(left -> left.stream())
-                .flatMap(left -> reference.evidence(library, ruler).stream()
+                .flatMap(left -> reference.evidence(library, basis).stream()
                         .flatMap(right -> PairedEvidence.between(library, left, right).ratios().stream()))
-                .map(study -> of(library, ruler, product, study))
+                .map(study -> of(library, basis, product, study))
                 .toList();
     }
 
-    private static PairedFinding of(Library library, ComparisonBasis ruler, Side product, PairedStudy study) {
+    private static PairedFinding of(Library library, ComparisonBasis basis, Side product, PairedStudy study) {
         Set<String> rows = Set.copyOf(study.rows());
         List<double[]> bands = library.pairedRatios().stream()
                 .filter(ratio -> rows.contains(ratio.id()))
                 .flatMap(ratio -> band(ratio, product).stream())
                 .toList();
         return new PairedFinding(
-                ruler,
+                basis,
                 study,
                 bands.stream().mapToDouble(band -> band[0]).min(),
                 bands.stream().mapToDouble(band -> band[1]).max());

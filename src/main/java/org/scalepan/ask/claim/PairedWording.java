@@ -43,7 +43,7 @@ final class PairedWording {
     }
 
     private String found(PairedFinding one) {
-        String said = one.band() + " times " + BasisWording.of(one.ruler());
+        String said = one.band() + " times " + BasisWording.of(one.basis());
         // What is computed here is not the paper's own sentence, and must not be quoted as if it were.
         return one.study().origin() == PairedStudy.Origin.PRINTED
                 ? said + " in " + label(one.study().study()) + " (printed" + borrowed(one, "; ") + ")"

@@ -50,25 +50,25 @@ final class StrongestSentence {
     }
 
     private int remoteness(GridCell cell) {
-        ComparisonBasis ruler = cell.ruler();
-        ComparisonBasis asked = question.ruler();
-        int boundary = ruler.boundary() == asked.boundary() ? 0 : ruler.boundary() == Boundary.ANIMAL ? 8 : 4;
+        ComparisonBasis basis = cell.basis();
+        ComparisonBasis asked = question.basis();
+        int boundary = basis.boundary() == asked.boundary() ? 0 : basis.boundary() == Boundary.ANIMAL ? 8 : 4;
         return boundary
-                + (ruler.per() == asked.per() ? 0 : 2)
-                + (ruler.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
+                + (basis.per() == asked.per() ? 0 : 2)
+                + (basis.gwp().id().equals(asked.gwp().id()) ? 0 : 1);
     }
 
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
-        String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.ruler())) + ", ";
+        String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
         String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " "
-                            + IndicatorWording.of(cell.ruler()).verb() + " at least " + number(bounds.least())
-                            + " times less " + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + IndicatorWording.of(cell.basis()).verb() + " at least " + number(bounds.least())
+                            + " times less " + IndicatorWording.of(cell.basis()).noun() + " than "
                             + question.referenceWords() + ", " + behind,
-                    Optional.of(cell.ruler()),
+                    Optional.of(cell.basis()),
                     OptionalDouble.of(bounds.least()),
                     OptionalDouble.empty(),
                     sources(cell));
@@ -76,12 +76,12 @@ final class StrongestSentence {
         if (bounds.more()) {
             return new Instead(
                     where + side.words() + " "
-                            + IndicatorWording.of(cell.ruler()).verb() + " more "
-                            + IndicatorWording.of(cell.ruler()).noun() + " than "
+                            + IndicatorWording.of(cell.basis()).verb() + " more "
+                            + IndicatorWording.of(cell.basis()).noun() + " than "
                             + question.referenceWords() + ": at least " + number(bounds.reverseLeast())
                             + " times as much, "
                             + behind,
-                    Optional.of(cell.ruler()),
+                    Optional.of(cell.basis()),
                     OptionalDouble.empty(),
                     OptionalDouble.of(bounds.reverseLeast()),
                     sources(cell));
@@ -90,43 +90,43 @@ final class StrongestSentence {
                 where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
                         + warmingSet(cell) + ")" + thin(cell),
-                Optional.of(cell.ruler()),
+                Optional.of(cell.basis()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
     }
 
-    /** A sentence on another boundary must not pass for one on the boundary asked. */
+    /** A sentence on another boundary must not be mistaken for one on the boundary asked. */
     private String elsewhereThanAsked(GridCell cell) {
-        return cell.ruler().boundary() == question.ruler().boundary()
+        return cell.basis().boundary() == question.basis().boundary()
                 ? ""
-                : "Nothing can be said " + new Sentences(question.ruler(), 0.9).boundary()
+                : "Nothing can be said " + new Sentences(question.basis(), 0.9).boundary()
                         + "; on another boundary only: ";
     }
 
     /** Without a reference: what the product causes at least. */
     private Instead caused(GridCell cell) {
-        ComparisonBasis ruler = cell.ruler();
+        ComparisonBasis basis = cell.basis();
         return new Instead(
-                capital(new Sentences(ruler, 0.9).boundary()) + ", " + side.words() + " "
-                        + IndicatorWording.of(ruler).verb()
+                capital(new Sentences(basis, 0.9).boundary()) + ", " + side.words() + " "
+                        + IndicatorWording.of(basis).verb()
                         + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
-                        + new Sentences(ruler, 0.9).unit() + ", " + odds(cell) + " ("
+                        + new Sentences(basis, 0.9).unit() + ", " + odds(cell) + " ("
                         + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
-                Optional.of(ruler),
+                Optional.of(basis),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
     }
 
-    /** Draws about too few studies are no statement about farms at large, so that they bear a share of draws and no probability. */
+    /** Draws about too few studies are no statement about farms at large, so that they support a share of draws and no probability. */
     private static String odds(GridCell cell) {
         return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
     }
 
     private static String thin(GridCell cell) {
-        String animals = new Sentences(cell.ruler(), 0.9).animalsOnly();
+        String animals = new Sentences(cell.basis(), 0.9).animalsOnly();
         if (!cell.isThin()) {
             return "." + animals + leftOut(cell);
         }
@@ -143,7 +143,7 @@ final class StrongestSentence {
                 + leftOut(cell);
     }
 
-    /** What was computed from records that leave something usual open is more in truth; whoever quotes a ratio must say so. */
+    /** A figure computed from records that leave out something usual is a lower bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
         boolean ofReference =
                 cell.reference().filter(GridCell.Evidenced::lowerBound).isPresent();
@@ -170,15 +170,15 @@ final class StrongestSentence {
     }
 
     private static String warmingSet(GridCell cell) {
-        if (!cell.ruler().indicator().isWarming()) {
+        if (!cell.basis().indicator().isWarming()) {
             return "";
         }
         boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .anyMatch(GridCell.Evidenced::keepsOtherSets);
-        return "; " + cell.ruler().gwp().name() + (kept ? " where studies could be converted" : "");
+        return "; " + cell.basis().gwp().name() + (kept ? " where studies could be converted" : "");
     }
 
-    /** A number that is rounded already. */
+    /** A number that has been rounded already. */
     private static String number(double rounded) {
         return SignificantFigures.text(rounded, 2);
     }

@@ -13,7 +13,7 @@ import org.scalepan.factors.Library;
  * @param sides at least one
  */
 public record Subject(String words, List<Side> sides) {
-    /** The group that people speak of as if it were one product. */
+    /** The group that people treat as one product. */
     public static final String INSECTS = "insects";
 
     public Subject {

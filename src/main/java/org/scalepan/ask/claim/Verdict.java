@@ -3,9 +3,9 @@ package org.scalepan.ask.claim;
 import java.util.Locale;
 
 /**
- * What the draws say to a claim on one basis. The limits are those of the likelihood words of the IPCC's Fifth Assessment Report
- * (very likely 0.90, likely 0.66, unlikely 0.33, very unlikely 0.10); the verdict itself is no such word, because it stands also
- * where too few studies speak.
+ * The verdict of the draws on a claim on one basis. The limits are those of the likelihood words of the IPCC's Fifth Assessment Report
+ * (very likely 0.90, likely 0.66, unlikely 0.33, very unlikely 0.10); the verdict itself is no such word, because it is given also where
+ * there are too few studies.
  */
 public enum Verdict {
     HOLDS("it holds"),

@@ -18,7 +18,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.PairedEvidence;
 
 /**
- * Products beside a reference on one ruler (M5). All footprints are drawn with common random numbers: a factor that stands on
+ * Products beside a reference on one basis (M5). All footprints are drawn with common random numbers: a factor that stands on
  * both sides is drawn once.
  */
 public record Comparison(ComparisonQuestion question, PublishedEstimate reference, List<ComparedProduct> items) {
@@ -28,7 +28,7 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
 
     /** What is asked, all defaults resolved. */
     public record ComparisonQuestion(
-            List<ProductForm> products, ProductForm against, ComparisonBasis ruler, Sampling sampling) {
+            List<ProductForm> products, ProductForm against, ComparisonBasis basis, Sampling sampling) {
         public ComparisonQuestion {
             products = List.copyOf(products);
         }
@@ -40,46 +40,49 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
      * @param versus the ratios, when both sides have evidence
      * @param paired ratios from studies that assessed both, which may exist where a pooled ratio does not
      */
-    public record ComparedProduct(PublishedEstimate quote, Optional<Ratio> versus, PairedEvidence paired) {}
+    public record ComparedProduct(PublishedEstimate estimate, Optional<Ratio> versus, PairedEvidence paired) {}
 
     /** Answers a question from the library. */
     public static Comparison of(Library library, ComparisonQuestion question) {
-        CommonRandomNumbers book = question.sampling().book();
-        ComparisonBasis ruler = question.ruler();
-        PublishedEstimate reference = Estimating.quote(library, question.against(), ruler, question.sampling(), book);
+        CommonRandomNumbers random = question.sampling().random();
+        ComparisonBasis basis = question.basis();
+        PublishedEstimate reference =
+                Estimating.estimate(library, question.against(), basis, question.sampling(), random);
         List<ComparedProduct> items = new ArrayList<>();
         for (ProductForm product : question.products()) {
-            PublishedEstimate quote = product.equals(question.against())
+            PublishedEstimate estimate = product.equals(question.against())
                     ? reference
-                    : Estimating.quote(library, product, ruler, question.sampling(), book);
+                    : Estimating.estimate(library, product, basis, question.sampling(), random);
             PairedEvidence paired = product.equals(question.against())
                     ? PairedEvidence.NONE
-                    : PairedEvidence.between(library, quote.evidence(), reference.evidence());
+                    : PairedEvidence.between(library, estimate.evidence(), reference.evidence());
             items.add(new ComparedProduct(
-                    quote, Ratio.between(quote, reference, question.sampling().coverage()), paired));
+                    estimate,
+                    Ratio.between(estimate, reference, question.sampling().coverage()),
+                    paired));
         }
         return new Comparison(question, reference, items);
     }
 
     /** Every published estimate of this comparison once: the reference first. */
-    public List<PublishedEstimate> quotes() {
-        return Stream.concat(Stream.of(reference), items.stream().map(ComparedProduct::quote))
+    public List<PublishedEstimate> estimates() {
+        return Stream.concat(Stream.of(reference), items.stream().map(ComparedProduct::estimate))
                 .distinct()
                 .toList();
     }
 
     /** What stands behind the figures of all sides. */
     public Provenance grounds(Library library) {
-        return new Provenance(library, List.copyOf(quotes()));
+        return new Provenance(library, List.copyOf(estimates()));
     }
 
     /** Every publication behind a figure, a paired ratio or the warming set, in the order in which they were met. */
     public List<Reference> references(Library library) {
         Citations citations = new Citations();
-        quotes().forEach(citations::add);
+        estimates().forEach(citations::add);
         items.forEach(item -> citations.add(item.paired()));
-        if (question.ruler().indicator().isWarming()) {
-            citations.add(question.ruler().gwp());
+        if (question.basis().indicator().isWarming()) {
+            citations.add(question.basis().gwp());
         }
         return citations.references(library);
     }

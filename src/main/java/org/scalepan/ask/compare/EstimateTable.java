@@ -20,59 +20,59 @@ import org.scalepan.factors.Library;
  * @param rows product by product, each on every comparison basis in their order
  */
 public record EstimateTable(
-        List<ProductForm> products, List<ComparisonBasis> rulers, List<Statistic> statistics, List<QuotedRow> rows) {
+        List<ProductForm> products, List<ComparisonBasis> bases, List<Statistic> statistics, List<QuotedRow> rows) {
     public EstimateTable {
         products = List.copyOf(products);
-        rulers = List.copyOf(rulers);
+        bases = List.copyOf(bases);
         statistics = List.copyOf(statistics);
         rows = List.copyOf(rows);
     }
 
     /** A product under an indicator, per a unit. */
-    public record QuotedRow(ComparisonBasis ruler, PublishedEstimate quote) {
+    public record QuotedRow(ComparisonBasis basis, PublishedEstimate estimate) {
         public String status() {
-            return quote.summary().isPresent() ? "ok" : "no-evidence";
+            return estimate.summary().isPresent() ? "ok" : "no-evidence";
         }
 
         /** Id of the lowest check grade among the results; empty without evidence. */
         public String lowestGrade() {
-            return quote.lowestGrade().map(Grade::id).orElse("");
+            return estimate.lowestGrade().map(Grade::id).orElse("");
         }
 
         /** The region whose results were used; empty without evidence. */
         public String regionUsed() {
-            return quote.regionUsed().orElse("");
+            return estimate.regionUsed().orElse("");
         }
 
         /** Ids of the sources, separated by blanks. */
         public String sources() {
-            return String.join(" ", quote.evidence().sources());
+            return String.join(" ", estimate.evidence().sources());
         }
     }
 
     public static EstimateTable of(
             Library library,
             List<ProductForm> products,
-            List<ComparisonBasis> rulers,
+            List<ComparisonBasis> bases,
             Sampling sampling,
             List<Statistic> statistics) {
         List<QuotedRow> rows = new ArrayList<>();
         for (ProductForm product : products) {
-            for (ComparisonBasis ruler : rulers) {
-                rows.add(new QuotedRow(ruler, Estimating.quote(library, product, ruler, sampling)));
+            for (ComparisonBasis basis : bases) {
+                rows.add(new QuotedRow(basis, Estimating.estimate(library, product, basis, sampling)));
             }
         }
-        return new EstimateTable(products, rulers, statistics, rows);
+        return new EstimateTable(products, bases, statistics, rows);
     }
 
     /** The rows of one product. */
     public List<QuotedRow> rowsOf(int product) {
-        return rows.subList(product * rulers.size(), (product + 1) * rulers.size());
+        return rows.subList(product * bases.size(), (product + 1) * bases.size());
     }
 
     /** What stands behind the estimates. */
     public Provenance grounds(Library library) {
         return new Provenance(
-                library, rows.stream().<Estimate>map(QuotedRow::quote).toList());
+                library, rows.stream().<Estimate>map(QuotedRow::estimate).toList());
     }
 }

@@ -36,7 +36,7 @@ public record BreakEven(
             boolean credit,
             Side against,
             RecordInput input,
-            ComparisonBasis ruler,
+            ComparisonBasis basis,
             Sampling sampling) {}
 
     /** A value, or why there is none. */
@@ -72,7 +72,7 @@ public record BreakEven(
 
     /** Why there is no value. */
     public enum Reason {
-        /** A side has no figure on this ruler. */
+        /** A side has no figure on this basis. */
         NO_FIGURE("no-figure"),
         /** The entry does not count for this indicator, boundary or unit. */
         NO_EFFECT("no-effect"),
@@ -94,20 +94,20 @@ public record BreakEven(
 
     /** Answers a question. */
     public static BreakEven of(Library library, BreakEvenQuestion question) {
-        CommonRandomNumbers book = question.sampling().book();
-        Estimate reference = question.against().on(library, question.ruler(), question.sampling(), book);
+        CommonRandomNumbers random = question.sampling().random();
+        Estimate reference = question.against().on(library, question.basis(), question.sampling(), random);
         SystemEstimate system = SystemEstimate.of(
                 library,
                 question.notebook().inventory(library),
-                question.ruler(),
+                question.basis(),
                 question.credit(),
                 question.sampling(),
-                book);
+                random);
         if (reference.footprint().isEmpty() || system.footprint().isEmpty()) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NO_FIGURE, Optional.empty()));
         }
         OneAtATimeCurve response =
-                new OneAtATimeCurve(library, question.input(), question.ruler(), question.credit(), book);
+                new OneAtATimeCurve(library, question.input(), question.basis(), question.credit(), random);
         double[] other = reference.footprint().get().draws();
         return new BreakEven(question, system, reference, outcome(question, response, other));
     }

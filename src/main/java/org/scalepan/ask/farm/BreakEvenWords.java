@@ -18,7 +18,7 @@ public final class BreakEvenWords {
     public BreakEvenWords(BreakEven answer) {
         this.answer = answer;
         this.sentences = new Sentences(
-                answer.question().ruler(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage());
     }
 
     /** The answer in one to three sentences. */
@@ -85,9 +85,9 @@ public final class BreakEvenWords {
             case NO_FIGURE ->
                 "There is nothing to compare: "
                         + java.util.stream.Stream.of(answer.system(), answer.reference())
-                                .filter(standing -> standing.footprint().isEmpty())
-                                .map(standing -> standing.words() + ": "
-                                        + standing.missing().orElse("no figure"))
+                                .filter(estimate -> estimate.footprint().isEmpty())
+                                .map(estimate -> estimate.words() + ": "
+                                        + estimate.missing().orElse("no figure"))
                                 .collect(java.util.stream.Collectors.joining("; "))
                         + ".";
             case NO_EFFECT ->

@@ -10,25 +10,25 @@ import org.scalepan.uncertainty.Quantiles;
 final class OneAtATimeCurve {
     private final Library library;
     private final RecordInput entry;
-    private final ComparisonBasis ruler;
+    private final ComparisonBasis basis;
     private final boolean credit;
-    private final CommonRandomNumbers book;
+    private final CommonRandomNumbers random;
 
     OneAtATimeCurve(
-            Library library, RecordInput entry, ComparisonBasis ruler, boolean credit, CommonRandomNumbers book) {
+            Library library, RecordInput entry, ComparisonBasis basis, boolean credit, CommonRandomNumbers random) {
         this.library = library;
         this.entry = entry;
-        this.ruler = ruler;
+        this.basis = basis;
         this.credit = credit;
-        this.book = book;
+        this.random = random;
     }
 
     /** The draws when the entry has a value; zeros when nothing that counts is left. */
     double[] draws(double value) {
-        return SystemEstimate.undrawn(library, entry.at().apply(value).inventory(library), ruler, credit)
-                .drawn(book)
+        return SystemEstimate.undrawn(library, entry.at().apply(value).inventory(library), basis, credit)
+                .drawn(random)
                 .map(footprint -> footprint.draws())
-                .orElseGet(() -> new double[book.size()]);
+                .orElseGet(() -> new double[random.size()]);
     }
 
     double median(double value) {

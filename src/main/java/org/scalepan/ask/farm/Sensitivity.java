@@ -36,7 +36,7 @@ import org.scalepan.uncertainty.Sobol;
  */
 public record Sensitivity(
         SensitivityQuestion question,
-        Estimate standing,
+        Estimate estimate,
         Optional<Estimate> reference,
         double central,
         Optional<Sobol> sobol,
@@ -69,7 +69,7 @@ public record Sensitivity(
             Side side,
             Optional<EditableRecords> notebook,
             Optional<Side> against,
-            ComparisonBasis ruler,
+            ComparisonBasis basis,
             Sampling sampling,
             double usualPercent,
             Map<String, Double> percents) {
@@ -80,7 +80,7 @@ public record Sensitivity(
         /** The same question with another number of draws. */
         public SensitivityQuestion drawn(int draws) {
             Sampling other = new Sampling(sampling.coverage(), draws, sampling.seed());
-            return new SensitivityQuestion(side, notebook, against, ruler, other, usualPercent, percents);
+            return new SensitivityQuestion(side, notebook, against, basis, other, usualPercent, percents);
         }
     }
 
@@ -119,29 +119,29 @@ public record Sensitivity(
     /** The uncertain inputs of a question, found by a trial of two draws. */
     public static SortedSet<Substream> inputs(Library library, SensitivityQuestion question) {
         Sides sides = Sides.of(library, question.drawn(PROBE));
-        SortedSet<Substream> all = new TreeSet<>(streams(sides.standing()));
+        SortedSet<Substream> all = new TreeSet<>(streams(sides.estimate()));
         sides.reference().ifPresent(other -> all.addAll(streams(other)));
         return all;
     }
 
-    private static SortedSet<Substream> streams(Estimate standing) {
+    private static SortedSet<Substream> streams(Estimate estimate) {
         CommonRandomNumbers probe = new CommonRandomNumbers(0, PROBE);
-        standing.drawn(probe);
+        estimate.drawn(probe);
         return probe.streams();
     }
 
     /** The two standings of a question. */
-    private record Sides(Estimate standing, Optional<Estimate> reference) {
+    private record Sides(Estimate estimate, Optional<Estimate> reference) {
         static Sides of(Library library, SensitivityQuestion question) {
-            CommonRandomNumbers book = question.sampling().book();
+            CommonRandomNumbers random = question.sampling().random();
             return new Sides(
-                    question.side().on(library, question.ruler(), question.sampling(), book),
-                    question.against().map(side -> side.on(library, question.ruler(), question.sampling(), book)));
+                    question.side().on(library, question.basis(), question.sampling(), random),
+                    question.against().map(side -> side.on(library, question.basis(), question.sampling(), random)));
         }
 
         Optional<String> missing() {
             Optional<Estimate> without = java.util.stream.Stream.concat(
-                            java.util.stream.Stream.of(standing), reference.stream())
+                            java.util.stream.Stream.of(estimate), reference.stream())
                     .filter(one -> one.footprint().isEmpty())
                     .findFirst();
             return without.map(one -> one.words() + ": " + one.missing().orElse("no figure"));
@@ -155,7 +155,7 @@ public record Sensitivity(
         Optional<String> missing = sides.missing();
         if (missing.isPresent()) {
             return new Sensitivity(
-                    question, sides.standing, sides.reference, 0, Optional.empty(), List.of(), entries, missing);
+                    question, sides.estimate, sides.reference, 0, Optional.empty(), List.of(), entries, missing);
         }
         Analysed analysed = new Analysed(sides, question.sampling());
         SortedSet<Substream> streams = inputs(library, question);
@@ -166,7 +166,7 @@ public record Sensitivity(
             String text = "a ratio is analysed only where both figures stay above zero in every draw";
             return new Sensitivity(
                     question,
-                    sides.standing,
+                    sides.estimate,
                     sides.reference,
                     0,
                     Optional.empty(),
@@ -193,7 +193,7 @@ public record Sensitivity(
                 .thenComparing(UncertainInput::stream));
         return new Sensitivity(
                 question,
-                sides.standing,
+                sides.estimate,
                 sides.reference,
                 middle.central(),
                 Optional.of(sobol),
@@ -255,7 +255,7 @@ public record Sensitivity(
 
     private static double central(
             Library library, SensitivityQuestion question, Side.Recorded side, EditableRecords notebook) {
-        return SystemEstimate.undrawn(library, notebook.inventory(library), question.ruler(), side.credit())
+        return SystemEstimate.undrawn(library, notebook.inventory(library), question.basis(), side.credit())
                 .system()
                 .map(system -> system.central())
                 .orElse(0.0);
@@ -264,7 +264,7 @@ public record Sensitivity(
     /** The figure that is analysed, out of one book and another and with single streams exchanged. */
     private static final class Analysed {
         private final Sides sides;
-        private final CommonRandomNumbers book;
+        private final CommonRandomNumbers random;
         private final CommonRandomNumbers anew;
         private final Footprint own;
         private final Optional<Footprint> other;
@@ -274,12 +274,12 @@ public record Sensitivity(
 
         Analysed(Sides sides, Sampling sampling) {
             this.sides = sides;
-            this.book = sampling.book();
+            this.random = sampling.random();
             this.anew = new CommonRandomNumbers(
                     CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
-            this.own = sides.standing().drawn(book).orElseThrow();
-            this.other = sides.reference().flatMap(standing -> standing.drawn(book));
-            this.ofOwn = streams(sides.standing());
+            this.own = sides.estimate().drawn(random).orElseThrow();
+            this.other = sides.reference().flatMap(estimate -> estimate.drawn(random));
+            this.ofOwn = streams(sides.estimate());
             this.ofOther = sides.reference().map(Sensitivity::streams).orElseGet(TreeSet::new);
         }
 
@@ -289,16 +289,16 @@ public record Sensitivity(
 
         double[] second() {
             return result(
-                    sides.standing().drawn(anew).orElseThrow(),
-                    sides.reference().flatMap(standing -> standing.drawn(anew)));
+                    sides.estimate().drawn(anew).orElseThrow(),
+                    sides.reference().flatMap(estimate -> estimate.drawn(anew)));
         }
 
         double[] mixed(Substream stream) {
-            CommonRandomNumbers exchanged = book.exchanging(stream, anew);
+            CommonRandomNumbers exchanged = random.exchanging(stream, anew);
             return result(
-                    ofOwn.contains(stream) ? sides.standing().drawn(exchanged).orElseThrow() : own,
+                    ofOwn.contains(stream) ? sides.estimate().drawn(exchanged).orElseThrow() : own,
                     ofOther.contains(stream)
-                            ? sides.reference().flatMap(standing -> standing.drawn(exchanged))
+                            ? sides.reference().flatMap(estimate -> estimate.drawn(exchanged))
                             : other);
         }
 
@@ -312,7 +312,7 @@ public record Sensitivity(
             }
             if (!one.isPositive() || !reference.get().isPositive()) {
                 notPositive = true;
-                return new double[book.size()];
+                return new double[random.size()];
             }
             double[] logarithms = reference.get().dividedBy(one);
             for (int i = 0; i < logarithms.length; i++) {
@@ -327,20 +327,20 @@ public record Sensitivity(
         private final Sides sides;
         private final Map<Substream, Evidence.PooledEvidence> pools = new HashMap<>();
         private final Map<Substream, String> names = new HashMap<>();
-        private final CommonRandomNumbers book;
+        private final CommonRandomNumbers random;
 
         Middle(Sides sides) {
             this.sides = sides;
-            pool(sides.standing());
+            pool(sides.estimate());
             sides.reference().ifPresent(this::pool);
-            this.book = new CommonRandomNumbers((stream, count) -> new double[] {middle(stream)}, 1);
+            this.random = new CommonRandomNumbers((stream, count) -> new double[] {middle(stream)}, 1);
         }
 
-        private void pool(Estimate standing) {
-            if (standing instanceof PublishedEstimate quote
-                    && quote.evidence() instanceof Evidence.PooledEvidence some) {
+        private void pool(Estimate estimate) {
+            if (estimate instanceof PublishedEstimate published
+                    && published.evidence() instanceof Evidence.PooledEvidence some) {
                 pools.put(some.choice(), some);
-                names.put(some.choice(), quote.words());
+                names.put(some.choice(), published.words());
             }
         }
 
@@ -351,9 +351,9 @@ public record Sensitivity(
         /** Where factors stand in the inventories, by the factor's id. */
         Map<String, String> lines() {
             Map<String, String> lines = new HashMap<>();
-            java.util.stream.Stream.concat(java.util.stream.Stream.of(sides.standing()), sides.reference().stream())
+            java.util.stream.Stream.concat(java.util.stream.Stream.of(sides.estimate()), sides.reference().stream())
                     .filter(SystemEstimate.class::isInstance)
-                    .flatMap(standing -> ((SystemEstimate) standing).inventory().flows().stream())
+                    .flatMap(estimate -> ((SystemEstimate) estimate).inventory().flows().stream())
                     .forEach(flow -> flow.term()
                             .uses()
                             .forEach(use -> lines.putIfAbsent(use.factor().id(), flow.what())));
@@ -361,7 +361,7 @@ public record Sensitivity(
         }
 
         double central() {
-            return at(book);
+            return at(random);
         }
 
         Optional<InputSwing> swing(Substream stream) {
@@ -390,13 +390,13 @@ public record Sensitivity(
         }
 
         private double at(Substream stream, double value) {
-            return at(book.exchanging(stream, new CommonRandomNumbers((other, count) -> new double[] {value}, 1)));
+            return at(random.exchanging(stream, new CommonRandomNumbers((other, count) -> new double[] {value}, 1)));
         }
 
         private double at(CommonRandomNumbers one) {
-            Footprint own = sides.standing().drawn(one).orElseThrow();
+            Footprint own = sides.estimate().drawn(one).orElseThrow();
             return sides.reference()
-                    .flatMap(standing -> standing.drawn(one))
+                    .flatMap(estimate -> estimate.drawn(one))
                     .map(reference -> reference.dividedBy(own)[0])
                     .orElseGet(() -> own.draws()[0]);
         }

@@ -18,12 +18,12 @@ public final class SensitivityWords {
     public SensitivityWords(Sensitivity answer) {
         this.answer = answer;
         this.sentences = new Sentences(
-                answer.question().ruler(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage());
     }
 
     /** What the shares are shares of. */
     public String analysed() {
-        String of = answer.standing().words();
+        String of = answer.estimate().words();
         return answer.reference()
                 .map(reference -> "the logarithm of the ratio of " + reference.words() + " to " + of + " in "
                         + sentences.measure())

@@ -18,9 +18,9 @@ import org.scalepan.production.Inventory;
  * A farm or herd computed from its records, beside other systems and published products, for one or more indicators (M7, M8). All are
  * drawn from one book, so that a factor that serves several of them, such as the grid's intensity, is drawn once.
  */
-public record SystemAnswer(SystemQuestion question, List<OnRuler> rulers) {
+public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
     public SystemAnswer {
-        rulers = List.copyOf(rulers);
+        bases = List.copyOf(bases);
     }
 
     /**
@@ -29,20 +29,20 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> rulers) {
      * @param system the farm or herd the question is about
      * @param others further systems to stand beside it
      * @param products published products to stand beside it
-     * @param rulers one for each indicator
+     * @param bases one for each indicator
      * @param credit whether the credit for replaced fertiliser is taken off
      */
     public record SystemQuestion(
             Inventory system,
             List<Inventory> others,
             List<ProductForm> products,
-            List<ComparisonBasis> rulers,
+            List<ComparisonBasis> bases,
             boolean credit,
             Sampling sampling) {
         public SystemQuestion {
             others = List.copyOf(others);
             products = List.copyOf(products);
-            rulers = List.copyOf(rulers);
+            bases = List.copyOf(bases);
         }
     }
 
@@ -52,7 +52,7 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> rulers) {
      * @param withCredit the same system with the credit taken off, or without it, whichever was not asked for; when there is a credit
      */
     public record OnRuler(
-            ComparisonBasis ruler,
+            ComparisonBasis basis,
             SystemEstimate system,
             Optional<SystemEstimate> withCredit,
             List<OtherSystem> others,
@@ -64,38 +64,39 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> rulers) {
     }
 
     /** Another system beside the first. */
-    public record OtherSystem(SystemEstimate quote, Optional<Ratio> versus) {}
+    public record OtherSystem(SystemEstimate estimate, Optional<Ratio> versus) {}
 
     /** A published product beside the system. */
-    public record OtherProduct(PublishedEstimate quote, Optional<Ratio> versus) {}
+    public record OtherProduct(PublishedEstimate estimate, Optional<Ratio> versus) {}
 
     /** Answers a question. */
     public static SystemAnswer of(Library library, SystemQuestion question) {
-        List<OnRuler> rulers = new ArrayList<>();
-        for (ComparisonBasis ruler : question.rulers()) {
-            rulers.add(onRuler(library, question, ruler));
+        List<OnRuler> bases = new ArrayList<>();
+        for (ComparisonBasis basis : question.bases()) {
+            bases.add(onBasis(library, question, basis));
         }
-        return new SystemAnswer(question, rulers);
+        return new SystemAnswer(question, bases);
     }
 
-    private static OnRuler onRuler(Library library, SystemQuestion question, ComparisonBasis ruler) {
+    private static OnRuler onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
         Sampling sampling = question.sampling();
-        CommonRandomNumbers book = sampling.book();
-        SystemEstimate own = SystemEstimate.of(library, question.system(), ruler, question.credit(), sampling, book);
+        CommonRandomNumbers random = sampling.random();
+        SystemEstimate own = SystemEstimate.of(library, question.system(), basis, question.credit(), sampling, random);
         List<OtherSystem> others = question.others().stream()
-                .map(inventory -> SystemEstimate.of(library, inventory, ruler, question.credit(), sampling, book))
-                .map(quote -> new OtherSystem(quote, Ratio.between(own, quote, sampling.coverage())))
+                .map(inventory -> SystemEstimate.of(library, inventory, basis, question.credit(), sampling, random))
+                .map(estimate -> new OtherSystem(estimate, Ratio.between(own, estimate, sampling.coverage())))
                 .toList();
         List<OtherProduct> products = question.products().stream()
-                .map(product -> Estimating.quote(library, product, ruler, sampling, book))
-                .map(quote -> new OtherProduct(quote, Ratio.between(own, quote, sampling.coverage())))
+                .map(product -> Estimating.estimate(library, product, basis, sampling, random))
+                .map(estimate -> new OtherProduct(estimate, Ratio.between(own, estimate, sampling.coverage())))
                 .toList();
         boolean hasCredit = question.system().flows().stream()
                 .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT
-                        && flow.flux().indicator().equals(ruler.indicator().id()));
+                        && flow.flux().indicator().equals(basis.indicator().id()));
         Optional<SystemEstimate> otherWay = hasCredit
-                ? Optional.of(SystemEstimate.of(library, question.system(), ruler, !question.credit(), sampling, book))
+                ? Optional.of(
+                        SystemEstimate.of(library, question.system(), basis, !question.credit(), sampling, random))
                 : Optional.empty();
-        return new OnRuler(ruler, own, otherWay, others, products);
+        return new OnRuler(basis, own, otherWay, others, products);
     }
 }

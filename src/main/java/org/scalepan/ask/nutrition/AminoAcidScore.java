@@ -7,8 +7,8 @@ import org.scalepan.factors.AminoAcidPattern;
 import org.scalepan.factors.AminoAcidRequirement;
 
 /**
- * The amino-acid score of a protein: the least of the shares that its indispensable amino acids have in what a pattern asks. Total
- * amino acids, not digested ones.
+ * The amino-acid score of a protein: the least ratio of content to requirement over the indispensable amino acids of a pattern. Total amino
+ * acids, not digested ones.
  *
  * <p>Source: FAO/WHO/UNU (1985), WHO Technical Report Series 724; FAO (2013), Food and Nutrition Paper 92.
  *
@@ -17,7 +17,7 @@ import org.scalepan.factors.AminoAcidRequirement;
 public record AminoAcidScore(AminoAcidPattern pattern, List<ScoreShare> shares) {
 
     /**
-     * What a protein has of an amino acid, beside what is asked.
+     * The content of an amino acid, beside its requirement.
      *
      * @param milligrams milligrams per gram of protein
      * @param rows ids of the rows of the content
@@ -61,25 +61,25 @@ public record AminoAcidScore(AminoAcidPattern pattern, List<ScoreShare> shares) 
                 .orElseThrow();
     }
 
-    /** The score, not truncated: above 1 every amino acid is there in plenty. */
+    /** The score, not truncated: above 1 no amino acid is limiting. */
     public double value() {
         return limiting().ratio();
     }
 
-    /** The score as a food of its own has it: at most 1, because what is in plenty mends nothing else. */
+    /** The score truncated at 1, as for a food eaten alone: a surplus of one amino acid does not make up for another. */
     public double truncated() {
         return truncated(value());
     }
 
     /**
-     * A protein digestibility-corrected score as it is told of a single food: at most 1, 100 per cent (FNB/IOM 2002: a mixture of 1.10 is
-     * told as 1.00).
+     * A protein digestibility-corrected score as it is reported for a single food: at most 1, 100 per cent (FNB/IOM 2002: a mixture of 1.10
+     * is reported as 1.00).
      */
     public static double truncated(double score) {
         return Math.min(1, score);
     }
 
-    /** Amino acids of the pattern of which nothing is published. With any, the score is an upper bound. */
+    /** Amino acids of the pattern without published content. If there are any, the score is an upper bound. */
     public List<String> unknown() {
         List<String> known = shares.stream().map(ScoreShare::acid).toList();
         return pattern.requirements().stream()

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The amount of food that foods are compared by. */
+/** The amount of food on which foods are compared. */
 public enum Basis {
     /** With its water: fair between foods of one form only, since drying alone makes a food look three times richer. */
     HUNDRED_GRAMS_EDIBLE("100g-edible", "100 g as eaten"),
@@ -28,7 +28,7 @@ public enum Basis {
         return words;
     }
 
-    /** True when water does not count, so that fresh and dried foods may stand side by side. */
+    /** True when water does not count, so that fresh and dried foods can be compared. */
     public boolean isFairAcrossForms() {
         return this != HUNDRED_GRAMS_EDIBLE;
     }

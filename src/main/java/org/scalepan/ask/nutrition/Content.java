@@ -12,7 +12,7 @@ import org.scalepan.factors.Grade;
 /** What is published of a food, or why nothing is; nothing is ever borrowed from another food. */
 public sealed interface Content {
 
-    /** A content carried on, or the reason why not. */
+    /** A content after conversion, or the reason why there is none. */
     Content then(Function<HeldContent, Content> next);
 
     /**
@@ -43,7 +43,7 @@ public sealed interface Content {
             caveats = Set.copyOf(caveats);
         }
 
-        /** A constant of the trade that rests on one row, such as the energy of a gram of fat. */
+        /** A constant from one row of the library, such as the energy of a gram of fat. */
         static HeldContent of(double value, String row, Cited cited) {
             return new HeldContent(
                     value, ContentRange.NONE, List.of(row), Set.of(cited.source()), 1, cited.check(), Set.of());
@@ -54,7 +54,7 @@ public sealed interface Content {
             return next.apply(this);
         }
 
-        /** As much of a kilogram, or another unit, by an exact factor. */
+        /** Multiplied by an exact factor, such as a change of unit. */
         HeldContent times(double factor) {
             return new HeldContent(value * factor, range.times(factor), rows, sources, studies, lowest, caveats);
         }
@@ -69,7 +69,7 @@ public sealed interface Content {
             return with(other, value / other.value, range.times(1 / other.value));
         }
 
-        /** Added to another figure. Sums are told without a range: extremes of two contents seldom meet. */
+        /** Added to another figure. Sums are reported without a range: extremes of two contents seldom coincide. */
         HeldContent plus(HeldContent other) {
             return with(other, value + other.value, ContentRange.NONE);
         }

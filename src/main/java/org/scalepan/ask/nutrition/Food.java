@@ -14,7 +14,7 @@ import org.scalepan.footprint.ProteinBasis;
  * A product in one form, as food: what is published of it, on any basis.
  *
  * <p>Two contents are divided by each other where both are printed per kilogram of the same thing, so that neither water nor another
- * sample comes between them; only where that cannot be had is one of them carried over by the dry matter of that very form.
+ * sample comes between them; only where there is no such pair is one of them converted by the dry matter of that very form.
  */
 final class Food {
     private static final List<Frame> FRAMES = List.of(Frame.EDIBLE, Frame.DRY_MATTER);
@@ -25,7 +25,7 @@ final class Food {
     private final List<CompositionRow> rows;
 
     /**
-     * @param lowest the lowest check grade that may speak
+     * @param lowest the lowest eligible check grade
      */
     Food(Library library, ProductForm item, Grade lowest) {
         this.library = library;
@@ -56,7 +56,7 @@ final class Food {
                 .then(crude -> nitrogenFactor().then(factor -> correct(crude, factor)));
     }
 
-    /** By itself protein is its own measure: exactly the basis, on the same rows. */
+    /** On a protein basis protein is exact, on the same rows. */
     private static Content ten(Content.HeldContent crude, Content.HeldContent factor) {
         return crude.times(factor).per(factor).times(10).withoutRange();
     }
@@ -106,11 +106,11 @@ final class Food {
         if (below.value() == 0) {
             return new Content.MissingContent("its " + by.id() + " is 0");
         }
-        // What is divided by itself is exact, whatever its spread.
+        // A ratio of a row to itself is exact, whatever its spread.
         return nutrient == by ? above.per(below).withoutRange() : above.per(below);
     }
 
-    /** A nutrient per kilogram of a frame: as printed, or carried over from the other frame by the dry matter. */
+    /** A nutrient per kilogram of a frame: as printed, or converted from the other frame by the dry matter. */
     private Content in(Nutrient nutrient, Frame frame) {
         Optional<Content.HeldContent> direct = printed(nutrient, frame);
         if (direct.isPresent()) {
@@ -185,7 +185,7 @@ final class Food {
     /** The nitrogen factor of this form, or else of the product in another form: drying takes no nitrogen. */
     Content nitrogenFactor() {
         List<CompositionRow> factors = rows.stream()
-                .filter(this::speaks)
+                .filter(this::hasEvidence)
                 .filter(row -> row.quantity().equals("nitrogen-factor"))
                 .toList();
         List<CompositionRow> ofForm =
@@ -198,7 +198,7 @@ final class Food {
     }
 
     private List<CompositionRow> rows(String quantity, Frame frame) {
-        return ofForm(quantity).filter(this::speaks).filter(frame::holds).toList();
+        return ofForm(quantity).filter(this::hasEvidence).filter(frame::holds).toList();
     }
 
     private Stream<CompositionRow> ofForm(String quantity) {
@@ -206,11 +206,11 @@ final class Food {
                 .filter(row -> row.form().equals(item.form()) && row.quantity().equals(quantity));
     }
 
-    private boolean speaks(CompositionRow row) {
+    private boolean hasEvidence(CompositionRow row) {
         return row.cited().check().isAtLeast(lowest);
     }
 
-    /** Why a nutrient cannot be told: never measured, measured but not in use, or measured in another form. */
+    /** Why a nutrient cannot be reported: never measured, measured but not in use, or measured in another form. */
     private String missing(Nutrient nutrient) {
         List<String> unused = ofForm(nutrient.id()).map(CompositionRow::id).toList();
         if (!unused.isEmpty()) {

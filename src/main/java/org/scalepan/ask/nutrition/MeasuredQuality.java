@@ -21,7 +21,7 @@ public record MeasuredQuality(CompositionRow row, Optional<QualityMethod> method
     /** Digestible indispensable amino acid score. */
     public static final String DIAAS = "diaas";
 
-    /** The scores of one kind for a food, the default first; outliers do not speak. */
+    /** The scores of one kind for a food, the default first, without outliers. */
     static List<MeasuredQuality> of(Library library, ProductForm item, String kind, Grade lowest) {
         return library.composition().stream()
                 .filter(row -> row.product().equals(item.product().id())
@@ -35,12 +35,12 @@ public record MeasuredQuality(CompositionRow row, Optional<QualityMethod> method
                 .toList();
     }
 
-    /** True for a PDCAAS above 1, which is told as 1. A DIAAS of a single food is told as it is. */
+    /** True for a PDCAAS above 1, which is reported as 1. A DIAAS of a single food is reported untruncated. */
     public boolean isTruncated() {
         return row.quantity().equals(PDCAAS) && row.printed().value().orElse(0) > 1;
     }
 
-    /** A printed number of this score as it is told. */
+    /** A printed number of this score as it is reported. */
     public double told(double printed) {
         return row.quantity().equals(PDCAAS) ? AminoAcidScore.truncated(printed) : printed;
     }

@@ -2,12 +2,12 @@ package org.scalepan.ask.nutrition;
 
 import org.scalepan.factors.CompositionRow;
 
-/** What is asked of a food, with the unit it is told in. */
+/** A nutrient of a food, with the unit in which it is reported. */
 public enum Nutrient {
     /** Crude protein, nitrogen × 6.25. */
     PROTEIN("protein", "g"),
     FAT("fat", "g"),
-    /** Used for computing energy only; too seldom published to be told of its own. */
+    /** Used for computing energy only; too seldom published to be reported on its own. */
     CARBOHYDRATE("carbohydrate", "g"),
     /** Food energy, which is not the gross energy of burning. */
     ENERGY("energy", "kcal"),
@@ -34,7 +34,7 @@ public enum Nutrient {
         return id;
     }
 
-    /** The unit of what is told. */
+    /** The unit in which the nutrient is reported. */
     public String unit() {
         return unit;
     }

@@ -8,7 +8,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
 
 /**
- * What is known of one food.
+ * The figures of one food.
  *
  * @param figures contents on the basis asked, in one order for every food
  * @param score amino-acid score against the pattern asked, where amino acids are published
@@ -38,7 +38,7 @@ public record NutritionFacts(
     /** One figure of a food, or why it is missing. */
     public record NutrientFigure(String id, String unit, Content content) {}
 
-    /** Something that nobody has published for this food in this form. */
+    /** A figure that is not published for this food in this form. */
     public record Unmeasured(String id, String reason) {}
 
     static NutritionFacts of(Library library, ProductForm item, NutritionQuestion question) {
@@ -101,7 +101,7 @@ public record NutritionFacts(
         return new NutrientFigure("price-per-kg-protein", question.currency().orElse("") + "/kg protein", content);
     }
 
-    /** The inverse; its range is turned round. */
+    /** The inverse; the limits of its range change places. */
     private static Content.HeldContent inverse(Content.HeldContent found) {
         Content.ContentRange range =
                 found.range().low().isPresent() && found.range().low().getAsDouble() > 0

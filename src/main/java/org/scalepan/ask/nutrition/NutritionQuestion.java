@@ -48,7 +48,7 @@ public record NutritionQuestion(
         return !fresh().isEmpty() && !dried().isEmpty();
     }
 
-    /** True when water alone would decide: fresh beside dried, weighed with their water. */
+    /** True when water content alone would decide the comparison: fresh beside dried, weighed with their water. */
     public boolean isDecidedByWater() {
         return mixesFreshAndDried() && !basis.isFairAcrossForms();
     }

@@ -17,7 +17,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.ProteinBasis;
 
-/** Foods side by side on one basis, with what must be said about them and what they rest on. */
+/** Foods compared on one basis, with warnings and sources. */
 public record NutritionTable(Library library, NutritionQuestion question, List<NutritionFacts> foods) {
     public NutritionTable {
         foods = List.copyOf(foods);
@@ -32,7 +32,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                         .toList());
     }
 
-    /** What supplies the protein. */
+    /** The products. */
     public List<Product> products() {
         return question.foods().stream().map(ProductForm::product).distinct().toList();
     }
@@ -74,7 +74,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                 .map(NutritionFacts.NutrientFigure::content);
     }
 
-    /** What a reader must know. */
+    /** The warnings. */
     public List<Warning> warnings() {
         List<Warning> warnings = new ArrayList<>();
         forms(warnings);

@@ -13,9 +13,9 @@ import org.scalepan.factors.CompositionRow.RowUse;
 import org.scalepan.uncertainty.PublishedSpread;
 
 /**
- * Puts the rows that are published of one thing into one figure: the value is that of the library's default row, the one that every
- * other answer converts with; the range is from the lowest to the highest of it and of the rows that are kept beside it, printed
- * spreads included. Rows of a single study's own conversion and outliers do not speak.
+ * Combines the published rows of one quantity into one figure: the value is that of the library's default row, the one that every other
+ * answer converts with; the range is from the lowest to the highest of the default and the rows shown beside it, printed spreads included.
+ * Rows for a single study's own conversion and outliers are not eligible.
  */
 final class PublishedContents {
     private PublishedContents() {}

@@ -1,4 +1,4 @@
-/** What a food gives to those who eat it: contents on one basis, amino-acid scores, protein quality, the price of protein. */
+/** The nutritional value of foods: contents on one basis, amino-acid scores, protein quality, the price of protein. */
 @NullMarked
 package org.scalepan.ask.nutrition;
 

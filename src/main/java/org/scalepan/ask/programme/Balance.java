@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A programme's year, draw by draw: what is displaced is no longer made, and all of the product is, also that part of it which
- * displaces nothing.
+ * A programme's year, draw by draw: what is displaced is no longer produced, and all of the product is, including the part that displaces
+ * nothing.
  */
 final class Balance {
     private final double[] supplied;
@@ -54,12 +54,12 @@ final class Balance {
         return avoided;
     }
 
-    /** The same year with something else displaced. */
+    /** The same year with another product displaced. */
     Balance displacing(double[] otherPerUnit) {
         return new Balance(supplied, own, otherPerUnit);
     }
 
-    /** The same year with a product of which one knows what it causes. */
+    /** The same year with a product of known impact. */
     Balance causing(double known) {
         double[] all = new double[own.length];
         Arrays.fill(all, known);

@@ -26,7 +26,7 @@ public record Baseline(List<BaselinePart> parts) {
      * One of the things displaced.
      *
      * @param share of the displaced quantity, counted on the equal basis
-     * @param unit the kilogram in which it is told, priced and imported
+     * @param unit the kilogram in which it is counted, priced and imported
      * @param price per such kilogram, in the asker's currency
      * @param imported the share of it that is imported, 0 to 1
      */

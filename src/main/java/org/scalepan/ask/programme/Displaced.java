@@ -54,9 +54,9 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
         }
     }
 
-    static Displaced of(Library library, SubstitutionQuestion question, CommonRandomNumbers book) {
+    static Displaced of(Library library, SubstitutionQuestion question, CommonRandomNumbers random) {
         double coverage = question.sampling().coverage();
-        double[] supplied = question.knownSupply(library).perKilogram(book);
+        double[] supplied = question.knownSupply(library).perKilogram(random);
         for (int i = 0; i < supplied.length; i++) {
             supplied[i] *= question.programme().kilograms();
         }
@@ -67,11 +67,11 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
                     library,
                     part.side(),
                     part.unit(),
-                    question.basis(),
-                    question.rulers().get(0));
+                    question.equalBasis(),
+                    question.bases().get(0));
             if (supply instanceof Supply.Known known) {
                 double[] kilograms = times(displaced, part.share());
-                double[] held = known.perKilogram(book);
+                double[] held = known.perKilogram(random);
                 for (int i = 0; i < kilograms.length; i++) {
                     kilograms[i] /= held[i];
                 }

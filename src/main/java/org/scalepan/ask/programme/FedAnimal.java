@@ -3,7 +3,7 @@ package org.scalepan.ask.programme;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The animals whose diets a feed question is about. Ruminants are left out: no law that was seen lets them eat insect meal. */
+/** The animals whose diets a feed question is about. Ruminants are left out: no feed law that was seen permits insect meal for them. */
 public enum FedAnimal {
     POULTRY("poultry"),
     FISH("fish"),

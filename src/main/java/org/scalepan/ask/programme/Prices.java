@@ -3,7 +3,7 @@ package org.scalepan.ask.programme;
 import java.util.OptionalDouble;
 
 /**
- * The asker's own money, in one currency; nothing is converted, discounted or checked. Prices of what is displaced stand in the
+ * The asker's own money, in one currency; nothing is converted, discounted or checked. Prices of what is displaced are part of the
  * {@link Baseline}.
  *
  * @param currency three capital letters

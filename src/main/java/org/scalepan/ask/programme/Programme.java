@@ -6,7 +6,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.Obstacle;
 
 /**
- * What a programme brings in a year, and to whom.
+ * What a programme supplies in a year, and to whom.
  *
  * @param kilograms of product a year, above zero
  * @param unit the kilogram they are counted in
@@ -29,12 +29,12 @@ public record Programme(
 
     private static final double GRAMS = 1_000;
 
-    /** Kilograms of an ingredient in so many kilograms of a diet, of which it is a share in percent. */
+    /** Kilograms of an ingredient in a diet of the given kilograms, at an inclusion rate in percent. */
     public static double inDiet(double kilogramsOfDiet, double percent) {
         return kilogramsOfDiet * percent / 100;
     }
 
-    /** How many meals so many kilograms make. */
+    /** The number of meals. */
     public static double meals(double kilograms, double gramsPerMeal) {
         return kilograms * GRAMS / gramsPerMeal;
     }
@@ -45,7 +45,7 @@ public record Programme(
         return all.isPresent() || bySex <= 0 ? all : OptionalDouble.of(bySex);
     }
 
-    /** Why numbers of people contradict each other, or leave open how many there are. */
+    /** Why the numbers of people are contradictory or incomplete. */
     public static Optional<Obstacle> obstacleInBeneficiaries(
             OptionalDouble all, OptionalDouble women, OptionalDouble men) {
         if (all.isPresent() && women.orElse(0) + men.orElse(0) > all.getAsDouble()) {

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The parts that several things have of one whole: they add to 1, and one of them may be left to be the rest. */
+/** Shares of a whole: they add to 1, and one of them may be left open as the remainder. */
 public final class Shares {
-    /** Parts written with a few digits, such as three times 0.333, are taken as a whole and evened out. */
+    /** Parts written with a few digits, such as three times 0.333, count as adding to 1 and are normalised. */
     private static final double ROUNDING = 0.005;
 
     private Shares() {}
 
     /**
-     * The parts, adding to exactly 1 in their proportions, or nothing when they do not make a whole.
+     * The parts, adding to exactly 1 in their proportions, or nothing when they do not add to 1.
      *
-     * @param given each 0 to 1; at most one left out, which is then the rest
+     * @param given each 0 to 1; at most one left out, which is then the remainder
      */
     public static Optional<List<Double>> of(List<OptionalDouble> given) {
         long open = given.stream().filter(OptionalDouble::isEmpty).count();

@@ -18,8 +18,8 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * A programme that brings one food or feed where another was (M10): kilograms × content × displacement rate × footprint of what is
- * displaced, less the footprint of the whole product, also of the part of it that displaces nothing.
+ * A programme that substitutes one food or feed for another: kilograms × content × displacement rate × footprint of what is
+ * displaced, less the footprint of the whole product, including the part that displaces nothing.
  *
  * <p>Source: system expansion by the displaced product, ISO 14044:2006, 4.3.4.2 (clause from memory).
  */
@@ -35,13 +35,13 @@ public record Substitution(
      * @throws IllegalArgumentException when it has
      */
     public static Substitution of(Library library, SubstitutionQuestion question) {
-        List<YearlyChange> changes = question.rulers().stream()
-                .map(ruler -> YearlyChange.of(library, question, ruler))
+        List<YearlyChange> changes = question.bases().stream()
+                .map(basis -> YearlyChange.of(library, question, basis))
                 .toList();
         Displaced displaced =
-                Displaced.of(library, question, question.sampling().book());
+                Displaced.of(library, question, question.sampling().random());
         Optional<Summary> avoided = changes.stream()
-                .filter(change -> change.ruler().indicator().isWarming())
+                .filter(change -> change.basis().indicator().isWarming())
                 .findFirst()
                 .flatMap(YearlyChange::figures)
                 .map(YearlyChange.Figures::avoided);
@@ -66,7 +66,7 @@ public record Substitution(
                 changes.stream().flatMap(change -> change.speaking().stream()).toList());
     }
 
-    /** What supplies the protein on either side, whether it has a figure or not: cautions do not wait for evidence. */
+    /** The products on either side, with a figure or without: cautions do not depend on evidence. */
     public List<Product> products() {
         return Stream.concat(
                         Stream.of(question.product()),
@@ -86,8 +86,8 @@ public record Substitution(
                         library,
                         part.side(),
                         part.unit(),
-                        question.basis(),
-                        question.rulers().get(0))));
+                        question.equalBasis(),
+                        question.bases().get(0))));
         return supplies.stream()
                 .filter(Supply.Known.class::isInstance)
                 .map(Supply.Known.class::cast)

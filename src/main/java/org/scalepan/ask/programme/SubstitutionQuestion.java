@@ -14,13 +14,13 @@ import org.scalepan.production.Obstacle;
 import org.scalepan.production.Scope;
 
 /**
- * What is asked of a programme that brings one food or feed where another was (M10), all defaults resolved.
+ * A question about a programme that substitutes one food or feed for another, all defaults resolved.
  *
  * @param animal whose diet it is, when the product is used as feed
- * @param rate how much of the equal basis is displaced for each unit supplied, 0 to 1. There is no default: nobody but the asker can
- *     assume it. 0 is food on top of what is eaten anyway; above 1 is refused, because a meal cannot replace more than a meal on an
- *     equal basis
- * @param rulers one for each indicator, counting {@link EqualBasis#counted}
+ * @param rate how much of the equal basis is displaced for each unit supplied, 0 to 1. There is no default: nobody but the asker can assume
+ *     it. 0 is food on top of what is eaten anyway; above 1 is refused, because on an equal basis a kilogram cannot replace more than a
+ *     kilogram
+ * @param bases one for each indicator, counting {@link EqualBasis#counted}
  * @param alternatives what else might be displaced, for the sensitivity of the result to that choice
  */
 public record SubstitutionQuestion(
@@ -30,18 +30,18 @@ public record SubstitutionQuestion(
         Programme programme,
         Baseline baseline,
         double rate,
-        EqualBasis basis,
-        List<ComparisonBasis> rulers,
+        EqualBasis equalBasis,
+        List<ComparisonBasis> bases,
         List<Side> alternatives,
         Optional<Prices> prices,
         Sampling sampling) {
     public SubstitutionQuestion {
-        rulers = List.copyOf(rulers);
+        bases = List.copyOf(bases);
         alternatives = List.copyOf(alternatives);
         if (!(rate >= 0 && rate <= 1)) {
             throw new IllegalArgumentException("a displacement rate lies between 0 and 1, not at " + rate);
         }
-        if (rulers.isEmpty()) {
+        if (bases.isEmpty()) {
             throw new IllegalArgumentException("a substitution is asked about at least one indicator");
         }
     }
@@ -54,8 +54,8 @@ public record SubstitutionQuestion(
     public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "water");
 
     /**
-     * The boundaries that a programme can be asked about, narrowest first. A saving of gases of the animals alone is no saving of a
-     * product: feed, energy and housing would be left out.
+     * The boundaries that a programme can be asked about, narrowest first. Avoided gases of the animals alone are not the avoided footprint
+     * of a product: feed, energy and housing would be left out.
      *
      * @param recorded whether a side is computed from records, which end at a gate
      */
@@ -69,7 +69,7 @@ public record SubstitutionQuestion(
     /** Why nothing can be computed at all: a content that the equal basis needs and the library lacks, each named. */
     public List<Obstacle> obstacles(Library library) {
         List<String> missing = new ArrayList<>();
-        if (basis == EqualBasis.DIGESTIBLE_LYSINE
+        if (equalBasis == EqualBasis.DIGESTIBLE_LYSINE
                 && animal.filter(FedAnimal.POULTRY::equals).isEmpty()) {
             missing.add("this library has no lysine-digestibility in "
                     + animal.map(FedAnimal::id).orElse("people") + ": what it has was measured in poultry");
@@ -78,7 +78,7 @@ public record SubstitutionQuestion(
             missing.add(lacking.text() + unitHint());
         }
         for (Baseline.BaselinePart part : baseline.parts()) {
-            Supply supply = Supply.of(library, part.side(), basis.counted(), basis, rulers.get(0));
+            Supply supply = Supply.of(library, part.side(), equalBasis.counted(), equalBasis, bases.get(0));
             if (supply instanceof Supply.MissingSupply lacking) {
                 missing.add(lacking.text());
             }
@@ -86,17 +86,19 @@ public record SubstitutionQuestion(
         return missing.stream().distinct().map(text -> new Obstacle("on", text)).toList();
     }
 
-    /** Whoever knows the protein of the product, say from its label, needs no factor for it. */
+    /** With a known protein content, say from the label, no factor is needed. */
     private String unitHint() {
-        return basis == EqualBasis.PROTEIN ? "; if you know it yourself, count the quantity in kg-protein (unit)" : "";
+        return equalBasis == EqualBasis.PROTEIN
+                ? "; if you know it yourself, count the quantity in kg-protein (unit)"
+                : "";
     }
 
     /** What a kilogram of the product supplies. */
     Supply supply(Library library) {
-        return Supply.of(library, product, programme.unit(), basis, rulers.get(0));
+        return Supply.of(library, product, programme.unit(), equalBasis, bases.get(0));
     }
 
-    /** The same, where {@link #obstacles} were asked for and there are none. */
+    /** The same, when there are no {@link #obstacles}. */
     Supply.Known knownSupply(Library library) {
         if (supply(library) instanceof Supply.Known known) {
             return known;

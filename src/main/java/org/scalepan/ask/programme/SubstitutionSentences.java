@@ -75,7 +75,7 @@ public final class SubstitutionSentences {
         List<String> sentences = new ArrayList<>();
         sentences.add(assumption());
         for (YearlyChange change : substitution.changes()) {
-            String name = change.ruler().indicator().name();
+            String name = change.basis().indicator().name();
             change.figures()
                     .ifPresentOrElse(
                             figures -> sentences.add(name + ", " + boundary(change) + ": "
@@ -107,7 +107,7 @@ public final class SubstitutionSentences {
                                     .orElse("") + ") says that "
                             + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
                             + reference(change, ratio) + ", per " + unit(ratio) + ", "
-                            + new Sentences(change.ruler(), 0.9).boundary();
+                            + new Sentences(change.basis(), 0.9).boundary();
                 })
                 .toList();
     }
@@ -139,15 +139,15 @@ public final class SubstitutionSentences {
                 question.animal().map(animal -> " in diets of " + animal.id()).orElse("");
         return what + use + ", assumed to displace "
                 + question.baseline().words() + " at a rate of " + plain(question.rate()) + " on equal "
-                + question.basis().words() + (question.rate() == 0 ? ", that is, nothing" : "") + ".";
+                + question.equalBasis().words() + (question.rate() == 0 ? ", that is, nothing" : "") + ".";
     }
 
     private String boundary(YearlyChange change) {
-        String luc = change.ruler().luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        String gwp = change.ruler().indicator().isWarming()
-                ? " (" + change.ruler().gwp().name() + ", " + luc + " land-use change where studies tell)"
+        String luc = change.basis().luc() == LandUseChange.EXCLUDE ? "without" : "with";
+        String gwp = change.basis().indicator().isWarming()
+                ? " (" + change.basis().gwp().name() + ", " + luc + " land-use change where studies tell)"
                 : "";
-        return new Sentences(change.ruler(), 0.9).boundary() + gwp;
+        return new Sentences(change.basis(), 0.9).boundary() + gwp;
     }
 
     /** For warming alone, or for what was asked first: a paragraph holds no table. */
@@ -163,7 +163,7 @@ public final class SubstitutionSentences {
         List<String> parts = new ArrayList<>();
         Summary avoided = change.figures().orElseThrow().avoided();
         Programme programme = question.programme();
-        String unit = change.ruler().indicator().unit();
+        String unit = change.basis().indicator().unit();
         each(change, avoided, programme.households(), unit + " per household and year", parts);
         each(change, avoided, programme.beneficiaries(), unit + " per beneficiary and year" + bySex(), parts);
         each(change, avoided, programme.meals(), unit + " per meal", parts);
@@ -173,7 +173,7 @@ public final class SubstitutionSentences {
                         + avoided(avoided.times(years), change.unit().words())));
         return parts.isEmpty()
                 ? List.of()
-                : List.of("Of " + change.ruler().indicator().name().toLowerCase(Locale.ROOT) + " that is "
+                : List.of("Of " + change.basis().indicator().name().toLowerCase(Locale.ROOT) + " that is "
                         + String.join("; ", parts) + ".");
     }
 
@@ -201,7 +201,7 @@ public final class SubstitutionSentences {
                         + money.currency() + " a year would be avoided."));
     }
 
-    /** What must be said wherever a figure of this answer is repeated. */
+    /** The disclosure that must go with every figure of this answer. */
     public List<String> statements() {
         List<String> statements = new ArrayList<>();
         statements.add(
@@ -222,9 +222,9 @@ public final class SubstitutionSentences {
                         + " is counted on no side.");
         if (question.use() == Use.FEED) {
             statements.add("Equal "
-                    + (question.basis() == EqualBasis.PROTEIN
+                    + (question.equalBasis() == EqualBasis.PROTEIN
                             ? "crude protein"
-                            : question.basis().words())
+                            : question.equalBasis().words())
                     + " is not equal growth: amino acids, digestibility, fat, minerals and chitin differ. A nutritionist must"
                     + " formulate the diet, within the feed law of the market (see cautions).");
             statements.add("Feed and food are different uses: this says nothing of insects on a plate.");

@@ -35,17 +35,17 @@ sealed interface Supply {
         }
 
         /** Draw by draw, units of the basis in one kilogram. */
-        double[] perKilogram(CommonRandomNumbers book) {
-            double[] impact = new double[book.size()];
+        double[] perKilogram(CommonRandomNumbers random) {
+            double[] impact = new double[random.size()];
             Arrays.fill(impact, 1);
             // The chain carries impacts: what holds half as much has twice the impact.
-            steps.forEach(step -> step.apply(impact, book));
+            steps.forEach(step -> step.apply(impact, random));
             double[] held = new double[impact.length];
             for (int i = 0; i < held.length; i++) {
                 held[i] = 1 / impact[i];
             }
             for (CompositionRow row : contents) {
-                double[] content = book.values(row.id(), SpreadReading.readFraction(row.printed(), assumedSpread));
+                double[] content = random.values(row.id(), SpreadReading.readFraction(row.printed(), assumedSpread));
                 for (int i = 0; i < held.length; i++) {
                     held[i] *= content[i];
                 }
@@ -54,19 +54,19 @@ sealed interface Supply {
         }
     }
 
-    /** It is not, because a factor is missing; nothing is borrowed from another product. */
+    /** It is not known, because a factor is missing; nothing is borrowed from another product. */
     record MissingSupply(String text) implements Supply {}
 
-    /** What a kilogram of one side holds, by the composition that the ruler lets speak. */
-    static Supply of(Library library, Side side, FunctionalUnit from, EqualBasis basis, ComparisonBasis ruler) {
-        ChainPath path = chain(library, side, ruler).path(from, basis.counted());
+    /** What a kilogram of one side holds, by the composition rows eligible on the basis. */
+    static Supply of(Library library, Side side, FunctionalUnit from, EqualBasis equalBasis, ComparisonBasis basis) {
+        ChainPath path = chain(library, side, basis).path(from, equalBasis.counted());
         if (path instanceof ChainPath.MissingConversion missing) {
             return new MissingSupply(missing.text());
         }
         List<CompositionRow> contents = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
-        if (basis == EqualBasis.DIGESTIBLE_LYSINE) {
-            DIGESTIBLE_LYSINE.forEach(quantity -> content(library, side, quantity, ruler)
+        if (equalBasis == EqualBasis.DIGESTIBLE_LYSINE) {
+            DIGESTIBLE_LYSINE.forEach(quantity -> content(library, side, quantity, basis)
                     .ifPresentOrElse(contents::add, () -> lacking.add(quantity + " per kg-product")));
         }
         if (!lacking.isEmpty()) {
@@ -80,21 +80,21 @@ sealed interface Supply {
     }
 
     private static Optional<CompositionRow> content(
-            Library library, Side side, String quantity, ComparisonBasis ruler) {
+            Library library, Side side, String quantity, ComparisonBasis basis) {
         return library.composition().stream()
                 .filter(row -> row.product().equals(side.product().id())
                         && row.form().equals(form(side))
                         && row.quantity().equals(quantity)
                         && row.per().equals(FunctionalUnit.KG_PRODUCT.id())
                         && row.use() == CompositionRow.RowUse.DEFAULT
-                        && row.cited().check().isAtLeast(ruler.lowestGrade()))
+                        && row.cited().check().isAtLeast(basis.lowestGrade()))
                 .findFirst();
     }
 
-    private static UnitChain chain(Library library, Side side, ComparisonBasis ruler) {
-        // Records have no grade to ask for: as in their own footprint, whatever is known of the product serves.
-        Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : ruler.lowestGrade();
-        return UnitChain.of(library, side.product(), form(side), "", ruler.protein(), ruler.qualityCapped(), lowest);
+    private static UnitChain chain(Library library, Side side, ComparisonBasis basis) {
+        // Records have no lowest grade: as in their own footprint, every row of the product is eligible.
+        Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : basis.lowestGrade();
+        return UnitChain.of(library, side.product(), form(side), "", basis.protein(), basis.qualityCapped(), lowest);
     }
 
     private static String form(Side side) {

@@ -3,7 +3,7 @@ package org.scalepan.ask.programme;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * The result of a programme with one driver set otherwise and everything else as asked.
+ * The result of a programme with one driver changed and everything else as asked.
  *
  * @param setting what the driver is set to, in words
  * @param asAsked whether that is what was asked anyway
@@ -11,7 +11,7 @@ import org.scalepan.uncertainty.Summary;
  */
 public record Swing(Driver driver, String setting, boolean asAsked, Summary avoided) {
 
-    /** What a result hangs on most, and what a reader may think otherwise about. */
+    /** The assumptions to which a result is most sensitive and which a reader may question. */
     public enum Driver {
         DISPLACEMENT_RATE("displacement-rate", "displacement rate"),
         BASELINE("baseline", "all that is displaced is"),

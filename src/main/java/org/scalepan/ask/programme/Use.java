@@ -7,7 +7,7 @@ import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Product;
 import org.scalepan.production.Scope;
 
-/** What a product is used as. Food and feed are different questions: what feeds a hen displaces nothing on a plate. */
+/** What a product is used as. Food and feed are separate questions: feed for hens does not displace human food. */
 public enum Use {
     FOOD("food"),
     FEED("feed");
@@ -22,7 +22,7 @@ public enum Use {
         return id;
     }
 
-    /** Products that might as well be displaced, plants among them, where a question names none. */
+    /** Alternative products that might be displaced, plants among them, where a question names none. */
     public List<String> usualAlternatives() {
         return this == FOOD ? List.of("chicken", "egg", "pork", "beef", "tofu") : List.of("soybean-meal", "fishmeal");
     }
@@ -51,8 +51,8 @@ public enum Use {
     }
 
     /**
-     * The boundary of an indicator in a question about this use. Feed is counted at the animal whatever is asked; meals leave their
-     * mill at the processing gate; records end at a gate.
+     * The boundary of an indicator in a question about this use. Feed is counted at the animal whatever is asked; meals end at the
+     * processing gate; records end at a gate.
      *
      * @param asked the boundary that the question names, if it does
      * @param recorded whether a side is computed from records

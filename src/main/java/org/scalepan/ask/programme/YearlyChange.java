@@ -18,15 +18,16 @@ import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What a programme changes a year in one indicator. All sides are drawn from one book, so that a factor on several of them cancels.
+ * What a programme changes a year in one indicator. All sides are drawn with common random numbers, so that a factor on several of them
+ * cancels.
  *
- * @param ruler of the baseline; the product is counted per kilogram as it comes
+ * @param basis of the baseline; the product is counted per kilogram as it comes
  * @param alternatives those of the question's that have a figure
  * @param figures none when the product or a part of the baseline has no figure
  * @param instead where there are no figures: ratios that a study of both sides printed, which may exist where no footprint does
  */
 public record YearlyChange(
-        ComparisonBasis ruler,
+        ComparisonBasis basis,
         YearlyUnit unit,
         Estimate product,
         List<Estimate> baseline,
@@ -63,7 +64,7 @@ public record YearlyChange(
     /** Why there are no figures. */
     public Optional<String> missing() {
         List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
-                .flatMap(standing -> standing.missing().map(why -> standing.words() + ": " + why).stream())
+                .flatMap(estimate -> estimate.missing().map(why -> estimate.words() + ": " + why).stream())
                 .distinct()
                 .toList();
         return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
@@ -72,7 +73,7 @@ public record YearlyChange(
     /** The sides that have no figure, by name. */
     public List<String> silent() {
         return Stream.concat(Stream.of(product), baseline.stream())
-                .filter(standing -> standing.footprint().isEmpty())
+                .filter(estimate -> estimate.footprint().isEmpty())
                 .map(Estimate::words)
                 .distinct()
                 .toList();
@@ -84,43 +85,43 @@ public record YearlyChange(
             return List.of();
         }
         return Stream.of(Stream.of(product), baseline.stream(), alternatives.stream())
-                .flatMap(standings -> standings)
+                .flatMap(estimates -> estimates)
                 .distinct()
                 .toList();
     }
 
-    static YearlyChange of(Library library, SubstitutionQuestion question, ComparisonBasis ruler) {
+    static YearlyChange of(Library library, SubstitutionQuestion question, ComparisonBasis basis) {
         Sampling sampling = question.sampling();
-        CommonRandomNumbers book = sampling.book();
+        CommonRandomNumbers random = sampling.random();
         Estimate product = question.product()
-                .on(library, ruler.counting(question.programme().unit()), sampling, book);
+                .on(library, basis.counting(question.programme().unit()), sampling, random);
         List<Estimate> baseline = question.baseline().parts().stream()
-                .map(part -> part.side().on(library, ruler, sampling, book))
+                .map(part -> part.side().on(library, basis, sampling, random))
                 .toList();
-        YearlyUnit unit = YearlyUnit.of(ruler.indicator());
+        YearlyUnit unit = YearlyUnit.of(basis.indicator());
         boolean silent = Stream.concat(Stream.of(product), baseline.stream())
-                .anyMatch(standing -> standing.footprint().isEmpty());
+                .anyMatch(estimate -> estimate.footprint().isEmpty());
         if (silent) {
             return new YearlyChange(
-                    ruler,
+                    basis,
                     unit,
                     product,
                     baseline,
                     List.of(),
                     Optional.empty(),
-                    ratios(library, product, baseline, ruler));
+                    ratios(library, product, baseline, basis));
         }
         List<Candidate> parts = new ArrayList<>();
         for (int i = 0; i < baseline.size(); i++) {
-            candidate(library, question, question.baseline().parts().get(i).side(), baseline.get(i), ruler, book)
+            candidate(library, question, question.baseline().parts().get(i).side(), baseline.get(i), basis, random)
                     .ifPresent(parts::add);
         }
         List<Candidate> alternatives = question.alternatives().stream()
                 .flatMap(side ->
-                        candidate(library, question, side, side.on(library, ruler, sampling, book), ruler, book)
+                        candidate(library, question, side, side.on(library, basis, sampling, random), basis, random)
                                 .stream())
                 .toList();
-        double[] supplied = question.knownSupply(library).perKilogram(book);
+        double[] supplied = question.knownSupply(library).perKilogram(random);
         double[] own = product.footprint().map(Footprint::draws).orElseThrow();
         for (int i = 0; i < own.length; i++) {
             supplied[i] *= question.programme().kilograms();
@@ -133,22 +134,22 @@ public record YearlyChange(
         Balance balance = new Balance(supplied, own, mixed);
         Figures figures = figures(question, balance, own, parts, alternatives);
         return new YearlyChange(
-                ruler,
+                basis,
                 unit,
                 product,
                 baseline,
-                alternatives.stream().map(Candidate::standing).toList(),
+                alternatives.stream().map(Candidate::estimate).toList(),
                 Optional.of(figures),
                 List.of());
     }
 
     private static List<PairedRatio> ratios(
-            Library library, Estimate product, List<Estimate> baseline, ComparisonBasis ruler) {
+            Library library, Estimate product, List<Estimate> baseline, ComparisonBasis basis) {
         return library.pairedRatios().stream()
                 .filter(ratio -> ratio.product().equals(product.product().id())
-                        && ratio.indicator().equals(ruler.indicator().id())
-                        && ratio.boundary() == ruler.boundary()
-                        && ratio.cited().check().isAtLeast(ruler.lowestGrade())
+                        && ratio.indicator().equals(basis.indicator().id())
+                        && ratio.boundary() == basis.boundary()
+                        && ratio.cited().check().isAtLeast(basis.lowestGrade())
                         && ratio.printed().value().isPresent()
                         && baseline.stream()
                                 .anyMatch(other ->
@@ -158,16 +159,16 @@ public record YearlyChange(
 
     /** Something that may be displaced, with what a unit of the equal basis of it causes, in yearly units. */
     private static final class Candidate {
-        private final Estimate standing;
+        private final Estimate estimate;
         private final double[] perUnit;
 
-        private Candidate(Estimate standing, double[] perUnit) {
-            this.standing = standing;
+        private Candidate(Estimate estimate, double[] perUnit) {
+            this.estimate = estimate;
             this.perUnit = perUnit;
         }
 
-        private Estimate standing() {
-            return standing;
+        private Estimate estimate() {
+            return estimate;
         }
 
         private double[] perUnit() {
@@ -179,21 +180,21 @@ public record YearlyChange(
             Library library,
             SubstitutionQuestion question,
             Side side,
-            Estimate standing,
-            ComparisonBasis ruler,
-            CommonRandomNumbers book) {
-        EqualBasis basis = question.basis();
-        Supply supply = Supply.of(library, side, basis.counted(), basis, ruler);
-        if (standing.footprint().isEmpty() || !(supply instanceof Supply.Known known)) {
+            Estimate estimate,
+            ComparisonBasis basis,
+            CommonRandomNumbers random) {
+        EqualBasis equalBasis = question.equalBasis();
+        Supply supply = Supply.of(library, side, equalBasis.counted(), equalBasis, basis);
+        if (estimate.footprint().isEmpty() || !(supply instanceof Supply.Known known)) {
             return Optional.empty();
         }
-        double[] perUnit = standing.footprint().orElseThrow().draws();
-        double[] held = known.perKilogram(book);
-        double holds = YearlyUnit.of(ruler.indicator()).holds();
+        double[] perUnit = estimate.footprint().orElseThrow().draws();
+        double[] held = known.perKilogram(random);
+        double holds = YearlyUnit.of(basis.indicator()).holds();
         for (int i = 0; i < perUnit.length; i++) {
             perUnit[i] /= held[i] * holds;
         }
-        return Optional.of(new Candidate(standing, perUnit));
+        return Optional.of(new Candidate(estimate, perUnit));
     }
 
     private static Figures figures(
@@ -216,7 +217,7 @@ public record YearlyChange(
         Stream.concat(parts.size() > 1 ? parts.stream() : Stream.empty(), alternatives.stream())
                 .forEach(other -> swings.add(new Swing(
                         Swing.Driver.BASELINE,
-                        other.standing().words(),
+                        other.estimate().words(),
                         false,
                         Summary.of(balance.displacing(other.perUnit()).avoided(rate), coverage))));
         Summary caused = Summary.of(own, coverage);

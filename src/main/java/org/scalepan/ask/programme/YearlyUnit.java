@@ -4,7 +4,7 @@ import java.util.Map;
 import org.scalepan.factors.Indicator;
 
 /**
- * The unit in which a programme's year is told: tonnes for kilograms, hectares for square metres.
+ * The unit in which a programme's year is reported: tonnes for kilograms, hectares for square metres.
  *
  * @param words the unit
  * @param holds how many of the indicator's own units it holds

@@ -18,8 +18,8 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 
 /**
- * Rules of the trade that a column's schema cannot say: they hold between the cells of a row or between rows. A rule is passed
- * over where a cell that it reads is a fault already, so that one start shows every fault once.
+ * Consistency rules that a column's schema cannot express: they hold between the cells of a row or between rows. A rule is skipped where a
+ * cell that it reads is a fault already, so that one start shows every fault once.
  */
 final class ConsistencyCheck {
     /** Spreads whose low and high stand about the mean and may lie beyond the value's own sign. */
@@ -145,7 +145,7 @@ final class ConsistencyCheck {
         needs(row, given >= 3, "spread", "spread percentiles needs at least three of p5, p10, p50, p90, p95");
     }
 
-    /** A yield is divided by: it must be in its one unit, above zero, and a part of a mass at most all of it. */
+    /** Yields are divisors: each must be in its one unit, above zero, and a mass fraction at most 1. */
     private void yields() {
         for (Row row : rows("composition", "quantity", "unit")) {
             String unit = CHAIN.get(row.text("quantity"));
@@ -193,7 +193,7 @@ final class ConsistencyCheck {
         }
     }
 
-    /** What a boundary includes is written in the service: the table can neither add one, leave one out nor change their order. */
+    /** What a boundary includes is defined in the code: the table can neither add one, leave one out nor change their order. */
     private void boundaries() {
         for (Row row : rows("boundaries", "id", "rank")) {
             Optional<Boundary> boundary = Boundary.of(row.text("id"));
@@ -249,7 +249,7 @@ final class ConsistencyCheck {
 
     private void sharesWithinOne() {
         for (Row row : rows("gas_shares", "co2", "ch4_biogenic", "ch4_fossil", "n2o")) {
-            // Summed as written, so that the sum is told as a person would add it up.
+            // Summed in decimals as written, so that the sum is reported as a person would add it up.
             BigDecimal sum = Stream.of("co2", "ch4_biogenic", "ch4_fossil", "n2o")
                     .flatMap(gas -> row.optional(gas).stream())
                     .map(BigDecimal::new)

@@ -22,7 +22,7 @@ import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 
 /**
- * Reads the bytes of one CSV file (RFC 4180, UTF-8) into rows that know their place. It judges only the form: encoding,
+ * Reads the bytes of one CSV file (RFC 4180, UTF-8) into rows that know their place. It checks only the form: encoding,
  * header, number of cells; what a cell may hold is {@link TableCheck}'s.
  */
 final class CsvReading {

@@ -17,13 +17,13 @@ public sealed interface FactorFiles {
     /** The content of a file of the library, or nothing if it has no such file. */
     Optional<byte[]> read(String name);
 
-    /** The CSV and JSON files that lie in this library, so that a misspelt one is not passed over in silence. */
+    /** The CSV and JSON files that lie in this library, so that a misspelt one is not ignored silently. */
     List<String> names();
 
     /** How to name a file of this library to a person, so that a fault can be found. */
     String place(String name);
 
-    /** A file of a user's folder that cannot be read, with what would be right; told as a fault with its place. */
+    /** A file of a user's folder that cannot be read, with what would be right; reported as a fault with its place. */
     final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
@@ -72,7 +72,7 @@ public sealed interface FactorFiles {
             if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
                 return Optional.empty();
             }
-            // A pipe would be waited for without end, and a link that leads nowhere would be passed over.
+            // A pipe would be waited for without end, and a dangling link would be ignored.
             if (!Files.isRegularFile(file)) {
                 throw new Unreadable("it is not a regular file", "put a plain file there, or nothing");
             }

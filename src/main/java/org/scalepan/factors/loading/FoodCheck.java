@@ -38,7 +38,7 @@ final class FoodCheck {
         allergyOfInsects();
     }
 
-    /** A content is put on other bases: it must be in a unit that can be. */
+    /** A content is converted to other bases: it must be in a unit that allows it. */
     private void contents() {
         for (Row row : tables.rows("composition", "quantity", "unit")) {
             Set<String> units = CONTENTS.getOrDefault(row.text("quantity"), Set.of(row.text("unit")));
@@ -106,7 +106,7 @@ final class FoodCheck {
         }
     }
 
-    /** Whoever reads about an insect must read that it can make people ill who are allergic to its relatives. */
+    /** Every insect needs a caution that it can make people ill who are allergic to its relatives. */
     private void allergyOfInsects() {
         if (!tables.complete("products", "id", "group")
                 || !tables.complete("cautions", "applies_to_groups", "applies_to_products", "markets", "topic")) {

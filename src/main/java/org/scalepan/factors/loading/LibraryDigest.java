@@ -12,7 +12,7 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 
-/** The fingerprint of a library's content, blind to quoting, line ends and the order of files. */
+/** The digest of a library's content, independent of quoting, line ends and the order of files. */
 public final class LibraryDigest {
     private static final int HEX_DIGITS = 16;
     private static final char CELL = '\u001F';

@@ -27,8 +27,8 @@ import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 
 /**
- * Reads a factor library, and lays a user's own rows over it. All faults are collected before giving up, so that one start
- * shows everything there is to mend.
+ * Reads a factor library, and overlays a user's own rows. All faults are collected before giving up, so that one start shows everything
+ * there is to correct.
  */
 public final class LibraryLoader {
     private static final ObjectMapper JSON = JsonMapper.builder()
@@ -84,7 +84,7 @@ public final class LibraryLoader {
                 new Library(version(tables, references), tables, references, documents(dataPackage.get())));
     }
 
-    /** Ids are looked up only where every row could be read: one broken file must not fault each row that points to it. */
+    /** Foreign keys are checked only where every row could be read: one broken file must not fault each row that refers to it. */
     private void links(Map<String, Table> tables, List<Reference> references, boolean sourcesAreWhole) {
         Map<String, Table> targets = new LinkedHashMap<>(tables);
         targets.keySet().retainAll(whole);
@@ -95,7 +95,7 @@ public final class LibraryLoader {
         tables.values().forEach(table -> check.links(table, targets, sources));
     }
 
-    /** A misspelt file in a user's folder must not be passed over in silence. */
+    /** A misspelt file in a user's folder must not be ignored silently. */
     private void strangers(FactorFiles files, List<TableSchema> schemas) {
         List<String> known = new ArrayList<>(List.of("sources.json", DATA_PACKAGE));
         schemas.forEach(schema -> known.add(schema.path()));
@@ -108,7 +108,7 @@ public final class LibraryLoader {
                     "the folder holds no table",
                     "put a file such as results.csv there, see factors/README.md"));
         }
-        // A copy of the bundled one says nothing new; any other would be a wish that is not fulfilled.
+        // A copy of the bundled file changes nothing; any other would have no effect and is therefore a fault.
         Optional<byte[]> ownSchema = bytes(files, DATA_PACKAGE);
         if (ownSchema.isPresent()
                 && !Arrays.equals(ownSchema.get(), bytes(base, DATA_PACKAGE).orElse(new byte[0]))) {
@@ -226,7 +226,7 @@ public final class LibraryLoader {
         }
     }
 
-    /** What belongs to the folder for whoever reads it, without being rows: the schema and the documents that it names. */
+    /** The files of the folder that hold no rows: the schema and the documents that it names. */
     private Map<String, byte[]> documents(JsonNode dataPackage) {
         Map<String, byte[]> documents = new LinkedHashMap<>();
         document(DATA_PACKAGE, documents);

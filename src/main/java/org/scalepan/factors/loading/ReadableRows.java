@@ -9,7 +9,7 @@ import org.scalepan.factors.table.Fault;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 
-/** The rows that a rule can be held against: a rule is passed over where a cell that it reads is a fault already. */
+/** The rows that a rule can check: a rule is skipped where a cell that it reads is a fault already. */
 final class ReadableRows {
     private final Map<String, Table> tables;
     private final Set<String> whole;
@@ -46,7 +46,7 @@ final class ReadableRows {
                 : found.rows().stream().filter(row -> readable(row, columns)).toList();
     }
 
-    /** True when a rule about a whole table can be held against it. */
+    /** True when a rule about a whole table can be checked. */
     boolean complete(String table, String... columns) {
         return whole.contains(table) && rows(table).stream().allMatch(row -> readable(row, columns));
     }

@@ -12,12 +12,12 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 
-/** Holds the rows of a table against its schema: types, required cells, allowed values, ranges, unique ids, foreign keys. */
+/** Checks the rows of a table against its schema: types, required cells, allowed values, ranges, unique ids, foreign keys. */
 final class TableCheck {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
     private static final Pattern INTEGER = Pattern.compile("-?\\d{1,9}");
     private static final Pattern ZERO = Pattern.compile("-?[0.]+([eE].*)?");
-    /** Nothing that the library measures is smaller or larger; beyond, ratios and squares would run out of the range of numbers. */
+    /** No quantity of the library is smaller or larger; beyond, ratios and squares would overflow or underflow. */
     private static final double SMALLEST = 1e-12;
 
     private static final double LARGEST = 1e12;
@@ -29,7 +29,7 @@ final class TableCheck {
         this.faults = faults;
     }
 
-    /** Checks each cell by itself, and that unique columns repeat nothing. */
+    /** Checks each cell by itself, and that unique columns have no duplicates. */
     void cells(Table table) {
         Map<String, Map<String, Long>> seen = new HashMap<>();
         for (Row row : table.rows()) {
@@ -141,7 +141,7 @@ final class TableCheck {
     /**
      * Checks that every id which a row names exists in the table (or among the sources) that it points to.
      *
-     * @param tables the tables that can be pointed to; a key to any other is passed over
+     * @param tables the tables that can be pointed to; a key to any other is ignored
      * @param sources ids of the sources, when they could be read
      */
     void links(Table table, Map<String, Table> tables, Optional<Set<String>> sources) {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * A CSV file as it was read: what its rows share. Where a cell begins is looked up only when a fault must be told, because nearly all
+ * A CSV file as it was read: what its rows share. Where a cell begins is located only when a fault must be reported, because nearly all
  * rows have none.
  */
 public final class CsvPage {
@@ -64,7 +64,7 @@ public final class CsvPage {
         return LINE_END.split(text, -1);
     }
 
-    /** The character (from 1) at which each cell of a raw line begins; commas inside quotes part nothing. */
+    /** The character (from 1) at which each cell of a raw line begins; commas inside quotes do not separate cells. */
     private static List<Integer> cellStarts(String line) {
         List<Integer> starts = new ArrayList<>();
         starts.add(1);

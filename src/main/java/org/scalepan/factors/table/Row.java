@@ -25,7 +25,7 @@ public final class Row {
     }
 
     /**
-     * @param place where the row stands, for faults
+     * @param place file and line of the row, for faults
      * @param cells one for each column of its file; empty ones are absent
      * @param overlaid true when the row came from the user's own folder
      */
@@ -83,7 +83,7 @@ public final class Row {
         return value.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(value));
     }
 
-    /** The ids in a cell that holds several, parted by semicolons. */
+    /** The ids in a cell that holds several, separated by semicolons. */
     public List<String> list(String column) {
         return optional(column)
                 .map(value -> value.indexOf(';') < 0 ? List.of(value) : List.of(SEMICOLON.split(value)))

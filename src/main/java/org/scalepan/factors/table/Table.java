@@ -11,7 +11,10 @@ public record Table(TableSchema schema, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** This table with a user's rows laid over it: a row with a known id replaces, any other is added at the end. Rows without an id are faults already and are left out. */
+    /**
+     * This table overlaid with a user's rows: a row with a known id replaces, any other is added at the end. Rows without an id are faults
+     * already and are left out.
+     */
     public Table overlaidBy(Table own) {
         Map<String, Row> byId = new LinkedHashMap<>();
         String key = schema.primaryKey();

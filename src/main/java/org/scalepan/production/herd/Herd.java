@@ -8,7 +8,7 @@ import org.scalepan.production.Obstacle;
 import org.scalepan.quantity.SevenDigits;
 
 /**
- * A herd or flock as its keeper knows it: kind, number of heads and what it gives; the rest may be open.
+ * The records of a herd or flock: category, number of heads and yields; the rest may be open.
  *
  * @param category animals: dairy-cattle, other-cattle, buffalo, sheep, goats, swine, layers, broilers, ducks
  * @param edition IPCC edition, 2019 or 2006; the former when absent
@@ -50,7 +50,7 @@ public record Herd(
                         new Obstacle("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only"));
     }
 
-    /** Why manure cannot be shared out so: all of it goes somewhere, once. No shares at all leave it open. */
+    /** Why the shares of the manure systems are invalid: they must add to 1. No shares at all leave it open. */
     public static Optional<Obstacle> obstacleInManure(List<ManureShare> manure) {
         double sum = manure.stream().mapToDouble(ManureShare::share).sum();
         return manure.isEmpty() || Math.abs(sum - 1) <= ROUNDING

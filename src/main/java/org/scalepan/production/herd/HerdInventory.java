@@ -19,11 +19,11 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
-/** Makes the inventory of a herd (M8): enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
+/** Computes the inventory of a herd: enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
 public final class HerdInventory {
     private static final double DAYS = 365;
 
-    /** Share of the milk given that is sold, outside which the two records are held to contradict each other; common practice, no source. */
+    /** Share of the milk given that is sold, outside which the two records contradict each other; common practice, no source. */
     private static final double LEAST_MILK_SOLD = 0.5;
 
     private static final double MOST_MILK_SOLD = 1.05;
@@ -33,14 +33,14 @@ public final class HerdInventory {
     /** Animals that Tier 2 is for. */
     private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
 
-    /** What the energy need of cattle can change: their gases, and their feed where none is recorded. */
+    /** The indicators that the energy need of cattle can change: their gases, and their feed where none is recorded. */
     private static final List<String> OF_ENERGY_NEED = List.of("feed-dry-matter", "ghg");
 
     static final List<String> POULTRY = List.of("layers", "broilers", "ducks", "chickens", "turkeys");
 
     private final Library library;
     private final Herd herd;
-    private final InventoryBuilder ledger = new InventoryBuilder();
+    private final InventoryBuilder builder = new InventoryBuilder();
     private final IpccTables tables;
     private final Where where;
     /** Rows of the coefficients behind Tier 2. */
@@ -61,15 +61,15 @@ public final class HerdInventory {
 
     private Inventory make() {
         ofTheTables();
-        new FarmInventory(library, herd.records(), ledger).book(herd.records());
+        new FarmInventory(library, herd.records(), builder).add(herd.records());
         Optional<EnergyNeed> need = herd.cattle().map(this::need);
         milkAgainstYield();
         enteric(need);
         manure(need);
-        return ledger.inventory(herd.records().name(), new HerdOutput(library, herd, ledger).output());
+        return builder.inventory(herd.records().name(), new HerdOutput(library, herd, builder).output());
     }
 
-    /** The milk that energy is reckoned for and the milk that is sold should be the same milk, but for what calves drink or is spilt. */
+    /** Milk given (for which energy need is computed) and milk sold should agree, apart from milk fed to calves and losses. */
     private void milkAgainstYield() {
         if (herd.cattle().isEmpty()) {
             return;
@@ -80,7 +80,7 @@ public final class HerdInventory {
                 .mapToDouble(Herd.Yield::kilograms)
                 .sum();
         if (sold > 0 && (fed == 0 || contradict(sold / fed))) {
-            ledger.remark(
+            builder.remark(
                     sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
                     String.format(
                             Locale.ROOT,
@@ -95,16 +95,16 @@ public final class HerdInventory {
         return herd.productivity().orElse("mean");
     }
 
-    /** The defaults of what the guidelines part their tables by. */
+    /** Defaults for the keys by which the guidelines' tables are read. */
     private void ofTheTables() {
         if (herd.edition().isEmpty()) {
-            ledger.filled("ipcc_edition", Gap.GHG, EDITION);
+            builder.filled("ipcc_edition", Gap.GHG, EDITION);
         }
         if (herd.productivity().isEmpty()) {
-            ledger.filled("productivity", Gap.GHG, productivity());
+            builder.filled("productivity", Gap.GHG, productivity());
         }
         if (herd.cattle().isEmpty() && CATTLE.contains(herd.category())) {
-            ledger.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
+            builder.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
         }
     }
 
@@ -118,12 +118,12 @@ public final class HerdInventory {
         }
         Optional<String> found = herd.records().region().flatMap(tables::regionOf);
         if (found.isEmpty()) {
-            ledger.filled(
+            builder.filled(
                     "ipcc_region",
                     Gap.GHG,
                     "no region given or known: the tables' rows for Africa, else for other or all regions");
         }
-        found.ifPresent(known -> ledger.filled(
+        found.ifPresent(known -> builder.filled(
                 "ipcc_region", Gap.GHG, known.substring("ipcc.".length()) + ", by the region of the farm"));
         return found.orElse("ipcc.africa");
     }
@@ -137,7 +137,7 @@ public final class HerdInventory {
     }
 
     private EnergyNeed need(Herd.Cattle cattle) {
-        cattle.head().defaults().forEach((field, with) -> ledger.filled("cattle/" + field, OF_ENERGY_NEED, with));
+        cattle.head().defaults().forEach((field, with) -> builder.filled("cattle/" + field, OF_ENERGY_NEED, with));
         String kind = cattle.head().animalKind();
         String kept = kind.equals("castrates") ? "not-lactating" : kind;
         double maintenance = coefficient("cfi", "cond." + kept);
@@ -168,7 +168,7 @@ public final class HerdInventory {
 
     private void enteric(Optional<EnergyNeed> need) {
         if (POULTRY.contains(herd.category())) {
-            ledger.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
+            builder.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
             return;
         }
         if (need.isPresent()) {
@@ -177,12 +177,12 @@ public final class HerdInventory {
         }
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
-        ledger.flow(
+        builder.flow(
                 Stage.ANIMALS,
                 "enteric methane, Tier 1",
                 Flux.CH4_BIOGENIC,
@@ -193,7 +193,7 @@ public final class HerdInventory {
     private void entericTier2(EnergyNeed need) {
         double conversion = herd.cattle().orElseThrow().conversion().orElseGet(this::conversion);
         double perHead = Methane.enteric(need.gross(), conversion);
-        ledger.flow(
+        builder.flow(
                 Stage.ANIMALS,
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC,
@@ -202,7 +202,7 @@ public final class HerdInventory {
                         "uncertainty-enteric-tier2",
                         herd.category() + "." + tables.edition()),
                 coefficients.toArray(String[]::new));
-        ledger.flow(
+        builder.flow(
                 Stage.FEED,
                 "feed by energy need",
                 Flux.FEED_DRY_MATTER,
@@ -224,7 +224,7 @@ public final class HerdInventory {
                 .or(() -> tables.find("ym", there))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
         coefficients.add(row.id());
-        ledger.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
+        builder.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
         return row.printed().value().orElseThrow() * 100;
     }
 
@@ -246,10 +246,10 @@ public final class HerdInventory {
                     ? "mms.poultry-manure-with-litter"
                     : herd.category().startsWith("swine") ? "mms.solid-storage" : "mms.pasture";
             systems = List.of(new Herd.ManureShare(usual, 1));
-            ledger.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
+            builder.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
         }
         String climate = herd.climate().orElseGet(() -> {
-            ledger.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
+            builder.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
             return "warm-temperate-moist";
         });
         Optional<ActivityTerm> solids = volatileSolids(need);
@@ -277,7 +277,7 @@ public final class HerdInventory {
         Optional<IpccRow> rate = tables.find("vs-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "manure methane",
                     Gap.GHG,
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
@@ -302,7 +302,7 @@ public final class HerdInventory {
                 : bo(there);
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "manure/" + there.system(),
                     Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
@@ -312,7 +312,7 @@ public final class HerdInventory {
         ActivityTerm methane = solids.times(tables.factor(bo.get()))
                 .times(tables.factor(mcf.get()))
                 .times(Methane.ofManure(1, 100));
-        ledger.flow(
+        builder.flow(
                 Stage.MANURE,
                 "methane of manure, " + there.system().substring("mms.".length()),
                 Flux.CH4_BIOGENIC,
@@ -341,12 +341,12 @@ public final class HerdInventory {
             return Optional.of(ActivityTerm.of(herd.heads() * excreted * DAYS));
         }
         if (need.isPresent()) {
-            ledger.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
+            builder.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
         }
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "nitrous oxide",
                     Gap.GHG,
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
@@ -362,7 +362,7 @@ public final class HerdInventory {
     private void manureNitrogen(ActivityTerm nitrogen, Where there) {
         NitrousOxide n2o = new NitrousOxide(
                 tables,
-                ledger,
+                builder,
                 "manure, " + there.system().substring("mms.".length()),
                 herd.climate().orElse("any-climate"));
         if (there.system().equals("mms.pasture")) {

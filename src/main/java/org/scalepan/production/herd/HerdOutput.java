@@ -16,7 +16,7 @@ import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
 
-/** What a herd gives, and which part of the burden rests on the product asked about. */
+/** What a herd yields, and which part of the burden is allocated to the product asked about. */
 public final class HerdOutput {
     /** What a category gives when it is slaughtered, and what it is milked or laid for. */
     private static final Map<String, String> MEAT = Map.of(
@@ -30,18 +30,18 @@ public final class HerdOutput {
             "broilers", "chicken",
             "ducks", "duck");
 
-    /** Milk of sheep is not among the products, and that of another species does not stand in. */
+    /** Milk of sheep is not among the products, and that of another species is no substitute. */
     private static final Map<String, String> MILK =
             Map.of("dairy-cattle", "milk", "other-cattle", "milk", "buffalo", "buffalo-milk", "goats", "goat-milk");
 
     private final Library library;
     private final Herd herd;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
 
-    HerdOutput(Library library, Herd herd, InventoryBuilder ledger) {
+    HerdOutput(Library library, Herd herd, InventoryBuilder builder) {
         this.library = library;
         this.herd = herd;
-        this.ledger = ledger;
+        this.builder = builder;
     }
 
     /** The product that a kind of animal gives, when it gives any that the library knows. */
@@ -67,9 +67,9 @@ public final class HerdOutput {
         notGiven();
         if (parts.size() > 1) {
             if (herd.product().isEmpty()) {
-                ledger.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
+                builder.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
             }
-            ledger.filled(
+            builder.filled(
                     "allocation",
                     Gap.ALL,
                     String.format(
@@ -92,12 +92,12 @@ public final class HerdOutput {
         return Double.compare(one.protein(), other.protein());
     }
 
-    /** What such animals give, and these do not, so that it carries no part of the burden. */
+    /** What such animals usually give and these do not, so that no burden is allocated to it. */
     private void notGiven() {
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
             if (!given && product(herd.category(), kind).isPresent()) {
-                ledger.filled(
+                builder.filled(
                         "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg",
                         Gap.ALL,
                         "0: no part of the burden rests on it");
@@ -116,7 +116,7 @@ public final class HerdOutput {
                 .orElseThrow(() -> new IllegalArgumentException(herd.category() + " give no "
                         + yield.kind().name().toLowerCase(Locale.ROOT) + " that is a product of this library"));
         if (yield.kind() == Herd.AnimalKind.EGGS && herd.category().equals("ducks")) {
-            ledger.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
+            builder.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;

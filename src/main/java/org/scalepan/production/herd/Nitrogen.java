@@ -21,7 +21,7 @@ public final class Nitrogen {
     }
 
     /**
-     * Nitrogen taken in with feed, equation 10.32.
+     * Nitrogen intake with feed, equation 10.32.
      *
      * @param grossEnergy MJ per head and day
      * @param crudeProtein percent of feed dry matter
@@ -32,7 +32,7 @@ public final class Nitrogen {
     }
 
     /**
-     * Nitrogen kept by cattle in milk and gain, equation 10.33.
+     * Nitrogen retained by cattle in milk and gain, equation 10.33.
      *
      * @param milk kg a day
      * @param milkProtein percent; 1.9 + 0.4 × fat where not measured

@@ -16,8 +16,8 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
 /**
- * Books the nitrous oxide of frass as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter 10,
- * equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
+ * Adds the nitrous oxide of frass to the inventory, as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter
+ * 10, equations 10.25 to 10.29), spread like organic fertiliser (chapter 11, equations 11.1, 11.9 and 11.10).
  */
 final class FrassInventory {
     private static final String EDITION = "2019";
@@ -25,7 +25,7 @@ final class FrassInventory {
     private final Library library;
     private final Background background;
     private final InsectFarm farm;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final OptionalDouble feedNitrogen;
     private final List<String> unknown;
     private final OptionalDouble larvalNitrogen;
@@ -33,23 +33,23 @@ final class FrassInventory {
     FrassInventory(
             Library library,
             InsectFarm farm,
-            InventoryBuilder ledger,
+            InventoryBuilder builder,
             OptionalDouble feedNitrogen,
             List<String> unknown,
             OptionalDouble larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
         this.farm = farm;
-        this.ledger = ledger;
+        this.builder = builder;
         this.feedNitrogen = feedNitrogen;
         this.unknown = List.copyOf(unknown);
         this.larvalNitrogen = larvalNitrogen;
     }
 
-    void book() {
+    void add() {
         OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
@@ -57,11 +57,11 @@ final class FrassInventory {
             return;
         }
         if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
-            // What is not known of the feed may well hold what the larvae hold.
+            // Feed of unknown nitrogen may contain the nitrogen of the larvae.
             return;
         }
         if (!(nitrogen.getAsDouble() > 0)) {
-            ledger.remark(
+            builder.remark(
                     Remark.AGAINST_PHYSICS,
                     "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
             return;
@@ -72,11 +72,11 @@ final class FrassInventory {
                 .map(fate -> fate == InsectFarm.Fate.STORED)
                 .orElse(true);
         farm.frass().ifPresent(this::leftOpen);
-        NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), ledger, "frass", "any-climate");
+        NitrousOxide n2o = new NitrousOxide(IpccTables.of(library, EDITION), builder, "frass", "any-climate");
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
-            ledger.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
+            builder.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
             n2o.spread(n);
         }
         farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
@@ -84,14 +84,14 @@ final class FrassInventory {
 
     private void leftOpen(InsectFarm.Frass frass) {
         if (frass.fate().isEmpty()) {
-            ledger.filled("frass/fate", Gap.GHG, "stored like solid manure");
+            builder.filled("frass/fate", Gap.GHG, "stored like solid manure");
         }
         if (frass.kilograms().isEmpty()) {
-            ledger.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
+            builder.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
         }
     }
 
-    /** True when the grower weighed the frass, be it as none. */
+    /** True when the grower weighed the frass, even as zero. */
     private boolean recorded() {
         return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
     }
@@ -106,7 +106,7 @@ final class FrassInventory {
             Optional<BackgroundFactor> row =
                     background.row("frass", farm.product().id(), "nitrogen");
             if (row.isPresent()) {
-                ledger.filled(
+                builder.filled(
                         "frass/nitrogen",
                         Gap.GHG,
                         "the published nitrogen of this species' frass",
@@ -122,9 +122,10 @@ final class FrassInventory {
         String balance =
                 "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise";
         if (unknown.isEmpty()) {
-            ledger.filled(field, Gap.GHG, balance);
+            builder.filled(field, Gap.GHG, balance);
         } else {
-            ledger.notCounted(field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+            builder.notCounted(
+                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }
@@ -133,13 +134,13 @@ final class FrassInventory {
         background
                 .row("fertiliser_factors", "nitrogen-average", "ghg-production")
                 .ifPresent(row -> {
-                    ledger.co2e(
+                    builder.co2e(
                             Stage.CREDIT,
                             "fertiliser replaced",
                             n.times(-1).times(background.factor(row)),
                             row.gwp().orElse("not-stated"),
                             row.id());
-                    ledger.remark(
+                    builder.remark(
                             Remark.METHOD,
                             "frass is credited as if each kg of its nitrogen replaced a kg of bought nitrogen: the figure is given"
                                     + " with and without");

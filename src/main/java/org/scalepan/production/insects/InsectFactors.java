@@ -16,7 +16,7 @@ import org.scalepan.production.Factor;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.SpreadReading;
 
-/** What the library holds of the gases of insects and of what is in them, read once. */
+/** The library's factors of gases and composition of insects, read once. */
 final class InsectFactors {
     private static final Set<String> FRACTIONS = Set.of("protein", "dry-matter");
 
@@ -32,7 +32,7 @@ final class InsectFactors {
     record Gases(PublishedResult result, Factor factor) {}
 
     /**
-     * Between the lowest and the highest insect measured, for a species that never was.
+     * Between the lowest and the highest insect measured, for a species that has not been measured.
      *
      * @param factor kg CO2e per kg gained, live
      * @param words the range in words

@@ -8,14 +8,14 @@ import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
 
 /**
- * An insect farm as its notebook tells it; only feed, harvest and energy are asked for, the rest may be open.
+ * The records of an insect farm; only feed, harvest and energy are required, the rest may be open.
  *
  * @param form form sold; fresh when absent; another form than that needs {@code sold}
  * @param sold kg a year as sold, when that is not the live harvest
  * @param price of a kg sold, in the currency of the co-products' prices; for economic allocation
  * @param cycleDays days from hatching or stocking to harvest
  * @param pairs breeding pairs stocked per container
- * @param keptForBreeding share of the harvest kept back, 0 to below 1
+ * @param keptForBreeding share of the harvest retained, 0 to below 1
  * @param mortality share of the animals that die before harvest, 0 to below 1
  */
 public record InsectFarm(
@@ -72,7 +72,7 @@ public record InsectFarm(
                 coProductRule);
     }
 
-    /** The same farm with other steps behind the gate. */
+    /** The same farm with other processing steps. */
     public InsectFarm withProcessing(List<Processing> other) {
         return new InsectFarm(
                 records,
@@ -126,11 +126,11 @@ public record InsectFarm(
                 coProductRule);
     }
 
-    /** What becomes of the frass. */
+    /** The fate of the frass. */
     public enum Fate {
         /** Kept on the farm. */
         STORED,
-        /** Brought to a field. */
+        /** Applied to a field. */
         SPREAD
     }
 
@@ -145,7 +145,7 @@ public record InsectFarm(
     public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
 
     /**
-     * A step behind the farm gate.
+     * A processing step beyond the farm gate.
      *
      * @param step a process of the library: drying, blanching, freezing
      * @param water kg of water removed, heated or frozen a year
@@ -154,13 +154,13 @@ public record InsectFarm(
      */
     public record Processing(String step, double water, String carrier, OptionalDouble energy) {}
 
-    /** How co-products take their part of the burden. */
+    /** How the burden is allocated between product and co-products. */
     public enum CoProductRule {
         NONE,
         MASS,
         ECONOMIC;
 
-        /** Why the burden cannot be shared so; by their economic value only what has a price can take a part. */
+        /** Why the burden cannot be allocated so; economic allocation needs a price for every product. */
         public Optional<Obstacle> obstacle(OptionalDouble price, List<FarmRecords.CoProduct> coProducts) {
             boolean priced = price.orElse(0) > 0
                     && coProducts.stream().allMatch(given -> given.price().isPresent());

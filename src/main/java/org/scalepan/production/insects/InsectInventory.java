@@ -20,7 +20,7 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 
-/** Makes the inventory of an insect farm (M7): per year, everything that goes in and every gas that comes out. */
+/** Computes the inventory of an insect farm: per year, all inputs and every gas emitted. */
 public final class InsectInventory {
     private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
@@ -30,15 +30,15 @@ public final class InsectInventory {
     private final Background background;
     private final InsectFactors factors;
     private final InsectFarm farm;
-    private final InventoryBuilder ledger = new InventoryBuilder();
-    private final FarmInventory books;
+    private final InventoryBuilder builder = new InventoryBuilder();
+    private final FarmInventory farmInventory;
 
     private InsectInventory(Library library, InsectFarm farm) {
         this.library = library;
         this.background = Background.of(library);
         this.factors = InsectFactors.of(library);
         this.farm = farm;
-        this.books = new FarmInventory(library, farm.records(), ledger);
+        this.farmInventory = new FarmInventory(library, farm.records(), builder);
     }
 
     /** The inventory of a farm. */
@@ -47,29 +47,35 @@ public final class InsectInventory {
     }
 
     private Inventory make() {
-        books.book(farm.records());
+        farmInventory.add(farm.records());
         animals();
-        new FrassInventory(library, farm, ledger, books.feedNitrogen(), books.feedWithoutNitrogen(), larvalNitrogen())
-                .book();
+        new FrassInventory(
+                        library,
+                        farm,
+                        builder,
+                        farmInventory.feedNitrogen(),
+                        farmInventory.feedWithoutNitrogen(),
+                        larvalNitrogen())
+                .add();
         if (farm.processing().isEmpty()) {
-            ledger.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
+            builder.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
         }
         farm.processing().forEach(this::process);
-        new InsectPractice(library, farm, ledger, books.feedDryMatter(), dryMatterOfHarvest()).remark();
-        return ledger.inventory(farm.records().name(), output());
+        new InsectPractice(library, farm, builder, farmInventory.feedDryMatter(), dryMatterOfHarvest()).remark();
+        return builder.inventory(farm.records().name(), output());
     }
 
     private Output output() {
         double kept = farm.keptForBreeding().orElse(0);
         if (farm.keptForBreeding().isEmpty()) {
-            ledger.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
+            builder.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
         }
         boolean live = farm.sold().isEmpty();
         if (live) {
-            ledger.filled("sold_kg", Gap.ALL, "the live harvest less what is kept for breeding");
+            builder.filled("sold_kg", Gap.ALL, "the live harvest less what is kept for breeding");
         }
         if (farm.form().isEmpty()) {
-            ledger.filled("form", Gap.ALL, FRESH);
+            builder.filled("form", Gap.ALL, FRESH);
         }
         double amount =
                 live ? farm.harvest().kilograms() * (1 - kept) : farm.sold().getAsDouble();
@@ -86,17 +92,17 @@ public final class InsectInventory {
         return farm.coProductRule().orElse(InsectFarm.CoProductRule.NONE);
     }
 
-    /** The part of the burden that the product carries beside its co-products. */
+    /** The share of the burden allocated to the product beside its co-products. */
     private double share(double amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty()) {
-            ledger.filled("co_products", Gap.ALL, "none: all of the burden rests on the product");
+            builder.filled("co_products", Gap.ALL, "none: all of the burden rests on the product");
         } else if (farm.coProductRule().isEmpty()) {
-            ledger.filled("co_product_allocation", Gap.ALL, "none: all of the burden rests on the product");
+            builder.filled("co_product_allocation", Gap.ALL, "none: all of the burden rests on the product");
         }
         if (others.isEmpty() || rule() == InsectFarm.CoProductRule.NONE) {
             if (!others.isEmpty()) {
-                ledger.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
+                builder.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
             }
             return 1;
         }
@@ -111,7 +117,7 @@ public final class InsectInventory {
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
-            ledger.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
+            builder.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
         }
         double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
         factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
@@ -119,8 +125,8 @@ public final class InsectInventory {
 
     private void anyInsect(double gain) {
         InsectFactors.Range range = factors.range();
-        ledger.filled("direct gases of " + farm.product().id(), Gap.GHG, range.words(), range.rows());
-        ledger.co2e(
+        builder.filled("direct gases of " + farm.product().id(), Gap.GHG, range.words(), range.rows());
+        builder.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
                 ActivityTerm.of(gain).times(range.factor()),
@@ -134,7 +140,7 @@ public final class InsectInventory {
         if (result.per().equals("kg-dry-matter")) {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
-                ledger.notCounted(
+                builder.notCounted(
                         "direct gases of " + farm.product().id(),
                         Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
@@ -142,7 +148,7 @@ public final class InsectInventory {
             }
             term = term.times(dry.get());
         }
-        ledger.co2e(Stage.ANIMALS, "gases of the larvae", term, result.gwp().orElse("not-stated"), result.id());
+        builder.co2e(Stage.ANIMALS, "gases of the larvae", term, result.gwp().orElse("not-stated"), result.id());
     }
 
     private Optional<Factor> content(String quantity) {
@@ -163,7 +169,7 @@ public final class InsectInventory {
 
     private void process(InsectFarm.Processing processing) {
         if (processing.energy().isPresent()) {
-            books.heat(
+            farmInventory.heat(
                     processing.carrier(),
                     ActivityTerm.of(processing.water() * processing.energy().getAsDouble() * MJ_PER_KWH));
             return;
@@ -171,17 +177,18 @@ public final class InsectInventory {
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
-            ledger.notCounted(
+            builder.notCounted(
                     "processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
             return;
         }
         if (quantity.equals("heat-floor")) {
-            ledger.filled(
+            builder.filled(
                     "processing/" + processing.step() + "/energy",
                     Gap.OF_ENERGY,
                     "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
                     row.get().id());
         }
-        books.heat(processing.carrier(), ActivityTerm.of(processing.water()).times(background.factor(row.get())));
+        farmInventory.heat(
+                processing.carrier(), ActivityTerm.of(processing.water()).times(background.factor(row.get())));
     }
 }

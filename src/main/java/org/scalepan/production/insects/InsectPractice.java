@@ -10,26 +10,26 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 
-/** Holds a farm's records against what growers of the species usually find, and against conservation of matter. Remarks, never refusals. */
+/** Compares a farm's records with what growers of the species usually find, and with conservation of matter. Remarks, never refusals. */
 final class InsectPractice {
-    /** Weeks without a harvest between cycles are usual; more days of cycles than a year has are not possible in one container. */
+    /** Weeks without a harvest between cycles are usual; more days of cycles than days of a year are impossible in one container. */
     private static final double DAYS = 365;
 
     private final Library library;
     private final InsectFarm farm;
-    private final InventoryBuilder ledger;
+    private final InventoryBuilder builder;
     private final OptionalDouble feedDryMatter;
     private final OptionalDouble harvestDryMatter;
 
     InsectPractice(
             Library library,
             InsectFarm farm,
-            InventoryBuilder ledger,
+            InventoryBuilder builder,
             OptionalDouble feedDryMatter,
             OptionalDouble harvestDryMatter) {
         this.library = library;
         this.farm = farm;
-        this.ledger = ledger;
+        this.builder = builder;
         this.feedDryMatter = feedDryMatter;
         this.harvestDryMatter = harvestDryMatter;
     }
@@ -58,7 +58,7 @@ final class InsectPractice {
             double low = row.printed().low().orElse(Double.NEGATIVE_INFINITY);
             double high = row.printed().high().orElse(Double.POSITIVE_INFINITY);
             if (value < low || value > high) {
-                ledger.remark(
+                builder.remark(
                         Remark.UNUSUAL,
                         "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
                                 .formatted(what, plain(value), unit, species, plain(low), plain(high)));
@@ -77,7 +77,7 @@ final class InsectPractice {
     private void cycles(Harvest.ByContainer container) {
         farm.cycleDays().ifPresent(days -> {
             if (container.cyclesPerYear() * days > DAYS) {
-                ledger.remark(
+                builder.remark(
                         Remark.AGAINST_PHYSICS,
                         "%s cycles of %s days are more than a year in one container"
                                 .formatted(plain(container.cyclesPerYear()), plain(days)));
@@ -97,7 +97,7 @@ final class InsectPractice {
                 double larvae = container.kilogramsPerContainer()
                         * perKilogram.printed().low().orElse(0);
                 if (larvae > eggs) {
-                    ledger.remark(
+                    builder.remark(
                             Remark.AGAINST_PHYSICS,
                             "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
                                     .formatted(
@@ -114,13 +114,13 @@ final class InsectPractice {
         if (feedDryMatter.isPresent()
                 && harvestDryMatter.isPresent()
                 && feedDryMatter.getAsDouble() < harvestDryMatter.getAsDouble()) {
-            ledger.remark(
+            builder.remark(
                     Remark.AGAINST_PHYSICS,
                     "the feed recorded holds less dry matter (%s kg) than the harvest (%s kg): feed is missing"
                             .formatted(plain(feedDryMatter.getAsDouble()), plain(harvestDryMatter.getAsDouble())));
         } else if (feedDryMatter.isEmpty()
-                && ledger.total(Flux.FEED) < farm.harvest().kilograms()) {
-            ledger.remark(Remark.UNUSUAL, "less feed as fed than live harvest: look whether all feed is recorded");
+                && builder.total(Flux.FEED) < farm.harvest().kilograms()) {
+            builder.remark(Remark.UNUSUAL, "less feed as fed than live harvest: look whether all feed is recorded");
         }
     }
 

@@ -1,4 +1,4 @@
-/** Insect farms from their notebook. */
+/** Inventories of insect farms from their records. */
 @NullMarked
 package org.scalepan.production.insects;
 

@@ -47,7 +47,7 @@ final class BriefDocument {
     BriefDocument(Brief brief, Style style, LocalDate accessed, Optional<String> permalink) {
         this.brief = brief;
         this.sentences = new Sentences(
-                brief.question().ruler(), brief.question().sampling().coverage());
+                brief.question().basis(), brief.question().sampling().coverage());
         this.style = style;
         this.accessed = accessed;
         this.permalink = permalink;
@@ -98,7 +98,7 @@ final class BriefDocument {
 
     private String title() {
         List<String> names =
-                brief.rows().stream().map(row -> row.standing().words()).toList();
+                brief.rows().stream().map(row -> row.estimate().words()).toList();
         int last = names.size() - 1;
         String all = last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
         return sentences.capitalIndicator() + " of " + all + " beside "
@@ -124,13 +124,13 @@ final class BriefDocument {
         for (Brief.BriefRow row : brief.rows()) {
             Optional<GridCell> asked = row.asked();
             rows.add(List.of(
-                    row.standing().words(),
-                    row.standing().summary().map(sentences::footprint).orElse("no evidence"),
+                    row.estimate().words(),
+                    row.estimate().summary().map(sentences::footprint).orElse("no evidence"),
                     asked.flatMap(GridCell::timesLess).map(Sentences::ratio).orElse(""),
                     asked.flatMap(GridCell::probability)
                             .map(less -> Sentences.share(less.value()))
                             .orElse(""),
-                    Sentences.studies(row.standing(), ""),
+                    Sentences.studies(row.estimate(), ""),
                     row.check().map(BriefDocument::paired).orElse("")));
         }
         rows.add(List.of(
@@ -156,9 +156,9 @@ final class BriefDocument {
                 "; ",
                 check.paired().stream()
                         .filter(one ->
-                                one.ruler().per() == check.question().ruler().per()
-                                        && one.ruler().boundary()
-                                                == check.question().ruler().boundary())
+                                one.basis().per() == check.question().basis().per()
+                                        && one.basis().boundary()
+                                                == check.question().basis().boundary())
                         .map(one -> one.band() + " (" + Sentences.study(one.study()) + ")")
                         .toList());
     }

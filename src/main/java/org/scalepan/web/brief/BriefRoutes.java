@@ -101,13 +101,13 @@ public final class BriefRoutes {
                 BriefDocument.Style.TEXT.id());
         LocalDate accessed = accessed(parameters);
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
-        ComparisonBasis ruler = reading.ruler(reading.indicator("indicator", "ghg"));
+        ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
         if (sides.isEmpty() || against.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
         Brief.BriefQuestion question =
-                new Brief.BriefQuestion(sides, against.get(), new Claimed.TimesLess(times), ruler, sampling);
+                new Brief.BriefQuestion(sides, against.get(), new Claimed.TimesLess(times), basis, sampling);
         ClaimPlan plan = question.plan(library);
         if (!plan.isAffordable()) {
             parameters.tooMuch(

@@ -26,13 +26,13 @@ final class BulkCsvView implements BulkView {
     @Override
     public String head() {
         StringWriter text = new StringWriter();
-        return flushed(new Csv(style, header(question.rulers()), text), text);
+        return flushed(new Csv(style, header(question.bases()), text), text);
     }
 
-    private static List<String> header(List<ComparisonBasis> rulers) {
+    private static List<String> header(List<ComparisonBasis> bases) {
         List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
-        for (ComparisonBasis ruler : rulers) {
-            String id = ruler.indicator().id();
+        for (ComparisonBasis basis : bases) {
+            String id = basis.indicator().id();
             header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit"));
         }
         header.addAll(List.of("gaps", "remarks", "column", "message"));
@@ -64,7 +64,7 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.name().orElse(""))
                     .empty(3)
                     .text("wrong")
-                    .empty(question.rulers().size() * 4 + 2);
+                    .empty(question.bases().size() * 4 + 2);
             line.text(wrong.flaws().stream()
                     .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
                     .distinct()
@@ -88,24 +88,24 @@ final class BulkCsvView implements BulkView {
         line.text(row.inventory().name());
         line.text(row.inventory().output().product().id());
         line.text(row.inventory().output().form());
-        line.text(row.quotes().get(0).scope().boundary().id());
+        line.text(row.estimates().get(0).scope().boundary().id());
         line.text(row.status());
         List<String> missing = new ArrayList<>();
-        for (SystemEstimate quote : row.quotes()) {
-            if (quote.summary().isPresent()) {
-                var summary = quote.summary().get();
+        for (SystemEstimate estimate : row.estimates()) {
+            if (estimate.summary().isPresent()) {
+                var summary = estimate.summary().get();
                 line.number(summary.median()).number(summary.low()).number(summary.high());
             } else {
-                quote.firstOrder()
+                estimate.firstOrder()
                         .ifPresentOrElse(
                                 first -> line.number(first.value())
                                         .number(first.low(coverage))
                                         .number(first.high(coverage)),
                                 () -> line.empty(3));
             }
-            line.text(BulkRow.unit(quote.scope()));
-            quote.missing()
-                    .ifPresent(why -> missing.add(quote.scope().indicator().id() + ": " + why));
+            line.text(BulkRow.unit(estimate.scope()));
+            estimate.missing()
+                    .ifPresent(why -> missing.add(estimate.scope().indicator().id() + ": " + why));
         }
         line.text(row.inventory().gaps().stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
         line.text(

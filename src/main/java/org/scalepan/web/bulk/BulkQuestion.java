@@ -16,14 +16,14 @@ import org.scalepan.web.read.SystemReading;
 /**
  * What is asked of every row of a bulk run.
  *
- * @param rulers one for each indicator
+ * @param bases one for each indicator
  * @param credit whether the credit for replaced fertiliser is taken off
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */
 public record BulkQuestion(
-        Library library, List<ComparisonBasis> rulers, boolean credit, Sampling sampling, boolean drawn) {
+        Library library, List<ComparisonBasis> bases, boolean credit, Sampling sampling, boolean drawn) {
     public BulkQuestion {
-        rulers = List.copyOf(rulers);
+        bases = List.copyOf(bases);
     }
 
     /** Answers one row from the library. */
@@ -33,12 +33,12 @@ public record BulkQuestion(
         if (inventory.isEmpty() || !body.faults().isEmpty()) {
             return new BulkRow.RejectedRow(number, name(records), body.faults());
         }
-        List<SystemEstimate> quotes = rulers.stream()
-                .map(ruler -> drawn
-                        ? SystemEstimate.drawn(library, inventory.get(), ruler, credit, sampling)
-                        : SystemEstimate.undrawn(library, inventory.get(), ruler, credit))
+        List<SystemEstimate> estimates = bases.stream()
+                .map(basis -> drawn
+                        ? SystemEstimate.drawn(library, inventory.get(), basis, credit, sampling)
+                        : SystemEstimate.undrawn(library, inventory.get(), basis, credit))
                 .toList();
-        return new BulkRow.Computed(number, inventory.get(), quotes);
+        return new BulkRow.Computed(number, inventory.get(), estimates);
     }
 
     /** A table's row; faults name its columns. */

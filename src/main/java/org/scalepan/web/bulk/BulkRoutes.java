@@ -104,16 +104,16 @@ public final class BulkRoutes {
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
         ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);
-        List<ComparisonBasis> rulers = new ArrayList<>();
+        List<ComparisonBasis> bases = new ArrayList<>();
         for (String id : indicators) {
-            rulers.add(reading.ruler(
+            bases.add(reading.basis(
                     java.util.Objects.requireNonNull(library.indicators().get(id))));
         }
         boolean drawn = parameters.raw("draws").isPresent();
         long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
-        return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
+        return new BulkQuestion(library, bases, credit, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
     /** Before a place is taken, so that who sends slowly keeps nobody from computing. */

@@ -13,16 +13,17 @@ public sealed interface BulkRow {
     long number();
 
     /** The row was computed; a quote can still say that it has no figure. */
-    record Computed(long number, Inventory inventory, List<SystemEstimate> quotes) implements BulkRow {
+    record Computed(long number, Inventory inventory, List<SystemEstimate> estimates) implements BulkRow {
         public Computed {
-            quotes = List.copyOf(quotes);
+            estimates = List.copyOf(estimates);
         }
 
         /** Whether all, some or none of the indicators asked for have a figure. */
         String status() {
-            long figures =
-                    quotes.stream().filter(quote -> quote.system().isPresent()).count();
-            return figures == quotes.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
+            long figures = estimates.stream()
+                    .filter(estimate -> estimate.system().isPresent())
+                    .count();
+            return figures == estimates.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
         }
     }
 

@@ -49,10 +49,10 @@ final class ClaimDocument {
     }
 
     private static List<String> row(GridCell cell, boolean none) {
-        Sentences sentences = new Sentences(cell.ruler(), 0.9);
+        Sentences sentences = new Sentences(cell.basis(), 0.9);
         List<String> columns = new ArrayList<>();
-        columns.add("per " + cell.ruler().per().words() + ", " + sentences.boundary());
-        columns.add(cell.ruler().indicator().isWarming() ? cell.ruler().gwp().name() : "");
+        columns.add("per " + cell.basis().per().words() + ", " + sentences.boundary());
+        columns.add(cell.basis().indicator().isWarming() ? cell.basis().gwp().name() : "");
         if (none) {
             columns.add(cell.product().footprint().map(sentences::footprint).orElse(""));
         } else {

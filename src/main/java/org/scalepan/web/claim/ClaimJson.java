@@ -74,11 +74,11 @@ final class ClaimJson {
         node.put("reason", check.reason());
         node.set("say_instead", instead(check.instead()));
         Sentences sentences = new Sentences(
-                check.question().ruler(), check.question().sampling().coverage());
-        node.put("product_sentence", sentences.quote(check.product()));
+                check.question().basis(), check.question().sampling().coverage());
+        node.put("product_sentence", sentences.estimate(check.product()));
         check.reference()
                 .map(Estimate.class::cast)
-                .ifPresent(reference -> node.put("reference_sentence", sentences.quote(reference)));
+                .ifPresent(reference -> node.put("reference_sentence", sentences.estimate(reference)));
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));
         ArrayNode half = node.putArray("half_measured");
@@ -95,18 +95,18 @@ final class ClaimJson {
         return node;
     }
 
-    private static void basis(ObjectNode node, ComparisonBasis ruler) {
-        node.put("per", ruler.per().id());
-        node.put("boundary", ruler.boundary().id());
-        if (ruler.indicator().isWarming()) {
-            node.put("gwp", ruler.gwp().id());
+    private static void basis(ObjectNode node, ComparisonBasis basis) {
+        node.put("per", basis.per().id());
+        node.put("boundary", basis.boundary().id());
+        if (basis.indicator().isWarming()) {
+            node.put("gwp", basis.gwp().id());
         }
     }
 
     private static ObjectNode instead(Instead instead) {
         ObjectNode node = Json.object();
         node.put("sentence", instead.sentence());
-        instead.ruler().ifPresent(ruler -> basis(node, ruler));
+        instead.basis().ifPresent(basis -> basis(node, basis));
         instead.timesLess().ifPresent(times -> node.put("times_less", SevenDigits.rounded(times)));
         instead.timesMore().ifPresent(times -> node.put("times_more", SevenDigits.rounded(times)));
         node.set("sources", Json.texts(instead.sources()));
@@ -115,7 +115,7 @@ final class ClaimJson {
 
     private static ObjectNode cell(GridCell cell, boolean asked) {
         ObjectNode node = Json.object();
-        basis(node, cell.ruler());
+        basis(node, cell.basis());
         node.put("asked", asked);
         node.put("verdict", cell.verdict().id());
         cell.probability().ifPresent(found -> {
@@ -128,17 +128,17 @@ final class ClaimJson {
             }
         });
         cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio)));
-        side(node, "product", cell.product(), cell.ruler());
-        cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.ruler()));
+        side(node, "product", cell.product(), cell.basis());
+        cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.basis()));
         return node;
     }
 
-    private static void side(ObjectNode cell, String name, GridCell.Evidenced side, ComparisonBasis ruler) {
+    private static void side(ObjectNode cell, String name, GridCell.Evidenced side, ComparisonBasis basis) {
         ObjectNode node = cell.putObject(name);
         node.put("studies", side.studies());
         side.footprint().ifPresent(footprint -> {
             node.put("median", SevenDigits.rounded(footprint.median()));
-            node.put("text", new Sentences(ruler, footprint.coverage()).footprint(footprint));
+            node.put("text", new Sentences(basis, footprint.coverage()).footprint(footprint));
         });
         Json.put(node, "missing", side.missing());
     }
@@ -146,8 +146,8 @@ final class ClaimJson {
     private static ObjectNode paired(PairedFinding one, ClaimCheck check) {
         ObjectNode node = Json.object();
         node.put("study", one.study().study());
-        node.put("per", one.ruler().per().id());
-        node.put("boundary", one.ruler().boundary().id());
+        node.put("per", one.basis().per().id());
+        node.put("boundary", one.basis().boundary().id());
         node.put("times_less", SevenDigits.rounded(one.study().central()));
         one.low().ifPresent(low -> node.put("low", SevenDigits.rounded(low)));
         one.high().ifPresent(high -> node.put("high", SevenDigits.rounded(high)));

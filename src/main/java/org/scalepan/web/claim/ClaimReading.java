@@ -123,7 +123,7 @@ final class ClaimReading {
     /** The whole question, ready to be checked; empty after a fault. */
     Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
-        ComparisonBasis ruler = reading.ruler(reading.indicator("indicator", "ghg"));
+        ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
         boolean whole = subject.isPresent()
                 && claimed.isPresent()
@@ -132,7 +132,7 @@ final class ClaimReading {
             return Optional.empty();
         }
         ClaimPlan plan =
-                new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), ruler, sampling));
+                new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), basis, sampling));
         if (!plan.isAffordable()) {
             parameters.tooMuch(
                     "draws",

@@ -22,7 +22,7 @@ public final class ComparisonDocument {
         this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
-                comparison.question().ruler(), comparison.question().sampling().coverage());
+                comparison.question().basis(), comparison.question().sampling().coverage());
     }
 
     public Document document(String permalink) {
@@ -48,25 +48,25 @@ public final class ComparisonDocument {
                         sentences.unit(),
                         "times less than " + comparison.reference().item().words() + " (below 1: more)",
                         "studies"),
-                comparison.quotes().stream().map(this::row).toList());
+                comparison.estimates().stream().map(this::row).toList());
     }
 
-    private List<String> row(PublishedEstimate quote) {
+    private List<String> row(PublishedEstimate estimate) {
         return List.of(
-                quote.item().words(),
-                quote.summary().map(Sentences::interval).orElse("no evidence"),
-                timesLess(quote),
-                Integer.toString(quote.studies()));
+                estimate.item().words(),
+                estimate.summary().map(Sentences::interval).orElse("no evidence"),
+                timesLess(estimate),
+                Integer.toString(estimate.studies()));
     }
 
     /** A product in words: against the reference, or why not and what one study says. */
     private String inWords(Comparison.ComparedProduct item) {
         if (item.versus().isPresent()) {
             return sentences.versus(
-                    item.quote(), comparison.reference(), item.versus().get());
+                    item.estimate(), comparison.reference(), item.versus().get());
         }
-        StringBuilder words = new StringBuilder(sentences.quote(item.quote()));
-        if (item.quote().evidence() instanceof Evidence.NoEvidence none) {
+        StringBuilder words = new StringBuilder(sentences.estimate(item.estimate()));
+        if (item.estimate().evidence() instanceof Evidence.NoEvidence none) {
             words.append(" (").append(none.reason()).append(')');
         }
         item.paired()
@@ -79,9 +79,9 @@ public final class ComparisonDocument {
         return words.toString();
     }
 
-    private String timesLess(PublishedEstimate quote) {
+    private String timesLess(PublishedEstimate estimate) {
         return comparison.items().stream()
-                .filter(item -> item.quote().equals(quote))
+                .filter(item -> item.estimate().equals(estimate))
                 .findFirst()
                 .flatMap(Comparison.ComparedProduct::versus)
                 .map(versus -> Sentences.ratio(versus.timesLess()))

@@ -27,7 +27,7 @@ final class ComparisonJson {
         this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
-                comparison.question().ruler(), comparison.question().sampling().coverage());
+                comparison.question().basis(), comparison.question().sampling().coverage());
     }
 
     ObjectNode tree(String path, Map<String, Object> question) {
@@ -41,9 +41,9 @@ final class ComparisonJson {
     }
 
     private ObjectNode item(Comparison.ComparedProduct item) {
-        ObjectNode node = PublishedEstimateView.json(item.quote(), sentences);
+        ObjectNode node = PublishedEstimateView.json(item.estimate(), sentences);
         item.versus().ifPresent(versus -> {
-            node.put("against_sentence", sentences.versus(item.quote(), comparison.reference(), versus));
+            node.put("against_sentence", sentences.versus(item.estimate(), comparison.reference(), versus));
             node.set("times_less", EstimateJson.ratio(versus.timesLess()));
             node.set("share", EstimateJson.ratio(versus.share()));
             node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
@@ -54,7 +54,7 @@ final class ComparisonJson {
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
-            Likelihood.word(versus.less().value(), item.quote(), comparison.reference())
+            Likelihood.word(versus.less().value(), item.estimate(), comparison.reference())
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
                             () -> less.put("likelihood_withheld", Likelihood.WITHHELD));

@@ -50,12 +50,12 @@ public final class ComparisonRoutes {
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
         var indicator = reading.indicator("indicator", "ghg");
         Optional<ProductForm> against = products.one("against");
-        ComparisonBasis ruler = reading.ruler(indicator);
+        ComparisonBasis basis = reading.basis(indicator);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, asked.size());
         parameters.refuseIfWrong();
         Comparison comparison = Comparison.of(
-                library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), ruler, sampling));
+                library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), basis, sampling));
         Map<String, Object> question = parameters.resolved();
         return switch (format) {
             case CSV -> new ComparisonCsv(comparison).answer(style);

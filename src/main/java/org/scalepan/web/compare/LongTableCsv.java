@@ -18,12 +18,12 @@ final class LongTableCsv {
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();
-            line.text(row.quote().item().product().id())
-                    .text(row.quote().item().form())
-                    .text(row.ruler().indicator().id())
-                    .text(row.ruler().indicator().unit())
-                    .text(row.ruler().per().id())
-                    .text(row.ruler().boundary().id());
+            line.text(row.estimate().item().product().id())
+                    .text(row.estimate().item().form())
+                    .text(row.basis().indicator().id())
+                    .text(row.basis().indicator().unit())
+                    .text(row.basis().per().id())
+                    .text(row.basis().boundary().id());
             for (Statistic statistic : table.statistics()) {
                 cell(line, statistic, row);
             }
@@ -38,6 +38,6 @@ final class LongTableCsv {
 
     /** A statistic as the next cell of a line; empty where there is no evidence. */
     static void cell(Csv.CsvLine line, Statistic statistic, EstimateTable.QuotedRow row) {
-        statistic.of(row.quote()).ifPresentOrElse(line::number, () -> line.empty(1));
+        statistic.of(row.estimate()).ifPresentOrElse(line::number, () -> line.empty(1));
     }
 }

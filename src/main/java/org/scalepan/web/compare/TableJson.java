@@ -25,14 +25,14 @@ final class TableJson {
 
     private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table) {
         ObjectNode node = Json.object();
-        node.put("product", row.quote().item().product().id());
-        node.put("form", row.quote().item().form());
-        node.put("indicator", row.ruler().indicator().id());
-        node.put("unit", row.ruler().indicator().unit());
-        node.put("per", row.ruler().per().id());
-        node.put("boundary", row.ruler().boundary().id());
+        node.put("product", row.estimate().item().product().id());
+        node.put("form", row.estimate().item().form());
+        node.put("indicator", row.basis().indicator().id());
+        node.put("unit", row.basis().indicator().unit());
+        node.put("per", row.basis().per().id());
+        node.put("boundary", row.basis().boundary().id());
         for (Statistic statistic : table.statistics()) {
-            statistic.of(row.quote()).ifPresent(value -> {
+            statistic.of(row.estimate()).ifPresent(value -> {
                 if (statistic.isCount()) {
                     node.put(statistic.id(), (int) value);
                 } else {
@@ -40,10 +40,10 @@ final class TableJson {
                 }
             });
         }
-        Json.put(node, "lowest_grade", row.quote().lowestGrade().map(Grade::id));
-        Json.put(node, "region_used", row.quote().regionUsed());
+        Json.put(node, "lowest_grade", row.estimate().lowestGrade().map(Grade::id));
+        Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
-        node.set("sources", Json.texts(row.quote().evidence().sources()));
+        node.set("sources", Json.texts(row.estimate().evidence().sources()));
         return node;
     }
 }

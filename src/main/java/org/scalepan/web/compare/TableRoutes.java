@@ -55,26 +55,26 @@ public final class TableRoutes {
         List<String> stats =
                 parameters.someOf("stats", STATS, List.of("median", "low", "high", "studies"), STATS.size());
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
-        List<ComparisonBasis> rulers = ids.stream()
+        List<ComparisonBasis> bases = ids.stream()
                 .flatMap(id ->
                         Optional.<Indicator>ofNullable(library.indicators().get(id)).stream())
-                .flatMap(indicator -> reading.rulers(indicator).stream())
+                .flatMap(indicator -> reading.bases(indicator).stream())
                 .toList();
         boolean wide = parameters.oneOf("layout", LAYOUTS, LONG).equals(WIDE);
         if (wide && format != Format.CSV) {
             parameters.fault("layout", "layout=wide is a CSV; the rows of JSON and XML name their unit in a field");
         }
         Sampling sampling = reading.sampling();
-        if (products.size() * rulers.size() > Limits.ROWS_OF_TABLE) {
+        if (products.size() * bases.size() > Limits.ROWS_OF_TABLE) {
             parameters.tooMuch(
                     "products",
-                    "the table would have " + products.size() * rulers.size() + " rows; at most " + Limits.ROWS_OF_TABLE
+                    "the table would have " + products.size() * bases.size() + " rows; at most " + Limits.ROWS_OF_TABLE
                             + " are allowed");
         } else {
-            reading.afford(sampling, products.size() * rulers.size());
+            reading.afford(sampling, products.size() * bases.size());
         }
         parameters.refuseIfWrong();
-        if (rulers.size() > 1) {
+        if (bases.size() > 1) {
             // Each indicator has its own default boundary and unit; what was not given stays open in the question.
             List.of("per", "boundary").stream()
                     .filter(name -> parameters.raw(name).isEmpty())
@@ -83,7 +83,7 @@ public final class TableRoutes {
         EstimateTable table = EstimateTable.of(
                 library,
                 products,
-                rulers,
+                bases,
                 sampling,
                 stats.stream().flatMap(id -> Statistic.of(id).stream()).toList());
         return switch (format) {

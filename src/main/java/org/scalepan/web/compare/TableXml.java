@@ -24,14 +24,14 @@ final class TableXml {
             writer.writeAttribute("library", library.version().digest());
             for (EstimateTable.QuotedRow row : table.rows()) {
                 writer.writeStartElement("row");
-                element(writer, "product", row.quote().item().product().id());
-                element(writer, "form", row.quote().item().form());
-                element(writer, "indicator", row.ruler().indicator().id());
-                element(writer, "unit", row.ruler().indicator().unit());
-                element(writer, "per", row.ruler().per().id());
-                element(writer, "boundary", row.ruler().boundary().id());
+                element(writer, "product", row.estimate().item().product().id());
+                element(writer, "form", row.estimate().item().form());
+                element(writer, "indicator", row.basis().indicator().id());
+                element(writer, "unit", row.basis().indicator().unit());
+                element(writer, "per", row.basis().per().id());
+                element(writer, "boundary", row.basis().boundary().id());
                 for (Statistic statistic : table.statistics()) {
-                    element(writer, statistic.id(), plain(statistic.of(row.quote())));
+                    element(writer, statistic.id(), plain(statistic.of(row.estimate())));
                 }
                 element(writer, "lowest_grade", row.lowestGrade());
                 element(writer, "region_used", row.regionUsed());

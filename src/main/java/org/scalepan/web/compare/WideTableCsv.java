@@ -19,7 +19,7 @@ final class WideTableCsv {
 
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form"));
-        table.rulers().forEach(ruler -> table.statistics().forEach(statistic -> header.add(name(ruler, statistic))));
+        table.bases().forEach(basis -> table.statistics().forEach(statistic -> header.add(name(basis, statistic))));
         Csv csv = new Csv(style, header);
         for (int i = 0; i < table.products().size(); i++) {
             Csv.CsvLine line = csv.line();
@@ -32,10 +32,10 @@ final class WideTableCsv {
         return csv.answer();
     }
 
-    private static String name(ComparisonBasis ruler, Statistic statistic) {
-        String unit = statistic.isCount() ? "" : "_" + ruler.indicator().unit();
-        return (ruler.indicator().id() + "_" + statistic.id() + unit + "_per_"
-                        + ruler.per().id())
+    private static String name(ComparisonBasis basis, Statistic statistic) {
+        String unit = statistic.isCount() ? "" : "_" + basis.indicator().unit();
+        return (basis.indicator().id() + "_" + statistic.id() + unit + "_per_"
+                        + basis.per().id())
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "_");
     }

@@ -56,8 +56,8 @@ public final class BreakEvenRoutes {
         Optional<Side> against = new SideReading(library, credit).one(body, "against", "against_system");
         CommonBasis one = new CommonBasis(library, body, true);
         Indicator indicator = one.indicator();
-        ComparisonBasisReading reading = one.ruler();
-        ComparisonBasis ruler = reading.ruler(indicator);
+        ComparisonBasisReading reading = one.basis();
+        ComparisonBasis basis = reading.basis(indicator);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, WORK_OF_FOOTPRINTS);
         body.close();
@@ -65,7 +65,7 @@ public final class BreakEvenRoutes {
         BreakEven answer = BreakEven.of(
                 library,
                 new BreakEven.BreakEvenQuestion(
-                        notebook.orElseThrow(), credit, against.orElseThrow(), input.orElseThrow(), ruler, sampling));
+                        notebook.orElseThrow(), credit, against.orElseThrow(), input.orElseThrow(), basis, sampling));
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("input", input.get().id());
         question.put("against", against.get().written());

@@ -26,7 +26,7 @@ final class BreakEvenView {
         this.answer = answer;
         this.words = new BreakEvenWords(answer);
         this.sentences = new Sentences(
-                answer.question().ruler(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage());
     }
 
     String json(Map<String, Object> question) {

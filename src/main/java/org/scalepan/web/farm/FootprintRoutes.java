@@ -64,14 +64,14 @@ public final class FootprintRoutes {
         List<String> indicators = indicators(body);
         ComparisonBasisReading reading =
                 ComparisonBasisReading.ofRecords(library, body).inBody();
-        List<ComparisonBasis> rulers = rulers(body, reading, indicators);
+        List<ComparisonBasis> bases = bases(body, reading, indicators);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
         body.close();
         body.refuseIfWrong();
         SystemAnswer answer = SystemAnswer.of(
                 library,
-                new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, rulers, credit, sampling));
+                new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, bases, credit, sampling));
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("indicators", indicators);
         question.put("products", products.stream().map(ProductForm::written).toList());
@@ -94,18 +94,18 @@ public final class FootprintRoutes {
         return known.isEmpty() ? Scope.USUAL_INDICATORS : known;
     }
 
-    private List<ComparisonBasis> rulers(Input body, ComparisonBasisReading reading, List<String> indicators) {
-        List<ComparisonBasis> rulers = indicators.stream()
-                .map(id -> reading.ruler(
+    private List<ComparisonBasis> bases(Input body, ComparisonBasisReading reading, List<String> indicators) {
+        List<ComparisonBasis> bases = indicators.stream()
+                .map(id -> reading.basis(
                         Objects.requireNonNull(library.indicators().get(id))))
                 .toList();
         // The usual unit and boundary are those of an indicator: of several there is not one.
-        if (rulers.size() > 1 && body.raw("per").isEmpty()) {
+        if (bases.size() > 1 && body.raw("per").isEmpty()) {
             body.unresolve("per");
         }
-        if (rulers.size() > 1 && !body.has("boundary")) {
+        if (bases.size() > 1 && !body.has("boundary")) {
             body.unresolve("boundary");
         }
-        return rulers;
+        return bases;
     }
 }

@@ -50,12 +50,12 @@ public final class SensitivityRoutes {
         Indicator indicator = one.indicator();
         double usual = body.number("percent", LEAST_PERCENT, MOST_PERCENT).orElse(USUAL_PERCENT);
         Map<String, Double> percents = percents(body, side.flatMap(SideReading.Read::notebook));
-        ComparisonBasisReading reading = one.ruler();
-        ComparisonBasis ruler = reading.ruler(indicator);
+        ComparisonBasisReading reading = one.basis();
+        ComparisonBasis basis = reading.basis(indicator);
         Sampling sampling = reading.sampling();
         boolean drawsGiven = body.raw("draws").isPresent();
         Optional<Sensitivity.SensitivityQuestion> read = side.map(found -> new Sensitivity.SensitivityQuestion(
-                found.side(), found.notebook(), against, ruler, sampling, usual, percents));
+                found.side(), found.notebook(), against, basis, sampling, usual, percents));
         // How many inputs there are is known only of a question that is right.
         body.close();
         body.refuseIfWrong();

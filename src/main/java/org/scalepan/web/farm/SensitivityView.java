@@ -30,7 +30,7 @@ final class SensitivityView {
         this.answer = answer;
         this.words = new SensitivityWords(answer);
         this.sentences = new Sentences(
-                answer.question().ruler(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage());
     }
 
     String json(Map<String, Object> question) {
@@ -45,11 +45,11 @@ final class SensitivityView {
         answer.inputs().forEach(input -> inputs.add(input(input)));
         ArrayNode entries = node.putArray("you_can_change");
         answer.entries().forEach(swing -> entries.add(entry(swing)));
-        node.set("side", EstimateView.json(answer.standing(), sentences));
+        node.set("side", EstimateView.json(answer.estimate(), sentences));
         answer.reference().ifPresent(reference -> node.set("reference", EstimateView.json(reference, sentences)));
-        List<Estimate> standings = new ArrayList<>(List.of(answer.standing()));
-        answer.reference().ifPresent(standings::add);
-        Provenance grounds = new Provenance(library, standings);
+        List<Estimate> estimates = new ArrayList<>(List.of(answer.estimate()));
+        answer.reference().ifPresent(estimates::add);
+        Provenance grounds = new Provenance(library, estimates);
         List<Warning> warnings = new ArrayList<>(words.warnings());
         warnings.addAll(grounds.warnings());
         Envelope.close(node, warnings, library, grounds.products(), grounds.references());

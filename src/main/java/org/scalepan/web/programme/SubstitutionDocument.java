@@ -61,8 +61,8 @@ final class SubstitutionDocument {
     private Block results() {
         List<List<String>> rows = new ArrayList<>();
         for (YearlyChange change : substitution.changes()) {
-            String head = change.ruler().indicator().name() + ", "
-                    + change.unit().words() + ", " + change.ruler().boundary().id();
+            String head = change.basis().indicator().name() + ", "
+                    + change.unit().words() + ", " + change.basis().boundary().id();
             rows.add(change.figures()
                     .map(figures -> List.of(
                             head,
@@ -93,9 +93,9 @@ final class SubstitutionDocument {
         for (YearlyChange change : substitution.changes()) {
             change.figures().ifPresent(figures -> {
                 Summary avoided = figures.avoided();
-                String unit = " " + change.ruler().indicator().unit();
+                String unit = " " + change.basis().indicator().unit();
                 List<String> cells =
-                        new ArrayList<>(List.of(change.ruler().indicator().name()));
+                        new ArrayList<>(List.of(change.basis().indicator().name()));
                 Stream.of(programme.households(), programme.beneficiaries(), programme.meals())
                         .forEach(count -> count.ifPresent(number -> change.avoidedForEach(number)
                                 .ifPresent(each -> cells.add(SubstitutionSentences.avoidedInterval(each) + unit))));

@@ -55,23 +55,23 @@ final class SubstitutionReading {
         Optional<Baseline> baseline = new BaselineReading(body, use, sides).baseline(currency);
         boolean priced = checkCurrency(prices, baseline);
         double rate = body.needNumber("displacement_rate", 0, 1);
-        EqualBasis basis = basis(use);
+        EqualBasis equalBasis = basis(use);
         List<Side> displaced = displaced(baseline);
         List<Side> alternatives = alternatives(use, Stream.concat(product.stream(), displaced.stream()));
         boolean recorded =
                 Stream.concat(product.stream(), displaced.stream()).anyMatch(Side.Recorded.class::isInstance);
         ComparisonBasisReading reading = ComparisonBasisReading.ofProgramme(
-                        library, body, use, recorded, basis.counted())
+                        library, body, use, recorded, equalBasis.counted())
                 .inBody();
         List<Indicator> indicators = indicators();
         body.resolve("credit", credit ? "yes" : "no");
-        List<ComparisonBasis> rulers = indicators.stream().map(reading::ruler).toList();
+        List<ComparisonBasis> bases = indicators.stream().map(reading::basis).toList();
         if (!body.has("boundary")) {
             body.unresolve("boundary");
         }
         Sampling sampling = reading.sampling();
-        int standings = 1 + Math.max(1, displaced.size()) + alternatives.size();
-        reading.afford(sampling, standings * rulers.size());
+        int estimates = 1 + Math.max(1, displaced.size()) + alternatives.size();
+        reading.afford(sampling, estimates * bases.size());
         body.close();
         body.refuseIfWrong();
         SubstitutionQuestion question = new SubstitutionQuestion(
@@ -81,8 +81,8 @@ final class SubstitutionReading {
                 programme.orElseThrow(),
                 baseline.orElseThrow(),
                 rate,
-                basis,
-                rulers,
+                equalBasis,
+                bases,
                 alternatives,
                 priced ? Optional.of(prices) : Optional.empty(),
                 sampling);
@@ -133,9 +133,9 @@ final class SubstitutionReading {
 
     private EqualBasis basis(Use use) {
         List<String> bases = EqualBasis.of(use).stream().map(EqualBasis::id).toList();
-        EqualBasis basis = body.oneOf("on", bases).flatMap(EqualBasis::of).orElse(EqualBasis.PROTEIN);
-        body.resolve("on", basis.id());
-        return basis;
+        EqualBasis equalBasis = body.oneOf("on", bases).flatMap(EqualBasis::of).orElse(EqualBasis.PROTEIN);
+        body.resolve("on", equalBasis.id());
+        return equalBasis;
     }
 
     private static List<Side> displaced(Optional<Baseline> baseline) {

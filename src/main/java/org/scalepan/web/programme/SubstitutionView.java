@@ -59,7 +59,7 @@ final class SubstitutionView {
 
     private ObjectNode programme() {
         Programme programme = substitution.question().programme();
-        String basis = substitution.question().basis().words() + " a year";
+        String equalBasis = substitution.question().equalBasis().words() + " a year";
         ObjectNode node = Json.object();
         node.put("kg_per_year", SevenDigits.rounded(programme.kilograms()));
         node.put("unit", programme.unit().id());
@@ -69,8 +69,8 @@ final class SubstitutionView {
         put(node, "men", programme.men());
         put(node, "meals_per_year", programme.meals());
         put(node, "years", programme.years());
-        node.set("supplied", interval(substitution.displaced().supplied(), basis));
-        node.set("displaced", interval(substitution.displaced().displaced(), basis));
+        node.set("supplied", interval(substitution.displaced().supplied(), equalBasis));
+        node.set("displaced", interval(substitution.displaced().displaced(), equalBasis));
         ArrayNode parts = node.putArray("baseline");
         substitution.displaced().parts().forEach(part -> parts.add(part(part)));
         node.set(
@@ -94,10 +94,10 @@ final class SubstitutionView {
 
     private ObjectNode change(YearlyChange change) {
         ObjectNode node = Json.object();
-        node.put("indicator", change.ruler().indicator().id());
-        node.put("boundary", change.ruler().boundary().id());
-        if (change.ruler().indicator().isWarming()) {
-            node.put("gwp", change.ruler().gwp().id());
+        node.put("indicator", change.basis().indicator().id());
+        node.put("boundary", change.basis().boundary().id());
+        if (change.basis().indicator().isWarming()) {
+            node.put("gwp", change.basis().gwp().id());
         }
         node.put("status", change.figures().isPresent() ? "ok" : "no-evidence");
         Json.put(node, "reason", change.missing());
@@ -113,16 +113,16 @@ final class SubstitutionView {
         Summary avoided = figures.avoided();
         node.put("unit", yearly);
         node.set("avoided", avoided(avoided, yearly));
-        ObjectNode quote = node.putObject("conservative");
-        quote.put("value", SevenDigits.rounded(avoided.low()));
-        quote.put("text", SubstitutionSentences.conservative(avoided, yearly));
+        ObjectNode conservative = node.putObject("conservative");
+        conservative.put("value", SevenDigits.rounded(avoided.low()));
+        conservative.put("text", SubstitutionSentences.conservative(avoided, yearly));
         node.set("caused_by_product", interval(figures.own(), yearly));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly));
         ObjectNode saves = node.putObject("probability_avoids");
         saves.put("value", SevenDigits.rounded(figures.saves().value()));
         saves.put("standard_error", SevenDigits.rounded(figures.saves().standardError()));
         Programme programme = substitution.question().programme();
-        String own = change.ruler().indicator().unit();
+        String own = change.basis().indicator().unit();
         each(node, "per_household", change, programme.households(), own + " per household and year");
         each(node, "per_beneficiary", change, programme.beneficiaries(), own + " per beneficiary and year");
         each(node, "per_meal", change, programme.meals(), own + " per meal");
@@ -134,12 +134,12 @@ final class SubstitutionView {
         ArrayNode swings = node.putArray("sensitivity");
         figures.swings().forEach(swing -> swings.add(swing(swing, yearly)));
         ArrayNode sides = node.putArray("sides");
-        Sentences per = new Sentences(change.ruler(), coverage());
+        Sentences per = new Sentences(change.basis(), coverage());
         Sentences perKilogram = new Sentences(
-                change.ruler().counting(substitution.question().programme().unit()), coverage());
+                change.basis().counting(substitution.question().programme().unit()), coverage());
         sides.add(side("product", change.product(), perKilogram));
-        change.baseline().forEach(standing -> sides.add(side("baseline", standing, per)));
-        change.alternatives().forEach(standing -> sides.add(side("alternative", standing, per)));
+        change.baseline().forEach(estimate -> sides.add(side("baseline", estimate, per)));
+        change.alternatives().forEach(estimate -> sides.add(side("alternative", estimate, per)));
     }
 
     private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
@@ -156,24 +156,24 @@ final class SubstitutionView {
         return node;
     }
 
-    private static ObjectNode side(String role, Estimate standing, Sentences sentences) {
+    private static ObjectNode side(String role, Estimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
         node.put("role", role);
-        node.put("name", standing.words());
-        node.put("sentence", sentences.quote(standing));
-        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
-        node.set("rows", Json.texts(rows(standing)));
+        node.put("name", estimate.words());
+        node.put("sentence", sentences.estimate(estimate));
+        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.set("rows", Json.texts(rows(estimate)));
         return node;
     }
 
     /** The ids under which the numbers behind a side can be asked for. */
-    private static List<String> rows(Estimate standing) {
-        if (standing instanceof PublishedEstimate quote) {
-            return quote.evidence() instanceof Evidence.PooledEvidence some
+    private static List<String> rows(Estimate estimate) {
+        if (estimate instanceof PublishedEstimate published) {
+            return published.evidence() instanceof Evidence.PooledEvidence some
                     ? some.findings().map(finding -> finding.result().id()).toList()
                     : List.of();
         }
-        return ((SystemEstimate) standing)
+        return ((SystemEstimate) estimate)
                 .system().stream()
                         .flatMap(system -> system.counted().stream())
                         .flatMap(flow -> flow.rows().stream())

@@ -5,7 +5,7 @@ import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Scope;
 
-/** Reads the one indicator and the one ruler of a question whose sides may be farms and herds. */
+/** Reads the one indicator and the one basis of a question whose sides may be farms and herds. */
 public final class CommonBasis {
     private final Library library;
     private final Input body;
@@ -28,8 +28,8 @@ public final class CommonBasis {
         return java.util.Objects.requireNonNull(library.indicators().get(id));
     }
 
-    /** Reads the ruler and the sampling; where records are on the ruler, what by default would end at retail ends at the farm gate. */
-    public ComparisonBasisReading ruler() {
+    /** Reads the basis and the sampling; where records are on the basis, what by default would end at retail ends at the farm gate. */
+    public ComparisonBasisReading basis() {
         return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body))
                 .inBody();
     }

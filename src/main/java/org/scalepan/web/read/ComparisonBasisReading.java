@@ -22,15 +22,15 @@ import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Limits;
 
-/** Reads the parameters that every question of comparison shares: the ruler and the sampling. */
+/** Reads the parameters that every question of comparison shares: the basis and the sampling. */
 public final class ComparisonBasisReading {
-    static final List<String> RULER = List.of(
+    static final List<String> BASIS = List.of(
             "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
-    /** The fields of a body: those of the ruler without its sources, and the sampling. */
-    private static final List<String> IN_BODY = Stream.concat(RULER.stream(), SAMPLING.stream())
+    /** The fields of a body: those of the basis without its sources, and the sampling. */
+    private static final List<String> IN_BODY = Stream.concat(BASIS.stream(), SAMPLING.stream())
             .filter(name -> !name.equals("sources") && !name.equals("exclude"))
             .toList();
 
@@ -81,7 +81,7 @@ public final class ComparisonBasisReading {
     }
 
     /**
-     * Says that a body has the fields of the ruler and the sampling.
+     * Says that a body has the fields of the basis and the sampling.
      *
      * @param own further fields of this question that are read like parameters
      */
@@ -98,10 +98,10 @@ public final class ComparisonBasisReading {
         return this;
     }
 
-    /** The parameter names of a route that asks for a ruler and a sampling, after its own. */
+    /** The parameter names of a route that asks for a basis and a sampling, after its own. */
     public static List<String> with(String... own) {
         List<String> names = new ArrayList<>(List.of(own));
-        names.addAll(RULER);
+        names.addAll(BASIS);
         names.addAll(SAMPLING);
         return names;
     }
@@ -113,21 +113,21 @@ public final class ComparisonBasisReading {
                 .getOrDefault(id, library.indicators().values().iterator().next());
     }
 
-    public ComparisonBasis ruler(Indicator indicator) {
+    public ComparisonBasis basis(Indicator indicator) {
         if (settled.isPresent()) {
-            return ruler(indicator, settled.get());
+            return basis(indicator, settled.get());
         }
         FunctionalUnit usual = usualPer(indicator);
-        return ruler(indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
+        return basis(indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
     }
 
-    /** A ruler for each unit of a comma list, or for the usual one of the indicator. */
-    public List<ComparisonBasis> rulers(Indicator indicator) {
+    /** A basis for each unit of a comma list, or for the usual one of the indicator. */
+    public List<ComparisonBasis> bases(Indicator indicator) {
         List<String> pers = input.someOf(
                 "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), Limits.UNITS_OF_TABLE);
         return pers.stream()
                 .flatMap(per -> FunctionalUnit.of(per).stream())
-                .map(per -> ruler(indicator, per))
+                .map(per -> basis(indicator, per))
                 .toList();
     }
 
@@ -135,7 +135,7 @@ public final class ComparisonBasisReading {
         return FunctionalUnit.of(indicator.defaultPer()).orElse(FunctionalUnit.KG_PROTEIN);
     }
 
-    private ComparisonBasis ruler(Indicator indicator, FunctionalUnit per) {
+    private ComparisonBasis basis(Indicator indicator, FunctionalUnit per) {
         Boundary boundary = boundary(indicator);
         LandUseChange luc = input.oneOf(
                 "luc",

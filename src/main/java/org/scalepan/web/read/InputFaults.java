@@ -87,7 +87,7 @@ final class InputFaults {
     /** Stops here if anything was wrong. */
     void refuseIfAny() {
         if (!faults.isEmpty()) {
-            // A ruler that is read once for each indicator finds the same fault each time.
+            // A basis that is read once for each indicator finds the same fault each time.
             List<Problem.FieldError> once = faults.stream().distinct().toList();
             throw new ProblemException(query ? Problem.badQuery(once) : Problem.badBody(once));
         }

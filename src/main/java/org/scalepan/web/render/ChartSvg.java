@@ -44,9 +44,9 @@ public final class ChartSvg {
     public ChartSvg(Brief brief, String source) {
         this.brief = brief;
         this.sentences = new Sentences(
-                brief.question().ruler(), brief.question().sampling().coverage());
+                brief.question().basis(), brief.question().sampling().coverage());
         this.source = source;
-        this.rows = brief.standings().stream().distinct().toList();
+        this.rows = brief.estimates().stream().distinct().toList();
         double[] shown = rows.stream()
                 .flatMapToDouble(row -> java.util.stream.DoubleStream.concat(
                         row.summary().stream()
@@ -63,7 +63,7 @@ public final class ChartSvg {
     /** What the picture shows, in a sentence. */
     public String words() {
         return sentences.capitalIndicator() + " per "
-                + brief.question().ruler().per().words() + ", "
+                + brief.question().basis().per().words() + ", "
                 + sentences.boundary() + ": "
                 + String.join(
                         "; ",
@@ -240,7 +240,7 @@ public final class ChartSvg {
     }
 
     private static List<Harmonised> findings(Estimate row) {
-        return row instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some
+        return row instanceof PublishedEstimate estimate && estimate.evidence() instanceof Evidence.PooledEvidence some
                 ? new ArrayList<>(some.findings().toList())
                 : List.of();
     }

@@ -77,7 +77,7 @@ class CirculatingClaimsTest {
     }
 
     /**
-     * Four claims are judged in claims.csv on a basis that no ruler here has, so that the answer cannot be their verdict: c15 sets dry
+     * Four claims are judged in claims.csv on a basis that no comparison basis here has, so that the answer cannot be their verdict: c15 sets dry
      * feed of crickets against feed of cattle as fed, c16 counts the feed of the breeding herd, c18 is about protein out per protein in,
      * and c23 speaks of crickets with the numbers of mealworms. They are met all the same, and their own verdict stands beside the
      * answer.

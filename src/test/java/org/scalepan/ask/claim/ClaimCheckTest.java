@@ -31,10 +31,10 @@ class ClaimCheckTest {
 
         assertEquals(Overall.HOLDS_ONLY_FOR, check.overall());
         assertEquals(Verdict.FAILS, check.asked().verdict());
-        assertEquals(Boundary.FARM_GATE, check.asked().ruler().boundary());
-        assertEquals(FunctionalUnit.KG_PROTEIN, check.asked().ruler().per());
-        assertTrue(check.holding().stream().anyMatch(cell -> cell.ruler().per() == FunctionalUnit.KG_LIVE));
-        assertTrue(check.holding().stream().allMatch(cell -> cell.ruler().boundary() == Boundary.ANIMAL));
+        assertEquals(Boundary.FARM_GATE, check.asked().basis().boundary());
+        assertEquals(FunctionalUnit.KG_PROTEIN, check.asked().basis().per());
+        assertTrue(check.holding().stream().anyMatch(cell -> cell.basis().per() == FunctionalUnit.KG_LIVE));
+        assertTrue(check.holding().stream().allMatch(cell -> cell.basis().boundary() == Boundary.ANIMAL));
         assertTrue(check.reason().contains("not the footprint of a product"), check::reason);
         assertTrue(
                 check.circulating().stream().anyMatch(one -> one.claim().id().equals("c01")),
@@ -225,8 +225,8 @@ class ClaimCheckTest {
     @Test
     void every_warming_set_with_evidence_stands_in_the_grid() {
         List<String> sets = Said.check(asked(), "mealworm", "beef", 100).cells().stream()
-                .filter(cell -> cell.ruler().boundary() == Boundary.FARM_GATE)
-                .map(cell -> cell.ruler().gwp().id())
+                .filter(cell -> cell.basis().boundary() == Boundary.FARM_GATE)
+                .map(cell -> cell.basis().gwp().id())
                 .distinct()
                 .sorted()
                 .toList();
@@ -235,7 +235,7 @@ class ClaimCheckTest {
         assertEquals(
                 1,
                 Said.check(asked().indicator("land"), "mealworm", "beef", 5).cells().stream()
-                        .map(cell -> cell.ruler().gwp().id())
+                        .map(cell -> cell.basis().gwp().id())
                         .distinct()
                         .count(),
                 "land does not depend on a warming set");

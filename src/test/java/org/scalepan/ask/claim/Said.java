@@ -24,7 +24,7 @@ final class Said {
     static ClaimChecks checked(Asked asked, String product, String reference, Claimed claimed) {
         Subject subject = product.equals(Subject.INSECTS) ? Subject.insects(LIBRARY) : Subject.of(side(product));
         Optional<Side> other = reference.isEmpty() ? Optional.empty() : Optional.of(side(reference));
-        return new ClaimPlan(LIBRARY, new ClaimQuestion(subject, other, claimed, asked.ruler(), SAMPLING)).check();
+        return new ClaimPlan(LIBRARY, new ClaimQuestion(subject, other, claimed, asked.basis(), SAMPLING)).check();
     }
 
     static ClaimCheck check(Asked asked, String product, String reference, double timesLess) {

@@ -32,7 +32,7 @@ import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.uncertainty.Summary;
 
-/** Products beside a reference on one ruler. */
+/** Products beside a reference on one basis. */
 class ComparisonTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -55,7 +55,7 @@ class ComparisonTest {
     void draw_by_draw_the_two_ratios_multiply_to_one() {
         Asked asked = Asked.of(LIBRARY);
         Comparison one = compare(LIBRARY, asked, SAMPLING, "mealworm", "beef");
-        var mealworm = one.items().get(0).quote().footprint().orElseThrow();
+        var mealworm = one.items().get(0).estimate().footprint().orElseThrow();
         var beef = one.reference().footprint().orElseThrow();
         double[] forth = beef.dividedBy(mealworm);
         double[] back = mealworm.dividedBy(beef);
@@ -155,7 +155,7 @@ class ComparisonTest {
     }
 
     private static double[] draws(Library library, Asked asked, String product) {
-        return Estimating.quote(library, asked.item(product), asked.ruler(), SAMPLING)
+        return Estimating.estimate(library, asked.item(product), asked.basis(), SAMPLING)
                 .footprint()
                 .orElseThrow()
                 .draws();
@@ -242,7 +242,7 @@ class ComparisonTest {
                 .get(0);
         assertTrue(weevil.versus().isEmpty());
         assertTrue(weevil.paired().ratios().isEmpty());
-        assertEquals(0, weevil.quote().studies());
+        assertEquals(0, weevil.estimate().studies());
         Asked meal = Asked.of(LIBRARY).at("processing-gate").grade(Grade.SECONDARY);
         Comparison.ComparedProduct fishmeal = compare(LIBRARY, meal, SAMPLING, "black-soldier-fly:meal", "fishmeal-blue-whiting")
                 .items()
@@ -255,7 +255,7 @@ class ComparisonTest {
     @Test
     void where_there_is_no_evidence_what_is_published_elsewhere_is_told() {
         Asked retail = Asked.of(LIBRARY).at("retail");
-        PublishedEstimate mealworm = Estimating.quote(LIBRARY, retail.item("mealworm"), retail.ruler(), SAMPLING);
+        PublishedEstimate mealworm = Estimating.estimate(LIBRARY, retail.item("mealworm"), retail.basis(), SAMPLING);
         assertTrue(mealworm.footprint().isEmpty());
         assertTrue(mealworm.elsewhere().stream()
                 .anyMatch(item -> item.result().id().equals("oonincx-deboer-2012.mealworm.ghg.kg-protein")

@@ -80,12 +80,12 @@ class BreakEvenTest {
                 .herd());
     }
 
-    private static BreakEven ask(EditableRecords notebook, String input, Side against, ComparisonBasis ruler) {
+    private static BreakEven ask(EditableRecords notebook, String input, Side against, ComparisonBasis basis) {
         RecordInput entry = RecordInputs.of(LIBRARY, notebook).get(input);
         assertTrue(
                 entry != null,
                 () -> input + " is not in " + RecordInputs.of(LIBRARY, notebook).keySet());
-        return BreakEven.of(LIBRARY, new BreakEven.BreakEvenQuestion(notebook, false, against, entry, ruler, SAMPLING));
+        return BreakEven.of(LIBRARY, new BreakEven.BreakEvenQuestion(notebook, false, against, entry, basis, SAMPLING));
     }
 
     private static Side published(String product) {
@@ -118,32 +118,32 @@ class BreakEvenTest {
     void a_value_put_back_into_the_records_makes_the_two_equal(String name, String input, EditableRecords notebook) {
         String indicator = input.equals("water") ? "water" : input.equals("land") ? "land" : "ghg";
         boolean dried = input.equals("drying_energy");
-        ComparisonBasis ruler = Asked.of(LIBRARY)
+        ComparisonBasis basis = Asked.of(LIBRARY)
                 .indicator(indicator)
                 .per(FunctionalUnit.KG_PRODUCT)
                 .at(dried ? "processing-gate" : "farm-gate")
-                .ruler();
+                .basis();
         if (!name.equals("pressing") && !name.equals("hens")) {
-            ruler = Asked.of(LIBRARY)
+            basis = Asked.of(LIBRARY)
                     .indicator(indicator)
                     .per(name.equals("cows") ? FunctionalUnit.KG_PROTEIN : FunctionalUnit.KG_LIVE)
                     .at(dried ? "processing-gate" : "farm-gate")
-                    .ruler();
+                    .basis();
         }
         double factor = input.equals("grid_intensity") || dried ? 1.5 : 1.3;
         Side against = moved(notebook, input, factor);
 
-        BreakEven answer = ask(notebook, input, against, ruler);
+        BreakEven answer = ask(notebook, input, against, basis);
         BreakEven.FoundValue found = found(answer);
 
         RecordInput entry = answer.question().input();
         // As POST /v1/footprint would: records read anew, a book of their own.
         double there = SystemEstimate.drawn(
-                        LIBRARY, entry.at().apply(found.value()).inventory(LIBRARY), ruler, false, SAMPLING)
+                        LIBRARY, entry.at().apply(found.value()).inventory(LIBRARY), basis, false, SAMPLING)
                 .summary()
                 .orElseThrow()
                 .median();
-        double wanted = against.on(LIBRARY, ruler, SAMPLING, SAMPLING.book())
+        double wanted = against.on(LIBRARY, basis, SAMPLING, SAMPLING.random())
                 .summary()
                 .orElseThrow()
                 .median();
@@ -161,7 +161,7 @@ class BreakEvenTest {
                 .indicator("feed")
                 .per(FunctionalUnit.KG_LIVE)
                 .at("animal")
-                .ruler();
+                .basis();
         Side twice = moved(farm, "feed", 2);
 
         BreakEven.FoundValue found = found(ask(farm, "feed", twice, land));
@@ -174,20 +174,20 @@ class BreakEvenTest {
 
     @Test
     void the_range_holds_nine_tenths_of_the_values_solved_draw_by_draw() {
-        ComparisonBasis ruler = Asked.of(LIBRARY).ruler();
+        ComparisonBasis basis = Asked.of(LIBRARY).basis();
         EditableRecords notebook = farm(bins());
-        BreakEven answer = ask(notebook, "energy:diesel", published("beef"), ruler);
+        BreakEven answer = ask(notebook, "energy:diesel", published("beef"), basis);
         BreakEven.FoundValue found = found(answer);
 
         // Diesel counts in proportion: two evaluations give each draw's own solution.
-        CommonRandomNumbers book = SAMPLING.book();
+        CommonRandomNumbers random = SAMPLING.random();
         double[] reference = published("beef")
-                .on(LIBRARY, ruler, SAMPLING, book)
+                .on(LIBRARY, basis, SAMPLING, random)
                 .footprint()
                 .orElseThrow()
                 .draws();
         OneAtATimeCurve response =
-                new OneAtATimeCurve(LIBRARY, answer.question().input(), ruler, false, book);
+                new OneAtATimeCurve(LIBRARY, answer.question().input(), basis, false, random);
         double[] none = response.draws(0);
         double[] thousand = response.draws(1000);
         double[] solved = new double[reference.length];
@@ -203,15 +203,15 @@ class BreakEvenTest {
 
     @Test
     void on_the_side_that_is_said_to_have_less_it_has_less() {
-        ComparisonBasis ruler = Asked.of(LIBRARY).ruler();
+        ComparisonBasis basis = Asked.of(LIBRARY).basis();
         for (String input : List.of("feed", "yield", "energy:diesel", "transport")) {
-            BreakEven answer = ask(farm(bins()), input, published("pork"), ruler);
+            BreakEven answer = ask(farm(bins()), input, published("pork"), basis);
             BreakEven.FoundValue found = found(answer);
             double lower = found.value() * 0.9;
             double median = SystemEstimate.drawn(
                             LIBRARY,
                             answer.question().input().at().apply(lower).inventory(LIBRARY),
-                            ruler,
+                            basis,
                             false,
                             SAMPLING)
                     .summary()
@@ -223,8 +223,8 @@ class BreakEvenTest {
 
     @Test
     void where_nothing_helps_the_reason_is_said() {
-        ComparisonBasis ruler = Asked.of(LIBRARY).ruler();
-        BreakEven above = ask(cows(), "feed", new Side.Recorded(hens().inventory(LIBRARY), false), ruler);
+        ComparisonBasis basis = Asked.of(LIBRARY).basis();
+        BreakEven above = ask(cows(), "feed", new Side.Recorded(hens().inventory(LIBRARY), false), basis);
         BreakEven.NoBreakEven none = assertInstanceOf(BreakEven.NoBreakEven.class, above.outcome());
 
         assertEquals(BreakEven.Reason.ALWAYS_ABOVE, none.reason());
@@ -239,15 +239,15 @@ class BreakEvenTest {
     @Test
     void an_entry_that_does_not_count_is_said_to_make_no_difference() {
         BreakEven answer =
-                ask(farm(bins()), "water", published("beef"), Asked.of(LIBRARY).ruler());
+                ask(farm(bins()), "water", published("beef"), Asked.of(LIBRARY).basis());
 
         assertEquals(BreakEven.Reason.NO_EFFECT, ((BreakEven.NoBreakEven) answer.outcome()).reason());
     }
 
     @Test
     void without_evidence_of_the_reference_there_is_nothing_to_be_equal_to() {
-        ComparisonBasis ruler = Asked.of(LIBRARY).indicator("water").ruler();
-        BreakEven answer = ask(farm(bins()), "water", published("beef"), ruler);
+        ComparisonBasis basis = Asked.of(LIBRARY).indicator("water").basis();
+        BreakEven answer = ask(farm(bins()), "water", published("beef"), basis);
 
         assertEquals(BreakEven.Reason.NO_FIGURE, ((BreakEven.NoBreakEven) answer.outcome()).reason());
     }

@@ -43,14 +43,14 @@ class SensitivityTest {
                 .herd());
     }
 
-    private static Sensitivity of(EditableRecords notebook, Optional<Side> against, ComparisonBasis ruler) {
+    private static Sensitivity of(EditableRecords notebook, Optional<Side> against, ComparisonBasis basis) {
         return Sensitivity.of(
                 LIBRARY,
                 new Sensitivity.SensitivityQuestion(
                         new Side.Recorded(notebook.inventory(LIBRARY), false),
                         Optional.of(notebook),
                         against,
-                        ruler,
+                        basis,
                         SAMPLING,
                         10,
                         Map.of("energy:diesel", 50.0)));
@@ -67,7 +67,7 @@ class SensitivityTest {
                         published(product),
                         Optional.empty(),
                         against,
-                        Asked.of(LIBRARY).ruler(),
+                        Asked.of(LIBRARY).basis(),
                         SAMPLING,
                         10,
                         Map.of()));
@@ -75,8 +75,8 @@ class SensitivityTest {
 
     @Test
     void the_variance_is_that_of_the_footprint_and_the_shares_make_it_up() {
-        Sensitivity answer = of(bins(), Optional.empty(), Asked.of(LIBRARY).ruler());
-        Summary summary = answer.standing().summary().orElseThrow();
+        Sensitivity answer = of(bins(), Optional.empty(), Asked.of(LIBRARY).basis());
+        Summary summary = answer.estimate().summary().orElseThrow();
         double variance = Math.pow(summary.meanStandardError(), 2) * summary.draws();
 
         assertEquals(1, answer.sobol().orElseThrow().variance() / variance, 0.05);
@@ -89,7 +89,7 @@ class SensitivityTest {
     @Test
     void inputs_come_by_their_total_share_each_with_words_and_its_rows() {
         List<Sensitivity.UncertainInput> inputs =
-                of(bins(), Optional.empty(), Asked.of(LIBRARY).ruler()).inputs();
+                of(bins(), Optional.empty(), Asked.of(LIBRARY).basis()).inputs();
 
         assertTrue(inputs.size() > 5);
         for (int i = 1; i < inputs.size(); i++) {
@@ -118,7 +118,7 @@ class SensitivityTest {
         EditableRecords bins = bins();
         Side other = new Side.Recorded(
                 RecordInputs.of(LIBRARY, bins).get("mortality").at().apply(0.5).inventory(LIBRARY), false);
-        Sensitivity answer = of(bins, Optional.of(other), Asked.of(LIBRARY).ruler());
+        Sensitivity answer = of(bins, Optional.of(other), Asked.of(LIBRARY).basis());
 
         assertEquals("default.insect-gases", answer.inputs().get(0).stream().id());
         assertTrue(answer.inputs().stream()
@@ -164,9 +164,9 @@ class SensitivityTest {
 
     @Test
     void swings_of_a_farm_are_about_its_central_figure() {
-        Sensitivity answer = of(bins(), Optional.empty(), Asked.of(LIBRARY).ruler());
+        Sensitivity answer = of(bins(), Optional.empty(), Asked.of(LIBRARY).basis());
         double central =
-                ((SystemEstimate) answer.standing()).system().orElseThrow().central();
+                ((SystemEstimate) answer.estimate()).system().orElseThrow().central();
 
         assertEquals(central, answer.central(), 1e-9 * central);
         answer.inputs().forEach(input -> {
@@ -180,7 +180,7 @@ class SensitivityTest {
     @Test
     void what_can_be_changed_is_moved_by_the_percent_asked_and_sorted_by_what_it_does() {
         List<Sensitivity.EntrySwing> entries =
-                of(bins(), Optional.empty(), Asked.of(LIBRARY).ruler()).entries();
+                of(bins(), Optional.empty(), Asked.of(LIBRARY).basis()).entries();
 
         for (int i = 1; i < entries.size(); i++) {
             assertTrue(Math.abs(entries.get(i - 1).atHigh() - entries.get(i - 1).atLow())
@@ -210,7 +210,7 @@ class SensitivityTest {
                 Asked.of(LIBRARY)
                         .indicator(indicator)
                         .per(FunctionalUnit.KG_PRODUCT)
-                        .ruler());
+                        .basis());
 
         assertTrue(answer.missing().isEmpty());
         assertEquals(
@@ -229,7 +229,7 @@ class SensitivityTest {
     @Test
     void without_a_figure_the_reason_is_said() {
         Sensitivity answer = of(
-                bins(), Optional.empty(), Asked.of(LIBRARY).indicator("water").ruler());
+                bins(), Optional.empty(), Asked.of(LIBRARY).indicator("water").basis());
 
         assertTrue(answer.missing().orElseThrow().contains("nothing that counts for water"));
         assertTrue(new SensitivityWords(answer).sentence().startsWith("There is nothing to take apart"));

@@ -115,12 +115,12 @@ class SubstitutionTest {
         assertEquals(-figures.own().high(), figures.avoided().low(), 1e-12);
         assertEquals(0, figures.displaced().high(), 0);
         assertEquals(0, figures.saves().value(), 0);
-        PublishedEstimate quote = Estimating.quote(
+        PublishedEstimate estimate = Estimating.estimate(
                 LIBRARY,
                 Asked.of(LIBRARY).item("mealworm"),
-                Asked.of(LIBRARY).per(FunctionalUnit.KG_PRODUCT).ruler(),
+                Asked.of(LIBRARY).per(FunctionalUnit.KG_PRODUCT).basis(),
                 Compared.SAMPLING);
-        assertEquals(quote.summary().orElseThrow().median(), figures.own().median(), 1e-9, "1 000 kg in t");
+        assertEquals(estimate.summary().orElseThrow().median(), figures.own().median(), 1e-9, "1 000 kg in t");
     }
 
     @Test

@@ -102,7 +102,7 @@ class HtmlRendererTest {
                 new Comparison.ComparisonQuestion(
                         List.of(asked.item("mealworm")),
                         asked.item("beef"),
-                        asked.ruler(),
+                        asked.basis(),
                         new Sampling(0.9, 1000, 1)));
         String page = body(new ComparisonDocument(library, comparison).document("/v1/comparison?products=mealworm"));
 

@@ -8,13 +8,13 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
 /** The least client that can be: one connection kept open, one address asked again and again, bodies read and thrown away. */
-final class KeptConnection implements AutoCloseable {
+final class KeepAliveConnection implements AutoCloseable {
     private final Socket socket;
     private final InputStream in;
     private final byte[] request;
     private final byte[] room = new byte[65_536];
 
-    KeptConnection(int port, String path) throws IOException {
+    KeepAliveConnection(int port, String path) throws IOException {
         socket = new Socket("127.0.0.1", port);
         socket.setTcpNoDelay(true);
         in = new BufferedInputStream(socket.getInputStream(), room.length);
