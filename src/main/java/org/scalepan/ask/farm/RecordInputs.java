@@ -19,6 +19,7 @@ import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.TransportUse;
+import org.scalepan.production.RecordField;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
@@ -46,13 +47,9 @@ public final class RecordInputs {
             "price:CO-PRODUCT",
             "heads");
 
-    private static final double MOST = 1e12;
-    private static final double LEAST_OUTPUT = 1e-9;
-    private static final double MOST_HEADS = 1e9;
-    private static final double MOST_GRID = 10;
-    private static final double MOST_HEAT = 100;
-    private static final double MOST_DEAD = 0.99;
-    private static final double MOST_MILK = 100;
+    /** Shares by economic value need a price above zero. */
+    private static final double LEAST_PRICE = 1e-9;
+
     private static final double MJ_PER_KWH = 3.6;
     private static final String GRID = "grid-electricity";
     private static final String DRYING = "drying";
@@ -107,7 +104,8 @@ public final class RecordInputs {
         shared(
                 "feed",
                 "all feed",
-                "kg as fed a year",
+                RecordField.FEED_KG.unit(),
+                RecordField.FEED_KG,
                 uses,
                 FeedUse::kilograms,
                 use -> true,
@@ -119,7 +117,8 @@ public final class RecordInputs {
                 .forEach(ingredient -> shared(
                         "feed:" + ingredient,
                         "feed of " + ingredient,
-                        "kg as fed a year",
+                        RecordField.FEED_KG.unit(),
+                        RecordField.FEED_KG,
                         uses,
                         FeedUse::kilograms,
                         use -> use.ingredient().equals(ingredient),
@@ -146,7 +145,8 @@ public final class RecordInputs {
                 .forEach(carrier -> shared(
                         "energy:" + carrier,
                         "energy from " + carrier,
-                        unit(carrier) + " a year",
+                        unit(carrier) + " " + RecordField.ENERGY_AMOUNT.unit(),
+                        RecordField.ENERGY_AMOUNT,
                         uses,
                         EnergyUse::amount,
                         use -> use.carrier().equals(carrier),
@@ -159,10 +159,8 @@ public final class RecordInputs {
             known.ifPresent(value -> single(
                     "grid_intensity",
                     "the intensity of grid electricity",
-                    "kg CO2e per kWh",
+                    RecordField.GRID_GHG,
                     value,
-                    0,
-                    MOST_GRID,
                     other -> notebook.with(records -> records.withGridIntensity(other))));
         }
     }
@@ -190,24 +188,23 @@ public final class RecordInputs {
         single(
                 "mortality",
                 "the share of animals that die before harvest",
-                "",
+                RecordField.MORTALITY,
                 farm.mortality().orElse(0),
-                0,
-                MOST_DEAD,
                 other -> new EditableRecords.Insects(farm.withMortality(other)));
         if (farm.coProductRule()
                 .filter(InsectFarm.CoProductRule.ECONOMIC::equals)
                 .isEmpty()) {
             return;
         }
-        single(
+        put(new RecordInput(
                 "price",
                 "the price of " + farm.product().name(),
-                "per kg, in the currency of the records",
+                RecordField.PRICE.unit(),
                 farm.price().orElseThrow(),
-                LEAST_OUTPUT,
-                MOST,
-                other -> new EditableRecords.Insects(farm.withPrice(other)));
+                LEAST_PRICE,
+                RecordField.PRICE.most(),
+                Optional.empty(),
+                other -> new EditableRecords.Insects(farm.withPrice(other))));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
                 .filter(other -> other.price().orElse(0) > 0)
@@ -225,10 +222,8 @@ public final class RecordInputs {
         single(
                 "price:" + name,
                 "the price of " + name,
-                "per kg, in the currency of the records",
+                RecordField.CO_PRODUCT_PRICE,
                 present,
-                0,
-                MOST,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
                         .map(one -> one.name().equals(name)
                                 ? new CoProduct(name, one.kilograms(), OptionalDouble.of(other))
@@ -254,10 +249,8 @@ public final class RecordInputs {
         present.ifPresent(value -> single(
                 "drying_energy",
                 "the energy of drying",
-                "kWh of delivered energy per kg of water removed",
+                RecordField.PROCESSING_ENERGY,
                 value,
-                0,
-                MOST_HEAT,
                 other -> new EditableRecords.Insects(farm.withProcessing(farm.processing().stream()
                         .map(step -> step.step().equals(DRYING)
                                 ? new InsectFarm.Processing(
@@ -269,16 +262,17 @@ public final class RecordInputs {
     private void harvest(InsectFarm farm) {
         Harvest harvest = farm.harvest();
         boolean contained = harvest instanceof Harvest.ByContainer;
+        RecordField field = contained ? RecordField.HARVEST_KG_PER_CONTAINER : RecordField.HARVEST_KG;
         double present = harvest instanceof Harvest.ByContainer container
                 ? container.kilogramsPerContainer()
                 : harvest.kilograms();
         put(new RecordInput(
                 "yield",
                 contained ? "the harvest per container and cycle" : "the harvest",
-                contained ? "kg live" : "kg live a year",
+                field.unit(),
                 present,
-                LEAST_OUTPUT,
-                MOST,
+                field.least(),
+                field.most(),
                 Optional.of(
                         "what is sold and the water of processing change in proportion; feed, energy and all else stay"),
                 other -> new EditableRecords.Insects(times(farm, other / present))));
@@ -318,10 +312,8 @@ public final class RecordInputs {
         single(
                 "heads",
                 "the number of animals",
-                "heads",
+                RecordField.HEADS,
                 herd.heads(),
-                LEAST_OUTPUT,
-                MOST_HEADS,
                 other -> new EditableRecords.Animals(herd.withHeads(other)));
     }
 
@@ -331,14 +323,15 @@ public final class RecordInputs {
                 ? herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0)
                 : 0;
         double present = main.kilograms();
-        double most = milk > 0 ? present * MOST_MILK / milk : MOST;
+        RecordField field = main.kind().field();
+        double most = milk > 0 ? present * RecordField.CATTLE_MILK.most() / milk : field.most();
         put(new RecordInput(
                 "yield",
                 "the yield of " + main.kind().name().toLowerCase(java.util.Locale.ROOT)
                         + (main.kind() == Herd.AnimalKind.LIVE ? " weight" : ""),
-                "kg a year",
+                field.unit(),
                 present,
-                LEAST_OUTPUT,
+                field.least(),
                 most,
                 Optional.of(
                         milk > 0
@@ -366,16 +359,15 @@ public final class RecordInputs {
                 .ifPresent(water -> single(
                         "water",
                         "water",
-                        "m3 a year",
+                        RecordField.WATER,
                         water,
-                        0,
-                        MOST,
                         other -> notebook.with(records -> records.withWater(other))));
         List<TransportUse> uses = books.transport();
         shared(
                 "transport",
                 "all transport",
-                "tonne-km a year",
+                RecordField.TRANSPORT_WORK.unit(),
+                RecordField.TRANSPORT_WORK,
                 uses,
                 use -> use.tonneKilometres(),
                 use -> true,
@@ -387,7 +379,8 @@ public final class RecordInputs {
                 .forEach(mode -> shared(
                         "transport:" + mode,
                         "transport by " + mode,
-                        "tonne-km a year",
+                        RecordField.TRANSPORT_WORK.unit(),
+                        RecordField.TRANSPORT_WORK,
                         uses,
                         use -> use.tonneKilometres(),
                         use -> use.mode().equals(mode),
@@ -398,10 +391,8 @@ public final class RecordInputs {
             single(
                     "land",
                     "buildings and yard",
-                    "m2",
+                    RecordField.BUILDING,
                     area,
-                    0,
-                    MOST,
                     other -> notebook.with(records -> records.withAreas(
                             scaled(books.buildingArea(), other / area), scaled(books.yardArea(), other / area))));
         }
@@ -430,6 +421,7 @@ public final class RecordInputs {
             String id,
             String words,
             String unit,
+            RecordField field,
             List<T> lines,
             ToDoubleFunction<T> amount,
             java.util.function.Predicate<T> concerned,
@@ -439,23 +431,22 @@ public final class RecordInputs {
         if (!(present > 0)) {
             return;
         }
-        single(id, words, unit, present, 0, MOST, value -> {
+        put(new RecordInput(id, words, unit, present, field.least(), field.most(), Optional.empty(), value -> {
             List<T> changed = new ArrayList<>();
             lines.forEach(line -> changed.add(concerned.test(line) ? change.times(line, value / present) : line));
             UnaryOperator<FarmRecords> into = records -> put.into(records, changed);
             return notebook.with(into);
-        });
+        }));
     }
 
     private void single(
             String id,
             String words,
-            String unit,
+            RecordField field,
             double present,
-            double least,
-            double most,
             DoubleFunction<EditableRecords> at) {
-        put(new RecordInput(id, words, unit, present, least, most, Optional.empty(), at));
+        put(new RecordInput(
+                id, words, field.unit(), present, field.least(), field.most(), Optional.empty(), at));
     }
 
     private void put(RecordInput entry) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
+import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
 
 /**
@@ -109,9 +110,20 @@ public record Herd(
 
     /** Kinds of yield. */
     public enum AnimalKind {
-        MILK,
-        EGGS,
-        LIVE
+        MILK(RecordField.MILK),
+        EGGS(RecordField.EGGS),
+        LIVE(RecordField.LIVE);
+
+        private final RecordField field;
+
+        AnimalKind(RecordField field) {
+            this.field = field;
+        }
+
+        /** The field of the records that has its kg a year. */
+        public RecordField field() {
+            return field;
+        }
     }
 
     /**

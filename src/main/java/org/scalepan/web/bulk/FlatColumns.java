@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
+import org.scalepan.production.RecordField;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.read.CellNumber;
@@ -25,83 +25,6 @@ import org.scalepan.web.render.Json;
  * inwards, entries of a list counted from 1: {@code harvest.kg_per_year}, {@code feed.2.ingredient}.
  */
 final class FlatColumns {
-    private static final Set<String> TEXTS = Set.of(
-            "kind",
-            "name",
-            "region",
-            "product",
-            "form",
-            "co_product_allocation",
-            "animals",
-            "ipcc_edition",
-            "ipcc_region",
-            "productivity",
-            "climate",
-            "feed.#.ingredient",
-            "feed.#.burden",
-            "feed.#.displaces",
-            "energy.#.carrier",
-            "energy.#.for",
-            "transport.#.mode",
-            "materials.#.material",
-            "co_products.#.name",
-            "frass.fate",
-            "frass.credited",
-            "processing.#.step",
-            "processing.#.carrier",
-            "manure.#.system",
-            "cattle.activity",
-            "cattle.kind");
-    private static final Set<String> NUMBERS = Set.of(
-            "year",
-            "grid_ghg_per_kwh",
-            "sold_kg",
-            "price_per_kg",
-            "cycle_days",
-            "pairs_stocked",
-            "kept_for_breeding",
-            "mortality",
-            "harvest.kg_per_year",
-            "harvest.containers",
-            "harvest.kg_per_container",
-            "harvest.cycles_per_year",
-            "harvest.larvae",
-            "harvest.larvae_per_kg",
-            "feed.#.kg",
-            "feed.#.moisture",
-            "feed.#.displaced_kg_per_kg",
-            "feed.#.ghg_per_kg",
-            "feed.#.land_per_kg",
-            "feed.#.energy_per_kg",
-            "feed.#.water_per_kg",
-            "energy.#.amount",
-            "water_m3",
-            "transport.#.tonne_km",
-            "materials.#.kg",
-            "materials.#.years",
-            "building_m2",
-            "yard_m2",
-            "co_products.#.kg",
-            "co_products.#.price_per_kg",
-            "frass.kg",
-            "frass.nitrogen",
-            "processing.#.water_kg",
-            "processing.#.kwh_per_kg",
-            "heads",
-            "yield.milk_kg",
-            "yield.eggs_kg",
-            "yield.live_kg",
-            "manure.#.share",
-            "cattle.weight_kg",
-            "cattle.mature_weight_kg",
-            "cattle.gain_kg_per_day",
-            "cattle.milk_kg_per_day",
-            "cattle.milk_fat_percent",
-            "cattle.pregnant_share",
-            "cattle.work_hours_per_day",
-            "cattle.digestibility_percent",
-            "cattle.methane_conversion_percent",
-            "cattle.crude_protein_percent");
     private static final Pattern COUNTED = Pattern.compile("([a-z_]+)\\.([1-9]\\d{0,2})\\.([a-z_]+)");
 
     private final List<RecordColumn> columns;
@@ -153,10 +76,11 @@ final class FlatColumns {
     private static Optional<RecordColumn> column(String name) {
         Matcher counted = COUNTED.matcher(name);
         String pattern = counted.matches() ? counted.group(1) + ".#." + counted.group(3) : name;
-        boolean number = NUMBERS.contains(pattern);
-        if (name.contains("#") || !(number || TEXTS.contains(pattern))) {
+        Optional<RecordField> known = name.contains("#") ? Optional.empty() : RecordField.at(pattern);
+        if (known.isEmpty()) {
             return Optional.empty();
         }
+        boolean number = known.get().kind().isNumber();
         if (counted.matches()) {
             return Optional.of(new RecordColumn(
                     name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), number));
@@ -167,10 +91,11 @@ final class FlatColumns {
     }
 
     private static List<String> near(String name) {
-        Set<String> known = Stream.concat(TEXTS.stream(), NUMBERS.stream())
-                .map(column -> column.replace('#', '1'))
-                .collect(Collectors.toSet());
-        return Nearest.to(name.replaceAll("\\d+", "1"), known.stream().sorted().toList(), 3);
+        List<String> known = Stream.of(RecordField.values())
+                .map(field -> field.path().replace('#', '1'))
+                .sorted()
+                .toList();
+        return Nearest.to(name.replaceAll("\\d+", "1"), known, 3);
     }
 
     int size() {

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
 import org.scalepan.production.Obstacle;
+import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
@@ -304,6 +305,16 @@ public final class Input {
         }
         resolved.put(name, value.asDouble());
         return OptionalDouble.of(value.asDouble());
+    }
+
+    /** A number of the records, if given, within the limits of its field. */
+    OptionalDouble number(RecordField field) {
+        return number(field.field(), field.least(), field.most());
+    }
+
+    /** A number of the records that must be given, within the limits of its field; 0 stands for it after a fault. */
+    double needNumber(RecordField field) {
+        return needNumber(field.field(), field.least(), field.most());
     }
 
     /** A number that must be given; 0 stands for it after a fault. */

@@ -10,6 +10,7 @@ import org.scalepan.factors.Nearest;
 import org.scalepan.factors.table.Row;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.RecordField;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
@@ -19,9 +20,6 @@ import org.scalepan.web.http.Limits;
 
 /** Reads one production system out of a request: an insect farm's notebook or a herd. */
 public final class SystemReading {
-    private static final double MOST = 1e12;
-    /** kWh per kg of water; the worst dryer published takes 7. */
-    private static final double MOST_HEAT = 100;
     /** Animals that a herd can be of. */
     public static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
@@ -62,7 +60,7 @@ public final class SystemReading {
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
         Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body);
-        OptionalDouble sold = body.number("sold_kg", 1e-9, MOST);
+        OptionalDouble sold = body.number(RecordField.SOLD);
         if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
@@ -73,12 +71,12 @@ public final class SystemReading {
         Optional<InsectFarm.CoProductRule> rule = body.oneOf(
                         "co_product_allocation", List.of("none", "mass", "economic"))
                 .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
-        OptionalDouble price = body.number("price_per_kg", 0, MOST);
+        OptionalDouble price = body.number(RecordField.PRICE);
         rule.flatMap(chosen -> chosen.obstacle(price, read.coProducts())).ifPresent(body::fault);
-        OptionalDouble cycle = body.number("cycle_days", 1, 2000);
-        OptionalDouble pairs = body.number("pairs_stocked", 0, 1e6);
-        OptionalDouble kept = body.number("kept_for_breeding", 0, 0.99);
-        OptionalDouble mortality = body.number("mortality", 0, 0.99);
+        OptionalDouble cycle = body.number(RecordField.CYCLE_DAYS);
+        OptionalDouble pairs = body.number(RecordField.PAIRS);
+        OptionalDouble kept = body.number(RecordField.KEPT_FOR_BREEDING);
+        OptionalDouble mortality = body.number(RecordField.MORTALITY);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
         List<InsectFarm.Processing> processing = body.objects("processing", Limits.PROCESSING_STEPS).stream()
                 .map(this::processing)
@@ -126,12 +124,15 @@ public final class SystemReading {
             return Optional.empty();
         }
         List<Double> numbers = new ArrayList<>();
-        List<String> fields = weighed
-                ? List.of("kg_per_year")
+        List<RecordField> fields = weighed
+                ? List.of(RecordField.HARVEST_KG)
                 : contained
-                        ? List.of("containers", "kg_per_container", "cycles_per_year")
-                        : List.of("larvae", "larvae_per_kg");
-        fields.forEach(field -> numbers.add(harvest.needNumber(field, 1e-9, MOST)));
+                        ? List.of(
+                                RecordField.HARVEST_CONTAINERS,
+                                RecordField.HARVEST_KG_PER_CONTAINER,
+                                RecordField.HARVEST_CYCLES)
+                        : List.of(RecordField.HARVEST_LARVAE, RecordField.HARVEST_LARVAE_PER_KG);
+        fields.forEach(field -> numbers.add(harvest.needNumber(field)));
         harvest.close();
         if (body.faults().size() != before) {
             return Optional.empty();
@@ -145,8 +146,8 @@ public final class SystemReading {
     }
 
     private static InsectFarm.Frass frass(Input body) {
-        OptionalDouble kilograms = body.number("kg", 0, MOST);
-        OptionalDouble nitrogen = body.number("nitrogen", 0, 0.2);
+        OptionalDouble kilograms = body.number(RecordField.FRASS_KG);
+        OptionalDouble nitrogen = body.number(RecordField.FRASS_NITROGEN);
         Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
                 .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         boolean credited = body.oneOf("credited", List.of("no", "yes"))
@@ -158,10 +159,10 @@ public final class SystemReading {
 
     private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
-        double water = body.needNumber("water_kg", 0, MOST);
+        double water = body.needNumber(RecordField.PROCESSING_WATER);
         String carrier =
                 body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
-        OptionalDouble energy = body.number("kwh_per_kg", 0, MOST_HEAT);
+        OptionalDouble energy = body.number(RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
@@ -173,7 +174,7 @@ public final class SystemReading {
                 body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
         Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
         Optional<String> climate = body.oneOf("climate", vocabulary.climates());
-        double heads = body.needNumber("heads", 1e-9, 1e9);
+        double heads = body.needNumber(RecordField.HEADS);
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
@@ -206,8 +207,8 @@ public final class SystemReading {
         }
         Input yield = given.get();
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
-            String field = kind.name().toLowerCase(java.util.Locale.ROOT) + "_kg";
-            OptionalDouble kilograms = yield.number(field, 1e-9, MOST);
+            String field = kind.field().field();
+            OptionalDouble kilograms = yield.number(kind.field());
             if (kilograms.isPresent()) {
                 yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
                 category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
@@ -227,7 +228,7 @@ public final class SystemReading {
         for (Input given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
             String system =
                     given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
-            double share = given.needNumber("share", 0, 1);
+            double share = given.needNumber(RecordField.MANURE_SHARE);
             given.close();
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
@@ -238,18 +239,18 @@ public final class SystemReading {
     private static Optional<Herd.Cattle> cattle(Input body) {
         int before = body.faults().size();
         HeadRecords head = new HeadRecords(
-                body.needNumber("weight_kg", 10, 2000),
-                body.number("mature_weight_kg", 10, 2000),
-                body.number("gain_kg_per_day", 0, 5),
-                body.number("milk_kg_per_day", 0, 100),
-                body.number("milk_fat_percent", 0, 15),
-                body.number("pregnant_share", 0, 1),
-                body.number("work_hours_per_day", 0, 24),
-                body.needNumber("digestibility_percent", 40, 90),
+                body.needNumber(RecordField.CATTLE_WEIGHT),
+                body.number(RecordField.CATTLE_MATURE_WEIGHT),
+                body.number(RecordField.CATTLE_GAIN),
+                body.number(RecordField.CATTLE_MILK),
+                body.number(RecordField.CATTLE_MILK_FAT),
+                body.number(RecordField.CATTLE_PREGNANT),
+                body.number(RecordField.CATTLE_WORK),
+                body.needNumber(RecordField.CATTLE_DIGESTIBILITY),
                 body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
                 body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
-        OptionalDouble conversion = body.number("methane_conversion_percent", 0, 15);
-        OptionalDouble protein = body.number("crude_protein_percent", 0, 40);
+        OptionalDouble conversion = body.number(RecordField.CATTLE_METHANE_CONVERSION);
+        OptionalDouble protein = body.number(RecordField.CATTLE_CRUDE_PROTEIN);
         body.close();
         return body.faults().size() == before
                 ? Optional.of(new Herd.Cattle(head, conversion, protein))
