@@ -30,11 +30,11 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
-/** The functional-unit chain: from the live animal to the protein that counts. */
+/** The functional-unit chain: from the live animal to quality-corrected protein. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class UnitChainTest {
-    /** Read for this class alone: a library keeps the chains that it has found once, and those of other tests would answer. */
-    private final Library library = Libraries.readAnew();
+    /** Read for this class alone: a library caches its chains, and those of other tests would be returned. */
+    private final Library library = Libraries.readAgain();
 
     /** A source that states no factor of its own. */
     private static final String NO_SOURCE = "some-study";
@@ -172,7 +172,7 @@ class UnitChainTest {
 
     /** Poore & Nemecek 2018, Data S2: 199.4 g protein per kg of beef from beef herds, used for that study's own results. */
     @Test
-    void a_study_is_converted_with_its_own_protein_content_and_that_adds_no_doubt() {
+    void a_study_is_converted_with_its_own_protein_content_which_adds_no_uncertainty() {
         UnitChain own = chain("beef-beef-herd", "fresh", "poore-nemecek-2018");
         assertEquals(1 / 0.1994, times(own, KG_EDIBLE, KG_PROTEIN), 1e-9);
         double[] values = ones(1_000);
@@ -234,7 +234,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_factor_below_the_grade_asked_for_does_not_serve_and_the_refusal_says_so() {
+    void a_factor_below_the_lowest_grade_is_not_eligible_and_the_refusal_says_so() {
         // Pork: 0.74 dressing was read in the source, 0.729 bone-free is from memory.
         UnitChain memory = chain("pork", "fresh", NO_SOURCE);
         assertEquals(1 / (0.74 * 0.729), times(memory, KG_LIVE, KG_EDIBLE), CUT_OFF);
@@ -313,7 +313,7 @@ class UnitChainTest {
 
     /** An exact step is the same factor in every draw: ten times 100 g are a kilogram. */
     @Test
-    void a_step_by_definition_adds_no_doubt() {
+    void a_step_by_definition_adds_no_uncertainty() {
         double[] values = {1, 2, 0.5};
         ChainPath.FoundPath path =
                 (ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(HUNDRED_G_PROTEIN, KG_PROTEIN);
@@ -350,7 +350,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_spread_that_no_study_printed_is_told_as_assumed() {
+    void a_spread_that_no_study_printed_is_reported_as_assumed() {
         ChainStep.PublishedStep assumed = (ChainStep.PublishedStep)
                 ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_PROTEIN))
                         .steps()

@@ -19,7 +19,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 
-/** Who has a say in a pool, and how much. */
+/** Which studies are in a pool, and with what weight. */
 class StudyWeightTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final int DRAWS = 20_000;
@@ -89,7 +89,7 @@ class StudyWeightTest {
                         .toList());
     }
 
-    /** FAO's livestock assessment of 2013 was published twice; only the statement that was seen speaks. */
+    /** FAO's livestock assessment of 2013 was published twice; only the statement that was seen is used. */
     @Test
     void a_finding_in_two_publications_counts_once_and_the_one_that_was_seen_goes_first() {
         Asked asked = Asked.of(LIBRARY).at("retail").luc(LandUseChange.INCLUDE);

@@ -48,9 +48,9 @@ class FarmInventoryTest {
         assertEquals(62.409, of(inventory, Flux.CO2E), 1e-9, "per litre, however heavy the litre");
     }
 
-    /** A litre's upstream burden does not depend on its density: it divides out of the doubt too. */
+    /** A litre's upstream burden does not depend on its density: it cancels in the uncertainty too. */
     @Test
-    void what_is_counted_per_litre_has_no_doubt_from_the_density() {
+    void a_factor_per_litre_has_no_uncertainty_from_the_density() {
         Inventory inventory = farm().energy("diesel", 100).inventory();
         Flow upstream = inventory.flows().stream()
                 .filter(flow -> flow.stage() == Stage.ENERGY && flow.flux() == Flux.CO2E)
@@ -115,7 +115,7 @@ class FarmInventoryTest {
         Inventory inventory = farm().in(place).energy("grid-electricity", 100).inventory();
 
         assertEquals(kilograms, of(inventory, Flux.CO2E), 1e-9);
-        List<String> told = inventory.gaps().stream()
+        List<String> reported = inventory.gaps().stream()
                 .filter(gap -> gap.field().equals("region"))
                 .map(Gap::filledWith)
                 .toList();
@@ -125,7 +125,7 @@ class FarmInventoryTest {
                         : List.of(
                                 "intensity of grid electricity of the European Union of 27, 2024, the nearest held to "
                                         + called),
-                told);
+                reported);
     }
 
     @Test

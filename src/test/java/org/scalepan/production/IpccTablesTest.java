@@ -20,13 +20,13 @@ import org.scalepan.production.IpccTables.Where;
 import org.scalepan.uncertainty.Distribution;
 
 /**
- * Which row of the guidelines serves, where the tables part their cells more finely or more coarsely than the question. Every row is one
+ * Which row of the guidelines is used, where the tables are finer or coarser than the question. Every row is one
  * of the library; its table is named beside it.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class IpccTablesTest {
-    /** Read for this class alone: what a library keeps of look-ups by other tests would answer in place of the tables. */
-    private final Library library = Libraries.readAnew();
+    /** Read for this class alone: look-ups that other tests left in the library's cache would be returned. */
+    private final Library library = Libraries.readAgain();
 
     private IpccTables of2006() {
         return IpccTables.of(library, "2006");
@@ -73,9 +73,9 @@ class IpccTablesTest {
         assertEquals(expected, id(of2019(), quantity, litter));
     }
 
-    /** What holds for layers says nothing of all poultry: 2019, table 10.19, has no row for poultry. */
+    /** A row for layers is not used for all poultry: 2019, table 10.19, has no row for poultry. */
     @Test
-    void the_row_of_one_animal_never_stands_for_its_kind() {
+    void the_row_of_one_animal_is_never_used_for_its_whole_category() {
         assertEquals("none", id(of2019(), "n-excretion-rate", in("poultry", "africa")));
         assertEquals("none", id(of2019(), "n-excretion-rate", in("swine", "other-regions")));
     }
@@ -101,7 +101,7 @@ class IpccTablesTest {
         assertEquals(expected, id(IpccTables.of(library, edition), quantity, in(animals, region)));
     }
 
-    /** 2019, tables 10.10 (enteric) and 10.13A (volatile solids): parted by development or productivity, not by region. */
+    /** 2019, tables 10.10 (enteric) and 10.13A (volatile solids): by development or productivity, not by region. */
     @ParameterizedTest
     @CsvSource({
         "2006, enteric-ef, sheep, developed-countries,  8",
@@ -164,12 +164,12 @@ class IpccTablesTest {
         assertEquals("none", id(of2019(), "enteric-ef", in("crickets", "asia")));
     }
 
-    /** 2019, table 10.13A, swine in Asia: 5.8, and 4.3 in another reading of the print, which is kept and not used. */
+    /** 2019, table 10.13A, swine in Asia: 5.8, and 4.3 in another reading of the print, which is listed and not used. */
     @Test
-    void a_row_that_is_kept_beside_the_default_never_serves() {
+    void a_row_shown_beside_the_default_is_never_used() {
         assertEquals(5.8, cell(of2019(), "vs-rate", in("swine", "asia")), 0.0);
         assertEquals(4.3, cell(of2019(), "vs-rate", in("swine", "middle-east")), 0.0);
-        // Table 10.17 has pits of less than a month; as long as they are kept, the row of all pits serves.
+        // Table 10.17 has pits of less than a month; while they are there, the row of all pits is used.
         Where pit = Where.of("swine").manure("mms.pit-under-1-month", "boreal-dry");
         assertEquals("ipcc-2019.mcf.all-animals.boreal-dry.pit-storage", id(of2019(), "mcf", pit));
     }
@@ -269,7 +269,7 @@ class IpccTablesTest {
 
     /** Slurry in a temperate place may be 37 or 41 % in table 10.17 of 2019: the zone is not guessed. */
     @Test
-    void a_row_of_one_zone_never_stands_for_all_that_is_as_warm() {
+    void a_row_of_one_zone_is_never_used_for_all_zones_as_warm() {
         assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.liquid-slurry", "temperate")));
         assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.solid-storage", "any-climate")));
     }
@@ -422,7 +422,7 @@ class IpccTablesTest {
         assertEquals(0, of2019().soil("frac-leach", "all", "boreal-dry").central(), 0.0);
     }
 
-    /** 2006, tables 11.1 and 11.3: parted by animal, but not by climate. */
+    /** 2006, tables 11.1 and 11.3: by animal, but not by climate. */
     @ParameterizedTest
     @CsvSource({
         "ef1, organic, tropical-wet, 0.010, 0.003, 0.030",
@@ -439,7 +439,7 @@ class IpccTablesTest {
         assertInterval(low, high, factor);
     }
 
-    /** 2019, table 11.1 gives EF1 0.010 with limits 0.002 and 0.018; the other reading of the lower limit, 0.001, is kept beside. */
+    /** 2019, table 11.1 gives EF1 0.010 with limits 0.002 and 0.018; the other reading of the lower limit, 0.001, is listed beside it. */
     @Test
     void of_two_readings_of_a_soil_factor_the_default_serves() {
         assertInterval(0.002, 0.018, of2019().soil("ef1", "organic", "any-climate"));

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
-/** One formula, written as each program keeps it in its files. */
+/** One formula, written in the file format of each program. */
 class FormulaTest {
     private static final Formula CELL = new Formula(
             "IFERROR(NUMBERVALUE(WEBSERVICE($B$3&\"/v1/value/ghg/\"&ENCODEURL(Figures!$A11)),\".\",\",\"),\"\")");

@@ -18,7 +18,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 
-/** What spreadsheets find in the files; that they open them is told by the tests with a real one. */
+/** The content of the files; other tests open them in a real spreadsheet. */
 class SheetFilesTest {
     private static final List<Sheet> SHEETS = List.of(
             new Sheet(

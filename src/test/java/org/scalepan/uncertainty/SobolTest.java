@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.scalepan.uncertainty.Sobol.Estimator;
 import org.scalepan.uncertainty.Sobol.VarianceShare;
 
-/** Shares of variance, held against functions whose shares are known in closed form. */
+/** Shares of variance, checked on functions whose shares are known in closed form. */
 class SobolTest {
     private static final int N = 100_000;
 
@@ -129,7 +129,7 @@ class SobolTest {
         int runs = 200;
         double[] first = new double[runs];
         double[] total = new double[runs];
-        double told = 0;
+        double reported = 0;
         double toldTotal = 0;
         for (int run = 0; run < runs; run++) {
             VarianceShare share = new Sample(3, run, 2_000, SobolTest::ishigami)
@@ -138,11 +138,11 @@ class SobolTest {
                     .get(0);
             first[run] = share.first();
             total[run] = share.total();
-            told += share.firstStandardError() / runs;
+            reported += share.firstStandardError() / runs;
             toldTotal += share.totalStandardError() / runs;
         }
         // The scatter of 200 runs is itself known to about 5 %.
-        assertEquals(1, scatter(first) / told, 0.2);
+        assertEquals(1, scatter(first) / reported, 0.2);
         assertEquals(1, scatter(total) / toldTotal, 0.2);
     }
 

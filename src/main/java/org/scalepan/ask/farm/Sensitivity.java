@@ -265,7 +265,7 @@ public record Sensitivity(
     private static final class Analysed {
         private final Sides sides;
         private final CommonRandomNumbers random;
-        private final CommonRandomNumbers anew;
+        private final CommonRandomNumbers secondSample;
         private final Footprint own;
         private final Optional<Footprint> other;
         private final Set<Substream> ofOwn;
@@ -275,8 +275,8 @@ public record Sensitivity(
         Analysed(Sides sides, Sampling sampling) {
             this.sides = sides;
             this.random = sampling.random();
-            this.anew = new CommonRandomNumbers(
-                    CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
+            this.secondSample = new CommonRandomNumbers(
+                    CommonRandomNumbers.ScoreSource.secondSeeded(sampling.seed()), sampling.draws());
             this.own = sides.estimate().drawn(random).orElseThrow();
             this.other = sides.reference().flatMap(estimate -> estimate.drawn(random));
             this.ofOwn = streams(sides.estimate());
@@ -289,12 +289,12 @@ public record Sensitivity(
 
         double[] second() {
             return result(
-                    sides.estimate().drawn(anew).orElseThrow(),
-                    sides.reference().flatMap(estimate -> estimate.drawn(anew)));
+                    sides.estimate().drawn(secondSample).orElseThrow(),
+                    sides.reference().flatMap(estimate -> estimate.drawn(secondSample)));
         }
 
         double[] mixed(Substream stream) {
-            CommonRandomNumbers exchanged = random.exchanging(stream, anew);
+            CommonRandomNumbers exchanged = random.exchanging(stream, secondSample);
             return result(
                     ofOwn.contains(stream) ? sides.estimate().drawn(exchanged).orElseThrow() : own,
                     ofOther.contains(stream)

@@ -45,8 +45,8 @@ class AminoAcidScoreTest {
     /** FNB/IOM (2002): wheat 44, chickpea 87, and wheat with chickpea and skim milk 110, truncated to 100 per cent. */
     @ParameterizedTest
     @CsvSource({"0.44, 0.44", "0.87, 0.87", "1.10, 1.00"})
-    void a_corrected_score_above_100_per_cent_is_told_as_100(double computed, double told) {
-        assertEquals(told, AminoAcidScore.truncated(computed), EXACT);
+    void a_corrected_score_above_100_per_cent_is_reported_as_100(double computed, double reported) {
+        assertEquals(reported, AminoAcidScore.truncated(computed), EXACT);
     }
 
     /** Arithmetic on FAO/WHO/UNU (1985) compositions over the FAO (2013) pattern of over 3 years: Val 50/40, His 22/16, SAA 33/23. */

@@ -57,7 +57,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void a_worked_table_of_invented_footprints_without_doubt(@TempDir Path folder) {
+    void a_worked_table_of_invented_footprints_without_uncertainty(@TempDir Path folder) {
         // kg CO2e per kg edible: product 3, first part of the baseline 10, second 2. 1 000 kg a year at a rate of 0.6:
         // displaced 600 kg, of which 450 kg at 10 and 150 kg at 2: 4.5 + 0.3 = 4.8 t; caused 3.0 t; avoided 1.8 t.
         Library library = new InventedResults(folder)
@@ -270,11 +270,11 @@ class SubstitutionTest {
         assertTrue(change.figures().isEmpty());
         assertEquals(List.of("palm weevil"), change.silent());
         assertTrue(change.missing().orElseThrow().contains("no published ghg result"));
-        assertTrue(change.speaking().isEmpty());
+        assertTrue(change.withEvidence().isEmpty());
     }
 
     @Test
-    void where_fishmeal_has_no_figure_the_study_of_both_is_told_instead() {
+    void where_fishmeal_has_no_figure_the_study_of_both_is_reported_instead() {
         YearlyChange change = Brought.of(LIBRARY, feed(), "black-soldier-fly:meal")
                 .kilograms(1_000, FunctionalUnit.KG_PROTEIN)
                 .insteadOf("fishmeal")

@@ -35,7 +35,7 @@ import org.scalepan.factors.StageSplit;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 
-/** What anyone may count on in the bundled library, whatever its number of rows. */
+/** Invariants of the bundled library, whatever its number of rows. */
 class BundledLibraryTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final Path FOLDER = LibraryCopy.bundledFolder();
@@ -81,7 +81,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void insects_are_told_from_livestock_and_plants() {
+    void insects_livestock_and_plants_are_distinguished() {
         assertEquals("insect", LIBRARY.products().get("palm-weevil").group());
         assertEquals("livestock", LIBRARY.products().get("egg").group());
         assertEquals("fish", LIBRARY.products().get("shrimp").group());
@@ -142,7 +142,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void every_id_stands_once() {
+    void ids_are_unique() {
         for (Table table : LIBRARY.tables()) {
             List<String> ids = table.rows().stream().map(row -> row.text("id")).toList();
             assertEquals(ids.size(), new HashSet<>(ids).size(), table.schema().path());

@@ -121,7 +121,7 @@ class EnergyNeedTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN})
-    void a_weight_that_is_none_is_refused(double weight) {
+    void an_invalid_weight_is_refused(double weight) {
         assertThrows(IllegalArgumentException.class, () -> cow(weight, 10, 4, 0.5, 60));
     }
 

@@ -30,7 +30,7 @@ class HerdDefaultsTest {
     private static final double TO_N2O = 44.0 / 28.0;
 
     /** Read for this class alone, so that no row is one that another test had found before. */
-    private final Library library = Libraries.readAnew();
+    private final Library library = Libraries.readAgain();
 
     private HerdRecordsFixture herd(String animals, double heads) {
         return HerdRecordsFixture.of(library, animals, heads);
@@ -69,29 +69,29 @@ class HerdDefaultsTest {
     })
     void manure_of_which_nothing_is_said_goes_where_it_usually_goes(String animals, String system) {
         Inventory open = beasts(animals).inventory();
-        Inventory told = beasts(animals).manure(system, 1).inventory();
+        Inventory reported = beasts(animals).manure(system, 1).inventory();
 
-        assertEquals(told.flows(), open.flows());
+        assertEquals(reported.flows(), open.flows());
         assertEquals(
                 "all in " + system + " (common practice, no source)",
                 gap(open, "manure").filledWith());
-        assertFalse(Tally.gaps(told).contains("manure"));
+        assertFalse(Tally.gaps(reported).contains("manure"));
     }
 
     @Test
     void a_climate_of_which_nothing_is_said_is_the_middle_of_the_tables() {
         HerdRecordsFixture slurry = beasts("dairy-cattle").manure("mms.liquid-slurry", 1);
         Inventory open = slurry.inventory();
-        Inventory told = beasts("dairy-cattle")
+        Inventory reported = beasts("dairy-cattle")
                 .manure("mms.liquid-slurry", 1)
                 .climate("warm-temperate-moist")
                 .inventory();
 
-        assertEquals(Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
+        assertEquals(Tally.yearly(reported, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
         assertEquals(
                 "warm-temperate-moist: the middle of the tables' climates",
                 gap(open, "climate").filledWith());
-        assertFalse(Tally.gaps(told).contains("climate"));
+        assertFalse(Tally.gaps(reported).contains("climate"));
     }
 
     /** 2019, table 10.12: Ym by the milk of a year; 13.6 kg a day are 4 964 kg, 13.8 are 5 037, 23.2 are 8 468, 23.4 are 8 541. */
@@ -198,7 +198,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void feed_that_was_weighed_is_not_reckoned_from_the_need_for_energy_once_more() {
+    void weighed_feed_is_not_computed_again_from_energy_need() {
         HerdRecordsFixture cows = herd("dairy-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
@@ -296,7 +296,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void what_the_tables_do_not_have_is_told_and_not_made_up() {
+    void what_the_tables_lack_is_reported_and_not_invented() {
         Inventory buffalo = herd("buffalo", 5)
                 .ipcc("ipcc.north-america")
                 .gives(AnimalKind.LIVE, 20)
@@ -316,7 +316,7 @@ class HerdDefaultsTest {
                 .manure("mms.aerobic-treatment", 1)
                 .climate("cool")
                 .inventory();
-        List<String> told = aerated.gaps().stream()
+        List<String> reported = aerated.gaps().stream()
                 .filter(gap -> gap.field().equals("manure/mms.aerobic-treatment"))
                 .map(Gap::filledWith)
                 .toList();
@@ -324,7 +324,7 @@ class HerdDefaultsTest {
                 List.of(
                         "CH4 not counted: no MCF for climate cool in the tables",
                         "N2O not counted: no direct factor for this system in the tables"),
-                told);
+                reported);
     }
 
     @Test
@@ -423,7 +423,7 @@ class HerdDefaultsTest {
     /** 6 000 kg of milk hold 185 kg of protein, 200 kg of cattle 15 kg: 93 and 7 % (HerdBooksTest has the reckoning). */
     @ParameterizedTest
     @CsvSource({"milk, 93", "beef, 7"})
-    void the_part_of_the_burden_is_told_in_percent(String product, int percent) {
+    void the_allocated_share_is_reported_in_percent(String product, int percent) {
         Inventory inventory = herd("dairy-cattle", 1)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.MILK, 6000)

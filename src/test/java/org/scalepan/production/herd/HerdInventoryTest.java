@@ -166,16 +166,16 @@ class HerdInventoryTest {
     }
 
     @Test
-    void manure_parted_over_systems_loses_none() {
+    void manure_divided_between_systems_adds_up() {
         Inventory whole =
                 cows(4).ipcc("ipcc.asia").manure("mms.solid-storage", 1).inventory();
-        Inventory parted = cows(4).ipcc("ipcc.asia")
+        Inventory divided = cows(4).ipcc("ipcc.asia")
                 .manure("mms.solid-storage", 0.25)
                 .manure("mms.solid-storage", 0.75)
                 .inventory();
 
-        assertEquals(Tally.yearly(whole, Flux.N2O), Tally.yearly(parted, Flux.N2O), 1e-12);
-        assertEquals(Tally.yearly(whole, Flux.CH4_BIOGENIC), Tally.yearly(parted, Flux.CH4_BIOGENIC), 1e-9);
+        assertEquals(Tally.yearly(whole, Flux.N2O), Tally.yearly(divided, Flux.N2O), 1e-12);
+        assertEquals(Tally.yearly(whole, Flux.CH4_BIOGENIC), Tally.yearly(divided, Flux.CH4_BIOGENIC), 1e-9);
     }
 
     /**
@@ -268,7 +268,7 @@ class HerdInventoryTest {
     }
 
     @Test
-    void a_herd_that_says_not_where_it_is_takes_africa_and_says_so() {
+    void a_herd_without_a_region_takes_africa_and_reports_it() {
         Inventory inventory = cows(1).inventory();
 
         assertTrue(Tally.gaps(inventory).contains("ipcc_region"));
@@ -420,7 +420,7 @@ class HerdInventoryTest {
         "76651, against-physics",
         "90000, against-physics"
     })
-    void milk_sold_and_milk_that_energy_is_reckoned_for_are_held_against_each_other(double sold, String remark) {
+    void milk_sold_and_milk_given_are_compared(double sold, String remark) {
         Inventory inventory = herd("dairy-cattle", 10)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.MILK, sold)

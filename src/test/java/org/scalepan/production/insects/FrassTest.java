@@ -27,7 +27,7 @@ class FrassTest {
     private static final double TO_N2O = 44.0 / 28.0;
 
     /** Read for this class alone, so that no row is one that another test had found before. */
-    private final Library library = Libraries.readAnew();
+    private final Library library = Libraries.readAgain();
 
     private InsectRecordsFixture farm(String product) {
         return InsectRecordsFixture.of(library, product, 1000)
@@ -108,7 +108,7 @@ class FrassTest {
 
     /** Of locusts the library holds no protein, of market waste no nitrogen: no balance can be made of either. */
     @Test
-    void without_the_nitrogen_of_feed_or_larvae_frass_is_not_counted_and_it_is_told() {
+    void without_the_nitrogen_of_feed_or_larvae_frass_is_not_counted_and_that_is_reported() {
         Inventory locusts = farm("migratory-locust").inventory();
         Inventory waste = InsectRecordsFixture.of(library, "mealworm", 1000)
                 .feed(Fed.of("market-waste", 5000).moisture(0.8))

@@ -125,7 +125,7 @@ class InsectInventoryTest {
 
     /** IPCC 2019, tables 11.1 and 11.3: EF1 0.01 of the N spread; 50 kg of frass with 3 % N are 1.5 kg N. */
     @Test
-    void frass_that_was_weighed_is_taken_as_weighed() {
+    void weighed_frass_is_used_as_weighed() {
         Inventory inventory = mealworms().frass(50, 0.03, Fate.SPREAD, false).inventory();
 
         assertEquals(1.5 * 0.01 * TO_N2O, Tally.yearly(inventory, "frass, spread", Flux.N2O), 1e-9);
@@ -184,7 +184,7 @@ class InsectInventoryTest {
 
     /** Oonincx et al. 2010: from 1.57 g (house cricket) to 121.86 g (sun beetle) per kg gained. */
     @Test
-    void gases_that_nobody_measured_lie_anywhere_between_the_insects_measured() {
+    void unmeasured_gases_range_over_the_insects_measured() {
         Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
         Flow gases = inventory.flows().stream()
                 .filter(flow -> flow.what().equals("gases of the larvae"))
@@ -241,7 +241,7 @@ class InsectInventoryTest {
     /** Water boils off for no less than 2.257 MJ per kg, and heated from 25 degrees for 2.57 MJ (physical constants). */
     @ParameterizedTest
     @CsvSource({"drying, 2.257", "blanching, 0.31", "freezing, 0.47"})
-    void no_step_takes_less_heat_than_physics_asks_for(String step, double floor) {
+    void no_step_takes_less_heat_than_thermodynamics_requires(String step, double floor) {
         Inventory inventory = farm("mealworm", 1000)
                 .feed("wheat-bran", 3000)
                 .sold("dried", 400)
@@ -317,7 +317,7 @@ class InsectInventoryTest {
 
     /** Oonincx et al. 2010 measured five insects per kg gained, under AR4; beef and pork of the same study are no insects. */
     @Test
-    void gases_that_nobody_measured_reach_from_the_least_to_the_most_insect_and_name_all_of_them() {
+    void unmeasured_gases_range_from_the_lowest_to_the_highest_insect_and_name_all_of_them() {
         Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
         Gap gap = gap(inventory, "direct gases of palm-weevil");
         Flow gases = line(inventory, "gases of the larvae");
@@ -393,7 +393,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_step_of_which_no_energy_is_known_is_not_counted_and_told() {
+    void a_step_of_which_no_energy_is_known_is_not_counted_and_reported() {
         Inventory inventory = mealworms()
                 .sold("meal", 400)
                 .process("milling", 400, "grid-electricity")
@@ -406,7 +406,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_floor_in_place_of_a_use_is_told_with_its_row() {
+    void a_physical_minimum_in_place_of_a_measured_use_is_reported_with_its_row() {
         Inventory inventory = mealworms()
                 .sold("frozen", 900)
                 .process("freezing", 600, "grid-electricity")
@@ -429,7 +429,7 @@ class InsectInventoryTest {
 
     @ParameterizedTest
     @CsvSource({"NONE, none", "MASS, mass", "ECONOMIC, economic"})
-    void the_rule_by_which_the_burden_was_parted_is_named(CoProductRule rule, String named) {
+    void the_allocation_rule_is_named(CoProductRule rule, String named) {
         assertEquals(
                 named,
                 mealworms()
@@ -441,7 +441,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_farm_with_one_product_is_not_told_about_co_products() {
+    void a_farm_with_one_product_gets_no_remark_on_co_products() {
         assertTrue(Tally.remarks(mealworms().inventory(), Remark.METHOD).stream()
                 .noneMatch(text -> text.contains("co-products")));
     }

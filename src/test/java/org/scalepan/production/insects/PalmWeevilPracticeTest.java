@@ -75,7 +75,7 @@ class PalmWeevilPracticeTest {
 
     @ParameterizedTest
     @CsvSource({"13, 28, false", "13.1, 28, true", "14, 26, false", "14, 28, true"})
-    void a_year_has_no_room_for_more_cycles_than_its_days(double cycles, double days, boolean flagged) {
+    void cycles_cannot_take_more_days_than_a_year_has(double cycles, double days, boolean flagged) {
         List<String> remarks = impossible(boxes(2, cycles).cycleDays(days));
 
         assertEquals(flagged, remarks.stream().anyMatch(text -> text.contains("more than a year")), remarks::toString);
