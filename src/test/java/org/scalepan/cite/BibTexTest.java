@@ -43,7 +43,7 @@ class BibTexTest {
     }
 
     @Test
-    void a_report_names_its_institution_number_and_series_and_tells_of_unlisted_authors() {
+    void a_report_names_its_institution_number_and_series_and_marks_unlisted_authors() {
         BibTeXEntry entry = only(SampleReferences.vanHuis());
         assertEquals("techreport", entry.getType().getValue());
         assertEquals("Food and Agriculture Organization of the United Nations", field(entry, "institution"));
@@ -82,7 +82,7 @@ class BibTexTest {
     }
 
     @Test
-    void how_a_source_was_seen_goes_along_where_no_standard_style_prints_it() {
+    void how_a_source_was_seen_is_written_where_no_standard_style_prints_it() {
         assertEquals(
                 "Seen: fulltext. The copy read predates the erratum of February 2019",
                 field(only(SampleReferences.poore()), "annote"));

@@ -80,7 +80,7 @@ class CslJsonTest {
     }
 
     @Test
-    void numbers_may_stand_where_the_schema_allows_them_and_the_year_may_be_text() {
+    void numbers_are_read_where_the_schema_allows_them_and_the_year_may_be_text() {
         Reference read = CslJson.read(json("""
                         [{"id": 17, "type": "report", "title": "T", "volume": 7, "issue": 12, "page": 3, "number": 171,
                           "issued": {"date-parts": [["2013"]]}, "custom": {"check": "memory"}}]

@@ -19,7 +19,7 @@ class PlainTextTest {
     }
 
     @Test
-    void a_volume_without_an_issue_stands_alone() {
+    void a_volume_without_an_issue_is_printed_alone() {
         String text = PlainText.of(SampleReferences.smetana());
         assertTrue(text.contains(" Resources, Conservation and Recycling 144: 285-296. https://doi.org/"), text);
     }
@@ -34,7 +34,7 @@ class PlainTextTest {
     }
 
     @Test
-    void without_an_author_the_title_leads_and_an_unknown_year_is_said_to_be_none() {
+    void without_an_author_the_title_leads_and_an_unknown_year_is_n_d() {
         assertEquals("Common practice in the trade, no published source (n.d.).", PlainText.of(SampleReferences.commonPractice()));
     }
 

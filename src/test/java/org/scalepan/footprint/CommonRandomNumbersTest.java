@@ -111,7 +111,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void values_of_ones_own_may_be_written_to_without_harm_to_others() {
+    void uncached_values_may_be_written_to_without_changing_others() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, N);
         double[] own = random.ownValues("finding", UNCERTAIN);
         assertArrayEquals(random.values("finding", UNCERTAIN), own);

@@ -33,7 +33,7 @@ class FunctionalUnitTest {
     }
 
     @Test
-    void a_unit_that_is_none_is_not_guessed() {
+    void an_unknown_unit_is_not_guessed() {
         assertEquals(Optional.empty(), FunctionalUnit.of("kilo"));
         assertEquals(Optional.empty(), FunctionalUnit.of("KG_LIVE"));
         assertEquals(Optional.empty(), FunctionalUnit.of(""));

@@ -183,7 +183,7 @@ class UnitChainTest {
     }
 
     @Test
-    void another_study_of_the_same_herd_takes_the_content_of_beef() {
+    void another_study_of_the_same_herd_uses_the_content_of_beef() {
         UnitChain other = chain("beef-beef-herd", "fresh", NO_SOURCE);
         assertEquals(1 / 0.1859, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
         ChainStep.PublishedStep step =
@@ -197,7 +197,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_factor_of_the_narrower_product_is_never_taken_for_the_broader() {
+    void a_factor_of_the_narrower_product_is_never_used_for_the_broader() {
         Product beef = library.products().get("beef");
         assertTrue(library.withNarrower(beef).size() > 1);
         for (ChainStep step : ((ChainPath.FoundPath)
@@ -208,7 +208,7 @@ class UnitChainTest {
     }
 
     @Test
-    void no_factor_is_ever_borrowed_from_another_species() {
+    void no_factor_of_another_species_is_ever_used() {
         for (Product product : library.products().values()) {
             Set<String> own = new TreeSet<>(Set.of(product.id()));
             product.broader().ifPresent(own::add);
@@ -338,7 +338,7 @@ class UnitChainTest {
 
     /** Draws of a factor lie about its central value: half of them below, half above, whatever is put on top of it. */
     @Test
-    void draws_of_milk_protein_lie_about_its_middle_after_rescaling_to_crude_protein() {
+    void draws_of_milk_protein_are_centred_after_rescaling_to_crude_protein() {
         UnitChain milk = chain("milk", "fresh", NO_SOURCE);
         double[] values = ones(20_001);
         ((ChainPath.FoundPath) milk.path(KG_EDIBLE, KG_PROTEIN))

@@ -57,7 +57,7 @@ class EligibilityTest {
     }
 
     @Test
-    void what_lies_outside_the_region_is_reported() {
+    void results_outside_the_region_are_reported() {
         Evidence.PooledEvidence kenya =
                 Asked.of(LIBRARY).in("kenya").per(FunctionalUnit.KG_EDIBLE).some("milk");
         assertEquals("it is about eu-27, outside kenya", whyNot(kenya, "leip-jrc-2010.milk.ghg.kg-product"));
@@ -254,7 +254,7 @@ class EligibilityTest {
     }
 
     @Test
-    void of_palm_weevil_there_is_none_and_nothing_is_borrowed() {
+    void palm_weevil_has_no_result_and_none_of_another_species_is_used() {
         assertEquals(
                 "no published ghg result of palm weevil is in this library",
                 none(Asked.of(LIBRARY).evidence("palm-weevil")).reason());

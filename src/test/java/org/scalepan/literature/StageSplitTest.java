@@ -100,7 +100,7 @@ class StageSplitTest {
     }
 
     @Test
-    void every_split_has_its_three_stages_so_that_none_is_carried_by_half() {
+    void every_split_has_its_three_stages_so_that_none_is_converted_by_half() {
         for (StageSplit split : LIBRARY.stageSplits()) {
             List<String> stages = LIBRARY.stageSplits().stream()
                     .filter(other -> other.product().equals(split.product())
@@ -139,7 +139,7 @@ class StageSplitTest {
     }
 
     @Test
-    void of_two_statements_of_a_study_the_one_that_treats_land_use_change_as_asked_is_taken() {
+    void of_two_statements_of_a_study_the_one_that_treats_land_use_change_as_asked_is_used() {
         // Desjardins et al. 2012, EU-27: 10.4 without and 13.3 with land-use change, kg CO2e per kg live.
         Asked asked = Asked.of(LIBRARY).only("desjardins-2012").in("eu-27").per(FunctionalUnit.KG_LIVE);
         assertEquals(10.4, only(asked.luc(LandUseChange.EXCLUDE)).central(), 1e-9, "kg CO2e per kg live");

@@ -44,7 +44,7 @@ class StudyWeightTest {
     }
 
     @Test
-    void a_study_with_nine_results_weighs_as_much_as_a_study_with_one() {
+    void a_study_with_nine_results_has_the_weight_of_a_study_with_one() {
         OwnFolder own = invented(new OwnFolder(folder), "own.one", "own.one", "oonincx-2010", "1");
         for (int i = 1; i <= 9; i++) {
             invented(own, "own.many." + i, "own.many." + i, "dreyer-2021", "100");

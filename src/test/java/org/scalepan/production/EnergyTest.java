@@ -45,7 +45,7 @@ class EnergyTest {
     }
 
     @Test
-    void the_intensity_that_the_supplier_tells_wins_over_the_librarys() {
+    void the_intensity_stated_by_the_supplier_replaces_that_of_the_library() {
         Inventory inventory = withSuppliersIntensity("grid-electricity", 0.12);
 
         assertEquals(12, of(inventory, Flux.CO2E), 1e-12, "100 kWh");
@@ -164,7 +164,7 @@ class EnergyTest {
 
     @ParameterizedTest
     @CsvSource({"ghana, 0.45286", "senegal, 0.47184"})
-    void the_intensity_that_would_be_taken_can_be_asked_for(String place, double intensity) {
+    void the_default_intensity_can_be_looked_up(String place, double intensity) {
         FarmRecords records =
                 farm().in(place).energy("grid-electricity", 1).farm().records();
 

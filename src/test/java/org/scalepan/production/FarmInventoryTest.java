@@ -91,7 +91,7 @@ class FarmInventoryTest {
 
     /** Ember 2026: 471.84 g CO2e per kWh in the world (2024). */
     @Test
-    void a_country_without_a_grid_of_its_own_takes_the_worlds_and_says_so() {
+    void a_country_without_a_grid_of_its_own_uses_that_of_the_world_and_reports_it() {
         Inventory senegal = farm().in("senegal").energy("grid-electricity", 100).inventory();
         Inventory nowhere = farm().energy("grid-electricity", 100).inventory();
 
@@ -110,7 +110,7 @@ class FarmInventoryTest {
         "norway,          Norway,          21.165",
         "denmark,         ,                13.133"
     })
-    void a_place_in_europe_takes_the_european_unions_grid_before_the_worlds(
+    void a_place_in_europe_uses_the_grid_of_the_european_union_before_that_of_the_world(
             String place, @Nullable String called, double kilograms) {
         Inventory inventory = farm().in(place).energy("grid-electricity", 100).inventory();
 
@@ -129,7 +129,7 @@ class FarmInventoryTest {
     }
 
     @Test
-    void of_several_years_the_nearest_one_is_taken_and_the_latest_when_none_is_given() {
+    void of_several_years_the_nearest_one_is_used_and_the_latest_when_none_is_given() {
         Library library = new OwnFolder(folder)
                 .rowLike(
                         "energy_factors",
@@ -172,7 +172,7 @@ class FarmInventoryTest {
     }
 
     @Test
-    void a_material_without_a_factor_is_counted_as_another_one_or_not_and_says_so() {
+    void a_material_without_a_factor_is_counted_as_another_or_not_counted_and_that_is_reported() {
         Inventory rope = farm().material("rope", 2, 1).inventory();
         Inventory sack = farm().material("jute-sack", 2, 1).inventory();
 

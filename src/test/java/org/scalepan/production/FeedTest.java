@@ -48,7 +48,7 @@ class FeedTest {
 
     /** Land is allocated to bran by mass: 10 / 3.4228 t/ha of wheat in the world (FAOSTAT 2018). */
     @Test
-    void bran_carries_its_share_of_the_field() {
+    void land_is_allocated_to_bran() {
         Inventory inventory = fed(Fed.of("wheat-bran", 100)).inventory();
 
         assertEquals(
@@ -66,7 +66,7 @@ class FeedTest {
     }
 
     @Test
-    void moisture_given_is_taken_and_moisture_not_given_is_a_gap() {
+    void recorded_moisture_is_used_and_missing_moisture_is_a_gap() {
         Inventory given = fed(Fed.of("wheat-bran", 100).moisture(0.10)).inventory();
         Inventory open = fed(Fed.of("wheat-bran", 100)).inventory();
 
@@ -209,7 +209,7 @@ class FeedTest {
     /** Adom et al. 2013: dairy feed as mixed, 0.62 kg CO2e per kg by price and 0.93 by mass. */
     @ParameterizedTest
     @CsvSource({"ECONOMIC, 0.62", "MASS, 0.93"})
-    void of_two_published_allocations_the_one_asked_for_is_taken(Burden burden, double printed) {
+    void of_two_published_allocations_the_one_asked_for_is_used(Burden burden, double printed) {
         Inventory inventory =
                 fed(Fed.of("compound-dairy-feed", 100).burden(burden)).inventory();
 
@@ -237,7 +237,7 @@ class FeedTest {
     }
 
     @Test
-    void an_allocation_taken_in_place_of_the_one_asked_for_is_named() {
+    void an_allocation_used_instead_of_the_one_asked_for_is_named() {
         Inventory inventory =
                 fed(Fed.of("soybean-meal", 100).burden(Burden.ECONOMIC)).inventory();
 
@@ -336,7 +336,7 @@ class FeedTest {
     }
 
     @Test
-    void a_lawful_note_stands_with_the_remark() {
+    void a_note_on_feed_law_comes_with_the_remark() {
         String remark = Tally.remarks(fed(Fed.of("poultry-manure", 100)).inventory(), Remark.LEGALITY)
                 .get(0);
 

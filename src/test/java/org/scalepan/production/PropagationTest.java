@@ -176,7 +176,7 @@ class PropagationTest {
 
     /** Guidelines: inputs that are one and the same are correlated; here they cancel, whichever way the chain is walked. */
     @Test
-    void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
+    void a_factor_in_both_farm_and_chain_cancels_out() {
         SystemFootprint down = carried(
                 FunctionalUnit.KG_EDIBLE,
                 FunctionalUnit.KG_PROTEIN,

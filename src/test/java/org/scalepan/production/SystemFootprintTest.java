@@ -47,7 +47,7 @@ class SystemFootprintTest {
         "ar5-100-feedback, 34, 298",
         "ar6-100, 27.0, 273"
     })
-    void one_inventory_is_weighed_by_any_warming_set(String set, double methane, double nitrousOxide) {
+    void one_inventory_is_characterised_by_any_warming_set(String set, double methane, double nitrousOxide) {
         assertEquals(
                 methane,
                 Tally.of(LIBRARY, oneKilogram(Flux.CH4_BIOGENIC)).gwp(set).value(),
@@ -172,7 +172,7 @@ class SystemFootprintTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.1, 1.01, Double.NaN})
-    void a_share_of_the_burden_beyond_none_and_all_is_refused(double share) {
+    void an_allocated_share_outside_0_to_1_is_refused(double share) {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new Output(

@@ -24,7 +24,7 @@ class FormulaTest {
     }
 
     @Test
-    void what_stands_in_quotes_is_text_even_if_it_looks_like_a_cell_or_a_function() {
+    void quoted_text_is_text_even_if_it_looks_like_a_cell_or_a_function() {
         assertEquals("of:=\"A1, SUM(B2) \"\"C3\"\"\"&[.D4]", new Formula("\"A1, SUM(B2) \"\"C3\"\"\"&D4").calc());
         assertEquals("\"WEBSERVICE(\"&D4", new Formula("\"WEBSERVICE(\"&D4").excel());
     }

@@ -38,7 +38,7 @@ class SpreadReadingTest {
     }
 
     @Test
-    void an_sd_beside_a_median_keeps_the_median() {
+    void an_sd_printed_with_a_median_leaves_the_median() {
         Distribution read = read(Printed.of(SpreadKind.SD).median(14).high(17));
 
         assertEquals(14, read.median(), 1e-12);

@@ -12,7 +12,7 @@ import org.scalepan.factors.Claim;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * Claims in circulation, asked as questions, come out as their literature says. A claim that fails there fails on the basis asked; one
+ * Circulating claims, asked as questions, get the verdict of their literature. A claim that fails there fails on the basis asked; one
  * that holds there holds on the basis named; one that holds in part neither holds nor fails outright: it is open, leans, or holds on
  * another basis only.
  */
@@ -79,8 +79,8 @@ class CirculatingClaimsTest {
 
     /**
      * Three claims are judged in claims.csv on a basis that no basis here has, so that the answer cannot be their verdict: c16 counts the
-     * feed of the breeding herd, c18 is about protein out per protein in, and c23 speaks of crickets with the numbers of mealworms. They
-     * are met all the same, and their own verdict stands beside the answer.
+     * feed of the breeding herd, c18 is about protein out per protein in, and c23 is about crickets with the numbers of mealworms. They are
+     * matched all the same, and their own verdict is given beside the answer.
      */
     @ParameterizedTest
     @CsvSource({

@@ -16,7 +16,7 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
 
-/** What the claim check says of claims whose sources are known. */
+/** Verdicts on claims whose sources are known. */
 class ClaimCheckTest {
     private static final Asked ALIVE =
             Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal");
@@ -74,7 +74,7 @@ class ClaimCheckTest {
     }
 
     /**
-     * oonincx-deboer-2012 sets its mealworms against the livestock of devries-deboer-2010; oonincx-2010 takes cattle and van-huis-2013
+     * oonincx-deboer-2012 compares its mealworms with the livestock of devries-deboer-2010; oonincx-2010 takes cattle and van-huis-2013
      * every figure from the literature.
      */
     @Test
@@ -281,7 +281,7 @@ class ClaimCheckTest {
                 .probability()
                 .orElseThrow()
                 .value();
-        // Beef against mealworm is the ratio turned round: at least 1/k is at most k.
+        // Beef against mealworm is the reciprocal ratio: at least 1/k is at most k.
         double contrary = Said.check(land, "beef", "mealworm", 1 / k)
                 .asked()
                 .probability()

@@ -18,7 +18,7 @@ import org.scalepan.factors.AminoAcidRequirement;
 import org.scalepan.factors.Cited;
 import org.scalepan.factors.Grade;
 
-/** The least share of an indispensable amino acid in what a pattern asks. */
+/** The least ratio of content to requirement over the indispensable amino acids of a pattern. */
 class AminoAcidScoreTest {
     private static final double EXACT = 1e-12;
     private static final int TRIALS = 200;

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Warning;
 import org.scalepan.footprint.ProteinBasis;
 
-/** Foods side by side: what may stand beside what, what is said about it, and what protein costs. */
+/** Foods compared: which comparisons are valid, their warnings, and the price of protein. */
 class NutritionTableTest {
     private static NutritionTable table(Basis basis, String... foods) {
         return NutritionTable.of(LIBRARY, Asking.question(basis, foods));

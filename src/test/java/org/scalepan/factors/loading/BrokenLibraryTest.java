@@ -131,7 +131,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_missing_locator_is_asked_for_in_the_words_of_the_schema() {
+    void a_missing_locator_is_reported_in_the_words_of_the_schema() {
         String place = copy.set(RESULTS, MEALWORM_GHG, "locator", "");
         copy.assertFaults(place
                 + ": locator is missing; give where in the source: table, page, sheet, abstract; \"no source\" for"
@@ -252,7 +252,7 @@ class BrokenLibraryTest {
 
     @ParameterizedTest
     @CsvSource({"187, 187", "0, 0", "1.1, 1.1"})
-    void a_fraction_that_is_none_is_refused_before_anyone_divides_by_it(String cell, String reported) {
+    void an_invalid_fraction_is_refused_before_anything_is_divided_by_it(String cell, String reported) {
         String place = copy.set(COMPOSITION, MEALWORM_PROTEIN, "value", cell);
         copy.assertFaults(place + ": protein with value " + reported + "; it must be above 0 and at most 1");
     }
@@ -314,7 +314,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void boundaries_stand_from_the_narrowest_to_the_widest() {
+    void boundaries_are_ordered_from_the_narrowest_to_the_widest() {
         String place = copy.set("boundaries.csv", "retail", "rank", "3");
         copy.assertFaults(place + ": rank 3 of retail; it must be 4: the narrowest boundary has rank 1");
     }

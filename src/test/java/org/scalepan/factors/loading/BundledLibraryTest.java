@@ -114,7 +114,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void the_description_says_of_every_column_what_it_is_in_the_order_of_the_file() throws IOException {
+    void the_schema_describes_every_column_in_the_order_of_the_file() throws IOException {
         for (JsonNode resource : dataPackage().path("resources")) {
             String path = JsonAt.text(resource, "/path");
             if (path.endsWith(".csv")) {
@@ -152,7 +152,7 @@ class BundledLibraryTest {
     /** An order that a person can follow: that of products.csv; so a new row has one place. */
     @ParameterizedTest
     @ValueSource(strings = {"results", "feed_conversion", "composition", "stage_splits"})
-    void rows_stand_in_the_order_of_the_products(String name) {
+    void rows_are_in_the_order_of_the_products(String name) {
         List<String> order = List.copyOf(LIBRARY.products().keySet());
         List<Integer> places = LIBRARY.table(name).rows().stream()
                 .map(row -> order.indexOf(row.text("product")))
@@ -161,7 +161,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void sources_stand_in_alphabetical_order() {
+    void sources_are_in_alphabetical_order() {
         List<String> ids = List.copyOf(LIBRARY.references().keySet());
         assertEquals(ids.stream().sorted().toList(), ids);
     }
@@ -198,7 +198,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void what_is_common_practice_says_that_it_has_no_source_and_is_graded_memory() {
+    void common_practice_has_no_source_and_the_grade_memory() {
         List<Cited> practice = LIBRARY.composition().stream()
                 .map(CompositionRow::cited)
                 .filter(cited -> cited.source().equals("common-practice"))

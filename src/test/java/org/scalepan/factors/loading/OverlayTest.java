@@ -196,7 +196,7 @@ class OverlayTest {
     }
 
     @Test
-    void an_own_default_beside_the_bundled_one_is_refused_because_only_one_can_serve() {
+    void an_own_default_beside_the_bundled_one_is_refused_because_there_can_be_only_one() {
         List<Fault> faults = faults(new OwnFolder(folder)
                 .rowLike("composition", "finke-2002.mealworm.fresh.protein", Map.of("id", "own.p", "value", "0.19")));
         assertEquals(

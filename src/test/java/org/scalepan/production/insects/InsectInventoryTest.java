@@ -33,7 +33,7 @@ import org.scalepan.production.Tally;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
-/** An insect farm from its notebook to the lines of its inventory. */
+/** From the records of an insect farm to the lines of its inventory. */
 class InsectInventoryTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final double TO_N2O = 44.0 / 28.0;
@@ -78,12 +78,12 @@ class InsectInventoryTest {
     }
 
     @Test
-    void what_is_kept_for_breeding_is_not_sold() {
+    void the_share_for_breeding_is_not_sold() {
         assertEquals(950, mealworms().kept(0.05).inventory().output().amount(), 1e-9);
     }
 
     /**
-     * Nitrogen closes: what the larvae do not hold is in the frass. Bran holds 17.403 % protein of dry matter (NASEM 2021), mealworms
+     * Nitrogen balance: what the larvae do not retain is in the frass. Bran holds 17.403 % protein of dry matter (NASEM 2021), mealworms
      * 18.7 % fresh (Finke 2002), both N x 6.25: 2 700 x 0.17403 / 6.25 - 1 000 x 0.187 / 6.25 = 45.261 kg N.
      */
     @Test
@@ -111,7 +111,7 @@ class InsectInventoryTest {
                 both::toString);
     }
 
-    /** Maize alone holds less nitrogen than the larvae; what the peel holds is not known, so physics has no say. */
+    /** Maize alone holds less nitrogen than the larvae; that of the peel is not known, so that no balance can be computed. */
     @Test
     void larvae_may_have_their_nitrogen_from_feed_that_is_not_known() {
         Inventory inventory = farm("mealworm", 1000)
@@ -218,7 +218,7 @@ class InsectInventoryTest {
 
     @ParameterizedTest
     @MethodSource("coProducts")
-    void co_products_take_their_part_by_the_rule_asked_for(CoProductRule rule, double share) {
+    void co_products_are_allocated_by_the_rule_asked_for(CoProductRule rule, double share) {
         InsectRecordsFixture alone = farm("mealworm", 900).feed("wheat-bran", 3000);
         Inventory inventory = farm("mealworm", 900)
                 .feed("wheat-bran", 3000)
@@ -258,7 +258,7 @@ class InsectInventoryTest {
         if (step.equals("drying")) {
             assertTrue(least >= floor, "MJ per kg of water: " + least);
         } else {
-            // The floor itself stands in, and the answer says that it is one.
+            // The physical minimum is used, and the answer says so.
             assertEquals(floor, heat.term().central() / 600, 0.01, "MJ per kg");
             assertTrue(Tally.gaps(inventory).contains("processing/" + step + "/energy"));
         }
@@ -284,7 +284,7 @@ class InsectInventoryTest {
         assertEquals(400, dried.output().amount(), 0.0);
     }
 
-    /** A notebook with a harvest, one feed and one meter: every other field is open, and each is named. */
+    /** Records with a harvest, one feed and one meter: every other field is open, and each is named. */
     @Test
     void three_fields_are_enough_and_every_gap_is_named() {
         Inventory inventory = farm("palm-weevil", 500)
@@ -380,7 +380,7 @@ class InsectInventoryTest {
         return Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY);
     }
 
-    /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is a use and not a floor. */
+    /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is measured use and not a minimum. */
     @Test
     void drying_takes_what_dryers_take() {
         Inventory inventory = mealworms()
@@ -418,7 +418,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void what_is_sold_was_weighed_and_loses_nothing_to_breeding() {
+    void sold_weight_is_not_reduced_by_breeding() {
         Inventory inventory = mealworms().kept(0.05).sold("dried", 400).inventory();
 
         assertEquals(400, inventory.output().amount(), 0.0);
@@ -460,7 +460,7 @@ class InsectInventoryTest {
                 .orElseThrow(() -> new AssertionError("no line " + what + " among " + inventory.flows()));
     }
 
-    /** Of palm pith the library knows no dry matter, so that nothing can be said against physics, but something against practice. */
+    /** Of palm pith the library knows no dry matter, so that mass balance cannot be checked, but usual practice can. */
     @ParameterizedTest
     @CsvSource({"999, true", "1000, false"})
     void less_feed_than_harvest_is_odd_where_the_dry_matter_of_the_feed_is_not_known(double pith, boolean flagged) {
@@ -477,7 +477,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void economic_allocation_needs_a_price_of_everything_that_takes_a_part() {
+    void economic_allocation_needs_a_price_of_every_product() {
         FarmRecords.CoProduct oil = new FarmRecords.CoProduct("oil", 30, OptionalDouble.of(2));
         FarmRecords.CoProduct frass = new FarmRecords.CoProduct("frass", 400, OptionalDouble.empty());
         OptionalDouble price = OptionalDouble.of(5);
