@@ -21,7 +21,7 @@ public final class Libraries {
     }
 
     /** The bundled library read once more, equal to the other but no part of it the same object. */
-    public static Library readAnew() {
+    public static Library readAgain() {
         return sound(LibraryLoader.bundled());
     }
 

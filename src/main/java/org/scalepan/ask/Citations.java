@@ -13,7 +13,7 @@ import org.scalepan.literature.HarmonisationStep;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.PairedEvidence;
 
-/** Every reference that stands behind an answer: of results, of conversions, of the warming set. */
+/** Every reference that an answer rests on: of results, of conversions, of the warming set. */
 public final class Citations {
     private final Set<String> sources = new LinkedHashSet<>();
 
@@ -63,7 +63,7 @@ public final class Citations {
         sources.add(cited.source());
     }
 
-    /** The references, in the order in which they were met. */
+    /** The references, in order of first use. */
     public List<Reference> references(Library library) {
         return sources.stream().flatMap(id -> library.reference(id).stream()).toList();
     }

@@ -11,10 +11,10 @@ import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.PoolQuestion;
 
 /**
- * The one basis that every product of a question is measured with, all defaults resolved.
+ * The basis on which all products of a question are compared, all defaults resolved.
  *
- * @param pinned ids of the only sources that may speak; empty for all
- * @param excluded ids of sources that may not
+ * @param pinned ids of the only eligible sources; empty for all
+ * @param excluded ids of excluded sources
  * @param strict whether results under another warming set that cannot be converted are left out
  */
 public record ComparisonBasis(
@@ -75,7 +75,7 @@ public record ComparisonBasis(
                 strict);
     }
 
-    /** What the literature is asked about one product. */
+    /** The question to the literature about one product. */
     PoolQuestion question(ProductForm item) {
         return new PoolQuestion(
                 item.product(),

@@ -6,12 +6,12 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Summary;
 
-/** What can be said of one {@link Side} of a question on one basis, out of the literature or out of records. */
+/** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
 public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     /** What it is called in a sentence. */
     String words();
 
-    /** What supplies the protein. */
+    /** The product. */
     Product product();
 
     /** The figure draw by draw, when there is evidence. */
@@ -20,20 +20,20 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     /** Median, mean and interval of the figure, when there is evidence. */
     Optional<Summary> summary();
 
-    /** The figure once more out of another book, when there is evidence. */
+    /** The figure drawn again with other random numbers, when there is evidence. */
     Optional<Footprint> drawn(CommonRandomNumbers random);
 
     /** Why there is no figure. */
     Optional<String> missing();
 
-    /** True when a ratio can be made with it: there is a figure and every draw of it is above zero. */
+    /** True when a ratio can be formed with it: there is a figure and every draw of it is above zero. */
     default boolean isComparable() {
         return footprint().filter(Footprint::isPositive).isPresent();
     }
 
     /**
-     * True when a likelihood may be said of the figure: enough studies stand behind it whose numbers were seen, be it quoted
-     * elsewhere. What is computed from records speaks for that farm alone and needs no others, but it must count all that is usual.
+     * True when a likelihood may be stated for the figure: it rests on enough studies whose numbers were seen, at least quoted elsewhere.
+     * A figure computed from records is about that farm alone and needs no others, but it must count all that is usual.
      */
     boolean bearsLikelihood();
 

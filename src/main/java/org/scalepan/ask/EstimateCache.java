@@ -6,13 +6,13 @@ import java.util.function.Supplier;
 import org.scalepan.factors.Library;
 
 /**
- * Quotes that were asked for before. A quote is a pure function of the library, the product, the basis and the sampling, and serves
- * every question in which it stands; how many bytes are kept is bounded by the memory of the process.
+ * Caches published estimates. An estimate is a pure function of the library, the product, the basis and the sampling, and is shared by all
+ * questions; the size of the cache in bytes is bounded by the memory of the process.
  */
 final class EstimateCache {
     private static final long MOST_BYTES =
             Math.min(64L << 20, Runtime.getRuntime().maxMemory() / 8);
-    /** What a quote weighs beside its draws, roughly. */
+    /** Approximate size of an estimate in bytes, without its draws. */
     private static final int OF_ITS_TRAIL = 20_000;
 
     private final Cache<EstimateKey, PublishedEstimate> kept = Caffeine.newBuilder()
@@ -21,7 +21,7 @@ final class EstimateCache {
                     OF_ITS_TRAIL + (estimate.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
             .build();
 
-    /** All that a quote hangs on beside the library. */
+    /** Everything that an estimate depends on beside the library. */
     record EstimateKey(ProductForm item, ComparisonBasis basis, Sampling sampling) {}
 
     private EstimateCache() {}

@@ -14,17 +14,17 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.literature.Unused;
 
-/** Quotes products from the literature. */
+/** Estimates products from the literature. */
 public final class Estimating {
     private Estimating() {}
 
-    /** The quote for one product on a basis. */
+    /** The estimate for one product on a basis. */
     public static PublishedEstimate estimate(
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
         return estimate(library, item, basis, sampling, sampling.random());
     }
 
-    /** The quote of a question; one that was asked before on the same basis and sampling is kept and given again. */
+    /** The estimate for one product of a question, cached by basis and sampling. */
     public static PublishedEstimate estimate(
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
         return EstimateCache.of(library)

@@ -14,18 +14,18 @@ public final class Likelihood {
     public static final String SCALE = "IPCC AR5 likelihood scale";
 
     /**
-     * With fewer studies than this on either side no likelihood word is used: draws from one farm are no statement about farms. A
-     * study of which a number is from memory does not count, because nobody has seen that it says so.
+     * With fewer studies than this on either side no likelihood word is used: draws from one farm are no statement about farms. A study of
+     * which a number is from memory does not count, because the number has not been verified.
      */
     public static final int FEWEST_STUDIES = 3;
 
-    /** Why a likelihood word is withheld, as it stands in a sentence. */
+    /** Why a likelihood word is withheld, as worded in a sentence. */
     public static final String WITHHELD =
             "fewer than " + FEWEST_STUDIES + " studies on a side, those from memory not counted";
 
     private Likelihood() {}
 
-    /** The word for a probability that is told of two standings, or nothing where too few studies stand behind one of them. */
+    /** The word for a probability about two estimates, or nothing where one of them rests on too few studies. */
     public static Optional<String> word(double probability, Estimate one, Estimate other) {
         return one.bearsLikelihood() && other.bearsLikelihood() ? Optional.of(word(probability)) : Optional.empty();
     }

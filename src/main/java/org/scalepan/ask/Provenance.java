@@ -17,15 +17,14 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
 
 /**
- * What stands behind the standings of one answer, whether they come from the literature or from records: what must be said about
- * them, which publications they rest on, and which products are concerned.
+ * The provenance of the estimates of one answer, from the literature or from records: their warnings, publications and products.
  */
 public record Provenance(Library library, List<Estimate> estimates) {
     public Provenance {
         estimates = List.copyOf(estimates);
     }
 
-    /** What a reader must know. */
+    /** The warnings. */
     public List<Warning> warnings() {
         List<Warning> warnings = new ArrayList<>();
         if (inventories().flatMap(inventory -> inventory.flows().stream()).anyMatch(flow -> flow.flux() == Flux.CO2E)) {
@@ -82,7 +81,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                         used));
     }
 
-    /** The publications, in the order in which they were met. */
+    /** The publications, in order of first use. */
     public List<Reference> references() {
         Citations citations = new Citations();
         published().forEach(citations::add);
@@ -97,7 +96,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         return citations.references(library);
     }
 
-    /** What supplies the protein on any side. */
+    /** The products of all sides. */
     public List<Product> products() {
         return estimates.stream().map(Estimate::product).distinct().toList();
     }

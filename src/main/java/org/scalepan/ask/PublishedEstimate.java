@@ -14,7 +14,7 @@ import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What can be said of one product on a basis.
+ * The estimate for one product on a basis, from published results.
  *
  * @param evidence the results behind it, or why there are none
  * @param elsewhere when there is no evidence: published results of the product that do not fit the question
@@ -65,7 +65,7 @@ public record PublishedEstimate(
         return false;
     }
 
-    /** How many studies speak. */
+    /** The number of eligible studies. */
     public int studies() {
         return evidence instanceof Evidence.PooledEvidence some ? some.studies().size() : 0;
     }
@@ -80,7 +80,7 @@ public record PublishedEstimate(
                 : 0;
     }
 
-    /** The worst check grade among the published numbers that speak. */
+    /** The worst check grade among the published numbers used. */
     public Optional<Grade> lowestGrade() {
         return evidence instanceof Evidence.PooledEvidence some
                 ? some.findings()
@@ -89,17 +89,17 @@ public record PublishedEstimate(
                 : Optional.empty();
     }
 
-    /** The region whose results speak: the one asked for, or the nearest that has any. */
+    /** The region whose results are used: the one asked for, or the nearest that has any. */
     public Optional<String> regionUsed() {
         return evidence instanceof Evidence.PooledEvidence some ? Optional.of(some.regionUsed()) : Optional.empty();
     }
 
-    /** True when some result could not be put on the warming set asked for and is kept as published. */
+    /** True when some result could not be put on the warming set asked for and is used as published. */
     public boolean keepsOtherWarmingSets() {
         return says(Note.Codes.OTHER_WARMING_SET);
     }
 
-    /** True when rows of a user's own library speak. */
+    /** True when rows of a user's own library are among those used. */
     public boolean ownRows() {
         return says(Note.Codes.OWN_ROWS);
     }
@@ -111,7 +111,7 @@ public record PublishedEstimate(
                         .anyMatch(note -> note.code().equals(code));
     }
 
-    /** How many published numbers speak. */
+    /** The number of published numbers used. */
     public int results() {
         return evidence instanceof Evidence.PooledEvidence some
                 ? (int) some.findings().count()

@@ -6,7 +6,7 @@ import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * One product against the reference (M5).
+ * One product against the reference.
  *
  * @param timesLess reference ÷ product: how many times less the product causes
  * @param share product ÷ reference: what part of the reference's footprint it has
@@ -15,7 +15,7 @@ import org.scalepan.uncertainty.Summary;
  */
 public record Ratio(Summary timesLess, Summary share, double ofMeans, Probability less) {
 
-    /** The ratios of two standings of one question; none when a side has no figure or one that is not above zero throughout. */
+    /** The ratios of two estimates of one question; none when a side has no figure or one that is not above zero throughout. */
     public static Optional<Ratio> between(Estimate product, Estimate reference, double coverage) {
         return product.isComparable() && reference.isComparable()
                 ? Optional.of(of(product, reference, coverage))

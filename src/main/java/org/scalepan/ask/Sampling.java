@@ -23,12 +23,12 @@ public record Sampling(double coverage, int draws, long seed) {
         return Math.round(coverage * 100) + " %";
     }
 
-    /** How near to 0 or 1 a probability can be told: the rule of three, 3 ÷ draws (Hanley and Lippman-Hand 1983). */
+    /** How near to 0 or 1 a probability can be resolved: the rule of three, 3 ÷ draws (Hanley and Lippman-Hand 1983). */
     public double resolution() {
         return 3.0 / draws;
     }
 
-    /** The draws that the sides of one question share. */
+    /** The random numbers that the sides of one question share. */
     public CommonRandomNumbers random() {
         return new CommonRandomNumbers(seed, draws);
     }

@@ -9,7 +9,7 @@ import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
-/** Says results in plain sentences that carry unit, boundary, interval and number of studies. */
+/** Words results as plain sentences with unit, boundary, interval and number of studies. */
 public final class Sentences {
     private final ComparisonBasis basis;
     private final double coverage;
@@ -69,7 +69,7 @@ public final class Sentences {
     }
 
     /**
-     * How much stands behind a side: {@code 2 studies of beef in Kenya, 1 from memory}.
+     * The evidence of a side in words: {@code 2 studies of beef in Kenya, 1 from memory}.
      *
      * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
      */
@@ -90,7 +90,7 @@ public final class Sentences {
         return text.append(published.ownRows() ? ", own rows among them" : "").toString();
     }
 
-    /** Who says a paired ratio: the study, and where it took a side from. */
+    /** The source of a paired ratio: the study, and where it took a side from. */
     public static String study(PairedStudy paired) {
         return paired.study()
                 + paired.borrowed()
@@ -140,7 +140,7 @@ public final class Sentences {
         return basis.boundary().words(basis.indicator());
     }
 
-    /** What else a warming figure hangs on: the warming set and whether land-use change is in. */
+    /** What else a warming figure depends on: the warming set and whether land-use change is in. */
     private String basis(List<Estimate> estimates) {
         if (!basis.indicator().isWarming()) {
             return "";

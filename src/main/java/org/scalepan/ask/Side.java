@@ -8,7 +8,7 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.production.Inventory;
 
-/** One side of a question: a product as the literature knows it, or a farm or herd as its records tell it. */
+/** One side of a question: a product with its published results, or a farm or herd with its records. */
 public sealed interface Side {
     /** What it is called in a sentence. */
     String words();
@@ -16,13 +16,13 @@ public sealed interface Side {
     /** As it is written in the resolved question. */
     String written();
 
-    /** What supplies the protein. */
+    /** The product. */
     Product product();
 
-    /** Stands this side on a basis, drawn from a book that the other sides of the question share. */
+    /** The estimate of this side on a basis, with the random numbers that the sides of the question share. */
     Estimate on(Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random);
 
-    /** What the literature says on a basis, before anything is drawn; empty for what is computed from records. */
+    /** The published evidence on a basis, before anything is drawn; empty for what is computed from records. */
     Optional<Evidence> evidence(Library library, ComparisonBasis basis);
 
     /** True when there is a figure on a basis; cheap, because nothing is drawn. */

@@ -15,9 +15,9 @@ import org.scalepan.production.SystemFootprint;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * What can be said of one farm or herd on a basis.
+ * The estimate for one farm or herd on a basis, from its records.
  *
- * @param system the inventory added up, when there is a way to the unit asked for and something to add
+ * @param system the inventory summed, when there is a conversion to the unit asked for and anything to count
  * @param missing why there is none
  */
 public record SystemEstimate(
@@ -81,7 +81,7 @@ public record SystemEstimate(
         return of(library, inventory, basis, credit, sampling, sampling.random());
     }
 
-    /** Without draws: the central value, with {@link #firstOrder} for its doubt. */
+    /** Without draws: the central value, with {@link #firstOrder} for its uncertainty. */
     public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis basis, boolean credit) {
         Scope scope = new Scope(basis.indicator(), basis.per(), basis.boundary(), basis.gwp(), credit);
         UnitChain chain = UnitChain.of(
@@ -112,7 +112,7 @@ public record SystemEstimate(
                 inventory, scope, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(why));
     }
 
-    /** The doubt by first-order propagation. */
+    /** The uncertainty by first-order propagation. */
     public Optional<FirstOrder> firstOrder() {
         return system.map(SystemFootprint::firstOrder);
     }

@@ -15,7 +15,7 @@ import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.Note;
 import org.scalepan.literature.PoolQuestion;
 
-/** Gathers what must be said about the figures of an answer, each thing once, with the rows that it is about. */
+/** Collects the warnings about the figures of an answer, each once, with the rows that it is about. */
 public final class Warnings {
     /** Below this many studies an interval says more about the studies than about the world. */
     private static final int FEW = Likelihood.FEWEST_STUDIES;
@@ -61,7 +61,7 @@ public final class Warnings {
 
     private Warnings() {}
 
-    /** The warnings for quotes that stand together in one answer. */
+    /** The warnings for the estimates of one answer. */
     public static List<Warning> of(Library library, List<PublishedEstimate> estimates) {
         List<Warning> warnings = new ArrayList<>();
         fewStudies(estimates, warnings);
@@ -74,7 +74,7 @@ public final class Warnings {
         return warnings;
     }
 
-    /** That a user's own rows were used, where there are any. */
+    /** The warning that a user's own rows were used, where there are any. */
     public static Optional<Warning> ownLibrary(Library library) {
         int own = library.version().ownRows();
         if (own == 0) {
@@ -139,7 +139,7 @@ public final class Warnings {
         }
     }
 
-    /** What the basis itself asks a reader to bear in mind. */
+    /** Warnings about the basis itself. */
     private static void basis(List<PublishedEstimate> estimates, List<Warning> warnings) {
         PoolQuestion question = estimates.get(0).evidence().question();
         List<String> products = estimates.stream()

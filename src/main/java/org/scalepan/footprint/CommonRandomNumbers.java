@@ -55,7 +55,7 @@ public final class CommonRandomNumbers {
         }
 
         /** A second sample of the same seed: numbers independent of those of {@link #seeded}. */
-        static ScoreSource seededAnew(long seed) {
+        static ScoreSource secondSeeded(long seed) {
             return (stream, count) -> {
                 String id = "anew/" + stream.id();
                 return stream.choice() ? Draws.uniforms(id, seed, count) : Draws.scores(id, seed, count);
@@ -118,7 +118,7 @@ public final class CommonRandomNumbers {
      */
     public CommonRandomNumbers exchanging(Substream stream, CommonRandomNumbers from) {
         if (from.draws != draws) {
-            throw new IllegalArgumentException("books of different length: " + draws + " and " + from.draws);
+            throw new IllegalArgumentException("numbers of draws differ: " + draws + " and " + from.draws);
         }
         return new CommonRandomNumbers(source, draws, Optional.of(new Exchange(stream, from, this)));
     }

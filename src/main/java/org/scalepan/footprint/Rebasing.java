@@ -47,19 +47,19 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
             }
             return;
         }
-        double[] parting = random.uniforms(shares.id());
+        double[] nitrousOxideShare = random.uniforms(shares.id());
         double atNone = multiplier(0);
         double atAll = multiplier(1);
         for (int i = 0; i < values.length; i++) {
-            values[i] *= atNone + (atAll - atNone) * parting[i];
+            values[i] *= atNone + (atAll - atNone) * nitrousOxideShare[i];
         }
     }
 
     /**
-     * @param parting 0 to 1: share of N2O, the gas more sensitive to the set, in the unknown rest; the remainder is CO2
+     * @param nitrousOxideShare 0 to 1: share of N2O, the gas more sensitive to the set, in the unknown rest; the remainder is CO2
      */
-    private double multiplier(double parting) {
-        Map<Gas, Double> share = parted(parting);
+    private double multiplier(double nitrousOxideShare) {
+        Map<Gas, Double> share = divided(nitrousOxideShare);
         double underFrom = 0;
         double underTo = 0;
         for (Map.Entry<Gas, Double> entry : share.entrySet()) {
@@ -70,14 +70,14 @@ public record Rebasing(GasShares shares, WarmingSet underShares, WarmingSet from
         return underTo / underFrom;
     }
 
-    private Map<Gas, Double> parted(double parting) {
+    private Map<Gas, Double> divided(double nitrousOxideShare) {
         Map<Gas, Double> share = new EnumMap<>(Gas.class);
         share.putAll(shares.known());
         Set<Gas> open = open();
         double rest = rest();
         if (open.contains(Gas.N2O) && open.contains(Gas.CO2)) {
-            share.put(Gas.N2O, rest * parting);
-            share.put(Gas.CO2, rest * (1 - parting));
+            share.put(Gas.N2O, rest * nitrousOxideShare);
+            share.put(Gas.CO2, rest * (1 - nitrousOxideShare));
         } else if (open.contains(Gas.N2O)) {
             share.put(Gas.N2O, rest);
         } else {

@@ -118,26 +118,26 @@ public final class Pool {
                 .add(item));
         Comparator<Harmonised> best = Comparator.<Harmonised, Boolean>comparing(
                         item -> item.result().cited().check() == Grade.MEMORY)
-                .thenComparing(Pool::doubts);
+                .thenComparing(Pool::conversions);
         return byFinding.values().stream()
                 .map(alternatives -> alternatives.stream().min(best).orElseThrow())
                 .toList();
     }
 
     /** How many conversions the printed number needs to reach the basis. */
-    private static double doubts(Harmonised item) {
-        double doubts = 0;
+    private static double conversions(Harmonised item) {
+        double conversions = 0;
         for (HarmonisationStep step : item.steps()) {
             if (step instanceof HarmonisationStep.ToUnit unit) {
-                doubts += unit.step() instanceof ChainStep.PublishedStep ? 1 : 0;
+                conversions += unit.step() instanceof ChainStep.PublishedStep ? 1 : 0;
             } else if (step instanceof HarmonisationStep.ToWarmingSet warming) {
                 // Between two sets to start from, the nearer one: its factor is closer to 1.
-                doubts += 1 + Math.abs(Math.log(warming.multiplier()));
+                conversions += 1 + Math.abs(Math.log(warming.multiplier()));
             } else {
-                doubts += 1;
+                conversions += 1;
             }
         }
-        return doubts
+        return conversions
                 + item.notes().stream()
                         .filter(note -> note.code().equals(Note.Codes.OTHER_WARMING_SET)
                                 || note.code().startsWith("luc-"))

@@ -56,7 +56,7 @@ public record BetaFraction(double alpha, double beta) implements Distribution {
     /** Draws from a curve interpolated once through exact quantiles; they agree with {@link #atScore} to parts in 10^8. */
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         BetaLogit.Curve curve = new BetaLogit(alpha, beta).curve();
         for (int i = 0; i < out.length; i++) {
             out[i] = BetaLogit.fraction(curve.atScore(scores[i]));

@@ -24,7 +24,7 @@ public record Constant(double value) implements Distribution {
 
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         Arrays.fill(out, value);
     }
 }

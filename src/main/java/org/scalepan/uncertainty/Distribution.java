@@ -65,7 +65,7 @@ public sealed interface Distribution
      * @throws IllegalArgumentException when there are fewer scores than draws asked for
      */
     default void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         for (int i = 0; i < out.length; i++) {
             out[i] = atScore(scores[i]);
         }

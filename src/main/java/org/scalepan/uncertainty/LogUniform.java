@@ -31,7 +31,7 @@ public record LogUniform(double low, double high) implements Distribution {
 
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         double logWidth = logWidth();
         for (int i = 0; i < out.length; i++) {
             out[i] = StandardNormal.probabilityBelow(scores[i]) * logWidth;

@@ -100,7 +100,7 @@ public record Lognormal(double mu, double sigma) implements Distribution {
 
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         for (int i = 0; i < out.length; i++) {
             out[i] = mu + sigma * scores[i];
         }

@@ -34,7 +34,7 @@ public record LognormalBelowOne(Lognormal untruncated) implements Distribution {
 
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         below().fill(scores, out);
         untruncated.fill(out, out);
         for (int i = 0; i < out.length; i++) {

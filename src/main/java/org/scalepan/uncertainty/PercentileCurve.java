@@ -59,7 +59,7 @@ public record PercentileCurve(double[] probabilities, double[] values) implement
 
     @Override
     public void fill(double[] scores, double[] out) {
-        Require.room(scores, out);
+        Require.noLonger(scores, out);
         new Pieces(probabilities, values).fill(scores, out);
     }
 

@@ -38,7 +38,7 @@ final class Require {
     }
 
     /** Draws are filled in place; the output may be a prefix of the scores, never longer. */
-    static void room(double[] scores, double[] out) {
+    static void noLonger(double[] scores, double[] out) {
         if (out.length > scores.length) {
             throw new IllegalArgumentException(
                     out.length + " draws asked for, but only " + scores.length + " scores given");

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BibTexTest {
     @Test
     void a_journal_article_is_read_back_field_by_field() {
-        BibTeXEntry entry = only(Shelf.oonincx());
+        BibTeXEntry entry = only(SampleReferences.oonincx());
         assertEquals("article", entry.getType().getValue());
         assertEquals("oonincx-deboer-2012", entry.getKey().getValue());
         assertEquals("Oonincx, Dennis G. A. B. and de Boer, Imke J. M.", field(entry, "author"));
@@ -39,12 +39,12 @@ class BibTexTest {
         assertEquals("12", field(entry, "number"));
         assertEquals("e51145", field(entry, "pages"));
         assertEquals("10.1371/journal.pone.0051145", field(entry, "doi"));
-        assertEquals(Shelf.oonincx().title(), printed(field(entry, "title")));
+        assertEquals(SampleReferences.oonincx().title(), printed(field(entry, "title")));
     }
 
     @Test
-    void a_report_names_its_institution_number_and_series_and_tells_of_unlisted_authors() {
-        BibTeXEntry entry = only(Shelf.vanHuis());
+    void a_report_names_its_institution_number_and_series_and_marks_unlisted_authors() {
+        BibTeXEntry entry = only(SampleReferences.vanHuis());
         assertEquals("techreport", entry.getType().getValue());
         assertEquals("Food and Agriculture Organization of the United Nations", field(entry, "institution"));
         assertEquals("171", field(entry, "number"));
@@ -70,49 +70,49 @@ class BibTexTest {
     })
     void the_csl_type_decides_the_entry_type(String csl, String bibtex) {
         assertEquals(
-                bibtex, only(Shelf.plain("a", csl, "T", List.of())).getType().getValue());
+                bibtex, only(SampleReferences.plain("a", csl, "T", List.of())).getType().getValue());
     }
 
     @Test
     void an_unknown_year_and_author_are_left_out_and_not_invented() {
-        BibTeXEntry entry = only(Shelf.commonPractice());
+        BibTeXEntry entry = only(SampleReferences.commonPractice());
         assertNull(entry.getField(new Key("year")));
         assertNull(entry.getField(new Key("author")));
         assertNull(entry.getField(new Key("doi")));
     }
 
     @Test
-    void how_a_source_was_seen_goes_along_where_no_standard_style_prints_it() {
+    void how_a_source_was_seen_is_written_where_no_standard_style_prints_it() {
         assertEquals(
                 "Seen: fulltext. The copy read predates the erratum of February 2019",
-                field(only(Shelf.poore()), "annote"));
-        assertNull(only(Shelf.poore()).getField(new Key("note")));
+                field(only(SampleReferences.poore()), "annote"));
+        assertNull(only(SampleReferences.poore()).getField(new Key("note")));
     }
 
     @Test
     void capitals_of_a_title_are_protected_except_the_first_of_all() {
         Reference reference =
-                Shelf.plain("a", "book", "Life cycle assessment of Tenebrio molitor in the EU (CO2 only)", List.of());
+                SampleReferences.plain("a", "book", "Life cycle assessment of Tenebrio molitor in the EU (CO2 only)", List.of());
         assertEquals(
                 "Life cycle assessment of {Tenebrio} molitor in the {EU} {(CO2} only)",
                 field(only(reference), "title"));
-        assertEquals("{LCA} of beef", field(only(Shelf.plain("a", "book", "LCA of beef", List.of())), "title"));
+        assertEquals("{LCA} of beef", field(only(SampleReferences.plain("a", "book", "LCA of beef", List.of())), "title"));
     }
 
     @Test
     void a_page_range_takes_the_double_dash_of_bibtex_whatever_dash_was_printed() {
         for (String printed : List.of("987-992", "987–992", "987 -- 992")) {
-            assertEquals("987--992", field(only(Shelf.onPage(printed)), "pages"));
+            assertEquals("987--992", field(only(SampleReferences.onPage(printed)), "pages"));
         }
     }
 
     @Test
     void a_body_stays_in_one_piece_whatever_its_name_holds() {
-        Reference reference = Shelf.plain(
+        Reference reference = SampleReferences.plain(
                 "a",
                 "report",
                 "T",
-                List.of(Shelf.body("Food and Agriculture Organization, Rome"), Shelf.body("R&D Ltd")));
+                List.of(SampleReferences.body("Food and Agriculture Organization, Rome"), SampleReferences.body("R&D Ltd")));
         assertEquals("{Food and Agriculture Organization, Rome} and {R\\&D Ltd}", field(only(reference), "author"));
     }
 
@@ -134,18 +134,18 @@ class BibTexTest {
             })
     void each_special_character_of_latex_is_escaped(String character, String latex) {
         assertEquals(
-                "a" + latex + "b", field(only(Shelf.plain("a", "book", "a" + character + "b", List.of())), "title"));
+                "a" + latex + "b", field(only(SampleReferences.plain("a", "book", "a" + character + "b", List.of())), "title"));
     }
 
     @Test
     void two_hyphens_are_printed_as_two_and_not_as_a_dash() {
-        String title = field(only(Shelf.plain("a", "book", "a--b and c---d", List.of())), "title");
+        String title = field(only(SampleReferences.plain("a", "book", "a--b and c---d", List.of())), "title");
         assertEquals("a--b and c---d", printed(title));
     }
 
     @Test
     void letters_beyond_ascii_stay_as_they_are() {
-        Reference reference = Shelf.plain("a", "book", "Étude du ver de farine 黄粉虫", List.of(Shelf.body("Thévenot")));
+        Reference reference = SampleReferences.plain("a", "book", "Étude du ver de farine 黄粉虫", List.of(SampleReferences.body("Thévenot")));
         assertEquals("Étude du ver de farine 黄粉虫", field(only(reference), "title"));
         assertEquals("{Thévenot}", field(only(reference), "author"));
     }
@@ -158,7 +158,7 @@ class BibTexTest {
     @Test
     void hostile_texts_cannot_break_an_entry_or_reach_another() {
         for (long seed = 0; seed < 20; seed++) {
-            List<Reference> references = Shelf.hostile(seed, 100);
+            List<Reference> references = SampleReferences.hostile(seed, 100);
             String written = BibTex.write(references);
             Map<Key, BibTeXEntry> entries = parsed(written).getEntries();
             assertEquals(
@@ -187,7 +187,7 @@ class BibTexTest {
     /** BibTeX itself counts braces without regard to backslashes, which JBibTeX does not do; so they are counted here. */
     @Test
     void braces_pair_up_even_counted_as_bibtex_counts_them() {
-        for (Reference reference : Shelf.hostile(99, 500)) {
+        for (Reference reference : SampleReferences.hostile(99, 500)) {
             String written = BibTex.write(List.of(reference));
             int depth = 0;
             for (int i = 0; i < written.length(); i++) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The open exchange form of references: read with every fault told, written so that other programs can read it. */
+/** The open exchange format of references: reading reports every fault; other programs can read what is written. */
 class CslJsonTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -76,11 +76,11 @@ class CslJsonTest {
                   "issue": "6392", "page": "987-992", "DOI": "10.1126/science.aaq0216",
                   "note": "The copy read predates the erratum of February 2019", "custom": {"check": "fulltext"}}]
                 """));
-        assertEquals(List.of(Shelf.poore()), read);
+        assertEquals(List.of(SampleReferences.poore()), read);
     }
 
     @Test
-    void numbers_may_stand_where_the_schema_allows_them_and_the_year_may_be_text() {
+    void numbers_are_read_where_the_schema_allows_them_and_the_year_may_be_text() {
         Reference read = CslJson.read(json("""
                         [{"id": 17, "type": "report", "title": "T", "volume": 7, "issue": 12, "page": 3, "number": 171,
                           "issued": {"date-parts": [["2013"]]}, "custom": {"check": "memory"}}]
@@ -100,7 +100,7 @@ class CslJsonTest {
                           {"family": "Huis", "non-dropping-particle": "van", "given": "Arnold"},
                           {"family": "Humboldt", "dropping-particle": "von", "given": "A", "suffix": "Jr"}]}]
                         """)).get(0);
-        assertEquals(List.of(Shelf.person("van Huis", "Arnold"), Shelf.person("von Humboldt Jr", "A")), read.authors());
+        assertEquals(List.of(SampleReferences.person("van Huis", "Arnold"), SampleReferences.person("von Humboldt Jr", "A")), read.authors());
     }
 
     @Test
@@ -127,7 +127,7 @@ class CslJsonTest {
     }
 
     @Test
-    void every_fault_of_a_list_is_told_with_its_entry() {
+    void every_fault_of_a_list_is_reported_with_its_entry() {
         JsonNode list = json("""
                 [{"id": "good", "type": "book", "title": "T", "custom": {"check": "memory"}},
                  {"id": "bad", "type": "journal", "title": "", "DOI": "https://doi.org/10.1371/x", "issued": "2012",
@@ -200,15 +200,15 @@ class CslJsonTest {
     @Test
     void what_is_written_keeps_to_the_csl_1_0_2_schema() {
         List<Reference> references =
-                List.of(Shelf.oonincx(), Shelf.poore(), Shelf.smetana(), Shelf.vanHuis(), Shelf.commonPractice());
+                List.of(SampleReferences.oonincx(), SampleReferences.poore(), SampleReferences.smetana(), SampleReferences.vanHuis(), SampleReferences.commonPractice());
         assertEquals(Set.of(), breachesOfCsl(CslJson.write(references)));
-        assertEquals(Set.of(), breachesOfCsl(CslJson.write(Shelf.hostile(1, 200))));
+        assertEquals(Set.of(), breachesOfCsl(CslJson.write(SampleReferences.hostile(1, 200))));
     }
 
     @Test
     void reading_back_what_was_written_gives_the_same_references_however_hostile() throws JsonProcessingException {
         for (long seed = 0; seed < 20; seed++) {
-            List<Reference> references = Shelf.hostile(seed, 100);
+            List<Reference> references = SampleReferences.hostile(seed, 100);
             String text = JSON.writeValueAsString(CslJson.write(references));
             assertEquals(references, CslJson.read(JSON.readTree(text)), "seed " + seed);
         }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** References as pasted into a text: author, year, title, where it stands, address. */
+/** References as pasted into a text: author, year, title, container, address. */
 class PlainTextTest {
     @Test
     void a_journal_article_reads_as_an_author_date_reference() {
@@ -15,12 +15,12 @@ class PlainTextTest {
                 "Oonincx DGAB, de Boer IJM (2012) Environmental Impact of the Production of Mealworms as a Protein Source for"
                         + " Humans – A Life Cycle Assessment. PLoS ONE 7(12): e51145."
                         + " https://doi.org/10.1371/journal.pone.0051145",
-                PlainText.of(Shelf.oonincx()));
+                PlainText.of(SampleReferences.oonincx()));
     }
 
     @Test
-    void a_volume_without_an_issue_stands_alone() {
-        String text = PlainText.of(Shelf.smetana());
+    void a_volume_without_an_issue_is_printed_alone() {
+        String text = PlainText.of(SampleReferences.smetana());
         assertTrue(text.contains(" Resources, Conservation and Recycling 144: 285-296. https://doi.org/"), text);
     }
 
@@ -30,25 +30,25 @@ class PlainTextTest {
                 "van Huis A, Van Itterbeeck J, Klunder H, et al. (2013) Edible insects: future prospects for food and feed"
                         + " security. FAO Forestry Paper. Food and Agriculture Organization of the United Nations, 171."
                         + " ISBN 978-92-5-107595-1. https://www.fao.org/4/i3253e/i3253e00.htm",
-                PlainText.of(Shelf.vanHuis()));
+                PlainText.of(SampleReferences.vanHuis()));
     }
 
     @Test
-    void without_an_author_the_title_leads_and_an_unknown_year_is_said_to_be_none() {
-        assertEquals("Common practice in the trade, no published source (n.d.).", PlainText.of(Shelf.commonPractice()));
+    void without_an_author_the_title_leads_and_an_unknown_year_is_n_d() {
+        assertEquals("Common practice in the trade, no published source (n.d.).", PlainText.of(SampleReferences.commonPractice()));
     }
 
     @Test
     void a_title_that_ends_in_a_mark_takes_no_second_one() {
         Reference reference =
-                Shelf.plain("a", "book", "Edible insects are the future?", List.of(Shelf.person("van Huis", "A")));
+                SampleReferences.plain("a", "book", "Edible insects are the future?", List.of(SampleReferences.person("van Huis", "A")));
         assertEquals("van Huis A (n.d.) Edible insects are the future?", PlainText.of(reference));
     }
 
     @Test
     void each_reference_takes_one_line_however_hostile_its_text() {
         for (long seed = 0; seed < 20; seed++) {
-            List<Reference> references = Shelf.hostile(seed, 100);
+            List<Reference> references = SampleReferences.hostile(seed, 100);
             String text = PlainText.write(references);
             assertTrue(text.endsWith("\n"));
             String[] lines = text.substring(0, text.length() - 1).split("\\R", -1);

@@ -13,44 +13,44 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** How a source is cited in a sentence (author-date custom of the trade), and what a sound reference must have. */
+/** How a source is cited in a sentence (author-date style), and what a sound reference must have. */
 class ReferenceTest {
     @Test
     void two_authors_are_cited_by_both_family_names_with_their_particles() {
-        assertEquals("Oonincx & de Boer 2012", Shelf.oonincx().label());
-        assertEquals("Poore & Nemecek 2018", Shelf.poore().label());
+        assertEquals("Oonincx & de Boer 2012", SampleReferences.oonincx().label());
+        assertEquals("Poore & Nemecek 2018", SampleReferences.poore().label());
     }
 
     @Test
     void three_authors_or_more_are_cited_by_the_first_and_et_al() {
-        assertEquals("Smetana et al. 2019", Shelf.smetana().label());
+        assertEquals("Smetana et al. 2019", SampleReferences.smetana().label());
     }
 
     @Test
     void one_author_is_cited_alone_and_a_body_by_its_whole_name() {
-        assertEquals("Finke n.d.", labelOf(List.of(Shelf.person("Finke", "Mark D."))));
-        assertEquals("World Bank n.d.", labelOf(List.of(Shelf.body("World Bank"))));
+        assertEquals("Finke n.d.", labelOf(List.of(SampleReferences.person("Finke", "Mark D."))));
+        assertEquals("World Bank n.d.", labelOf(List.of(SampleReferences.body("World Bank"))));
     }
 
     @Test
     void one_author_with_others_the_record_did_not_list_is_not_cited_as_if_alone() {
-        Reference sole = withNote(Shelf.plain("a", "report", "T", List.of(Shelf.person("Thévenot", "A"))));
+        Reference sole = withNote(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.person("Thévenot", "A"))));
         assertEquals("Thévenot et al. n.d.", sole.label());
     }
 
     @Test
     void without_an_author_the_start_of_the_title_is_cited_cut_at_a_word() {
         assertEquals(
-                "Common practice in the trade, no… n.d.", Shelf.commonPractice().label());
+                "Common practice in the trade, no… n.d.", SampleReferences.commonPractice().label());
         assertEquals(
                 "Assess uncertainty n.d.",
-                Shelf.plain("a", "report", "Assess uncertainty", List.of()).label());
+                SampleReferences.plain("a", "report", "Assess uncertainty", List.of()).label());
     }
 
     @Test
     void the_list_of_authors_cannot_be_changed_from_outside() {
-        List<Name> authors = new ArrayList<>(List.of(Shelf.person("Finke", "M")));
-        Reference reference = Shelf.plain("a", "report", "T", authors);
+        List<Name> authors = new ArrayList<>(List.of(SampleReferences.person("Finke", "M")));
+        Reference reference = SampleReferences.plain("a", "report", "T", authors);
         authors.clear();
         assertEquals(1, reference.authors().size());
         assertThrows(
@@ -61,11 +61,11 @@ class ReferenceTest {
     void a_doi_opens_at_its_resolver_and_goes_before_a_url() {
         assertEquals(
                 Optional.of("https://doi.org/10.1371/journal.pone.0051145"),
-                Shelf.oonincx().link());
+                SampleReferences.oonincx().link());
         assertEquals(
                 Optional.of("https://www.fao.org/4/i3253e/i3253e00.htm"),
-                Shelf.vanHuis().link());
-        assertEquals(Optional.empty(), Shelf.commonPractice().link());
+                SampleReferences.vanHuis().link());
+        assertEquals(Optional.empty(), SampleReferences.commonPractice().link());
     }
 
     /** Percent-encoding as RFC 3986, section 2.1; the DOI is the example of its kind with SICI syntax. */
@@ -123,25 +123,25 @@ class ReferenceTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "a b", "a,b", "a;b", "a/b", "a{b", "a}b", "a%b", "a\nb", "-a", "é", "a\"b", "a#b"})
     void an_id_that_cannot_be_a_citation_key_is_refused(String id) {
-        assertRefused("id", () -> Shelf.plain(id, "report", "T", List.of()));
+        assertRefused("id", () -> SampleReferences.plain(id, "report", "T", List.of()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "article journal", "journal", "JOUR", "Report"})
     void a_type_outside_the_csl_vocabulary_is_refused(String type) {
-        assertRefused("type", () -> Shelf.plain("a", type, "T", List.of()));
+        assertRefused("type", () -> SampleReferences.plain("a", type, "T", List.of()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "   ", "\n", "\u00a0\u2028"})
     void a_title_with_nothing_to_print_is_refused(String title) {
-        assertRefused("title", () -> Shelf.plain("a", "report", title, List.of()));
+        assertRefused("title", () -> SampleReferences.plain("a", "report", title, List.of()));
     }
 
     @Test
     void every_rule_broken_is_named_at_once() {
         IllegalArgumentException refused =
-                assertThrows(IllegalArgumentException.class, () -> Shelf.plain("a b", "journal", "", List.of()));
+                assertThrows(IllegalArgumentException.class, () -> SampleReferences.plain("a b", "journal", "", List.of()));
         assertTrue(refused.getMessage().contains("id \"a b\""), refused.getMessage());
         assertTrue(refused.getMessage().contains("type \"journal\""), refused.getMessage());
         assertTrue(refused.getMessage().contains("title is missing"), refused.getMessage());
@@ -158,7 +158,7 @@ class ReferenceTest {
         "Élodie, É",
     })
     void given_names_shorten_to_closed_up_initials(String given, String initials) {
-        assertEquals(initials, Shelf.person("X", given).initials());
+        assertEquals(initials, SampleReferences.person("X", given).initials());
     }
 
     @ParameterizedTest
@@ -171,7 +171,7 @@ class ReferenceTest {
         "Jean-Pierre, Jean-Pierre"
     })
     void closed_up_initials_are_set_apart_for_programs_that_shorten_names(String given, String spaced) {
-        assertEquals(Optional.of(spaced), Shelf.person("X", given).spacedGiven());
+        assertEquals(Optional.of(spaced), SampleReferences.person("X", given).spacedGiven());
     }
 
     @Test
@@ -187,7 +187,7 @@ class ReferenceTest {
     }
 
     private static String labelOf(List<Name> authors) {
-        return Shelf.plain("a", "report", "T", authors).label();
+        return SampleReferences.plain("a", "report", "T", authors).label();
     }
 
     private static void assertRefused(String field, Runnable building) {
@@ -205,7 +205,7 @@ class ReferenceTest {
     }
 
     private static Reference sound(Optional<String> doi, Optional<String> url, OptionalInt year) {
-        return with(Shelf.commonPractice(), doi, url, year, Optional.empty());
+        return with(SampleReferences.commonPractice(), doi, url, year, Optional.empty());
     }
 
     private static Reference with(

@@ -37,19 +37,19 @@ class RisTest {
                         "UR  - https://doi.org/10.1371/journal.pone.0051145",
                         "N1  - Seen: abstract. Licence: CC BY.",
                         "ER  - "),
-                lines(Ris.write(List.of(Shelf.oonincx()))));
+                lines(Ris.write(List.of(SampleReferences.oonincx()))));
     }
 
     @Test
     void a_page_range_is_split_into_its_start_and_its_end() {
-        List<String> lines = lines(Ris.write(List.of(Shelf.poore())));
+        List<String> lines = lines(Ris.write(List.of(SampleReferences.poore())));
         assertTrue(lines.contains("SP  - 987"), lines.toString());
         assertTrue(lines.contains("EP  - 992"), lines.toString());
     }
 
     @Test
     void a_report_keeps_its_number_publisher_and_isbn() {
-        List<String> lines = lines(Ris.write(List.of(Shelf.vanHuis())));
+        List<String> lines = lines(Ris.write(List.of(SampleReferences.vanHuis())));
         assertEquals("TY  - RPRT", lines.get(0));
         assertTrue(lines.contains("PB  - Food and Agriculture Organization of the United Nations"), lines.toString());
         assertTrue(lines.contains("M1  - 171"), lines.toString());
@@ -72,13 +72,13 @@ class RisTest {
     void the_csl_type_decides_the_reference_type(String csl, String ris) {
         assertEquals(
                 "TY  - " + ris,
-                lines(Ris.write(List.of(Shelf.plain("a", csl, "T", List.of())))).get(0));
+                lines(Ris.write(List.of(SampleReferences.plain("a", csl, "T", List.of())))).get(0));
     }
 
     @Test
     void a_body_is_one_author_without_a_comma_added() {
         List<String> lines =
-                lines(Ris.write(List.of(Shelf.plain("a", "report", "T", List.of(Shelf.body("World Bank"))))));
+                lines(Ris.write(List.of(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.body("World Bank"))))));
         assertTrue(lines.contains("AU  - World Bank"), lines.toString());
     }
 
@@ -90,7 +90,7 @@ class RisTest {
     @Test
     void hostile_texts_cannot_begin_or_end_a_record() {
         for (long seed = 0; seed < 20; seed++) {
-            List<Reference> references = Shelf.hostile(seed, 100);
+            List<Reference> references = SampleReferences.hostile(seed, 100);
             List<String> lines = lines(Ris.write(references));
             int record = -1;
             boolean open = false;

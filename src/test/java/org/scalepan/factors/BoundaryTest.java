@@ -42,7 +42,7 @@ class BoundaryTest {
                 "processing-gate | land | up to the processing gate",
                 "retail | water | up to retail"
             })
-    void a_sentence_says_where_counting_ends(String id, String indicator, String words) {
+    void a_sentence_names_the_system_boundary(String id, String indicator, String words) {
         assertEquals(words, Boundary.of(id).orElseThrow().words(indicator(indicator)));
     }
 
@@ -53,7 +53,7 @@ class BoundaryTest {
 
     @ParameterizedTest
     @CsvSource({"ghg, FARM_GATE", "water, RETAIL", "feed, ANIMAL", "feed-dry-matter, ANIMAL"})
-    void the_table_of_indicators_says_where_a_question_ends_that_names_no_boundary(String id, Boundary usual) {
+    void the_table_of_indicators_gives_the_default_boundary(String id, Boundary usual) {
         assertEquals(usual, indicator(id).defaultBoundary());
     }
 }

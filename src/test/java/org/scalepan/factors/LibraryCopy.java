@@ -20,7 +20,7 @@ import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.factors.table.Fault;
 
-/** A copy of the bundled folder in which a test changes single cells and knows where each stands. */
+/** A copy of the bundled folder in which a test changes single cells and knows the line and column of each. */
 public final class LibraryCopy {
     /** One cell of a raw RFC 4180 line that holds no line end, and the comma or end that closes it. */
     private static final Pattern CELL = Pattern.compile("(\"(?:[^\"]|\"\")*\"|[^,]*)(,|$)");
@@ -119,7 +119,7 @@ public final class LibraryCopy {
         return file(name) + ":" + line + ":" + start;
     }
 
-    /** The cell as it stands in the file, quotes and all. */
+    /** The cell as written in the file, with its quotes. */
     String cell(String name, String id, String column) {
         return cells(raw(name, id)).get(cells(lines(name).get(0)).indexOf(column));
     }

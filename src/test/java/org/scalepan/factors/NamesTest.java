@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
 
-/** What stands in a sentence is a name and no id. */
+/** Sentences use names and no ids. */
 class NamesTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -22,12 +22,12 @@ class NamesTest {
         "quantity, dry-matter, dry matter",
         "fertiliser, ammonium-nitrate, ammonium nitrate"
     })
-    void an_id_is_told_by_its_name(String column, String id, String name) {
+    void an_id_is_worded_as_its_name(String column, String id, String name) {
         assertEquals(name, Names.of(LIBRARY).of(column, id));
     }
 
     @Test
-    void a_region_is_told_by_its_name() {
+    void a_region_is_worded_as_its_name() {
         assertEquals("the European Union of 27", LIBRARY.regions().words("eu-27"));
         assertEquals("the United States of America", LIBRARY.regions().words("united-states"));
         assertEquals("Northern Europe", LIBRARY.regions().words("northern-europe"));

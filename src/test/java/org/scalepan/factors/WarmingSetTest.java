@@ -64,7 +64,7 @@ class WarmingSetTest {
     }
 
     @Test
-    void every_set_weighs_methane_and_nitrous_oxide_above_carbon_dioxide_and_that_as_1() {
+    void in_every_set_methane_and_nitrous_oxide_are_above_carbon_dioxide_which_is_1() {
         for (WarmingSet set : LIBRARY.warmingSets().values()) {
             assertEquals(1, set.potential(Gas.CO2), set.id());
             assertTrue(set.potential(Gas.CH4_BIOGENIC) > 1, set.id());

@@ -16,14 +16,14 @@ import org.scalepan.uncertainty.BetaFraction;
 import org.scalepan.uncertainty.Draws;
 import org.scalepan.uncertainty.Lognormal;
 
-/** The draws of one question: whole, at some places only, or with one stream exchanged. */
+/** The draws of one question: all, a selection, or with one stream exchanged. */
 class CommonRandomNumbersTest {
     private static final int[] PLACES = {0, 3, 4, 999};
     private static final int N = 1_000;
-    private static final Lognormal DOUBT = Lognormal.ofMedianAndGsd(1, 1.5);
+    private static final Lognormal UNCERTAIN = Lognormal.ofMedianAndGsd(1, 1.5);
 
     @Test
-    void a_book_draws_by_id_and_seed() {
+    void draws_depend_on_id_and_seed() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, N);
 
         assertArrayEquals(Draws.scores("feed", 7, N), random.scores("feed"));
@@ -31,25 +31,25 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void an_exchanged_stream_is_the_other_books_and_all_others_stay() {
+    void an_exchanged_stream_is_that_of_the_other_instance_and_all_others_stay() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, N);
-        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
-        double[] grid = random.values("grid", DOUBT);
+        CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
+        double[] grid = random.values("grid", UNCERTAIN);
 
-        CommonRandomNumbers exchanged = random.exchanging(new Substream("feed", false), anew);
+        CommonRandomNumbers exchanged = random.exchanging(new Substream("feed", false), secondSample);
 
-        assertArrayEquals(anew.scores("feed"), exchanged.scores("feed"));
-        assertFalse(Arrays.equals(random.values("feed", DOUBT), exchanged.values("feed", DOUBT)));
-        assertArrayEquals(grid, exchanged.values("grid", DOUBT));
+        assertArrayEquals(secondSample.scores("feed"), exchanged.scores("feed"));
+        assertFalse(Arrays.equals(random.values("feed", UNCERTAIN), exchanged.values("feed", UNCERTAIN)));
+        assertArrayEquals(grid, exchanged.values("grid", UNCERTAIN));
         // A choice of the same name is another stream.
         assertArrayEquals(random.uniforms("feed"), exchanged.uniforms("feed"));
     }
 
     @Test
-    void a_book_tells_what_was_read_in_it() {
+    void the_streams_that_were_read_are_listed() {
         CommonRandomNumbers random = new CommonRandomNumbers(1, 2);
         random.uniforms("study");
-        random.values("grid", DOUBT);
+        random.values("grid", UNCERTAIN);
         random.scores("feed");
 
         assertEquals(
@@ -58,7 +58,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void books_of_different_length_are_not_mixed() {
+    void instances_of_different_length_are_not_mixed() {
         CommonRandomNumbers longer = new CommonRandomNumbers(1, 3);
         assertThrows(
                 IllegalArgumentException.class,
@@ -66,7 +66,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void kept_scores_are_the_scores_that_would_be_drawn_afresh() {
+    void cached_scores_equal_freshly_drawn_ones() {
         assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
         assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
         assertArrayEquals(Draws.scores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
@@ -75,7 +75,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void a_book_at_some_places_has_the_draws_of_those_places() {
+    void a_selection_has_the_draws_at_its_indices() {
         CommonRandomNumbers whole = new CommonRandomNumbers(1, 1000);
         CommonRandomNumbers some = whole.only(PLACES);
         BetaFraction protein = new BetaFraction(40, 160);
@@ -89,42 +89,42 @@ class CommonRandomNumbersTest {
         assertNotEquals(some.scores("factor")[0], some.scores("other")[0]);
     }
 
-    /** Sensitivity exchanges one factor: its values are those of the other book at the reading asked for. */
+    /** Sensitivity exchanges one factor: its values come from the scores of the other instance, with the distribution asked for. */
     @Test
-    void values_of_an_exchanged_factor_are_read_at_the_other_books_scores() {
-        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
-        CommonRandomNumbers exchanged = new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), anew);
+    void values_of_an_exchanged_factor_use_the_scores_of_the_other_instance() {
+        CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
+        CommonRandomNumbers exchanged = new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), secondSample);
         double[] expected = new double[N];
-        DOUBT.fill(anew.scores("feed"), expected);
+        UNCERTAIN.fill(secondSample.scores("feed"), expected);
 
-        assertArrayEquals(expected, exchanged.values("feed", DOUBT));
-        assertArrayEquals(expected, anew.values("feed", DOUBT));
+        assertArrayEquals(expected, exchanged.values("feed", UNCERTAIN));
+        assertArrayEquals(expected, secondSample.values("feed", UNCERTAIN));
     }
 
     @Test
     void numbers_drawn_anew_have_nothing_to_do_with_the_first_ones() {
-        CommonRandomNumbers anew = new CommonRandomNumbers(ScoreSource.seededAnew(7), N);
+        CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
 
-        assertFalse(Arrays.equals(new CommonRandomNumbers(7, N).scores("feed"), anew.scores("feed")));
-        assertArrayEquals(Draws.scores("anew/feed", 7, N), anew.scores("feed"));
-        assertArrayEquals(Draws.uniforms("anew/study", 7, N), anew.uniforms("study"));
+        assertFalse(Arrays.equals(new CommonRandomNumbers(7, N).scores("feed"), secondSample.scores("feed")));
+        assertArrayEquals(Draws.scores("anew/feed", 7, N), secondSample.scores("feed"));
+        assertArrayEquals(Draws.uniforms("anew/study", 7, N), secondSample.uniforms("study"));
     }
 
     @Test
-    void values_of_ones_own_may_be_written_to_without_harm_to_others() {
+    void uncached_values_may_be_written_to_without_changing_others() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, N);
-        double[] own = random.ownValues("finding", DOUBT);
-        assertArrayEquals(random.values("finding", DOUBT), own);
+        double[] own = random.ownValues("finding", UNCERTAIN);
+        assertArrayEquals(random.values("finding", UNCERTAIN), own);
         own[0] = 99;
 
-        assertNotEquals(99, random.values("finding", DOUBT)[0]);
-        double[] some = random.only(PLACES).ownValues("finding", DOUBT);
+        assertNotEquals(99, random.values("finding", UNCERTAIN)[0]);
+        double[] some = random.only(PLACES).ownValues("finding", UNCERTAIN);
         some[0] = 99;
-        assertNotEquals(99, random.only(PLACES).values("finding", DOUBT)[0]);
+        assertNotEquals(99, random.only(PLACES).values("finding", UNCERTAIN)[0]);
     }
 
     @Test
-    void a_book_at_all_places_is_the_book_itself() {
+    void a_selection_of_all_draws_is_the_instance_itself() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, 2);
 
         assertSame(random, random.only(new int[] {0, 1}));

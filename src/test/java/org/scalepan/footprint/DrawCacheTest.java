@@ -9,12 +9,12 @@ import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Draws;
 import org.scalepan.uncertainty.Lognormal;
 
-/** Draws that are kept are those that would be drawn anew. */
+/** Cached draws equal freshly drawn ones. */
 class DrawCacheTest {
     private static final Distribution YIELD = Lognormal.ofMedianAndGsd(0.2, 1.1);
     private static final AtomicLong SEEDS = new AtomicLong(7_000);
 
-    /** A seed under which nothing was drawn in this process, so that nothing is kept of it either. */
+    /** A seed that was not used in this process, so that nothing of it is cached. */
     private final long seed = SEEDS.getAndIncrement();
 
     @Test
@@ -40,7 +40,7 @@ class DrawCacheTest {
     }
 
     @Test
-    void a_factor_at_some_places_has_the_values_that_it_has_there_in_the_whole_book() {
+    void a_factor_in_a_selection_has_its_values_at_those_indices() {
         CommonRandomNumbers random = new CommonRandomNumbers(seed, 300);
         int[] places = {3, 40, 299};
         CommonRandomNumbers part = random.only(places);

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Summary;
 
-/** A footprint is a distribution; two of one question are held against each other draw by draw. All figures are invented. */
+/** A footprint is a distribution; two of one question are compared draw by draw. All figures are invented. */
 class FootprintTest {
     private static Footprint of(double... draws) {
         return new Footprint(
@@ -22,7 +22,7 @@ class FootprintTest {
     }
 
     @Test
-    void it_says_on_what_ruler_it_was_measured() {
+    void it_names_its_comparison_basis() {
         Footprint footprint = of(1);
 
         assertEquals("ghg", footprint.indicator());
@@ -39,7 +39,7 @@ class FootprintTest {
     }
 
     @Test
-    void what_stands_on_both_sides_cancels_out() {
+    void a_factor_on_both_sides_cancels_out() {
         Summary.OfRatio ratio = of(2, 20, 200).ratioTo(of(1, 10, 100), 0.9);
 
         assertEquals(2, ratio.forth().low(), 1e-12);
@@ -60,7 +60,7 @@ class FootprintTest {
         return new Footprint(indicator, unit, per, Boundary.FARM_GATE, Optional.empty(), new double[] {1, 2, 3});
     }
 
-    /** Kilograms of CO2e over square metres, or a figure per kilogram of protein over one per kilogram of product, say nothing. */
+    /** Kilograms of CO2e over square metres, or a figure per kilogram of protein over one per kilogram of product, are no valid ratios. */
     @Test
     void footprints_in_different_units_are_neither_divided_nor_compared() {
         Footprint ghg = of(1, 2, 3);
@@ -111,7 +111,7 @@ class FootprintTest {
     }
 
     @Test
-    void whoever_writes_into_the_draws_writes_into_a_copy() {
+    void draws_are_handed_out_as_a_copy() {
         Footprint footprint = of(1, 2);
         footprint.draws()[0] = 99;
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What an impact may be counted against, and how protein may be counted. */
+/** Functional units, and how protein is counted. */
 class FunctionalUnitTest {
     @ParameterizedTest
     @CsvSource({
@@ -24,7 +24,7 @@ class FunctionalUnitTest {
         "kg-quality-protein, KG_QUALITY_PROTEIN, kg protein adjusted for quality, true",
         "litre, LITRE, litre, false"
     })
-    void a_unit_is_asked_for_by_its_id_and_told_in_words(
+    void a_unit_is_requested_by_its_id_and_reported_in_words(
             String id, FunctionalUnit unit, String words, boolean protein) {
         assertEquals(Optional.of(unit), FunctionalUnit.of(id));
         assertEquals(id, unit.id());
@@ -33,13 +33,13 @@ class FunctionalUnitTest {
     }
 
     @Test
-    void a_unit_that_is_none_is_not_guessed() {
+    void an_unknown_unit_is_not_guessed() {
         assertEquals(Optional.empty(), FunctionalUnit.of("kilo"));
         assertEquals(Optional.empty(), FunctionalUnit.of("KG_LIVE"));
         assertEquals(Optional.empty(), FunctionalUnit.of(""));
     }
 
-    /** A litre stands in published results of milk only. */
+    /** The litre is the unit of published results of milk only. */
     @Test
     void every_unit_may_be_asked_for_but_the_litre() {
         List<String> askable = FunctionalUnit.askable();

@@ -20,7 +20,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.WarmingSet;
 
-/** CO2e is carried from one warming set to another by the shares of its gases. */
+/** CO2e is converted from one warming set to another by the shares of its gases. */
 class RebasingTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final int N = 5_000;

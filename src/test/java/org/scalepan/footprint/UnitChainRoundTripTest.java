@@ -10,7 +10,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
-/** Property: whoever converts to another unit and back has what he had, for every product, form, source and pair of units. */
+/** Property: converting to another unit and back is the identity, for every product, form, source and pair of units. */
 class UnitChainRoundTripTest {
     private static final Library LIBRARY = Libraries.bundled();
 

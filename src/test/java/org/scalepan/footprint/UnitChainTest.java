@@ -30,11 +30,11 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
-/** The functional-unit chain: from the live animal to the protein that counts. */
+/** The functional-unit chain: from the live animal to quality-corrected protein. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class UnitChainTest {
-    /** Read for this class alone: a library keeps the chains that it has found once, and those of other tests would answer. */
-    private final Library library = Libraries.readAnew();
+    /** Read for this class alone: a library caches its chains, and those of other tests would be returned. */
+    private final Library library = Libraries.readAgain();
 
     /** A source that states no factor of its own. */
     private static final String NO_SOURCE = "some-study";
@@ -172,7 +172,7 @@ class UnitChainTest {
 
     /** Poore & Nemecek 2018, Data S2: 199.4 g protein per kg of beef from beef herds, used for that study's own results. */
     @Test
-    void a_study_is_converted_with_its_own_protein_content_and_that_adds_no_doubt() {
+    void a_study_is_converted_with_its_own_protein_content_which_adds_no_uncertainty() {
         UnitChain own = chain("beef-beef-herd", "fresh", "poore-nemecek-2018");
         assertEquals(1 / 0.1994, times(own, KG_EDIBLE, KG_PROTEIN), 1e-9);
         double[] values = ones(1_000);
@@ -183,7 +183,7 @@ class UnitChainTest {
     }
 
     @Test
-    void another_study_of_the_same_herd_takes_the_content_of_beef() {
+    void another_study_of_the_same_herd_uses_the_content_of_beef() {
         UnitChain other = chain("beef-beef-herd", "fresh", NO_SOURCE);
         assertEquals(1 / 0.1859, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
         ChainStep.PublishedStep step =
@@ -197,7 +197,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_factor_of_the_narrower_product_is_never_taken_for_the_broader() {
+    void a_factor_of_the_narrower_product_is_never_used_for_the_broader() {
         Product beef = library.products().get("beef");
         assertTrue(library.withNarrower(beef).size() > 1);
         for (ChainStep step : ((ChainPath.FoundPath)
@@ -208,7 +208,7 @@ class UnitChainTest {
     }
 
     @Test
-    void no_factor_is_ever_borrowed_from_another_species() {
+    void no_factor_of_another_species_is_ever_used() {
         for (Product product : library.products().values()) {
             Set<String> own = new TreeSet<>(Set.of(product.id()));
             product.broader().ifPresent(own::add);
@@ -312,7 +312,7 @@ class UnitChainTest {
 
     /** An exact step is the same factor in every draw: ten times 100 g are a kilogram. */
     @Test
-    void a_step_by_definition_adds_no_doubt() {
+    void a_step_by_definition_adds_no_uncertainty() {
         double[] values = {1, 2, 0.5};
         ChainPath.FoundPath path =
                 (ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(HUNDRED_G_PROTEIN, KG_PROTEIN);
@@ -337,7 +337,7 @@ class UnitChainTest {
 
     /** Draws of a factor lie about its central value: half of them below, half above, whatever is put on top of it. */
     @Test
-    void draws_of_milk_protein_lie_about_its_middle_after_rescaling_to_crude_protein() {
+    void draws_of_milk_protein_are_centred_after_rescaling_to_crude_protein() {
         UnitChain milk = chain("milk", "fresh", NO_SOURCE);
         double[] values = ones(20_001);
         ((ChainPath.FoundPath) milk.path(KG_EDIBLE, KG_PROTEIN))
@@ -349,7 +349,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_spread_that_no_study_printed_is_told_as_assumed() {
+    void a_spread_that_no_study_printed_is_reported_as_assumed() {
         ChainStep.PublishedStep assumed = (ChainStep.PublishedStep)
                 ((ChainPath.FoundPath) chain("beef", "fresh", NO_SOURCE).path(KG_EDIBLE, KG_PROTEIN))
                         .steps()

@@ -20,7 +20,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.FunctionalUnit;
 
-/** Which published results may answer a question, and what is said of the others. */
+/** Which published results are eligible for a question, and what is reported about the others. */
 class EligibilityTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -36,7 +36,7 @@ class EligibilityTest {
         return assertInstanceOf(Evidence.NoEvidence.class, evidence);
     }
 
-    /** The chain is kenya, eastern-africa, sub-saharan-africa, africa, world; the first with a result is taken, and told. */
+    /** The chain is kenya, eastern-africa, sub-saharan-africa, africa, world; the first with a result is used, and reported. */
     @ParameterizedTest
     @CsvSource({
         "milk, farm-gate, kenya,    kenya",
@@ -47,7 +47,7 @@ class EligibilityTest {
         "milk, retail,    egypt,    africa",
         "beef, farm-gate, kenya,    world"
     })
-    void the_nearest_region_with_a_result_is_taken_and_told(
+    void the_nearest_region_with_a_result_is_taken_and_reported(
             String product, String boundary, String asked, String used) {
         Evidence.PooledEvidence some = Asked.of(LIBRARY)
                 .at(boundary)
@@ -62,7 +62,7 @@ class EligibilityTest {
     }
 
     @Test
-    void what_lies_outside_the_region_is_told() {
+    void results_outside_the_region_are_reported() {
         Evidence.PooledEvidence kenya =
                 Asked.of(LIBRARY).in("kenya").per(FunctionalUnit.KG_EDIBLE).some("milk");
         assertEquals("it is about eu-27, outside kenya", whyNot(kenya, "leip-jrc-2010.milk.ghg.kg-product"));
@@ -76,7 +76,7 @@ class EligibilityTest {
     }
 
     @Test
-    void pinned_sources_alone_may_speak() {
+    void only_pinned_sources_are_eligible() {
         Evidence.PooledEvidence some = Asked.of(LIBRARY).only("dreyer-2021").some("mealworm");
         assertEquals(List.of("dreyer-2021"), some.sources());
         assertEquals("sources= pins others", whyNot(some, "oonincx-deboer-2012.mealworm.ghg.kg-protein"));
@@ -269,7 +269,7 @@ class EligibilityTest {
     }
 
     @Test
-    void of_palm_weevil_there_is_none_and_nothing_is_borrowed() {
+    void palm_weevil_has_no_result_and_none_of_another_species_is_used() {
         assertEquals(
                 "no published ghg result of palm weevil is in this library",
                 none(Asked.of(LIBRARY).evidence("palm-weevil")).reason());

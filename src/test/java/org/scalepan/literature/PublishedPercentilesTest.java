@@ -10,7 +10,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
-/** Asked for exactly what a study publishes, the service gives back what it published. */
+/** On exactly the basis of a study, the service returns the published percentiles. */
 class PublishedPercentilesTest {
 
     /**

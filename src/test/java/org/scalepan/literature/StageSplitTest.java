@@ -56,7 +56,7 @@ class StageSplitTest {
     }
 
     @Test
-    void at_retail_with_land_use_change_nothing_is_carried_anywhere() {
+    void at_retail_with_land_use_change_nothing_is_converted() {
         Harmonised beef = beef(poore().at("retail").luc(LandUseChange.INCLUDE));
         assertEquals(List.of(), beef.steps());
         assertEquals(30.27, beef.central(), 1e-9, "kg CO2e per 100 g protein");
@@ -64,7 +64,7 @@ class StageSplitTest {
     }
 
     @Test
-    void a_carried_result_says_so() {
+    void a_converted_result_says_so() {
         Note note = beef(poore()).notes().get(0);
         assertEquals(Note.Codes.BY_STAGE_SPLIT, note.code());
         assertEquals(
@@ -147,7 +147,7 @@ class StageSplitTest {
     }
 
     @Test
-    void nothing_is_carried_up_the_chain() {
+    void no_result_is_converted_to_a_wider_boundary() {
         Evidence.NoEvidence none =
                 (Evidence.NoEvidence) Asked.of(LIBRARY).at("retail").evidence("mealworm");
         assertTrue(
@@ -157,7 +157,7 @@ class StageSplitTest {
     }
 
     @Test
-    void of_two_statements_of_a_study_the_one_that_treats_land_use_change_as_asked_is_taken() {
+    void of_two_statements_of_a_study_the_one_that_treats_land_use_change_as_asked_is_used() {
         // Desjardins et al. 2012, EU-27: 10.4 without and 13.3 with land-use change, kg CO2e per kg live.
         Asked asked = Asked.of(LIBRARY).only("desjardins-2012").in("eu-27").per(FunctionalUnit.KG_LIVE);
         assertEquals(10.4, only(asked.luc(LandUseChange.EXCLUDE)).central(), 1e-9, "kg CO2e per kg live");

@@ -19,7 +19,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 
-/** Who has a say in a pool, and how much. */
+/** Which studies are in a pool, and with what weight. */
 class StudyWeightTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final int DRAWS = 20_000;
@@ -44,7 +44,7 @@ class StudyWeightTest {
     }
 
     @Test
-    void a_study_with_nine_results_weighs_as_much_as_a_study_with_one() {
+    void a_study_with_nine_results_has_the_weight_of_a_study_with_one() {
         OwnFolder own = invented(new OwnFolder(folder), "own.one", "own.one", "oonincx-2010", "1");
         for (int i = 1; i <= 9; i++) {
             invented(own, "own.many." + i, "own.many." + i, "dreyer-2021", "100");
@@ -89,7 +89,7 @@ class StudyWeightTest {
                         .toList());
     }
 
-    /** FAO's livestock assessment of 2013 was published twice; only the statement that was seen speaks. */
+    /** FAO's livestock assessment of 2013 was published twice; only the statement that was seen is used. */
     @Test
     void a_finding_in_two_publications_counts_once_and_the_one_that_was_seen_goes_first() {
         Asked asked = Asked.of(LIBRARY).at("retail").luc(LandUseChange.INCLUDE);

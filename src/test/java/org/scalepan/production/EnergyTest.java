@@ -18,11 +18,11 @@ import org.scalepan.factors.Library;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.insects.InsectInventory;
 
-/** The meter, the gas bottle and the wood pile: energy by carrier, by hand from the rows of the library. */
+/** Energy by carrier (electricity, gas, firewood and others), by hand from the rows of the library. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EnergyTest {
     /** Read for this class alone, so that no factor is one that another test had read before. */
-    private final Library library = Libraries.readAnew();
+    private final Library library = Libraries.readAgain();
 
     private InsectRecordsFixture farm() {
         return InsectRecordsFixture.of(library, "mealworm", 100);
@@ -45,7 +45,7 @@ class EnergyTest {
     }
 
     @Test
-    void the_intensity_that_the_supplier_tells_wins_over_the_librarys() {
+    void the_intensity_stated_by_the_supplier_replaces_that_of_the_library() {
         Inventory inventory = withSuppliersIntensity("grid-electricity", 0.12);
 
         assertEquals(12, of(inventory, Flux.CO2E), 1e-12, "100 kWh");
@@ -61,7 +61,7 @@ class EnergyTest {
 
     /** Panels on the roof are not the grid: 41 g CO2e (IPCC AR5, working group 3, table A.III.2) and 30.9 cm2 a year per kWh (UNECE 2021). */
     @Test
-    void what_the_supplier_tells_of_the_grid_says_nothing_of_ones_own_panels() {
+    void the_intensity_stated_by_the_supplier_does_not_apply_to_own_panels() {
         Inventory inventory = withSuppliersIntensity("solar-pv-rooftop", 0.12);
 
         assertEquals(4.1, of(inventory, Flux.CO2E), 0.2, "the middle of 26 to 60 g about 41 g");
@@ -124,7 +124,7 @@ class EnergyTest {
 
     /** UK 2025: 52.14 g CO2e per kg of firewood before the stove. */
     @Test
-    void firewood_is_felled_and_carried() {
+    void firewood_has_the_burden_of_felling_and_transport() {
         assertEquals(200 * 0.05214, of(farm().energy("firewood", 200).inventory(), Flux.CO2E), 1e-9);
     }
 
@@ -142,7 +142,7 @@ class EnergyTest {
 
     /** Ember, copy of April 2026: Ghana has a figure of 2024, the world one of 2025. */
     @Test
-    void the_year_and_the_place_of_an_intensity_are_told_where_they_are_not_those_of_the_records() {
+    void the_year_and_the_place_of_an_intensity_are_reported_where_they_are_not_those_of_the_records() {
         Inventory other =
                 farm().in("ghana").year(2020).energy("grid-electricity", 100).inventory();
         Inventory nowhere = farm().energy("grid-electricity", 100).inventory();
@@ -185,7 +185,7 @@ class EnergyTest {
     }
 
     @Test
-    void energy_behind_the_gate_is_booked_behind_the_gate() {
+    void energy_beyond_the_gate_is_counted_beyond_the_gate() {
         Inventory inventory = farm().energyForProcessing("lpg", 26).inventory();
 
         assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.ENERGY), 0.0);

@@ -49,9 +49,9 @@ class FarmInventoryTest {
         assertEquals(62.409, of(inventory, Flux.CO2E), 1e-9, "per litre, however heavy the litre");
     }
 
-    /** A litre's upstream burden does not depend on its density: it divides out of the doubt too. */
+    /** A litre's upstream burden does not depend on its density: it cancels in the uncertainty too. */
     @Test
-    void what_is_counted_per_litre_has_no_doubt_from_the_density() {
+    void a_factor_per_litre_has_no_uncertainty_from_the_density() {
         Inventory inventory = farm().energy("diesel", 100).inventory();
         Flow upstream = inventory.flows().stream()
                 .filter(flow -> flow.stage() == Stage.ENERGY && flow.flux() == Flux.CO2E)
@@ -145,7 +145,7 @@ class FarmInventoryTest {
     }
 
     @Test
-    void of_several_years_the_nearest_one_is_taken_and_the_latest_when_none_is_given() {
+    void of_several_years_the_nearest_one_is_used_and_the_latest_when_none_is_given() {
         Library library = new OwnFolder(folder)
                 .rowLike(
                         "energy_factors",
@@ -188,7 +188,7 @@ class FarmInventoryTest {
     }
 
     @Test
-    void a_material_without_a_factor_is_counted_as_another_one_or_not_and_says_so() {
+    void a_material_without_a_factor_is_counted_as_another_or_not_counted_and_that_is_reported() {
         Inventory rope = farm().material("rope", 2, 1).inventory();
         Inventory sack = farm().material("jute-sack", 2, 1).inventory();
 

@@ -6,7 +6,7 @@ import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.OwnFactors;
 
-/** Feed as a test tells it. */
+/** Feed records for tests. */
 public record Fed(FeedUse use) {
 
     public static Fed of(String ingredient, double kilograms) {

@@ -19,7 +19,7 @@ import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.Burden;
 
-/** What a farm feeds: mass, dry matter, and the burden that comes with it. */
+/** A farm's feed: mass, dry matter, and upstream burden. */
 class FeedTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -48,7 +48,7 @@ class FeedTest {
 
     /** Bran carries land by mass, as the grain does: 10 / 3.5266 t/ha of wheat in the world (FAOSTAT, mean of 2018 to 2022). */
     @Test
-    void bran_carries_its_share_of_the_field() {
+    void land_is_allocated_to_bran() {
         Inventory inventory = fed(Fed.of("wheat-bran", 100)).inventory();
 
         assertEquals(
@@ -66,7 +66,7 @@ class FeedTest {
     }
 
     @Test
-    void moisture_given_is_taken_and_moisture_not_given_is_a_gap() {
+    void recorded_moisture_is_used_and_missing_moisture_is_a_gap() {
         Inventory given = fed(Fed.of("wheat-bran", 100).moisture(0.10)).inventory();
         Inventory open = fed(Fed.of("wheat-bran", 100)).inventory();
 
@@ -77,7 +77,7 @@ class FeedTest {
         assertTrue(Tally.gaps(open).contains("feed/wheat-bran/moisture"));
     }
 
-    /** Dry matter closes: what the lines hold is what went in less its water. */
+    /** Dry matter balance: the lines add up to the feed less its water. */
     @Test
     void dry_matter_closes_over_all_ingredients() {
         Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
@@ -92,7 +92,7 @@ class FeedTest {
 
     /** birkenmaier-2024, abstract: 0.186 kg CO2e per kg of carrots to the supermarket, of which cultivation 21 to 22 %. */
     @Test
-    void carrots_are_counted_to_the_farm_and_not_to_the_supermarket() {
+    void carrots_are_counted_up_to_the_farm_gate_and_not_to_retail() {
         Inventory inventory = fed(Fed.of("carrot", 100)).inventory();
 
         assertEquals(100 * 0.186 * 0.215, ghg(inventory), 0.1);
@@ -106,7 +106,7 @@ class FeedTest {
     /** poore-nemecek-2018: retail means 0.98 and 3.23; of the world total 0.717 of 0.896 and 1.425 of 2.497 arise on the farm. */
     @ParameterizedTest
     @CsvSource({"peas, 0.98, 0.717, 0.896", "groundnut, 3.23, 1.425, 2.497"})
-    void a_feed_whose_source_splits_its_stages_is_carried_to_the_farm(
+    void a_feed_whose_source_splits_its_stages_is_converted_to_the_farm_gate(
             String crop, double retail, double farm, double total) {
         Inventory inventory = fed(Fed.of(crop, 1)).inventory();
 
@@ -160,7 +160,7 @@ class FeedTest {
     }
 
     @Test
-    void an_allocation_that_nobody_published_is_told() {
+    void an_allocation_that_is_not_published_is_reported() {
         Inventory inventory =
                 fed(Fed.of("wheat-bran", 100).burden(Burden.ECONOMIC)).inventory();
 
@@ -209,7 +209,7 @@ class FeedTest {
     /** Adom et al. 2013: dairy feed as mixed, 0.62 kg CO2e per kg by price and 0.93 by mass. */
     @ParameterizedTest
     @CsvSource({"ECONOMIC, 0.62", "MASS, 0.93"})
-    void of_two_published_allocations_the_one_asked_for_is_taken(Burden burden, double printed) {
+    void of_two_published_allocations_the_one_asked_for_is_used(Burden burden, double printed) {
         Inventory inventory =
                 fed(Fed.of("compound-dairy-feed", 100).burden(burden)).inventory();
 
@@ -217,7 +217,10 @@ class FeedTest {
         assertFalse(Tally.gaps(inventory).contains("feed/compound-dairy-feed/burden"), inventory::toString);
     }
 
-    /** Price says more of why a crop is grown than mass; a substitution (Dalgaard et al. 2008) is a model, and comes after a plain figure. */
+    /**
+     * Price reflects better than mass why a crop is grown; a substitution (Dalgaard et al. 2008) is a model, and comes after a plain
+     * figure.
+     */
     @ParameterizedTest
     @CsvSource({
         "compound-dairy-feed, adom-2013.compound-dairy-feed.ghg.economic",
@@ -234,7 +237,7 @@ class FeedTest {
     }
 
     @Test
-    void an_allocation_taken_in_place_of_the_one_asked_for_is_named() {
+    void an_allocation_used_instead_of_the_one_asked_for_is_named() {
         Inventory inventory =
                 fed(Fed.of("soybean-meal", 100).burden(Burden.ECONOMIC)).inventory();
 
@@ -253,7 +256,7 @@ class FeedTest {
 
     /** NASEM 2021: wheat bran is 90.095 % dry. */
     @Test
-    void a_default_moisture_is_told_in_percent() {
+    void a_default_moisture_is_reported_in_percent() {
         assertEquals(
                 "moisture 10 %, the published dry matter",
                 filledWith(fed(Fed.of("wheat-bran", 100)).inventory(), "feed/wheat-bran/moisture"));
@@ -261,7 +264,7 @@ class FeedTest {
 
     /** Residue that is worth as much as what replaces it: a kilogram for a kilogram, where nothing else is said. */
     @Test
-    void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_told_otherwise() {
+    void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_reported_otherwise() {
         FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
                 "cassava-peel",
                 1000,
@@ -333,7 +336,7 @@ class FeedTest {
     }
 
     @Test
-    void a_lawful_note_stands_with_the_remark() {
+    void a_note_on_feed_law_comes_with_the_remark() {
         String remark = Tally.remarks(fed(Fed.of("poultry-manure", 100)).inventory(), Remark.LEGALITY)
                 .get(0);
 
@@ -342,7 +345,7 @@ class FeedTest {
 
     /** A share by price of 0.6 kg CO2e per kg, invented, beside the share by mass of bran that the library derives from Adom et al. 2012. */
     @Test
-    void a_share_by_price_comes_before_one_by_mass_wherever_it_stands(@TempDir Path folder) {
+    void allocation_by_price_comes_before_allocation_by_mass_in_any_order(@TempDir Path folder) {
         Library own = new OwnFolder(folder)
                 .rowLike(
                         "ingredient_factors",

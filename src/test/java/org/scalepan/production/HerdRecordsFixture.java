@@ -11,7 +11,7 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.herd.HerdInventory;
 
-/** The notebook of a herd: kind and number of heads, and what they give; 2019 unless it is told otherwise. */
+/** Records of a herd: category, number of heads and yields; edition 2019 unless stated otherwise. */
 public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture> {
     private final String animals;
     private final double heads;

@@ -11,7 +11,7 @@ import org.scalepan.production.insects.InsectFarm.CoProductRule;
 import org.scalepan.production.insects.InsectFarm.Fate;
 import org.scalepan.production.insects.InsectInventory;
 
-/** The notebook of an insect farm: a weighed harvest and nothing else, unless it is told more. */
+/** Records of an insect farm: a weighed harvest and nothing else, unless more is stated. */
 public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixture> {
     private final String product;
     private Harvest harvest;

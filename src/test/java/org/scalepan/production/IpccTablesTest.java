@@ -20,13 +20,13 @@ import org.scalepan.production.IpccTables.Where;
 import org.scalepan.uncertainty.Distribution;
 
 /**
- * Which row of the guidelines serves, where the tables part their cells more finely or more coarsely than the question. Every row is one
+ * Which row of the guidelines is used, where the tables are finer or coarser than the question. Every row is one
  * of the library; its table is named beside it.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class IpccTablesTest {
-    /** Read for this class alone: what a library keeps of look-ups by other tests would answer in place of the tables. */
-    private final Library library = Libraries.readAnew();
+    /** Read for this class alone: look-ups that other tests left in the library's cache would be returned. */
+    private final Library library = Libraries.readAgain();
 
     private IpccTables of2006() {
         return IpccTables.of(library, "2006");
@@ -51,7 +51,7 @@ class IpccTablesTest {
     /** 2019, table 10.19, kg N per 1 000 kg and day in Africa: layers 1.20, broilers 1.40, all chickens 1.29. */
     @ParameterizedTest
     @CsvSource({"layers, 1.20", "broilers, 1.40", "chickens, 1.29"})
-    void the_row_of_the_animal_itself_comes_before_that_of_its_kind(String animals, double printed) {
+    void the_row_of_the_animal_itself_comes_before_that_of_its_category(String animals, double printed) {
         assertEquals(printed, cell(of2019(), "n-excretion-rate", in(animals, "africa")), 0.0);
     }
 
@@ -66,16 +66,16 @@ class IpccTablesTest {
         "ef3,         layers, ipcc-2019.ef3.all-animals.poultry-manure-with-litter",
         "ef3,         poultry, ipcc-2019.ef3.all-animals.poultry-manure-with-litter"
     })
-    void an_animal_without_a_row_takes_the_row_of_the_kind_it_belongs_to(
+    void an_animal_without_a_row_uses_that_of_its_broader_category(
             String quantity, String animals, String expected) {
         Where litter = Where.of(animals).manure("mms.poultry-manure-with-litter", "any-climate");
 
         assertEquals(expected, id(of2019(), quantity, litter));
     }
 
-    /** What holds for layers says nothing of all poultry: 2019, table 10.19, has no row for poultry. */
+    /** A row for layers is not used for all poultry: 2019, table 10.19, has no row for poultry. */
     @Test
-    void the_row_of_one_animal_never_stands_for_its_kind() {
+    void the_row_of_one_animal_is_never_used_for_its_whole_category() {
         assertEquals("none", id(of2019(), "n-excretion-rate", in("poultry", "africa")));
         assertEquals("none", id(of2019(), "n-excretion-rate", in("swine", "other-regions")));
     }
@@ -96,12 +96,12 @@ class IpccTablesTest {
         "2019, bo, layers, oceania, ipcc-2019.bo.layers.north-america-europe-oceania",
         "2019, bo, ducks, indian-subcontinent, ipcc-2019.bo.ducks.low.other-regions"
     })
-    void a_region_without_a_row_takes_the_row_of_the_regions_it_belongs_to(
+    void a_region_without_a_row_uses_that_of_the_regions_it_belongs_to(
             String edition, String quantity, String animals, String region, String expected) {
         assertEquals(expected, id(IpccTables.of(library, edition), quantity, in(animals, region)));
     }
 
-    /** 2019, tables 10.10 (enteric) and 10.13A (volatile solids): parted by development or productivity, not by region. */
+    /** 2019, tables 10.10 (enteric) and 10.13A (volatile solids): by development or productivity, not by region. */
     @ParameterizedTest
     @CsvSource({
         "2006, enteric-ef, sheep, developed-countries,  8",
@@ -109,7 +109,7 @@ class IpccTablesTest {
         "2019, vs-rate,    sheep, developed-countries,  8.2",
         "2019, vs-rate,    sheep, developing-countries, 8.3"
     })
-    void where_a_table_parts_by_development_alone_the_group_decides(
+    void where_a_table_distinguishes_development_only_the_group_decides(
             String edition, String quantity, String animals, String group, double printed) {
         Where asian = in(animals, "asia").developed(Optional.of("ipcc." + group));
 
@@ -151,7 +151,7 @@ class IpccTablesTest {
 
     /** Volatile solids are per head in 2006 (tables 10A-4 to 10A-9) and per 1 000 kg in 2019 (table 10.13A). */
     @Test
-    void what_one_edition_does_not_print_is_not_taken_from_the_other() {
+    void a_value_missing_in_one_edition_is_not_taken_from_the_other() {
         assertEquals("none", id(of2006(), "vs-rate", in("swine", "asia")));
         assertEquals("none", id(of2019(), "vs-per-head", in("buffalo", "asia")));
         assertEquals(
@@ -164,12 +164,12 @@ class IpccTablesTest {
         assertEquals("none", id(of2019(), "enteric-ef", in("crickets", "asia")));
     }
 
-    /** 2019, table 10.13A, swine in Asia: 5.8, and 4.3 in another reading of the print, which is kept and not used. */
+    /** 2019, table 10.13A, swine in Asia: 5.8, and 4.3 in another reading of the print, which is listed and not used. */
     @Test
-    void a_row_that_is_kept_beside_the_default_never_serves() {
+    void a_row_shown_beside_the_default_is_never_used() {
         assertEquals(5.8, cell(of2019(), "vs-rate", in("swine", "asia")), 0.0);
         assertEquals(4.3, cell(of2019(), "vs-rate", in("swine", "middle-east")), 0.0);
-        // Table 10.17 has pits of less than a month; as long as they are kept, the row of all pits serves.
+        // Table 10.17 has pits of less than a month; while they are there, the row of all pits is used.
         Where pit = Where.of("swine").manure("mms.pit-under-1-month", "boreal-dry");
         assertEquals("ipcc-2019.mcf.all-animals.boreal-dry.pit-storage", id(of2019(), "mcf", pit));
     }
@@ -187,7 +187,7 @@ class IpccTablesTest {
         "asia, 1.0",
         "indian-subcontinent, 1.0"
     })
-    void where_only_high_and_low_productivity_are_printed_the_region_says_which(String region, double printed) {
+    void where_only_high_and_low_productivity_are_printed_the_region_decides(String region, double printed) {
         assertEquals(printed, cell(of2019(), "enteric-ef", in("swine", region)), 0.0);
     }
 
@@ -208,7 +208,7 @@ class IpccTablesTest {
 
     /** A mean of 60 invented beside the 5 kg of 2019, table 10.10, for goats of low productivity. */
     @Test
-    void a_mean_that_is_printed_comes_before_what_the_region_would_say(@TempDir Path folder) {
+    void a_printed_mean_comes_before_the_productivity_of_the_region(@TempDir Path folder) {
         Library own = new OwnFolder(folder)
                 .rowLike(
                         "ipcc_livestock",
@@ -229,7 +229,7 @@ class IpccTablesTest {
         "mms.solid-storage-with-additives, 0.11",
         "mms.solid-storage-with-bulking-agent, 0.38"
     })
-    void a_manure_system_with_a_row_of_its_own_takes_it(String system, double printed) {
+    void a_manure_system_with_a_row_of_its_own_uses_it(String system, double printed) {
         assertEquals(
                 printed, cell(of2019(), "frac-gas-ms", Where.of("dairy-cattle").manure(system, "any-climate")), 0.0);
     }
@@ -237,7 +237,7 @@ class IpccTablesTest {
     /** Table 10.21 knows one EF3 of solid storage, covered or not: 0.005 in 2006, 0.010 in 2019. */
     @ParameterizedTest
     @CsvSource({"2006, 0.005", "2019, 0.010"})
-    void a_manure_system_without_a_row_takes_the_row_of_the_broader_one(String edition, double printed) {
+    void a_manure_system_without_a_row_uses_that_of_the_broader_one(String edition, double printed) {
         Where covered = Where.of("other-cattle").manure("mms.solid-storage-covered", "any-climate");
 
         assertEquals(printed, cell(IpccTables.of(library, edition), "ef3", covered), 0.0);
@@ -263,20 +263,20 @@ class IpccTablesTest {
         "mms.liquid-slurry, warm-temperate-dry, 0.41",
         "mms.pasture, tropical-wet, 0.0047"
     })
-    void a_climate_zone_without_a_row_takes_the_warmth_it_belongs_to(String system, String climate, double printed) {
+    void a_climate_zone_without_a_row_uses_that_of_its_temperature_class(String system, String climate, double printed) {
         assertEquals(printed, cell(of2019(), "mcf", Where.of("dairy-cattle").manure(system, climate)), 0.0);
     }
 
     /** Slurry in a temperate place may be 37 or 41 % in table 10.17 of 2019: the zone is not guessed. */
     @Test
-    void a_row_of_one_zone_never_stands_for_all_that_is_as_warm() {
+    void a_row_of_one_zone_is_never_used_for_all_zones_as_warm() {
         assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.liquid-slurry", "temperate")));
         assertEquals("none", id(of2019(), "mcf", Where.of("dairy-cattle").manure("mms.solid-storage", "any-climate")));
     }
 
     /** 3 % for a tropical zone invented beside the 5 % that table 10.17 of 2019 prints for warm places. */
     @Test
-    void the_zone_comes_before_its_warmth(@TempDir Path folder) {
+    void the_zone_comes_before_its_temperature_class(@TempDir Path folder) {
         Library own = new OwnFolder(folder)
                 .rowLike(
                         "ipcc_livestock",
@@ -411,7 +411,7 @@ class IpccTablesTest {
         "frac-leach, all,  tropical-dry,  ipcc-2019.frac-leach.all.dry",
         "frac-leach, all,  tropical-wet,  ipcc-2019.frac-leach.all.wet"
     })
-    void nitrogen_on_soils_goes_by_input_and_moisture(String quantity, String input, String climate, String expected) {
+    void factors_of_nitrogen_on_soils_depend_on_input_and_moisture(String quantity, String input, String climate, String expected) {
         assertEquals(expected, of2019().soil(quantity, input, climate).id());
     }
 
@@ -422,7 +422,7 @@ class IpccTablesTest {
         assertEquals(0, of2019().soil("frac-leach", "all", "boreal-dry").central(), 0.0);
     }
 
-    /** 2006, tables 11.1 and 11.3: parted by animal, but not by climate. */
+    /** 2006, tables 11.1 and 11.3: by animal, but not by climate. */
     @ParameterizedTest
     @CsvSource({
         "ef1, organic, tropical-wet, 0.010, 0.003, 0.030",
@@ -439,9 +439,9 @@ class IpccTablesTest {
         assertInterval(low, high, factor);
     }
 
-    /** 2019, table 11.1 gives EF1 0.010 with limits 0.002 and 0.018; the other reading of the lower limit, 0.001, is kept beside. */
+    /** 2019, table 11.1 gives EF1 0.010 with limits 0.002 and 0.018; the other reading of the lower limit, 0.001, is listed beside it. */
     @Test
-    void of_two_readings_of_a_soil_factor_the_default_serves() {
+    void of_two_readings_of_a_soil_factor_the_default_is_used() {
         assertInterval(0.002, 0.018, of2019().soil("ef1", "organic", "any-climate"));
     }
 

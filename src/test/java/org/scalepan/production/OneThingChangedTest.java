@@ -172,7 +172,7 @@ class OneThingChangedTest {
         assertEquals(Set.of("product"), changed(herd(), herd().withProduct("beef")));
     }
 
-    /** Whoever keeps the list that a record was made from cannot change the record with it. */
+    /** Changing the list that a record was made from does not change the record. */
     @Test
     void a_record_does_not_change_with_the_list_it_was_made_from() {
         List<Herd.Yield> yields = new java.util.ArrayList<>(herd().yields());

@@ -17,7 +17,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Lognormal;
 import org.scalepan.uncertainty.Summary;
 
-/** Doubt of a footprint: first-order propagation (IPCC 2006, volume 1, chapter 3) beside Monte Carlo, and what they must agree on. */
+/** Uncertainty of a footprint: first-order propagation (IPCC 2006, volume 1, chapter 3) and Monte Carlo, and where they must agree. */
 class PropagationTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -34,9 +34,9 @@ class PropagationTest {
         return Tally.of(LIBRARY, builder.inventory("by hand", output)).system();
     }
 
-    /** Equation 3.1: the doubts of a product add in squares, whether a factor multiplies or divides. */
+    /** Equation 3.1: squared relative uncertainties of a product add up, whether a factor multiplies or divides. */
     @Test
-    void in_a_product_relative_doubts_add_in_squares() {
+    void in_a_product_squared_relative_uncertainties_add_up() {
         SystemFootprint system =
                 of(ActivityTerm.of(10).times(factor("a", 2, 1.05)).over(factor("b", 4, 1.10)));
 
@@ -45,9 +45,9 @@ class PropagationTest {
                 Math.hypot(Math.log(1.05), Math.log(1.10)), system.firstOrder().lnSd(), 1e-9);
     }
 
-    /** Equation 3.2: two equal lines of independent factors have a doubt smaller by the root of two. */
+    /** Equation 3.2: for two equal lines of independent factors the relative uncertainty is smaller by the root of two. */
     @Test
-    void in_a_sum_independent_doubts_thin_out() {
+    void in_a_sum_independent_relative_uncertainties_decrease() {
         SystemFootprint system = of(
                 ActivityTerm.of(3).times(factor("a", 1, 1.08)),
                 ActivityTerm.of(3).times(factor("b", 1, 1.08)));
@@ -55,9 +55,9 @@ class PropagationTest {
         assertEquals(Math.log(1.08) / Math.sqrt(2), system.firstOrder().lnSd(), 1e-9);
     }
 
-    /** The guidelines: inputs that are one and the same are fully correlated and do not thin out. */
+    /** The guidelines: inputs that are one and the same are fully correlated, so that the relative uncertainty does not decrease. */
     @Test
-    void one_factor_in_two_lines_keeps_its_whole_doubt() {
+    void one_factor_in_two_lines_keeps_its_full_uncertainty() {
         Factor grid = factor("grid", 1, 1.08);
         SystemFootprint system =
                 of(ActivityTerm.of(3).times(grid), ActivityTerm.of(5).times(grid));
@@ -66,7 +66,7 @@ class PropagationTest {
     }
 
     @Test
-    void a_factor_that_divides_what_it_multiplied_leaves_no_doubt() {
+    void a_factor_that_divides_what_it_multiplied_leaves_no_uncertainty() {
         Factor density = factor("density", 0.8, 1.2);
 
         assertEquals(
@@ -176,7 +176,7 @@ class PropagationTest {
 
     /** Guidelines: inputs that are one and the same are correlated; here they cancel, whichever way the chain is walked. */
     @Test
-    void a_factor_of_the_farm_that_stands_in_the_chain_too_cancels_out() {
+    void a_factor_in_both_farm_and_chain_cancels_out() {
         SystemFootprint down = carried(
                 FunctionalUnit.KG_EDIBLE,
                 FunctionalUnit.KG_PROTEIN,

@@ -13,7 +13,7 @@ import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 
 /**
- * A year's records in the making. The farms of the tests are invented; what is checked against the outside are the factors.
+ * Builder of a year's records. The farms of the tests are invented; what is checked against the outside are the factors.
  *
  * @param <N> the kind of notebook
  */

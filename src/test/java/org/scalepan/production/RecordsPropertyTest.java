@@ -129,7 +129,7 @@ class RecordsPropertyTest {
         }
     }
 
-    /** A farm of a billionth of a gram beside one of a billion tonnes: fluxes of any ratio must not spoil one another. */
+    /** A farm of a billionth of a gram beside one of a billion tonnes: fluxes of any ratio must not affect one another. */
     @ParameterizedTest
     @ValueSource(doubles = {1e-9, 1e12})
     void records_out_of_all_proportion_still_give_a_number(double feed) {

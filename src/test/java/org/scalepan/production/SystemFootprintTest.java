@@ -22,7 +22,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
-/** An inventory added up on a basis. */
+/** An inventory summed on a basis. */
 class SystemFootprintTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -47,7 +47,7 @@ class SystemFootprintTest {
         "ar5-100-feedback, 34, 298",
         "ar6-100, 27.0, 273"
     })
-    void one_inventory_is_weighed_by_any_warming_set(String set, double methane, double nitrousOxide) {
+    void one_inventory_is_characterised_by_any_warming_set(String set, double methane, double nitrousOxide) {
         assertEquals(
                 methane,
                 Tally.of(LIBRARY, oneKilogram(Flux.CH4_BIOGENIC)).gwp(set).value(),
@@ -172,7 +172,7 @@ class SystemFootprintTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.1, 1.01, Double.NaN})
-    void a_share_of_the_burden_beyond_none_and_all_is_refused(double share) {
+    void an_allocated_share_outside_0_to_1_is_refused(double share) {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new Output(
@@ -233,9 +233,9 @@ class SystemFootprintTest {
                 5e-4 * perProtein);
     }
 
-    /** A warming set says something of gases, and nothing of ground. */
+    /** A warming set applies to gases, and not to land. */
     @Test
-    void a_footprint_says_on_which_ruler_it_stands_and_names_a_warming_set_for_gases_only() {
+    void a_footprint_names_its_basis_and_a_warming_set_for_gases_only() {
         Inventory inventory = of(builder -> {
             builder.flow(Stage.ANIMALS, "gas", Flux.CH4_BIOGENIC, ActivityTerm.of(2));
             builder.flow(Stage.SITE, "yard", Flux.LAND, ActivityTerm.of(7));
@@ -268,7 +268,7 @@ class SystemFootprintTest {
         "CREDIT, credit, FARM_GATE",
         "PROCESSING, processing, PROCESSING_GATE"
     })
-    void a_stage_lies_within_the_animals_the_farm_or_the_processing(Stage stage, String id, Boundary narrowest) {
+    void each_stage_belongs_to_the_animals_the_farm_or_the_processing(Stage stage, String id, Boundary narrowest) {
         assertEquals(id, stage.id());
         assertEquals(narrowest, stage.boundary());
     }

@@ -10,7 +10,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
 
-/** Adds an inventory up: greenhouse gases at the farm gate under AR6, without credit, unless it is told otherwise. */
+/** Sums an inventory: greenhouse gases at the farm gate under AR6, without credit, unless stated otherwise. */
 public final class Tally {
     private final Library library;
     private final Inventory inventory;

@@ -64,7 +64,7 @@ class SignificantFiguresTest {
     }
 
     @Test
-    void floor_never_says_at_least_more_than_there_is() {
+    void floor_never_exceeds_the_value() {
         SplittableRandom random = new SplittableRandom(11);
         for (int i = 0; i < 5_000; i++) {
             double whole = Math.rint(random.nextDouble() * 1000) / 100;
@@ -76,9 +76,9 @@ class SignificantFiguresTest {
         assertEquals(2.9, SignificantFigures.floor(Math.nextDown(3.0), 2), 0.0);
     }
 
-    /** Property: the ceiling is the floor seen from the other side. */
+    /** Property: the ceiling is the floor mirrored at zero. */
     @Test
-    void ceiling_never_says_no_more_than_less_than_there_is() {
+    void ceiling_is_never_below_the_value() {
         SplittableRandom random = new SplittableRandom(13);
         for (int i = 0; i < 10_000; i++) {
             double value = Math.exp(random.nextDouble() * 20 - 10) * (random.nextBoolean() ? 1 : -1);

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a spreadsheet runs is told by the OWASP page on CSV injection: cells that begin with = + - @, a tab or a line end. */
+/** What a spreadsheet runs as a formula, after the OWASP page on CSV injection: cells that begin with = + - @, a tab or a line end. */
 class FormulaGuardTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "  =1", "=HYPERLINK(\"http://x\")"})

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
-/** One formula, written as each program keeps it in its files. */
+/** One formula, written in the file format of each program. */
 class FormulaTest {
     private static final Formula CELL = new Formula(
             "IFERROR(NUMBERVALUE(WEBSERVICE($B$3&\"/v1/value/ghg/\"&ENCODEURL(Figures!$A11)),\".\",\",\"),\"\")");
@@ -24,7 +24,7 @@ class FormulaTest {
     }
 
     @Test
-    void what_stands_in_quotes_is_text_even_if_it_looks_like_a_cell_or_a_function() {
+    void quoted_text_is_text_even_if_it_looks_like_a_cell_or_a_function() {
         assertEquals("of:=\"A1, SUM(B2) \"\"C3\"\"\"&[.D4]", new Formula("\"A1, SUM(B2) \"\"C3\"\"\"&D4").calc());
         assertEquals("\"WEBSERVICE(\"&D4", new Formula("\"WEBSERVICE(\"&D4").excel());
     }

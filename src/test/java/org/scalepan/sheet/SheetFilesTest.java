@@ -18,7 +18,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 
-/** What spreadsheets find in the files; that they open them is told by the tests with a real one. */
+/** The content of the files; other tests open them in a real spreadsheet. */
 class SheetFilesTest {
     private static final List<Sheet> SHEETS = List.of(
             new Sheet(
@@ -48,7 +48,7 @@ class SheetFilesTest {
     }
 
     @Test
-    void every_part_of_a_workbook_is_sound_xml_and_signs_in_text_and_formula_survive() throws Exception {
+    void every_part_of_a_workbook_is_well_formed_xml_and_special_characters_survive() throws Exception {
         Map<String, String> parts = parts(ExcelFile.of(SHEETS));
         for (String part : parts.values()) {
             parsed(part);
@@ -65,7 +65,7 @@ class SheetFilesTest {
     }
 
     @Test
-    void every_part_of_a_calc_document_is_sound_xml_and_its_kind_stands_first() throws Exception {
+    void every_part_of_a_calc_document_is_well_formed_xml_and_its_media_type_comes_first() throws Exception {
         Map<String, String> parts = parts(CalcFile.of(SHEETS));
 
         assertEquals("mimetype", parts.keySet().iterator().next());
@@ -89,7 +89,7 @@ class SheetFilesTest {
     }
 
     @Test
-    void a_number_that_is_none_is_refused() {
+    void a_number_that_is_not_finite_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> Cell.number(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> Cell.number(Double.POSITIVE_INFINITY));
     }

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** Sums that lose nothing to rounding, held against sums of exact decimals. */
+/** Compensated sums, compared with sums of exact decimals. */
 class CompensatedSumTest {
     @Test
     void the_sum_is_the_exact_one_rounded_once_whatever_the_count() {

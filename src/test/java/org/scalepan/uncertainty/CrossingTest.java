@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class CrossingTest {
     @Test
-    void a_straight_line_is_crossed_where_the_closed_form_says_however_far_away() {
+    void a_straight_line_crosses_zero_at_its_closed_form_however_far_away() {
         Random random = new Random(3);
         for (int run = 0; run < 200; run++) {
             double root = Math.pow(10, random.nextDouble() * 16 - 6);

@@ -51,7 +51,7 @@ class FractionReadingTest {
     }
 
     @Test
-    void a_range_within_the_bounds_is_read_as_it_stands() {
+    void a_range_within_the_bounds_is_read_unchanged() {
         assertEquals(
                 new Triangular(0.5, 0.55, 0.62),
                 read(Printed.of(SpreadKind.RANGE).value(0.55).low(0.5).high(0.62)));

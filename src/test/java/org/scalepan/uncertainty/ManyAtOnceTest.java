@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is computed for many draws at once has, bit for bit, what is computed for each of them alone: the answers hang on it. */
+/** Vectorised results agree bit for bit with results computed draw by draw: the answers depend on it. */
 class ManyAtOnceTest {
     private static final int COUNT = 200_000;
     private static final double[] EDGES = {

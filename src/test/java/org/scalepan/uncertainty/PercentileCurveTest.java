@@ -84,7 +84,7 @@ class PercentileCurveTest {
     }
 
     @Test
-    void the_curve_keeps_its_points_to_itself() {
+    void the_curve_copies_its_points() {
         double[] values = BEEF.clone();
         PercentileCurve curve = new PercentileCurve(PROBABILITIES, values);
         values[0] = 1;

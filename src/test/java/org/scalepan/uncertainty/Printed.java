@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Says in a test what was printed, and leaves out what was not. */
+/** Published numbers with their spreads, for tests. */
 record Printed(
         SpreadKind kind,
         OptionalDouble value,

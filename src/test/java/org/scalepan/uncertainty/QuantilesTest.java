@@ -42,7 +42,7 @@ class QuantilesTest {
     }
 
     @Test
-    void rounding_carries_no_quantile_past_the_draws_about_it() {
+    void rounding_moves_no_quantile_past_its_neighbouring_draws() {
         double same = 7.457031;
         for (int i = 0; i < 2000; i++) {
             double[] draws = new double[1000];

@@ -142,7 +142,7 @@ class RandomEffectsTest {
     }
 
     @Test
-    void two_studies_foretell_nothing_of_a_third() {
+    void two_studies_give_no_prediction_interval() {
         Pooled pooled = RandomEffects.pool(new double[] {1, 2}, new double[] {0.1, 0.2});
 
         assertTrue(pooled.predictionLow().isEmpty());

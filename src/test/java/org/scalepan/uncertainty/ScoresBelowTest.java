@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A normal cut off above and weighted up; the outside check is the truncated normal of Apache Commons Statistics. */
+/** A normal truncated from above; the outside check is the truncated normal of Apache Commons Statistics. */
 class ScoresBelowTest {
     private static final ContinuousDistribution NORMAL = NormalDistribution.of(0, 1);
 

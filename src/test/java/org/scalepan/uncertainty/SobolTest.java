@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.scalepan.uncertainty.Sobol.Estimator;
 import org.scalepan.uncertainty.Sobol.VarianceShare;
 
-/** Shares of variance, held against functions whose shares are known in closed form. */
+/** Shares of variance, checked on functions whose shares are known in closed form. */
 class SobolTest {
     private static final int N = 100_000;
 
@@ -90,7 +90,7 @@ class SobolTest {
     }
 
     @Test
-    void in_a_sum_each_input_has_its_part_of_the_variance_alone() {
+    void in_a_sum_no_input_interacts() {
         // x1 + 2·x2 + 3·x3 of equal spread: variances in the proportion 1 : 4 : 9, of 14.
         Sobol sobol = new Sample(3, 1, N, u -> u[0] + 2 * u[1] + 3 * u[2]).sobol();
 
@@ -129,7 +129,7 @@ class SobolTest {
         int runs = 200;
         double[] first = new double[runs];
         double[] total = new double[runs];
-        double told = 0;
+        double reported = 0;
         double toldTotal = 0;
         for (int run = 0; run < runs; run++) {
             VarianceShare share = new Sample(3, run, 2_000, SobolTest::ishigami)
@@ -138,11 +138,11 @@ class SobolTest {
                     .get(0);
             first[run] = share.first();
             total[run] = share.total();
-            told += share.firstStandardError() / runs;
+            reported += share.firstStandardError() / runs;
             toldTotal += share.totalStandardError() / runs;
         }
         // The scatter of 200 runs is itself known to about 5 %.
-        assertEquals(1, scatter(first) / told, 0.2);
+        assertEquals(1, scatter(first) / reported, 0.2);
         assertEquals(1, scatter(total) / toldTotal, 0.2);
     }
 
@@ -159,7 +159,7 @@ class SobolTest {
     }
 
     @Test
-    void an_input_that_is_not_used_has_no_share_and_what_does_not_vary_has_none_to_give() {
+    void an_unused_input_has_no_share_and_a_constant_result_has_no_shares() {
         VarianceShare idle = new Sample(2, 1, 1_000, u -> u[0]).sobol().shares().get(1);
         assertEquals(0, idle.total());
         assertEquals(0, idle.first());
@@ -170,7 +170,7 @@ class SobolTest {
     }
 
     @Test
-    void samples_that_cannot_be_taken_apart_are_refused() {
+    void invalid_samples_are_refused() {
         double[] two = {1, 2};
         assertThrows(IllegalArgumentException.class, () -> Sobol.of(new double[] {1}, new double[] {1}, 0, i -> two));
         assertThrows(IllegalArgumentException.class, () -> Sobol.of(two, new double[] {1, 2, 3}, 0, i -> two));

@@ -38,7 +38,7 @@ class SpreadReadingTest {
     }
 
     @Test
-    void an_sd_beside_a_median_keeps_the_median() {
+    void an_sd_printed_with_a_median_leaves_the_median() {
         Distribution read = read(Printed.of(SpreadKind.SD).median(14).high(17));
 
         assertEquals(14, read.median(), 1e-12);
@@ -84,7 +84,7 @@ class SpreadReadingTest {
 
     @ParameterizedTest
     @CsvSource({"P5_P95, 0.05", "P10_P90, 0.1"})
-    void two_percentiles_are_the_lognormal_through_both_whatever_mean_stands_beside_them(
+    void two_percentiles_fix_the_lognormal_whatever_mean_is_printed_with_them(
             SpreadKind kind, double lower) {
         Distribution read = read(Printed.of(kind).value(49.89).low(20.25).high(105.2));
 

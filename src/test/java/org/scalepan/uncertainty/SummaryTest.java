@@ -72,7 +72,7 @@ class SummaryTest {
     }
 
     @Test
-    void equal_draws_leave_no_doubt() {
+    void equal_draws_leave_no_uncertainty() {
         Summary summary = Summary.of(new double[] {4, 4, 4}, 0.95);
 
         assertEquals(4, summary.low(), 0.0);
@@ -112,7 +112,7 @@ class SummaryTest {
     }
 
     @Test
-    void a_ratio_summed_up_both_ways_says_what_each_way_says_by_itself() {
+    void a_ratio_summarised_both_ways_agrees_with_each_way_alone() {
         java.util.SplittableRandom random = new java.util.SplittableRandom(11);
         for (int draws : new int[] {2, 3, 200, 1000, 4001}) {
             double[] over = random.doubles(draws, 0.1, 9).toArray();

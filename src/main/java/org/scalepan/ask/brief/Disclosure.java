@@ -66,10 +66,10 @@ public final class Disclosure {
         return said;
     }
 
-    private static String each(Brief brief, Function<Estimate, String> told) {
+    private static String each(Brief brief, Function<Estimate, String> reported) {
         return brief.estimates().stream()
                 .distinct()
-                .map(estimate -> estimate.words() + ": " + told.apply(estimate))
+                .map(estimate -> estimate.words() + ": " + reported.apply(estimate))
                 .collect(Collectors.joining("; "));
     }
 
@@ -96,8 +96,8 @@ public final class Disclosure {
         if (!(estimate instanceof PublishedEstimate)) {
             return "the year of the records";
         }
-        IntStream told = results(estimate).flatMapToInt(result -> result.dataYear().stream());
-        var range = told.summaryStatistics();
+        IntStream reported = results(estimate).flatMapToInt(result -> result.dataYear().stream());
+        var range = reported.summaryStatistics();
         if (range.getCount() == 0) {
             return NOT_STATED;
         }
@@ -118,10 +118,10 @@ public final class Disclosure {
         if (!(estimate instanceof PublishedEstimate)) {
             return "as its records say";
         }
-        TreeSet<String> told = results(estimate)
+        TreeSet<String> reported = results(estimate)
                 .map(result -> field.apply(result).orElse(NOT_STATED).replace('-', ' '))
                 .collect(Collectors.toCollection(TreeSet::new));
-        return told.isEmpty() ? "no study" : String.join(", ", told);
+        return reported.isEmpty() ? "no study" : String.join(", ", reported);
     }
 
     private static Stream<PublishedResult> results(Estimate estimate) {

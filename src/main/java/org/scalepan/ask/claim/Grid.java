@@ -40,18 +40,18 @@ final class Grid {
     List<ComparisonBasis> bases(Side product) {
         Set<ComparisonBasis> bases = new LinkedHashSet<>(List.of(asked));
         for (ComparisonBasis base : bases()) {
-            if (speak(base, product)) {
+            if (bothHaveEvidence(base, product)) {
                 // A set to which no result can be converted, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
                         .map(set -> base.on(base.per(), base.boundary(), set))
-                        .filter(basis -> basis.equals(base) || speak(basis, product))
+                        .filter(basis -> basis.equals(base) || bothHaveEvidence(basis, product))
                         .forEach(bases::add);
             }
         }
         return List.copyOf(bases);
     }
 
-    private boolean speak(ComparisonBasis basis, Side product) {
+    private boolean bothHaveEvidence(ComparisonBasis basis, Side product) {
         return product.hasEvidence(library, basis) && referenceHasEvidence(basis);
     }
 

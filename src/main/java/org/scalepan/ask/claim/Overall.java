@@ -23,20 +23,20 @@ public enum Overall {
 
     /** The verdict over the cells of one product. */
     public static Overall of(Verdict asked, List<Verdict> all) {
-        List<Verdict> speaking =
+        List<Verdict> withEvidence =
                 all.stream().filter(verdict -> verdict != Verdict.NO_EVIDENCE).toList();
         if (asked == Verdict.HOLDS) {
             return HOLDS;
         }
-        if (speaking.isEmpty()) {
+        if (withEvidence.isEmpty()) {
             return NOT_TRACEABLE;
         }
-        if (speaking.contains(Verdict.HOLDS)) {
+        if (withEvidence.contains(Verdict.HOLDS)) {
             return HOLDS_ONLY_FOR;
         }
         boolean silent = asked == Verdict.NO_EVIDENCE;
         boolean fails =
-                silent ? speaking.stream().allMatch(verdict -> verdict == Verdict.FAILS) : asked == Verdict.FAILS;
+                silent ? withEvidence.stream().allMatch(verdict -> verdict == Verdict.FAILS) : asked == Verdict.FAILS;
         return fails ? FAILS : OPEN;
     }
 

@@ -18,8 +18,8 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.PairedEvidence;
 
 /**
- * Products beside a reference on one basis (M5). All footprints are drawn with common random numbers: a factor that stands on
- * both sides is drawn once.
+ * Products compared with a reference on one basis. All footprints are drawn with common random numbers: a factor on both sides is drawn
+ * once.
  */
 public record Comparison(ComparisonQuestion question, PublishedEstimate reference, List<ComparedProduct> items) {
     public Comparison {
@@ -71,12 +71,12 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
                 .toList();
     }
 
-    /** What stands behind the figures of all sides. */
+    /** The provenance of the figures of all sides. */
     public Provenance grounds(Library library) {
         return new Provenance(library, List.copyOf(estimates()));
     }
 
-    /** Every publication behind a figure, a paired ratio or the warming set, in the order in which they were met. */
+    /** Every publication behind a figure, a paired ratio or the warming set, in order of first use. */
     public List<Reference> references(Library library) {
         Citations citations = new Citations();
         estimates().forEach(citations::add);

@@ -70,7 +70,7 @@ public record EstimateTable(
         return rows.subList(product * bases.size(), (product + 1) * bases.size());
     }
 
-    /** What stands behind the estimates. */
+    /** The provenance of the estimates. */
     public Provenance grounds(Library library) {
         return new Provenance(
                 library, rows.stream().<Estimate>map(QuotedRow::estimate).toList());

@@ -90,7 +90,7 @@ public record InputName(InputKind kind, String words, List<String> rows) {
     private static InputName ofRow(Library library, String id, Optional<String> line) {
         int slash = id.indexOf('/');
         if (slash > 0) {
-            // A doubt that the guidelines give for a whole kind of factor is drawn apart for each factor.
+            // An uncertainty that the guidelines give for a whole kind of factor is drawn separately for each factor.
             InputName doubt = ofRow(library, id.substring(0, slash), line);
             return new InputName(
                     doubt.kind(), doubt.words() + " for " + line.orElse(id.substring(slash + 1)), doubt.rows());

@@ -23,14 +23,14 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.uncertainty.Sobol;
 
 /**
- * Which inputs the doubt of a figure comes from (M11): shares of its variance, and swings with one input moved and the others in the
+ * Which inputs the uncertainty of a figure comes from: shares of its variance, and swings with one input moved and the others in the
  * middle. With a reference, of the ratio of the two figures: shares then are of the variance of the ratio's logarithm, for which it does
  * not matter which is divided by which.
  *
  * <p>Entries of the records are taken as certain; what they do to the figure is shown apart, by moving each.
  *
- * @param central the figure, or with a reference the ratio, with every input in the middle and the middle study speaking
- * @param inputs those that have any doubt, the largest total share first; empty when there is no figure or no doubt
+ * @param central the figure, or with a reference the ratio, with every input in the middle and the middle study chosen
+ * @param inputs those that are uncertain, the largest total share first; empty when there is no figure or no uncertainty
  * @param entries what a grower can change, the largest effect first
  * @param missing why there is nothing to analyse
  */
@@ -87,7 +87,7 @@ public record Sensitivity(
     /**
      * One uncertain input.
      *
-     * @param swing absent where the input does not act while the middle study speaks
+     * @param swing absent where the input has no effect with the middle study
      */
     public record UncertainInput(
             Substream stream, InputName name, Sobol.VarianceShare share, Optional<InputSwing> swing) {}
@@ -242,7 +242,7 @@ public record Sensitivity(
             double high = entry.within(entry.present() * (1 + percent / 100));
             double atLow = central(library, question, recorded, entry.at().apply(low));
             double atHigh = central(library, question, recorded, entry.at().apply(high));
-            // A change is told as a part of the figure, which none can be of nothing.
+            // A change is reported as a part of the figure, which needs a figure that is not zero.
             if (central != 0
                     && Math.max(Math.abs(atLow - central), Math.abs(atHigh - central)) > 1e-12 * Math.abs(central)) {
                 swings.add(new EntrySwing(entry, percent, low, high, central, atLow, atHigh));
@@ -261,11 +261,11 @@ public record Sensitivity(
                 .orElse(0.0);
     }
 
-    /** The figure that is analysed, out of one book and another and with single streams exchanged. */
+    /** The figure that is analysed, from two samples and with single streams exchanged. */
     private static final class Analysed {
         private final Sides sides;
         private final CommonRandomNumbers random;
-        private final CommonRandomNumbers anew;
+        private final CommonRandomNumbers secondSample;
         private final Footprint own;
         private final Optional<Footprint> other;
         private final Set<Substream> ofOwn;
@@ -275,8 +275,8 @@ public record Sensitivity(
         Analysed(Sides sides, Sampling sampling) {
             this.sides = sides;
             this.random = sampling.random();
-            this.anew = new CommonRandomNumbers(
-                    CommonRandomNumbers.ScoreSource.seededAnew(sampling.seed()), sampling.draws());
+            this.secondSample = new CommonRandomNumbers(
+                    CommonRandomNumbers.ScoreSource.secondSeeded(sampling.seed()), sampling.draws());
             this.own = sides.estimate().drawn(random).orElseThrow();
             this.other = sides.reference().flatMap(estimate -> estimate.drawn(random));
             this.ofOwn = streams(sides.estimate());
@@ -289,12 +289,12 @@ public record Sensitivity(
 
         double[] second() {
             return result(
-                    sides.estimate().drawn(anew).orElseThrow(),
-                    sides.reference().flatMap(estimate -> estimate.drawn(anew)));
+                    sides.estimate().drawn(secondSample).orElseThrow(),
+                    sides.reference().flatMap(estimate -> estimate.drawn(secondSample)));
         }
 
         double[] mixed(Substream stream) {
-            CommonRandomNumbers exchanged = random.exchanging(stream, anew);
+            CommonRandomNumbers exchanged = random.exchanging(stream, secondSample);
             return result(
                     ofOwn.contains(stream) ? sides.estimate().drawn(exchanged).orElseThrow() : own,
                     ofOther.contains(stream)

@@ -185,7 +185,7 @@ final class Food {
     /** The nitrogen factor of this form, or else of the product in another form: drying takes no nitrogen. */
     Content nitrogenFactor() {
         List<CompositionRow> factors = rows.stream()
-                .filter(this::hasEvidence)
+                .filter(this::isEligible)
                 .filter(row -> row.quantity().equals("nitrogen-factor"))
                 .toList();
         List<CompositionRow> ofForm =
@@ -198,7 +198,7 @@ final class Food {
     }
 
     private List<CompositionRow> rows(String quantity, Frame frame) {
-        return ofForm(quantity).filter(this::hasEvidence).filter(frame::holds).toList();
+        return ofForm(quantity).filter(this::isEligible).filter(frame::holds).toList();
     }
 
     private Stream<CompositionRow> ofForm(String quantity) {
@@ -206,7 +206,7 @@ final class Food {
                 .filter(row -> row.form().equals(item.form()) && row.quantity().equals(quantity));
     }
 
-    private boolean hasEvidence(CompositionRow row) {
+    private boolean isEligible(CompositionRow row) {
         return row.cited().check().isAtLeast(lowest);
     }
 

@@ -41,7 +41,7 @@ public record MeasuredQuality(CompositionRow row, Optional<QualityMethod> method
     }
 
     /** A printed number of this score as it is reported. */
-    public double told(double printed) {
+    public double reported(double printed) {
         return row.quantity().equals(PDCAAS) ? AminoAcidScore.truncated(printed) : printed;
     }
 }

@@ -32,16 +32,16 @@ final class PublishedContents {
                 .filter(row -> row.use() == RowUse.DEFAULT)
                 .findFirst()
                 .map(used -> {
-                    List<CompositionRow> speaking = rows.stream()
+                    List<CompositionRow> eligible = rows.stream()
                             .filter(row -> row.use() == RowUse.DEFAULT || row.use() == RowUse.KEPT)
                             .sorted(Comparator.comparing(row -> row.use() != RowUse.DEFAULT))
                             .toList();
                     Set<String> sources = new LinkedHashSet<>();
-                    speaking.forEach(row -> sources.add(row.cited().source()));
+                    eligible.forEach(row -> sources.add(row.cited().source()));
                     Content.HeldContent found = new Content.HeldContent(
                             middle(used.printed()) * scale.applyAsDouble(used),
-                            range(speaking, scale),
-                            speaking.stream().map(CompositionRow::id).toList(),
+                            range(eligible, scale),
+                            eligible.stream().map(CompositionRow::id).toList(),
                             sources,
                             sources.size(),
                             used.cited().check(),

@@ -80,7 +80,7 @@ public record YearlyChange(
     }
 
     /** Every side behind the figures; none when there are none. */
-    public List<Estimate> speaking() {
+    public List<Estimate> withEvidence() {
         if (figures.isEmpty()) {
             return List.of();
         }

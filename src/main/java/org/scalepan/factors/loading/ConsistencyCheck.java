@@ -307,7 +307,7 @@ final class ConsistencyCheck {
             }
             if (!at.equals(Regions.WORLD)) {
                 faults.add(row.fault(
-                        "parent", "region " + row.text("id") + " does not lead up to the world", "mend its parents"));
+                        "parent", "region " + row.text("id") + " does not lead up to the world", "correct its parents"));
             }
         }
     }

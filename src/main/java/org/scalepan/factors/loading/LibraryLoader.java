@@ -221,7 +221,7 @@ public final class LibraryLoader {
                     e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
                     e.getLocation() == null ? 1 : e.getLocation().getColumnNr(),
                     "not JSON: " + e.getOriginalMessage(),
-                    "mend the syntax there"));
+                    "correct the syntax there"));
             return Optional.empty();
         }
     }

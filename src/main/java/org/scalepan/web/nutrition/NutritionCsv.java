@@ -134,7 +134,7 @@ final class NutritionCsv {
     }
 
     private static OptionalDouble told(MeasuredQuality measured, OptionalDouble printed) {
-        return printed.isPresent() ? OptionalDouble.of(measured.told(printed.getAsDouble())) : printed;
+        return printed.isPresent() ? OptionalDouble.of(measured.reported(printed.getAsDouble())) : printed;
     }
 
     private static void number(Csv.CsvLine line, OptionalDouble number) {

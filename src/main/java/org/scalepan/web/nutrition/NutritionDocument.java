@@ -87,10 +87,10 @@ final class NutritionDocument {
     private static String text(MeasuredQuality measured) {
         var printed = measured.row().printed();
         if (printed.value().isPresent()) {
-            return Print.content(measured.told(printed.value().getAsDouble()));
+            return Print.content(measured.reported(printed.value().getAsDouble()));
         }
-        return Print.content(measured.told(printed.low().orElseThrow())) + " to "
-                + Print.content(measured.told(printed.high().orElseThrow()));
+        return Print.content(measured.reported(printed.low().orElseThrow())) + " to "
+                + Print.content(measured.reported(printed.high().orElseThrow()));
     }
 
     private static String text(Content content) {

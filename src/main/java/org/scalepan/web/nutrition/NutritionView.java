@@ -126,9 +126,9 @@ final class NutritionView {
     private static ObjectNode quality(MeasuredQuality measured) {
         ObjectNode node = Json.object();
         node.put("id", measured.row().quantity());
-        measured.row().printed().value().ifPresent(value -> node.put("value", measured.told(value)));
-        measured.row().printed().low().ifPresent(low -> node.put("low", measured.told(low)));
-        measured.row().printed().high().ifPresent(high -> node.put("high", measured.told(high)));
+        measured.row().printed().value().ifPresent(value -> node.put("value", measured.reported(value)));
+        measured.row().printed().low().ifPresent(low -> node.put("low", measured.reported(low)));
+        measured.row().printed().high().ifPresent(high -> node.put("high", measured.reported(high)));
         node.put("truncated", measured.isTruncated());
         node.put("use", measured.row().use().id());
         Optional<QualityMethod> method = measured.method();

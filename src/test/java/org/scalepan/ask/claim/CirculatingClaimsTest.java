@@ -12,7 +12,7 @@ import org.scalepan.factors.Claim;
 import org.scalepan.footprint.FunctionalUnit;
 
 /**
- * Claims in circulation, asked as questions, come out as their literature says. A claim that fails there fails on the basis asked; one
+ * Circulating claims, asked as questions, get the verdict of their literature. A claim that fails there fails on the basis asked; one
  * that holds there holds on the basis named; one that holds in part neither holds nor fails outright: it is open, leans, or holds on
  * another basis only.
  */

@@ -16,7 +16,7 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
 
-/** What the claim check says of claims whose sources are known. */
+/** Verdicts on claims whose sources are known. */
 class ClaimCheckTest {
     private static final Asked ALIVE =
             Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal");
@@ -63,7 +63,7 @@ class ClaimCheckTest {
     /** oonincx-deboer-2012: 5.52 to 12.51 times less than beef, 1.51 to 3.87 than pork, per kg protein at the farm gate. */
     @ParameterizedTest
     @CsvSource({"beef, 5.52, 12.51", "pork, 1.51, 3.87", "chicken, 1.32, 2.67", "milk, 1.77, 2.80"})
-    void the_band_that_a_study_prints_stands_beside_the_pooled_ratio(String reference, double low, double high) {
+    void the_interval_that_a_study_prints_is_reported_beside_the_pooled_ratio(String reference, double low, double high) {
         ClaimCheck check = Said.check(asked(), "mealworm", reference, 100);
 
         PairedFinding found = check.paired().get(0);
@@ -74,11 +74,11 @@ class ClaimCheckTest {
     }
 
     /**
-     * oonincx-deboer-2012 sets its mealworms against the livestock of devries-deboer-2010; oonincx-2010 takes cattle and van-huis-2013
+     * oonincx-deboer-2012 compares its mealworms with the livestock of devries-deboer-2010; oonincx-2010 takes cattle and van-huis-2013
      * every figure from the literature.
      */
     @Test
-    void a_paper_that_did_not_measure_the_reference_itself_is_told() {
+    void a_paper_that_did_not_measure_the_reference_itself_is_reported() {
         ClaimCheck straight = Said.check(asked(), "mealworm", "beef", 100);
         ClaimCheck turned = Said.check(asked(), "beef", "mealworm", 1);
         ClaimCheck chamber = Said.check(ALIVE.gwp("ar4-100"), "house-cricket", "beef", 100);
@@ -161,7 +161,7 @@ class ClaimCheckTest {
     }
 
     @Test
-    void what_nobody_measured_is_not_traceable() {
+    void a_claim_without_evidence_is_not_traceable() {
         ClaimCheck check = Said.check(asked().indicator("land"), "house-cricket", "beef", 5);
 
         assertEquals(Overall.NOT_TRACEABLE, check.overall());
@@ -223,7 +223,7 @@ class ClaimCheckTest {
     }
 
     @Test
-    void every_warming_set_with_evidence_stands_in_the_grid() {
+    void every_warming_set_with_evidence_is_in_the_grid() {
         List<String> sets = Said.check(asked(), "mealworm", "beef", 100).cells().stream()
                 .filter(cell -> cell.basis().boundary() == Boundary.FARM_GATE)
                 .map(cell -> cell.basis().gwp().id())
@@ -283,7 +283,7 @@ class ClaimCheckTest {
                 .probability()
                 .orElseThrow()
                 .value();
-        // Beef against mealworm is the ratio turned round: at least 1/k is at most k.
+        // Beef against mealworm is the reciprocal ratio: at least 1/k is at most k.
         double contrary = Said.check(land, "beef", "mealworm", 1 / k)
                 .asked()
                 .probability()

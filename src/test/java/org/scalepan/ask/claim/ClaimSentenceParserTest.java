@@ -70,7 +70,7 @@ class ClaimSentenceParserTest {
                 "beef emits less than insects | insects cannot be what others are compared with",
                 "needs no land | no product was found"
             })
-    void what_is_not_understood_is_told_back(String text, String fault) {
+    void what_is_not_understood_is_reported(String text, String fault) {
         ParsedClaim sentence = ClaimSentenceParser.parse(Said.LIBRARY, text);
 
         assertTrue(

@@ -82,7 +82,7 @@ class ComparisonTest {
     @Test
     void the_same_question_gives_the_same_numbers_to_the_last_bit() {
         Ratio first = versus(LIBRARY, Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
-        Ratio second = versus(Libraries.readAnew(), Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
+        Ratio second = versus(Libraries.readAgain(), Asked.of(LIBRARY), SAMPLING, "mealworm", "beef");
         assertEquals(first, second);
     }
 

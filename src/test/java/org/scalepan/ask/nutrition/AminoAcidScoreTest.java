@@ -18,7 +18,7 @@ import org.scalepan.factors.AminoAcidRequirement;
 import org.scalepan.factors.Cited;
 import org.scalepan.factors.Grade;
 
-/** The least share of an indispensable amino acid in what a pattern asks. */
+/** The least ratio of content to requirement over the indispensable amino acids of a pattern. */
 class AminoAcidScoreTest {
     private static final double EXACT = 1e-12;
     private static final int TRIALS = 200;
@@ -45,8 +45,8 @@ class AminoAcidScoreTest {
     /** FNB/IOM (2002): wheat 44, chickpea 87, and wheat with chickpea and skim milk 110, truncated to 100 per cent. */
     @ParameterizedTest
     @CsvSource({"0.44, 0.44", "0.87, 0.87", "1.10, 1.00"})
-    void a_corrected_score_above_100_per_cent_is_told_as_100(double computed, double told) {
-        assertEquals(told, AminoAcidScore.truncated(computed), EXACT);
+    void a_corrected_score_above_100_per_cent_is_reported_as_100(double computed, double reported) {
+        assertEquals(reported, AminoAcidScore.truncated(computed), EXACT);
     }
 
     /** Arithmetic on the compositions of the USDA (release 26) over the FAO (2013) pattern of over 3 years: Val 48.6/40, Leu 86.5/61, SAA 33.1/23. */

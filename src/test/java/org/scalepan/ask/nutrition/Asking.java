@@ -11,7 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.ProteinBasis;
 
-/** Questions about foods against the bundled library, per 10 g of crude protein, every grade, unless told otherwise. */
+/** Questions about foods against the bundled library, per 10 g of crude protein, every grade, unless stated otherwise. */
 final class Asking {
     static final Library LIBRARY = Libraries.bundled();
 

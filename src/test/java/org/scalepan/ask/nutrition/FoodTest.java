@@ -171,7 +171,7 @@ class FoodTest {
 
     /** General factors of Regulation (EU) No 1169/2011: 4 kcal per gram protein, 9 per gram fat; meal of defatted larvae 58.5 g and 6 g per 100 g. */
     @Test
-    void energy_that_nobody_measured_is_computed_and_said_to_be_a_lower_bound_without_carbohydrate() {
+    void unmeasured_energy_is_computed_and_is_a_lower_bound_without_carbohydrate() {
         NutritionFacts meal =
                 Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "black-soldier-fly:defatted-meal"));
 
@@ -192,7 +192,7 @@ class FoodTest {
 
     /** Barragan-Fonseca et al. (2017) print 37 to 63 g per 100 g dry matter; Bellezza Oddon et al. (2022) from 23.11. */
     @Test
-    void of_a_range_alone_the_geometric_middle_stands_and_the_range_is_that_of_all_rows_in_use_or_kept() {
+    void a_range_alone_is_read_at_its_geometric_mean_and_the_range_covers_all_rows_used_or_shown() {
         Content.HeldContent protein = Asking.found(
                 Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "black-soldier-fly:dried")), "protein");
 
@@ -205,7 +205,7 @@ class FoodTest {
 
     /** Okaraonye and Ikewuchi (2008) print 31.61 g per 100 g fresh, four times what everyone else found. */
     @Test
-    void an_outlier_never_speaks() {
+    void an_outlier_is_never_eligible() {
         Content.HeldContent protein =
                 Asking.found(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil")), "protein");
 
@@ -239,7 +239,7 @@ class FoodTest {
     }
 
     @Test
-    void a_grade_silences_what_was_not_seen() {
+    void rows_below_the_lowest_grade_are_not_used() {
         NutritionFacts all = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
         NutritionFacts seen =
                 Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, ProteinBasis.CRUDE, Grade.SECONDARY, "mealworm"));
@@ -250,17 +250,17 @@ class FoodTest {
     }
 
     @Test
-    void every_published_content_is_in_a_unit_that_can_be_told() {
-        List<String> told = new ArrayList<>();
+    void every_published_content_is_in_a_unit_that_can_be_converted() {
+        List<String> reported = new ArrayList<>();
         for (CompositionRow row : LIBRARY.composition()) {
             for (Nutrient nutrient : Nutrient.values()) {
                 if (nutrient.id().equals(row.quantity())) {
                     assertTrue(nutrient.perKilogram(row) > 0, row.id());
-                    told.add(row.id());
+                    reported.add(row.id());
                 }
             }
         }
-        assertTrue(told.size() > 200, told.size() + " rows");
+        assertTrue(reported.size() > 200, reported.size() + " rows");
     }
 
     @ParameterizedTest

@@ -53,10 +53,10 @@ class MeasuredQualityTest {
         "diaas, 0.91, 0.91, false",
         "pdcaas, 0.98, 0.98, false"
     })
-    void only_the_corrected_score_is_cut_at_one(String kind, double printed, double told, boolean truncated) {
+    void only_the_corrected_score_is_cut_at_one(String kind, double printed, double reported, boolean truncated) {
         MeasuredQuality measured = score(kind, printed);
 
-        assertEquals(told, measured.told(printed), 0);
+        assertEquals(reported, measured.reported(printed), 0);
         assertEquals(truncated, measured.isTruncated());
     }
 
@@ -81,7 +81,7 @@ class MeasuredQualityTest {
 
     /** Jensen et al. (2019), abstract: sulphur amino acids limit the protein of the mealworm. */
     @Test
-    void what_a_source_names_as_limiting_is_told() {
+    void what_a_source_names_as_limiting_is_reported() {
         MeasuredQuality measured = MeasuredQuality.of(
                         LIBRARY, Asking.food("mealworm:dried"), MeasuredQuality.PDCAAS, Grade.MEMORY)
                 .get(0);
@@ -93,7 +93,7 @@ class MeasuredQualityTest {
     }
 
     @Test
-    void the_score_in_use_stands_before_those_that_are_kept() {
+    void the_score_in_use_comes_before_the_others() {
         List<MeasuredQuality> beef =
                 MeasuredQuality.of(LIBRARY, Asking.food("beef"), MeasuredQuality.DIAAS, Grade.MEMORY);
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.ask.Warning;
 import org.scalepan.footprint.ProteinBasis;
 
-/** Foods side by side: what may stand beside what, what is said about it, and what protein costs. */
+/** Foods compared: which comparisons are valid, their warnings, and the price of protein. */
 class NutritionTableTest {
     private static NutritionTable table(Basis basis, String... foods) {
         return NutritionTable.of(LIBRARY, Asking.question(basis, foods));
@@ -25,7 +25,7 @@ class NutritionTableTest {
     }
 
     @Test
-    void weighed_with_its_water_fresh_mealworm_cannot_be_held_against_dry_beans() {
+    void weighed_with_its_water_fresh_mealworm_cannot_be_compared_with_dry_beans() {
         assertTrue(
                 Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beans").isDecidedByWater());
         assertFalse(
@@ -38,7 +38,7 @@ class NutritionTableTest {
     @EnumSource(
             value = Basis.class,
             names = {"HUNDRED_GRAMS_DRY_MATTER", "TEN_GRAMS_PROTEIN", "HUNDRED_KILOCALORIES"})
-    void without_water_it_can_and_the_forms_are_told(Basis basis) {
+    void without_water_it_can_and_the_forms_are_reported(Basis basis) {
         assertFalse(Asking.question(basis, "mealworm", "beans").isDecidedByWater());
         assertTrue(codes(table(basis, "mealworm", "beans")).contains("form-mix"));
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/** Several things displaced are parts of one whole. */
+/** The shares of several displaced products add to 1. */
 class SharesTest {
     /** Parts; NaN is one left out. */
     private static Optional<List<Double>> shares(double... given) {

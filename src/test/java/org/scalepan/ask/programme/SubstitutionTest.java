@@ -37,7 +37,7 @@ import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.Obstacle;
 import org.scalepan.uncertainty.Summary;
 
-/** A programme brings one food where another was: what is displaced is avoided, and all of the product is caused. */
+/** A programme substitutes one food for another: the impact of the displaced food is avoided, that of the product is caused. */
 class SubstitutionTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final double EXACT = 1e-9;
@@ -58,7 +58,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void a_worked_table_of_invented_footprints_without_doubt(@TempDir Path folder) {
+    void a_worked_table_of_invented_footprints_without_uncertainty(@TempDir Path folder) {
         // kg CO2e per kg edible: product 3, first part of the baseline 10, second 2. 1 000 kg a year at a rate of 0.6:
         // displaced 600 kg, of which 450 kg at 10 and 150 kg at 2: 4.5 + 0.3 = 4.8 t; caused 3.0 t; avoided 1.8 t.
         Library library = new InventedResults(folder)
@@ -185,7 +185,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void a_mix_lies_between_its_parts_as_its_shares_say() {
+    void a_mix_is_the_weighted_mean_of_its_parts() {
         double chicken =
                 bring("mealworm").insteadOf("chicken").figures().avoided().mean();
         double beef = bring("mealworm").insteadOf("beef").figures().avoided().mean();
@@ -270,7 +270,7 @@ class SubstitutionTest {
         assertTrue(change.figures().isEmpty());
         assertEquals(List.of("palm weevil"), change.silent());
         assertTrue(change.missing().orElseThrow().contains("no published ghg result"));
-        assertTrue(change.speaking().isEmpty());
+        assertTrue(change.withEvidence().isEmpty());
     }
 
     @Test
@@ -436,7 +436,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void a_farm_from_its_records_stands_on_either_side() {
+    void a_farm_from_its_records_can_be_on_either_side() {
         Side farm = new Side.Recorded(
                 InsectRecordsFixture.of(LIBRARY, "mealworm", 500)
                         .energy("grid-electricity", 100)
@@ -488,7 +488,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void the_figure_to_quote_is_never_rounded_in_ones_own_favour() {
+    void the_figure_to_quote_is_rounded_against_the_programme() {
         Summary summary = new Summary(30, 30, 11.96, 50, 0.9, 1_000, 0, 0);
 
         assertEquals("at least 11 t avoided in 95 % of the draws", SubstitutionSentences.conservative(summary, "t"));
@@ -496,7 +496,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void what_is_caused_more_is_not_rounded_in_ones_own_favour_either() {
+    void additional_impact_is_rounded_against_the_programme() {
         Summary either = new Summary(1, 1, -2.34, 5, 0.95, 1_000, 0, 0);
         Summary more = new Summary(-3, -3, -4.41, -1.18, 0.9, 1_000, 0, 0);
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.factors.LibraryCopy;
 
-/** Each thing that can be wrong in a library is told once, at the place where an editor finds it, with what would be right. */
+/** Each fault of a library is reported once, with file, line and column, and with what would be right. */
 class BrokenLibraryTest {
     private static final String RESULTS = "results.csv";
     private static final String COMPOSITION = "composition.csv";
@@ -40,7 +40,7 @@ class BrokenLibraryTest {
 
     @Test
     void a_place_is_counted_from_1_in_lines_and_characters() {
-        // farm-gate stands on the third line of its file, its name after "farm-gate,2,", which is 12 characters.
+        // farm-gate is on the third line of its file, its name after "farm-gate,2,", which is 12 characters.
         copy.replace("boundaries.csv", "farm-gate", "farm-gate,2,,\"From cradle to the farm, gate.\"");
         assertEquals(
                 folder.resolve("boundaries.csv") + ":3:13",
@@ -131,7 +131,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_missing_locator_is_asked_for_in_the_words_of_the_schema() {
+    void a_missing_locator_is_reported_in_the_words_of_the_schema() {
         String place = copy.set(RESULTS, MEALWORM_GHG, "locator", "");
         copy.assertFaults(place
                 + ": locator is missing; give where in the source: table, page, sheet, abstract; \"no source\" for"
@@ -147,7 +147,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_byte_that_is_not_utf_8_is_told_with_its_place_and_nothing_else_is() {
+    void a_byte_that_is_not_utf_8_is_reported_with_its_place_and_nothing_else_is() {
         byte[] bytes = copy.text("products.csv").getBytes(StandardCharsets.UTF_8);
         int firstOfLine2 = copy.text("products.csv").indexOf('\n') + 1;
         bytes[firstOfLine2 + 2] = (byte) 0xE9;
@@ -163,7 +163,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_wrong_header_is_told_with_the_right_one_and_does_not_fault_every_row_that_points_there() {
+    void a_wrong_header_is_reported_with_the_right_one_and_does_not_fault_every_row_that_points_there() {
         String text = copy.text("boundaries.csv");
         copy.write("boundaries.csv", text.replaceFirst("^id,rank,", "rank,id,"));
         copy.assertFaults(
@@ -179,14 +179,14 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_short_row_is_told_with_how_many_cells_it_should_have() {
+    void a_short_row_is_reported_with_how_many_cells_it_should_have() {
         copy.replace("forms.csv", "dried", "dried,Dried");
         copy.assertFaults(folder.resolve("forms.csv") + ":" + copy.line("forms.csv", "dried")
                 + ":1: the row has 2 cells; it must have 3, one for each column");
     }
 
     @Test
-    void a_long_row_and_a_short_one_are_both_told() {
+    void a_long_row_and_a_short_one_are_both_reported() {
         copy.replace("forms.csv", "fresh", "fresh,Fresh,Live,or chilled");
         copy.replace("forms.csv", "meal", "meal");
         String file = folder.resolve("forms.csv") + ":";
@@ -196,7 +196,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_quote_that_is_never_closed_is_told() {
+    void a_quote_that_is_never_closed_is_reported() {
         copy.replace("forms.csv", "defatted-meal", "defatted-meal,Defatted meal,\"Ground and dried");
         int start = copy.line("forms.csv", "defatted-meal");
         copy.assertFaults(folder.resolve("forms.csv") + ":" + (start + 1)
@@ -219,7 +219,7 @@ class BrokenLibraryTest {
         copy.assertFaults(place + ": reliability is " + score + "; it must be " + right);
     }
 
-    /** Found by the fuzzer: the rule that every criterion has its factors fell over a row that names none. */
+    /** Found by the fuzzer: the rule that every criterion has its factors failed on a row that names none. */
     @ParameterizedTest
     @CsvSource({
         "pedigree.csv, frischknecht-2005.reliability.2, criterion",
@@ -244,7 +244,7 @@ class BrokenLibraryTest {
 
     @Test
     void two_defaults_of_one_composition_are_refused() {
-        // The nymphs of Finke 2002 are kept beside the adults, who are the default.
+        // The nymphs of Finke 2002 are listed beside the adults, which are the default.
         String place = copy.set(COMPOSITION, "finke-2002.house-cricket.fresh.protein.nymphs", "use", "default");
         copy.assertFaults(place + ": a second default for house-cricket/fresh/protein/kg-edible; row"
                 + " finke-2002.house-cricket.fresh.protein is the default already; use kept or study");
@@ -252,9 +252,9 @@ class BrokenLibraryTest {
 
     @ParameterizedTest
     @CsvSource({"187, 187", "0, 0", "1.1, 1.1"})
-    void a_fraction_that_is_none_is_refused_before_anyone_divides_by_it(String cell, String told) {
+    void an_invalid_fraction_is_refused_before_anything_is_divided_by_it(String cell, String reported) {
         String place = copy.set(COMPOSITION, MEALWORM_PROTEIN, "value", cell);
-        copy.assertFaults(place + ": protein with value " + told + "; it must be above 0 and at most 1");
+        copy.assertFaults(place + ": protein with value " + reported + "; it must be above 0 and at most 1");
     }
 
     @Test
@@ -314,7 +314,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void boundaries_stand_from_the_narrowest_to_the_widest() {
+    void boundaries_are_ordered_from_the_narrowest_to_the_widest() {
         String place = copy.set("boundaries.csv", "retail", "rank", "3");
         copy.assertFaults(place + ": rank 3 of retail; it must be 4: the narrowest boundary has rank 1");
     }
@@ -336,23 +336,23 @@ class BrokenLibraryTest {
         String place = copy.set("regions.csv", "eastern-africa", "parent", "kenya");
         String file = folder.resolve("regions.csv").toString();
         assertTrue(copy.faults()
-                .contains(place + ": region eastern-africa does not lead up to the world; mend its parents"));
+                .contains(place + ": region eastern-africa does not lead up to the world; correct its parents"));
         assertTrue(copy.faults().stream()
                 .allMatch(fault -> fault.startsWith(file) && fault.contains("does not lead up to the world")));
     }
 
     @Test
-    void broken_json_is_told_where_it_breaks_and_does_not_fault_every_row_that_cites() {
+    void broken_json_is_reported_where_it_breaks_and_does_not_fault_every_row_that_cites() {
         copy.write("sources.json", "[\n  {\"id\": \"a\",, \"type\": \"book\"}\n]\n");
         assertEquals(1, copy.faults().size(), () -> copy.faults().toString());
         String fault = copy.faults().get(0);
         assertTrue(fault.startsWith(folder.resolve("sources.json") + ":2:"), fault);
         assertTrue(fault.contains(": not JSON: "), fault);
-        assertTrue(fault.endsWith("; mend the syntax there"), fault);
+        assertTrue(fault.endsWith("; correct the syntax there"), fault);
     }
 
     @Test
-    void a_source_without_a_title_is_told() {
+    void a_source_without_a_title_is_reported() {
         copy.write(
                 "sources.json",
                 copy.text("sources.json").replaceFirst("\"title\": \"Nutritional [^\"]*\"", "\"abstract\": \"\""));
@@ -364,14 +364,14 @@ class BrokenLibraryTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"claims.csv", "products.csv", "sources.json", "datapackage.json"})
-    void a_missing_file_is_told_once(String name) {
+    void a_missing_file_is_reported_once(String name) {
         copy.delete(name);
         copy.assertFaults(folder.resolve(name)
                 + ":1:1: the file is missing; every table named in datapackage.json must be there");
     }
 
     @Test
-    void all_faults_are_told_at_once_even_when_they_are_of_different_kinds() {
+    void all_faults_are_reported_at_once_even_when_they_are_of_different_kinds() {
         String cell = copy.set(COMPOSITION, MEALWORM_PROTEIN, "value", "about 0.2");
         String link = copy.set(RESULTS, MEALWORM_GHG, "product", "quorum");
         String trade = copy.set(RESULTS, "thevenot-2018.mealworm.ghg.kg-product", "value", "38");
@@ -384,7 +384,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void two_faults_in_one_row_are_both_told() {
+    void two_faults_in_one_row_are_both_reported() {
         String id = "thevenot-2018.mealworm.ghg.kg-product";
         String value = copy.set(RESULTS, id, "value", "38");
         String locator = copy.set(RESULTS, id, "locator", "");

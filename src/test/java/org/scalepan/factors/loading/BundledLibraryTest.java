@@ -35,7 +35,7 @@ import org.scalepan.factors.StageSplit;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 
-/** What anyone may count on in the bundled library, whatever its number of rows. */
+/** Invariants of the bundled library, whatever its number of rows. */
 class BundledLibraryTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final Path FOLDER = LibraryCopy.bundledFolder();
@@ -81,7 +81,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void insects_are_told_from_livestock_and_plants() {
+    void insects_livestock_and_plants_are_distinguished() {
         assertEquals("insect", LIBRARY.products().get("palm-weevil").group());
         assertEquals("livestock", LIBRARY.products().get("egg").group());
         assertEquals("fish", LIBRARY.products().get("shrimp").group());
@@ -114,7 +114,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void the_description_says_of_every_column_what_it_is_in_the_order_of_the_file() throws IOException {
+    void the_schema_describes_every_column_in_the_order_of_the_file() throws IOException {
         for (JsonNode resource : dataPackage().path("resources")) {
             String path = JsonAt.text(resource, "/path");
             if (path.endsWith(".csv")) {
@@ -142,7 +142,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void every_id_stands_once() {
+    void ids_are_unique() {
         for (Table table : LIBRARY.tables()) {
             List<String> ids = table.rows().stream().map(row -> row.text("id")).toList();
             assertEquals(ids.size(), new HashSet<>(ids).size(), table.schema().path());
@@ -152,7 +152,7 @@ class BundledLibraryTest {
     /** An order that a person can follow: that of products.csv; so a new row has one place. */
     @ParameterizedTest
     @ValueSource(strings = {"results", "feed_conversion", "composition", "stage_splits"})
-    void rows_stand_in_the_order_of_the_products(String name) {
+    void rows_are_in_the_order_of_the_products(String name) {
         List<String> order = List.copyOf(LIBRARY.products().keySet());
         List<Integer> places = LIBRARY.table(name).rows().stream()
                 .map(row -> order.indexOf(row.text("product")))
@@ -161,7 +161,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void sources_stand_in_alphabetical_order() {
+    void sources_are_in_alphabetical_order() {
         List<String> ids = List.copyOf(LIBRARY.references().keySet());
         assertEquals(ids.stream().sorted().toList(), ids);
     }
@@ -198,7 +198,7 @@ class BundledLibraryTest {
     }
 
     @Test
-    void what_is_common_practice_says_that_it_has_no_source_and_is_graded_memory() {
+    void common_practice_has_no_source_and_the_grade_memory() {
         List<Cited> practice = LIBRARY.composition().stream()
                 .map(CompositionRow::cited)
                 .filter(cited -> cited.source().equals("common-practice"))

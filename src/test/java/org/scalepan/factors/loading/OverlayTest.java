@@ -24,7 +24,7 @@ import org.scalepan.factors.LibraryVersion;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.table.Fault;
 
-/** A user's own folder lies over the bundled library. The figures of the user's rows are invented. */
+/** A user's own folder overlays the bundled library. The figures of the user's rows are invented. */
 class OverlayTest {
     private static final String MEALWORM_GHG = "oonincx-deboer-2012.mealworm.ghg.kg-live";
 
@@ -105,7 +105,7 @@ class OverlayTest {
     }
 
     @Test
-    void a_folder_without_any_table_is_told() {
+    void a_folder_without_any_table_is_reported() {
         assertOneFault(folder.toString(), "the folder holds no table");
     }
 
@@ -125,7 +125,7 @@ class OverlayTest {
     }
 
     @Test
-    void a_folder_in_the_place_of_a_table_and_a_link_in_a_circle_are_told() throws IOException {
+    void a_folder_in_the_place_of_a_table_and_a_link_in_a_circle_are_reported() throws IOException {
         Path results = folder.resolve("results.csv");
         Files.createDirectory(results);
         assertOneFault(results.toString(), "it is not a regular file");
@@ -182,7 +182,7 @@ class OverlayTest {
     }
 
     @Test
-    void faults_of_several_own_files_are_told_at_once() {
+    void faults_of_several_own_files_are_reported_at_once() {
         OwnFolder own = new OwnFolder(folder)
                 .rowLike("results", MEALWORM_GHG, Map.of("id", "own.a", "finding", "own.a", "product", "beeef"))
                 .rowLike(
@@ -196,7 +196,7 @@ class OverlayTest {
     }
 
     @Test
-    void an_own_default_beside_the_bundled_one_is_refused_because_only_one_can_serve() {
+    void an_own_default_beside_the_bundled_one_is_refused_because_there_can_be_only_one() {
         List<Fault> faults = faults(new OwnFolder(folder)
                 .rowLike("composition", "finke-2002.mealworm.fresh.protein", Map.of("id", "own.p", "value", "0.19")));
         assertEquals(
@@ -212,7 +212,7 @@ class OverlayTest {
     }
 
     @Test
-    void a_misspelt_file_name_is_told_with_the_name_that_was_meant() throws IOException {
+    void a_misspelt_file_name_is_reported_with_the_name_that_was_meant() throws IOException {
         Files.writeString(folder.resolve("result.csv"), "id\n");
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
         LibraryLoad.Broken broken = assertInstanceOf(LibraryLoad.Broken.class, load);

@@ -32,10 +32,10 @@ final class Editions {
 
     /** Fails where a line rests on another edition, or on no row at all; and where nothing is counted without saying so. */
     static void assertUnmixed(Inventory inventory, String edition, String what) {
-        boolean told = inventory.gaps().stream()
+        boolean reported = inventory.gaps().stream()
                 .anyMatch(gap -> gap.filledWith().startsWith("not counted: no")
                         || gap.filledWith().startsWith("CH4 not counted: no"));
-        assertTrue(told || !inventory.flows().isEmpty(), what);
+        assertTrue(reported || !inventory.flows().isEmpty(), what);
         for (Flow flow : inventory.flows()) {
             long known = flow.rows().stream().filter(OF_ROW::containsKey).count();
             assertFalse(

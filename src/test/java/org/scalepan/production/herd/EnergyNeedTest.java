@@ -121,7 +121,7 @@ class EnergyNeedTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN})
-    void a_weight_that_is_none_is_refused(double weight) {
+    void an_invalid_weight_is_refused(double weight) {
         assertThrows(IllegalArgumentException.class, () -> cow(weight, 10, 4, 0.5, 60));
     }
 
@@ -133,7 +133,7 @@ class EnergyNeedTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {-0.01, 1.01, Double.NaN})
-    void a_share_of_pregnant_cows_beyond_none_and_all_is_refused(double pregnant) {
+    void a_share_of_pregnant_cows_outside_0_to_1_is_refused(double pregnant) {
         assertThrows(IllegalArgumentException.class, () -> cow(500, 10, 4, pregnant, 60));
     }
 
@@ -160,7 +160,7 @@ class EnergyNeedTest {
 
     /** All that an animal does is covered by feed: milk, a calf, a way to walk and work each add to its gross energy by REM. */
     @Test
-    void whatever_an_animal_does_beside_growing_is_fed_at_the_same_price() {
+    void all_energy_needs_but_growth_are_met_at_the_same_efficiency() {
         Coefficients grazing = new Coefficients(0.386, 0.36, 0.8, 0.10);
         EnergyNeed need = EnergyNeed.of(new Animal(400, 400, 0, 8, 4, 0.5, 3, 60), grazing);
         double all = need.maintenance() + need.activity() + need.lactation() + need.work() + need.pregnancy();
@@ -183,7 +183,7 @@ class EnergyNeedTest {
         assertEquals(Math.pow(1.2 / 0.8, 0.75), heifer / bull, 1e-12);
     }
 
-    /** The ends of each range are animals that there are: no milk, all pregnant, a whole day at work, feed at 40 or 90 %. */
+    /** The limits of each range are real animals: no milk, all pregnant, a whole day at work, feed at 40 or 90 %. */
     @Test
     void the_ends_of_the_ranges_are_within_them() {
         new Animal(0.1, 0, 0, 0, 0, 0, 0, 40);

@@ -24,13 +24,13 @@ import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
 import org.scalepan.production.herd.Herd.AnimalKind;
 
-/** What fills the fields that a keeper leaves open, and what is told where the tables have nothing. */
+/** Defaults for the fields that herd records leave open, and what is reported where the tables have no value. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class HerdDefaultsTest {
     private static final double TO_N2O = 44.0 / 28.0;
 
     /** Read for this class alone, so that no row is one that another test had found before. */
-    private final Library library = Libraries.readAnew();
+    private final Library library = Libraries.readAgain();
 
     private HerdRecordsFixture herd(String animals, double heads) {
         return HerdRecordsFixture.of(library, animals, heads);
@@ -58,7 +58,7 @@ class HerdDefaultsTest {
         return new EnergyNeed.Animal(500, 500, 0, milk, 4, 0.5, 0, digestibility);
     }
 
-    /** Common practice, no source: grazers drop it, pigs' is heaped, and that of hens lies in the litter. */
+    /** Common practice, no source: manure of grazers stays on pasture, of pigs in solid storage, of hens in litter. */
     @ParameterizedTest
     @CsvSource({
         "dairy-cattle, mms.pasture",
@@ -67,31 +67,31 @@ class HerdDefaultsTest {
         "layers, mms.poultry-manure-with-litter",
         "ducks, mms.poultry-manure-with-litter"
     })
-    void manure_of_which_nothing_is_said_goes_where_it_usually_goes(String animals, String system) {
+    void manure_without_a_recorded_system_goes_to_the_usual_one(String animals, String system) {
         Inventory open = beasts(animals).inventory();
-        Inventory told = beasts(animals).manure(system, 1).inventory();
+        Inventory reported = beasts(animals).manure(system, 1).inventory();
 
-        assertEquals(told.flows(), open.flows());
+        assertEquals(reported.flows(), open.flows());
         assertEquals(
                 "all in " + system + " (common practice, no source)",
                 gap(open, "manure").filledWith());
-        assertFalse(Tally.gaps(told).contains("manure"));
+        assertFalse(Tally.gaps(reported).contains("manure"));
     }
 
     @Test
     void a_climate_of_which_nothing_is_said_is_the_middle_of_the_tables() {
         HerdRecordsFixture slurry = beasts("dairy-cattle").manure("mms.liquid-slurry", 1);
         Inventory open = slurry.inventory();
-        Inventory told = beasts("dairy-cattle")
+        Inventory reported = beasts("dairy-cattle")
                 .manure("mms.liquid-slurry", 1)
                 .climate("warm-temperate-moist")
                 .inventory();
 
-        assertEquals(Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
+        assertEquals(Tally.yearly(reported, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
         assertEquals(
                 "warm-temperate-moist: the middle of the tables' climates",
                 gap(open, "climate").filledWith());
-        assertFalse(Tally.gaps(told).contains("climate"));
+        assertFalse(Tally.gaps(reported).contains("climate"));
     }
 
     /** 2019, table 10.12: Ym by the milk of a year; 13.6 kg a day are 4 964 kg, 13.8 are 5 037, 23.2 are 8 468, 23.4 are 8 541. */
@@ -103,7 +103,7 @@ class HerdDefaultsTest {
         "23.2, ipcc-2019.ym.dairy-cows-and-buffalo.milk-5000-to-8500,       0.063",
         "23.4, ipcc-2019.ym.dairy-cows-and-buffalo.milk-over-8500-ndf-from-35, 0.060"
     })
-    void methane_conversion_of_a_dairy_cow_goes_by_her_milk(double milk, String row, double conversion) {
+    void methane_conversion_of_a_dairy_cow_depends_on_milk_yield(double milk, String row, double conversion) {
         Inventory inventory = herd("dairy-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
@@ -126,7 +126,7 @@ class HerdDefaultsTest {
         "buffalo,      0, 70, ipcc-2019.ym.other-cattle-and-buffalo.forage-15-to-75",
         "buffalo,      5, 62, ipcc-2019.ym.dairy-cows-and-buffalo.milk-under-5000"
     })
-    void methane_conversion_of_other_cattle_goes_by_their_forage(
+    void methane_conversion_of_other_cattle_depends_on_digestibility(
             String animals, double milk, double digestibility, String row) {
         Inventory inventory = herd(animals, 1)
                 .ipcc("ipcc.asia")
@@ -138,7 +138,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void a_methane_conversion_that_was_measured_is_taken_and_is_no_gap() {
+    void a_measured_methane_conversion_is_used_and_is_no_gap() {
         HerdRecordsFixture notebook = herd("dairy-cattle", 3)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
@@ -198,7 +198,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void feed_that_was_weighed_is_not_reckoned_from_the_need_for_energy_once_more() {
+    void weighed_feed_is_not_computed_again_from_energy_need() {
         HerdRecordsFixture cows = herd("dairy-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
@@ -281,7 +281,7 @@ class HerdDefaultsTest {
         assertTrue(conversion >= 0.01 && conversion <= 0.02, "MCF " + conversion);
     }
 
-    /** 2019, table 11.1: what sheep and goats drop gives 0.003, what cattle drop 0.004; pigs scavenging count with cattle. */
+    /** 2019, table 11.1: dung and urine deposited by sheep and goats 0.003, by cattle 0.004; scavenging pigs count with cattle. */
     @ParameterizedTest
     @CsvSource({
         "sheep, ipcc-2019.ef3-prp.grazing-sheep-and-other",
@@ -289,14 +289,14 @@ class HerdDefaultsTest {
         "other-cattle, ipcc-2019.ef3-prp.grazing-cattle-poultry-pigs",
         "swine, ipcc-2019.ef3-prp.grazing-cattle-poultry-pigs"
     })
-    void what_is_dropped_goes_by_the_animal(String animals, String row) {
+    void emissions_on_pasture_depend_on_the_animal(String animals, String row) {
         Flow dropped = line(beasts(animals).manure("mms.pasture", 1).inventory(), "manure, pasture, dropped");
 
         assertTrue(dropped.rows().contains(row), dropped::toString);
     }
 
     @Test
-    void what_the_tables_do_not_have_is_told_and_not_made_up() {
+    void what_the_tables_lack_is_reported_and_not_invented() {
         Inventory buffalo = herd("buffalo", 5)
                 .ipcc("ipcc.north-america")
                 .gives(AnimalKind.LIVE, 20)
@@ -316,7 +316,7 @@ class HerdDefaultsTest {
                 .manure("mms.aerobic-treatment", 1)
                 .climate("cool")
                 .inventory();
-        List<String> told = aerated.gaps().stream()
+        List<String> reported = aerated.gaps().stream()
                 .filter(gap -> gap.field().equals("manure/mms.aerobic-treatment"))
                 .map(Gap::filledWith)
                 .toList();
@@ -324,7 +324,7 @@ class HerdDefaultsTest {
                 List.of(
                         "CH4 not counted: no MCF for climate cool in the tables",
                         "N2O not counted: no direct factor for this system in the tables"),
-                told);
+                reported);
     }
 
     @Test
@@ -406,7 +406,7 @@ class HerdDefaultsTest {
         assertEquals(Optional.empty(), HerdOutput.product("bees", AnimalKind.LIVE));
     }
 
-    /** The manure of a herd is manure: every line but the breath of the animals and the feed stands in that stage. */
+    /** The manure of a herd is manure: every line but enteric methane and feed belongs to that stage. */
     @Test
     void methane_of_manure_is_known_within_fifteen_percent_of_its_bo() {
         Inventory inventory = beasts("layers").inventory();
@@ -420,10 +420,10 @@ class HerdDefaultsTest {
         assertEquals(0.07711, lnSd, 0.00005);
     }
 
-    /** 6 000 kg of milk hold 185 kg of protein, 200 kg of cattle 15 kg: 93 and 7 % (HerdBooksTest has the reckoning). */
+    /** 6 000 kg of milk hold 185 kg of protein, 200 kg of cattle 15 kg: 93 and 7 % (computed in HerdInventoryTest). */
     @ParameterizedTest
     @CsvSource({"milk, 93", "beef, 7"})
-    void the_part_of_the_burden_is_told_in_percent(String product, int percent) {
+    void the_allocated_share_is_reported_in_percent(String product, int percent) {
         Inventory inventory = herd("dairy-cattle", 1)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.MILK, 6000)
@@ -438,7 +438,7 @@ class HerdDefaultsTest {
 
     /**
      * A steer of 300 kg that gains 0.9 kg a day takes 127.67 MJ (EnergyNeedTest, by hand); at 65 % digestibility Ym is 6.3 % (2019, table
-     * 10.12): 127.67 x 0.063 x 365 / 55.65 = 52.75 kg of methane a year. A bull gains leaner, and has more of itself to keep up.
+     * 10.12): 127.67 x 0.063 x 365 / 55.65 = 52.75 kg of methane a year. A bull gains leaner, and needs more for maintenance.
      */
     @Test
     void what_an_animal_gains_is_fed_and_belched() {

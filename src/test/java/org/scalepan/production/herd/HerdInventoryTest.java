@@ -25,7 +25,7 @@ import org.scalepan.production.Tally;
 import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.uncertainty.Summary;
 
-/** A herd from its keeper's notebook to the lines of its inventory. */
+/** From the records of a herd to the lines of its inventory. */
 class HerdInventoryTest {
     private static final Library LIBRARY = Libraries.bundled();
     /** kg N2O per kg N2O-N. */
@@ -166,16 +166,16 @@ class HerdInventoryTest {
     }
 
     @Test
-    void manure_parted_over_systems_loses_none() {
+    void manure_divided_between_systems_adds_up() {
         Inventory whole =
                 cows(4).ipcc("ipcc.asia").manure("mms.solid-storage", 1).inventory();
-        Inventory parted = cows(4).ipcc("ipcc.asia")
+        Inventory divided = cows(4).ipcc("ipcc.asia")
                 .manure("mms.solid-storage", 0.25)
                 .manure("mms.solid-storage", 0.75)
                 .inventory();
 
-        assertEquals(Tally.yearly(whole, Flux.N2O), Tally.yearly(parted, Flux.N2O), 1e-12);
-        assertEquals(Tally.yearly(whole, Flux.CH4_BIOGENIC), Tally.yearly(parted, Flux.CH4_BIOGENIC), 1e-9);
+        assertEquals(Tally.yearly(whole, Flux.N2O), Tally.yearly(divided, Flux.N2O), 1e-12);
+        assertEquals(Tally.yearly(whole, Flux.CH4_BIOGENIC), Tally.yearly(divided, Flux.CH4_BIOGENIC), 1e-9);
     }
 
     /**
@@ -216,7 +216,7 @@ class HerdInventoryTest {
         double[] drawn = drawn(inventory, "manure, pasture, dropped");
 
         double high = Summary.of(drawn, 0.95).high() / perFactor;
-        // The excretion of nitrogen has a doubt of its own, half of its value, on top.
+        // The excretion of nitrogen has an uncertainty of its own, ±50 %, on top.
         assertTrue(high > 0.014 && high < 0.014 * 1.25, "0.014 and somewhat more, not " + high);
         assertTrue(Summary.of(drawn, 0.95).low() < 0.0005 * perFactor);
     }
@@ -268,7 +268,7 @@ class HerdInventoryTest {
     }
 
     @Test
-    void a_herd_that_says_not_where_it_is_takes_africa_and_says_so() {
+    void a_herd_without_a_region_uses_africa_and_reports_it() {
         Inventory inventory = cows(1).inventory();
 
         assertTrue(Tally.gaps(inventory).contains("ipcc_region"));
@@ -280,7 +280,7 @@ class HerdInventoryTest {
      * dressed (the middle of 58 to 62 %) x 0.669 without bone x 18.59 % = 14.916 kg; so milk carries 185.149 / 200.065 = 92.545 %.
      */
     @Test
-    void a_herd_that_gives_milk_and_meat_parts_its_burden_by_protein() {
+    void the_burden_of_milk_and_meat_is_allocated_by_protein() {
         HerdRecordsFixture both = herd("dairy-cattle", 1)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.MILK, 6000)
@@ -301,7 +301,7 @@ class HerdInventoryTest {
                 1e-9);
     }
 
-    /** Goats' milk is goats' milk; of sheep's milk the library knows nothing, and cow's milk is not borrowed for it. */
+    /** Goats' milk is goats' milk; of sheep's milk the library knows nothing, and cow's milk is no substitute for it. */
     @Test
     void milk_is_the_milk_of_the_animal() {
         assertEquals(
@@ -350,7 +350,7 @@ class HerdInventoryTest {
     /** IPCC 2006, table 10.10: sheep 8 kg in developed and 5 kg in developing countries; Japan is developed, in Asia. */
     @ParameterizedTest
     @CsvSource({"france, 8", "japan, 8", "kenya, 5", "viet-nam, 5"})
-    void where_the_table_parts_by_development_the_country_decides(String country, double printed) {
+    void where_the_table_distinguishes_development_the_country_decides(String country, double printed) {
         Inventory inventory = herd("sheep", 1)
                 .edition("2006")
                 .in(country)
@@ -420,7 +420,7 @@ class HerdInventoryTest {
         "76651, against-physics",
         "90000, against-physics"
     })
-    void milk_sold_and_milk_that_energy_is_reckoned_for_are_held_against_each_other(double sold, String remark) {
+    void milk_sold_and_milk_given_are_compared(double sold, String remark) {
         Inventory inventory = herd("dairy-cattle", 10)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.MILK, sold)

@@ -30,7 +30,7 @@ class HerdObstaclesTest {
     }
 
     @Test
-    void all_manure_goes_somewhere_once() {
+    void shares_of_manure_systems_add_to_1() {
         assertEquals(Optional.empty(), Herd.obstacleInManure(manure(0.7, 0.3)));
         assertEquals(Optional.empty(), Herd.obstacleInManure(manure(0.1 + 0.2, 0.7)), "rounding is no fault");
         assertEquals(

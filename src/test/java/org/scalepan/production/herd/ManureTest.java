@@ -116,7 +116,7 @@ class ManureTest {
 
     /** Equation 10.33 by hand: 20.3 x 0.0358 / 6.38 = 0.113909 in milk; 0.9 x (268 - 7.03 x 11.66 / 0.9) / 6250 = 0.025477 in gain. */
     @Test
-    void nitrogen_kept_by_hand() {
+    void nitrogen_retained_by_hand() {
         assertEquals(0.113909, Nitrogen.retained(20.3, 3.58, 0, 0), 0.000001);
         assertEquals(0.025477, Nitrogen.retained(0, 0, 0.9, 11.66), 0.000001);
     }

@@ -21,13 +21,13 @@ import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
-/** Nitrogen that is left in the containers, and what becomes of it: as the IPCC reckons manure of other animals (2019). */
+/** Nitrogen in frass, and its emissions: computed as manure of other animals (IPCC 2019). */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FrassTest {
     private static final double TO_N2O = 44.0 / 28.0;
 
     /** Read for this class alone, so that no row is one that another test had found before. */
-    private final Library library = Libraries.readAnew();
+    private final Library library = Libraries.readAgain();
 
     private InsectRecordsFixture farm(String product) {
         return InsectRecordsFixture.of(library, product, 1000)
@@ -75,7 +75,7 @@ class FrassTest {
 
     /** Amorim et al. 2024: 3.18 % N in frass of mealworms. */
     @Test
-    void frass_that_was_weighed_and_not_analysed_takes_the_nitrogen_published_for_the_species() {
+    void weighed_frass_without_analysis_uses_the_nitrogen_published_for_the_species() {
         Inventory inventory = farm("mealworm").frassWeighed(100, Fate.STORED).inventory();
 
         assertEquals(3.18 * 0.01 * TO_N2O, n2o(inventory, "stored"), 1e-6);
@@ -86,7 +86,7 @@ class FrassTest {
 
     /** Crickets' frass has no published nitrogen: 2 700 kg dry bran x 17.403 % less 1 000 kg of crickets x 20.5 %, over 6.25. */
     @Test
-    void where_none_is_published_for_the_species_nitrogen_is_that_of_feed_less_larvae() {
+    void without_published_nitrogen_frass_has_that_of_feed_less_larvae() {
         Inventory inventory =
                 farm("house-cricket").frassWeighed(100, Fate.STORED).inventory();
 
@@ -97,7 +97,7 @@ class FrassTest {
     }
 
     @Test
-    void a_fate_without_a_weight_is_a_fate() {
+    void a_fate_is_used_without_a_weight() {
         Inventory spread = farm("mealworm").frass(Fate.SPREAD).inventory();
 
         assertTrue(n2o(spread, "spread") > 0);
@@ -106,9 +106,9 @@ class FrassTest {
         assertFalse(Tally.gaps(spread).contains("frass"), "it was told of");
     }
 
-    /** Of locusts the library holds no protein, of market waste no nitrogen: no balance can be made of either. */
+    /** Of locusts the library holds no protein, of market waste no nitrogen: no nitrogen balance can be computed for either. */
     @Test
-    void without_the_nitrogen_of_feed_or_larvae_frass_is_not_counted_and_it_is_told() {
+    void without_the_nitrogen_of_feed_or_larvae_frass_is_not_counted_and_that_is_reported() {
         Inventory locusts = farm("migratory-locust").inventory();
         Inventory waste = InsectRecordsFixture.of(library, "mealworm", 1000)
                 .feed(Fed.of("market-waste", 5000).moisture(0.8))
@@ -135,7 +135,7 @@ class FrassTest {
 
     /** 4.5719 kg CO2e per kg N of bought fertiliser (European standard value of 2019, from memory, AR4). */
     @Test
-    void a_credit_is_taken_where_it_is_asked_for_and_is_called_a_method() {
+    void a_credit_is_subtracted_where_asked_for_and_reported_as_a_method() {
         Inventory credited =
                 farm("mealworm").frass(100, 0.03, Fate.SPREAD, true).inventory();
         Inventory plain = farm("mealworm").frass(100, 0.03, Fate.SPREAD, false).inventory();

@@ -33,7 +33,7 @@ import org.scalepan.production.Tally;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
 import org.scalepan.production.insects.InsectFarm.Fate;
 
-/** An insect farm from its notebook to the lines of its inventory. */
+/** From the records of an insect farm to the lines of its inventory. */
 class InsectInventoryTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final double TO_N2O = 44.0 / 28.0;
@@ -78,12 +78,12 @@ class InsectInventoryTest {
     }
 
     @Test
-    void what_is_kept_for_breeding_is_not_sold() {
+    void the_share_for_breeding_is_not_sold() {
         assertEquals(950, mealworms().kept(0.05).inventory().output().amount(), 1e-9);
     }
 
     /**
-     * Nitrogen closes: what the larvae do not hold is in the frass. Bran holds 17.403 % protein of dry matter (NASEM 2021), mealworms
+     * Nitrogen balance: what the larvae do not retain is in the frass. Bran holds 17.403 % protein of dry matter (NASEM 2021), mealworms
      * 18.7 % fresh (Finke 2002), both N x 6.25: 2 700 x 0.17403 / 6.25 - 1 000 x 0.187 / 6.25 = 45.261 kg N.
      */
     @Test
@@ -111,7 +111,7 @@ class InsectInventoryTest {
                 both::toString);
     }
 
-    /** Maize alone holds less nitrogen than the larvae; what the peel holds is not known, so physics has no say. */
+    /** Maize alone holds less nitrogen than the larvae; that of the peel is not known, so that no balance can be computed. */
     @Test
     void larvae_may_have_their_nitrogen_from_feed_that_is_not_known() {
         Inventory inventory = farm("mealworm", 1000)
@@ -125,7 +125,7 @@ class InsectInventoryTest {
 
     /** IPCC 2019, tables 11.1 and 11.3: EF1 0.01 of the N spread; 50 kg of frass with 3 % N are 1.5 kg N. */
     @Test
-    void frass_that_was_weighed_is_taken_as_weighed() {
+    void weighed_frass_is_used_as_weighed() {
         Inventory inventory = mealworms().frass(50, 0.03, Fate.SPREAD, false).inventory();
 
         assertEquals(1.5 * 0.01 * TO_N2O, Tally.yearly(inventory, "frass, spread", Flux.N2O), 1e-9);
@@ -184,7 +184,7 @@ class InsectInventoryTest {
 
     /** Oonincx et al. 2010: from 1.57 g (house cricket) to 121.86 g (sun beetle) per kg gained. */
     @Test
-    void gases_that_nobody_measured_lie_anywhere_between_the_insects_measured() {
+    void unmeasured_gases_range_over_the_insects_measured() {
         Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
         Flow gases = inventory.flows().stream()
                 .filter(flow -> flow.what().equals("gases of the larvae"))
@@ -218,7 +218,7 @@ class InsectInventoryTest {
 
     @ParameterizedTest
     @MethodSource("coProducts")
-    void co_products_take_their_part_by_the_rule_asked_for(CoProductRule rule, double share) {
+    void co_products_are_allocated_by_the_rule_asked_for(CoProductRule rule, double share) {
         InsectRecordsFixture alone = farm("mealworm", 900).feed("wheat-bran", 3000);
         Inventory inventory = farm("mealworm", 900)
                 .feed("wheat-bran", 3000)
@@ -241,7 +241,7 @@ class InsectInventoryTest {
     /** Water boils off for no less than 2.257 MJ per kg, and heated from 25 degrees for 2.57 MJ (physical constants). */
     @ParameterizedTest
     @CsvSource({"drying, 2.257", "blanching, 0.31", "freezing, 0.47"})
-    void no_step_takes_less_heat_than_physics_asks_for(String step, double floor) {
+    void no_step_takes_less_heat_than_thermodynamics_requires(String step, double floor) {
         Inventory inventory = farm("mealworm", 1000)
                 .feed("wheat-bran", 3000)
                 .sold("dried", 400)
@@ -258,7 +258,7 @@ class InsectInventoryTest {
         if (step.equals("drying")) {
             assertTrue(least >= floor, "MJ per kg of water: " + least);
         } else {
-            // The floor itself stands in, and the answer says that it is one.
+            // The physical minimum is used, and the answer says so.
             assertEquals(floor, heat.term().central() / 600, 0.01, "MJ per kg");
             assertTrue(Tally.gaps(inventory).contains("processing/" + step + "/energy"));
         }
@@ -284,7 +284,7 @@ class InsectInventoryTest {
         assertEquals(400, dried.output().amount(), 0.0);
     }
 
-    /** A notebook with a harvest, one feed and one meter: every other field is open, and each is named. */
+    /** Records with a harvest, one feed and one meter: every other field is open, and each is named. */
     @Test
     void three_fields_are_enough_and_every_gap_is_named() {
         Inventory inventory = farm("palm-weevil", 500)
@@ -317,7 +317,7 @@ class InsectInventoryTest {
 
     /** Oonincx et al. 2010 measured five insects per kg gained, under AR4; beef and pork of the same study are no insects. */
     @Test
-    void gases_that_nobody_measured_reach_from_the_least_to_the_most_insect_and_name_all_of_them() {
+    void unmeasured_gases_range_from_the_lowest_to_the_highest_insect_and_name_all_of_them() {
         Inventory inventory = farm("palm-weevil", 1).feed("maize", 3).inventory();
         Gap gap = gap(inventory, "direct gases of palm-weevil");
         Flow gases = line(inventory, "gases of the larvae");
@@ -380,7 +380,7 @@ class InsectInventoryTest {
         return Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY);
     }
 
-    /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is a use and not a floor. */
+    /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is measured use and not a minimum. */
     @Test
     void drying_takes_what_dryers_take() {
         Inventory inventory = mealworms()
@@ -393,7 +393,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_step_of_which_no_energy_is_known_is_not_counted_and_told() {
+    void a_step_of_which_no_energy_is_known_is_not_counted_and_reported() {
         Inventory inventory = mealworms()
                 .sold("meal", 400)
                 .process("milling", 400, "grid-electricity")
@@ -406,7 +406,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_floor_in_place_of_a_use_is_told_with_its_row() {
+    void a_physical_minimum_in_place_of_a_measured_use_is_reported_with_its_row() {
         Inventory inventory = mealworms()
                 .sold("frozen", 900)
                 .process("freezing", 600, "grid-electricity")
@@ -418,7 +418,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void what_is_sold_was_weighed_and_loses_nothing_to_breeding() {
+    void sold_weight_is_not_reduced_by_breeding() {
         Inventory inventory = mealworms().kept(0.05).sold("dried", 400).inventory();
 
         assertEquals(400, inventory.output().amount(), 0.0);
@@ -429,7 +429,7 @@ class InsectInventoryTest {
 
     @ParameterizedTest
     @CsvSource({"NONE, none", "MASS, mass", "ECONOMIC, economic"})
-    void the_rule_by_which_the_burden_was_parted_is_named(CoProductRule rule, String named) {
+    void the_allocation_rule_is_named(CoProductRule rule, String named) {
         assertEquals(
                 named,
                 mealworms()
@@ -441,7 +441,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void a_farm_with_one_product_is_not_told_about_co_products() {
+    void a_farm_with_one_product_gets_no_remark_on_co_products() {
         assertTrue(Tally.remarks(mealworms().inventory(), Remark.METHOD).stream()
                 .noneMatch(text -> text.contains("co-products")));
     }
@@ -460,7 +460,7 @@ class InsectInventoryTest {
                 .orElseThrow(() -> new AssertionError("no line " + what + " among " + inventory.flows()));
     }
 
-    /** Of palm pith the library knows no dry matter, so that nothing can be said against physics, but something against practice. */
+    /** Of palm pith the library knows no dry matter, so that mass balance cannot be checked, but usual practice can. */
     @ParameterizedTest
     @CsvSource({"999, true", "1000, false"})
     void less_feed_than_harvest_is_odd_where_the_dry_matter_of_the_feed_is_not_known(double pith, boolean flagged) {
@@ -477,7 +477,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void economic_allocation_needs_a_price_of_everything_that_takes_a_part() {
+    void economic_allocation_needs_a_price_of_every_product() {
         FarmRecords.CoProduct oil = new FarmRecords.CoProduct("oil", 30, OptionalDouble.of(2));
         FarmRecords.CoProduct frass = new FarmRecords.CoProduct("frass", 400, OptionalDouble.empty());
         OptionalDouble price = OptionalDouble.of(5);

@@ -15,7 +15,7 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Tally;
 
 /**
- * Records of palm-weevil larvae beside what growers usually find (common practice, no source): harvest at 21 to 28 days, 150 to 180
+ * Records of palm-weevil larvae compared with what growers usually find (common practice, no source): harvest at 21 to 28 days, 150 to 180
  * larvae per kg, 1 to 5 kg per container, 2 to 5 pairs stocked, up to 300 eggs per female. Remarks, and never a refusal.
  */
 class PalmWeevilPracticeTest {
@@ -75,14 +75,14 @@ class PalmWeevilPracticeTest {
 
     @ParameterizedTest
     @CsvSource({"13, 28, false", "13.1, 28, true", "14, 26, false", "14, 28, true"})
-    void a_year_has_no_room_for_more_cycles_than_its_days(double cycles, double days, boolean flagged) {
+    void cycles_cannot_take_more_days_than_a_year_has(double cycles, double days, boolean flagged) {
         List<String> remarks = impossible(boxes(2, cycles).cycleDays(days));
 
         assertEquals(flagged, remarks.stream().anyMatch(text -> text.contains("more than a year")), remarks::toString);
     }
 
     @Test
-    void a_remark_says_that_practice_has_no_source() {
+    void a_remark_states_that_practice_has_no_source() {
         String remark = unusual(larvae().cycleDays(40)).get(0);
 
         assertTrue(remark.contains("40 days") && remark.contains("21 to 28"), remark);
@@ -102,7 +102,7 @@ class PalmWeevilPracticeTest {
                 0.0);
     }
 
-    /** Practice of one species says nothing of another. */
+    /** Practice of one species does not apply to another. */
     @Test
     void a_mealworm_is_not_held_to_the_practice_of_palm_weevils() {
         InsectRecordsFixture mealworms = InsectRecordsFixture.of(LIBRARY, "mealworm", 600)

@@ -7,10 +7,10 @@ import java.util.OptionalInt;
 import java.util.Random;
 
 /**
- * References the tests share. The bibliographic data of the first four are as printed in the publications (initials of
- * the given names only, but for the first; the address of the report from memory, and four of its authors left out); the hostile ones are drawn at random.
+ * References that the tests share. The bibliographic data of the first four are as printed in the publications (initials of the given names
+ * only, but for the first; the address of the report from memory, and four of its authors left out); the hostile ones are drawn at random.
  */
-final class Shelf {
+final class SampleReferences {
     /** Every character that means something to LaTeX, BibTeX, RIS or JSON, and the words that do. */
     private static final List<String> HOSTILE = List.of(
             "{",
@@ -53,7 +53,7 @@ final class Shelf {
             "--",
             "a");
 
-    private Shelf() {}
+    private SampleReferences() {}
 
     static Reference oonincx() {
         return new Reference(
@@ -224,7 +224,7 @@ final class Shelf {
         for (int n = random.nextInt(8); n > 0; n--) {
             text.append(HOSTILE.get(random.nextInt(HOSTILE.size())));
         }
-        // A text must have something to print; where that stands is left to chance.
+        // A text must have something to print, at a random position.
         return text.insert(random.nextBoolean() ? 0 : text.length(), "x").toString();
     }
 }
