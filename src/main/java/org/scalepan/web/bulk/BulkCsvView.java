@@ -13,7 +13,7 @@ import org.scalepan.production.Remark;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.render.Csv;
 
-/** One line of CSV for each row sent: figures with their intervals, and in the same line what is wrong with the row. */
+/** One line of CSV for each row received: figures with their intervals, or the errors of the row. */
 final class BulkCsvView implements BulkView {
     private final BulkQuestion question;
     private final Csv.CsvStyle style;

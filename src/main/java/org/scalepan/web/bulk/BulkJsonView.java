@@ -10,7 +10,7 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ProblemView;
 
-/** One JSON object a line for each row sent. */
+/** One JSON object per line for each row received. */
 final class BulkJsonView implements BulkView {
     private final BulkQuestion question;
 

@@ -16,7 +16,7 @@ import org.scalepan.web.read.SystemReading;
 /**
  * What is asked of every row of a bulk run.
  *
- * @param rulers one for each indicator
+ * @param rulers one comparison basis for each indicator
  * @param credit whether the credit for replaced fertiliser is taken off
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */

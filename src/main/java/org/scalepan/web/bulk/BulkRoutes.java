@@ -25,7 +25,7 @@ import org.scalepan.web.route.Route;
 
 /**
  * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
- * the same order and format, while it computes. The memory it needs does not grow with the rows.
+ * the same order and format, while it computes. Memory does not grow with the number of rows.
  */
 public final class BulkRoutes {
 
@@ -116,7 +116,7 @@ public final class BulkRoutes {
         return new BulkQuestion(library, rulers, credit, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
-    /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
+    /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */
     private Spool takenIn(Request request) {
         try {
             return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, room, request.client());
@@ -160,7 +160,7 @@ public final class BulkRoutes {
 
     private BulkRun run(BulkQuestion question, Csv.CsvStyle style, boolean table, BulkRows rows) {
         BulkView view = table ? new BulkCsvView(question, style) : new BulkJsonView(question);
-        // A row with draws takes as long as many without.
+        // A row with draws costs as much as many without.
         return new BulkRun(rows, view, question.drawn() ? 1 : ROWS_OF_A_BLOCK, processors);
     }
 

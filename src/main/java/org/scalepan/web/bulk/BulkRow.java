@@ -7,12 +7,12 @@ import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Problem;
 
-/** What came of one row of a bulk run. */
+/** The result of one row of a bulk run. */
 public sealed interface BulkRow {
     /** Counted from 1, in the order sent. */
     long number();
 
-    /** The row was computed; a quote can still say that it has no figure. */
+    /** The row was computed; an estimate may still have no figure. */
     record Computed(long number, Inventory inventory, List<SystemEstimate> quotes) implements BulkRow {
         public Computed {
             quotes = List.copyOf(quotes);

@@ -177,7 +177,7 @@ final class FlatColumns {
         return columns.size();
     }
 
-    /** Turns the cells of a row into records; an empty cell is a field that is not given. */
+    /** Turns the cells of a row into records; an empty cell is an absent field. */
     FlatRow row(List<String> cells) {
         ObjectNode records = Json.object();
         Map<String, ObjectNode> owners = new HashMap<>();
@@ -214,7 +214,7 @@ final class FlatColumns {
         }
         ArrayNode list =
                 records.path(column.group()) instanceof ArrayNode found ? found : records.putArray(column.group());
-        // Entries left empty take no place in the list, so the place of a fault has to be led back to its column.
+        // Empty entries are left out of the list, so the index in a pointer has to be mapped back to its column.
         places.put("/" + column.group() + "/" + list.size(), column.owner());
         return list.addObject();
     }

@@ -26,7 +26,7 @@ import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.PublishedEstimateView;
 
-/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and what stands beside it. */
+/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */
 final class FootprintView {
     private final Library library;
     private final SystemAnswer answer;
@@ -87,7 +87,7 @@ final class FootprintView {
         return node;
     }
 
-    /** Where the figure comes from stands first, so that a client that reads from top to bottom knows what follows. */
+    /** The origin comes first, so that a streaming reader knows which fields follow. */
     private static ObjectNode beside(String origin, ObjectNode quote) {
         return Json.object().put("origin", origin).setAll(quote);
     }

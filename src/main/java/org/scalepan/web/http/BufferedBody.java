@@ -5,8 +5,8 @@ import java.io.InputStream;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
- * A body that has come whole and waits to be computed. It is read as JSON only when its turn has come, because as a tree it needs
- * many times the memory.
+ * A request body held in memory while it waits for a permit. It is parsed only when its turn comes, because the parsed tree needs many
+ * times the memory.
  */
 public final class BufferedBody implements RequestBody, AutoCloseable {
     private final String mediaType;
@@ -22,9 +22,9 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
     }
 
     /**
-     * Waits for the body.
+     * Reads the whole body.
      *
-     * @throws ProblemException when it is no JSON by its media type, too long, too slow, or there is no room for it
+     * @throws ProblemException when its media type is not JSON, it is too long or too slow, or the quota is used up
      */
     public static BufferedBody of(StreamedBody sent, ByteQuota room, Client client) {
         AtomicLong held = new AtomicLong();
@@ -50,7 +50,7 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
         return JsonBody.parse(bytes);
     }
 
-    /** Nothing: the body has been read. */
+    /** Empty: the body has been read. */
     @Override
     public InputStream stream() {
         return InputStream.nullInputStream();

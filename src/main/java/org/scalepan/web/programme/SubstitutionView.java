@@ -26,7 +26,7 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 
-/** Renders what a programme changes a year as JSON. */
+/** Renders the yearly effect of a programme as JSON. */
 final class SubstitutionView {
     private final Library library;
     private final Substitution substitution;
@@ -166,7 +166,7 @@ final class SubstitutionView {
         return node;
     }
 
-    /** The ids under which the numbers behind a side can be asked for. */
+    /** Ids of the library rows behind a side. */
     private static List<String> rows(Estimate standing) {
         if (standing instanceof PublishedEstimate quote) {
             return quote.evidence() instanceof Evidence.PooledEvidence some

@@ -13,8 +13,8 @@ import org.eclipse.jetty.util.Callback;
 import org.scalepan.web.route.ResponseCache;
 
 /**
- * Gives a kept answer to a question that was asked in the same letters before, ahead of the framework, whose way to a handler costs more
- * than the rest of such an answer. Everything else goes the long way through {@link Pipeline}, which says the same.
+ * Answers a repeated request target from the cache, before the framework, whose routing costs more than such an answer. Everything else
+ * goes through {@link Pipeline}, which gives the same response.
  */
 final class CachedResponseHandler extends Handler.Wrapper {
     private static final int OK = 200;
@@ -48,7 +48,7 @@ final class CachedResponseHandler extends Handler.Wrapper {
         fields.forEach(headers::put);
     }
 
-    /** Asks for the whole answer and brings nothing along. */
+    /** A GET without body and without a conditional header. */
     private static boolean isPlain(Request request) {
         HttpFields headers = request.getHeaders();
         return HttpMethod.GET.is(request.getMethod())

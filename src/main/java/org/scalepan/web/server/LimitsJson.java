@@ -13,7 +13,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.render.Json;
 
-/** Every limit of the service in one list, as {@code GET /limits} gives it. */
+/** All limits of the service, as {@code GET /limits} returns them. */
 final class LimitsJson {
     private static final String BYTES = "bytes";
     private static final String CHARACTERS = "characters";
@@ -28,14 +28,14 @@ final class LimitsJson {
      * One limit.
      *
      * @param id its name
-     * @param of what it bounds
-     * @param status with which more is refused; none where a row is told in its place or the connection is closed
+     * @param of what it limits
+     * @param status HTTP status beyond the limit; none where only a row is rejected or the connection is closed
      */
     record Limit(String id, long most, String unit, OptionalInt status, String of) {}
 
     /**
-     * @param answers where single answers are computed
-     * @param runs where many rows are
+     * @param answers limiter of single answers
+     * @param runs limiter of bulk runs
      */
     static List<Limit> of(ConcurrencyLimiter answers, ConcurrencyLimiter runs) {
         return List.of(
@@ -118,7 +118,7 @@ final class LimitsJson {
                 silent("idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
     }
 
-    /** With their slowest paces, as {@code GET /limits} tells them. */
+    /** The limits and minimum transfer rates, as {@code GET /limits} returns them. */
     static Answer answer(List<Limit> limits) {
         ObjectNode node = Json.object();
         ArrayNode list = node.putArray("limits");

@@ -6,12 +6,11 @@ import org.scalepan.sheet.Cell;
 import org.scalepan.sheet.Sheet;
 
 /**
- * The example that a spreadsheet opens: one number for each cell, a whole table by one request, and how it works. Yellow cells
- * are for the reader to change. Numbers are always read by NUMBERVALUE with a decimal point, because WEBSERVICE gives text and a
- * spreadsheet with decimal commas would read it wrongly or not at all.
+ * The example workbook: one number per cell, a whole table by one request, and instructions. Yellow cells are inputs. Numbers are always
+ * parsed by NUMBERVALUE with a decimal point, because WEBSERVICE returns text, which a spreadsheet with decimal commas would misread.
  */
 final class ExampleSheets {
-    /** Known products, one misspelt and one that nobody has published on, so that a reader meets both hints; then room for more. */
+    /** Known products, one misspelt and one without published results, to show both hints; then empty rows. */
     private static final List<String> PRODUCTS =
             List.of("mealworm", "chicken", "pork", "beef", "mealwurm", "palm-weevil", "", "");
 
@@ -21,7 +20,7 @@ final class ExampleSheets {
 
     private final String address;
 
-    /** Sheets that ask the service under an address such as {@code http://127.0.0.1:8080}. */
+    /** Sheets that call the service at an address such as {@code http://127.0.0.1:8080}. */
     ExampleSheets(String address) {
         this.address = address;
     }
@@ -65,7 +64,7 @@ final class ExampleSheets {
     }
 
     private static List<Cell> setting(String name, String value, String meaning) {
-        // The empty cell lets a long value be read.
+        // The empty cell leaves space for a long value.
         return List.of(Cell.head(name), Cell.input(value), Cell.empty(), Cell.text(meaning));
     }
 
@@ -93,13 +92,13 @@ final class ExampleSheets {
         return "WEBSERVICE(" + question + "&\"&stat=" + stat + "\")";
     }
 
-    /** A number, or nothing where there is none: the hint stands in its own column. */
+    /** A number, or empty; the hint has its own column. */
     private static Cell number(String question, String stat, int row) {
         return Cell.live(
                 "IF($A" + row + "=\"\",\"\",IFERROR(NUMBERVALUE(" + asked(question, stat) + ",\".\",\",\"),\"\"))");
     }
 
-    /** Text that says something only beside a number. */
+    /** Text that is shown only with a number. */
     private static Cell ifNumber(String question, String stat, int row) {
         return Cell.live("IF(ISNUMBER($B" + row + "),IFERROR(" + asked(question, stat) + ",\"\"),\"\")");
     }
@@ -128,7 +127,7 @@ final class ExampleSheets {
         return new Sheet("Table", List.of(12, 18, 12, 12, 14, 14, 12, 12, 12, 9, 60, 4, 60), 0, rows);
     }
 
-    /** One line of the answer, and from it each field. Cut out by plain text functions, which every spreadsheet has and none guesses at. */
+    /** One line of the answer, and each field of it, extracted by plain text functions, which all spreadsheets have. */
     private static List<Cell> line(int number, int row) {
         String line = "$M" + row;
         List<Cell> cells = new ArrayList<>();
@@ -138,7 +137,7 @@ final class ExampleSheets {
         }
         for (int field : new int[] {6, 7, 8, 9}) {
             String text = field(line, field);
-            // Empty text would be read as 0.
+            // Empty text would be parsed as 0.
             cells.add(Cell.live("IFERROR(IF(" + text + "=\"\",\"\",NUMBERVALUE(" + text + ",\".\",\",\")),\"\")"));
         }
         cells.add(Cell.live("IFERROR(" + field(line, 13) + ",\"\")"));
@@ -148,12 +147,12 @@ final class ExampleSheets {
         return cells;
     }
 
-    /** A field of a line, counted from 0; every field has the sign before and behind it. */
+    /** A field of a line, counted from 0; every field has the separator before and after it. */
     private static String field(String line, int field) {
         return between(line, "\"|\"", Integer.toString(field + 1), Integer.toString(field + 2));
     }
 
-    /** What stands in a text between two of the signs of a kind in it, told by their numbers. */
+    /** The text between two occurrences of a separator, given by their numbers. */
     private static String between(String text, String sign, String first, String second) {
         String start = "FIND(\"^\",SUBSTITUTE(" + text + "," + sign + ",\"^\"," + first + "))";
         String end = "FIND(\"^\",SUBSTITUTE(" + text + "," + sign + ",\"^\"," + second + "))";
