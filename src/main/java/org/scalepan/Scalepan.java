@@ -48,7 +48,7 @@ public final class Scalepan {
             System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
-            WebServer server = new WebServer(loaded.library(), settings.surroundings());
+            WebServer server = new WebServer(loaded.library(), settings.deployment());
             try {
                 server.start(settings.host(), settings.port());
             } catch (RuntimeException e) {

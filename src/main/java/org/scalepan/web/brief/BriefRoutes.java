@@ -48,7 +48,7 @@ public final class BriefRoutes {
                 ComparisonBasisReading.with(Stream.concat(Stream.of("products", "against", "format"), OWN.stream())
                         .toArray(String[]::new));
         return List.of(
-                Route.of("/v1/brief", parameters, this::published).computing().tellingTheDay(),
+                Route.of("/v1/brief", parameters, this::published).computing().withCurrentDate(),
                 Route.post("/v1/brief", List.of("format"), this::recorded).computing());
     }
 

@@ -65,22 +65,22 @@ final class BulkCsvView implements BulkView {
                     .empty(3)
                     .text("wrong")
                     .empty(question.rulers().size() * 4 + 2);
-            line.text(wrong.flaws().stream()
-                    .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
+            line.text(wrong.errors().stream()
+                    .map(error -> error.parameter().or(error::pointer).orElse(""))
                     .distinct()
                     .collect(Collectors.joining("; ")));
-            line.text(wrong.flaws().stream().map(BulkCsvView::told).collect(Collectors.joining("; ")));
+            line.text(wrong.errors().stream().map(BulkCsvView::message).collect(Collectors.joining("; ")));
         }
         line.end();
     }
 
-    private static String told(Problem.FieldError flaw) {
-        if (!flaw.didYouMean().isEmpty()) {
-            return flaw.message() + ": did you mean " + String.join(", ", flaw.didYouMean()) + "?";
+    private static String message(Problem.FieldError error) {
+        if (!error.didYouMean().isEmpty()) {
+            return error.message() + ": did you mean " + String.join(", ", error.didYouMean()) + "?";
         }
-        return flaw.allowed().isEmpty()
-                ? flaw.message()
-                : flaw.message() + ": one of " + String.join(", ", flaw.allowed());
+        return error.allowed().isEmpty()
+                ? error.message()
+                : error.message() + ": one of " + String.join(", ", error.allowed());
     }
 
     private void computed(Csv.CsvLine line, BulkRow.Computed row) {
@@ -88,24 +88,24 @@ final class BulkCsvView implements BulkView {
         line.text(row.inventory().name());
         line.text(row.inventory().output().product().id());
         line.text(row.inventory().output().form());
-        line.text(row.quotes().get(0).scope().boundary().id());
+        line.text(row.estimates().get(0).scope().boundary().id());
         line.text(row.status());
         List<String> missing = new ArrayList<>();
-        for (SystemEstimate quote : row.quotes()) {
-            if (quote.summary().isPresent()) {
-                var summary = quote.summary().get();
+        for (SystemEstimate estimate : row.estimates()) {
+            if (estimate.summary().isPresent()) {
+                var summary = estimate.summary().get();
                 line.number(summary.median()).number(summary.low()).number(summary.high());
             } else {
-                quote.firstOrder()
+                estimate.firstOrder()
                         .ifPresentOrElse(
                                 first -> line.number(first.value())
                                         .number(first.low(coverage))
                                         .number(first.high(coverage)),
                                 () -> line.empty(3));
             }
-            line.text(BulkRow.unit(quote.scope()));
-            quote.missing()
-                    .ifPresent(why -> missing.add(quote.scope().indicator().id() + ": " + why));
+            line.text(BulkRow.unit(estimate.scope()));
+            estimate.missing()
+                    .ifPresent(why -> missing.add(estimate.scope().indicator().id() + ": " + why));
         }
         line.text(row.inventory().gaps().stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
         line.text(

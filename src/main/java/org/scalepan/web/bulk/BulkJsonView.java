@@ -38,7 +38,7 @@ final class BulkJsonView implements BulkView {
         } else if (row instanceof BulkRow.RejectedRow wrong) {
             wrong.name().ifPresent(name -> node.put("name", name));
             node.put("status", "wrong");
-            node.set("errors", ProblemView.errors(wrong.flaws()));
+            node.set("errors", ProblemView.errors(wrong.errors()));
         }
         return node;
     }
@@ -49,7 +49,7 @@ final class BulkJsonView implements BulkView {
         node.put("form", row.inventory().output().form());
         node.put("status", row.status());
         ArrayNode footprints = node.putArray("footprints");
-        row.quotes().forEach(quote -> footprints.add(footprint(quote)));
+        row.estimates().forEach(estimate -> footprints.add(footprint(estimate)));
         node.set(
                 "gaps",
                 Json.texts(row.inventory().gaps().stream()
@@ -75,17 +75,17 @@ final class BulkJsonView implements BulkView {
         return node;
     }
 
-    private ObjectNode footprint(SystemEstimate quote) {
-        ObjectNode node = ruled(quote.scope());
-        if (quote.summary().isPresent()) {
-            var summary = quote.summary().get();
+    private ObjectNode footprint(SystemEstimate estimate) {
+        ObjectNode node = ruled(estimate.scope());
+        if (estimate.summary().isPresent()) {
+            var summary = estimate.summary().get();
             figures(node, summary.median(), summary.low(), summary.high());
         } else {
             double coverage = question.sampling().coverage();
-            quote.firstOrder()
+            estimate.firstOrder()
                     .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
         }
-        Json.put(node, "reason", quote.missing());
+        Json.put(node, "reason", estimate.missing());
         return node;
     }
 

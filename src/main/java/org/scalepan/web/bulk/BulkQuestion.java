@@ -33,35 +33,35 @@ public record BulkQuestion(
         if (inventory.isEmpty() || !body.faults().isEmpty()) {
             return new BulkRow.RejectedRow(number, name(records), body.faults());
         }
-        List<SystemEstimate> quotes = rulers.stream()
+        List<SystemEstimate> estimates = rulers.stream()
                 .map(ruler -> drawn
                         ? SystemEstimate.drawn(library, inventory.get(), ruler, credit, sampling)
                         : SystemEstimate.undrawn(library, inventory.get(), ruler, credit))
                 .toList();
-        return new BulkRow.Computed(number, inventory.get(), quotes);
+        return new BulkRow.Computed(number, inventory.get(), estimates);
     }
 
     /** A table's row; faults name its columns. */
     BulkRow answer(long number, FlatRow row) {
-        BulkRow answer = row.flaws().isEmpty()
+        BulkRow answer = row.errors().isEmpty()
                 ? answer(number, row.records())
-                : new BulkRow.RejectedRow(number, name(row.records()), row.flaws());
+                : new BulkRow.RejectedRow(number, name(row.records()), row.errors());
         if (answer instanceof BulkRow.RejectedRow wrong) {
             return new BulkRow.RejectedRow(
                     number,
                     wrong.name(),
-                    wrong.flaws().stream().map(flaw -> inColumns(flaw, row)).toList());
+                    wrong.errors().stream().map(error -> inColumns(error, row)).toList());
         }
         return answer;
     }
 
-    private static Problem.FieldError inColumns(Problem.FieldError flaw, FlatRow row) {
+    private static Problem.FieldError inColumns(Problem.FieldError error, FlatRow row) {
         return new Problem.FieldError(
-                flaw.pointer().map(row::column).or(flaw::parameter),
+                error.pointer().map(row::column).or(error::parameter),
                 Optional.empty(),
-                flaw.message(),
-                flaw.allowed(),
-                flaw.didYouMean());
+                error.message(),
+                error.allowed(),
+                error.didYouMean());
     }
 
     private static Optional<String> name(JsonNode records) {

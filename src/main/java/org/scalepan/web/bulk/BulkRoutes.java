@@ -36,24 +36,24 @@ public final class BulkRoutes {
     private static final String TEMPLATE = "/footprints-template.csv";
 
     private final Library library;
-    private final ConcurrencyLimiter turnstile;
+    private final ConcurrencyLimiter limiter;
     private final int processors;
-    private final ByteQuota room = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
+    private final ByteQuota quota = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
 
     /**
-     * @param turnstile bounds how many runs go on at once
+     * @param limiter bounds how many runs go on at once
      */
-    public BulkRoutes(Library library, ConcurrencyLimiter turnstile) {
-        this(library, turnstile, Runtime.getRuntime().availableProcessors());
+    public BulkRoutes(Library library, ConcurrencyLimiter limiter) {
+        this(library, limiter, Runtime.getRuntime().availableProcessors());
     }
 
     /**
-     * @param turnstile bounds how many runs go on at once
+     * @param limiter bounds how many runs go on at once
      * @param processors how many threads compute the rows of a run
      */
-    BulkRoutes(Library library, ConcurrencyLimiter turnstile, int processors) {
+    BulkRoutes(Library library, ConcurrencyLimiter limiter, int processors) {
         this.library = library;
-        this.turnstile = turnstile;
+        this.limiter = limiter;
         this.processors = processors;
     }
 
@@ -119,7 +119,7 @@ public final class BulkRoutes {
     /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */
     private Spool takenIn(Request request) {
         try {
-            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, room, request.client());
+            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, quota, request.client());
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
         }
@@ -127,7 +127,7 @@ public final class BulkRoutes {
 
     private Runnable place(Spool spool, Client client) {
         try {
-            return turnstile.take(client);
+            return limiter.acquire(client);
         } catch (ProblemException busy) {
             try (spool) {
                 throw busy;

@@ -13,23 +13,23 @@ public sealed interface BulkRow {
     long number();
 
     /** The row was computed; an estimate may still have no figure. */
-    record Computed(long number, Inventory inventory, List<SystemEstimate> quotes) implements BulkRow {
+    record Computed(long number, Inventory inventory, List<SystemEstimate> estimates) implements BulkRow {
         public Computed {
-            quotes = List.copyOf(quotes);
+            estimates = List.copyOf(estimates);
         }
 
         /** Whether all, some or none of the indicators asked for have a figure. */
         String status() {
             long figures =
-                    quotes.stream().filter(quote -> quote.system().isPresent()).count();
-            return figures == quotes.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
+                    estimates.stream().filter(estimate -> estimate.system().isPresent()).count();
+            return figures == estimates.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
         }
     }
 
     /** The row could not be read: what is wrong, with the column or field as its parameter or pointer. */
-    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> flaws) implements BulkRow {
+    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> errors) implements BulkRow {
         public RejectedRow {
-            flaws = List.copyOf(flaws);
+            errors = List.copyOf(errors);
         }
     }
 

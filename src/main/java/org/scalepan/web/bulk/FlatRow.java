@@ -12,9 +12,9 @@ import org.scalepan.web.http.Problem;
  * @param errors cells that could not be read
  * @param places the columns that entries of lists came from, by JSON Pointer
  */
-record FlatRow(ObjectNode records, List<Problem.FieldError> flaws, Map<String, String> places) {
+record FlatRow(ObjectNode records, List<Problem.FieldError> errors, Map<String, String> places) {
     FlatRow {
-        flaws = List.copyOf(flaws);
+        errors = List.copyOf(errors);
         places = Map.copyOf(places);
     }
 

@@ -22,13 +22,13 @@ final class Spool implements AutoCloseable {
     private static final int BLOCK = 65_536;
 
     private final Path file;
-    private final ByteQuota room;
+    private final ByteQuota quota;
     private final Client client;
     private long held;
 
-    private Spool(Path file, ByteQuota room, Client client) {
+    private Spool(Path file, ByteQuota quota, Client client) {
         this.file = file;
-        this.room = room;
+        this.quota = quota;
         this.client = client;
     }
 
@@ -37,8 +37,8 @@ final class Spool implements AutoCloseable {
      *
      * @throws ProblemException with 413 when the body has more, with 429 or 503 when the quota is used up
      */
-    static Spool of(InputStream in, long most, long mostLines, ByteQuota room, Client client) throws IOException {
-        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room, client);
+    static Spool of(InputStream in, long most, long mostLines, ByteQuota quota, Client client) throws IOException {
+        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), quota, client);
         try {
             spool.fill(in, most, mostLines);
         } catch (IOException | RuntimeException e) {
@@ -62,7 +62,7 @@ final class Spool implements AutoCloseable {
                 if (lines > mostLines) {
                     throw tooManyLines(mostLines);
                 }
-                room.take(client, read);
+                quota.reserve(client, read);
                 held += read;
                 out.write(block, 0, read);
             }
@@ -100,7 +100,7 @@ final class Spool implements AutoCloseable {
             public void close() throws IOException {
                 super.close();
                 if (open.getAndSet(false)) {
-                    room.giveBack(client, bytes);
+                    quota.release(client, bytes);
                 }
             }
         };
@@ -108,7 +108,7 @@ final class Spool implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        room.giveBack(client, held);
+        quota.release(client, held);
         held = 0;
         Files.deleteIfExists(file);
     }

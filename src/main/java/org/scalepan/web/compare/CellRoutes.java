@@ -76,22 +76,22 @@ public final class CellRoutes {
         CellRequest asked = read(request, VALUE_STATS);
         Optional<ProductForm> product = product(request, "product");
         parameters.refuseIfWrong();
-        PublishedEstimate quote = Estimating.quote(library, product.orElseThrow(), asked.ruler, asked.sampling);
+        PublishedEstimate estimate = Estimating.quote(library, product.orElseThrow(), asked.ruler, asked.sampling);
         if (asked.stat.equals("studies") || asked.stat.equals("results")) {
-            return text(Integer.toString(asked.stat.equals("studies") ? quote.studies() : quote.results()));
+            return text(Integer.toString(asked.stat.equals("studies") ? estimate.studies() : estimate.results()));
         }
         Sentences sentences = new Sentences(asked.ruler, asked.sampling.coverage());
         if (asked.stat.equals("unit")) {
             return text(sentences.unit());
         }
-        var summary = quote.summary().orElseThrow(() -> noEvidence(List.of(quote), PairedEvidence.NONE));
+        var summary = estimate.summary().orElseThrow(() -> noEvidence(List.of(estimate), PairedEvidence.NONE));
         return text(
                 switch (asked.stat) {
-                    case "text" -> sentences.quote(quote);
-                    case "sources" -> labels(List.of(quote));
-                    case "references" -> references(List.of(quote));
-                    case "grade" -> quote.lowestGrade().orElseThrow().id();
-                    case "region" -> quote.regionUsed().orElseThrow();
+                    case "text" -> sentences.quote(estimate);
+                    case "sources" -> labels(List.of(estimate));
+                    case "references" -> references(List.of(estimate));
+                    case "grade" -> estimate.lowestGrade().orElseThrow().id();
+                    case "region" -> estimate.regionUsed().orElseThrow();
                     case "mean" -> SevenDigits.plain(summary.mean());
                     case "low" -> SevenDigits.plain(summary.low());
                     case "high" -> SevenDigits.plain(summary.high());
@@ -110,19 +110,19 @@ public final class CellRoutes {
                 new Comparison.ComparisonQuestion(
                         List.of(product.orElseThrow()), reference.orElseThrow(), asked.ruler, asked.sampling));
         Comparison.ComparedProduct item = comparison.items().get(0);
-        List<PublishedEstimate> quotes = List.of(item.quote(), comparison.reference());
+        List<PublishedEstimate> estimates = List.of(item.quote(), comparison.reference());
         if (asked.stat.equals("studies")) {
             return text(Integer.toString(
                     Math.min(item.quote().studies(), comparison.reference().studies())));
         }
-        Ratio versus = item.versus().orElseThrow(() -> noEvidence(quotes, item.paired()));
+        Ratio versus = item.versus().orElseThrow(() -> noEvidence(estimates, item.paired()));
         return text(
                 switch (asked.stat) {
                     case "text" ->
                         new Sentences(asked.ruler, asked.sampling.coverage())
                                 .versus(item.quote(), comparison.reference(), versus);
-                    case "sources" -> labels(quotes);
-                    case "references" -> references(quotes);
+                    case "sources" -> labels(estimates);
+                    case "references" -> references(estimates);
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());
                     case "low" -> SevenDigits.plain(versus.timesLess().low());
                     case "high" -> SevenDigits.plain(versus.timesLess().high());
@@ -172,10 +172,10 @@ public final class CellRoutes {
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));
     }
 
-    private static ProblemException noEvidence(List<PublishedEstimate> quotes, PairedEvidence paired) {
+    private static ProblemException noEvidence(List<PublishedEstimate> estimates, PairedEvidence paired) {
         List<String> reasons = new ArrayList<>();
-        for (PublishedEstimate quote : quotes) {
-            if (quote.evidence() instanceof Evidence.NoEvidence none) {
+        for (PublishedEstimate estimate : estimates) {
+            if (estimate.evidence() instanceof Evidence.NoEvidence none) {
                 reasons.add(none.reason());
             }
         }
@@ -185,18 +185,18 @@ public final class CellRoutes {
         return new ProblemException(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 
-    private String labels(List<PublishedEstimate> quotes) {
-        return String.join("; ", cited(quotes).map(Reference::label).toList());
+    private String labels(List<PublishedEstimate> estimates) {
+        return String.join("; ", cited(estimates).map(Reference::label).toList());
     }
 
     /** The references in full, on the one line that a cell has. */
-    private String references(List<PublishedEstimate> quotes) {
-        return String.join(" | ", cited(quotes).map(PlainText::of).toList());
+    private String references(List<PublishedEstimate> estimates) {
+        return String.join(" | ", cited(estimates).map(PlainText::of).toList());
     }
 
-    private Stream<Reference> cited(List<PublishedEstimate> quotes) {
-        return quotes.stream()
-                .flatMap(quote -> quote.evidence().sources().stream())
+    private Stream<Reference> cited(List<PublishedEstimate> estimates) {
+        return estimates.stream()
+                .flatMap(estimate -> estimate.evidence().sources().stream())
                 .distinct()
                 .flatMap(source -> library.reference(source).stream());
     }

@@ -65,12 +65,12 @@ final class ComparisonCsv {
         return csv.answer();
     }
 
-    private void row(Csv csv, PublishedEstimate quote, Optional<Ratio> versus, int pairedStudies) {
+    private void row(Csv csv, PublishedEstimate estimate, Optional<Ratio> versus, int pairedStudies) {
         Csv.CsvLine line = csv.line();
-        line.text(quote.item().product().id())
-                .text(quote.item().form())
-                .text(quote.item().product().name())
-                .text(quote.summary().isPresent() ? "ok" : "no-evidence")
+        line.text(estimate.item().product().id())
+                .text(estimate.item().form())
+                .text(estimate.item().product().name())
+                .text(estimate.summary().isPresent() ? "ok" : "no-evidence")
                 .text(comparison.question().ruler().indicator().id())
                 .text(comparison.question().ruler().indicator().unit())
                 .text(comparison.question().ruler().per().id())
@@ -79,7 +79,7 @@ final class ComparisonCsv {
                         comparison.question().ruler().indicator().isWarming()
                                 ? comparison.question().ruler().gwp().id()
                                 : "");
-        quote.summary()
+        estimate.summary()
                 .ifPresentOrElse(
                         summary -> line.number(summary.median())
                                 .number(summary.mean())
@@ -87,9 +87,9 @@ final class ComparisonCsv {
                                 .number(summary.high())
                                 .number(summary.coverage()),
                         () -> line.empty(5));
-        line.number(quote.studies()).number(quote.results());
-        line.text(quote.lowestGrade().map(Grade::id).orElse(""));
-        line.text(quote.regionUsed().orElse(""));
+        line.number(estimate.studies()).number(estimate.results());
+        line.text(estimate.lowestGrade().map(Grade::id).orElse(""));
+        line.text(estimate.regionUsed().orElse(""));
         line.text(comparison.question().against().written());
         versus.ifPresentOrElse(
                 found -> line.number(found.timesLess().median())
@@ -100,12 +100,12 @@ final class ComparisonCsv {
                         .number(found.share().high())
                         .number(found.less().value())
                         .number(found.less().standardError())
-                        .text(Likelihood.word(found.less().value(), quote, comparison.reference())
+                        .text(Likelihood.word(found.less().value(), estimate, comparison.reference())
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);
-        line.text(String.join(" ", quote.evidence().sources()));
-        line.text(sentences.quote(quote));
+        line.text(String.join(" ", estimate.evidence().sources()));
+        line.text(sentences.quote(estimate));
         line.end();
     }
 }

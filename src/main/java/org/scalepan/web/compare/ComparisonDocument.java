@@ -51,12 +51,12 @@ public final class ComparisonDocument {
                 comparison.quotes().stream().map(this::row).toList());
     }
 
-    private List<String> row(PublishedEstimate quote) {
+    private List<String> row(PublishedEstimate estimate) {
         return List.of(
-                quote.item().words(),
-                quote.summary().map(Sentences::interval).orElse("no evidence"),
-                timesLess(quote),
-                Integer.toString(quote.studies()));
+                estimate.item().words(),
+                estimate.summary().map(Sentences::interval).orElse("no evidence"),
+                timesLess(estimate),
+                Integer.toString(estimate.studies()));
     }
 
     /** A product in words: against the reference, or why there is no ratio and what a single study reports. */
@@ -79,9 +79,9 @@ public final class ComparisonDocument {
         return words.toString();
     }
 
-    private String timesLess(PublishedEstimate quote) {
+    private String timesLess(PublishedEstimate estimate) {
         return comparison.items().stream()
-                .filter(item -> item.quote().equals(quote))
+                .filter(item -> item.quote().equals(estimate))
                 .findFirst()
                 .flatMap(Comparison.ComparedProduct::versus)
                 .map(versus -> Sentences.ratio(versus.timesLess()))

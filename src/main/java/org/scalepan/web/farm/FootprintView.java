@@ -66,15 +66,15 @@ final class FootprintView {
     private ObjectNode onRuler(SystemAnswer.OnRuler on) {
         ComparisonBasis ruler = on.ruler();
         Sentences sentences = new Sentences(ruler, answer.question().sampling().coverage());
-        ObjectNode node = quote(on.system(), sentences);
+        ObjectNode node = estimate(on.system(), sentences);
         on.withCredit().ifPresent(other -> {
-            ObjectNode beside = quote(other, sentences);
+            ObjectNode beside = estimate(other, sentences);
             beside.put("credit", other.scope().credit() ? "yes" : "no");
             node.set("credit_the_other_way", beside);
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = beside("records", quote(other.quote(), sentences));
+            ObjectNode one = beside("records", estimate(other.quote(), sentences));
             one.put("system", other.quote().inventory().name());
             versus(one, other.versus());
             others.add(one);
@@ -88,29 +88,29 @@ final class FootprintView {
     }
 
     /** The origin comes first, so that a streaming reader knows which fields follow. */
-    private static ObjectNode beside(String origin, ObjectNode quote) {
-        return Json.object().put("origin", origin).setAll(quote);
+    private static ObjectNode beside(String origin, ObjectNode estimate) {
+        return Json.object().put("origin", origin).setAll(estimate);
     }
 
-    private ObjectNode quote(SystemEstimate quote, Sentences sentences) {
+    private ObjectNode estimate(SystemEstimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
-        node.put("indicator", quote.scope().indicator().id());
-        node.put("per", quote.scope().per().id());
-        node.put("boundary", quote.scope().boundary().id());
-        if (quote.scope().indicator().isWarming()) {
-            node.put("gwp", quote.scope().gwp().id());
+        node.put("indicator", estimate.scope().indicator().id());
+        node.put("per", estimate.scope().per().id());
+        node.put("boundary", estimate.scope().boundary().id());
+        if (estimate.scope().indicator().isWarming()) {
+            node.put("gwp", estimate.scope().gwp().id());
         }
-        node.put("status", quote.system().isPresent() ? "ok" : "not-computed");
-        Json.put(node, "reason", quote.missing());
-        quote.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
-        quote.firstOrder().ifPresent(first -> {
+        node.put("status", estimate.system().isPresent() ? "ok" : "not-computed");
+        Json.put(node, "reason", estimate.missing());
+        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        estimate.firstOrder().ifPresent(first -> {
             double coverage = answer.question().sampling().coverage();
             ObjectNode propagated = node.putObject("first_order");
             propagated.put("value", SevenDigits.rounded(first.value()));
             propagated.put("low", SevenDigits.rounded(first.low(coverage)));
             propagated.put("high", SevenDigits.rounded(first.high(coverage)));
         });
-        quote.system().ifPresent(system -> parts(node, system));
+        estimate.system().ifPresent(system -> parts(node, system));
         return node;
     }
 
@@ -193,12 +193,12 @@ final class FootprintView {
     }
 
     private Provenance grounds() {
-        List<Estimate> standings = new ArrayList<>();
+        List<Estimate> estimates = new ArrayList<>();
         answer.rulers().forEach(on -> {
-            standings.add(on.system());
-            on.others().forEach(other -> standings.add(other.quote()));
-            on.products().forEach(other -> standings.add(other.quote()));
+            estimates.add(on.system());
+            on.others().forEach(other -> estimates.add(other.quote()));
+            on.products().forEach(other -> estimates.add(other.quote()));
         });
-        return new Provenance(library, standings);
+        return new Provenance(library, estimates);
     }
 }

@@ -11,13 +11,13 @@ import java.util.concurrent.atomic.AtomicLong;
 public final class BufferedBody implements RequestBody, AutoCloseable {
     private final String mediaType;
     private final byte[] bytes;
-    private final ByteQuota room;
+    private final ByteQuota quota;
     private final Client client;
 
-    private BufferedBody(String mediaType, byte[] bytes, ByteQuota room, Client client) {
+    private BufferedBody(String mediaType, byte[] bytes, ByteQuota quota, Client client) {
         this.mediaType = mediaType;
         this.bytes = bytes;
-        this.room = room;
+        this.quota = quota;
         this.client = client;
     }
 
@@ -26,16 +26,16 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
      *
      * @throws ProblemException when its media type is not JSON, it is too long or too slow, or the quota is used up
      */
-    public static BufferedBody of(StreamedBody sent, ByteQuota room, Client client) {
+    public static BufferedBody of(StreamedBody sent, ByteQuota quota, Client client) {
         AtomicLong held = new AtomicLong();
         try {
             byte[] bytes = sent.records(block -> {
-                room.take(client, block);
+                quota.reserve(client, block);
                 held.addAndGet(block);
             });
-            return new BufferedBody(sent.mediaType(), bytes, room, client);
+            return new BufferedBody(sent.mediaType(), bytes, quota, client);
         } catch (RuntimeException | OutOfMemoryError e) {
-            room.giveBack(client, held.get());
+            quota.release(client, held.get());
             throw e;
         }
     }
@@ -58,6 +58,6 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
 
     @Override
     public void close() {
-        room.giveBack(client, bytes.length);
+        quota.release(client, bytes.length);
     }
 }

@@ -33,12 +33,12 @@ public final class FixedFile {
 
     /** The same answer each time. Two concurrent first requests may both read the file, which is harmless. */
     public Answer answer() {
-        Answer kept = answer;
-        if (kept == null) {
-            kept = new Answer(mediaType, finishing.apply(bytes(resource)));
-            answer = kept;
+        Answer cached = answer;
+        if (cached == null) {
+            cached = new Answer(mediaType, finishing.apply(bytes(resource)));
+            answer = cached;
         }
-        return kept;
+        return cached;
     }
 
     public static byte[] bytes(String resource) {

@@ -113,9 +113,9 @@ final class SubstitutionView {
         Summary avoided = figures.avoided();
         node.put("unit", yearly);
         node.set("avoided", avoided(avoided, yearly));
-        ObjectNode quote = node.putObject("conservative");
-        quote.put("value", SevenDigits.rounded(avoided.low()));
-        quote.put("text", SubstitutionSentences.conservative(avoided, yearly));
+        ObjectNode estimate = node.putObject("conservative");
+        estimate.put("value", SevenDigits.rounded(avoided.low()));
+        estimate.put("text", SubstitutionSentences.conservative(avoided, yearly));
         node.set("caused_by_product", interval(figures.own(), yearly));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly));
         ObjectNode saves = node.putObject("probability_avoids");
@@ -168,8 +168,8 @@ final class SubstitutionView {
 
     /** Ids of the library rows behind a side. */
     private static List<String> rows(Estimate standing) {
-        if (standing instanceof PublishedEstimate quote) {
-            return quote.evidence() instanceof Evidence.PooledEvidence some
+        if (standing instanceof PublishedEstimate estimate) {
+            return estimate.evidence() instanceof Evidence.PooledEvidence some
                     ? some.findings().map(finding -> finding.result().id()).toList()
                     : List.of();
         }

@@ -240,7 +240,7 @@ public final class ChartSvg {
     }
 
     private static List<Harmonised> findings(Estimate row) {
-        return row instanceof PublishedEstimate quote && quote.evidence() instanceof Evidence.PooledEvidence some
+        return row instanceof PublishedEstimate estimate && estimate.evidence() instanceof Evidence.PooledEvidence some
                 ? new ArrayList<>(some.findings().toList())
                 : List.of();
     }

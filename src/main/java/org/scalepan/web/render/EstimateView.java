@@ -8,14 +8,14 @@ import org.scalepan.ask.Sentences;
 public final class EstimateView {
     private EstimateView() {}
 
-    public static ObjectNode json(Estimate standing, Sentences sentences) {
+    public static ObjectNode json(Estimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
-        node.put("name", standing.words());
-        node.put("product", standing.product().id());
-        node.put("status", standing.summary().isPresent() ? "ok" : "no-evidence");
-        Json.put(node, "reason", standing.missing());
-        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
-        node.put("sentence", sentences.quote(standing));
+        node.put("name", estimate.words());
+        node.put("product", estimate.product().id());
+        node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
+        Json.put(node, "reason", estimate.missing());
+        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.put("sentence", sentences.quote(estimate));
         return node;
     }
 }

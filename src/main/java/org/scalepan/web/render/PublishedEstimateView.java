@@ -10,26 +10,26 @@ import org.scalepan.literature.Evidence;
 public final class PublishedEstimateView {
     private PublishedEstimateView() {}
 
-    public static ObjectNode json(PublishedEstimate quote, Sentences sentences) {
+    public static ObjectNode json(PublishedEstimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
-        node.put("product", quote.item().product().id());
-        node.put("form", quote.item().form());
-        node.put("name", quote.item().product().name());
-        node.put("status", quote.summary().isPresent() ? "ok" : "no-evidence");
-        node.put("sentence", sentences.quote(quote));
-        quote.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
-        node.put("studies", quote.studies());
-        node.put("results", quote.results());
-        if (quote.evidence() instanceof Evidence.PooledEvidence some) {
+        node.put("product", estimate.item().product().id());
+        node.put("form", estimate.item().form());
+        node.put("name", estimate.item().product().name());
+        node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
+        node.put("sentence", sentences.quote(estimate));
+        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.put("studies", estimate.studies());
+        node.put("results", estimate.results());
+        if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
             node.set("evidence", EvidenceView.studies(some));
             node.put("unused_results", some.unused().size());
-        } else if (quote.evidence() instanceof Evidence.NoEvidence none) {
+        } else if (estimate.evidence() instanceof Evidence.NoEvidence none) {
             node.put("reason", none.reason());
-            node.set("known_instead", EvidenceView.unused(quote.elsewhere()));
-            Json.put(node, "product_note", quote.item().product().note());
+            node.set("known_instead", EvidenceView.unused(estimate.elsewhere()));
+            Json.put(node, "product_note", estimate.item().product().note());
             ArrayNode composition = node.putArray("known_composition");
-            quote.composition().forEach(row -> composition.add(RowView.composition(row)));
+            estimate.composition().forEach(row -> composition.add(RowView.composition(row)));
         }
         return node;
     }

@@ -24,14 +24,14 @@ public final class ResponseCache {
     /** Request targets are small compared with responses; a response is stored once for all its targets. */
     private static final long MOST_BYTES_OF_QUESTIONS = MOST_BYTES / 8;
 
-    private final Cache<RawTarget, CachedQuestion> written = Caffeine.newBuilder()
+    private final Cache<RawTarget, CachedQuestion> targets = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES_OF_QUESTIONS)
-            .weigher((RawTarget asWritten, CachedQuestion question) -> asWritten.weight() + question.weight())
+            .weigher((RawTarget target, CachedQuestion question) -> target.weight() + question.weight())
             .build();
 
-    private final Cache<CachedQuestion, Kept> kept = Caffeine.newBuilder()
+    private final Cache<CachedQuestion, CachedResponse> responses = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
-            .weigher((CachedQuestion question, Kept answer) -> question.weight() + answer.weight())
+            .weigher((CachedQuestion question, CachedResponse answer) -> question.weight() + answer.weight())
             .build();
 
     /** The cache key: path, parameters sorted by name without the cache-buster, and the Accept header. */
@@ -65,14 +65,14 @@ public final class ResponseCache {
      * @param head headers that a 304 response has too
      * @param ofBody headers of the body: its type and length
      */
-    public record Kept(Answer answer, String route, List<HttpField> head, List<HttpField> ofBody) {
-        public Kept {
+    public record CachedResponse(Answer answer, String route, List<HttpField> head, List<HttpField> ofBody) {
+        public CachedResponse {
             head = List.copyOf(head);
             ofBody = List.copyOf(ofBody);
         }
 
-        public static Kept of(Answer answer, String route, List<HttpField> head) {
-            return new Kept(
+        public static CachedResponse of(Answer answer, String route, List<HttpField> head) {
+            return new CachedResponse(
                     answer,
                     route,
                     head,
@@ -94,21 +94,21 @@ public final class ResponseCache {
         }
     }
 
-    public Optional<Kept> find(CachedQuestion question) {
-        return Optional.ofNullable(kept.getIfPresent(question));
+    public Optional<CachedResponse> find(CachedQuestion question) {
+        return Optional.ofNullable(responses.getIfPresent(question));
     }
 
     /** The response to the same request target. */
-    public Optional<Kept> find(RawTarget asked) {
-        return Optional.ofNullable(written.getIfPresent(asked)).flatMap(this::find);
+    public Optional<CachedResponse> find(RawTarget target) {
+        return Optional.ofNullable(targets.getIfPresent(target)).flatMap(this::find);
     }
 
-    public void keep(CachedQuestion question, Kept answer) {
-        kept.put(question, answer);
+    public void put(CachedQuestion question, CachedResponse answer) {
+        responses.put(question, answer);
     }
 
     /** Maps a request target to its question. */
-    public void remember(RawTarget asked, CachedQuestion question) {
-        written.put(asked, question);
+    public void link(RawTarget target, CachedQuestion question) {
+        targets.put(target, question);
     }
 }

@@ -73,7 +73,7 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
     }
 
     /** The same route, with a response that contains the current date. */
-    public Route tellingTheDay() {
+    public Route withCurrentDate() {
         return with(Trait.DATED);
     }
 
@@ -96,7 +96,7 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
     }
 
     /** Whether a response may be cached. */
-    public boolean keeps() {
+    public boolean isCacheable() {
         return method == HttpMethod.GET && computes() && !traits.contains(Trait.DATED);
     }
 

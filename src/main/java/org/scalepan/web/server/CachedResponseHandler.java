@@ -19,22 +19,22 @@ import org.scalepan.web.route.ResponseCache;
 final class CachedResponseHandler extends Handler.Wrapper {
     private static final int OK = 200;
 
-    private final ResponseCache kept;
+    private final ResponseCache cache;
     private final Metrics metrics;
 
-    CachedResponseHandler(ResponseCache kept, Metrics metrics) {
-        this.kept = kept;
+    CachedResponseHandler(ResponseCache cache, Metrics metrics) {
+        this.cache = cache;
         this.metrics = metrics;
     }
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         long start = System.nanoTime();
-        Optional<ResponseCache.Kept> before = isPlain(request) ? kept.find(written(request)) : Optional.empty();
-        if (before.isEmpty()) {
+        Optional<ResponseCache.CachedResponse> cached = isPlain(request) ? cache.find(target(request)) : Optional.empty();
+        if (cached.isEmpty()) {
             return super.handle(request, response, callback);
         }
-        ResponseCache.Kept answer = before.get();
+        ResponseCache.CachedResponse answer = cached.get();
         HttpFields.Mutable headers = response.getHeaders();
         put(headers, answer.head());
         put(headers, answer.ofBody());
@@ -57,7 +57,7 @@ final class CachedResponseHandler extends Handler.Wrapper {
                 && !headers.contains(HttpHeader.TRANSFER_ENCODING);
     }
 
-    private static ResponseCache.RawTarget written(Request request) {
+    private static ResponseCache.RawTarget target(Request request) {
         String accept = request.getHeaders().get(HttpHeader.ACCEPT);
         return new ResponseCache.RawTarget(request.getHttpURI().getPathQuery(), accept == null ? "" : accept);
     }

@@ -48,22 +48,22 @@ final class Pipeline {
 
     private final Library library;
     private final Metrics metrics;
-    private final ConcurrencyLimiter turnstile;
-    private final DeploymentSettings surroundings;
+    private final ConcurrencyLimiter limiter;
+    private final DeploymentSettings deployment;
     private final ByteQuota bodies = new ByteQuota(Limits.BODY_BYTES_WAITING, "bodies");
-    private final ResponseCache kept;
+    private final ResponseCache cache;
 
     Pipeline(
             Library library,
             Metrics metrics,
-            ConcurrencyLimiter turnstile,
-            DeploymentSettings surroundings,
-            ResponseCache kept) {
+            ConcurrencyLimiter limiter,
+            DeploymentSettings deployment,
+            ResponseCache cache) {
         this.library = library;
         this.metrics = metrics;
-        this.turnstile = turnstile;
-        this.surroundings = surroundings;
-        this.kept = kept;
+        this.limiter = limiter;
+        this.deployment = deployment;
+        this.cache = cache;
     }
 
     void run(Context context, Route route) {
@@ -75,7 +75,7 @@ final class Pipeline {
             if (route.method() == Route.HttpMethod.POST) {
                 sendComputed(context, route, answer(context, route, parameters));
             } else {
-                send(context, keptOrMade(context, route, given, parameters));
+                send(context, cachedOrRendered(context, route, given, parameters));
             }
         } catch (ProblemException refused) {
             refuse(context, route, refused.problem());
@@ -106,16 +106,16 @@ final class Pipeline {
 
     private Answer answer(Context context, Route route, Input parameters) {
         StreamedBody sent = new StreamedBody(context);
-        Client client = surroundings.client(context.req());
+        Client client = deployment.client(context.req());
         if (!route.computes()) {
             return answer(context, route, parameters, sent, client);
         }
         if (route.method() == Route.HttpMethod.GET) {
-            return turnstile.pass(client, () -> answer(context, route, parameters, sent, client));
+            return limiter.run(client, () -> answer(context, route, parameters, sent, client));
         }
         // Read before a permit is acquired: a client that sends slowly must not keep others from computing.
         try (BufferedBody whole = BufferedBody.of(sent, bodies, client)) {
-            return turnstile.pass(client, () -> answer(context, route, parameters, whole, client));
+            return limiter.run(client, () -> answer(context, route, parameters, whole, client));
         }
     }
 
@@ -135,26 +135,26 @@ final class Pipeline {
     }
 
     /** Cheap responses are not cached, because they would evict expensive ones. A cached response must not depend on the Host header. */
-    private ResponseCache.Kept keptOrMade(Context context, Route route, Map<String, String> given, Input parameters) {
-        if (!route.keeps()) {
-            return made(context, route, parameters);
+    private ResponseCache.CachedResponse cachedOrRendered(Context context, Route route, Map<String, String> given, Input parameters) {
+        if (!route.isCacheable()) {
+            return render(context, route, parameters);
         }
         String accept = header(context, "Accept");
         ResponseCache.CachedQuestion question = ResponseCache.CachedQuestion.of(context.path(), given, accept);
-        Optional<ResponseCache.Kept> before = kept.find(question);
-        ResponseCache.Kept answer = before.orElseGet(() -> made(context, route, parameters));
-        if (before.isEmpty()) {
-            kept.keep(question, answer);
+        Optional<ResponseCache.CachedResponse> cached = cache.find(question);
+        ResponseCache.CachedResponse answer = cached.orElseGet(() -> render(context, route, parameters));
+        if (cached.isEmpty()) {
+            cache.put(question, answer);
         }
-        kept.remember(new ResponseCache.RawTarget(target(context), accept), question);
+        cache.link(new ResponseCache.RawTarget(target(context), accept), question);
         return answer;
     }
 
-    private ResponseCache.Kept made(Context context, Route route, Input parameters) {
+    private ResponseCache.CachedResponse render(Context context, Route route, Input parameters) {
         Answer answer = answer(context, route, parameters);
         boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
         String location = Permalink.of(library, context.path(), parameters.resolved());
-        return ResponseCache.Kept.of(answer, route.path(), head(route, pinned, answer, location));
+        return ResponseCache.CachedResponse.of(answer, route.path(), head(route, pinned, answer, location));
     }
 
     /** The literal request target. */
@@ -190,14 +190,14 @@ final class Pipeline {
         }
     }
 
-    private static void send(Context context, ResponseCache.Kept made) {
-        write(context, made.head());
-        if (EntityTag.matches(header(context, "If-None-Match"), made.answer().tag())) {
+    private static void send(Context context, ResponseCache.CachedResponse response) {
+        write(context, response.head());
+        if (EntityTag.matches(header(context, "If-None-Match"), response.answer().tag())) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
         }
-        write(context, made.ofBody());
-        sendWhole(context, made.answer().body());
+        write(context, response.ofBody());
+        sendWhole(context, response.answer().body());
     }
 
     /**
@@ -218,7 +218,7 @@ final class Pipeline {
         List<HttpField> head = new ArrayList<>();
         BiConsumer<String, String> add = (name, value) -> head.add(new PreEncodedHttpField(name, value));
         add.accept("ETag", answer.tag());
-        add.accept("Vary", surroundings.vary());
+        add.accept("Vary", deployment.vary());
         add.accept("Cache-Control", cacheControl(route, pinned));
         if (route.isApi()) {
             // What a cell or a CSV has no field for: the permalink and the library.

@@ -18,7 +18,7 @@ import org.scalepan.web.http.DeploymentSettings;
  * @param factors a folder with a user's own rows
  * @param deployment the proxy and the allowed origins
  */
-public record Settings(String host, int port, Optional<Path> factors, DeploymentSettings surroundings) {
+public record Settings(String host, int port, Optional<Path> factors, DeploymentSettings deployment) {
     private static final String USAGE = """
             usage: scalepan [--port N] [--host ADDRESS] [--factors DIR] [--client-header NAME] [--origins LIST]
               --port N         port to listen on (default 8080; environment SCALEPAN_PORT)
@@ -87,15 +87,15 @@ public record Settings(String host, int port, Optional<Path> factors, Deployment
         if (host.isBlank()) {
             faults.add("--host needs an address");
         }
-        DeploymentSettings surroundings = surroundings(clientHeader.strip(), origins, faults);
+        DeploymentSettings deployment = deployment(clientHeader.strip(), origins, faults);
         if (!faults.isEmpty()) {
             faults.add(USAGE);
             return new SettingsReading.InvalidSettings(faults);
         }
-        return new SettingsReading.Ready(new Settings(host, number, folder, surroundings));
+        return new SettingsReading.Ready(new Settings(host, number, folder, deployment));
     }
 
-    private static DeploymentSettings surroundings(String header, String origins, List<String> faults) {
+    private static DeploymentSettings deployment(String header, String origins, List<String> faults) {
         if (!header.isEmpty() && !HEADER.matcher(header).matches()) {
             faults.add("--client-header must be the name of a header, such as X-Forwarded-For");
         }

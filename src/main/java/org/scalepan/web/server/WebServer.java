@@ -65,7 +65,7 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final GracefulShutdown leaving = new GracefulShutdown();
-    private final DeploymentSettings surroundings;
+    private final DeploymentSettings deployment;
     private final List<Route> routes;
 
     /** Creates the service; it does not listen yet. */
@@ -74,8 +74,8 @@ public final class WebServer implements AutoCloseable {
     }
 
     /** The same with deployment settings. */
-    public WebServer(Library library, DeploymentSettings surroundings) {
-        this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), surroundings, List.of());
+    public WebServer(Library library, DeploymentSettings deployment) {
+        this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), deployment, List.of());
     }
 
     /**
@@ -84,11 +84,11 @@ public final class WebServer implements AutoCloseable {
      */
     public WebServer(
             Library library,
-            ConcurrencyLimiter turnstile,
+            ConcurrencyLimiter limiter,
             ConcurrencyLimiter rows,
-            DeploymentSettings surroundings,
+            DeploymentSettings deployment,
             List<Route> more) {
-        this.surroundings = surroundings;
+        this.deployment = deployment;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -110,19 +110,19 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
-        Answer limits = LimitsJson.answer(LimitsJson.of(turnstile, rows));
+        Answer limits = LimitsJson.answer(LimitsJson.of(limiter, rows));
         all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
         all.addAll(new SiteRoutes().routes());
         this.routes = List.copyOf(all);
-        ResponseCache kept = new ResponseCache();
-        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings, kept);
-        this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(kept, metrics)));
+        ResponseCache cache = new ResponseCache();
+        Pipeline pipeline = new Pipeline(library, metrics, limiter, deployment, cache);
+        this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(cache, metrics)));
     }
 
     /** Starts to listen. */
     public WebServer start(String host, int port) {
         javalin.start(host, port);
-        if (surroundings.clientHeader().isEmpty()) {
+        if (deployment.clientHeader().isEmpty()) {
             // Behind a proxy all connections come from the proxy.
             ConnectionsPerClient listener = new ConnectionsPerClient(Limits.CONNECTIONS_OF_CLIENT);
             for (Connector connector : jetty().getConnectors()) {
@@ -174,7 +174,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.insertHandler(keptFirst);
-            surroundings.crossOrigin().ifPresent(server::insertHandler);
+            deployment.crossOrigin().ifPresent(server::insertHandler);
             server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_GRACE));
             server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());

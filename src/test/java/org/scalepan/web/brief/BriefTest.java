@@ -68,7 +68,7 @@ class BriefTest {
 
     /** Five lines under Method, as a methods box of a brief has room for. */
     @Test
-    void the_method_is_told_in_five_lines() {
+    void the_method_is_described_in_five_lines() {
         String page = text(PAGE);
         String method = page.substring(page.indexOf("## Method"), page.indexOf("## To be disclosed"));
 
@@ -77,7 +77,7 @@ class BriefTest {
 
     /** What ISO 14044, 14067 and 14021 ask beside a public comparison, as the notes of the trade list it. */
     @Test
-    void what_must_be_disclosed_is_there() {
+    void all_required_disclosures_are_present() {
         String page = text(PAGE);
 
         for (String heading : List.of(
@@ -99,7 +99,7 @@ class BriefTest {
     }
 
     @Test
-    void the_address_at_its_end_gives_the_same_page_again() {
+    void the_permalink_gives_the_same_page() {
         String page = text(PAGE);
         String link = page.lines()
                 .filter(line -> line.startsWith("/v1/brief?"))
@@ -110,7 +110,7 @@ class BriefTest {
     }
 
     @Test
-    void without_a_day_it_tells_today_and_is_not_kept_for_tomorrow() {
+    void without_a_date_of_access_it_is_today_and_the_page_is_not_cached() {
         String page = text("/v1/brief?products=mealworm&against=beef&draws=1000");
         String link = page.lines()
                 .filter(line -> line.startsWith("/v1/brief?"))
@@ -120,7 +120,7 @@ class BriefTest {
         assertTrue(link.matches(".*accessed=20\\d\\d-\\d\\d-\\d\\d.*"), link);
         assertTrue(RunningScalepan.routes().stream()
                 .filter(route -> route.path().equals("/v1/brief"))
-                .noneMatch(Route::keeps));
+                .noneMatch(Route::isCacheable));
     }
 
     @Test
@@ -133,7 +133,7 @@ class BriefTest {
     }
 
     @Test
-    void the_picture_is_well_formed_stands_alone_and_has_a_mark_for_each_result() throws Exception {
+    void the_picture_is_well_formed_self_contained_and_has_a_mark_for_each_result() throws Exception {
         String svg = text(PAGE + "&format=svg");
         Document picture = xml(svg);
 
@@ -167,7 +167,7 @@ class BriefTest {
     }
 
     @Test
-    void references_come_as_a_reference_manager_takes_them() throws Exception {
+    void references_come_in_the_formats_of_reference_managers() throws Exception {
         String page = text(PAGE + "&style=bibtex");
         String bibtex = page.substring(page.indexOf("```\n@") + 4, page.indexOf("\n```", page.indexOf("```\n@")));
 
@@ -178,7 +178,7 @@ class BriefTest {
     }
 
     @Test
-    void a_farm_stands_on_the_page_beside_published_products() {
+    void a_farm_is_compared_with_published_products() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();
 
         assertTrue(page.contains("three invented sheds causes at least"), page);
@@ -228,7 +228,7 @@ class BriefTest {
 
     /** The records say nothing of energy, water and transport. */
     @Test
-    void a_ratio_of_a_farm_that_leaves_something_usual_out_says_so_and_bears_no_probability() {
+    void a_ratio_of_a_farm_with_an_omission_reports_it_and_has_no_probability() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();
 
         assertTrue(

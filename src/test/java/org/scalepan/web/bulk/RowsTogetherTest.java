@@ -195,24 +195,24 @@ class RowsTogetherTest {
     }
 
     @Test
-    void rows_of_a_table_together_are_answered_as_each_alone() throws IOException {
+    void table_rows_together_are_answered_as_each_alone() throws IOException {
         assertTogetherAsAlone(Map.of("per", "kg-protein"), true);
     }
 
     @Test
-    void so_they_are_behind_the_gate_with_credit_and_every_indicator() throws IOException {
+    void table_rows_together_are_answered_as_each_alone_beyond_the_gate_with_credit_and_every_indicator() throws IOException {
         assertTogetherAsAlone(
                 Map.of("boundary", "processing-gate", "credit", "yes", "indicators", "ghg,land,feed,energy,water"),
                 true);
     }
 
     @Test
-    void lines_of_json_together_are_answered_as_each_alone_to_the_words_of_their_remarks() throws IOException {
+    void json_lines_together_are_answered_as_each_alone_including_their_remarks() throws IOException {
         assertTogetherAsAlone(Map.of("per", "kg-edible", "coverage", "0.9"), false);
     }
 
     @Test
-    void names_are_their_own_and_a_farm_that_has_none_is_called_what_it_is() throws IOException {
+    void each_row_keeps_its_name_and_an_unnamed_farm_is_called_by_its_kind() throws IOException {
         String header = "kind,name,product,harvest.kg_per_year\n";
         String row = "insects,%s,mealworm,180\n";
         String sent = header
@@ -256,7 +256,7 @@ class RowsTogetherTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 8})
-    void so_are_lines_of_json_with_draws(int processors) throws IOException {
+    void json_lines_with_draws_are_answered_with_the_same_bytes_by_any_number_of_processors(int processors) throws IOException {
         BulkQuestion question = question(Map.of("draws", "1000", "indicators", "ghg,land"));
         String sent = mixed(false).lines().limit(60).collect(Collectors.joining("\n"));
 

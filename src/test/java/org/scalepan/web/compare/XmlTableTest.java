@@ -45,7 +45,7 @@ class XmlTableTest {
     }
 
     @Test
-    void a_row_without_evidence_says_so_and_holds_no_figure() throws Exception {
+    void a_row_without_evidence_has_that_status_and_no_figure() throws Exception {
         assertEquals("no-evidence", pick("//row[product='turkey'][1]/status"));
         assertEquals("", pick("//row[product='turkey'][1]/median"));
         assertEquals("0", pick("//row[product='turkey'][1]/studies"));

@@ -21,7 +21,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.server.GeneratedRequestsTest;
-import org.scalepan.web.server.RecordsTaker;
+import org.scalepan.web.server.RecordsEndpoint;
 
 /**
  * Amounts that nobody has and that are allowed all the same, from a billionth of a kilogram to a million million: every figure is
@@ -31,19 +31,19 @@ class ExtremeAmountsTest {
     private static final List<Double> AMOUNTS = List.of(1e-9, 1e-6, 1e-3, 1.0, 1e6, 1e9, 1e12);
     private static final int CASES = 40;
 
-    private static List<RecordsTaker> takers() {
-        return RecordsTaker.ofOneBody();
+    private static List<RecordsEndpoint> endpoints() {
+        return RecordsEndpoint.ofOneBody();
     }
 
     @ParameterizedTest
-    @MethodSource("takers")
-    void figures_are_finite_and_intervals_in_order(RecordsTaker taker) {
+    @MethodSource("endpoints")
+    void figures_are_finite_and_intervals_in_order(RecordsEndpoint endpoint) {
         int answered = 0;
         for (int seed = 1; seed <= CASES; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
-            ObjectNode body = RecordsSent.read(taker.right());
+            ObjectNode body = RecordsSent.read(endpoint.right());
             stretch(body, random, 1 + random.nextInt(3));
-            Reply reply = Reply.to(taker.path().replace("?format=md", ""), Map.of(), Optional.of(body.toString()));
+            Reply reply = Reply.to(endpoint.path().replace("?format=md", ""), Map.of(), Optional.of(body.toString()));
 
             assertTrue(reply.status() == 200 || reply.status() == 400, () -> body + " is answered " + reply.body());
             if (reply.status() == 200) {

@@ -112,7 +112,7 @@ class RecordsContractTest {
     }
 
     @Test
-    void every_field_described_is_taken_by_the_service_in_a_real_request() {
+    void every_described_field_is_accepted_in_a_real_request() {
         Set<String> used = new TreeSet<>();
         Map<String, Description.Part> objects = new TreeMap<>();
         for (ObjectNode records : records()) {
@@ -140,7 +140,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void the_answer_is_as_its_schema_says(ObjectNode records) {
+    void the_answer_conforms_to_its_schema(ObjectNode records) {
         JsonPointer at = JsonPointer.compile("/components/schemas/FootprintAnswer");
 
         assertNone(schemas.faults(at, Reply.to(PATH, records).json()));
@@ -148,7 +148,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_field_left_out_is_missed_by_the_service_exactly_when_it_is_described_as_required(ObjectNode records) {
+    void a_missing_field_is_an_error_exactly_when_it_is_described_as_required(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (!place.at().matches() && place.at().last().getMatchingIndex() < 0) {
@@ -162,7 +162,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_field_that_is_misspelt_is_refused_in_its_place_with_the_right_name(ObjectNode records) {
+    void a_misspelt_field_is_reported_at_its_pointer_with_the_right_name(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (place.value().isObject() && !place.value().isEmpty()) {
@@ -266,7 +266,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void the_longest_list_is_the_one_that_the_service_takes(ObjectNode records) {
+    void the_described_maximum_length_of_a_list_is_that_of_the_service(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (place.value().isArray() && !place.value().isEmpty()) {
@@ -289,7 +289,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_default_is_what_the_service_takes(ObjectNode records) {
+    void a_described_default_is_that_of_the_service(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (!place.value().isObject()) {
@@ -327,7 +327,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("words")
-    void every_word_that_an_address_lists_can_be_used_and_rests_on_rows_that_can_be_asked_for(
+    void every_listed_word_can_be_used_and_its_rows_can_be_retrieved(
             String address, String list, String field, String amount) {
         ObjectNode records = RecordsSent.read("""
                 {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100}}, "draws": 1000}

@@ -77,7 +77,7 @@ class WorkedSystemsTest {
 
     @ParameterizedTest
     @MethodSource("files")
-    void it_travels_in_the_jar(Path file) throws IOException {
+    void each_worked_system_is_in_the_jar(Path file) throws IOException {
         try (var bundled = WorkedSystemsTest.class.getResourceAsStream("/factors/systems/" + file.getFileName())) {
             assertTrue(bundled != null, file::toString);
             assertEquals(

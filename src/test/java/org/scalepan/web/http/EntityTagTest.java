@@ -78,7 +78,7 @@ class EntityTagTest {
     }
 
     @Test
-    void a_tag_without_its_quotes_is_no_tag() {
+    void a_tag_without_quotes_does_not_match() {
         assertEquals(200, asking(tag().replace("\"", "")).statusCode());
     }
 

@@ -85,7 +85,7 @@ class LibraryZipTest {
     }
 
     @Test
-    void it_has_the_same_bytes_each_time_and_says_which_library_it_is() {
+    void it_has_the_same_bytes_each_time_and_names_its_library() {
         assertArrayEquals(zip(), zip());
         RunningScalepan.given()
                 .get("/v1/library.zip")

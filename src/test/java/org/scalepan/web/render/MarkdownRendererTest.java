@@ -92,12 +92,12 @@ class MarkdownRendererTest {
 
     @ParameterizedTest
     @MethodSource("names")
-    void given_a_name_with_signs_of_markdown_a_reader_shows_that_name_wherever_it_stands(String name) {
+    void given_a_name_with_markdown_syntax_a_renderer_shows_that_name_literally(String name) {
         assertShown(name);
     }
 
     @Test
-    void given_two_thousand_random_names_made_of_signs_a_reader_shows_each() {
+    void given_two_thousand_random_names_of_punctuation_a_renderer_shows_each_literally() {
         Random random = new Random(1);
         String signs = "\\`*_~[](){}<>|&;#!+-=.:1a \n\t";
         for (int i = 0; i < 2000; i++) {
@@ -154,7 +154,7 @@ class MarkdownRendererTest {
         "beef @ 5 %, beef @ 5 %",
         "ratio 3:1, ratio 3:1"
     })
-    void given_an_address_in_a_name_no_link_is_made_of_it(String name, String written) {
+    void given_an_address_in_a_name_it_is_not_linked(String name, String written) {
         assertEquals(written, MarkdownText.line(name));
         assertEquals(name, text(only(READER.parse(written))));
     }
@@ -178,7 +178,7 @@ class MarkdownRendererTest {
     }
 
     @Test
-    void text_to_be_copied_as_it_is_keeps_its_own_fences() {
+    void preformatted_text_keeps_its_own_fences() {
         String bibTex = "@misc{a,\n  note = {```` and ```}\n}";
         Node block = only(READER.parse(MarkdownRenderer.render(
                 new Document.Builder().add(new Block.Code(bibTex)).untitled())));
@@ -188,7 +188,7 @@ class MarkdownRendererTest {
     }
 
     @Test
-    void blocks_stand_one_empty_line_apart_and_tables_have_the_short_rule() {
+    void blocks_are_separated_by_one_empty_line_and_tables_have_the_short_delimiter_row() {
         assertEquals(
                 "# Land\n\nmedian\n\n| product | ha\\*yr |\n|---|---|\n| beef | 13 (11 to 17) |\n\n- one\n- two\n",
                 MarkdownRenderer.render(new Document.Builder()

@@ -21,7 +21,7 @@ import org.scalepan.web.route.Route;
 class BrokenOffTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
-    void an_answer_that_breaks_off_among_its_rows_does_not_end_like_a_whole_one(boolean ofOurs) {
+    void a_response_aborted_among_its_rows_does_not_look_complete(boolean ofOurs) {
         Route half = Route.post(
                 "/v1/half",
                 List.of(),

@@ -26,19 +26,19 @@ public class GeneratedRequestsTest {
     private static final DescribedSchemas SCHEMAS = new DescribedSchemas(DESCRIPTION);
 
     @Test
-    void every_answer_to_a_request_drawn_from_the_description_is_as_described() {
-        RequestDice dice = new RequestDice(DESCRIPTION);
+    void every_answer_to_a_generated_request_is_as_described() {
+        RequestGenerator generator = new RequestGenerator(DESCRIPTION);
         long first = Long.getLong("scalepan.firstRequest", 1);
         int count = Integer.getInteger("scalepan.requests", USUAL);
         Map<Integer, Integer> statuses = new TreeMap<>();
         Map<String, String> faults = new LinkedHashMap<>();
         for (long seed = first; seed < first + count && faults.size() < MOST_SHOWN; seed++) {
-            RequestDice.Drawn drawn = dice.draw(seed);
-            Reply reply = drawn.reply();
+            RequestGenerator.GeneratedRequest request = generator.generate(seed);
+            Reply reply = request.reply();
             statuses.merge(reply.status(), 1, Integer::sum);
-            for (String fault : faults(drawn, reply)) {
+            for (String fault : faults(request, reply)) {
                 faults.putIfAbsent(
-                        drawn.operation() + " " + reply.status() + " " + fault, "request " + seed + ": " + drawn);
+                        request.operation() + " " + reply.status() + " " + fault, "request " + seed + ": " + request);
             }
         }
         if (!faults.isEmpty()) {
@@ -50,14 +50,14 @@ public class GeneratedRequestsTest {
         assertTrue(statuses.getOrDefault(400, 0) > count / 5, () -> "too few were refused: " + statuses);
     }
 
-    private static List<String> faults(RequestDice.Drawn drawn, Reply reply) {
-        Optional<Description.Answer> answer = DESCRIPTION.answers(drawn.operation()).stream()
+    private static List<String> faults(RequestGenerator.GeneratedRequest request, Reply reply) {
+        Optional<Description.Answer> answer = DESCRIPTION.answers(request.operation()).stream()
                 .filter(one -> one.status() == reply.status())
                 .findFirst();
         if (answer.isEmpty() || reply.status() >= 500) {
             return List.of("is no answer to a question: " + reply.body());
         }
-        if (drawn.question().contains("on_error=200") && reply.body().startsWith("#")) {
+        if (request.question().contains("on_error=200") && reply.body().startsWith("#")) {
             // A refusal in the cell instead of an error, as the description of on_error tells.
             return reply.mediaType().equals("text/plain") ? List.of() : List.of("is a hint as " + reply.mediaType());
         }

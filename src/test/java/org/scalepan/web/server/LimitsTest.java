@@ -76,7 +76,7 @@ class LimitsTest {
     }
 
     private static RawExchange post(String path, String mediaType, String body) {
-        return new RecordsTaker(path, mediaType, body)
+        return new RecordsEndpoint(path, mediaType, body)
                 .post(body.getBytes(StandardCharsets.UTF_8))
                 .orElseThrow();
     }
@@ -191,7 +191,7 @@ class LimitsTest {
                         + times(11, "{\"step\":\"drying\",\"water_kg\":1,\"carrier\":\"diesel\"}") + "]"));
         requests.put(
                 "bytes-of-rows",
-                () -> new RecordsTaker("/v1/footprints", "text/csv", "")
+                () -> new RecordsEndpoint("/v1/footprints", "text/csv", "")
                         .postAsFramed("Content-Length: 268435457", new byte[0])
                         .orElseThrow());
         requests.put("rows", () -> rows(Answer.NDJSON, "\n".repeat(2_000_001)));
@@ -211,7 +211,7 @@ class LimitsTest {
     }
 
     @Test
-    void each_limit_is_passed_by_a_request_here_or_in_a_test_that_is_named() {
+    void each_limit_is_exceeded_by_a_request_here_or_in_a_named_test() {
         Set<String> shown = new TreeSet<>(passing().keySet());
         shown.addAll(ELSEWHERE.keySet());
 
@@ -220,7 +220,7 @@ class LimitsTest {
 
     @ParameterizedTest
     @MethodSource("shownHere")
-    void what_is_beyond_a_limit_is_refused_with_its_status_and_named(String id) {
+    void a_request_beyond_a_limit_is_refused_with_the_status_and_the_limit(String id) {
         JsonNode limit = byId().get(id);
         RawExchange reply = passing().get(id).get();
 
@@ -265,7 +265,7 @@ class LimitsTest {
     }
 
     @Test
-    void the_slowest_paces_are_those_that_slow_clients_are_held_to() {
+    void the_minimum_rates_are_those_enforced_on_slow_clients() {
         JsonNode slowest = Reply.to("/limits").json().path("slowest");
 
         assertEquals(200, JsonAt.integer(slowest, "/sending"), "bytes a second, as SlowClientIT has it");

@@ -65,7 +65,7 @@ class MinimumReadRateTest {
     }
 
     @Test
-    void a_reader_who_takes_a_little_now_and_then_is_hung_up_on_and_the_thread_is_free() throws Exception {
+    void a_client_that_reads_a_little_now_and_then_is_disconnected_and_the_thread_is_free() throws Exception {
         Server server = server(100_000_000, Duration.ofMillis(300));
         try (Socket dawdler = ask(server)) {
             InputStream in = dawdler.getInputStream();
@@ -81,7 +81,7 @@ class MinimumReadRateTest {
     }
 
     @Test
-    void a_reader_who_reads_as_he_should_gets_the_whole_answer() throws Exception {
+    void a_client_that_reads_fast_enough_gets_the_whole_answer() throws Exception {
         Server server = server(1_000, Duration.ofSeconds(10));
         try (Socket reader = ask(server)) {
             byte[] heard = reader.getInputStream().readAllBytes();

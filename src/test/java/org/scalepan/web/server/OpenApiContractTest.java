@@ -108,7 +108,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_address_knows_the_parameters_described_and_no_others(Description.Operation operation) {
+    void a_route_accepts_exactly_the_described_parameters(Description.Operation operation) {
         Route route = route(operation);
         Set<String> known = new TreeSet<>(route.parameters());
         if (route.isApi()) {
@@ -232,7 +232,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void every_media_type_described_is_sent_to_those_who_ask_for_it(Description.Operation operation) {
+    void every_described_media_type_is_sent_when_accepted(Description.Operation operation) {
         Set<String> described = new TreeSet<>();
         description.answers(operation).stream()
                 .filter(answer -> answer.status() == 200)
@@ -283,7 +283,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void the_longest_list_is_the_one_that_the_service_takes(Description.Operation operation) {
+    void the_described_maximum_length_of_a_list_is_that_of_the_service(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         for (Description.Parameter parameter : description.parameters(operation)) {
             if (parameter.isList()) {
@@ -306,7 +306,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_default_is_what_the_service_takes(Description.Operation operation) {
+    void a_described_default_is_that_of_the_service(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         if (operation.method().equals("post")) {
             // An answer to records has no address of its own that would tell them.
@@ -517,7 +517,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_address_shows_each_status_that_is_described_and_no_other(Description.Operation operation) {
+    void a_route_returns_each_described_status_and_no_other(Description.Operation operation) {
         Map<Integer, Description.Answer> described = new TreeMap<>();
         description.answers(operation).forEach(answer -> described.put(answer.status(), answer));
         List<String> faults = new ArrayList<>();
@@ -634,7 +634,7 @@ class OpenApiContractTest {
     }
 
     @Test
-    void a_service_that_is_not_ready_says_503() {
+    void a_service_that_is_not_ready_answers_503() {
         Readiness readiness = new Readiness();
         Route ready = new OperatingRoutes(
                         RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
@@ -653,7 +653,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_service_that_is_busy_says_503_as_described_where_it_would_have_to_compute(Description.Operation operation) {
+    void a_busy_service_answers_503_as_described_from_routes_that_compute(Description.Operation operation) {
         String question = description.question(operation);
         boolean computes = route(operation).computes() || operation.path().equals("/v1/footprints");
         List<Map<String, String>> wishes = List.of(Map.of(), Map.of("Accept", ProblemView.MEDIA_TYPE));
@@ -671,7 +671,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_client_who_has_his_share_is_told_429_as_described_where_the_service_would_have_to_compute(
+    void a_client_at_its_limit_gets_429_as_described_from_routes_that_compute(
             Description.Operation operation) {
         String question = description.question(operation);
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
@@ -744,7 +744,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("questions")
-    void a_real_answer_is_as_its_schema_says(String question) {
+    void a_real_answer_conforms_to_its_schema(String question) {
         Reply reply = Reply.to(question);
         Description.Answer answer = answer(question, reply.status());
 
@@ -769,7 +769,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_example_stands_under_the_status_and_media_type_that_its_question_has_and_is_as_its_schema_says(
+    void an_example_is_listed_under_its_status_and_media_type_and_conforms_to_its_schema(
             Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         description
@@ -787,7 +787,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_body_that_is_an_example_is_as_its_schema_says_and_is_answered_as_described(Description.Operation operation) {
+    void an_example_body_conforms_to_its_schema_and_is_answered_as_described(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         for (Description.Example example : description.sent(operation)) {
             assertTrue(
@@ -814,7 +814,7 @@ class OpenApiContractTest {
         "/v1/value/ghg/mealworm?per=kg-protien, application/problem+json, 400",
         "/v1/value/ghg/mealwrm, application/problem+json, 404"
     })
-    void a_refusal_that_only_the_accept_header_brings_out_is_as_described(String question, String accept, int status) {
+    void a_406_problem_is_as_described(String question, String accept, int status) {
         Reply reply = Reply.to(question, Map.of("Accept", accept));
 
         assertEquals(status, reply.status(), question);
@@ -875,7 +875,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"/v1", "/v1/", "/v2/products", "/v1/products/beef/more", "/docs/index.html", "/index.html"})
-    void an_address_that_is_not_described_is_not_there(String path) {
+    void an_undescribed_path_is_not_served(String path) {
         Reply reply = Reply.to(path);
 
         assertEquals(404, reply.status(), path);
@@ -883,7 +883,7 @@ class OpenApiContractTest {
     }
 
     @Test
-    void the_description_is_served_as_it_stands_in_the_files() {
+    void the_served_description_equals_the_joined_files() {
         assertTrue(
                 Description.joined().equals(Reply.to("/openapi.yaml").body()),
                 () -> "the build serves another description than " + Description.FOLDER + "; compile it again");

@@ -49,7 +49,7 @@ class OwnProcessIT {
     }
 
     @Test
-    void it_writes_nothing_and_logs_nothing_of_what_was_sent_and_finishes_its_answers_when_told_to_go()
+    void request_data_is_neither_stored_nor_logged_and_running_answers_complete_on_sigterm()
             throws Exception {
         Path work = empty("work");
         Path home = empty("home");
@@ -125,7 +125,7 @@ class OwnProcessIT {
     }
 
     @Test
-    void when_it_is_about_to_leave_it_is_alive_and_no_longer_ready_and_lets_connections_go() throws Exception {
+    void while_draining_it_is_live_but_not_ready_and_closes_connections() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start("127.0.0.1", 0)) {
             String here = "http://127.0.0.1:" + server.port();
             assertEquals(

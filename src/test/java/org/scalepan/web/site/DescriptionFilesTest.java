@@ -64,12 +64,12 @@ class DescriptionFilesTest {
     }
 
     @Test
-    void a_reader_of_yaml_1_1_reads_what_a_reader_of_yaml_1_2_reads() {
+    void yaml_1_1_and_1_2_parsers_read_the_same() {
         assertEquals(newer(Description.joined()), older(Description.joined()));
     }
 
     @Test
-    void a_part_stands_as_far_to_the_right_as_the_comment_that_names_it() {
+    void a_part_is_indented_like_the_comment_that_names_it() {
         String joined = DescriptionParts.joined(
                 "a:\n  # part b.yaml\nc: d # part e.yaml\n",
                 Map.of("b.yaml", "# costs $1\nf: |\n  one\n\n  two\n")::get);

@@ -85,7 +85,7 @@ class LiveExampleIT {
         "scalepan.xlsx, en-US",
         "scalepan.xlsx, de-DE"
     })
-    void whoever_changes_a_name_in_the_example_sees_number_interval_and_citation_change(String file, String locale)
+    void a_changed_name_in_the_example_changes_number_interval_and_citation(String file, String locale)
             throws Exception {
         Office office = new Office(folder, locale).open(example(file));
         if (file.endsWith(".xlsx")) {

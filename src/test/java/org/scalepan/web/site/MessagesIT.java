@@ -103,7 +103,7 @@ class MessagesIT extends PageTest {
     }
 
     @Test
-    void every_message_that_is_asked_for_is_there() {
+    void every_message_key_used_exists() {
         Set<String> there = asked(messages("en.js"));
         Set<String> missing = new TreeSet<>(found(ASKED));
         missing.addAll(found(MARKED));
@@ -143,7 +143,7 @@ class MessagesIT extends PageTest {
         "boundary, boundaries",
         "grade, grades"
     })
-    void a_name_is_of_something_that_the_service_knows(String kind, String list) {
+    void every_translated_name_is_of_an_id_of_the_service(String kind, String list) {
         Set<String> known = known(list);
         for (String file : LANGUAGES) {
             Set<String> named = named(file, kind);
@@ -155,7 +155,7 @@ class MessagesIT extends PageTest {
 
     @ParameterizedTest
     @CsvSource({"product, products", "indicator, indicators", "boundary, boundaries", "grade, grades"})
-    void french_has_a_name_for_everything_that_a_sentence_of_the_page_may_say(String kind, String list) {
+    void french_has_a_name_for_every_id_in_a_sentence_of_the_page(String kind, String list) {
         Set<String> known = known(list);
         known.removeAll(named("fr.js", kind));
 

@@ -124,7 +124,7 @@ class PageFilesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"..%2fen.js", "no-such.js", "index.html"})
-    void other_files_are_not_there(String name) {
+    void other_files_are_not_found(String name) {
         int status = Reply.to("/page/" + name).status();
 
         assertTrue(status == 404 || status == 400, name + " " + status);

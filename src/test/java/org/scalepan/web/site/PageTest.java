@@ -28,7 +28,7 @@ abstract class PageTest {
     }
 
     @AfterEach
-    void nothing_was_said_on_the_console_and_nobody_else_was_asked() {
+    void the_console_is_empty_and_no_other_host_was_called() {
         browser.assertQuiet();
         browser.desk().dark(false);
     }

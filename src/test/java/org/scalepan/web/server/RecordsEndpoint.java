@@ -11,28 +11,28 @@ import org.scalepan.web.http.Answer;
  * An address that takes records, with records that it answers with 200, as the description shows them: so that a new address is attacked
  * from its first day.
  */
-public record RecordsTaker(String path, String mediaType, String right) {
+public record RecordsEndpoint(String path, String mediaType, String right) {
     private static final Description DESCRIPTION = Description.read();
 
-    static List<RecordsTaker> all() {
+    static List<RecordsEndpoint> all() {
         return DESCRIPTION.operations().stream()
                 .flatMap(operation -> DESCRIPTION.sent(operation).stream())
-                .map(example -> new RecordsTaker(
+                .map(example -> new RecordsEndpoint(
                         example.question(),
                         requireNonNull(example.headers().get("Content-Type")),
                         example.sent().orElseThrow()))
                 .toList();
     }
 
-    public static List<RecordsTaker> ofOneBody() {
-        return all().stream().filter(taker -> !taker.takesRows()).toList();
+    public static List<RecordsEndpoint> ofOneBody() {
+        return all().stream().filter(endpoint -> !endpoint.acceptsRows()).toList();
     }
 
-    static List<RecordsTaker> ofRows() {
-        return all().stream().filter(RecordsTaker::takesRows).toList();
+    static List<RecordsEndpoint> ofRows() {
+        return all().stream().filter(RecordsEndpoint::acceptsRows).toList();
     }
 
-    boolean takesRows() {
+    boolean acceptsRows() {
         return !mediaType.equals(Answer.JSON);
     }
 
