@@ -15,8 +15,8 @@ import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 
 /**
- * A comparison asked before, beside constant bytes of the same length out of the same server before any of our code: answers a second
- * and times in microseconds, in turns, so that what else the machine does falls on both.
+ * A cached comparison, compared with constant bytes of the same length from the same server without our code: responses per second and
+ * times in microseconds, alternating, so that other load affects both.
  */
 public final class CachedLoad {
     private static final String COMPARISON = "/v1/comparison?products=mealworm,house-cricket&against=beef";
@@ -34,7 +34,7 @@ public final class CachedLoad {
         try (WebServer server = new WebServer(((LibraryLoad.Loaded) LibraryLoader.bundled()).library())) {
             server.jetty().insertHandler(new Constant(length));
             server.start("127.0.0.1", 0);
-            try (KeptConnection first = new KeptConnection(server.port(), COMPARISON)) {
+            try (PersistentConnection first = new PersistentConnection(server.port(), COMPARISON)) {
                 length[0] = first.ask();
             }
             List<Round> constant = new ArrayList<>();
@@ -85,7 +85,7 @@ public final class CachedLoad {
     private static long[] times(int port, String path, long start) {
         long[] times = new long[1024];
         int count = 0;
-        try (KeptConnection connection = new KeptConnection(port, path)) {
+        try (PersistentConnection connection = new PersistentConnection(port, path)) {
             for (long now = System.nanoTime(); now - start < ROUND_NANOSECONDS; ) {
                 connection.ask();
                 long then = System.nanoTime();
@@ -99,7 +99,7 @@ public final class CachedLoad {
         return Arrays.copyOf(times, count);
     }
 
-    /** Constant bytes, as many as asked for when first asked. */
+    /** Constant bytes, of the length of the first request. */
     private static final class Constant extends Handler.Wrapper {
         private final int[] length;
 

@@ -61,8 +61,8 @@ final class ClaimJson {
         node.set(
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
-        Provenance grounds = checks.grounds();
-        Envelope.close(node, grounds.warnings(), library, grounds.products(), checks.references());
+        Provenance provenance = checks.grounds();
+        Envelope.close(node, provenance.warnings(), library, provenance.products(), checks.references());
         return node;
     }
 

@@ -35,8 +35,8 @@ final class ComparisonJson {
         node.set("reference", PublishedEstimateView.json(comparison.reference(), sentences));
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item)));
-        Provenance grounds = comparison.grounds(library);
-        Envelope.close(node, grounds.warnings(), library, grounds.products(), comparison.references(library));
+        Provenance provenance = comparison.grounds(library);
+        Envelope.close(node, provenance.warnings(), library, provenance.products(), comparison.references(library));
         return node;
     }
 

@@ -47,7 +47,7 @@ final class FootprintView {
         node.set("key_figures", figures(KeyFigures.of(library, inventory)));
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
-        Envelope.close(node, grounds());
+        Envelope.close(node, provenance());
         return node;
     }
 
@@ -192,7 +192,7 @@ final class FootprintView {
         return array;
     }
 
-    private Provenance grounds() {
+    private Provenance provenance() {
         List<Estimate> estimates = new ArrayList<>();
         answer.rulers().forEach(on -> {
             estimates.add(on.system());

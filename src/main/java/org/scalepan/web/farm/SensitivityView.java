@@ -47,12 +47,12 @@ final class SensitivityView {
         answer.entries().forEach(swing -> entries.add(entry(swing)));
         node.set("side", EstimateView.json(answer.standing(), sentences));
         answer.reference().ifPresent(reference -> node.set("reference", EstimateView.json(reference, sentences)));
-        List<Estimate> standings = new ArrayList<>(List.of(answer.standing()));
-        answer.reference().ifPresent(standings::add);
-        Provenance grounds = new Provenance(library, standings);
+        List<Estimate> estimates = new ArrayList<>(List.of(answer.standing()));
+        answer.reference().ifPresent(estimates::add);
+        Provenance provenance = new Provenance(library, estimates);
         List<Warning> warnings = new ArrayList<>(words.warnings());
-        warnings.addAll(grounds.warnings());
-        Envelope.close(node, warnings, library, grounds.products(), grounds.references());
+        warnings.addAll(provenance.warnings());
+        Envelope.close(node, warnings, library, provenance.products(), provenance.references());
         return Json.write(node);
     }
 

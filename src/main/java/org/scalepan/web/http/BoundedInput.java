@@ -69,7 +69,7 @@ public final class BoundedInput extends FilterInputStream {
     private static ProblemException broken(Exception fault) {
         for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
             boolean slow = cause instanceof TimeoutException
-                    || (cause instanceof HttpException told && told.getCode() == HttpStatus.REQUEST_TIMEOUT_408);
+                    || (cause instanceof HttpException http && http.getCode() == HttpStatus.REQUEST_TIMEOUT_408);
             if (slow) {
                 return new ProblemException(Problem.plain(
                         HttpStatus.REQUEST_TIMEOUT_408,

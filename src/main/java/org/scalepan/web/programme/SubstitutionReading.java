@@ -70,8 +70,8 @@ final class SubstitutionReading {
             body.unresolve("boundary");
         }
         Sampling sampling = reading.sampling();
-        int standings = 1 + Math.max(1, displaced.size()) + alternatives.size();
-        reading.afford(sampling, standings * rulers.size());
+        int estimates = 1 + Math.max(1, displaced.size()) + alternatives.size();
+        reading.afford(sampling, estimates * rulers.size());
         body.close();
         body.refuseIfWrong();
         SubstitutionQuestion question = new SubstitutionQuestion(

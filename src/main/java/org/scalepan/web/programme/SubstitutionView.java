@@ -138,8 +138,8 @@ final class SubstitutionView {
         Sentences perKilogram = new Sentences(
                 change.ruler().counting(substitution.question().programme().unit()), coverage());
         sides.add(side("product", change.product(), perKilogram));
-        change.baseline().forEach(standing -> sides.add(side("baseline", standing, per)));
-        change.alternatives().forEach(standing -> sides.add(side("alternative", standing, per)));
+        change.baseline().forEach(side -> sides.add(side("baseline", side, per)));
+        change.alternatives().forEach(side -> sides.add(side("alternative", side, per)));
     }
 
     private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
@@ -156,24 +156,24 @@ final class SubstitutionView {
         return node;
     }
 
-    private static ObjectNode side(String role, Estimate standing, Sentences sentences) {
+    private static ObjectNode side(String role, Estimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
         node.put("role", role);
-        node.put("name", standing.words());
-        node.put("sentence", sentences.quote(standing));
-        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
-        node.set("rows", Json.texts(rows(standing)));
+        node.put("name", estimate.words());
+        node.put("sentence", sentences.quote(estimate));
+        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.set("rows", Json.texts(rows(estimate)));
         return node;
     }
 
     /** Ids of the library rows behind a side. */
-    private static List<String> rows(Estimate standing) {
-        if (standing instanceof PublishedEstimate estimate) {
-            return estimate.evidence() instanceof Evidence.PooledEvidence some
+    private static List<String> rows(Estimate estimate) {
+        if (estimate instanceof PublishedEstimate published) {
+            return published.evidence() instanceof Evidence.PooledEvidence some
                     ? some.findings().map(finding -> finding.result().id()).toList()
                     : List.of();
         }
-        return ((SystemEstimate) standing)
+        return ((SystemEstimate) estimate)
                 .system().stream()
                         .flatMap(system -> system.counted().stream())
                         .flatMap(flow -> flow.rows().stream())

@@ -40,8 +40,8 @@ public final class Envelope {
     }
 
     /** Completes an answer with the provenance of its figures. */
-    public static void close(ObjectNode node, Provenance grounds) {
-        close(node, grounds.warnings(), grounds.library(), grounds.products(), grounds.references());
+    public static void close(ObjectNode node, Provenance provenance) {
+        close(node, provenance.warnings(), provenance.library(), provenance.products(), provenance.references());
     }
 
     /** Completes an answer that only lists rows. */

@@ -12,7 +12,7 @@ import org.scalepan.sheet.Sheet;
 final class ExampleSheets {
     /** Known products, one misspelt and one without published results, to show both hints; then empty rows. */
     private static final List<String> PRODUCTS =
-            List.of("mealworm", "chicken", "pork", "beef", "mealwurm", "palm-weevil", "", "");
+            List.of("mealworm", "chicken", "pork", "beef", "mealwurm", "silkworm-pupae", "", "");
 
     private static final int FIRST_PRODUCT = 11;
     private static final int TABLE_ROWS = 12;
@@ -81,33 +81,33 @@ final class ExampleSheets {
                 number(ratio, "median", row),
                 number(ratio, "low", row),
                 number(ratio, "high", row),
-                Cell.live("IF($A" + row + "=\"\",\"\",IFERROR(" + asked(value, "text")
+                Cell.live("IF($A" + row + "=\"\",\"\",IFERROR(" + fetched(value, "text")
                                 + ",\"no answer from \"&$B$3&\": does the service run, and may this file ask it?\"))")
                         .wrapped(),
                 ifNumber(value, "sources", row).wrapped(),
                 ifNumber(value, "references", row).wrapped());
     }
 
-    private static String asked(String question, String stat) {
+    private static String fetched(String question, String stat) {
         return "WEBSERVICE(" + question + "&\"&stat=" + stat + "\")";
     }
 
     /** A number, or empty; the hint has its own column. */
     private static Cell number(String question, String stat, int row) {
         return Cell.live(
-                "IF($A" + row + "=\"\",\"\",IFERROR(NUMBERVALUE(" + asked(question, stat) + ",\".\",\",\"),\"\"))");
+                "IF($A" + row + "=\"\",\"\",IFERROR(NUMBERVALUE(" + fetched(question, stat) + ",\".\",\",\"),\"\"))");
     }
 
     /** Text that is shown only with a number. */
     private static Cell ifNumber(String question, String stat, int row) {
-        return Cell.live("IF(ISNUMBER($B" + row + "),IFERROR(" + asked(question, stat) + ",\"\"),\"\")");
+        return Cell.live("IF(ISNUMBER($B" + row + "),IFERROR(" + fetched(question, stat) + ",\"\"),\"\")");
     }
 
     private static Sheet table() {
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(List.of(Cell.title("Scalepan: a whole table by one request")));
         rows.add(List.of(Cell.text(
-                "One cell asks, the others pick from its answer, which is kinder to the service. For more lines copy the last one"
+                "One cell calls the service, the others select from its answer, which saves requests. For more lines copy the last one"
                         + " down.")));
         rows.add(setting("Products", "mealworm,chicken,pork,beef", "names with commas between"));
         rows.add(setting("Indicators", "ghg,land", "names with commas between"));
@@ -161,10 +161,10 @@ final class ExampleSheets {
 
     private static Sheet notes() {
         List<String> lines = List.of(
-                "LibreOffice: allow the update of links when the file opens; Ctrl+Shift+F9 asks everything anew.",
-                "Excel for Windows: press Enable Editing and Enable Content; Ctrl+Alt+F9 asks everything anew. Excel for Mac and Excel in"
+                "LibreOffice: allow the update of links when the file opens; Ctrl+Shift+F9 recalculates everything.",
+                "Excel for Windows: press Enable Editing and Enable Content; Ctrl+Alt+F9 recalculates everything. Excel for Mac and Excel in"
                         + " a browser have no WEBSERVICE.",
-                "Google Sheets has no WEBSERVICE and asks from outside: it needs a public address and IMPORTDATA, see /examples on the"
+                "Google Sheets has no WEBSERVICE and fetches from its own servers: it needs a public address and IMPORTDATA, see /examples on the"
                         + " service.",
                 "The service answers with a decimal point. NUMBERVALUE reads it in every locale; VALUE and plain arithmetic do not.",
                 "A line that begins with # is a hint why there is no number, for instance a misspelt name and what it may have meant.",

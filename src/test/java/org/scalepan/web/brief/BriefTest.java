@@ -24,7 +24,7 @@ import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.Route;
 import org.w3c.dom.Document;
 
-/** A page to paste from. */
+/** Briefs over HTTP. */
 class BriefTest {
     private static final String PAGE =
             "/v1/brief?products=mealworm,chicken,palm-weevil&against=beef&accessed=2026-11-02&draws=2000";
@@ -66,7 +66,7 @@ class BriefTest {
         assertTrue(page.contains("library=" + RunningScalepan.digest()));
     }
 
-    /** Five lines under Method, as a methods box of a brief has room for. */
+    /** Five lines under Method, the length of a methods box. */
     @Test
     void the_method_is_described_in_five_lines() {
         String page = text(PAGE);
@@ -75,7 +75,7 @@ class BriefTest {
         assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
     }
 
-    /** What ISO 14044, 14067 and 14021 ask beside a public comparison, as the notes of the trade list it. */
+    /** What ISO 14044, 14067 and 14021 require with a public comparison. */
     @Test
     void all_required_disclosures_are_present() {
         String page = text(PAGE);
@@ -140,7 +140,7 @@ class BriefTest {
         assertEquals("svg", picture.getDocumentElement().getTagName());
         assertTrue(picture.getDocumentElement().getAttribute("aria-label").contains("yellow mealworm"));
         assertTrue(picture.getElementsByTagName("desc").item(0).getTextContent().contains("accessed 2026-11-02"));
-        // Mealworm has two results on this basis, and four marks explain the grades.
+        // Mealworm has two results on this basis; four marks are the legend of grades.
         assertTrue(picture.getElementsByTagName("circle").getLength() > 5, svg);
         assertFalse(svg.contains("style="), "a strict policy forbids it");
         assertFalse(svg.contains("NaN"));
@@ -184,7 +184,7 @@ class BriefTest {
         assertTrue(page.contains("three invented sheds causes at least"), page);
         assertTrue(page.contains("computed from records"));
         assertTrue(page.contains("The farm was computed from its own records"));
-        assertFalse(page.contains("This page again"), "records are kept by nobody");
+        assertFalse(page.contains("This page again"), "records are not stored");
     }
 
     @Test
@@ -226,7 +226,7 @@ class BriefTest {
         assertEquals("products has 9 entries; at most 8 are allowed", JsonAt.text(reply.json(), "/detail"));
     }
 
-    /** The records say nothing of energy, water and transport. */
+    /** The records have no energy, water or transport. */
     @Test
     void a_ratio_of_a_farm_with_an_omission_reports_it_and_has_no_probability() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();

@@ -18,7 +18,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.http.Limits;
 
-/** Many farms in one request. The records are invented. */
+/** Bulk requests. The records are invented. */
 class BulkRowsTest {
     private static final String PATH = "/v1/footprints?per=kg-protein";
     private static final String HEADER = "kind,name,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg\r\n";

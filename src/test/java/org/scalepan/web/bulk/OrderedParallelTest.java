@@ -28,7 +28,7 @@ class OrderedParallelTest {
                 .count();
     }
 
-    /** Some tasks take far longer than those behind them. */
+    /** Some tasks take far longer than later ones. */
     private static int slowlySquared(int number) {
         if (number % 50 == 0) {
             try {
@@ -74,7 +74,7 @@ class OrderedParallelTest {
                 }));
 
         assertTrue(ahead.stream().allMatch(tasks -> tasks <= 10), ahead::toString);
-        assertEquals(0, threads(), "threads go with whoever leaves");
+        assertEquals(0, threads(), "no thread is left behind");
     }
 
     @Test

@@ -21,8 +21,8 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 
 /**
- * Rows that are computed together, on one processor or on many, say what each says alone, to the byte. The farms are invented; their
- * amounts lie on both sides of everything that decides how a farm is counted.
+ * Rows computed together, on one or many processors, give the same bytes as each alone. The farms are invented; their amounts lie on both
+ * sides of every threshold of the computation.
  */
 class RowsTogetherTest {
     private static final Csv.CsvStyle STYLE = new Csv.CsvStyle(',', '.', false);
@@ -88,7 +88,7 @@ class RowsTogetherTest {
             "cattle.gain_kg_per_day",
             "cattle.crude_protein_percent");
 
-    /** Rows as columns with what stands in them; amounts after a tilde are drawn from those that follow. */
+    /** Rows as columns with their cells; the amounts after a tilde are drawn at random. */
     private static final List<String> FARMS = List.of(
             "kind=insects name=a product=mealworm region=portugal year=~2015,2024,2025 harvest.kg_per_year=~180,95.5,1000"
                     + " feed.1.ingredient=wheat-bran feed.1.kg=~400,3,0 feed.3.ingredient=carrot feed.3.kg=~300,12.25"
@@ -229,7 +229,7 @@ class RowsTogetherTest {
         assertEquals(List.of("1,first", "2,second", "3,\"a, b\"", "4,'=1+1", "5,Äcker", "6,farm"), starts);
     }
 
-    /** Rows of all kinds, and among them some that are wrong, in an order that leaves no block like another. */
+    /** Rows of all kinds, some of them invalid, in an order that makes each block different. */
     private static String mixed(boolean table) {
         List<List<String>> rows = rows();
         StringBuilder sent = new StringBuilder(table ? String.join(",", COLUMNS) + "\n" : "");

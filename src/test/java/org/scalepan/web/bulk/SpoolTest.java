@@ -12,7 +12,7 @@ import org.scalepan.web.http.ByteQuota;
 import org.scalepan.web.http.Client;
 import org.scalepan.web.http.ProblemException;
 
-/** Rows on their way in. */
+/** Spooling of bodies with rows. */
 class SpoolTest {
     private static final byte[] ROWS = new byte[200_000];
     private static final Client ONE = Client.at("192.0.2.1");

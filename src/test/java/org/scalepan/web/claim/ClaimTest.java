@@ -32,7 +32,7 @@ class ClaimTest {
         return "/v1/claim?text=" + URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
-    /** The five sentences that a speaker on edible insects is most likely to say: gases, land, feed, water, none at all. */
+    /** Five common sentences about edible insects: gases, land, feed, water, no impact. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Problem;
 
-/** A refusal in a cell is one line that shows what it says, whatever the client sent. */
+/** A refusal in a cell is one printable line, whatever the client sent. */
 class CellLineTest {
     private static String line(String message) {
         return Problem.badQuery(List.of(Problem.FieldError.of("product", message)))
@@ -40,7 +40,7 @@ class CellLineTest {
     @Test
     void a_long_error_is_truncated_at_200_characters_without_splitting_a_character() {
         assertEquals(200, line("x".repeat(5_000)).length());
-        // An emoji is two units long; wherever the cut falls, no half of one is left.
+        // An emoji is two units long and must never be split.
         IntStream.range(0, 2).forEach(shift -> {
             String cut = line("x".repeat(shift) + "\uD83E\uDD97".repeat(500));
             assertTrue(cut.endsWith("\uDD97..."), cut);

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** One figure for one cell. A line end, a byte-order mark or a unit would make a spreadsheet show an error instead. */
+/** Single figures for spreadsheet cells. A line end, a byte-order mark or a unit would make a spreadsheet show an error instead. */
 class PlainCellTest {
     private static final String DIGITS = "\\d+(\\.\\d+)?";
 

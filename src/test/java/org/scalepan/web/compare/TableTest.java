@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Many figures for one sheet: every number is the one that the cell shows, and every column says what it counts. */
+/** Tables for spreadsheets: every number equals that of the cell route, and every column names its unit. */
 class TableTest {
     private static List<String> lines(String question) {
         Reply reply = Reply.to(question);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.scalepan.web.RunningScalepan;
 import org.w3c.dom.Document;
 
-/** One spreadsheet cell reads the XML, many others pick from it by XPath; a namespace would make every plain path miss. */
+/** One spreadsheet cell fetches the XML, others select from it by XPath, for which it must have no namespace. */
 class XmlTableTest {
     private static final String QUESTION = "/v1/table?products=mealworm,turkey&indicators=ghg,land&format=xml";
 

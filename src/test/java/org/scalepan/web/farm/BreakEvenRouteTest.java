@@ -38,7 +38,7 @@ class BreakEvenRouteTest {
         return Posted.to(PATH, "application/json", question.toString());
     }
 
-    /** Where an input stands in the records. */
+    /** The pointer of an input in the records. */
     @ParameterizedTest
     @CsvSource({
         "feed:wheat-bran, /system/feed/0, kg, farm-gate",
@@ -134,7 +134,7 @@ class BreakEvenRouteTest {
         assertEquals(posted(question()).body(), posted(question()).body());
     }
 
-    /** Found by drawn requests: records within their limits that add up to more, or divide to less, than one may be. */
+    /** Found by generated requests: records within limits whose sum or quotient is outside the limits of one entry. */
     @ParameterizedTest
     @CsvSource({"transport", "yield", "feed", "transport:truck-average"})
     void records_whose_sums_exceed_the_limit_of_one_entry_are_answered(String input) {

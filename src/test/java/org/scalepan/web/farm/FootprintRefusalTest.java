@@ -15,9 +15,9 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Posted;
 import org.scalepan.web.RunningScalepan;
 
-/** Records that cannot be read are refused with the place of every fault as a JSON Pointer (RFC 6901), all at once. */
+/** Invalid records are refused with all errors at once, each with its JSON Pointer (RFC 6901). */
 class FootprintRefusalTest {
-    /** A farm that is right but for what is put in place of its parts. */
+    /** A valid farm except for the given parts. */
     private static String farm(String harvest, String feed, String more) {
         return """
                {"system": {"kind": "insects", "product": "mealworm", "harvest": %s, "feed": [%s], "energy": []%s}}
@@ -36,7 +36,7 @@ class FootprintRefusalTest {
         return refused(body, 400, "/problems/bad-body");
     }
 
-    /** A body that was understood, and is more than is taken. */
+    /** A valid body that exceeds a limit. */
     private static Posted tooMuch(String body) {
         return refused(body, 422, "/problems/beyond-limits");
     }
@@ -222,7 +222,7 @@ class FootprintRefusalTest {
         message("Tier 2", posted.fault("/system/cattle"));
     }
 
-    /** Every animal, with and without Tier 2 where there is one, gives an answer and never a fault of the service. */
+    /** Every animal, with and without Tier 2 where there is one, is answered, never with a server error. */
     @ParameterizedTest
     @CsvSource({
         "dairy-cattle, 2019, milk_kg",
@@ -242,7 +242,7 @@ class FootprintRefusalTest {
         }
     }
 
-    /** JSON has no NaN and no infinity; 1e999 is JSON and no number. */
+    /** JSON has no NaN and no infinity; 1e999 is valid JSON but not finite. */
     @ParameterizedTest
     @ValueSource(strings = {"NaN", "Infinity", "-Infinity", "1e999", "-1e999", "0x10", "+1", "01", "1.", "'1'"})
     void a_number_that_is_not_finite(String number) {

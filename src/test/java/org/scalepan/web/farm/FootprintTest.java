@@ -15,7 +15,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Posted;
 import org.scalepan.web.RunningScalepan;
 
-/** A farm's notebook over HTTP: POST /v1/footprint. */
+/** Farm records over HTTP: POST /v1/footprint. */
 class FootprintTest {
     private static final String NOTEBOOK = """
             {"system": {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "region": "ghana",
@@ -95,7 +95,7 @@ class FootprintTest {
         assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
     }
 
-    /** Of carrots only the land is held at retail alone: the warning stands beside the land and not beside the gases. */
+    /** For carrots only land has data at retail only: the warning is with land and not with gases. */
     @Test
     void feed_counted_up_to_retail_gives_a_warning_for_indicators_it_enters() {
         String carrots = """
@@ -128,7 +128,7 @@ class FootprintTest {
 
     @Test
     void with_feed_alone_the_figure_is_feed_over_harvest_worked_by_hand() {
-        // 2 kg of feed at 0.5 kg CO2e make 1 kg CO2e per kg live; gases of the larvae (1.57 to 121.86 g) come on top.
+        // 2 kg of feed at 0.5 kg CO2e make 1 kg CO2e per kg live; gases of the larvae (1.57 to 121.86 g) are added.
         JsonNode answer = Posted.answer("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 100},
                   "feed": [{"ingredient": "artificial-diet", "kg": 200, "ghg_per_kg": 0.5}], "energy": []},

@@ -24,7 +24,7 @@ import org.scalepan.web.route.Route;
 import org.scalepan.web.server.BusyScalepan;
 import org.scalepan.web.server.WebServer;
 
-/** Who computes is counted, and who only reads is not kept waiting by those who compute. */
+/** Computing requests are limited; others are answered meanwhile. */
 class ConcurrencyLimiterTest {
     private static final Duration LONG = Duration.ofMinutes(1);
     private static final Client ONE = Client.at("192.0.2.1");
@@ -85,7 +85,7 @@ class ConcurrencyLimiterTest {
         assertEquals("the second", second.join());
     }
 
-    /** Begins to wait in line, and comes back when it does. */
+    /** Starts a request and returns once it is queued. */
     private static <T> CompletableFuture<T> inLine(ConcurrencyLimiter limiter, Client client, Supplier<T> work) {
         int before = limiter.waiting();
         CompletableFuture<T> waiting =

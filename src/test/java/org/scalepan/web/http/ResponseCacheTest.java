@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.ResponseCache;
 
-/** An answer that was given before is given again, whole and unchanged. */
+/** A cached response equals the computed one. */
 class ResponseCacheTest {
     private static ResponseCache.CachedQuestion question(Map<String, String> given) {
         return ResponseCache.CachedQuestion.of("/v1/comparison", given, "*/*");
@@ -89,11 +89,11 @@ class ResponseCacheTest {
     @Test
     void head_and_304_of_a_cached_answer_are_as_of_a_computed_one() {
         String question = "/v1/comparison?products=house-cricket&against=beef";
-        Whole kept = whole(question);
-        assertEquals(kept, whole(question));
+        Whole computed = whole(question);
+        assertEquals(computed, whole(question));
 
         Response head = RunningScalepan.given().head(question);
-        assertEquals(kept.headers(), headers(head));
+        assertEquals(computed.headers(), headers(head));
         assertEquals(0, head.asByteArray().length);
         assertEquals(
                 304,
@@ -112,7 +112,7 @@ class ResponseCacheTest {
                 response.statusCode(), headers(response), HexFormat.of().formatHex(response.asByteArray()));
     }
 
-    /** All but the time of day. */
+    /** All headers but Date. */
     private static Map<String, String> headers(Response response) {
         Map<String, String> headers = new TreeMap<>();
         response.headers().forEach(header -> headers.put(header.getName(), header.getValue()));

@@ -21,7 +21,7 @@ import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.WebServer;
 
-/** Whoever downloads the library and starts from it gets the same answers: the folder loads as the library that served it. */
+/** A downloaded library gives the same answers: the folder loads as the library that was served. */
 class LibraryZipTest {
     @TempDir
     Path folder;

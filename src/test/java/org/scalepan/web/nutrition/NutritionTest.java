@@ -76,7 +76,7 @@ class NutritionTest {
     }
 
     @Test
-    void as_sold_is_compared_on_request_with_a_warning() {
+    void fresh_beside_dried_is_compared_on_request_with_a_warning() {
         JsonNode answer = Reply.to("/v1/nutrition?products=mealworm,beans&basis=100g-edible&mixed_forms=yes")
                 .json();
 
@@ -168,7 +168,7 @@ class NutritionTest {
                 ids(Reply.to("/v1/cautions?product=beef").json().path("items")));
     }
 
-    /** Every way to ask about an insect. */
+    /** Every route that answers about an insect. */
     static List<String> questionsAboutInsects() {
         List<String> questions = new ArrayList<>();
         RunningScalepan.library().products().values().stream()

@@ -24,7 +24,7 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.server.DescribedSchemas;
 import org.scalepan.web.server.Description;
 
-/** Tonnes avoided a year, as a grant writer asks for them; all programmes are invented. */
+/** Tonnes avoided per year; all programmes are invented. */
 class SubstitutionRouteTest {
     private static final String PATH = "/v1/substitution";
     private static final String MEALS = """
@@ -82,7 +82,7 @@ class SubstitutionRouteTest {
         return pointers;
     }
 
-    /** The shortest question with some fields set otherwise; a null takes one out. */
+    /** The shortest question with some fields replaced; null removes one. */
     private static String few(String changes) {
         ObjectNode body = RecordsSent.read(FEW);
         RecordsSent.read(changes).properties().forEach(field -> {

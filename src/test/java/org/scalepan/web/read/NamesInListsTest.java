@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.web.Posted;
 
-/** In a body a list has an entry for each name: a comma in an entry is a part of the name, and no product has such a name. */
+/** In a body a list has one entry per name: a comma belongs to the name, and no product has such a name. */
 class NamesInListsTest {
     private static final String FARM = """
             {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100},

@@ -21,7 +21,7 @@ import org.scalepan.factors.PublishedResult;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.RawExchange;
 
-/** CSV as RFC 4180 has it, in the style asked for, and safe to open in a spreadsheet. */
+/** CSV (RFC 4180) in the requested style, safe to open in a spreadsheet. */
 class CsvTest {
     private static final String TABLE = "/v1/table?products=mealworm,beef";
 

@@ -17,7 +17,7 @@ import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
 import org.scalepan.web.compare.ComparisonDocument;
 
-/** What is laid out in blocks, as a page. */
+/** Documents as HTML. */
 class HtmlRendererTest {
     private static String body(Document document) {
         String page = HtmlRenderer.render(document);

@@ -30,13 +30,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
-/** What is laid out in blocks, as another reader of Markdown sees it: CommonMark for Java with the tables and deletions of GitHub. */
+/** Documents as an independent parser reads their Markdown: commonmark-java with GitHub's tables and strikethrough. */
 class MarkdownRendererTest {
     private static final Parser READER = Parser.builder()
             .extensions(List.of(TablesExtension.create(), StrikethroughExtension.create()))
             .build();
 
-    /** Names that somebody could give a farm, a feed or a source, each with signs that Markdown reads as structure. */
+    /** Possible names of a farm, a feed or a source, each with Markdown syntax. */
     static List<String> names() {
         return List.of(
                 "beef | pork",
@@ -85,7 +85,7 @@ class MarkdownRendererTest {
                 "larvae, 5 % of 3.2 kg (dry) at -0.5 °C: \"good\" & 'cheap'!");
     }
 
-    /** What a reader shall see: a line end or another control is a space. */
+    /** The expected text: a line end or another control is a space. */
     private static String shown(String name) {
         return name.replaceAll("[\\p{Cc}\u2028\u2029]+", " ").strip();
     }
@@ -143,7 +143,7 @@ class MarkdownRendererTest {
         assertEquals("data:image/svg+xml;base64,PHN2Zy8+", picture.getDestination());
     }
 
-    /** GitHub makes links of bare addresses; how they are written keeps it from doing so. */
+    /** GitHub links bare addresses; escaping must prevent it. */
     @ParameterizedTest
     @CsvSource({
         "https://example.org, https\\://example.org",
@@ -199,7 +199,7 @@ class MarkdownRendererTest {
                         .titled("Land")));
     }
 
-    /** An area-time unit has a star, and two of them in a sentence once made emphasis of what stands between. */
+    /** An area-time unit has an asterisk, and two of them in a sentence once made the text between them emphasis. */
     @Test
     void the_claim_about_land_reads_as_the_text_of_the_json_answer() {
         String claim = "/v1/claim?product=mealworm&reference=beef&indicator=land&times_less=10&draws=1000";

@@ -17,7 +17,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.route.Route;
 
-/** Rows that cannot all be given must not look as if they were all. */
+/** An incomplete response of rows must not look complete. */
 class BrokenOffTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})

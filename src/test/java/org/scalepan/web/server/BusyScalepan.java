@@ -9,7 +9,7 @@ import org.scalepan.web.http.Client;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** A service on a free port that has no place to compute anything. */
+/** A service on a free port without a free permit. */
 public final class BusyScalepan implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 

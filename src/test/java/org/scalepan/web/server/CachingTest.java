@@ -21,7 +21,7 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** How long an answer may be kept, and what becomes of a link that is pinned to a library. */
+/** Cache lifetimes, and links pinned to a library. */
 class CachingTest {
     private static final String FORMER = "0123456789abcdef";
 

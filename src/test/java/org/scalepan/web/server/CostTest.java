@@ -19,7 +19,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.route.Route;
 
-/** What one question may cost. */
+/** Limits on the cost of one request. */
 class CostTest {
     private static String products(int count) {
         return String.join(

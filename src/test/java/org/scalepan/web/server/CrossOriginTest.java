@@ -16,11 +16,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** Scripts of other pages read nothing here unless the service was started for them. */
+/** Scripts of other origins can read responses only if they are allowed (CORS). */
 class CrossOriginTest {
     private static final String OURS = "https://figures.example.org";
 
-    /** Over a socket, because clients will not send an Origin of their caller's choice. */
+    /** Over a socket, because HTTP clients do not send a custom Origin. */
     private static RawExchange from(int port, String origin, String line, String... more) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             String head = line + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nOrigin: " + origin + "\r\n";
@@ -64,7 +64,7 @@ class CrossOriginTest {
                             .orElse("none")
                             .contains("Content-Location"),
                     answer::head);
-            // A cache must not give one page what was meant for another.
+            // A cache must not reuse a response for another origin.
             assertTrue(answer.head().lines().anyMatch(line -> line.matches("(?i)vary:.*origin.*")), answer::head);
 
             RawExchange asked = from(
@@ -101,7 +101,7 @@ class CrossOriginTest {
 
     @Test
     void origins_and_the_header_of_a_proxy_are_settings_of_command_line_or_environment() {
-        Settings.SettingsReading.Ready told = assertInstanceOf(
+        Settings.SettingsReading.Ready settings = assertInstanceOf(
                 Settings.SettingsReading.Ready.class,
                 Settings.read(
                         List.of("--origins", OURS + ", http://localhost:3000", "--client-header=X-Real-IP"), Map.of()));
@@ -112,7 +112,7 @@ class CrossOriginTest {
 
         assertEquals(
                 new DeploymentSettings(Optional.of("X-Real-IP"), List.of(OURS, "http://localhost:3000")),
-                told.settings().deployment());
+                settings.settings().deployment());
         assertEquals(List.of("*"), found.settings().deployment().origins());
         assertEquals(DeploymentSettings.NONE, usual.settings().deployment());
     }

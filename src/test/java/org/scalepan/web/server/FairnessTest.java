@@ -29,13 +29,13 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.http.Limits;
 
-/** One client who asks much waits for himself: others, and those who only read, are answered meanwhile. */
+/** A client with many requests delays only its own: others, and cheap requests, are answered meanwhile. */
 class FairnessTest {
     private static final String HOST = "127.0.0.1";
     private static final String FARM =
             "{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
-    /** Asks from another address of this machine, which is another client. */
+    /** Sends from another address of this machine, which is another client. */
     private static RawExchange askFrom(String address, int port, String question) throws IOException {
         try (Socket socket = new Socket()) {
             socket.bind(new InetSocketAddress(InetAddress.getByName(address), 0));
@@ -73,7 +73,7 @@ class FairnessTest {
             assertEquals(200, askFrom("127.0.0.2", port, "/v1/products").status());
             RawExchange other = askFrom("127.0.0.2", port, "/v1/value/ghg/mealworm?draws=1000");
             assertEquals(200, other.status(), other.body());
-            // Of the five that may be under way two are computed before another's turn comes, and one more beside it.
+            // Of the five allowed, two are computed before the other client's request, and one more with it.
             assertTrue(floodDone.get() <= 3, () -> floodDone + " heavy answers were computed first");
 
             Map<Integer, Integer> statuses = new TreeMap<>();
@@ -114,20 +114,20 @@ class FairnessTest {
     @Test
     void
             behind_a_trusted_proxy_the_last_address_of_its_header_is_the_client_and_otherwise_the_header_is_ignored() {
-        for (boolean told : List.of(true, false)) {
+        for (boolean trusted : List.of(true, false)) {
             ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 2, 0, Duration.ZERO);
             DeploymentSettings deployment =
-                    told ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of()) : DeploymentSettings.NONE;
+                    trusted ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of()) : DeploymentSettings.NONE;
             try (WebServer server = new WebServer(RunningScalepan.library(), limiter, limiter, deployment, List.of())) {
                 URI question = URI.create(
                         "http://" + HOST + ":" + server.start(HOST, 0).port() + "/v1/value/ghg/mealworm?draws=1000");
-                Runnable done = limiter.acquire(Client.at(told ? "192.0.2.7" : HOST));
+                Runnable done = limiter.acquire(Client.at(trusted ? "192.0.2.7" : HOST));
 
-                // The client himself wrote the first; the proxy added the last.
+                // The client forged the first; the proxy appended the last.
                 Map<String, String> ofOne = Map.of("X-Forwarded-For", "198.51.100.9, 192.0.2.7:4711");
                 Map<String, String> ofOther = Map.of("X-Forwarded-For", "192.0.2.7, 192.0.2.8");
                 assertEquals(429, Reply.to(question, ofOne).status());
-                assertEquals(told ? 200 : 429, Reply.to(question, ofOther).status());
+                assertEquals(trusted ? 200 : 429, Reply.to(question, ofOther).status());
                 done.run();
                 assertEquals(200, Reply.to(question, ofOne).status());
             }
@@ -145,8 +145,8 @@ class FairnessTest {
         "unknown, unknown",
         "::no-address::, ::no-address::"
     })
-    void a_client_is_an_ipv4_address_without_port_or_an_ipv6_64_network(String told, String client) {
-        assertEquals(client, Client.at(told).address());
+    void a_client_is_an_ipv4_address_without_port_or_an_ipv6_64_network(String peer, String client) {
+        assertEquals(client, Client.at(peer).address());
     }
 
     @Test
@@ -186,7 +186,7 @@ class FairnessTest {
         }
     }
 
-    /** The service hears of the connection given up a moment later. */
+    /** The service notices a closed connection a moment later. */
     private static RawExchange askAgain(int port) {
         for (int attempt = 0; ; attempt++) {
             try {

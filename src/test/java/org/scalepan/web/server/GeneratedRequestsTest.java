@@ -16,8 +16,8 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
 /**
- * Whatever is asked, right or wrong, the answer is one that the description tells of: its status, its media type, its fields. A long
- * run: {@code mvn test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
+ * Property test: every generated request, valid or not, gets a described response: status, media type and fields. A long run: {@code mvn
+ * test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
  */
 public class GeneratedRequestsTest {
     private static final int USUAL = 2_000;
@@ -42,9 +42,9 @@ public class GeneratedRequestsTest {
             }
         }
         if (!faults.isEmpty()) {
-            List<String> told = new ArrayList<>();
-            faults.forEach((fault, request) -> told.add(fault + "\n    " + request));
-            fail(statuses + "\n" + String.join("\n", told));
+            List<String> report = new ArrayList<>();
+            faults.forEach((fault, request) -> report.add(fault + "\n    " + request));
+            fail(statuses + "\n" + String.join("\n", report));
         }
         assertTrue(statuses.getOrDefault(200, 0) > count / 5, () -> "too few were answered: " + statuses);
         assertTrue(statuses.getOrDefault(400, 0) > count / 5, () -> "too few were refused: " + statuses);
@@ -58,7 +58,7 @@ public class GeneratedRequestsTest {
             return List.of("is no answer to a question: " + reply.body());
         }
         if (request.question().contains("on_error=200") && reply.body().startsWith("#")) {
-            // A refusal in the cell instead of an error, as the description of on_error tells.
+            // A one-line refusal with status 200, as described for on_error.
             return reply.mediaType().equals("text/plain") ? List.of() : List.of("is a hint as " + reply.mediaType());
         }
         Map<String, Description.Part> content = answer.get().content();
@@ -81,14 +81,14 @@ public class GeneratedRequestsTest {
         return faults;
     }
 
-    /** What makes an interval one: its ends in order, and the middle between them. */
+    /** An interval has ordered ends with the median between them. */
     public static final class Ordered {
         private Ordered() {}
 
         public static void check(String at, JsonNode node, List<String> faults) {
             JsonNode low = node.path("low");
             JsonNode high = node.path("high");
-            // A swing tells where an input takes the figure at its own low and high end, which may turn it round.
+            // A swing has the figure at the low and the high end of its input, so its ends may be in reverse order.
             if (low.isNumber() && high.isNumber() && !at.endsWith("/swing")) {
                 JsonNode middle = node.path("median").isNumber() ? node.path("median") : low;
                 boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "")

@@ -18,11 +18,11 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.Route;
 
-/** Addresses and headers that no honest client sends. */
+/** Hostile request targets and headers. */
 class HostileAddressTest {
     private static final String SCRIPT = "<script>alert(7)</script>";
 
-    /** Ways to say "the folder above" and "a file of the machine", one for each decoding that servers have been tricked by. */
+    /** Path traversal, one for each decoding that has misled servers. */
     private static final List<String> ESCAPES = List.of(
             "../../../../etc/passwd",
             "..%2f..%2f..%2fetc%2fpasswd",
@@ -58,7 +58,7 @@ class HostileAddressTest {
             "%0d%0aX-Injected:%20yes",
             "%3Cscript%3Ealert(7)%3C%2Fscript%3E");
 
-    /** The folder of every address that is served, so that a new one is attacked from its first day. */
+    /** The folder of every served path, so that new routes are covered automatically. */
     static Set<String> folders() {
         Set<String> folders = new LinkedHashSet<>(List.of("/"));
         RunningScalepan.routes().forEach(route -> {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.web.Refusal;
 import org.scalepan.web.Reply;
 
-/** Bodies that no honest client sends, to every address that takes one. */
+/** Hostile bodies, sent to every route that takes one. */
 class HostileBodyTest {
     private static final String ALL = "org.scalepan.web.RecordsEndpoint#all";
     private static final String OF_ONE_BODY = "org.scalepan.web.RecordsEndpoint#ofOneBody";
@@ -30,9 +30,9 @@ class HostileBodyTest {
         });
     }
 
-    /** A refusal or a closed connection: both are right for what is no proper request. */
+    /** A problem or a closed connection: both are right for a malformed request. */
     private static void refusedIfAnswered(String what, Optional<RawExchange> reply) {
-        reply.ifPresent(told -> Refusal.check(what, told));
+        reply.ifPresent(response -> Refusal.check(what, response));
     }
 
     @ParameterizedTest
@@ -47,7 +47,7 @@ class HostileBodyTest {
         refused(endpoint, 422, MalformedBodies.tooMuch(endpoint.right()));
     }
 
-    /** Rows are told in their place when they can be; nothing of this may end in a broken answer. */
+    /** Rows are reported in their place where possible; no response may be aborted. */
     @ParameterizedTest
     @MethodSource(OF_ROWS)
     void malformed_rows_are_refused_or_reported_in_their_row(RecordsEndpoint endpoint) {
@@ -126,7 +126,7 @@ class HostileBodyTest {
 
             refusedIfAnswered(
                     endpoint + " with chunks " + chunks,
-                    reply.filter(told -> !(endpoint.acceptsRows() && told.status() == 200)));
+                    reply.filter(response -> !(endpoint.acceptsRows() && response.status() == 200)));
         }
     }
 
@@ -176,7 +176,7 @@ class HostileBodyTest {
         assertEquals(Reply.to("/v1/value/ghg/mealworm").body(), reply.body());
     }
 
-    /** The second request must not be answered as if it stood alone: a proxy in front would give it to somebody else. */
+    /** The smuggled request must not be answered: a proxy would pass the response to another client. */
     @Test
     void a_smuggled_request_is_never_answered() {
         String hidden = "GET /v1/grades HTTP/1.1\r\nHost: localhost\r\n\r\n";

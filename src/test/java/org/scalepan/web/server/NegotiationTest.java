@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The format of an answer: {@code format=} before the Accept header (RFC 9110, section 12.5.1) before the usual one. */
+/** The format of an answer: {@code format=} before the Accept header (RFC 9110, section 12.5.1) before the default. */
 class NegotiationTest {
     private static final String RESULTS = "/v1/results?source=dreyer-2021";
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** Numbers in a question are plain decimals within their limits; what Java would also take as a number is refused. */
+/** Numbers in a request are plain decimals within limits; other notations that Java would parse are refused. */
 class NumberParameterTest {
     private static final String QUESTION = "/v1/comparison?products=mealworm&against=beef&indicator=land&";
 

@@ -26,13 +26,13 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Answer;
 
-/** The service as whoever runs it meets it: a process that leaves no traces, and goes when it is told to without dropping an answer. */
+/** The service as a process: it leaves no traces, and on SIGTERM stops without dropping a response. */
 class OwnProcessIT {
     private static final String SECRET = "farm-of-somebody-else";
     private static final String FARM = "{\"kind\":\"insects\",\"name\":\"" + SECRET
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
-    /** Some seconds of work, and less than is waited for. */
+    /** Some seconds of work, less than the shutdown timeout. */
     private static final int ROWS = 4_000;
 
     @TempDir
@@ -75,7 +75,7 @@ class OwnProcessIT {
             String here = listens.replaceAll(".*(http://[0-9.:]+).*", "$1");
 
             sendWhatIsNobodysBusiness(here);
-            // Comes back with the first rows, of which the last are computed a second later.
+            // Returns with the first rows, while the last are computed a second later.
             HttpResponse<Stream<String>> underWay = HttpClient.newHttpClient()
                     .send(
                             HttpRequest.newBuilder(many(here))
@@ -83,7 +83,7 @@ class OwnProcessIT {
                                     .POST(HttpRequest.BodyPublishers.ofString(FARM.repeat(ROWS)))
                                     .build(),
                             HttpResponse.BodyHandlers.ofLines());
-            // Not process.destroy(), which also closes what the process says.
+            // Not process.destroy(), which also closes the output of the process.
             process.toHandle().destroy();
 
             assertEquals(200, underWay.statusCode());
@@ -110,7 +110,7 @@ class OwnProcessIT {
         return URI.create(here + "/v1/footprints?indicators=ghg&draws=1000");
     }
 
-    /** Right and wrong, in the address and in the body. */
+    /** Valid and invalid requests, by GET and POST. */
     private static void sendWhatIsNobodysBusiness(String here) {
         assertEquals(200, rows(here, FARM).status());
         assertEquals(200, rows(here, "{\"" + SECRET).status());

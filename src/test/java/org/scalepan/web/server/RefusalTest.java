@@ -27,7 +27,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Every refusal is application/problem+json (RFC 9457), wherever in the server it arises. */
+/** Every refusal is application/problem+json (RFC 9457), wherever in the server it occurs. */
 class RefusalTest {
     @ParameterizedTest
     @ValueSource(strings = {"/no/such/address", "/v1", "/v2/products", "/docs/..%3Bx", "/site.js", "/docs/docs.html"})
@@ -133,7 +133,7 @@ class RefusalTest {
                 .body("permalink.startsWith('/v1/results?')", equalTo(true));
     }
 
-    /** The answer that the server gives by itself while it stops, when no route is asked any more. */
+    /** The server's own response while it stops, when requests reach no route. */
     @Test
     void a_stopping_service_answers_503_with_retry_after() throws Exception {
         Server server = new Server();

@@ -20,8 +20,8 @@ import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.read.Input;
 
 /**
- * Requests drawn from the description: every address with parameters and bodies that its schemas allow, half of them then malformed in a
- * place or two. The same seed draws the same request.
+ * Generates requests from the description: every path with parameters and bodies that its schemas allow, half of them then made invalid
+ * in one or two places. The same seed gives the same request.
  */
 final class RequestGenerator {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -108,7 +108,7 @@ final class RequestGenerator {
         return new Generation(new SplittableRandom(seed)).request();
     }
 
-    /** One throw of the dice. */
+    /** The generation of one request. */
     private final class Generation {
         private final SplittableRandom random;
 
@@ -125,7 +125,7 @@ final class RequestGenerator {
         }
 
         GeneratedRequest request() {
-            // Addresses that take a question are more than lists of words, though there are fewer of them.
+            // Weighted: routes with many parameters matter more than the vocabularies, which are more numerous.
             List<Description.Operation> rich = operations.stream()
                     .filter(one -> one.method().equals("post")
                             || description.parameters(one).size() > 5)
@@ -168,7 +168,7 @@ final class RequestGenerator {
                     .anyMatch(parameter -> parameter.name().equals(name));
         }
 
-        /** Without these most questions would be refused at once and ask nothing. */
+        /** Without these most requests would be refused at once. */
         private boolean isNeeded(Description.Operation operation, Description.Parameter parameter) {
             String question = description.question(operation);
             return question.contains("?" + parameter.name() + "=") || question.contains("&" + parameter.name() + "=")
@@ -176,7 +176,7 @@ final class RequestGenerator {
                     : false;
         }
 
-        /** What an address is known to have there, or for products and indicators another one. */
+        /** The value of the example, or for products and indicators another one. */
         private String inPath(Description.Operation operation, Description.Parameter parameter) {
             if (parameter.schema().has("enum")
                     || List.of("product", "reference").contains(parameter.name())) {
@@ -226,7 +226,7 @@ final class RequestGenerator {
             return malformed && chance(0.1) ? cut(written) : written;
         }
 
-        /** A character more or less somewhere. */
+        /** Adds or removes one character. */
         private String cut(String text) {
             int at = random.nextInt(text.length());
             return chance(0.5)
@@ -236,7 +236,7 @@ final class RequestGenerator {
                             + text.substring(at);
         }
 
-        /** Changes one place of a body, wherever it is. */
+        /** Changes one value of a body at any depth. */
         private void change(JsonNode body) {
             List<JsonNode> inner = new ArrayList<>();
             collect(body, inner);
@@ -344,7 +344,7 @@ final class RequestGenerator {
             return list;
         }
 
-        /** Within the limits, on them now and then, and of any order of magnitude. */
+        /** Within the limits, sometimes exactly on them, of any order of magnitude. */
         private double number(JsonNode schema) {
             double least = schema.path("minimum")
                     .asDouble(schema.path("exclusiveMinimum").asDouble(0) + 1e-9);

@@ -56,7 +56,7 @@ class SameBytesTest {
                         .asString());
     }
 
-    /** A drawing, sentences with numbers in them, and gaps that say what was filled in. */
+    /** A picture, sentences with numbers, and gaps with defaults. */
     @ParameterizedTest
     @ValueSource(strings = {"-Duser.language=ar -Duser.country=EG", "-Duser.language=de -Duser.country=DE"})
     void the_locale_of_the_machine_changes_no_byte(String language) {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** What keeps a browser from doing with an answer what was not meant. */
+/** Security headers of responses. */
 class SecurityHeadersTest {
     @ParameterizedTest
     @ValueSource(

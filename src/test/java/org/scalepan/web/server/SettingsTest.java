@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The command line is read as strictly as a question. */
+/** The command line is read as strictly as a request. */
 class SettingsTest {
     private static Settings.SettingsReading read(String... arguments) {
         return Settings.read(List.of(arguments), Map.of());

@@ -26,7 +26,7 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** Clients that dawdle over what they send or read hold nothing for long, and nobody waits for them. */
+/** Clients that send or read too slowly are disconnected, and no other client waits for them. */
 class SlowClientIT {
     private static final String HOST = "127.0.0.1";
 
@@ -57,7 +57,7 @@ class SlowClientIT {
                     try {
                         dawdler.getOutputStream().write(' ');
                     } catch (SocketException hungUp) {
-                        // As it should.
+                        // At normal speed.
                     }
                 }
                 assertEquals(200, Reply.to(live, Map.of()).status());
@@ -77,7 +77,7 @@ class SlowClientIT {
         }
     }
 
-    /** Two seconds instead of half a minute, so that a test need not wait as long. */
+    /** Two seconds instead of half a minute, to keep the test short. */
     private static void soonIdle(WebServer server) {
         for (Connector connector : server.jetty().getConnectors()) {
             ((ServerConnector) connector).setIdleTimeout(2_000);

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** A question that was not understood is not answered: a silent default would be a wrong figure in somebody's sheet. */
+/** An invalid request is never answered with defaults: that would be a wrong figure in a spreadsheet. */
 class StrictQueryTest {
     @Test
     void an_unknown_parameter_is_refused_with_the_nearest_known() {

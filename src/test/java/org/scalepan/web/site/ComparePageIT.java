@@ -19,7 +19,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The page on which a claim is held against the evidence, in a real browser. */
+/** The page that compares a claim with the evidence, in a real browser. */
 class ComparePageIT extends PageTest {
     private static final String BASIS = "&indicator=ghg&per=kg-protein&boundary=farm-gate";
 
@@ -257,7 +257,7 @@ class ComparePageIT extends PageTest {
         }
         browser.dark(dark);
         openFirst("/?lang=" + language);
-        browser.all("#ruler summary, #others summary, #tables summary, #notes summary")
+        browser.all("#basis summary, #others summary, #tables summary, #notes summary")
                 .forEach(WebElement::click);
         browser.run("document.querySelector('#chart .mark').focus()");
 
@@ -297,13 +297,13 @@ class ComparePageIT extends PageTest {
     void a_value_that_a_log_scale_cannot_show_is_noted_in_picture_and_table() {
         openFirst("/?products=mealworm,chicken&against=beef&times_less=2");
         int drawn = browser.all("#chart g.mark").size();
-        // No result of the library is at or below zero today; one with a credit larger than its burden would be.
+        // No result of the library is at or below zero today; a result with a credit larger than its burden would be.
         browser.run("const ask = fetch; globalThis.fetch = async (path, options) => {"
                 + " const answer = await ask(path, options); if (!String(path).startsWith('/v1/comparison')) return answer;"
                 + " const json = await answer.json(), side = json.items[0];"
                 + " side.evidence[0].findings[0].harmonised_median = -2.5; side.footprint.low = -3; side.times_less.low = -8;"
                 + " return new Response(JSON.stringify(json), {headers: {'Content-Type': 'application/json'}}); };");
-        browser.run("document.getElementById('ruler').open = true");
+        browser.run("document.getElementById('basis').open = true");
         new Select(browser.at("#luc")).selectByValue("include");
         browser.await(
                 "what is not drawn", () -> !browser.all("#chart .off-scale").isEmpty());

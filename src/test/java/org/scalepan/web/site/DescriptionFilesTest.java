@@ -25,7 +25,7 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 
-/** The files of the description: each one sound and short enough to be read, and joined the same for readers of YAML 1.1 and 1.2. */
+/** The files of the description: each valid and short enough to read, and joined the same for parsers of YAML 1.1 and 1.2. */
 class DescriptionFilesTest {
     private static final int MOST_LINES = 900;
     private static final Pattern PART = Pattern.compile("(?m)^ *# part (\\S+)$");

@@ -16,7 +16,7 @@ import org.scalepan.web.http.RequestBody;
 import org.scalepan.web.read.Input;
 import org.scalepan.web.route.Request;
 
-/** An example asks where it came from; a Host header that is not plainly a host never reaches a cell. */
+/** An example calls the host it came from; a Host header that is not a plain host never reaches a cell. */
 class ExampleAddressTest {
     private static Answer ods(String host) {
         Request request = new Request(
@@ -36,7 +36,7 @@ class ExampleAddressTest {
                         .answer(request);
     }
 
-    /** The file is stored, not compressed: its text can be read as it lies. */
+    /** The file is stored, not compressed, so its text can be read directly. */
     private static boolean asks(Answer ods, String address) {
         return new String(ods.body(), java.nio.charset.StandardCharsets.UTF_8)
                 .contains("<text:p>" + address + "</text:p>");

@@ -31,7 +31,7 @@ import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The page on which a grower's notebook becomes a figure, in a real browser. */
+/** The page that computes a grower's records, in a real browser. */
 class FarmPageIT extends PageTest {
     private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
             + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
@@ -141,7 +141,7 @@ class FarmPageIT extends PageTest {
                 + "document.getElementById('save-png').dataset.old = '1';"
                 + "const feed = document.querySelector(\"[name='feed.1.kg']\"); feed.value = '500';"
                 + "feed.dispatchEvent(new Event('input', {bubbles: true}));");
-        browser.await("the figure anew", () -> browser.text("#take-link").contains("feed.1.kg=500"));
+        browser.await("the updated figure", () -> browser.text("#take-link").contains("feed.1.kg=500"));
 
         assertEquals("save-png", browser.focused().getAttribute("id"));
         assertEquals(null, browser.focused().getAttribute("data-old"), "it is another button");
@@ -381,7 +381,7 @@ class FarmPageIT extends PageTest {
                 () -> browser.text("#field-water_m3-wrong").contains("water_m3"));
 
         assertEquals("true", browser.at("[name='water_m3']").getAttribute("aria-invalid"));
-        // The browser itself notes the refusal.
+        // The browser itself logs the 4xx response.
         browser.driver().manage().logs().get("browser");
     }
 
@@ -425,7 +425,7 @@ class FarmPageIT extends PageTest {
 
     @Test
     void a_figure_below_zero_is_noted_as_not_shown_on_a_log_scale() {
-        // Own factor of an invented feed that replaces something worse than itself.
+        // A factor of the grower's own: an invented feed that replaces something with a larger footprint.
         openWith(LINK + "&feed.1.ghg_per_kg=-5");
 
         assertTrue(browser.text(".own-figure").contains("-"), browser.text(".own-figure"));

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The guides in a real browser: read on a desk, on a phone and in the dark, by everybody. */
+/** The guides in a real browser: wide, narrow and dark, with accessibility checks. */
 class GuidePageTest extends PageTest {
     private static void open(String address) {
         browser.open(address);

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The guides as pages: what becomes of their Markdown, and that their links lead somewhere when they are served. */
+/** The guides as pages: rendering of their Markdown, and links between served pages. */
 class GuidePagesTest {
     private static final Pattern LINK = Pattern.compile("<a href=\"([^\"]*)\"");
 

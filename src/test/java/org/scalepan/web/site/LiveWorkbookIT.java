@@ -24,7 +24,7 @@ import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must be the one of the JSON answer. */
+/** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must equal that of the JSON answer. */
 class LiveWorkbookIT {
     @TempDir
     Path folder;
@@ -54,7 +54,7 @@ class LiveWorkbookIT {
         }
     }
 
-    /** LibreOffice puts the name of the sheet behind that of the file. */
+    /** LibreOffice appends the name of the sheet to that of the file. */
     private Path csvFile(String sheet) {
         return folder.resolve("answer-" + sheet + ".csv");
     }

@@ -18,10 +18,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
-/** The words of the page: each is used, each is there in both languages, and none names what the service does not know. */
+/** The messages of the pages: each is used, each exists in both languages, and each name is of a known id. */
 class MessagesIT extends PageTest {
     private static final List<String> LANGUAGES = List.of("en.js", "fr.js");
-    /** Names that English takes from the service, and French from its own file as far as that goes. */
+    /** Names that English takes from the service, and French from its own file where it has them. */
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");
 
     private static final Pattern PLURAL = Pattern.compile("/(one|other)$");
@@ -49,7 +49,7 @@ class MessagesIT extends PageTest {
         return messages;
     }
 
-    /** The keys as the scripts ask for them: forms of number are one message. */
+    /** The keys as used in the scripts; plural forms are one message. */
     private static Set<String> asked(Map<String, String> messages) {
         Set<String> keys = new TreeSet<>();
         messages.keySet()

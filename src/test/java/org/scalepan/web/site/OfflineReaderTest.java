@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The pages work without a network beyond this service: whatever they load is served from here. */
+/** The pages work offline: everything they load is served by this service. */
 class OfflineReaderTest {
     private static final Pattern LOADED = Pattern.compile("(?:src|<link[^>]* href)=\"([^\"]*)\"");
     private static final Pattern FETCHED = Pattern.compile("\\burl(?:\\(|:)\\s*\"?([^\")\\s,]+)");

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The files of the pages with the picture: what a page loads, how much that weighs, and that nothing is served that nobody loads. */
+/** The files of the pages with the chart: what a page loads, its size, and that no unused file is served. */
 class PageFilesTest {
     private static final int MOST_BYTES = 300_000;
     private static final Pattern LOADED = Pattern.compile("(?:src|href)=\"(/page/[^\"]+)\"");

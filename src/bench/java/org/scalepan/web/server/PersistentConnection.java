@@ -7,22 +7,22 @@ import java.io.InputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
-/** The least client that can be: one connection kept open, one address asked again and again, bodies read and thrown away. */
-final class KeptConnection implements AutoCloseable {
+/** A minimal client: one persistent connection, one target requested repeatedly, bodies read and discarded. */
+final class PersistentConnection implements AutoCloseable {
     private final Socket socket;
     private final InputStream in;
     private final byte[] request;
-    private final byte[] room = new byte[65_536];
+    private final byte[] buffer = new byte[65_536];
 
-    KeptConnection(int port, String path) throws IOException {
+    PersistentConnection(int port, String path) throws IOException {
         socket = new Socket("127.0.0.1", port);
         socket.setTcpNoDelay(true);
-        in = new BufferedInputStream(socket.getInputStream(), room.length);
+        in = new BufferedInputStream(socket.getInputStream(), buffer.length);
         request = ("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nAccept: application/json\r\n\r\n")
                 .getBytes(StandardCharsets.US_ASCII);
     }
 
-    /** Asks once and returns how many bytes the body had. */
+    /** Sends one request and returns the length of the body in bytes. */
     int ask() throws IOException {
         socket.getOutputStream().write(request);
         String status = line();
@@ -36,7 +36,7 @@ final class KeptConnection implements AutoCloseable {
             }
         }
         for (int left = length; left > 0; ) {
-            int read = in.read(room, 0, Math.min(left, room.length));
+            int read = in.read(buffer, 0, Math.min(left, buffer.length));
             if (read < 0) {
                 throw new EOFException();
             }
