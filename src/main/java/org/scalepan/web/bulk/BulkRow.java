@@ -20,8 +20,9 @@ public sealed interface BulkRow {
 
         /** Whether all, some or none of the indicators asked for have a figure. */
         String status() {
-            long figures =
-                    estimates.stream().filter(estimate -> estimate.system().isPresent()).count();
+            long figures = estimates.stream()
+                    .filter(estimate -> estimate.system().isPresent())
+                    .count();
             return figures == estimates.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
         }
     }

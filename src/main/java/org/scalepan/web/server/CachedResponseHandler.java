@@ -30,7 +30,8 @@ final class CachedResponseHandler extends Handler.Wrapper {
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         long start = System.nanoTime();
-        Optional<ResponseCache.CachedResponse> cached = isPlain(request) ? cache.find(target(request)) : Optional.empty();
+        Optional<ResponseCache.CachedResponse> cached =
+                isPlain(request) ? cache.find(target(request)) : Optional.empty();
         if (cached.isEmpty()) {
             return super.handle(request, response, callback);
         }

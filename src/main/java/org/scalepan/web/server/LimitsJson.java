@@ -61,8 +61,18 @@ final class LimitsJson {
                         "draws",
                         TOO_MUCH,
                         "all footprints of an answer"),
-                refused("draws-of-claim", ClaimPlan.MOST_DRAWS, "draws", TOO_MUCH, "all footprints of a claim or a brief"),
-                refused("draws-of-inputs", Sensitivity.MOST_DRAWS_OF_INPUTS, "draws", TOO_MUCH, "all inputs taken apart"),
+                refused(
+                        "draws-of-claim",
+                        ClaimPlan.MOST_DRAWS,
+                        "draws",
+                        TOO_MUCH,
+                        "all footprints of a claim or a brief"),
+                refused(
+                        "draws-of-inputs",
+                        Sensitivity.MOST_DRAWS_OF_INPUTS,
+                        "draws",
+                        TOO_MUCH,
+                        "all inputs taken apart"),
                 refused("draws-of-row", Limits.DRAWS_OF_ROW, "draws", TOO_MUCH, "a row of many"),
                 refused("body", Limits.BODY_BYTES, BYTES, NO_CONTENT_BEYOND, "a JSON body"),
                 refused("depth", Limits.DEPTH, "levels", TOO_MUCH, "objects and lists in each other"),
@@ -90,7 +100,12 @@ final class LimitsJson {
                         "a row of a table; the rows after one with more are not read"),
                 unreported("cell", Limits.CELL_CHARACTERS, CHARACTERS, "a cell of a row; more is told in its place"),
                 unreported("line", Limits.LINE_CHARACTERS, CHARACTERS, "a line of JSON; more is told in its place"),
-                refused("answers-of-client", answers.clientLimit(), "answers", OF_ONE, "one client, computed or waiting"),
+                refused(
+                        "answers-of-client",
+                        answers.clientLimit(),
+                        "answers",
+                        OF_ONE,
+                        "one client, computed or waiting"),
                 refused("answers-computed", answers.permits(), "answers", OF_ALL, "all clients, at once"),
                 refused("answers-waiting", answers.queueLimit(), "answers", OF_ALL, "all clients, in line"),
                 refused("runs-of-client", runs.permitsPerClient(), "runs", OF_ONE, "rows of one client, at once"),
@@ -115,7 +130,8 @@ final class LimitsJson {
                         Limits.CONNECTIONS_OF_CLIENT,
                         "connections",
                         "one client, where no proxy names the clients; more are closed"),
-                unreported("idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
+                unreported(
+                        "idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
     }
 
     /** The limits and minimum transfer rates, as {@code GET /limits} returns them. */

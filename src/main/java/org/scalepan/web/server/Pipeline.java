@@ -135,7 +135,8 @@ final class Pipeline {
     }
 
     /** Cheap responses are not cached, because they would evict expensive ones. A cached response must not depend on the Host header. */
-    private ResponseCache.CachedResponse cachedOrRendered(Context context, Route route, Map<String, String> given, Input parameters) {
+    private ResponseCache.CachedResponse cachedOrRendered(
+            Context context, Route route, Map<String, String> given, Input parameters) {
         if (!route.isCacheable()) {
             return render(context, route, parameters);
         }
@@ -192,7 +193,8 @@ final class Pipeline {
 
     private static void send(Context context, ResponseCache.CachedResponse response) {
         write(context, response.head());
-        if (EntityTag.matches(header(context, "If-None-Match"), response.answer().tag())) {
+        if (EntityTag.matches(
+                header(context, "If-None-Match"), response.answer().tag())) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
         }

@@ -200,7 +200,8 @@ class RowsTogetherTest {
     }
 
     @Test
-    void table_rows_together_are_answered_as_each_alone_beyond_the_gate_with_credit_and_every_indicator() throws IOException {
+    void table_rows_together_are_answered_as_each_alone_beyond_the_gate_with_credit_and_every_indicator()
+            throws IOException {
         assertTogetherAsAlone(
                 Map.of("boundary", "processing-gate", "credit", "yes", "indicators", "ghg,land,feed,energy,water"),
                 true);
@@ -256,7 +257,8 @@ class RowsTogetherTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 8})
-    void json_lines_with_draws_are_answered_with_the_same_bytes_by_any_number_of_processors(int processors) throws IOException {
+    void json_lines_with_draws_are_answered_with_the_same_bytes_by_any_number_of_processors(int processors)
+            throws IOException {
         BulkQuestion question = question(Map.of("draws", "1000", "indicators", "ghg,land"));
         String sent = mixed(false).lines().limit(60).collect(Collectors.joining("\n"));
 

@@ -36,8 +36,7 @@ class ConcurrencyLimiterTest {
         ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 0, LONG);
 
         ProblemException refused = assertThrows(
-                ProblemException.class,
-                () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
+                ProblemException.class, () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
 
         assertEquals(503, refused.problem().status());
         assertTrue(
@@ -50,8 +49,7 @@ class ConcurrencyLimiterTest {
         ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 1, Duration.ofMillis(1));
 
         ProblemException refused = assertThrows(
-                ProblemException.class,
-                () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
+                ProblemException.class, () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
         assertEquals(503, refused.problem().status());
         assertEquals(0, limiter.waiting());
     }
@@ -75,8 +73,7 @@ class ConcurrencyLimiterTest {
 
         CompletableFuture<String> second = limiter.run(ONE, () -> {
             CompletableFuture<String> inLine = inLine(limiter, OTHER, () -> "the second");
-            ProblemException third =
-                    assertThrows(ProblemException.class, () -> limiter.run(THIRD, () -> "the third"));
+            ProblemException third = assertThrows(ProblemException.class, () -> limiter.run(THIRD, () -> "the third"));
             assertEquals(503, third.problem().status());
             assertFalse(inLine.isDone());
             return inLine;

@@ -40,8 +40,8 @@ class ResponseCacheTest {
         assertNotEquals(one, ResponseCache.CachedQuestion.of("/v1/table", Map.of("products", "mealworm"), "*/*"));
     }
 
-    private static final ResponseCache.CachedResponse ANSWER =
-            ResponseCache.CachedResponse.of(Answer.of(Answer.TEXT, "7.3"), "/v1/value", List.of(new HttpField("Vary", "Accept")));
+    private static final ResponseCache.CachedResponse ANSWER = ResponseCache.CachedResponse.of(
+            Answer.of(Answer.TEXT, "7.3"), "/v1/value", List.of(new HttpField("Vary", "Accept")));
 
     @Test
     void a_cached_response_is_returned_unchanged() {

@@ -112,12 +112,12 @@ class FairnessTest {
     }
 
     @Test
-    void
-            behind_a_trusted_proxy_the_last_address_of_its_header_is_the_client_and_otherwise_the_header_is_ignored() {
+    void behind_a_trusted_proxy_the_last_address_of_its_header_is_the_client_and_otherwise_the_header_is_ignored() {
         for (boolean trusted : List.of(true, false)) {
             ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 2, 0, Duration.ZERO);
-            DeploymentSettings deployment =
-                    trusted ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of()) : DeploymentSettings.NONE;
+            DeploymentSettings deployment = trusted
+                    ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of())
+                    : DeploymentSettings.NONE;
             try (WebServer server = new WebServer(RunningScalepan.library(), limiter, limiter, deployment, List.of())) {
                 URI question = URI.create(
                         "http://" + HOST + ":" + server.start(HOST, 0).port() + "/v1/value/ghg/mealworm?draws=1000");

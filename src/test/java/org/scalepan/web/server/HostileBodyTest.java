@@ -137,8 +137,10 @@ class HostileBodyTest {
         byte[] half = Arrays.copyOf(body, body.length / 2);
 
         refusedIfAnswered(
-                endpoint + " with too short a body", endpoint.postAsFramed("Content-Length: " + (body.length + 100), body));
-        refusedIfAnswered(endpoint + " with half a body", endpoint.postAsFramed("Content-Length: " + body.length, half));
+                endpoint + " with too short a body",
+                endpoint.postAsFramed("Content-Length: " + (body.length + 100), body));
+        refusedIfAnswered(
+                endpoint + " with half a body", endpoint.postAsFramed("Content-Length: " + body.length, half));
         refusedIfAnswered(
                 endpoint + " with half a chunk",
                 endpoint.postAsFramed(
@@ -155,8 +157,8 @@ class HostileBodyTest {
                 MalformedBodies.utf8("\r\n0\r\n\r\n"));
         Optional<RawExchange> announced = endpoint.postAsFramed("Content-Length: 2000000000", new byte[0]);
         assertTrue(announced.isPresent());
-        for (Optional<RawExchange> reply :
-                List.of(endpoint.post(tooLong), endpoint.postAsFramed("Transfer-Encoding: chunked", chunked), announced)) {
+        for (Optional<RawExchange> reply : List.of(
+                endpoint.post(tooLong), endpoint.postAsFramed("Transfer-Encoding: chunked", chunked), announced)) {
             reply.ifPresent(refusal -> {
                 Refusal.check(endpoint + " with two megabytes", refusal);
                 assertEquals(413, refusal.status());

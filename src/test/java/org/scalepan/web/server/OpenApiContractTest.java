@@ -671,8 +671,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_client_at_its_limit_gets_429_as_described_from_routes_that_compute(
-            Description.Operation operation) {
+    void a_client_at_its_limit_gets_429_as_described_from_routes_that_compute(Description.Operation operation) {
         String question = description.question(operation);
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
             Reply reply = askBusy(busyWithOneClient, operation, Map.of());

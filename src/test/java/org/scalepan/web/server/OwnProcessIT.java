@@ -49,8 +49,7 @@ class OwnProcessIT {
     }
 
     @Test
-    void request_data_is_neither_stored_nor_logged_and_running_answers_complete_on_sigterm()
-            throws Exception {
+    void request_data_is_neither_stored_nor_logged_and_running_answers_complete_on_sigterm() throws Exception {
         Path work = empty("work");
         Path home = empty("home");
         Path temporary = empty("temporary");

@@ -87,7 +87,8 @@ final class RequestGenerator {
     private final List<Description.Operation> operations;
 
     /** A request. */
-    record GeneratedRequest(Description.Operation operation, String question, Map<String, String> headers, Optional<String> body) {
+    record GeneratedRequest(
+            Description.Operation operation, String question, Map<String, String> headers, Optional<String> body) {
         Reply reply() {
             return Reply.to(question, headers, body);
         }

@@ -115,7 +115,8 @@ class LiveExampleIT {
         assertEquals("#unknown product \"mealwurm\": did you mean mealworm?", before.text(FIGURES, "J15"));
         assertEquals("", before.text(FIGURES, "B15"));
         assertEquals(
-                "#no evidence: no published ghg result of silkworm pupa is in this library", before.text(FIGURES, "J16"));
+                "#no evidence: no published ghg result of silkworm pupa is in this library",
+                before.text(FIGURES, "J16"));
         assertEquals("", before.text(FIGURES, "J17"), "an empty line asks nothing");
 
         assertRowShows(after, 11, "pork");
