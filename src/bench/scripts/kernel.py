@@ -1,7 +1,7 @@
 """The question of all products in vectorised NumPy: the reference point of ComparisonBench.
 
-It draws what the service draws (a normal score per factor, once for all who use it; a choice of study), each finding only where it
-speaks, and takes the same figures: five quantiles, mean and standard deviation of footprint, ratio and share, and the probability of less.
+It draws what the service draws (a normal score per factor, once for all its uses; a choice of study), each finding only where it is
+chosen, and computes the same figures: five quantiles, mean and standard deviation of footprint, ratio and share, and the probability of less.
 All factors are lognormal here, which favours NumPy: the service also has beta, triangular and percentile curves.
 
 Usage: kernel.py shape.json [rounds]

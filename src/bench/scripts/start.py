@@ -1,6 +1,6 @@
-"""Start to first answer beside a bare JVM hello world and beside a server of the same libraries that answers one letter and has nothing to
-read, each with a class archive of its own, in turns: milliseconds of the clock and of the processors. On a busy machine only the second
-says something.
+"""Time to first answer, compared with a bare JVM hello world and with a minimal server of the same libraries without data,
+each with its own class archive, alternating: milliseconds of wall time and of processor time. On a busy machine only the second
+is meaningful.
 
 Usage: start.py scalepan-all.jar [rounds]; JAVA names another java, and from JDK 25 on an ahead-of-time cache takes the archive's place.
 """

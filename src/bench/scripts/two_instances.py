@@ -1,4 +1,4 @@
-"""Asks two instances (ports 18081 and 18082) and the proxy before them (18080); kills both, one after the other.
+"""Sends requests to two instances (ports 18081 and 18082) and their proxy (18080); kills both, one after the other.
 
 Usage: two_instances.py PID_OF_FIRST PID_OF_SECOND
 """
@@ -43,7 +43,7 @@ def one_killed(pid):
         connection = http.client.HTTPConnection("127.0.0.1", 18080, timeout=30)
         while not over.is_set():
             asked += 1
-            # A seed of its own for each, so that an instance computes it and neither cache can.
+            # A different seed each time, so that no cache has the answer.
             path = f"/v1/comparison?products=mealworm&against=beef&draws=1000&seed={number * 1_000_000 + asked}"
             try:
                 status, headers, _ = ask(18080, path, connection)

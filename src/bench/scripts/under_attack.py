@@ -1,4 +1,4 @@
-"""Heap and resident memory of a service in -Xmx96m while it is attacked round after round: both must stay where they were.
+"""Heap and resident memory of a service in -Xmx96m while it is attacked round after round: both must stay constant.
 
 Usage: under_attack.py scalepan-all.jar [rounds]
 """
@@ -15,7 +15,7 @@ JSON = "Content-Type: application/json\r\n"
 ROW = '{"kind":"insects","product":"mealworm","harvest":{"kg_per_year":1}}\n'
 OPEN = '{"system":' + ROW.strip()
 
-# Each attack is a request, and how much of the answer is waited for: all of it, or nothing.
+# Each attack is a request, and whether its response is read.
 def post(path, headers, body):
     return f"POST {path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n{headers}Content-Length: {len(body)}\r\n\r\n{body}"
 
@@ -31,15 +31,15 @@ ATTACKS = {
     "two megabytes": post("/v1/footprint", JSON, " " * 2_000_000),
     "heavy questions, each with a seed of its own": get(
         "/v1/comparison?products=mealworm,house-cricket,chicken,pork,tofu&against=beef&draws=200000&seed=%d"),
-    "questions that fill the kept answers": get("/v1/comparison?products=mealworm&against=beef&draws=1000&seed=%d"),
-    "an address of 12 000 letters": get("/v1/products?" + "x" * 12_000),
-    "headers of 12 000 letters": get("/", "X-Long: " + "x" * 12_000 + "\r\n"),
+    "requests that fill the response cache": get("/v1/comparison?products=mealworm&against=beef&draws=1000&seed=%d"),
+    "a request target of 12 000 characters": get("/v1/products?" + "x" * 12_000),
+    "headers of 12 000 characters": get("/", "X-Long: " + "x" * 12_000 + "\r\n"),
     "a megabyte of rows that are none": post("/v1/footprints", "Content-Type: text/csv\r\n", "\n".join(["a,b"] * 250_000)),
-    "rows that nobody reads": post("/v1/footprints?indicators=ghg", "Content-Type: application/x-ndjson\r\n", ROW * 3_000),
+    "rows that are never read": post("/v1/footprints?indicators=ghg", "Content-Type: application/x-ndjson\r\n", ROW * 3_000),
     "half a body": post("/v1/footprint", JSON, " " * 1_000_000)[:500_000],
     "what is no HTTP": "\x16\x03\x01" + "\0" * 1_000,
 }
-UNREAD = {"rows that nobody reads", "half a body"}
+UNREAD = {"rows that are never read", "half a body"}
 
 
 def attack(port, name, number, seen, lock):

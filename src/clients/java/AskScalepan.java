@@ -7,13 +7,13 @@ import org.openapitools.client.api.ComparisonApi;
 import org.openapitools.client.api.RecordsApi;
 import org.openapitools.client.model.*;
 
-/** Asks a running Scalepan three things through the generated Java client: {@code AskScalepan http://127.0.0.1:8080}. */
+/** Sends three requests to a running Scalepan through the generated Java client: {@code AskScalepan http://127.0.0.1:8080}. */
 public final class AskScalepan {
     public static void main(String[] arguments) throws Exception {
         ApiClient client = new ApiClient();
         client.updateBaseUri(arguments[0]);
 
-        // Two published products on one basis.
+        // Two published products on one comparison basis.
         ComparisonAnswer answer = new ComparisonApi(client)
                 .compare(ComparisonApi.APICompareRequest.newBuilder()
                         .products(List.of("mealworm"))
@@ -42,7 +42,7 @@ public final class AskScalepan {
         System.out.println(footprint.getFootprint().getText());
         System.out.println(footprint.getCompare().get(0).getPublishedBeside().getSentence());
 
-        // A slip of the pen is refused, with a hint.
+        // A misspelt name is refused, with a hint.
         try {
             new ComparisonApi(client)
                     .compare(ComparisonApi.APICompareRequest.newBuilder()

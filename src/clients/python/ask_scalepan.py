@@ -1,4 +1,4 @@
-"""Asks a running Scalepan three things through the generated Python client: ask_scalepan.py http://127.0.0.1:8080"""
+"""Sends three requests to a running Scalepan through the generated Python client: ask_scalepan.py http://127.0.0.1:8080"""
 
 import json
 import sys
@@ -7,7 +7,7 @@ import openapi_client as scalepan
 
 client = scalepan.ApiClient(scalepan.Configuration(host=sys.argv[1]))
 
-# Two published products on one ruler.
+# Two published products on one comparison basis.
 answer = scalepan.ComparisonApi(client).compare(
     products=["mealworm"], against="beef", per=scalepan.FunctionalUnitId.KG_MINUS_PROTEIN
 )
@@ -29,7 +29,7 @@ footprint = scalepan.RecordsApi(client).footprint(records).footprints[0]
 print(footprint.footprint.text)
 print(footprint.compare[0].actual_instance.sentence)
 
-# A slip of the pen is refused, with a hint.
+# A misspelt name is refused, with a hint.
 try:
     scalepan.ComparisonApi(client).compare(products=["mealwurm"], against="beef")
 except scalepan.ApiException as refusal:

@@ -1,10 +1,10 @@
-// Asks a running Scalepan three things through the generated TypeScript client: node ask-scalepan.js http://127.0.0.1:8080
+// Sends three requests to a running Scalepan through the generated TypeScript client: node ask-scalepan.js http://127.0.0.1:8080
 import { ComparisonApi, Configuration, FunctionalUnitId, type PublishedBeside, RecordsApi, ResponseError } from './index';
 
 async function ask(): Promise<void> {
   const service = new Configuration({ basePath: process.argv[2] });
 
-  // Two published products on one ruler.
+  // Two published products on one comparison basis.
   const answer = await new ComparisonApi(service).compare({
     products: ['mealworm'],
     against: 'beef',
@@ -29,7 +29,7 @@ async function ask(): Promise<void> {
   console.log(footprints[0].footprint?.text);
   console.log((footprints[0].compare[0] as PublishedBeside).sentence);
 
-  // A slip of the pen is refused, with a hint.
+  // A misspelt name is refused, with a hint.
   try {
     await new ComparisonApi(service).compare({ products: ['mealwurm'], against: 'beef' });
   } catch (refusal) {

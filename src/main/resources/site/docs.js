@@ -1,4 +1,4 @@
-// Draws the description that this very service serves; nothing is fetched from elsewhere.
+// Renders the description served by this service; nothing is fetched from elsewhere.
 SwaggerUIBundle({
   url: "/openapi.yaml",
   dom_id: "#reader",

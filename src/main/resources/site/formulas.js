@@ -1,4 +1,4 @@
-// Writes the formulas of the page anew, with the address that the page came from, for the question in its form, or behind # in its
+// Updates the formulas of the page with its own address, for the question in its form or in the fragment of its
 // address: /examples#product=beef&indicator=land
 "use strict";
 (() => {

@@ -24,7 +24,7 @@ public final class Scalepan {
     private Scalepan() {}
 
     public static void main(String[] arguments) throws InterruptedException {
-        // Numbers in answers are written in one way, whatever the language of the machine.
+        // Numbers in answers must not depend on the locale of the machine.
         Locale.setDefault(Locale.ROOT);
         Settings.SettingsReading reading = Settings.read(List.of(arguments), System.getenv());
         if (reading instanceof Settings.SettingsReading.Help help) {
@@ -48,7 +48,7 @@ public final class Scalepan {
             System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
             System.exit(BROKEN_LIBRARY);
         } else if (load instanceof LibraryLoad.Loaded loaded) {
-            WebServer server = new WebServer(loaded.library(), settings.surroundings());
+            WebServer server = new WebServer(loaded.library(), settings.deployment());
             try {
                 server.start(settings.host(), settings.port());
             } catch (RuntimeException e) {
@@ -62,7 +62,7 @@ public final class Scalepan {
                     + loaded.library().version().version() + ", "
                     + loaded.library().version().digest() + (ownRows == 0 ? "" : ", " + counted(ownRows, "own row"))
                     + ")");
-            // The main thread stays, so that tools that end with it keep the service running.
+            // The main thread waits, because some tools stop the service when it ends.
             new CountDownLatch(1).await();
         }
     }
@@ -79,7 +79,7 @@ public final class Scalepan {
         return count + " " + thing + (count == 1 ? "" : "s");
     }
 
-    /** Why a port cannot be had. The host is looked at first: the framework says "in use" of everything. */
+    /** Why the address cannot be bound. The host is checked first, because the framework reports every failure as "in use". */
     static String why(String host, Throwable failure) {
         try {
             InetAddress address = InetAddress.getByName(host);

@@ -1,5 +1,5 @@
 // The picture of a comparison: one row for each product, published results as marks, pooled intervals as bands, the reference as a
-// line, the claim as a flag that is moved.
+// line, the claim as a draggable flag.
 import { select, drag } from "./d3.js";
 import { capital, figure, interval, name, t, the, unit, written } from "./i18n.js";
 import { drawMark, spread } from "./marks.js";
@@ -11,14 +11,14 @@ const bottom = 58;
 const least = 0.01;
 const most = 100000;
 
-/** Two figures: what a flag is set to by hand. */
+/** Two significant figures: the precision of the dragged flag. */
 const handy = (times) => Number(times.toPrecision(2));
 
 /** The published results of one side of the answer. */
 export const findings = (side) =>
   (side.evidence ?? []).flatMap((study) => study.findings.map((finding) => ({ ...finding, study: study.study })));
 
-/** What of a side a log scale has no place for, in words; nothing where all of it has. */
+/** A note on values of a side that a log scale cannot show; empty if there are none. */
 function offScale(side) {
   const n = findings(side).filter((finding) => !(finding.harmonised_median > 0)).length;
   return [
@@ -28,9 +28,9 @@ function offScale(side) {
 }
 
 /**
- * A picture in a box.
+ * Draws the chart in a box.
  *
- * @param on what to call: `claim(times, done)` while the flag moves, `study(finding, side, kept)` when a mark is looked at,
+ * @param on what to call: `claim(times, done)` while the flag moves, `study(finding, side, pinned)` when a mark is selected,
  *   `subject(product)` when a row is chosen, `basis(boundary)` when another boundary is
  */
 export function picture(box, on) {
@@ -39,7 +39,7 @@ export function picture(box, on) {
   let defensible = null;
   let rows = [];
   let x = null;
-  let kept = null;
+  let pinned = null;
   let at = { row: 0, mark: 0 };
   let moved = () => {};
 
@@ -47,7 +47,7 @@ export function picture(box, on) {
     answer = newAnswer;
     question = newQuestion;
     defensible = null;
-    kept = null;
+    pinned = null;
     draw();
   }
 
@@ -153,7 +153,7 @@ export function picture(box, on) {
     }
     const { low, high, median } = side.footprint;
     if (high > 0) {
-      // A band that reaches to zero or below has no left end on this scale: it runs out of the picture.
+      // A band that reaches zero or below has no left end on this scale and extends to the edge of the picture.
       const from = low > 0 ? x(low) : left - 10;
       lane.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", x(high) - from).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
@@ -175,7 +175,7 @@ export function picture(box, on) {
     row.marks.forEach((finding, index) => drawResult(lane, row, finding, index, words));
   }
 
-  /** Says under a row what a log scale has no place for. */
+  /** Notes under a row the values that a log scale cannot show. */
   function drawBelow(lane, row, left) {
     if (row.below) lane.append("text").attr("class", "row-under off-scale").attr("x", left).attr("y", row.y + row.tall - 8).text(row.below);
   }
@@ -201,7 +201,7 @@ export function picture(box, on) {
       way(t("chart.see", { boundary: name("boundary-short", boundary).toLowerCase() }), `?boundary=${boundary}`, () => on.basis(boundary));
     }
     if (on.insect(side.product)) way(t("chart.own"), on.farm(side.product));
-    // A ground under the words keeps the dashes from running through them.
+    // A background under the text keeps the dashes from crossing it.
     const size = text.node().getBBox();
     lane.insert("rect", ".none-said").attr("class", "none-ground").attr("x", size.x - 4).attr("y", size.y - 3)
       .attr("width", size.width + 6).attr("height", size.height + 6).attr("aria-hidden", "true");
@@ -220,11 +220,11 @@ export function picture(box, on) {
     drawMark(mark, finding.check);
     const look = (hold) => {
       if (hold) {
-        kept = kept === finding ? null : finding;
+        pinned = pinned === finding ? null : finding;
         box.querySelectorAll(".mark[aria-pressed='true']").forEach((other) => other.setAttribute("aria-pressed", "false"));
-        mark.attr("aria-pressed", String(kept === finding));
+        mark.attr("aria-pressed", String(pinned === finding));
       }
-      if (hold || !kept) on.study(finding, row.side, kept === finding);
+      if (hold || !pinned) on.study(finding, row.side, pinned === finding);
     };
     mark.on("pointerenter", (event) => { if (event.pointerType === "mouse") look(false); })
       .on("focus", () => { at = { row: row.index, mark: index }; rove(); look(false); })
@@ -258,7 +258,7 @@ export function picture(box, on) {
       case "End": return to(row.index, row.marks.length - 1);
       case "Enter":
       case " ": event.preventDefault(); return look(true);
-      case "Escape": kept = null; return on.study(null);
+      case "Escape": pinned = null; return on.study(null);
       default: return undefined;
     }
   }
@@ -275,7 +275,7 @@ export function picture(box, on) {
     const flag = svg.append("g").attr("class", "flag").attr("tabindex", 0).attr("role", "slider")
       .attr("aria-label", t("chart.flag-label")).attr("aria-orientation", "horizontal")
       .attr("aria-valuemin", least).attr("aria-valuemax", most);
-    // What is seen of the staff lies under the words of the rows; what is gripped lies over all.
+    // The visible line is below the labels of the rows; the drag handle is above everything.
     const hair = svg.insert("line", ".lanes").attr("class", "hair").attr("aria-hidden", "true").attr("y1", 28).attr("y2", y);
     const grip = flag.append("line").attr("class", "grip").attr("y1", 20).attr("y2", y);
     const cloth = flag.append("path").attr("class", "cloth");
@@ -318,7 +318,7 @@ export function picture(box, on) {
     });
   }
 
-  /** Marks on the upper scale what the service says can be defended. */
+  /** Marks on the upper scale the ratio that can be defended. */
   function drawDefensible(group, y) {
     group.selectAll("*").remove();
     const reference = answer?.reference.footprint?.median;
@@ -349,22 +349,22 @@ export function picture(box, on) {
 
   return {
     show,
-    /** Moves the flag without asking anything. */
+    /** Moves the flag without a callback. */
     claim(times) {
       question.times_less = times;
       const reference = answer?.reference.footprint?.median;
       if (reference > 0 && (reference / times < x.domain()[0] || reference / times > x.domain()[1])) draw();
       else moved(times);
     },
-    /** Shows how many times less can be defended; nothing where that is not known. */
+    /** Shows how many times less can be defended; nothing where unknown. */
     defend(times) {
       defensible = times;
       const group = box.querySelector(".defensible");
       if (group) drawDefensible(select(group), 0);
     },
-    /** Lets go of a study that was kept open. */
+    /** Releases a pinned study. */
     release() {
-      kept = null;
+      pinned = null;
       const pressed = box.querySelector(".mark[aria-pressed='true']");
       pressed?.setAttribute("aria-pressed", "false");
       on.study(null);
@@ -374,5 +374,5 @@ export function picture(box, on) {
   };
 }
 
-/** A side as it is asked for: its product, with the form where it is not the usual one. */
+/** The query value of a side: its product, with the form if it is not the default. */
 export const askedAs = (side) => side.asked ?? side.product;

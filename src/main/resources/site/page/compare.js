@@ -1,10 +1,10 @@
-// The compare view: a claim on a ruler, the evidence as a picture, the verdict in words.
+// The compare view: a claim on a comparison basis, the evidence as a chart, the verdict in words.
 import { copyButton } from "./copy.js";
 import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
 import { along, carry, frame } from "./frame.js";
 import { capital, entered, name, t, the, typed, unit } from "./i18n.js";
-import { read, ruler, write } from "./question.js";
+import { comparisonBasis, read, write } from "./question.js";
 import { address, get, newest, Refusal } from "./service.js";
 import { legend, study } from "./study.js";
 import { tables } from "./tables.js";
@@ -12,7 +12,7 @@ import { take, today } from "./take.js";
 import { sayGrid, sayInstead, sayVerdict } from "./verdict.js";
 import { byId, choices, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
 
-/** As many products as a page to paste from holds. */
+/** The largest number of products of a brief. */
 const briefest = 8;
 
 let question = read(location.search);
@@ -23,10 +23,10 @@ let view = null;
 const latestComparison = newest();
 const latestClaim = newest();
 
-const books = {
+const labels = {
   references: new Map(),
-  reference: (id) => books.references.get(id),
-  label: (id) => books.references.get(id)?.label ?? id,
+  reference: (id) => labels.references.get(id),
+  label: (id) => labels.references.get(id)?.label ?? id,
   region: (id) => words.regions.get(id)?.name ?? id,
 };
 
@@ -35,13 +35,13 @@ const isInsect = (id) => product(id)?.group === "insect";
 const farmOf = (id) => along(`/farm#product=${id.split(":")[0]}`);
 const named = (id) => the("product", id, product(id)?.name);
 
-/** Writes the question into the address: a step that can be gone back, or silently while the flag moves. */
+/** Writes the question into the address: as a history entry, or without one while the flag moves. */
 function keep(step) {
   history[step ? "pushState" : "replaceState"](null, "", write(question, location.search) + location.hash);
   document.dispatchEvent(new Event("statechange"));
 }
 
-/** What follows from a change of the question. */
+/** Handles a change of the question. */
 function change(part, step = true) {
   question = { ...question, ...part };
   keep(step);
@@ -61,8 +61,8 @@ function controls() {
   options(at("region"), [...words.regions.values()].map((region) => [region.id, name("region", region.id, region.name)]), question.region);
   options(at("grade"), ["fulltext", "abstract", "secondary", "memory"].map((id) => [id, capital(name("grade-choice", id))]), question.grade);
   at("times").value = typed(question.times_less);
-  at("ruler").querySelector("summary").textContent = t("ruler.now", { gwp: gwpName(), luc: name("luc", question.luc),
-    region: name("region", question.region, books.region(question.region)) });
+  at("basis").querySelector("summary").textContent = t("basis.now", { gwp: gwpName(), luc: name("luc", question.luc),
+    region: name("region", question.region, labels.region(question.region)) });
   at("others").querySelector("summary").textContent = t("others.now", { n: question.products.length - 1 });
   choose(all);
   heard();
@@ -83,7 +83,7 @@ function toggle(id, on) {
   at("choices").querySelector(`input[value="${CSS.escape(id)}"]`)?.focus();
 }
 
-/** The circulating claims that this page can ask: one indicator, a number, a product and a reference of the library. */
+/** The circulating claims that this page can check: one indicator, a number, a product and a reference of the library. */
 function heard() {
   const usable = words.claims.filter((claim) => claim.claimed === "times-less" && claim.times_less_low > 1
     && claim.product.some((id) => words.products.has(id)) && claim.reference.some((id) => words.products.has(id)));
@@ -162,7 +162,7 @@ function refused(fault) {
 }
 
 function asked() {
-  return { products: question.products.join(","), against: question.against, ...ruler(question) };
+  return { products: question.products.join(","), against: question.against, ...comparisonBasis(question) };
 }
 
 async function ask() {
@@ -173,7 +173,7 @@ async function ask() {
     if (!answer) return;
     comparison = answer;
     answer.items.forEach((side, index) => (side.asked = question.products[index]));
-    books.references = new Map(answer.references.map((reference) => [reference.id, reference]));
+    labels.references = new Map(answer.references.map((reference) => [reference.id, reference]));
     draw();
     await claim();
   } catch (fault) {
@@ -186,15 +186,15 @@ function draw() {
     boundary: name("boundary", question.boundary), unit: unit(question.indicator, question.per) }));
   view.show(comparison, question);
   showStudy(null);
-  tables(at("tables"), comparison, question, books);
+  tables(at("tables"), comparison, question, labels);
   notes();
   at("library").textContent = t("frame.library", comparison.library);
 }
 
-function showStudy(finding, side, kept) {
+function showStudy(finding, side, pinned) {
   if (!finding) legend(at("study"), question, named(question.against));
-  else study(at("study"), finding, side, question, books, kept ? () => { view.release(); } : null);
-  if (kept && matchMedia("(max-width: 60rem)").matches) at("study").scrollIntoView({ block: "nearest" });
+  else study(at("study"), finding, side, question, labels, pinned ? () => { view.release(); } : null);
+  if (pinned && matchMedia("(max-width: 60rem)").matches) at("study").scrollIntoView({ block: "nearest" });
 }
 
 function notes() {
@@ -223,8 +223,8 @@ function checking() {
   else fill(box, now);
 }
 
-/** The question with what the comparison knows of its evidence and the claim's answer does not tell. */
-function toldOf() {
+/** The question with facts about its evidence that only the comparison's answer has. */
+function contextOf() {
   const memory = (side) => (side.evidence ?? []).filter((one) => one.findings.some((finding) => finding.check === "memory")).length;
   const [subject] = question.products;
   return { ...question, gwpName: gwpName(), own: isInsect(subject) ? farmOf(subject) : null,
@@ -232,18 +232,18 @@ function toldOf() {
     kept: comparison.warnings.some((warning) => warning.code === "other-warming-set") };
 }
 
-/** Asks for the verdict; its answer fills everything that speaks of the claim. */
+/** Requests the verdict and fills everything about the claim from its answer. */
 async function claim() {
   checking();
   try {
     const answer = await latestClaim((signal) => get("/v1/claim", {
-      product: question.products[0], reference: question.against, times_less: question.times_less, ...ruler(question) }, signal));
+      product: question.products[0], reference: question.against, times_less: question.times_less, ...comparisonBasis(question) }, signal));
     if (!answer) return;
     at("verdict").dataset.state = "said";
-    const told = toldOf();
-    sayVerdict(at("verdict"), answer, told);
-    said = sayInstead(at("instead"), answer, told, (label, text) => copyButton(label, text, () => at("sentence")));
-    sayGrid(at("grid"), answer, told, change);
+    const context = contextOf();
+    sayVerdict(at("verdict"), answer, context);
+    said = sayInstead(at("instead"), answer, context, (label, text) => copyButton(label, text, () => at("sentence")));
+    sayGrid(at("grid"), answer, context, change);
     const instead = answer.say_instead;
     const here = instead.per === question.per && instead.boundary === question.boundary && (instead.gwp ?? question.gwp) === question.gwp;
     view.defend(here ? instead.times_less ?? null : null);
@@ -296,8 +296,8 @@ async function start() {
     study: showStudy,
     subject,
     basis: (boundary) => change({ boundary }),
-    label: books.label,
-    region: books.region,
+    label: labels.label,
+    region: labels.region,
     insect: isInsect,
     farm: farmOf,
   });

@@ -1,7 +1,7 @@
 import { el } from "./dom.js";
 import { t } from "./i18n.js";
 
-/** A button that copies a text and says so; where the browser refuses, the text is selected for the hand to do it. */
+/** A button that copies a text and confirms it; where the browser refuses, the text is selected for copying by hand. */
 export function copyButton(words, text, beside) {
   const said = el("span", { class: "copied", role: "status" });
   const button = el("button", { type: "button", class: "copy", onclick: async () => {

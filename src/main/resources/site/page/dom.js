@@ -1,4 +1,4 @@
-/** Makes an element: attributes by name, handlers as functions under `on…`, children as nodes or text. Never reads markup. */
+/** Makes an element: attributes by name, handlers as functions under `on…`, children as nodes or text. Never parses markup. */
 export function el(name, attributes = {}, ...children) {
   const node = document.createElement(name);
   for (const [key, value] of Object.entries(attributes)) {
@@ -15,7 +15,7 @@ export const byId = (id) => document.getElementById(id);
 
 const reachable = "a[href], button, input, select, summary, [tabindex='0']";
 
-/** Puts nodes in the place of what stood in a box. Whoever was in it with the keyboard is at the same place afterwards. */
+/** Replaces the content of a box and keeps the keyboard focus. */
 export function fill(box, ...children) {
   const focused = box.contains(document.activeElement) && document.activeElement !== box ? document.activeElement : null;
   const place = focused ? [...box.querySelectorAll(reachable)].indexOf(focused) : -1;
@@ -25,7 +25,7 @@ export function fill(box, ...children) {
   (now.find((node) => focused.id && node.id === focused.id) ?? now[place])?.focus({ preventScroll: true });
 }
 
-/** Calls once things have been quiet for a while. */
+/** Debounces: calls once no further call has come for a while. */
 export function calm(milliseconds, call) {
   let timer = 0;
   return (...given) => {
@@ -34,5 +34,5 @@ export function calm(milliseconds, call) {
   };
 }
 
-/** Text that the service writes in English whatever the language of the page. */
+/** Text of the service, which is English whatever the language of the page. */
 export const english = (text) => el("span", { lang: "en" }, text);

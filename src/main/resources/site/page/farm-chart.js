@@ -1,4 +1,4 @@
-// A farm's figure: what it is made of, stage by stage, and where it stands beside others, computed or published.
+// A farm's figure: its stages, and a comparison with others, computed or published.
 import { scaleLinear, select } from "./d3.js";
 import { isPublished, kind, stagesOf } from "./farm-said.js";
 import { capital, figure, interval, name, t, unit } from "./i18n.js";
@@ -42,7 +42,7 @@ export function farmPicture(box) {
     drawBeside(svg, rows, { ...frame, rule, rowTall, words: unit(footprint.indicator, footprint.per) });
   }
 
-  /** Bars on a plain scale: a credit stands to the left of nothing. */
+  /** Bars on a plain scale: a credit extends to the left of zero. */
   function drawStages(svg, stages, tall, { width, phone, left, right }) {
     const values = stages.map((stage) => stage.value);
     const along = scaleLinear().domain([Math.min(0, ...values), Math.max(0, ...values) || 1e-12]).range([left, right]);

@@ -1,4 +1,4 @@
-// The notebook of a year as a form: a sentence with three numbers first, everything else on demand.
+// The records of a year as a form: a sentence with three numbers first, everything else on demand.
 import { el, fill } from "./dom.js";
 import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, together } from "./farm-records.js";
 import { capital, entered, has, name, small, t, typed } from "./i18n.js";
@@ -8,10 +8,10 @@ const usual = { product: "mealworm", "feed.1.ingredient": "wheat-bran", "energy.
 const mostLines = 100;
 
 /**
- * The form over the words of the service.
+ * The form, with the vocabularies of the service.
  *
- * @param boxes where the sentence stands, and where the rest of the notebook does
- * @param changed called when something in it has changed
+ * @param boxes the elements of the sentence and of the other records
+ * @param changed called after a change
  */
 export function notebook({ sentence, more }, words, changed) {
   const form = sentence.closest("form");
@@ -27,7 +27,7 @@ export function notebook({ sentence, more }, words, changed) {
     return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id))]);
   }
 
-  /** What an amount is in: fixed, or as the choice beside it says. */
+  /** The unit of an amount: fixed, or that of the choice beside it. */
   function unitOf(spec, path) {
     const [amount, choice] = measuredBy[spec.unit] ?? [];
     if (!amount) return t(`farm.unit.${spec.unit}`);
@@ -65,7 +65,7 @@ export function notebook({ sentence, more }, words, changed) {
     };
   }
 
-  /** One field with its name, its unit, its help and a place for what is wrong with it. */
+  /** One field with its name, its unit, its help and its error message. */
   function field(spec, path) {
     const { help, wrong, described } = notes(path);
     return el("div", { class: "field", "data-goes-with": spec.goesWith?.join(" ") },
@@ -75,7 +75,7 @@ export function notebook({ sentence, more }, words, changed) {
       help, wrong);
   }
 
-  /** A year in one sentence, in the order of words of the language, with what explains each number below it. */
+  /** A year in one sentence, in the word order of the language, with an explanation of each number below. */
   function drawSentence() {
     const below = [];
     const slot = (spec, path) => {
@@ -126,7 +126,7 @@ export function notebook({ sentence, more }, words, changed) {
     showDependent();
   }
 
-  /** Takes a line out; the focus goes to where another can be added. */
+  /** Removes a line; the focus moves to the button that adds one. */
   function remove(list, n) {
     lines.set(list, linesOf(list).filter((other) => other !== n));
     more.querySelector(`[data-line="${list}.${n}"]`).remove();
@@ -144,7 +144,7 @@ export function notebook({ sentence, more }, words, changed) {
     showDependent();
   }
 
-  /** What hangs on another answer: units, fields that only go with one choice, how much of a group is filled in. */
+  /** Updates what depends on other fields: units, conditional fields, how much of a group is filled in. */
   function showDependent() {
     for (const unit of form.ownerDocument.querySelectorAll("[data-unit-of]")) {
       const path = unit.dataset.unitOf;
@@ -167,7 +167,7 @@ export function notebook({ sentence, more }, words, changed) {
     }
   }
 
-  /** The lines of each list that are counted, which are those with an amount, in their order. */
+  /** The lines of each list that count, those with an amount, in order. */
   function counted() {
     const order = new Map();
     for (const one of inputs()) {
@@ -178,7 +178,7 @@ export function notebook({ sentence, more }, words, changed) {
     return order;
   }
 
-  /** Reads what is filled in under flat names; what is no number is marked, and what would not count is told. */
+  /** Reads the fields under flat names; marks what is not a number, and notes what would not count. */
   function read() {
     const flat = new Map();
     let wrong = false;
@@ -207,13 +207,13 @@ export function notebook({ sentence, more }, words, changed) {
         flat.set(path, one.value.trim());
         continue;
       }
-      const { value, doubtful } = entered(one.value);
+      const { value, ambiguous } = entered(one.value);
       if (Number.isNaN(value)) {
         mark(one, t("farm.bad"));
         wrong = true;
         continue;
       }
-      if (doubtful) say(one, t("farm.read-as", { number: typed(value) }));
+      if (ambiguous) say(one, t("farm.read-as", { number: typed(value) }));
       flat.set(path, one.dataset.unit === "percent" ? Number((value / 100).toPrecision(12)) : value);
     }
     for (const { given, only, unless, needs } of together) {
@@ -242,7 +242,7 @@ export function notebook({ sentence, more }, words, changed) {
     say(one, words);
   }
 
-  /** Puts values into the form, by flat name, in the place of all that stood there. */
+  /** Puts values into the form, by flat name, replacing its content. */
   function write(flat) {
     lines = new Map();
     for (const path of flat.keys()) {
@@ -261,7 +261,7 @@ export function notebook({ sentence, more }, words, changed) {
     showDependent();
   }
 
-  /** Marks a field that the service refused, by its place in the records; tells whether there is one. */
+  /** Marks a field that the service refused, by its pointer in the records; returns whether there is one. */
   function refuse(pointer, words) {
     const hens = pointer.startsWith("/compare/systems/0/");
     const path = pointer.replace(/^\/(system|compare\/systems\/0)\//, "").split("/").map((part) => (/^\d+$/.test(part) ? Number(part) + 1 : part)).join(".");

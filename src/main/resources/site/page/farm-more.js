@@ -1,4 +1,4 @@
-// What drives a farm's figure, and what would have to be true for it to equal another.
+// Sensitivity of a farm's figure, and its break-even with another.
 import { el, english, fill } from "./dom.js";
 import { capital, name, share, t } from "./i18n.js";
 import { newest, post } from "./service.js";
@@ -8,10 +8,10 @@ const latestDrivers = newest();
 const latestEven = newest();
 
 /**
- * The shares of the spread, and the entries that can be changed, with the way to the break-even.
+ * The variance shares, and the inputs that can be changed, with the break-even.
  *
- * @param others published products to equal
- * @param hens a flock to equal, where there is one
+ * @param others published products for the break-even
+ * @param hens a flock for the break-even, where there is one
  */
 export async function drivers(box, question, others, hens) {
   if (!box) return;

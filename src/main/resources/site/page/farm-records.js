@@ -1,5 +1,5 @@
-// What the records of a year can hold, field by field, and the two shapes they come in: flat names, as the form, a link and the table of many
-// farms write them (`feed.1.kg`), and nested, as the service takes them. Everything under `hens.` is a flock that stands beside the farm.
+// What the records of a year can hold, field by field, and the two shapes they come in: flat names, as the form, a link and bulk tables
+// write them (`feed.1.kg`), and nested, as the service reads them. Everything under `hens.` is a flock that the farm is compared with.
 const num = (path, unit, more = {}) => ({ path, kind: "number", unit, ...more });
 const pick = (path, from, more = {}) => ({ path, kind: "choice", from, ...more });
 const text = (path) => ({ path, kind: "text" });
@@ -21,7 +21,7 @@ export const lists = {
   manure: { fields: [pick("system", "manure-systems"), num("share", "percent")], needs: "share" },
 };
 
-/** Entries that say nothing without others: what is given (one value of it, or all but one), and what that calls for. */
+/** Fields that require others: the given field (one value of it, or all but one), and the required ones. */
 export const together = [
   { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
   { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
@@ -32,13 +32,13 @@ export const together = [
 /** Whether a line cannot be sent without this field: what it is of, and what a displaced burden is displaced by. */
 export const isNeeded = (list, field) => field === "displaces" || lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");
 
-/** The lists whose first line is asked for in the sentence. */
+/** The lists whose first line is in the sentence. */
 export const begun = ["feed", "energy"];
 
-/** The choice whose unit the amount beside it is in. */
+/** The choice that determines the unit of the amount beside it. */
 export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
 
-/** The notebook behind the sentence: a group is fields, and names of lists. */
+/** The form below the sentence: a group has fields and names of lists. */
 export const groups = [
   ["harvest", [num("harvest.containers", "count"), num("harvest.kg_per_container", "kgeach"), num("harvest.cycles_per_year", "ayear"),
     num("harvest.larvae", "ayear"), num("harvest.larvae_per_kg", "perkg"), num("kept_for_breeding", "percent"), num("mortality", "percent"),
@@ -56,16 +56,16 @@ export const groups = [
     "hens.manure", "hens.transport", "hens.materials"],
 ];
 
-/** The list that a flat name stands in, with its line: `hens.feed.2.kg` is line 2 of `hens.feed`. */
+/** The list of a flat name, with its line: `hens.feed.2.kg` is line 2 of `hens.feed`. */
 export function lineOf(path) {
   const [, list, n, field] = /^([a-z_.]+)\.(\d+)\.(\w+)$/.exec(path) ?? [];
   return list && kindOf(list) in lists ? { list, n: Number(n), field } : null;
 }
 
-/** What a list is a list of, whoever's it is. */
+/** The kind of a list, with or without `hens.`. */
 export const kindOf = (list) => list.replace(/^hens\./, "");
 
-/** The records that flat names say: the farm, and the hens beside it where there are any. */
+/** The nested records of flat names: the farm, and the hens if there are any. */
 export function systems(flat) {
   const part = (hens) => new Map([...flat].filter(([path]) => path.startsWith("hens.") === hens).map(([path, value]) => [path.replace(/^hens\./, ""), value]));
   const hens = part(true);

@@ -5,11 +5,11 @@ import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js"
 /** Whether a figure beside the farm is as published; else it is computed from records by the same rules. */
 export const isPublished = (side) => side.origin === "publications";
 
-/** What another is that stands beside it: computed by the same rules, or as published. */
+/** The kind of a compared side: computed by the same rules, or as published. */
 export const kind = (side) => (isPublished(side) ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
 const called = (side) => (isPublished(side) ? capital(name("product", side.product, side.name)) : side.system);
 
-/** How the farm stands to another as times less or more, with its interval and whether that leaves open which is more; nothing where no ratio can be told. */
+/** The ratio of the farm to another as times less or more, with its interval and whether that includes 1; nothing where there is no ratio. */
 export function times(side) {
   if (side.status !== "ok" || !(side.times_less?.low > 0)) return null;
   const { median, low, high } = side.times_less;
@@ -21,14 +21,14 @@ export function times(side) {
   };
 }
 
-/** The stages with their shares, which only mean something where no stage is a credit. */
+/** The stages with their shares, which are only meaningful where no stage is a credit. */
 export function stagesOf(found) {
   const stages = found.by_stage ?? [];
   const credited = stages.some((stage) => stage.value < 0);
   return stages.map((stage) => ({ ...stage, said: credited || stage.share === undefined ? "" : share(stage.share) }));
 }
 
-/** The picture as two tables. */
+/** The chart as two tables. */
 export function table(found, farm) {
   const words = unit(found.indicator, found.per);
   const head = (...names) => el("thead", {}, el("tr", {}, names.map((one, index) => el("th", { scope: "col", class: index === 1 || index === 2 ? "n" : null }, one))));
@@ -51,7 +51,7 @@ export function table(found, farm) {
         el("tbody", {}, row(farm, found, t("farm.computed")), (found.compare ?? []).map((side) => row(called(side), side, kind(side)))))));
 }
 
-/** The sentence to write: the figure with its interval, and how it stands to each of the others. */
+/** The sentence to write: the figure with its interval, and its ratio to each of the others. */
 export function sentence(found, { farm, product, lower, version }) {
   const besides = (found.compare ?? []).filter(times).map((side) => t("farm.sentence-beside", { ...times(side), kind: kind(side) }));
   return [
@@ -66,9 +66,9 @@ export function sentence(found, { farm, product, lower, version }) {
 const columns = ["part", "indicator", "name", "basis", "studies", "value", "low", "high", "coverage", "share", "unit", "per", "boundary", "gwp", "library_version", "library_digest"];
 
 /**
- * Figures as cells: with tabs to be pasted into a spreadsheet, or as CSV (RFC 4180).
+ * Figures as cells: tab-separated for pasting into a spreadsheet, or as CSV (RFC 4180).
  *
- * @param whole with what each figure is made of, stage by stage and line by line
+ * @param whole whether to include the stages and lines of each figure
  */
 export function cells(footprints, farm, library, { separator = "\t", decimal = ".", whole = false }) {
   const rows = footprints.flatMap((found) => {

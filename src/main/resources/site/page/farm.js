@@ -1,5 +1,5 @@
-// The farm view: a notebook of a year becomes a figure, while it is typed. What is typed goes to the service to be computed and nowhere else;
-// it stands in no address but in the fragment of a link that the reader copies, which browsers never send.
+// The farm view: the records of a year become a figure as they are typed. They are only sent to the service for computing;
+// they are in no address but the fragment of a link that the reader copies, which browsers never send.
 import { byId as at, calm, el, fill } from "./dom.js";
 import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
@@ -19,7 +19,7 @@ const boundaries = ["animal", "farm-gate", "processing-gate"];
 const usual = { indicator: "ghg", per: "kg-protein", boundary: "farm-gate", beside: "egg,chicken,beef" };
 const farms = { "demo-superworms": "invented-school-superworms.json", "demo-flies": "invented-brewery-black-soldier-flies.json" };
 const flock = "invented-allotment-hens.json";
-/** As many published products as a page to paste from holds beside a farm. */
+/** The largest number of published products of a brief about a farm. */
 const briefest = 7;
 
 const latest = newest();
@@ -38,7 +38,7 @@ function complain(text) {
   at("fault").hidden = !text;
 }
 
-/** What the service is asked: the records, on what they are told, and what stands beside them. */
+/** The request to the service: the records, the comparison basis, and the sides to compare with. */
 function question(flat) {
   const { system, hens } = systems(flat);
   system.name ??= t("farm.your-farm");
@@ -49,7 +49,7 @@ function question(flat) {
   return {
     system,
     per: shown.per,
-    // The usual end of an account is each indicator's own: published feed, for one, ends at the animal.
+    // The default system boundary depends on the indicator: for published feed it is the animal.
     ...(shown.boundary === usual.boundary ? {} : { boundary: shown.boundary }),
     indicators,
     compare: { products: beside(), systems: hens ? [hens] : [] },
@@ -110,7 +110,7 @@ function show(flat) {
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side)))),
     lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
   view.show(found, asked.system.name);
-  // What drove the figure before stands until it is known anew, so that nothing jumps and no focus is lost.
+  // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
   fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
   takeAway(found, flat, lower);
@@ -138,7 +138,7 @@ function lists() {
 const gaps = (title, found) => (found.length === 0 ? null : el("section", {}, el("h2", {}, title),
   el("ul", { class: "gaps", lang: "en" }, found.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${gap.filled_with}`)))));
 
-/** What was filled in or left out of the hens: an account with holes must not pass for a clean flock. */
+/** Defaults and omissions of the hens: incomplete records must not look like a low footprint. */
 async function tellHens(hens) {
   if (!hens) return;
   const told = await latestHens((signal) => post("/v1/footprint", { system: hens, indicators: ["ghg"], draws: 1000 }, signal));
@@ -176,7 +176,7 @@ function takeAway(found, flat, lower) {
   });
 }
 
-/** Makes a file that the service has to be asked for. */
+/** Creates a file from a request to the service. */
 async function filed(make) {
   complain("");
   try {
@@ -187,14 +187,14 @@ async function filed(make) {
   }
 }
 
-/** What a page to paste from holds the farm against: hens by the same rules where there are any, else the last product beside it. */
+/** The reference of a brief: hens by the same rules if there are any, else the last product. */
 function against({ compare }) {
   const [hens] = compare.systems;
   if (hens) return { against_system: hens };
   return compare.products.length > 0 ? { against: compare.products[compare.products.length - 1] } : null;
 }
 
-/** The service's page to paste from, with its looks in it: a file has no service beside it. */
+/** The service's brief with inline styles, because a file cannot load style sheets from the service. */
 async function brief(found, question) {
   const reference = against(question);
   const page = await fetched("/v1/brief?format=html", { system: question.system, ...reference, indicator: found.indicator, per: found.per, boundary: found.boundary,
@@ -204,7 +204,7 @@ async function brief(found, question) {
   save(new Blob([html], { type: "text/html" }), "scalepan-farm-brief.html");
 }
 
-/** Puts in the form and beside it what a link carries. */
+/** Fills the form and the settings from a link. */
 function carried() {
   const given = new Map(new URLSearchParams(location.hash.slice(1)));
   if (given.size === 0) return;
@@ -224,7 +224,7 @@ async function demo(file) {
   at("figure").scrollIntoView({ block: "nearest" });
 }
 
-/** Hens beside whatever farm stands in the form. */
+/** Adds hens to the farm in the form. */
 async function hens() {
   const { request } = await get(`/page/${flock}`);
   const { flat } = book.read();

@@ -94,8 +94,8 @@ export default {
     than: "que", reference: "Comparé avec", per: ", par", unit: "Unité fonctionnelle", boundary: "Limite du système",
     heard: "Entendu quelque part ?", choose: "Affirmations qui circulent …", wrong: "Combien de fois moins est un nombre au-dessus de zéro, comme 100 ou 2,5.",
   },
-  ruler: {
-    title: "Règle", now: "Règle : {gwp}, changement d’usage des terres {luc}, {region}", gwp: "Jeu de pouvoirs de réchauffement", luc: "Changement d’usage des terres",
+  basis: {
+    title: "Base de comparaison", now: "Base de comparaison : {gwp}, changement d’usage des terres {luc}, {region}", gwp: "Jeu de pouvoirs de réchauffement", luc: "Changement d’usage des terres",
     region: "Région", grade: "Contrôle le plus faible admis",
   },
   others: { title: "Produits à côté", now: "Produits à côté ({n})", none: "aucune étude" },
@@ -108,7 +108,7 @@ export default {
     "thin-said": "Moins de 3 études d’un côté : les données sont minces.", set: "{gwp}", "set-kept": "{gwp} là où les études ont pu être converties", per: "par {per}",
     elsewhere: "Elle ne tient que {boundaries} : c’est une autre question.",
     "elsewhere-animal": "Cela laisse de côté aliments, énergie et logement ; ce n’est pas l’empreinte d’un produit.",
-    silent: "Aucun résultat publié sur {product} ou {reference} ne peut être posé sur cette règle.", "no-product": "Aucun résultat publié sur {product} ne peut être posé sur cette règle.",
+    silent: "Aucun résultat publié sur {product} ou {reference} ne peut être converti à cette base.", "no-product": "Aucun résultat publié sur {product} ne peut être converti à cette base.",
     reasoning: "Tout le raisonnement (en anglais)", circulating: "D’où cela vient", instead: "Vous pouvez écrire à la place", "instead-holds": "Vous pouvez écrire",
     "instead-said": "{per}, {boundary}, {product} est au moins {times} fois moins lourd en {indicator} que {reference}, dans 90 % des tirages",
     own: "Le calculer d’après le carnet d’un élevage",
@@ -129,7 +129,7 @@ export default {
     title: "Comment lire", band: "90 % des tirages réunis ; le trait est leur médiane", line: "La référence : {reference}",
     flag: "L’affirmation, à tirer", defensible: "Ce qui se défend avec une probabilité de 90 %", point: "Pointez une marque, ou allez-y au clavier, pour voir l’étude.", close: "Fermer",
     published: "Imprimé", range: "{low} à {high}", seen: "Vu", place: "Lieu", scale: "Échelle", substrate: "Nourri de",
-    allocation: "Allocation", weight: "Poids", "weight-said": "{share} de l’ensemble sur {product}", steps: "Mis sur la règle", none: "Il y est déjà.",
+    allocation: "Allocation", weight: "Poids", "weight-said": "{share} de l’ensemble sur {product}", steps: "Converti à cette base", none: "Il y est déjà.",
     unit: "de {from} à {to} : × {by}", "warming-set": "de {from} à {to} : × {by}", stages: "limite déplacée selon les étapes de sa source : × {by}", from: "{quantity}, {source}",
     notes: "Note", row: "La ligne dans la bibliothèque",
   },
@@ -144,7 +144,7 @@ export default {
   },
   tables: {
     title: "L’image en tableaux", products: "Produits", product: "Produit", footprint: "Médiane", interval: "Intervalle à 90 %", times: "Fois moins que {reference}", studies: "Études",
-    results: "Résultats publiés", study: "Étude", value: "Sur cette règle", printed: "Tel qu’imprimé", place: "Lieu", check: "Contrôle", steps: "Étapes", none: "aucune donnée", reference: "référence", evidence: "Données",
+    results: "Résultats publiés", study: "Étude", value: "Sur cette base", printed: "Tel qu’imprimé", place: "Lieu", check: "Contrôle", steps: "Étapes", none: "aucune donnée", reference: "référence", evidence: "Données",
   },
   notes: { title: "Avertissements, précautions, références", warnings: "Avertissements", cautions: "Précautions", references: "Références" },
   farm: {
@@ -179,7 +179,7 @@ export default {
     made: "De quoi il est fait", "beside-others": "À côté d’autres",
     stage: "Étape", value: "Valeur", part: "Part", table: "L’image en tableaux",
     gaps: "Ce qui a été complété ou laissé de côté", remarks: "À regarder de plus près", change: "Ce que vous pouvez changer",
-    drives: "D’où vient le doute", "drives-why": "Part de l’étendue du chiffre à laquelle chaque donnée contribue.",
+    drives: "D’où vient l’incertitude", "drives-why": "Part de l’étendue du chiffre à laquelle chaque donnée contribue.",
     even: "Ce qui devrait être vrai", "even-with": "pour égaler", "even-input": "Changer", input: "Donnée", share: "Part",
     save: "Carnet (JSON)", remove: "Enlever", "remove-which": "Enlever : {line} {n}", filled: "({n})",
     chart: "{farm} : étapes, et son chiffre à côté d’autres, {unit}. Les tableaux plus bas disent la même chose.",

@@ -1,4 +1,4 @@
-// What every page has: its language, light or dark, and ways to the other pages that keep both.
+// Common to all pages: language, theme, and links to the other pages that keep both.
 import { el, byId, fill } from "./dom.js";
 import { language, languages, t, translate } from "./i18n.js";
 
@@ -24,7 +24,7 @@ function showTheme(theme) {
   byId("theme").dataset.next = dark ? "light" : "dark";
 }
 
-/** A path of this site with language and light taken along. */
+/** A path of this site with language and theme. */
 export function along(path) {
   const url = new URL(path, location.href);
   for (const name of kept) {
@@ -34,7 +34,7 @@ export function along(path) {
   return url.pathname + url.search + url.hash;
 }
 
-/** Links between the pages do so. */
+/** Adds them to the links between pages. */
 export function carry() {
   for (const link of document.querySelectorAll("a[data-carry]")) link.setAttribute("href", along(link.getAttribute("href")));
 }

@@ -1,4 +1,4 @@
-// A guide is whole without this; here it gets its language, light or dark, and links that keep both.
+// A guide is complete without this script, which adds language, theme, and links that keep both.
 import { frame } from "./frame.js";
 
 document.querySelector('.top nav a[href="/guide"]').setAttribute("aria-current", "page");

@@ -1,4 +1,4 @@
-// One file of messages for each language. English is whole; what another language lacks is said in English.
+// One file of messages for each language. English is complete and the fallback of other languages.
 import en from "./en.js";
 
 const known = { en: "English", fr: "Français" };
@@ -14,7 +14,7 @@ function find(key) {
   return step(messages) ?? step(en);
 }
 
-/** Walks down a tree; a name in it may itself have dots. */
+/** Looks a key up in a tree; names in it may have dots themselves. */
 function within(tree, parts) {
   for (let taken = parts.length; taken > 0; taken--) {
     const at = tree?.[parts.slice(0, taken).join(".")];
@@ -31,27 +31,27 @@ export function t(key, values = {}) {
   return spaced(message).replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
 }
 
-/** French sets a space before double signs of punctuation, and no line may break there. */
+/** French has a no-break space before double punctuation marks. */
 const spaced = (message) => (language === "fr" ? message.replace(/ ([:;!?»])/g, "\u00a0$1").replace(/« /g, "«\u00a0") : message);
 
 /** Whether there is a message under a key. */
 export const has = (key) => find(key) !== undefined;
 
-const told = new Map();
+const learned = new Map();
 
-/** Remembers the names that the service gives to things of a kind: what a language has no name of its own for is called so. */
-export const learn = (kind, items) => told.set(kind, new Map(items.filter((item) => item.name).map((item) => [item.id, item.name])));
+/** Stores the names that the service gives, as the fallback where a language has none. */
+export const learn = (kind, items) => learned.set(kind, new Map(items.filter((item) => item.name).map((item) => [item.id, item.name])));
 
-/** The name of something that the service knows, as it stands in a sentence (French: with its article). */
+/** The name of an id of the service, as used in a sentence (French: with its article). */
 export const the = (kind, id, otherwise = id) =>
-  messages.names[kind]?.[id] ?? en.names[kind]?.[id] ?? told.get(kind)?.get(id) ?? otherwise;
+  messages.names[kind]?.[id] ?? en.names[kind]?.[id] ?? learned.get(kind)?.get(id) ?? otherwise;
 
-/** The same as it stands alone. */
+/** The same as used alone. */
 export const name = (kind, id, otherwise) => the(kind, id, otherwise).replace(/^(le |la |les |l’)/, "");
 
 export const capital = (text) => text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
 
-/** A name as it stands inside a sentence: without its capital, unless it is one for good, as in PET. */
+/** A name as used within a sentence: without its capital, except for abbreviations such as PET. */
 export const small = (text) => (/^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLocaleLowerCase(language) + text.slice(1) : text);
 
 const two = new Intl.NumberFormat(language, {
@@ -66,26 +66,26 @@ const percent = new Intl.NumberFormat(language, { style: "percent", maximumFract
 
 /** A computed number for print: two significant figures. */
 export const figure = (number) => two.format(number);
-/** A number of the reader's own or of a publication, as it was written. */
+/** A number of the reader or of a publication, with all its digits. */
 export const written = (number) => exact.format(number);
-/** A number as it stands in a field: what is read back must be what was meant, so without separators of thousands. */
+/** A number as shown in a field: unambiguous, so without thousands separators. */
 export const typed = (number) => keyed.format(number);
 /**
- * Reads a number as people write it: `2.5`, `2,5`, `1 200`, `1,200.5`. In English one comma before three digits parts thousands, as it is written there; as
- * others write decimals so, such a number is told back (`doubtful`).
+ * Reads a number as people write it: `2.5`, `2,5`, `1 200`, `1,200.5`. In English one comma before three digits separates thousands;
+ * because elsewhere it is a decimal comma, such a number is read back to the reader (`ambiguous`).
  */
 export function entered(text) {
   const plain = text.trim().replace(/[\s\u202f\u00a0\u2019'×]/g, "").replace("\u2212", "-");
-  const doubtful = /^[1-9]\d{0,2}[.,]\d{3}$/.test(plain);
-  const commas = /^\d{1,3}(,\d{3}){2,}(\.\d+)?$|^\d{1,3}(,\d{3})+\.\d+$/.test(plain) || (doubtful && language === "en" && plain.includes(","));
+  const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/.test(plain);
+  const commas = /^\d{1,3}(,\d{3}){2,}(\.\d+)?$|^\d{1,3}(,\d{3})+\.\d+$/.test(plain) || (ambiguous && language === "en" && plain.includes(","));
   const dots = /^\d{1,3}(\.\d{3}){2,}(,\d+)?$|^\d{1,3}(\.\d{3})+,\d+$/.test(plain);
   const point = (commas ? plain.replaceAll(",", "") : dots ? plain.replaceAll(".", "") : plain).replace(",", ".");
-  return { value: /^-?\d+(\.\d+)?$/.test(point) ? Number(point) : NaN, doubtful };
+  return { value: /^-?\d+(\.\d+)?$/.test(point) ? Number(point) : NaN, ambiguous };
 }
 /** A tick of an axis. */
 export const tick = (number) => plain.format(number);
 export const interval = (low, high) => t("interval", { low: figure(low), high: figure(high) });
-/** A share as whole per cent, and as below one or above 99 where rounding would tell a lie. */
+/** A share as whole per cent, or as below 1 or above 99 where rounding would mislead. */
 export function share(part) {
   if (part > 0 && part < 0.01) return t("share.below", { percent: percent.format(0.01) });
   if (part > 0.99 && part < 1) return t("share.above", { percent: percent.format(0.99) });
@@ -95,7 +95,7 @@ export function share(part) {
 export const unit = (indicator, per) =>
   t("unit", { unit: name("unit", indicator), per: name("per", per) });
 
-/** Puts the language's words where the page marks a place for them. */
+/** Fills in the messages at the marked elements of the page. */
 export function translate(root = document) {
   document.documentElement.lang = language;
   for (const node of root.querySelectorAll("[data-t]")) node.textContent = t(node.dataset.t);

@@ -1,4 +1,4 @@
-// The mark of a published result: the less of it was seen, the emptier. Form and filling tell it without colour.
+// The mark of a published result: the weaker the check grade, the emptier. Shape and filling show it without colour.
 import { symbol, symbolDiamond, symbolTimes } from "./d3.js";
 
 const radius = 5.5;
@@ -18,7 +18,7 @@ export function drawMark(group, grade) {
   }
 }
 
-/** Gives every value a height above or below the row's middle so that no two marks lie on each other. */
+/** Gives every value a height above or below the row's middle so that no two marks overlap. */
 export function spread(positions) {
   const step = 13.5;
   const placed = [];

@@ -1,4 +1,4 @@
-// The picture as a file of its own: all looks written into it, because a style sheet does not travel, and what it is said below it.
+// The chart as a file: with inline styles, because style sheets do not travel, and with a caption.
 const looks = ["fill", "fill-opacity", "stroke", "stroke-width", "stroke-dasharray", "stroke-linecap", "stroke-linejoin", "opacity",
   "font-family", "font-size", "font-weight", "font-variant-numeric", "text-anchor", "display", "letter-spacing", "paint-order"];
 const space = "http://www.w3.org/2000/svg";
@@ -28,7 +28,7 @@ function text(words, y, size, weight, colour) {
   return node;
 }
 
-/** Breaks words into lines that a width holds. */
+/** Wraps words into lines of a given width. */
 function broken(words, width) {
   const most = Math.max(30, Math.floor((width - 2 * margin) / 6.3));
   const lines = [""];
@@ -74,7 +74,7 @@ export function asSvg(svg, title, caption) {
   return { text: new XMLSerializer().serializeToString(out), width, height };
 }
 
-/** The same as pixels, twice as fine. */
+/** The same as PNG, at double resolution. */
 export async function asPng(picture) {
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture.text)}`;
@@ -86,7 +86,7 @@ export async function asPng(picture) {
   return new Promise((done) => canvas.toBlob(done, "image/png"));
 }
 
-/** Hands a file to the reader. */
+/** Starts a download. */
 export function save(blob, fileName) {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(blob);

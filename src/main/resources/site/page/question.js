@@ -1,4 +1,4 @@
-// The question of the compare view, and its place in the address.
+// The question of the compare view, and its encoding in the address.
 const usual = {
   products: ["mealworm", "house-cricket", "chicken", "pork", "tofu"],
   against: "beef",
@@ -13,13 +13,13 @@ const usual = {
 };
 const always = ["products", "against", "times_less"];
 
-/** Reads a number of an address. */
+/** Reads a number from an address. */
 function number(text) {
   const plain = text.trim().replace(",", ".");
   return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : NaN;
 }
 
-/** The question that an address asks; what it leaves open is as usual. */
+/** The question of an address, with defaults for what it leaves out. */
 export function read(search) {
   const given = new URLSearchParams(search);
   const question = { ...usual };
@@ -35,7 +35,7 @@ export function read(search) {
   return question;
 }
 
-/** The address that asks it, with what else the address says. */
+/** The address of a question, keeping its other parameters. */
 export function write(question, search) {
   const query = new URLSearchParams(search);
   for (const name of Object.keys(usual)) {
@@ -46,8 +46,8 @@ export function write(question, search) {
   return `?${query.toString().replaceAll("%2C", ",").replaceAll("%3A", ":")}`;
 }
 
-/** What the service is asked about evidence. */
-export function ruler(question) {
+/** The parameters of the comparison basis. */
+export function comparisonBasis(question) {
   const { indicator, per, boundary, gwp, luc, region, grade } = question;
   return { indicator, per, boundary, gwp, luc, region, grade };
 }

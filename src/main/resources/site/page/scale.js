@@ -1,4 +1,4 @@
-// Two engraved scales against each other, as on a slide rule: the footprint below, how many times less above.
+// The ticks of two opposite logarithmic axes: the footprint below, how many times less above.
 import { scaleLog } from "./d3.js";
 import { tick } from "./i18n.js";
 
@@ -6,8 +6,8 @@ const long = 11;
 const middle = 7;
 const short = 4;
 
-/** Whole numbers of each power of ten between two ends, with how deep each is engraved. */
-function engraved(low, high, room) {
+/** Multiples of each power of ten between two ends, with the length of each tick. */
+function ticks(low, high, room) {
   const marks = [];
   for (let power = Math.floor(Math.log10(low)); power <= Math.ceil(Math.log10(high)); power++) {
     for (let digit = 1; digit < 10; digit++) {
@@ -27,17 +27,17 @@ export function logScale(values, left, right) {
 }
 
 /**
- * Draws one scale along a line.
+ * Draws one axis along a line.
  *
- * @param at how far along the line a value stands
- * @param down whether its ticks hang below the line
+ * @param at position of a value along the line
+ * @param down whether its ticks are below the line
  */
 export function drawScale(group, { at, low, high, y, down, left, right }) {
   const decade = Math.abs(at(10) - at(1));
   const way = down ? 1 : -1;
   group.append("line").attr("class", "rule").attr("x1", left).attr("x2", right).attr("y1", y).attr("y2", y);
   let last = -Infinity;
-  const marks = engraved(low, high, decade).sort((one, two) => at(one.value) - at(two.value));
+  const marks = ticks(low, high, decade).sort((one, two) => at(one.value) - at(two.value));
   for (const mark of marks) {
     const x = at(mark.value);
     if (x < left - 0.5 || x > right + 0.5) continue;

@@ -1,4 +1,4 @@
-/** What the service refuses, with all that is wrong and what would be right. */
+/** A problem of the service, with all errors and allowed values. */
 export class Refusal extends Error {
   constructor(problem) {
     super(problem.detail ?? problem.title);
@@ -21,7 +21,7 @@ async function answered(path, options, again = true) {
 
 const ask = async (path, options) => (await answered(path, options)).json();
 
-/** The address of a question; parameters that are blank are left out. */
+/** The address of a request; blank parameters are left out. */
 export function address(path, parameters = {}) {
   const query = Object.entries(parameters)
     .filter(([, value]) => value !== undefined && value !== "")
@@ -39,7 +39,7 @@ export const post = (path, body, signal) => ask(path, { ...sending(body), signal
 /** The answer to records as a file, in whatever format the path asks for. */
 export const fetched = (path, body) => answered(path, sending(body)).then((answer) => answer.blob());
 
-/** Lets only the newest of several questions answer: asking again drops the one before. */
+/** Lets only the latest of several requests complete: a new one aborts the previous one. */
 export function newest() {
   let running = null;
   return async (question) => {

@@ -1,4 +1,4 @@
-// One published result in full: what was printed, how it was seen, and how it came onto the ruler.
+// One published result in full: the printed number, its check grade, and its conversion to the comparison basis.
 import { select } from "./d3.js";
 import { el, english, fill } from "./dom.js";
 import { capital, figure, name, share, t, the, unit, written } from "./i18n.js";
@@ -15,7 +15,7 @@ export function glyph(grade) {
   return svg;
 }
 
-/** How to read the picture, while no study is looked at. */
+/** How to read the chart, while no study is selected. */
 export function legend(box, question, reference) {
   fill(box,
     el("h3", { id: "study-title" }, t("study.title")),
@@ -41,23 +41,23 @@ function step(one, label) {
   return el("li", {}, said, why ? el("span", { class: "why" }, " ", why, one.check ? [" ", glyph(one.check), el("span", { class: "unseen" }, name("grade", one.check))] : null) : null);
 }
 
-/** Shows a finding of a side; `books` knows references and regions. */
-export function study(box, finding, side, question, books, close) {
+/** Shows a finding of a side; `labels` knows references and regions. */
+export function study(box, finding, side, question, labels, close) {
   const { published } = finding;
-  const reference = books.reference(finding.source);
+  const reference = labels.reference(finding.source);
   const row = (words, ...said) => (said.some(Boolean) ? [el("dt", {}, words), el("dd", {}, said)] : []);
   const spread = published.low !== undefined && published.high !== undefined
     ? ` (${t("study.range", { low: written(published.low), high: written(published.high) })})` : "";
   fill(box,
     el("div", { class: "study-head" },
-      el("h3", { id: "study-title" }, books.label(finding.source)),
+      el("h3", { id: "study-title" }, labels.label(finding.source)),
       close ? el("button", { type: "button", class: "quiet", onclick: close }, t("study.close")) : null),
     el("p", { class: "big" }, figure(finding.harmonised_median), " ", el("span", {}, unit(question.indicator, question.per))),
     el("dl", {},
       row(t("study.published"), published.value === undefined ? null : written(published.value), spread, " ",
         english(`${published.unit} per ${published.basis.replace(/^kg feed per /, "")}`), ", ", name("boundary", published.boundary)),
       row(t("study.seen"), glyph(finding.check), " ", capital(name("grade", finding.check)), finding.locator ? [t("colon"), english(finding.locator)] : null),
-      row(t("study.place"), name("region", finding.region, books.region(finding.region))),
+      row(t("study.place"), name("region", finding.region, labels.region(finding.region))),
       row(t("study.scale"), finding.scale && finding.scale !== "not-stated" ? english(finding.scale.replaceAll("-", " ")) : null),
       row(t("study.substrate"), finding.substrate ? english(finding.substrate) : null),
       row(t("study.allocation"), finding.allocation && !["none", "not-stated"].includes(finding.allocation) ? english(finding.allocation.replaceAll("-", " ")) : null),
@@ -66,7 +66,7 @@ export function study(box, finding, side, question, books, close) {
     el("h4", {}, t("study.steps")),
     finding.steps.length === 0
       ? el("p", {}, t("study.none"))
-      : el("ol", { class: "steps" }, finding.steps.map((one) => step(one, books.label))),
+      : el("ol", { class: "steps" }, finding.steps.map((one) => step(one, labels.label))),
     finding.notes.length === 0 ? null : el("ul", { class: "finding-notes" }, finding.notes.map((note) => el("li", {}, english(note.text)))),
     el("p", { class: "source" }, english(reference?.text ?? finding.source)),
     el("p", { class: "ways" },

@@ -1,4 +1,4 @@
-// The picture again as tables, for whoever reads better so, and for whoever hears it.
+// The chart as tables, as an alternative for reading and for screen readers.
 import { el, fill } from "./dom.js";
 import { capital, figure, interval, name, t, the, unit, written } from "./i18n.js";
 import { findings } from "./chart.js";
@@ -8,10 +8,10 @@ function scrolling(label, table) {
   return el("div", { class: "scrolls", tabindex: "0", role: "group", "aria-label": label }, table);
 }
 
-/** Says of a number at or below zero why no mark stands for it. */
+/** Explains why a number at or below zero has no mark. */
 const below = (value) => (value > 0 ? null : el("small", {}, ` ${t("chart.below")}`));
 
-export function tables(box, answer, question, books) {
+export function tables(box, answer, question, labels) {
   const sides = [answer.reference, ...answer.items];
   const words = unit(question.indicator, question.per);
   const reference = the("product", answer.reference.product, answer.reference.name);
@@ -37,12 +37,12 @@ export function tables(box, answer, question, books) {
         head(t("tables.product"), t("tables.study"), `${t("tables.value")} (${words})`, t("tables.printed"), t("tables.place"), t("tables.check"), t("tables.steps")),
         el("tbody", {}, sides.flatMap((side) => findings(side).map((finding) => el("tr", {},
           el("th", { scope: "row" }, capital(name("product", side.product, side.name))),
-          el("td", {}, books.reference(finding.source)?.doi
-            ? el("a", { href: `https://doi.org/${books.reference(finding.source).doi}`, rel: "noreferrer" }, books.label(finding.source))
-            : books.label(finding.source)),
+          el("td", {}, labels.reference(finding.source)?.doi
+            ? el("a", { href: `https://doi.org/${labels.reference(finding.source).doi}`, rel: "noreferrer" }, labels.label(finding.source))
+            : labels.label(finding.source)),
           el("td", { class: "n" }, figure(finding.harmonised_median), below(finding.harmonised_median)),
           el("td", { lang: "en" }, finding.published.value === undefined ? "" : `${written(finding.published.value)} ${finding.published.unit} per ${finding.published.basis}`),
-          el("td", {}, name("region", finding.region, books.region(finding.region))),
+          el("td", {}, name("region", finding.region, labels.region(finding.region))),
           el("td", {}, glyph(finding.check), " ", name("grade", finding.check)),
           el("td", { class: "n" }, written(finding.steps.length))))))))));
 }

@@ -1,22 +1,22 @@
-// What the reader takes along: words, a cell, a link, a citation, and files.
+// Export: sentences, cells, links, citations and files.
 import { copyButton } from "./copy.js";
 import { el, fill } from "./dom.js";
 import { language, t } from "./i18n.js";
 import { asPng, asSvg, save } from "./picture-file.js";
 
-/** The programs whose formulas differ, with how each asks an address. */
+/** Spreadsheet programs, with the formula by which each fetches an address. */
 const programs = {
   calc: (url) => `=NUMBERVALUE(WEBSERVICE("${url}");".";",")`,
   excel: (url) => `=NUMBERVALUE(WEBSERVICE("${url}"),".",",")`,
   sheets: (url) => `=IMPORTDATA("${url}")`,
 };
 
-/** The decimal signs that a spreadsheet may want; that of the page's language first. */
+/** The decimal signs of spreadsheets; that of the page's language first. */
 const decimals = language === "fr" ? { comma: ",", point: "." } : { point: ".", comma: "," };
 
 export const today = () => new Intl.DateTimeFormat(language, { dateStyle: "long" }).format(new Date());
 
-/** One thing to copy, with its name. What is larger than its box is scrolled, and that must go by keyboard too. */
+/** One thing to copy, with its name. A box that scrolls must be focusable. */
 function copyable(words, id, text) {
   const shown = el("code", { id, tabindex: id === "take-link" ? 0 : null }, text);
   return el("div", { class: "copyable" }, el("h3", {}, words), shown, copyButton(t("take.copy"), () => shown.textContent, () => shown));
@@ -33,7 +33,7 @@ function chosen(words, id, ways, choiceId) {
 
 const each = (choices, of) => Object.fromEntries(Object.entries(choices).map(([way, by]) => [way, () => of(by)]));
 
-/** Buttons that make files of a picture. */
+/** Buttons that save a picture as a file. */
 function pictureButtons({ svg, title, caption, fileName }) {
   const drawn = () => asSvg(svg(), title, caption);
   return [
@@ -46,7 +46,7 @@ function pictureButtons({ svg, title, caption, fileName }) {
  * Fills the box.
  *
  * @param things `sentence`, `cell` (address of one number), `cells` (figures to paste: `name`, and `of` a decimal sign), `link`, `citation`, `picture`
- *   (svg, title, caption, file name), `files` and `pages` (name, address, id), `made` (name, id, what makes the file)
+ *   (svg, title, caption, file name), `files` and `pages` (name, address, id), `made` (name, id, a function that creates the file)
  */
 export function take(box, { sentence, cell, cells, link, citation, picture, files = [], pages = [], made = [] }) {
   fill(box,

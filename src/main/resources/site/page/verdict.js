@@ -1,4 +1,4 @@
-// What the service says of the claim, in words.
+// The verdict on a claim, in words.
 import { el, english, fill } from "./dom.js";
 import { capital, figure, interval, language, name, share, t, the, written } from "./i18n.js";
 
@@ -7,8 +7,8 @@ const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-again
 export const sign = (verdict) => signs[verdict];
 
 /**
- * The sentence that can be defended: the page's own words where it has all they need, which is on the footing asked for, else the service's.
- * They say no less than the service's: how many studies, how many from memory, which warming set, and whether that is thin.
+ * The sentence that can be defended: in the page's own words on the basis asked for, where it has all data for them, else the service's sentence.
+ * They contain no less than the service's: the number of studies, how many are from memory, the warming set, and whether the evidence is thin.
  */
 function sentence(instead, check, question) {
   const asked = check?.cells.find((cell) => cell.asked);
@@ -37,7 +37,7 @@ function studies(check, question) {
   ].join(", ");
 }
 
-/** How sure the draws are, in one sentence. */
+/** The probability from the draws, in one sentence. */
 function chance(asked, times) {
   const part = asked.probability?.value;
   if (part === undefined) return null;
@@ -46,7 +46,7 @@ function chance(asked, times) {
   return t("verdict.probability", { times, share: share(part) });
 }
 
-/** Says the verdict; the box is a live region, so it is filled once. */
+/** Shows the verdict; the box is a live region, so it is filled once. */
 export function sayVerdict(box, answer, question) {
   const check = answer.checks[0];
   const asked = check?.cells.find((cell) => cell.asked);
@@ -76,7 +76,7 @@ function headline(verdict, times) {
     el("span", {}, t("verdict.claim", { times }), t("colon")), el("strong", {}, t(`verdict.${verdict}`)));
 }
 
-/** Where else it holds, when it does not here. */
+/** Other bases on which the claim holds, if it does not hold on this one. */
 function elsewhere(check, asked) {
   if (asked.verdict === "holds") return null;
   const there = [...new Set(check.cells.filter((cell) => cell.verdict === "holds").map((cell) => cell.boundary))]
@@ -87,7 +87,7 @@ function elsewhere(check, asked) {
     there.includes("animal") ? t("verdict.elsewhere-animal") : null);
 }
 
-/** What may be written instead, with a way to copy it, and the service's whole reasoning. */
+/** What may be written instead, with a copy button, and the service's full reasoning. */
 export function sayInstead(box, answer, question, copy) {
   const check = answer.checks[0];
   const said = sentence(answer.say_instead, check, question);

@@ -1,9 +1,9 @@
-// The words that questions are asked in, as the service lists them.
+// The vocabularies of questions, from the service.
 import { get } from "./service.js";
 import { capital, learn, name, t } from "./i18n.js";
 import { el, fill } from "./dom.js";
 
-/** What things of a list are called where one of them is named. */
+/** The message key of the names of a list. */
 const kinds = { products: "product", indicators: "indicator", units: "per", boundaries: "boundary", regions: "region" };
 
 export async function vocabulary(...lists) {
@@ -15,7 +15,7 @@ export async function vocabulary(...lists) {
 /** An index of a list by id. */
 export const byId = (items) => new Map(items.map((item) => [item.id, item]));
 
-/** Fills a choice with options; a value that the list lacks is added, so that what an address says is never changed unseen. */
+/** Fills a choice with options; a value missing from the list is added, so that a value of the address is never changed silently. */
 export function options(box, choices, value) {
   const all = choices.some(([id]) => id === value) ? choices : [...choices, [value, value]];
   fill(box, all.map(([id, words]) => el("option", { value: id }, words)));
@@ -38,7 +38,7 @@ export function productGroups(products, words = name) {
   ]);
 }
 
-/** Products to be ticked, in their groups; those without a study of what is asked say so. */
+/** Product checkboxes, in their groups; those without a study on this basis are marked. */
 export function choices(box, products, { chosen, studied, toggle }) {
   const groups = [...new Set(products.map((product) => product.group))];
   fill(box, groups.map((group) => el("fieldset", {},

@@ -13,7 +13,7 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
 
-/** The question that the benchmarks ask: every product of the library that has evidence on one basis, 18 today, beside beef. */
+/** The question of the benchmarks: every product of the library with evidence on one comparison basis, 18 today, beside beef. */
 public final class AllProducts {
     public static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
 

@@ -12,8 +12,8 @@ import org.scalepan.literature.HarmonisationStep;
 import org.scalepan.literature.Harmonised;
 
 /**
- * Writes what the question of all products is made of, so that the reference in NumPy draws the same: for every finding the factors
- * it multiplies, each by its id, its middle and its spread on the logarithm.
+ * Writes the model behind the question of all products, so that the reference in NumPy draws the same: for every finding the factors it
+ * multiplies, each with its id, median and standard deviation on the log scale.
  */
 public final class KernelShape {
     private KernelShape() {}

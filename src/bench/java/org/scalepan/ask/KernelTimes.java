@@ -8,8 +8,8 @@ import java.util.function.IntConsumer;
 import org.scalepan.ask.compare.Comparison;
 
 /**
- * Processor time of the question of all products, as scripts/kernel.py takes it: medians in microseconds, one line for each way. Processor
- * time of the asking thread and not the clock, so that a busy machine does not blur the ratio.
+ * Processor time of the question of all products, as scripts/kernel.py takes it: medians in microseconds, one line for each way.
+ * Processor time of the calling thread rather than wall time, so that a busy machine does not distort the ratio.
  */
 public final class KernelTimes {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();

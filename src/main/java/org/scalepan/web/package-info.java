@@ -1,6 +1,6 @@
 /**
- * The HTTP layer: one folder for each question, on {@code http}, {@code read}, {@code render} and {@code
- * route}; {@code server} puts them together.
+ * The HTTP layer: one folder for each question, on top of {@code http}, {@code read}, {@code render} and {@code route}; {@code server}
+ * assembles them.
  */
 @NullMarked
 package org.scalepan.web;

@@ -8,7 +8,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 
-/** What the running service replies to records that are sent to it. */
+/** The running service's reply to posted records. */
 public record Posted(int status, String mediaType, String body) {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final JsonMapper JSON = new JsonMapper();
@@ -21,7 +21,7 @@ public record Posted(int status, String mediaType, String body) {
         return to("/v1/footprint", body, mediaType);
     }
 
-    /** Sends a question of another address. */
+    /** Posts to another route. */
     public static Posted to(String path, String mediaType, String body) {
         return to(path, body.getBytes(StandardCharsets.UTF_8), mediaType);
     }
@@ -45,7 +45,7 @@ public record Posted(int status, String mediaType, String body) {
         }
     }
 
-    /** The answer to records that must be understood. */
+    /** The answer to records that must be valid. */
     public static JsonNode answer(String body) {
         Posted posted = json(body);
         if (posted.status() != 200) {
@@ -62,7 +62,7 @@ public record Posted(int status, String mediaType, String body) {
         }
     }
 
-    /** The fault at a place of the body, which must be there. */
+    /** The error at a pointer into the body; fails if there is none. */
     public JsonNode fault(String pointer) {
         for (JsonNode error : tree().path("errors")) {
             if (error.path("pointer").asText("none").equals(pointer)) {

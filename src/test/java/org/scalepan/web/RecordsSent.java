@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Records of farms and herds that nobody has: invented so that every field is used once. */
+/** Invented records of farms and herds that together use every field. */
 public final class RecordsSent {
     private static final String FULL_FARM = """
             {"system": {"kind": "insects", "product": "palm-weevil", "form": "dried", "name": "invented bins",

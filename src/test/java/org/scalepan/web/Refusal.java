@@ -9,15 +9,15 @@ import java.util.Locale;
 import org.scalepan.web.render.ProblemView;
 import org.scalepan.web.server.RawExchange;
 
-/** What every refusal must be, whatever was sent: the client's fault by its status, a problem by its form, and silent about us. */
+/** Asserts what holds for every refusal: a 4xx status, a problem document, and no internals of the service. */
 public final class Refusal {
-    /** Traces of a program that fell over, and names that tell an attacker what to look for. */
-    private static final List<String> TELLTALES =
+    /** Traces of a failure, and names that help an attacker. */
+    private static final List<String> INTERNALS =
             List.of("exception", "\tat ", "org.scalepan", "jetty", "javalin", "jackson", "java.", "<html", "caused by");
 
     private Refusal() {}
 
-    /** Holds a refusal against the form; {@code sent} only names it. */
+    /** Checks a refusal; {@code sent} names it in the failure message. */
     public static void check(String sent, RawExchange reply) {
         boolean theirs = reply.status() >= 400 && reply.status() < 500 || reply.status() == 505;
         assertTrue(theirs, () -> sent + " is answered " + reply.head() + "\n" + reply.body());
@@ -31,15 +31,15 @@ public final class Refusal {
         assertEquals("nosniff", reply.header("X-Content-Type-Options").orElse("none"), sent);
     }
 
-    /** The same of any answer: no banner, no trace, nothing sent that comes back in a page. */
+    /** Checks any answer: no banner, no trace, no request text reflected in HTML. */
     public static void checkSilent(String sent, RawExchange reply) {
         assertTrue(reply.header("Server").isEmpty(), () -> sent + " shows a banner: " + reply.head());
         assertTrue(reply.header("X-Powered-By").isEmpty(), () -> sent + " shows a banner: " + reply.head());
         assertTrue(reply.header("X-Injected").isEmpty(), () -> sent + " wrote a header: " + reply.head());
         assertTrue(reply.status() < 500 || reply.status() == 505, () -> sent + " is answered " + reply.head());
         if (reply.status() >= 400) {
-            String told = reply.body().toLowerCase(Locale.ROOT);
-            TELLTALES.forEach(trace -> assertFalse(told.contains(trace), () -> sent + " tells " + reply.body()));
+            String text = reply.body().toLowerCase(Locale.ROOT);
+            INTERNALS.forEach(trace -> assertFalse(text.contains(trace), () -> sent + " reveals " + reply.body()));
         }
     }
 }

@@ -13,12 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** What the running service replies to a question. */
+/** The running service's reply to a request. */
 public record Reply(int status, Map<String, String> headers, String body) {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final JsonMapper JSON = new JsonMapper();
 
-    /** Asks with the headers given and no others: the client adds no Accept header of its own. */
+    /** Sends the given headers only; the client adds no Accept header of its own. */
     public static Reply to(String question, Map<String, String> headers) {
         return to(question, headers, Optional.empty());
     }
@@ -28,7 +28,7 @@ public record Reply(int status, Map<String, String> headers, String body) {
         return to(RunningScalepan.uri(question), headers, body);
     }
 
-    /** Asks another service than the one that the tests share. */
+    /** Sends to another service than the shared one. */
     public static Reply to(URI question, Map<String, String> headers) {
         return to(question, headers, Optional.empty());
     }
@@ -53,7 +53,7 @@ public record Reply(int status, Map<String, String> headers, String body) {
         }
     }
 
-    /** A body refused by its length is refused before it has come; whoever still writes may then lose the refusal, and asks again. */
+    /** A body that is too long is refused before it is read; a client that is still writing may lose the response, so this tries again. */
     private static HttpResponse<byte[]> heard(HttpRequest request) throws IOException, InterruptedException {
         for (int attempt = 1; ; attempt++) {
             try {
@@ -66,7 +66,7 @@ public record Reply(int status, Map<String, String> headers, String body) {
         }
     }
 
-    /** Sends records. */
+    /** Posts records. */
     public static Reply to(String question, JsonNode body) {
         return to(question, Map.of(), Optional.of(body.toString()));
     }

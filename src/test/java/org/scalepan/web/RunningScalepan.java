@@ -10,7 +10,7 @@ import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.web.route.Route;
 import org.scalepan.web.server.WebServer;
 
-/** The one service that the tests of the HTTP face share: it starts on a free port at the first question and stops with the JVM. */
+/** The service shared by all HTTP tests: it starts on a free port at the first request and stops with the JVM. */
 public final class RunningScalepan {
     private static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
     private static final String HOST = "127.0.0.1";
@@ -38,7 +38,7 @@ public final class RunningScalepan {
         return URI.create("http://" + HOST + ":" + SERVER.port() + question);
     }
 
-    /** A request that sends the address as it is written, so that the tests decide what is percent-encoded. */
+    /** A request that sends the target literally, so that the tests control percent-encoding. */
     public static RequestSpecification given() {
         return RestAssured.given().baseUri("http://" + HOST).port(SERVER.port()).urlEncodingEnabled(false);
     }

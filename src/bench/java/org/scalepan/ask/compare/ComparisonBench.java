@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.scalepan.ask.AllProducts;
 import org.scalepan.ask.Sampling;
 
-/** What a comparison costs: with a seed never seen, with a basis never seen over known draws, and asked again. */
+/** The cost of a comparison: with a new seed, with a new comparison basis over cached draws, and repeated. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -32,13 +32,13 @@ public class ComparisonBench {
     private long seed = 1;
     private double coverage = 0.5;
 
-    /** Nothing can be taken from an earlier question: scores are drawn, footprints made, ratios summed up. */
+    /** Nothing is cached: scores are drawn, footprints computed, ratios summarised. */
     @Benchmark
     public Comparison fresh() {
         return Comparison.of(AllProducts.LIBRARY, AllProducts.question(products, draws, ++seed));
     }
 
-    /** The same seed and another coverage: the scores are there, footprints and ratios are made anew. */
+    /** The same seed and another coverage: scores are cached, footprints and ratios are computed. */
     @Benchmark
     public Comparison cachedDraws() {
         coverage = coverage >= 0.98 ? 0.5 : coverage + 1e-7;
@@ -48,7 +48,7 @@ public class ComparisonBench {
                 new Comparison.ComparisonQuestion(one.products(), one.against(), one.basis(), new Sampling(coverage, draws, 1)));
     }
 
-    /** The same products and basis as before: the footprints are there, ratios are made anew. */
+    /** The same products and comparison basis: footprints are cached, ratios are computed. */
     @Benchmark
     public Comparison cachedFootprints() {
         return Comparison.of(AllProducts.LIBRARY, AllProducts.question(products, draws, 1));

@@ -22,7 +22,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 
-/** Processor time of one row of {@code POST /v1/footprints} without HTTP, by part, beside plain reading and writing of the same file. */
+/** Processor time per row of {@code POST /v1/footprints} without HTTP, by part, compared with reading and writing the same file. */
 public final class BulkCost {
     private static final Csv.CsvStyle STYLE = new Csv.CsvStyle(',', '.', false);
 

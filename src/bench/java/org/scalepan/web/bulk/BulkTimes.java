@@ -21,7 +21,7 @@ import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.web.server.WebServer;
 
-/** Rows a second through POST /v1/footprints beside plain reading and writing of the same file, in turns. */
+/** Rows a second through POST /v1/footprints compared with reading and writing the same file, alternating. */
 public final class BulkTimes {
     private BulkTimes() {}
 
@@ -72,7 +72,7 @@ public final class BulkTimes {
         }
     }
 
-    /** Over a bare connection: a client that makes something of every piece would take half of a machine with two processors. */
+    /** Over a plain socket: a full HTTP client would use half of a machine with two processors. */
     private static void post(int port, Path file) throws IOException {
         try (FileChannel rows = FileChannel.open(file);
                 SocketChannel connection = SocketChannel.open(new InetSocketAddress("127.0.0.1", port))) {

@@ -15,8 +15,8 @@ import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 
 /**
- * A comparison asked before, beside constant bytes of the same length out of the same server before any of our code: answers a second
- * and times in microseconds, in turns, so that what else the machine does falls on both.
+ * A cached comparison, compared with constant bytes of the same length from the same server without our code: responses per second and
+ * times in microseconds, alternating, so that other load affects both.
  */
 public final class CachedLoad {
     private static final String COMPARISON = "/v1/comparison?products=mealworm,house-cricket&against=beef";
@@ -99,7 +99,7 @@ public final class CachedLoad {
         return Arrays.copyOf(times, count);
     }
 
-    /** Constant bytes, as many as asked for when first asked. */
+    /** Constant bytes, of the length of the first request. */
     private static final class Constant extends Handler.Wrapper {
         private final int[] length;
 

@@ -14,8 +14,8 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.TableSchema;
 
 /**
- * A user's folder with one file out of order: whatever stands in it, the library is loaded or every fault is told with its place;
- * anything that is thrown is a find.
+ * A user's folder with one malformed file: whatever it contains, the library loads or every error is reported with its location; any
+ * exception is a finding.
  */
 public final class FactorFuzz {
     private static final FactorFiles SMALL =
@@ -33,7 +33,7 @@ public final class FactorFuzz {
         }
     }
 
-    /** The first bytes choose the table and how much of it stays right. */
+    /** The first bytes choose the table and how much of it stays valid. */
     public static void fuzzerTestOneInput(FuzzedDataProvider data) throws IOException {
         int chosen = data.consumeInt(0, SCHEMAS.size());
         if (chosen == SCHEMAS.size()) {
@@ -41,17 +41,17 @@ public final class FactorFuzz {
             return;
         }
         TableSchema schema = SCHEMAS.get(chosen);
-        byte[] bytes = data.consumeBoolean() ? data.consumeRemainingAsBytes() : spoilt(schema, data);
+        byte[] bytes = data.consumeBoolean() ? data.consumeRemainingAsBytes() : malformed(schema, data);
         List<Fault> faults = new ArrayList<>();
         CsvReading.read(schema, schema.path(), bytes, true, faults);
-        // A library takes much longer to load than a table to read; what already has no form is loaded now and then only.
+        // Loading a library takes much longer than reading a table, so a malformed table is loaded only now and then.
         if (faults.isEmpty() || bytes.length % 16 == 0) {
             load(schema.path(), bytes);
         }
     }
 
-    /** A row of the table with some cells in which anything may stand, properly quoted. */
-    private static byte[] spoilt(TableSchema schema, FuzzedDataProvider data) {
+    /** A row of the table with some arbitrary cells, properly quoted. */
+    private static byte[] malformed(TableSchema schema, FuzzedDataProvider data) {
         byte[] whole = SMALL.read(schema.path()).orElseThrow();
         List<Row> rows = CsvReading.read(schema, schema.path(), whole, false, new ArrayList<>())
                 .rows();

@@ -13,15 +13,15 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.TableSchema;
 
 /**
- * The bundled library with few rows wherever it loads without the others, so that an input of the fuzzer takes no longer than it must.
- * It is made before the fuzzer starts, which slows everything down that it watches.
+ * The bundled library reduced to the rows it needs to load, so that each fuzzer input is fast. It is created before the fuzzer starts,
+ * whose instrumentation is slow.
  */
 final class SmallLibrary {
     private static final int ROWS = 3;
 
     private SmallLibrary() {}
 
-    /** Makes it in the folder that is named. */
+    /** Creates it in the given folder. */
     public static void main(String[] arguments) throws IOException {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
         FactorFiles bundled = new FactorFiles.Bundled();
@@ -72,7 +72,7 @@ final class SmallLibrary {
                 .toList();
     }
 
-    /** Cells as RFC 4180 has them, each in quotes. */
+    /** Cells (RFC 4180), each in quotes. */
     static String line(List<String> cells) {
         return cells.stream()
                 .map(cell -> '"' + cell.replace("\"", "\"\"") + '"')

@@ -19,7 +19,7 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.route.Format;
 
-/** Whatever bytes come, a parser of requests reads them or refuses them; anything else that it throws is a find. */
+/** For any bytes a request parser returns a result or a problem; any other exception is a finding. */
 public final class RequestFuzz {
     private static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
 
@@ -37,8 +37,8 @@ public final class RequestFuzz {
                 case 3 -> rows(true, data.consumeRemainingAsBytes());
                 default -> rows(false, data.consumeRemainingAsBytes());
             }
-        } catch (ProblemException told) {
-            // As it should be.
+        } catch (ProblemException refusal) {
+            // Expected.
         }
     }
 

@@ -20,7 +20,7 @@ import org.scalepan.web.render.Block;
 import org.scalepan.web.render.ChartSvg;
 import org.scalepan.web.render.Document;
 
-/** Lays a brief out as a page: sentence, table, picture, method, disclosure, references, cautions, and how it can be had again. */
+/** Lays a brief out as a page: sentence, table, picture, method, disclosure, references, cautions, and the address that gives it again. */
 final class BriefDocument {
     private final Brief brief;
     private final Sentences sentences;
@@ -41,8 +41,8 @@ final class BriefDocument {
     }
 
     /**
-     * @param accessed the day told as that of access
-     * @param permalink where the same brief can be had again; none for records sent
+     * @param accessed the date of access
+     * @param permalink address of the same brief; none for posted records
      */
     BriefDocument(Brief brief, Style style, LocalDate accessed, Optional<String> permalink) {
         this.brief = brief;
@@ -105,7 +105,7 @@ final class BriefDocument {
                 + brief.reference().words();
     }
 
-    /** What is claimed, when something particular is, and what became of it for each product. */
+    /** The claim, if there is one, and its verdict for each product. */
     private void verdict(Document.Builder document) {
         boolean particular = brief.question().claimed().times().stream().anyMatch(times -> times != 1);
         if (particular) {

@@ -26,7 +26,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** A page to paste from: {@code GET /v1/brief} about published products, {@code POST /v1/brief} where a side is a farm or herd. */
+/** A page to quote from: {@code GET /v1/brief} about published products, {@code POST /v1/brief} where a side is a farm or herd. */
 public final class BriefRoutes {
     private static final List<Format> FORMATS = List.of(Format.MARKDOWN, Format.HTML, Format.SVG);
     private static final List<String> OWN = List.of("indicator", "times_less", "style", "accessed");
@@ -36,7 +36,7 @@ public final class BriefRoutes {
     private final Clock clock;
 
     /**
-     * @param clock tells the day of access where the question does not
+     * @param clock gives the date of access where the question does not
      */
     public BriefRoutes(Library library, Clock clock) {
         this.library = library;
@@ -48,7 +48,7 @@ public final class BriefRoutes {
                 ComparisonBasisReading.with(Stream.concat(Stream.of("products", "against", "format"), OWN.stream())
                         .toArray(String[]::new));
         return List.of(
-                Route.of("/v1/brief", parameters, this::published).computing().tellingTheDay(),
+                Route.of("/v1/brief", parameters, this::published).computing().withCurrentDate(),
                 Route.post("/v1/brief", List.of("format"), this::recorded).computing());
     }
 
@@ -83,7 +83,7 @@ public final class BriefRoutes {
         return answer(asked.orElseThrow(), format, Optional.empty());
     }
 
-    /** A question with what it takes, and how the page is wanted. */
+    /** A question, what it costs, and the format of the page. */
     private record BriefRequest(
             Brief.BriefQuestion question, ClaimPlan plan, BriefDocument.Style style, LocalDate accessed) {}
 
@@ -120,7 +120,7 @@ public final class BriefRoutes {
         return Optional.of(new BriefRequest(question, plan, style, accessed));
     }
 
-    /** The day told as that of access: today where none is given. It becomes part of the question, so that a page comes back as it was. */
+    /** The date of access: today by default. It becomes part of the resolved question, so that the permalink gives the same page. */
     private LocalDate accessed(Input parameters) {
         LocalDate today = LocalDate.now(clock);
         Optional<String> given = parameters.raw("accessed");

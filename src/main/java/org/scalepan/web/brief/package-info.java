@@ -1,4 +1,4 @@
-/** The page to paste from. */
+/** Briefs: one page to quote from. */
 @NullMarked
 package org.scalepan.web.brief;
 

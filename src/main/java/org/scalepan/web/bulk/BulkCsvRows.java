@@ -27,14 +27,14 @@ public final class BulkCsvRows implements BulkRows {
     private long number;
     private boolean broken;
 
-    /** Reads the header; a wrong one is refused here, before any answer has begun. */
+    /** Reads the header; an invalid one is refused here, before the response has begun. */
     public BulkCsvRows(BulkQuestion question, Reader text, Csv.CsvStyle style) {
         this.question = question;
         this.reader = CsvReader.builder()
                 .fieldSeparator(style.delimiter())
                 .commentStrategy(CommentStrategy.NONE)
                 .maxBufferSize(Limits.CELL_CHARACTERS)
-                // A row of another length is reported in its place, and does not end the run.
+                // A row of another length is reported as an error of that row and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .build(CsvRecordHandler.builder().maxFields(Limits.CELLS_OF_ROW).build(), text);

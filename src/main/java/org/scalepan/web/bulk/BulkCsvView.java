@@ -13,7 +13,7 @@ import org.scalepan.production.Remark;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.render.Csv;
 
-/** One line of CSV for each row sent: figures with their intervals, and in the same line what is wrong with the row. */
+/** One line of CSV for each row received: figures with their intervals, or the errors of the row. */
 final class BulkCsvView implements BulkView {
     private final BulkQuestion question;
     private final Csv.CsvStyle style;
@@ -65,22 +65,22 @@ final class BulkCsvView implements BulkView {
                     .empty(3)
                     .text("wrong")
                     .empty(question.bases().size() * 4 + 2);
-            line.text(wrong.flaws().stream()
-                    .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
+            line.text(wrong.errors().stream()
+                    .map(error -> error.parameter().or(error::pointer).orElse(""))
                     .distinct()
                     .collect(Collectors.joining("; ")));
-            line.text(wrong.flaws().stream().map(BulkCsvView::told).collect(Collectors.joining("; ")));
+            line.text(wrong.errors().stream().map(BulkCsvView::message).collect(Collectors.joining("; ")));
         }
         line.end();
     }
 
-    private static String told(Problem.FieldError flaw) {
-        if (!flaw.didYouMean().isEmpty()) {
-            return flaw.message() + ": did you mean " + String.join(", ", flaw.didYouMean()) + "?";
+    private static String message(Problem.FieldError error) {
+        if (!error.didYouMean().isEmpty()) {
+            return error.message() + ": did you mean " + String.join(", ", error.didYouMean()) + "?";
         }
-        return flaw.allowed().isEmpty()
-                ? flaw.message()
-                : flaw.message() + ": one of " + String.join(", ", flaw.allowed());
+        return error.allowed().isEmpty()
+                ? error.message()
+                : error.message() + ": one of " + String.join(", ", error.allowed());
     }
 
     private void computed(Csv.CsvLine line, BulkRow.Computed row) {

@@ -10,7 +10,7 @@ import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 
-/** Rows of JSON objects, one a line. */
+/** Rows as JSON objects, one per line. */
 public final class BulkJsonRows implements BulkRows {
 
     private final BulkQuestion question;

@@ -10,7 +10,7 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ProblemView;
 
-/** One JSON object a line for each row sent. */
+/** One JSON object per line for each row received. */
 final class BulkJsonView implements BulkView {
     private final BulkQuestion question;
 
@@ -38,7 +38,7 @@ final class BulkJsonView implements BulkView {
         } else if (row instanceof BulkRow.RejectedRow wrong) {
             wrong.name().ifPresent(name -> node.put("name", name));
             node.put("status", "wrong");
-            node.set("errors", ProblemView.errors(wrong.flaws()));
+            node.set("errors", ProblemView.errors(wrong.errors()));
         }
         return node;
     }

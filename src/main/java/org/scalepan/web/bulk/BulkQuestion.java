@@ -16,7 +16,7 @@ import org.scalepan.web.read.SystemReading;
 /**
  * What is asked of every row of a bulk run.
  *
- * @param bases one for each indicator
+ * @param bases one comparison basis for each indicator
  * @param credit whether the credit for replaced fertiliser is taken off
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */
@@ -43,25 +43,25 @@ public record BulkQuestion(
 
     /** A table's row; faults name its columns. */
     BulkRow answer(long number, FlatRow row) {
-        BulkRow answer = row.flaws().isEmpty()
+        BulkRow answer = row.errors().isEmpty()
                 ? answer(number, row.records())
-                : new BulkRow.RejectedRow(number, name(row.records()), row.flaws());
+                : new BulkRow.RejectedRow(number, name(row.records()), row.errors());
         if (answer instanceof BulkRow.RejectedRow wrong) {
             return new BulkRow.RejectedRow(
                     number,
                     wrong.name(),
-                    wrong.flaws().stream().map(flaw -> inColumns(flaw, row)).toList());
+                    wrong.errors().stream().map(error -> inColumns(error, row)).toList());
         }
         return answer;
     }
 
-    private static Problem.FieldError inColumns(Problem.FieldError flaw, FlatRow row) {
+    private static Problem.FieldError inColumns(Problem.FieldError error, FlatRow row) {
         return new Problem.FieldError(
-                flaw.pointer().map(row::column).or(flaw::parameter),
+                error.pointer().map(row::column).or(error::parameter),
                 Optional.empty(),
-                flaw.message(),
-                flaw.allowed(),
-                flaw.didYouMean());
+                error.message(),
+                error.allowed(),
+                error.didYouMean());
     }
 
     private static Optional<String> name(JsonNode records) {

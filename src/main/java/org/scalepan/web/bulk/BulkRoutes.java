@@ -25,7 +25,7 @@ import org.scalepan.web.route.Route;
 
 /**
  * Many farms and herds in one request: {@code POST /v1/footprints} takes rows of CSV or JSON lines and answers with a row for each, in
- * the same order and format, while it computes. The memory it needs does not grow with the rows.
+ * the same order and format, while it computes. Memory does not grow with the number of rows.
  */
 public final class BulkRoutes {
 
@@ -36,24 +36,24 @@ public final class BulkRoutes {
     private static final String TEMPLATE = "/footprints-template.csv";
 
     private final Library library;
-    private final ConcurrencyLimiter turnstile;
+    private final ConcurrencyLimiter limiter;
     private final int processors;
-    private final ByteQuota room = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
+    private final ByteQuota quota = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
 
     /**
-     * @param turnstile bounds how many runs go on at once
+     * @param limiter bounds how many runs go on at once
      */
-    public BulkRoutes(Library library, ConcurrencyLimiter turnstile) {
-        this(library, turnstile, Runtime.getRuntime().availableProcessors());
+    public BulkRoutes(Library library, ConcurrencyLimiter limiter) {
+        this(library, limiter, Runtime.getRuntime().availableProcessors());
     }
 
     /**
-     * @param turnstile bounds how many runs go on at once
+     * @param limiter bounds how many runs go on at once
      * @param processors how many threads compute the rows of a run
      */
-    BulkRoutes(Library library, ConcurrencyLimiter turnstile, int processors) {
+    BulkRoutes(Library library, ConcurrencyLimiter limiter, int processors) {
         this.library = library;
-        this.turnstile = turnstile;
+        this.limiter = limiter;
         this.processors = processors;
     }
 
@@ -116,10 +116,10 @@ public final class BulkRoutes {
         return new BulkQuestion(library, bases, credit, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
-    /** Before a place is taken, so that who sends slowly keeps nobody from computing. */
+    /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */
     private Spool takenIn(Request request) {
         try {
-            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, room, request.client());
+            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, quota, request.client());
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
         }
@@ -127,7 +127,7 @@ public final class BulkRoutes {
 
     private Runnable place(Spool spool, Client client) {
         try {
-            return turnstile.take(client);
+            return limiter.acquire(client);
         } catch (ProblemException busy) {
             try (spool) {
                 throw busy;
@@ -160,7 +160,7 @@ public final class BulkRoutes {
 
     private BulkRun run(BulkQuestion question, Csv.CsvStyle style, boolean table, BulkRows rows) {
         BulkView view = table ? new BulkCsvView(question, style) : new BulkJsonView(question);
-        // A row with draws takes as long as many without.
+        // A row with draws costs as much as many without.
         return new BulkRun(rows, view, question.drawn() ? 1 : ROWS_OF_A_BLOCK, processors);
     }
 

@@ -7,12 +7,12 @@ import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Problem;
 
-/** What came of one row of a bulk run. */
+/** The result of one row of a bulk run. */
 public sealed interface BulkRow {
     /** Counted from 1, in the order sent. */
     long number();
 
-    /** The row was computed; a quote can still say that it has no figure. */
+    /** The row was computed; an estimate may still have no figure. */
     record Computed(long number, Inventory inventory, List<SystemEstimate> estimates) implements BulkRow {
         public Computed {
             estimates = List.copyOf(estimates);
@@ -28,9 +28,9 @@ public sealed interface BulkRow {
     }
 
     /** The row could not be read: what is wrong, with the column or field as its parameter or pointer. */
-    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> flaws) implements BulkRow {
+    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> errors) implements BulkRow {
         public RejectedRow {
-            flaws = List.copyOf(flaws);
+            errors = List.copyOf(errors);
         }
     }
 

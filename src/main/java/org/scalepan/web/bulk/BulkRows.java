@@ -16,7 +16,7 @@ public interface BulkRows extends Closeable {
      * A row as it was sent.
      *
      * @param size how many characters it holds
-     * @param answer what comes of it; it depends on no other row and may be asked for by any thread
+     * @param answer computes its result; independent of other rows, so any thread may call it
      */
     record SentRow(int size, Supplier<BulkRow> answer) {
         /** A row that cannot be read. */
@@ -25,10 +25,10 @@ public interface BulkRows extends Closeable {
         }
     }
 
-    /** The next row; empty at the end, and after a row whose fault leaves the rest unreadable. */
+    /** The next row; empty at the end, and after a row whose error makes the rest unreadable. */
     Optional<SentRow> next() throws IOException;
 
-    /** UTF-8 read strictly: a byte that is none is a fault, not a question mark. */
+    /** Strict UTF-8: an invalid byte is an error and is not replaced. */
     static Reader strict(InputStream in) {
         return new InputStreamReader(
                 in,

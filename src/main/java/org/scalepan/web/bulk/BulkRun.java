@@ -10,10 +10,10 @@ import org.scalepan.web.bulk.BulkRows.SentRow;
 import org.scalepan.web.http.Answer;
 
 /**
- * Answers the rows of a run in blocks on several processors. What is written is the same however many they are.
+ * Answers the rows of a run in blocks on several processors. The output does not depend on their number.
  *
- * @param most rows of a block
- * @param processors how many blocks are computed at once
+ * @param most rows per block
+ * @param processors how many blocks are computed in parallel
  */
 record BulkRun(BulkRows rows, BulkView view, int most, int processors) implements Answer.Rows {
     private static final int ENOUGH_CHARACTERS = 65_536;
@@ -46,7 +46,7 @@ record BulkRun(BulkRows rows, BulkView view, int most, int processors) implement
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Sends what is written on its way now and then, so that whoever waits for rows sees them come. */
+    /** Flushes from time to time, so that a waiting client sees rows arrive. */
     private static final class Written implements OrderedParallel.Sink<byte[]> {
         private final OutputStream out;
         private long flushed = System.nanoTime();

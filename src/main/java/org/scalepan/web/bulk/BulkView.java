@@ -2,11 +2,11 @@ package org.scalepan.web.bulk;
 
 import java.util.List;
 
-/** Writes the rows of a bulk run in the format they came in. It keeps nothing between two calls, so that several may go on at once. */
+/** Writes the rows of a bulk run in the format they came in. It is stateless and may be called from several threads. */
 interface BulkView {
-    /** What stands before the first row. */
+    /** The header, before the first row. */
     String head();
 
-    /** Rows, one a line. */
+    /** Rows, one per line. */
     String lines(List<BulkRow> rows);
 }

@@ -45,30 +45,30 @@ final class FlatColumns {
 
     /** Reads a header; unknown and repeated columns are refused before any row is computed. */
     static FlatColumns read(List<String> header, char decimal) {
-        List<Problem.FieldError> flaws = new ArrayList<>();
+        List<Problem.FieldError> errors = new ArrayList<>();
         List<RecordColumn> columns = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String cell : header) {
             String name = cell.strip();
             Optional<RecordColumn> column = column(name);
             if (column.isEmpty()) {
-                flaws.add(Problem.FieldError.of(
+                errors.add(Problem.FieldError.of(
                         "column",
                         "unknown column \"" + (name.length() > 60 ? name.substring(0, 60) + "..." : name)
                                 + "\"; /v1/footprints/template.csv shows columns",
                         List.of(),
                         near(name)));
             } else if (!seen.add(name)) {
-                flaws.add(Problem.FieldError.of("column", "the column " + name + " stands twice"));
+                errors.add(Problem.FieldError.of("column", "the column " + name + " stands twice"));
             } else {
                 columns.add(column.get());
             }
-            if (flaws.size() >= 20) {
+            if (errors.size() >= 20) {
                 break;
             }
         }
-        if (!flaws.isEmpty()) {
-            throw new ProblemException(Problem.badBody(flaws));
+        if (!errors.isEmpty()) {
+            throw new ProblemException(Problem.badBody(errors));
         }
         return new FlatColumns(columns, decimal);
     }
@@ -102,12 +102,12 @@ final class FlatColumns {
         return columns.size();
     }
 
-    /** Turns the cells of a row into records; an empty cell is a field that is not given. */
+    /** Turns the cells of a row into records; an empty cell is an absent field. */
     FlatRow row(List<String> cells) {
         ObjectNode records = Json.object();
         Map<String, ObjectNode> owners = new HashMap<>();
         Map<String, String> places = new LinkedHashMap<>();
-        List<Problem.FieldError> flaws = new ArrayList<>();
+        List<Problem.FieldError> errors = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             String cell = cells.get(i).strip();
             if (cell.isEmpty()) {
@@ -122,12 +122,12 @@ final class FlatColumns {
                 if (Double.isFinite(value)) {
                     owner.put(column.field(), value);
                 } else {
-                    flaws.add(Problem.FieldError.of(
+                    errors.add(Problem.FieldError.of(
                             column.name(), column.name() + " must be a number such as 12" + decimal + "5"));
                 }
             }
         }
-        return new FlatRow(records, flaws, places);
+        return new FlatRow(records, errors, places);
     }
 
     private static ObjectNode owner(ObjectNode records, RecordColumn column, Map<String, String> places) {
@@ -139,7 +139,7 @@ final class FlatColumns {
         }
         ArrayNode list =
                 records.path(column.group()) instanceof ArrayNode found ? found : records.putArray(column.group());
-        // Entries left empty take no place in the list, so the place of a fault has to be led back to its column.
+        // Empty entries are left out of the list, so the index in a pointer has to be mapped back to its column.
         places.put("/" + column.group() + "/" + list.size(), column.owner());
         return list.addObject();
     }

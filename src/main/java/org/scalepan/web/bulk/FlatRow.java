@@ -9,16 +9,16 @@ import org.scalepan.web.http.Problem;
  * One row of a table as records.
  *
  * @param records the same object that one system is as JSON
- * @param flaws cells that could not be read
+ * @param errors cells that could not be read
  * @param places the columns that entries of lists came from, by JSON Pointer
  */
-record FlatRow(ObjectNode records, List<Problem.FieldError> flaws, Map<String, String> places) {
+record FlatRow(ObjectNode records, List<Problem.FieldError> errors, Map<String, String> places) {
     FlatRow {
-        flaws = List.copyOf(flaws);
+        errors = List.copyOf(errors);
         places = Map.copyOf(places);
     }
 
-    /** The column that a JSON Pointer into the records means. */
+    /** The column of a JSON Pointer into the records. */
     String column(String pointer) {
         String owner = pointer;
         while (!owner.isEmpty()) {

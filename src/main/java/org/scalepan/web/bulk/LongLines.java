@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.Optional;
 
-/** Lines of a text, of which those that are too long are cut one character behind the limit. */
+/** Reads lines, truncating each at one character more than the limit. */
 final class LongLines {
     private final Reader reader;
     private final int longest;
@@ -17,7 +17,7 @@ final class LongLines {
         this.longest = longest;
     }
 
-    /** A line without its end; empty behind the last. */
+    /** A line without its line end; empty after the last. */
     Optional<String> next() throws IOException {
         if (!hasMore()) {
             return Optional.empty();

@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /**
- * Does the same work on many tasks with several threads and hands the results on in the order of the tasks. Tasks are taken only a few
- * ahead of the results, so that memory does not grow with their number and whoever takes the results slowly is not overrun.
+ * Runs the same function over many tasks on several threads and passes the results on in the order of the tasks. Tasks are taken only a
+ * few ahead of the results, so that memory does not grow with their number and a slow consumer slows the source down.
  */
 final class OrderedParallel {
     private static final int AHEAD_OF_EACH_THREAD = 3;
@@ -22,22 +22,22 @@ final class OrderedParallel {
 
     private OrderedParallel() {}
 
-    /** Where tasks come from; empty at the end. */
+    /** Source of tasks; empty at the end. */
     interface TaskSource<T> {
         Optional<T> next() throws IOException;
     }
 
-    /** Where results go. */
+    /** Sink of results. */
     interface Sink<R> {
         void take(R result) throws IOException;
     }
 
     /**
-     * Works until the source is empty. Source and sink are called by this thread, the work by threads that live as long as this call.
+     * Runs until the source is empty. Source and sink are called by the calling thread, the work by threads that end with this call.
      *
      * @param threads how many do the work, 1 or more
      * @param work must be a pure function of its task
-     * @throws IOException what the source or the sink throws; an exception of the work is thrown in the place of its result
+     * @throws IOException what the source or the sink throws; an exception of the work is thrown when its result is due
      */
     static <T, R> void run(int threads, TaskSource<T> tasks, Function<T, R> work, Sink<R> results) throws IOException {
         ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {

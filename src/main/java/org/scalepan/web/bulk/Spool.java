@@ -15,31 +15,30 @@ import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 
 /**
- * Rows on their way in, laid down in a temporary file until they are computed. Most clients read nothing of an answer before they have
- * sent everything; answering into them while they still send would leave both waiting for the other. The file can be read by nobody
- * else and is deleted when it is closed.
+ * Stores a request body of rows in a temporary file until they are computed. Most clients read no response before they have sent the
+ * whole body; a response written meanwhile would deadlock both. Only this process's user can read the file, and closing deletes it.
  */
 final class Spool implements AutoCloseable {
     private static final int BLOCK = 65_536;
 
     private final Path file;
-    private final ByteQuota room;
+    private final ByteQuota quota;
     private final Client client;
     private long held;
 
-    private Spool(Path file, ByteQuota room, Client client) {
+    private Spool(Path file, ByteQuota quota, Client client) {
         this.file = file;
-        this.room = room;
+        this.quota = quota;
         this.client = client;
     }
 
     /**
-     * Takes in a body of at most so many bytes and lines.
+     * Reads a body of at most so many bytes and lines.
      *
-     * @throws ProblemException when the body has more, or the room is full
+     * @throws ProblemException with 413 when the body has more, with 429 or 503 when the quota is used up
      */
-    static Spool of(InputStream in, long most, long mostLines, ByteQuota room, Client client) throws IOException {
-        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), room, client);
+    static Spool of(InputStream in, long most, long mostLines, ByteQuota quota, Client client) throws IOException {
+        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), quota, client);
         try {
             spool.fill(in, most, mostLines);
         } catch (IOException | RuntimeException e) {
@@ -63,7 +62,7 @@ final class Spool implements AutoCloseable {
                 if (lines > mostLines) {
                     throw tooManyLines(mostLines);
                 }
-                room.take(client, read);
+                quota.reserve(client, read);
                 held += read;
                 out.write(block, 0, read);
             }
@@ -80,7 +79,7 @@ final class Spool implements AutoCloseable {
         return ends;
     }
 
-    /** An answer is longer than its row: a body of line ends alone would be answered with a hundred times its bytes. */
+    /** Bounds amplification: a body of line ends alone would otherwise get a response a hundred times its size. */
     private static ProblemException tooManyLines(long most) {
         return new ProblemException(Problem.plain(
                 413,
@@ -89,7 +88,7 @@ final class Spool implements AutoCloseable {
                 "a body may have at most " + most + " lines; send it in parts"));
     }
 
-    /** Reads the rows from the start; the file is gone, and its room free, when the stream is closed. */
+    /** Reads the rows from the start; closing the stream deletes the file and releases its bytes of the quota. */
     InputStream read() throws IOException {
         InputStream rows = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
         long bytes = held;
@@ -101,7 +100,7 @@ final class Spool implements AutoCloseable {
             public void close() throws IOException {
                 super.close();
                 if (open.getAndSet(false)) {
-                    room.giveBack(client, bytes);
+                    quota.release(client, bytes);
                 }
             }
         };
@@ -109,7 +108,7 @@ final class Spool implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        room.giveBack(client, held);
+        quota.release(client, held);
         held = 0;
         Files.deleteIfExists(file);
     }

@@ -20,7 +20,7 @@ final class ClaimDocument {
         this.checks = checks;
     }
 
-    /** The document; one that rests on records sent has no permalink. */
+    /** The document; one that rests on posted records has no permalink. */
     Document document(Optional<String> permalink) {
         Document.Builder document = new Document.Builder()
                 .labelled("Claim", checks.claim())

@@ -40,7 +40,7 @@ final class ClaimJson {
         this.sentence = sentence;
     }
 
-    /** The answer; one that rests on records sent has no path at which it could be had again. */
+    /** The answer; one that rests on posted records has no permalink. */
     ObjectNode tree(Map<String, Object> question, Optional<String> path) {
         ObjectNode node = Json.object();
         node.set("question", Json.map(question));
@@ -61,8 +61,8 @@ final class ClaimJson {
         node.set(
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
-        Provenance grounds = checks.grounds();
-        Envelope.close(node, grounds.warnings(), library, grounds.products(), checks.references());
+        Provenance provenance = checks.grounds();
+        Envelope.close(node, provenance.warnings(), library, provenance.products(), checks.references());
         return node;
     }
 

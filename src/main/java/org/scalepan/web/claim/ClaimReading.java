@@ -19,8 +19,8 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 
 /**
- * Reads a claim out of parameters. A sentence is another way of writing the same parameters: what is understood of it is added to
- * them, and then everything is read by one rule.
+ * Reads a claim out of parameters. A sentence is another way to write the same parameters: it is parsed into parameters, and then all are
+ * read by the same rules.
  */
 final class ClaimReading {
     static final String PRODUCT = "product";
@@ -42,9 +42,9 @@ final class ClaimReading {
     }
 
     /**
-     * Takes a sentence apart into parameters.
+     * Parses a sentence into parameters.
      *
-     * @param ownSides names of the sides that are given beside the sentence, whose words then must not say them again
+     * @param ownSides names of the sides given as fields of their own, which the sentence must not repeat
      */
     Optional<ParsedClaim> sentence(Optional<String> text, List<String> ownSides) {
         if (text.isEmpty()) {
@@ -88,7 +88,7 @@ final class ClaimReading {
                 .map(product -> Subject.of(new Side.PublishedSide(product)));
     }
 
-    /** What it is compared with; a claim of none may go without. */
+    /** The reference; a claim of zero impact needs none. */
     Optional<Side> reference() {
         boolean none = parameters.raw("none").isPresent();
         if (none && parameters.raw(REFERENCE).isEmpty()) {
@@ -97,7 +97,7 @@ final class ClaimReading {
         return new ProductReading(library, parameters).one(REFERENCE).map(Side.PublishedSide::new);
     }
 
-    /** What is claimed; exactly one of the three ways. */
+    /** The claimed amount, in exactly one of the three forms. */
     Optional<Claimed> claimed() {
         List<String> given =
                 KINDS.stream().filter(name -> parameters.raw(name).isPresent()).toList();
@@ -120,7 +120,7 @@ final class ClaimReading {
         return parameters.faults().size() == before ? Optional.of(claimed) : Optional.empty();
     }
 
-    /** The whole question, ready to be checked; empty after a fault. */
+    /** The whole question; empty after an error. */
     Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
         ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));

@@ -45,7 +45,8 @@ public final class ClaimRoutes {
         Format format = request.format(FORMATS);
         ClaimReading reading = new ClaimReading(library, parameters);
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
-        // What could not be read at all is told alone: faults of the fields it did not give would only confuse.
+        // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
+        // confuse.
         parameters.refuseIfWrong();
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         parameters.refuseIfWrong();

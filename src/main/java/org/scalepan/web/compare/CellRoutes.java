@@ -149,7 +149,7 @@ public final class CellRoutes {
         return new CellRequest(basis, reading.sampling(), parameters.oneOf("stat", stats, "median"));
     }
 
-    /** Whoever mistypes it would otherwise learn so only from an empty cell on the day that something is refused. */
+    /** A mistyped value would otherwise go unnoticed until the first refusal. */
     static void checkOnError(Input parameters) {
         parameters
                 .raw(ON_ERROR)
@@ -166,7 +166,7 @@ public final class CellRoutes {
         return product;
     }
 
-    /** What the path names is not there. */
+    /** The resource named by the path does not exist. */
     private static ProblemException notFound(Input parameters) {
         Problem.FieldError last = parameters.faults().get(parameters.faults().size() - 1);
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));

@@ -12,7 +12,7 @@ import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
 import org.scalepan.web.render.TextLine;
 
-/** Lays a comparison out to be pasted: a table, each product in a sentence, references, warnings, and how it can be had again. */
+/** Lays a comparison out to be pasted: a table, each product in a sentence, references, warnings, and the permalink. */
 public final class ComparisonDocument {
     private final Library library;
     private final Comparison comparison;
@@ -59,7 +59,7 @@ public final class ComparisonDocument {
                 Integer.toString(estimate.studies()));
     }
 
-    /** A product in words: against the reference, or why not and what one study says. */
+    /** A product in words: against the reference, or why there is no ratio and what a single study reports. */
     private String inWords(Comparison.ComparedProduct item) {
         if (item.versus().isPresent()) {
             return sentences.versus(

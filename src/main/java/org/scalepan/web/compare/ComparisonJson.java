@@ -35,8 +35,8 @@ final class ComparisonJson {
         node.set("reference", PublishedEstimateView.json(comparison.reference(), sentences));
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item)));
-        Provenance grounds = comparison.grounds(library);
-        Envelope.close(node, grounds.warnings(), library, grounds.products(), comparison.references(library));
+        Provenance provenance = comparison.grounds(library);
+        Envelope.close(node, provenance.warnings(), library, provenance.products(), comparison.references(library));
         return node;
     }
 
@@ -50,7 +50,7 @@ final class ComparisonJson {
             ObjectNode less = node.putObject("probability_less");
             less.put("value", SevenDigits.rounded(versus.less().value()));
             less.put("standard_error", SevenDigits.rounded(versus.less().standardError()));
-            // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
+            // With n draws a probability within about 3/n of 0 or 1 cannot be distinguished from it.
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
@@ -84,7 +84,7 @@ final class ComparisonJson {
         return node;
     }
 
-    /** The pooled ratio, carried back from the log scale on which it was pooled. */
+    /** The pooled ratio, transformed back from the log scale on which it was pooled. */
     private static ObjectNode pooled(RandomEffects.Pooled pooled) {
         ObjectNode node = Json.object();
         node.put(

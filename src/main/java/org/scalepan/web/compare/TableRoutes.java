@@ -22,7 +22,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** Many cells at once: products × indicators × units, one row each, with the statistics asked for as columns; or one row a product. */
+/** Many cells at once: products × indicators × units, one row each, with the statistics asked for as columns; or one row per product. */
 public final class TableRoutes {
     private static final List<String> STATS =
             Stream.of(Statistic.values()).map(Statistic::id).toList();
@@ -75,7 +75,8 @@ public final class TableRoutes {
         }
         parameters.refuseIfWrong();
         if (bases.size() > 1) {
-            // Each indicator has its own default boundary and unit; what was not given stays open in the question.
+            // Each indicator has its own default boundary and unit; parameters that were not given stay unset in the
+            // resolved question.
             List.of("per", "boundary").stream()
                     .filter(name -> parameters.raw(name).isEmpty())
                     .forEach(parameters::unresolve);

@@ -11,7 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
 
-/** A table of estimates as small XML without namespaces, because the spreadsheet functions that read XML stumble over them. */
+/** A table of estimates as small XML without namespaces, because spreadsheet functions that read XML fail on them. */
 final class TableXml {
     private TableXml() {}
 

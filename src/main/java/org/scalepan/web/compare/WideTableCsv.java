@@ -10,9 +10,9 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
 
 /**
- * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit
- * is part of the column's name, as in {@code ghg_median_kg_co2e_per_kg_protein}, because such a table is cut up and pasted, and a
- * number without its unit is lost.
+ * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit is
+ * part of the column's name, as in {@code ghg_median_kg_co2e_per_kg_protein}, because parts of such a table are pasted elsewhere, where a
+ * number needs its unit.
  */
 final class WideTableCsv {
     private WideTableCsv() {}

@@ -25,7 +25,7 @@ import org.scalepan.web.route.Route;
 
 /** Which value of one entry of a farm's records makes it equal to another: {@code POST /v1/break-even}. */
 public final class BreakEvenRoutes {
-    /** The farm is computed anew for each value tried; this is what that may cost beside one comparison. */
+    /** The farm is computed once for each value tried; this is the assumed cost relative to one comparison. */
     private static final int WORK_OF_FOOTPRINTS = 20;
 
     private final Library library;
@@ -86,7 +86,7 @@ public final class BreakEvenRoutes {
         return entry(library, body, "input", name.get(), notebook.get());
     }
 
-    /** The entry of a name, which the records must have; a fault says which they have and why they have not this. */
+    /** The record input of a name; an error lists the inputs of these records and says why this one is not among them. */
     static Optional<RecordInput> entry(
             Library library, Input body, String field, String name, EditableRecords notebook) {
         Map<String, RecordInput> entries = RecordInputs.of(library, notebook);

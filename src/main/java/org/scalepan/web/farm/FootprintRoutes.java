@@ -99,7 +99,7 @@ public final class FootprintRoutes {
                 .map(id -> reading.basis(
                         Objects.requireNonNull(library.indicators().get(id))))
                 .toList();
-        // The usual unit and boundary are those of an indicator: of several there is not one.
+        // Default unit and boundary belong to an indicator, so several indicators have no common default.
         if (bases.size() > 1 && body.raw("per").isEmpty()) {
             body.unresolve("per");
         }

@@ -26,7 +26,7 @@ import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.PublishedEstimateView;
 
-/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and what stands beside it. */
+/** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */
 final class FootprintView {
     private final Library library;
     private final SystemAnswer answer;
@@ -47,7 +47,7 @@ final class FootprintView {
         node.set("key_figures", figures(KeyFigures.of(library, inventory)));
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
-        Envelope.close(node, grounds());
+        Envelope.close(node, provenance());
         return node;
     }
 
@@ -87,7 +87,7 @@ final class FootprintView {
         return node;
     }
 
-    /** Where the figure comes from stands first, so that a client that reads from top to bottom knows what follows. */
+    /** The origin comes first, so that a streaming reader knows which fields follow. */
     private static ObjectNode beside(String origin, ObjectNode estimate) {
         return Json.object().put("origin", origin).setAll(estimate);
     }
@@ -192,7 +192,7 @@ final class FootprintView {
         return array;
     }
 
-    private Provenance grounds() {
+    private Provenance provenance() {
         List<Estimate> estimates = new ArrayList<>();
         answer.bases().forEach(on -> {
             estimates.add(on.system());

@@ -20,7 +20,7 @@ import org.scalepan.web.read.SideReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** Where the doubt of a figure comes from, and what its records do to it: {@code POST /v1/sensitivity}. */
+/** Which inputs the uncertainty of a figure comes from, and how it responds to its records: {@code POST /v1/sensitivity}. */
 public final class SensitivityRoutes {
     private static final double USUAL_PERCENT = 10;
     private static final double MOST_PERCENT = 90;
@@ -56,7 +56,7 @@ public final class SensitivityRoutes {
         boolean drawsGiven = body.raw("draws").isPresent();
         Optional<Sensitivity.SensitivityQuestion> read = side.map(found -> new Sensitivity.SensitivityQuestion(
                 found.side(), found.notebook(), against, basis, sampling, usual, percents));
-        // How many inputs there are is known only of a question that is right.
+        // The number of inputs is known only once the question is valid.
         body.close();
         body.refuseIfWrong();
         Sensitivity.SensitivityQuestion asked = afford(body, read.orElseThrow(), drawsGiven);
@@ -71,7 +71,7 @@ public final class SensitivityRoutes {
         return Answer.of(Answer.JSON, new SensitivityView(library, Sensitivity.of(library, asked)).json(question));
     }
 
-    /** As many draws as the inputs allow where none are asked for; more than that are refused. */
+    /** By default as many draws as the number of inputs allows; more are refused. */
     private Sensitivity.SensitivityQuestion afford(
             Input body, Sensitivity.SensitivityQuestion asked, boolean drawsGiven) {
         int inputs = Math.max(1, Sensitivity.inputs(library, asked).size());

@@ -49,10 +49,10 @@ final class SensitivityView {
         answer.reference().ifPresent(reference -> node.set("reference", EstimateView.json(reference, sentences)));
         List<Estimate> estimates = new ArrayList<>(List.of(answer.estimate()));
         answer.reference().ifPresent(estimates::add);
-        Provenance grounds = new Provenance(library, estimates);
+        Provenance provenance = new Provenance(library, estimates);
         List<Warning> warnings = new ArrayList<>(words.warnings());
-        warnings.addAll(grounds.warnings());
-        Envelope.close(node, warnings, library, grounds.products(), grounds.references());
+        warnings.addAll(provenance.warnings());
+        Envelope.close(node, warnings, library, provenance.products(), provenance.references());
         return Json.write(node);
     }
 

@@ -6,11 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * The body of an answer, its media type and the tag of its bytes: whole, so that one that never changes is made and tagged once, or as
- * rows that are written while they are computed.
+ * The body of a response, its media type and entity tag: either whole, so that a fixed one is rendered and tagged once, or as rows
+ * streamed while they are computed.
  */
 public final class Answer {
-    // Without a blank where the framework takes it out, so that all ways to an answer write the same.
+    // Without the blank that the framework removes, so that cached and fresh responses have the same header.
     public static final String JSON = "application/json";
     public static final String CSV = "text/csv; charset=utf-8; header=present";
     public static final String MARKDOWN = "text/markdown; charset=utf-8";
@@ -26,12 +26,12 @@ public final class Answer {
     private final Optional<Rows> streamed;
     private final Optional<String> fileName;
 
-    /** Writes an answer that is too long to be held. */
+    /** Writes a body that is too long for memory. */
     public interface Rows {
         void writeTo(OutputStream out) throws IOException;
     }
 
-    /** The bytes are not copied; the caller gives them away. */
+    /** The bytes are not copied; the caller must not change them. */
     public Answer(String mediaType, byte[] body) {
         this(mediaType, body, EntityTag.of(body), Optional.empty(), Optional.empty());
     }
@@ -52,12 +52,12 @@ public final class Answer {
         return new Answer(mediaType, body.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** The same answer, to be kept as a file of this name. */
+    /** The same answer as a download with this file name. */
     public Answer named(String name) {
         return new Answer(mediaType, body, tag, streamed, Optional.of(name));
     }
 
-    /** The name of the file, for what a browser keeps rather than shows. */
+    /** The file name of a download. */
     public Optional<String> fileName() {
         return fileName;
     }

@@ -11,8 +11,8 @@ import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpStatus;
 
 /**
- * A body as it comes from the client. What breaks on the way, such as a connection that ends too early or chunks that are none, is the
- * client's doing and is refused as such; without this it would look like a fault of ours.
+ * A request body with a limit. Transport errors, such as a premature end or invalid chunks, are the client's and become a 4xx problem;
+ * otherwise they would look like a server error.
  */
 public final class BoundedInput extends FilterInputStream {
     private static final int BLOCK = 8_192;
@@ -22,9 +22,9 @@ public final class BoundedInput extends FilterInputStream {
     }
 
     /**
-     * All of it, refused as soon as it has more bytes than it may.
+     * Reads the whole body; refuses it as soon as it exceeds the limit.
      *
-     * @param taking is told how many bytes are about to be held, and may refuse them
+     * @param taking called with the number of bytes of each block before it is stored; may refuse it
      */
     byte[] upTo(int most, IntConsumer taking) {
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
@@ -39,7 +39,7 @@ public final class BoundedInput extends FilterInputStream {
         return whole.toByteArray();
     }
 
-    /** Says no to a body of more bytes than it may have, with the limit. */
+    /** The refusal of a body beyond the limit, which names the limit. */
     public static ProblemException tooLong(String title, long most) {
         return new ProblemException(Problem.plain(
                 413,
@@ -69,7 +69,7 @@ public final class BoundedInput extends FilterInputStream {
     private static ProblemException broken(Exception fault) {
         for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
             boolean slow = cause instanceof TimeoutException
-                    || (cause instanceof HttpException told && told.getCode() == HttpStatus.REQUEST_TIMEOUT_408);
+                    || (cause instanceof HttpException http && http.getCode() == HttpStatus.REQUEST_TIMEOUT_408);
             if (slow) {
                 return new ProblemException(Problem.plain(
                         HttpStatus.REQUEST_TIMEOUT_408,

@@ -5,37 +5,37 @@ import java.io.InputStream;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
- * A body that has come whole and waits to be computed. It is read as JSON only when its turn has come, because as a tree it needs
- * many times the memory.
+ * A request body held in memory while it waits for a permit. It is parsed only when its turn comes, because the parsed tree needs many
+ * times the memory.
  */
 public final class BufferedBody implements RequestBody, AutoCloseable {
     private final String mediaType;
     private final byte[] bytes;
-    private final ByteQuota room;
+    private final ByteQuota quota;
     private final Client client;
 
-    private BufferedBody(String mediaType, byte[] bytes, ByteQuota room, Client client) {
+    private BufferedBody(String mediaType, byte[] bytes, ByteQuota quota, Client client) {
         this.mediaType = mediaType;
         this.bytes = bytes;
-        this.room = room;
+        this.quota = quota;
         this.client = client;
     }
 
     /**
-     * Waits for the body.
+     * Reads the whole body.
      *
-     * @throws ProblemException when it is no JSON by its media type, too long, too slow, or there is no room for it
+     * @throws ProblemException when its media type is not JSON, it is too long or too slow, or the quota is used up
      */
-    public static BufferedBody of(StreamedBody sent, ByteQuota room, Client client) {
+    public static BufferedBody of(StreamedBody sent, ByteQuota quota, Client client) {
         AtomicLong held = new AtomicLong();
         try {
             byte[] bytes = sent.records(block -> {
-                room.take(client, block);
+                quota.reserve(client, block);
                 held.addAndGet(block);
             });
-            return new BufferedBody(sent.mediaType(), bytes, room, client);
+            return new BufferedBody(sent.mediaType(), bytes, quota, client);
         } catch (RuntimeException | OutOfMemoryError e) {
-            room.giveBack(client, held.get());
+            quota.release(client, held.get());
             throw e;
         }
     }
@@ -50,7 +50,7 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
         return JsonBody.parse(bytes);
     }
 
-    /** Nothing: the body has been read. */
+    /** Empty: the body has been read. */
     @Override
     public InputStream stream() {
         return InputStream.nullInputStream();
@@ -58,6 +58,6 @@ public final class BufferedBody implements RequestBody, AutoCloseable {
 
     @Override
     public void close() {
-        room.giveBack(client, bytes.length);
+        quota.release(client, bytes.length);
     }
 }

@@ -3,18 +3,18 @@ package org.scalepan.web.http;
 import java.util.HashMap;
 import java.util.Map;
 
-/** How much of what was sent may lie waiting to be computed at once, over all who send; one client may fill half of it. */
+/** Limits how many bytes of request bodies may wait to be computed, over all clients; one client may use half of them. */
 public final class ByteQuota {
     private static final long KILOBYTE = 1_024;
 
     private final long most;
     private final String content;
-    private final Map<Client, Long> taken = new HashMap<>();
-    private long takenByAll;
+    private final Map<Client, Long> reserved = new HashMap<>();
+    private long total;
 
     /**
      * @param most bytes
-     * @param content what lies in it, in words
+     * @param content what the bytes are, in the words of a refusal
      */
     public ByteQuota(long most, String content) {
         this.most = most;
@@ -22,21 +22,21 @@ public final class ByteQuota {
     }
 
     /**
-     * Takes room for so many bytes more.
+     * Reserves so many bytes more.
      *
-     * @throws ProblemException when there is no room, or this client has filled its half
+     * @throws ProblemException with 429 when this client has used its half, with 503 when the quota is used up
      */
-    public synchronized void take(Client client, long bytes) {
-        long own = taken.getOrDefault(client, 0L) + bytes;
-        if (own > share()) {
+    public synchronized void reserve(Client client, long bytes) {
+        long own = reserved.getOrDefault(client, 0L) + bytes;
+        if (own > clientLimit()) {
             throw new ProblemException(Problem.plain(
                     429,
                     "too-many",
                     "Too much of one client",
-                    "busy: your " + content + " fill the " + inWords(share())
+                    "busy: your " + content + " fill the " + inWords(clientLimit())
                             + " that one client may have waiting at once; ask again in a second"));
         }
-        if (takenByAll + bytes > most) {
+        if (total + bytes > most) {
             throw new ProblemException(Problem.plain(
                     503,
                     "busy",
@@ -44,22 +44,22 @@ public final class ByteQuota {
                     "busy: the " + content + " of others fill the " + inWords(most)
                             + " that there are for what is not yet computed; ask again in a second"));
         }
-        taken.put(client, own);
-        takenByAll += bytes;
+        reserved.put(client, own);
+        total += bytes;
     }
 
-    public synchronized void giveBack(Client client, long bytes) {
-        takenByAll -= bytes;
-        taken.computeIfPresent(client, (one, held) -> held == bytes ? null : held - bytes);
+    public synchronized void release(Client client, long bytes) {
+        total -= bytes;
+        reserved.computeIfPresent(client, (one, held) -> held == bytes ? null : held - bytes);
     }
 
-    /** What one client may have waiting. */
-    long share() {
+    /** How many bytes one client may reserve. */
+    long clientLimit() {
         return most / 2;
     }
 
-    public synchronized long taken() {
-        return takenByAll;
+    public synchronized long reserved() {
+        return total;
     }
 
     private static String inWords(long bytes) {

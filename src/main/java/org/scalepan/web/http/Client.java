@@ -7,17 +7,16 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * Who asks, as far as the service need know: enough to tell one client from another while it is being answered. Nothing of it is kept or
- * logged.
+ * Identity of a client, only used to tell clients apart while requests are in progress. It is neither stored nor logged.
  *
- * @param address of version 4, or the network of one of version 6, because whoever has one address there has 2^64 (RFC 6177)
+ * @param address of version 4, or the network of one of version 6, because a subscriber has a whole /64 (RFC 6177)
  */
 public record Client(String address) {
     private static final int NETWORK_BYTES = 8;
     private static final int LONGEST = 64;
     private static final Pattern WITH_PORT = Pattern.compile("([^:]+|\\[.*]):\\d+");
 
-    /** As the connection tells, or a proxy in a header. */
+    /** From the address of the connection's peer, or as a proxy names it in a header. */
     public static Client at(String address) {
         String bare = address.strip();
         if (WITH_PORT.matcher(bare).matches()) {
@@ -28,10 +27,7 @@ public record Client(String address) {
         return new Client(bare.indexOf(':') < 0 ? bare : network(bare));
     }
 
-    /**
-     * The last of those that a proxy names: each proxy adds whom it heard at the end, and what stands before that the client may have
-     * written.
-     */
+    /** The last address in a proxy's header: each proxy appends its own peer, and anything before that may be forged by the client. */
     static Client lastOf(List<String> header) {
         String all = header.get(header.size() - 1);
         return at(all.substring(all.lastIndexOf(',') + 1));
@@ -39,7 +35,7 @@ public record Client(String address) {
 
     private static String network(String address) {
         try {
-            // With a colon in it this is never looked up as a name.
+            // Contains a colon, so it is never resolved as a host name.
             byte[] bytes = InetAddress.getByName(address).getAddress();
             return bytes.length < 2 * NETWORK_BYTES
                     ? address

@@ -12,126 +12,127 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 
 /**
- * Lets only so many answers be computed at once. A few more wait for a moment; the rest are refused at once, so that those who
- * wait never take up all threads and the addresses that compute nothing stay alive. A place that falls free goes to the client who
- * holds the fewest, so that one who asks much waits for his own questions and not others for his; and the places and the line are
- * never one client's alone.
+ * Limits how many answers are computed at once. A bounded queue holds a few more for a short time; further requests are refused at
+ * once, so that waiting requests never occupy all threads and routes that compute nothing stay responsive. A freed permit goes to the
+ * waiting client that holds the fewest, so that a client with many requests delays its own and not those of others. One client
+ * never takes up all permits and the whole queue.
  */
 public final class ConcurrencyLimiter {
-    /** Two million draws, and as much again for what they are made from, with room for all that is not answers. */
+    /** Two million draws and the same amount for their inputs; the rest of the heap stays free for everything else. */
     private static final long BYTES_OF_AN_ANSWER = 64L * 1_048_576;
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    private static final Duration QUEUE_TIMEOUT = Duration.ofSeconds(5);
 
-    private final int places;
-    private final int placesOfOne;
-    private final int line;
-    private final Duration patience;
+    private final int permits;
+    private final int permitsPerClient;
+    private final int queueLimit;
+    private final Duration timeout;
 
     private final ReentrantLock lock = new ReentrantLock();
-    private final Map<Client, Integer> inside = new HashMap<>();
-    private final List<Waiting> waiting = new ArrayList<>();
-    private int taken;
+    private final Map<Client, Integer> held = new HashMap<>();
+    private final List<Waiter> queue = new ArrayList<>();
+    private int used;
 
-    /** One who stands in line. */
-    private record Waiting(Client client, Condition called) {}
+    /** A queued request; the condition is signalled when it gets a permit. */
+    private record Waiter(Client client, Condition admitted) {}
 
     /**
-     * @param places how many may compute at once
-     * @param placesOfOne how many of them one client may hold
-     * @param line how many may wait
-     * @param patience how long each waits at most
+     * @param permits how many answers may be computed at once
+     * @param permitsPerClient how many of them one client may hold
+     * @param queueLimit how many requests may wait
+     * @param timeout how long each waits at most
      */
-    public ConcurrencyLimiter(int places, int placesOfOne, int line, Duration patience) {
-        this.places = places;
-        this.placesOfOne = placesOfOne;
-        this.line = line;
-        this.patience = patience;
+    public ConcurrencyLimiter(int permits, int permitsPerClient, int queueLimit, Duration timeout) {
+        this.permits = permits;
+        this.permitsPerClient = permitsPerClient;
+        this.queueLimit = queueLimit;
+        this.timeout = timeout;
     }
 
     /**
-     * For single answers: one place for each processor, as more at once would only make each slower, and for what memory the largest
-     * answer needs, so that answers side by side do not run out of it. One client
-     * may hold them all, because the next one to fall free goes to another who waits, and an answer takes no longer than a moment.
+     * For single answers: one permit for each processor, since more would only slow each answer down, and no more than the heap
+     * allows if each answer is as large as can be. One client may hold all permits, because the next freed one goes to another
+     * waiting client and an answer takes little time.
      */
     public static ConcurrencyLimiter ofAnswers() {
         Runtime machine = Runtime.getRuntime();
         int affordable = (int) Math.min(Integer.MAX_VALUE, machine.maxMemory() / BYTES_OF_AN_ANSWER);
-        int places = Math.max(1, Math.min(machine.availableProcessors(), affordable));
-        return new ConcurrencyLimiter(places, places, Limits.ANSWERS_WAITING, PATIENCE);
+        int permits = Math.max(1, Math.min(machine.availableProcessors(), affordable));
+        return new ConcurrencyLimiter(permits, permits, Limits.ANSWERS_WAITING, QUEUE_TIMEOUT);
     }
 
-    /** For runs of many rows, which can take minutes: one client holds at most half of the places, so that another need not wait for that. */
+    /** For bulk runs, which can take minutes: one client holds at most half of the permits, so that another can start at once. */
     public static ConcurrencyLimiter ofRuns() {
-        int places = Math.max(2, Runtime.getRuntime().availableProcessors());
-        return new ConcurrencyLimiter(places, places / 2, Limits.ANSWERS_WAITING, PATIENCE);
+        int permits = Math.max(2, Runtime.getRuntime().availableProcessors());
+        return new ConcurrencyLimiter(permits, permits / 2, Limits.ANSWERS_WAITING, QUEUE_TIMEOUT);
     }
 
-    /** How many answers one client may have computed or waiting at once: half of all, and at least one. */
-    public int share() {
-        return Math.max(1, (places + line + 1) / 2);
+    /** How many answers one client may have running or queued: half of all, and at least one. */
+    public int clientLimit() {
+        return Math.max(1, (permits + queueLimit + 1) / 2);
     }
 
-    /** How many are computed at once. */
-    public int places() {
-        return places;
+    /** How many answers are computed at once. */
+    public int permits() {
+        return permits;
     }
 
-    /** How many may wait. */
-    public int line() {
-        return line;
+    /** How many requests may wait. */
+    public int queueLimit() {
+        return queueLimit;
     }
 
-    /** How many one client may have computed at once. */
-    public int placesOfOne() {
-        return placesOfOne;
+    /** How many answers of one client are computed at once. */
+    public int permitsPerClient() {
+        return permitsPerClient;
     }
 
     /**
-     * Does the work once there is a place.
+     * Runs the work with a permit, waiting for one if necessary.
      *
-     * @throws ProblemException when the client has its share already, the line is full, or nobody left within the patience
+     * @throws ProblemException with 429 when the client is at its limit, with 503 when the queue is full or the timeout has passed
      */
-    public <T> T pass(Client client, Supplier<T> work) {
-        enter(client);
+    public <T> T run(Client client, Supplier<T> work) {
+        enqueue(client);
         try {
             return work.get();
         } finally {
-            leave(client);
+            release(client);
         }
     }
 
     /**
-     * Takes a place for work that goes on after this call, and gives what must be run when it is done.
+     * Acquires a permit for work that outlasts this call.
      *
-     * @throws ProblemException as {@link #pass}
+     * @return releases the permit; to be run exactly once
+     * @throws ProblemException as {@link #run}
      */
-    public Runnable take(Client client) {
-        enter(client);
-        return () -> leave(client);
+    public Runnable acquire(Client client) {
+        enqueue(client);
+        return () -> release(client);
     }
 
-    /** How many wait now. */
+    /** How many requests wait now. */
     public int waiting() {
         lock.lock();
         try {
-            return waiting.size();
+            return queue.size();
         } finally {
             lock.unlock();
         }
     }
 
-    private void enter(Client client) {
+    private void enqueue(Client client) {
         lock.lock();
         try {
-            if (held(client) + inLine(client) >= share()) {
-                throw tooMany(share(), "being computed or in line");
+            if (held(client) + queued(client) >= clientLimit()) {
+                throw tooMany(clientLimit(), "being computed or in line");
             }
-            Waiting last = new Waiting(client, lock.newCondition());
-            waiting.add(last);
-            callNext();
-            if (waiting.contains(last)) {
-                waitInLine(last);
+            Waiter last = new Waiter(client, lock.newCondition());
+            queue.add(last);
+            admit();
+            if (queue.contains(last)) {
+                await(last);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -141,70 +142,70 @@ public final class ConcurrencyLimiter {
         }
     }
 
-    private void waitInLine(Waiting self) throws InterruptedException {
+    private void await(Waiter self) throws InterruptedException {
         try {
-            if (waiting.size() > line) {
+            if (queue.size() > queueLimit) {
                 throw refusal(self.client());
             }
-            long left = patience.toNanos();
-            while (waiting.contains(self)) {
+            long left = timeout.toNanos();
+            while (queue.contains(self)) {
                 if (left <= 0) {
                     throw refusal(self.client());
                 }
-                left = self.called().awaitNanos(left);
+                left = self.admitted().awaitNanos(left);
             }
         } catch (InterruptedException e) {
-            if (!waiting.contains(self)) {
-                // Called in the same moment: the place must not be lost.
-                leave(self.client());
+            if (!queue.contains(self)) {
+                // Admitted at the same moment: the permit must not be lost.
+                release(self.client());
             }
             throw e;
         } finally {
-            waiting.remove(self);
+            queue.remove(self);
         }
     }
 
-    private void leave(Client client) {
+    private void release(Client client) {
         lock.lock();
         try {
-            taken--;
-            inside.computeIfPresent(client, (one, held) -> held == 1 ? null : held - 1);
-            callNext();
+            used--;
+            held.computeIfPresent(client, (one, permitsHeld) -> permitsHeld == 1 ? null : permitsHeld - 1);
+            admit();
         } finally {
             lock.unlock();
         }
     }
 
-    /** Gives what is free to those who hold the fewest places, and among these to who came first. */
-    private void callNext() {
-        Optional<Waiting> next = next();
-        while (taken < places && next.isPresent()) {
-            Waiting called = next.get();
-            waiting.remove(called);
-            inside.merge(called.client(), 1, Integer::sum);
-            taken++;
-            called.called().signal();
+    /** Gives free permits to the clients that hold the fewest, and among these to the one that came first. */
+    private void admit() {
+        Optional<Waiter> next = next();
+        while (used < permits && next.isPresent()) {
+            Waiter admitted = next.get();
+            queue.remove(admitted);
+            held.merge(admitted.client(), 1, Integer::sum);
+            used++;
+            admitted.admitted().signal();
             next = next();
         }
     }
 
-    private Optional<Waiting> next() {
-        return waiting.stream()
-                .filter(one -> held(one.client()) < placesOfOne)
+    private Optional<Waiter> next() {
+        return queue.stream()
+                .filter(one -> held(one.client()) < permitsPerClient)
                 .min(Comparator.comparingInt(one -> held(one.client())));
     }
 
     private int held(Client client) {
-        return inside.getOrDefault(client, 0);
+        return held.getOrDefault(client, 0);
     }
 
-    private int inLine(Client client) {
-        return (int) waiting.stream().filter(one -> one.client().equals(client)).count();
+    private int queued(Client client) {
+        return (int) queue.stream().filter(one -> one.client().equals(client)).count();
     }
 
     private ProblemException refusal(Client client) {
-        boolean ofItsOwn = taken < places && held(client) >= placesOfOne;
-        return ofItsOwn ? tooMany(placesOfOne, "being computed") : busy();
+        boolean ofItsOwn = used < permits && held(client) >= permitsPerClient;
+        return ofItsOwn ? tooMany(permitsPerClient, "being computed") : busy();
     }
 
     private static ProblemException tooMany(int most, String what) {
@@ -218,12 +219,12 @@ public final class ConcurrencyLimiter {
     }
 
     private ProblemException busy() {
-        String limit = places == 1 ? "one answer at a time" : places + " answers at a time";
+        String limit = permits == 1 ? "one answer at a time" : permits + " answers at a time";
         return new ProblemException(Problem.plain(
                 503,
                 "busy",
                 "Too much at once",
-                "busy: other answers are being computed (" + limit + ", and " + line
+                "busy: other answers are being computed (" + limit + ", and " + queueLimit
                         + " may wait in line); ask again in a second"));
     }
 }

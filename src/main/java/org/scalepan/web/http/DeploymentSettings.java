@@ -11,20 +11,20 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.handler.CrossOriginHandler;
 
 /**
- * What the service is told of the world around it; of itself it believes nothing of it.
+ * Facts about the deployment that only the operator knows; the service does not guess them from requests.
  *
- * @param clientHeader the header in which a trusted proxy names the client; without it the client is who opened the connection
- * @param origins of whose pages scripts may read answers, as in {@code https://example.org}; none unless told
+ * @param clientHeader the header in which a trusted proxy names the client; without it the client is the peer of the connection
+ * @param origins whose scripts may read responses (CORS), as in {@code https://example.org}; none by default
  */
 public record DeploymentSettings(Optional<String> clientHeader, List<String> origins) {
-    /** Nobody before it, and no pages but its own. */
+    /** No proxy, and no origins but its own. */
     public static final DeploymentSettings NONE = new DeploymentSettings(Optional.empty(), List.of());
 
     public DeploymentSettings {
         origins = List.copyOf(origins);
     }
 
-    /** Lets scripts of those pages read answers, without cookies or other credentials, which the service does not know anyway. */
+    /** Allows the origins (CORS), without credentials, since the service has none. */
     public Optional<Handler.Singleton> crossOrigin() {
         if (origins.isEmpty()) {
             return Optional.empty();
@@ -38,17 +38,17 @@ public record DeploymentSettings(Optional<String> clientHeader, List<String> ori
         handler.setExposedHeaders(Set.of(
                 "ETag", "Content-Disposition", "Content-Location", "Library-Version", "Library-Digest", "Retry-After"));
         handler.setAllowCredentials(false);
-        // A page that may not read an answer is answered as anybody is; its browser keeps the answer from it.
+        // Other origins get the same response; without the header their browser withholds it from the script.
         handler.setDeliverNonAllowedOriginRequests(true);
         return Optional.of(handler);
     }
 
-    /** What of a request an answer hangs on, besides its address. */
+    /** The request headers that a response depends on. */
     public String vary() {
         return origins.isEmpty() ? "Accept" : "Accept, Origin";
     }
 
-    /** Who asks. A request without the header did not come by the proxy; then its connection tells. */
+    /** The client of a request. A request without the header did not pass the proxy; then the peer of its connection counts. */
     public Client client(HttpServletRequest request) {
         List<String> named = clientHeader.map(name -> Collections.list(request.getHeaders(name))).stream()
                 .flatMap(List::stream)

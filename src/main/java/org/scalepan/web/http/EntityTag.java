@@ -6,7 +6,7 @@ import java.util.HexFormat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Strong entity tags (RFC 9110, section 8.8.3), made from the bytes of the answer. */
+/** Strong entity tags (RFC 9110, section 8.8.3), derived from the bytes of the response. */
 public final class EntityTag {
     private static final Pattern TAG = Pattern.compile("(?:W/)?(\"[^\"]*\")");
 
@@ -21,7 +21,7 @@ public final class EntityTag {
         }
     }
 
-    /** Whether an If-None-Match header names the tag; it compares weakly, as section 13.1.2 says. */
+    /** Whether an If-None-Match header matches the tag, by weak comparison (section 13.1.2). */
     public static boolean matches(String ifNoneMatch, String tag) {
         if (ifNoneMatch.strip().equals("*")) {
             return true;

@@ -7,8 +7,8 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A file that travels in the jar and never changes while the service runs. It is read and tagged when it is first asked for, so that no
- * start waits for it, and then kept: read anew for each request it would fill the memory. Whether it is there is seen at once.
+ * A file that travels in the jar and never changes while the service runs. It is read and tagged at the first request, which keeps the
+ * start short, and then cached, because reading it for each request would fill the memory. Its presence is checked at once.
  */
 public final class FixedFile {
     private final String resource;
@@ -21,7 +21,7 @@ public final class FixedFile {
         this(resource, mediaType, bytes -> bytes);
     }
 
-    /** A file that is finished in the same way each time it is read. */
+    /** A file with a transformation that is applied when it is read. */
     public FixedFile(String resource, String mediaType, UnaryOperator<byte[]> finishing) {
         if (FixedFile.class.getResource(resource) == null) {
             throw new IllegalStateException("the build left out " + resource);
@@ -31,14 +31,14 @@ public final class FixedFile {
         this.finishing = finishing;
     }
 
-    /** The same answer each time; two who ask first at once may both read it, which does no harm. */
+    /** The same answer each time. Two concurrent first requests may both read the file, which is harmless. */
     public Answer answer() {
-        Answer kept = answer;
-        if (kept == null) {
-            kept = new Answer(mediaType, finishing.apply(bytes(resource)));
-            answer = kept;
+        Answer cached = answer;
+        if (cached == null) {
+            cached = new Answer(mediaType, finishing.apply(bytes(resource)));
+            answer = cached;
         }
-        return kept;
+        return cached;
     }
 
     public static byte[] bytes(String resource) {

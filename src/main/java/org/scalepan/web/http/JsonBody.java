@@ -13,7 +13,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Parses a JSON text strictly: UTF-8 only, no duplicate keys, nothing behind it, nothing absurdly deep or long. */
+/** Parses a JSON text strictly: UTF-8 only, no duplicate keys, nothing after it, and within the limits of depth and length. */
 public final class JsonBody {
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -58,7 +58,7 @@ public final class JsonBody {
         }
     }
 
-    /** A number such as 1e999 is JSON, and no number. */
+    /** A number such as 1e999 is valid JSON but not finite. */
     private static void refuseInfinite(JsonNode node) {
         if (node.isNumber() && !Double.isFinite(node.asDouble())) {
             throw refused("a number in the body is too large");

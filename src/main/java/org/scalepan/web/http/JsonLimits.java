@@ -3,7 +3,7 @@ package org.scalepan.web.http;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 
-/** How much a JSON text may hold. The parser keeps the limits; what it says when one is passed is said here in the words of who sends. */
+/** Limits of a JSON text. The parser enforces them; its messages are translated here into terms of the request. */
 final class JsonLimits extends StreamReadConstraints {
 
     private static final long serialVersionUID = 1L;

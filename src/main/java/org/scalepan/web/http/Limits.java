@@ -1,8 +1,8 @@
 package org.scalepan.web.http;
 
 /**
- * Every limit that the service sets to what it is sent. Who reads something takes its limit from here; {@code GET /limits} lists all of
- * them ({@code LimitsJson}). Limits of the computation itself stand where it is computed, in {@code ask}.
+ * Every limit on what a request may hold. Readers take their limits from here; {@code GET /limits} lists all of them ({@code
+ * LimitsJson}). Limits of the computation itself are in {@code ask}.
  */
 public final class Limits {
     // Requests and connections.
@@ -12,13 +12,13 @@ public final class Limits {
     public static final int CONNECTIONS = 200;
     public static final int CONNECTIONS_OF_CLIENT = CONNECTIONS / 2;
     public static final int IDLE_MILLISECONDS = 30_000;
-    /** Bytes a second of a body that arrives; who sends more slowly than any line of today holds a thread for nothing. */
+    /** Minimum rate of a request body in bytes per second; a slower client would only occupy a thread. */
     public static final int SLOWEST_SENDING = 200;
-    /** Bytes a second of an answer that is read. */
+    /** Minimum rate at which a response must be read, in bytes per second. */
     public static final int SLOWEST_READING = 1_000;
-    /** Questions that may wait for one of the places where answers are computed. */
+    /** Requests that may queue for a permit to compute. */
     static final int ANSWERS_WAITING = 32;
-    /** Bytes of bodies that wait to be computed: an eighth of the heap, so that a small one is not filled by waiting alone. */
+    /** Bytes of bodies that wait to be computed: an eighth of the heap, so that queued bodies alone cannot fill a small one. */
     public static final long BODY_BYTES_WAITING =
             Math.min(64L * 1_048_576, Runtime.getRuntime().maxMemory() / 8);
 
@@ -54,7 +54,7 @@ public final class Limits {
 
     // Rows of many farms.
     public static final long ROWS_BYTES = 256L * 1_048_576;
-    /** Four of the longest, in temporary files. */
+    /** Four bodies of the greatest length, in temporary files. */
     public static final long ROWS_BYTES_WAITING = 4 * ROWS_BYTES;
 
     public static final long ROWS_BYTES_WAITING_OF_CLIENT = ROWS_BYTES_WAITING / 2;

@@ -6,22 +6,22 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * A refusal as RFC 9457 has it.
+ * A problem detail (RFC 9457).
  *
- * @param type a relative reference that names the kind of problem
+ * @param type relative reference of the problem type
  * @param detail what is wrong with this request, in a sentence
- * @param errors the single faults
+ * @param errors the errors of single fields
  */
 public record Problem(int status, String type, String title, String detail, List<FieldError> errors) {
     /** A cell shows a closed list only when it is short. */
     private static final int MOST_IN_A_CELL = 20;
-    /** Beyond these a list of faults helps nobody any more. */
+    /** A longer list of errors is no help. */
     private static final int MOST_ERRORS = 20;
-    /** As much of a client's own text as is told back. */
+    /** How much of a client's own text is repeated in a message. */
     private static final int MOST_REPEATED = 60;
-    /** What a cell shows of a fault, which may repeat the client's own text. */
+    /** What a cell shows of one error, which may repeat the client's own text. */
     private static final int MOST_OF_A_FAULT = 200;
-    /** What a cell shows in all: the fault with a list of what would be right, or why there is no evidence. */
+    /** What a cell shows in all: the error with a list of allowed values, or why there is no evidence. */
     private static final int MOST_OF_A_LINE = 400;
     /** Control characters, line and paragraph separators, and the marks that turn the direction of writing. */
     private static final Pattern UNSHOWABLE =
@@ -41,7 +41,7 @@ public record Problem(int status, String type, String title, String detail, List
         return List.copyOf(first);
     }
 
-    /** A client's own text, short enough to be told back. */
+    /** A client's own text, truncated so that it can be repeated in a message. */
     public static String shortened(String text) {
         return shortened(text, MOST_REPEATED);
     }
@@ -51,18 +51,18 @@ public record Problem(int status, String type, String title, String detail, List
             return text;
         }
         int end = most - 3;
-        // A character outside the basic plane is two units long; half of one is no text.
+        // A character outside the basic plane is two units long and must not be split.
         return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "...";
     }
 
     /**
-     * One fault.
+     * One error.
      *
      * @param parameter the query or path parameter it is about
      * @param pointer the place in the body it is about, as a JSON Pointer (RFC 6901)
-     * @param allowed what would be right, when that is a list
-     * @param didYouMean the nearest right values, best first
-     * @param beyond whether it was understood, and is only more than the service takes
+     * @param allowed the allowed values, where they are a closed list
+     * @param didYouMean the nearest allowed values, best first
+     * @param beyond whether the value is valid and only exceeds a limit
      */
     public record FieldError(
             Optional<String> parameter,
@@ -86,7 +86,7 @@ public record Problem(int status, String type, String title, String detail, List
             didYouMean = List.copyOf(didYouMean);
         }
 
-        /** The same fault, of something that was understood and is too much. */
+        /** The same error, marked as an exceeded limit. */
         public FieldError ofTooMuch() {
             return new FieldError(parameter, pointer, message, allowed, didYouMean, true);
         }
@@ -112,7 +112,7 @@ public record Problem(int status, String type, String title, String detail, List
         return new Problem(400, "/problems/bad-body", "The records cannot be read", summary, errors);
     }
 
-    /** Nothing that could not be read: then it is no bad question, only too large a one. */
+    /** Whether all errors are exceeded limits, so that the request is valid and only too large (422). */
     private static boolean areBeyond(List<FieldError> errors) {
         return errors.stream().allMatch(FieldError::beyond);
     }
@@ -144,7 +144,7 @@ public record Problem(int status, String type, String title, String detail, List
         return errors.size() == 1 ? errors.get(0).message() : errors.size() + " parameters are wrong";
     }
 
-    /** The whole refusal in one short line that a spreadsheet cell can show. */
+    /** The problem as one short line for a spreadsheet cell. */
     public String line() {
         if (errors.isEmpty()) {
             return "#" + shown(detail, MOST_OF_A_LINE - 1);

@@ -1,6 +1,6 @@
 package org.scalepan.web.http;
 
-/** Carries a problem out of a handler to the one place that answers it. */
+/** Carries a problem from a handler to the exception mapper. */
 public final class ProblemException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

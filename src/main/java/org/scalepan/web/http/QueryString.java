@@ -11,8 +11,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a query string strictly: a bad percent escape, bytes that are not UTF-8 or a repeated name is a fault, where the
- * framework would drop or choose in silence.
+ * Reads a query string strictly: a bad percent escape, bytes that are not UTF-8 or a repeated name is an error, where the framework would
+ * silently drop or choose one.
  */
 public final class QueryString {
 

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.InputStream;
 
-/** What a client sent along with a request; read when it is asked for. */
+/** The body of a request, read on demand. */
 public interface RequestBody {
-    /** Nothing was sent. */
+    /** No body. */
     RequestBody NOTHING = new RequestBody() {
         @Override
         public String mediaType() {
@@ -27,7 +27,7 @@ public interface RequestBody {
     /** The media type as sent, in lower case, without its parameters. */
     String mediaType();
 
-    /** The whole body as one JSON text; refused when it is something else or too long. */
+    /** The whole body parsed as one JSON text; refused when it is not JSON or too long. */
     JsonNode json();
 
     /** The body as it arrives. */

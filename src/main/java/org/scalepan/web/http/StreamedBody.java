@@ -6,7 +6,7 @@ import java.io.InputStream;
 import java.util.Locale;
 import java.util.function.IntConsumer;
 
-/** The body of a request as the framework holds it. */
+/** The body of a request, read from the connection. */
 public record StreamedBody(Context context) implements RequestBody {
 
     @Override
@@ -38,7 +38,7 @@ public record StreamedBody(Context context) implements RequestBody {
         return arriving(Limits.BODY_BYTES).upTo(Limits.BODY_BYTES, taking);
     }
 
-    /** A body that announces itself as too long is refused before any of it has come. */
+    /** A body whose Content-Length exceeds the limit is refused before any of it is read. */
     private BoundedInput arriving(long most) {
         if (context.req().getContentLengthLong() > most) {
             throw BoundedInput.tooLong("The body is too long", most);

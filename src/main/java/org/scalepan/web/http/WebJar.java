@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 
-/** Finds the version of a web jar, so that the build file stays the only place that names it. */
+/** Finds the version of a web jar, so that only the build file names it. */
 public final class WebJar {
     private WebJar() {}
 

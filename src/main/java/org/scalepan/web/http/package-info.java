@@ -1,6 +1,5 @@
 /**
- * HTTP as the service speaks it: problems, answers, request bodies, entity tags, limits, and how much one
- * client may take. It knows no question.
+ * HTTP building blocks: problems, answers, request bodies, entity tags, limits and fairness between clients. Independent of any question.
  */
 @NullMarked
 package org.scalepan.web.http;

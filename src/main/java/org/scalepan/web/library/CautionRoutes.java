@@ -24,7 +24,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** What to mind in practice: all cautions, or those about a product or in a market. */
+/** Cautions about practice and law: all, or those about a product or in a market. */
 public final class CautionRoutes {
     static final String PATH = "/v1/cautions";
 

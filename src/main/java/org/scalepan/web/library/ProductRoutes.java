@@ -24,7 +24,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** The products, what they consist of, and for which indicators and boundaries there is evidence. */
+/** The products, their composition, and the indicators and boundaries with evidence. */
 public final class ProductRoutes {
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
 
@@ -60,7 +60,7 @@ public final class ProductRoutes {
 
     private Answer product(Request request) {
         Input parameters = request.parameters();
-        // A wrong parameter is not a missing product.
+        // An invalid parameter must give 400, not 404.
         parameters.refuseIfWrong();
         String id = request.variable("id");
         new ProductReading(library, parameters).written("id", id);

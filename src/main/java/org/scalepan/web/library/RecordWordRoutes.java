@@ -23,14 +23,14 @@ import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
 /**
- * The words that a farm's records may use: what it fed, burnt, carried and used up, each with the rows of the library that stand behind
- * it unless a record brings its own, and the words of the livestock guidelines as records write them.
+ * The words that a farm's records may use: feeds, fuels, transport and materials, each with its default library rows, and the terms of
+ * the livestock guidelines as records write them.
  */
 public final class RecordWordRoutes {
-    /** Addresses and the tables whose ids records use. */
+    /** Paths and the tables whose ids records use. */
     public static final Map<String, String> TABLES = tables();
 
-    /** Addresses and the parts of the guidelines' vocabulary that records use. */
+    /** Paths and the parts of the guidelines' vocabulary that records use. */
     public static final Map<String, Guideline> GUIDELINE = guideline();
 
     static final String STEPS = "/v1/processing-steps";
@@ -42,7 +42,7 @@ public final class RecordWordRoutes {
             List.of(
                     new Behind("ingredient_factors", "ingredient", "indicator"),
                     new Behind("ingredient_composition", "ingredient", "quantity"),
-                    // The quantity of a yield stands in no column: the table holds nothing else.
+                    // The quantity of a yield has no column, because the table holds only one.
                     new Behind("crop_yields", "ingredient", "yield")),
             "energy_carriers",
             List.of(new Behind("energy_factors", "carrier", "quantity")),
@@ -58,10 +58,10 @@ public final class RecordWordRoutes {
         this.library = library;
     }
 
-    /** A part of the guidelines' vocabulary, and what its ids begin with there and not in records. */
+    /** A part of the guidelines' vocabulary, and the id prefix that records leave out. */
     public record Guideline(String kind, String prefix) {}
 
-    /** A table of factors: its column that names the word, and the one that names what is told of it. */
+    /** A table of factors: the column of the term and the column of the quantity. */
     private record Behind(String table, String subject, String quantity) {}
 
     private static Map<String, String> tables() {
@@ -122,7 +122,7 @@ public final class RecordWordRoutes {
         for (Row row : library.table("ipcc_terms").rows()) {
             String term = row.text("id");
             boolean asked = row.text("kind").equals(part.kind());
-            // The guidelines' tables know more animals than a herd can be of.
+            // The guidelines' tables have more animals than records of a herd.
             boolean herd = !part.kind().equals("category") || SystemReading.CATEGORIES.contains(term);
             if (asked && herd) {
                 ObjectNode item = Json.object();
@@ -188,7 +188,7 @@ public final class RecordWordRoutes {
         return Answer.of(Answer.JSON, Json.write(node));
     }
 
-    /** Lists are joined by semicolons, as in the dataset; of a row behind a word only its id has room in a cell. */
+    /** Lists are joined by semicolons, as in the dataset; a library row is given by its id. */
     private static void cell(Csv.CsvLine line, ObjectNode item, String column) {
         if (item.path(column).isArray()) {
             List<String> texts = new ArrayList<>();

@@ -23,7 +23,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** Every published row, as it stands in the library. */
+/** The published results, as in the library. */
 public final class ResultRoutes {
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
 

@@ -25,7 +25,7 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** References: all, some or one, in the formats that reference managers read; and the whole library to keep. */
+/** References: all, some or one, in the formats of reference managers; and the whole library as a download. */
 public final class SourceRoutes {
     private static final List<Format> FORMATS =
             List.of(Format.JSON, Format.BIBTEX, Format.RIS, Format.CSL, Format.TEXT);
@@ -44,7 +44,7 @@ public final class SourceRoutes {
                 Route.of("/v1/sources/{id}", List.of("format"), this::source));
     }
 
-    /** The factors folder as loaded. It never changes, so it is made once; not at the start, because few ask for it. */
+    /** The factors folder as loaded. It never changes, so it is built once, at the first request. */
     private synchronized Answer folder() {
         if (folder.isEmpty()) {
             FixedZip zip = new FixedZip();

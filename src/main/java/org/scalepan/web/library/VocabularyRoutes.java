@@ -24,9 +24,9 @@ import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** The words that questions are asked in, and every row of the library by its id. */
+/** The vocabularies of questions, and each row of the library by its id. */
 public final class VocabularyRoutes {
-    /** Addresses and the tables behind them. */
+    /** Paths and their tables. */
     public static final Map<String, String> TABLES = tables();
 
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
@@ -104,7 +104,7 @@ public final class VocabularyRoutes {
         return node;
     }
 
-    /** The row behind any id that an answer names, and the publication behind the row. */
+    /** The row of any id that an answer names, with its publication. */
     private Answer row(Request request) {
         request.parameters().refuseIfWrong();
         String id = request.variable("id");
@@ -122,7 +122,7 @@ public final class VocabularyRoutes {
                 List.of(Problem.FieldError.of("id", "unknown row", List.of(), Nearest.to(id, ids, 3)))));
     }
 
-    /** A row with a source before a word of a vocabulary that happens to have the same id. */
+    /** A row with a source takes precedence over a vocabulary term of the same id. */
     private Optional<Answer> find(Request request, String id, Predicate<Row> wanted) {
         for (Table table : library.tables()) {
             for (Row row : table.rows()) {

@@ -112,9 +112,9 @@ final class NutritionCsv {
 
     private void quality(NutritionFacts facts, MeasuredQuality measured) {
         Csv.CsvLine line = begin(facts, NOT_ON_A_BASIS, measured.row().quantity(), "fraction");
-        number(line, told(measured, measured.row().printed().value()));
-        number(line, told(measured, measured.row().printed().low()));
-        number(line, told(measured, measured.row().printed().high()));
+        number(line, printed(measured, measured.row().printed().value()));
+        number(line, printed(measured, measured.row().printed().low()));
+        number(line, printed(measured, measured.row().printed().high()));
         line.text(
                         measured.row().use().id().equals("default")
                                 ? "ok"
@@ -133,7 +133,7 @@ final class NutritionCsv {
                 .end();
     }
 
-    private static OptionalDouble told(MeasuredQuality measured, OptionalDouble printed) {
+    private static OptionalDouble printed(MeasuredQuality measured, OptionalDouble printed) {
         return printed.isPresent() ? OptionalDouble.of(measured.reported(printed.getAsDouble())) : printed;
     }
 

@@ -14,7 +14,7 @@ import org.scalepan.quantity.Print;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
 
-/** Lays foods side by side out to be pasted: figures in rows, foods in columns. */
+/** Renders foods side by side as a document: figures in rows, foods in columns. */
 final class NutritionDocument {
     private static final String MISSING = "missing";
 

@@ -38,7 +38,7 @@ final class NutritionReading {
         this.parameters = parameters;
     }
 
-    /** The question, with every fault collected in the parameters. */
+    /** The question; errors are collected in the parameters. */
     NutritionQuestion question() {
         List<ProductForm> foods = new ProductReading(library, parameters).some("products", Limits.PRODUCTS);
         Basis basis = parameters.oneOf(
@@ -103,7 +103,7 @@ final class NutritionReading {
         return foods.size() == 1 ? Map.of(foods.get(0), price) : Map.of();
     }
 
-    /** Prices in the order of the products; a hyphen where there is none. */
+    /** Prices in the order of the products; a hyphen for no price. */
     private Map<ProductForm, Double> listed(List<ProductForm> foods, List<String> written) {
         if (written.size() != foods.size()) {
             parameters.fault(

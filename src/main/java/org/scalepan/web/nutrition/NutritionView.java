@@ -79,12 +79,12 @@ final class NutritionView {
         return node;
     }
 
-    /** The codes of what must be known of a figure, in the order of their list. */
+    /** The codes of the caveats of a figure, in declaration order. */
     static List<String> caveats(Content.HeldContent found) {
         return found.caveats().stream().sorted().map(Caveat::code).toList();
     }
 
-    /** The value with the range of what is published beside it: that is no interval of draws. */
+    /** The value with the published range, which is not an interval of draws. */
     static String text(Content.HeldContent found) {
         String value = Print.content(found.value());
         return found.range().low().isPresent() && found.range().high().isPresent()
@@ -117,7 +117,7 @@ final class NutritionView {
         return node;
     }
 
-    /** A score to two figures with what limits it; without all amino acids it is a bound. */
+    /** A score to two significant figures with the limiting amino acid; an upper bound while amino acids are missing. */
     static String text(AminoAcidScore score) {
         return (score.isComplete() ? "" : "at most ") + Print.content(score.value()) + " ("
                 + score.limiting().acid() + ")";

@@ -14,7 +14,7 @@ import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SideReading;
 
-/** Reads what a programme displaces: products or systems, their shares, and what they cost. */
+/** Reads what a programme displaces: products or systems, their shares, and their prices. */
 final class BaselineReading {
     private static final double MOST = 1e12;
 
@@ -37,7 +37,7 @@ final class BaselineReading {
             OptionalDouble imported) {}
 
     /**
-     * The baseline; after a fault the result is empty, and the fault is in the body.
+     * The baseline; empty after an error, which is recorded in the body.
      *
      * @param currency that of all prices of the question
      */
@@ -90,7 +90,7 @@ final class BaselineReading {
         if (imported.isPresent() && !given.has("price_per_kg")) {
             given.fault("price_per_kg", "price_per_kg is missing: imported_share is of the value of what is displaced");
         }
-        // Prices in two currencies would have to be converted, which nothing here does.
+        // Prices in two currencies would have to be converted, which the service does not do.
         Optional<String> own = given.text("currency");
         if (own.isPresent() && !own.equals(currency)) {
             given.fault("currency", "all prices must be in one currency; nothing is converted");

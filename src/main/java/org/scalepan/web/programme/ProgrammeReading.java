@@ -9,7 +9,7 @@ import org.scalepan.ask.programme.Use;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.web.read.Input;
 
-/** Reads how much a programme brings a year, and to whom. */
+/** Reads the yearly quantity of a programme and its beneficiaries. */
 final class ProgrammeReading {
     private static final double LEAST = 1e-6;
     private static final double MOST = 1e12;
@@ -23,7 +23,7 @@ final class ProgrammeReading {
         this.use = use;
     }
 
-    /** The programme; after a fault the result may be empty, and the fault is in the body. */
+    /** The programme; may be empty after an error, which is recorded in the body. */
     Optional<Programme> programme() {
         Optional<OptionalDouble> kilograms = use == Use.FEED ? kilogramsOfFeed() : kilogramsOfFood();
         if (kilograms.isEmpty()) {
@@ -46,7 +46,7 @@ final class ProgrammeReading {
                 : Optional.empty();
     }
 
-    /** The kilogram that quantities are counted in: as sold where it is left out. */
+    /** The unit of quantities; kilogram as sold by default. */
     static FunctionalUnit unit(Input from) {
         List<String> units =
                 Substitution.units().stream().map(FunctionalUnit::id).toList();
@@ -60,7 +60,7 @@ final class ProgrammeReading {
         return Optional.of(body.number("kg_per_year", LEAST, MOST));
     }
 
-    /** By mass, or by the share of a diet; empty where it is not exactly one of the two. */
+    /** By mass, or by the share of a diet; empty unless exactly one of the two is given. */
     private Optional<OptionalDouble> kilogramsOfFeed() {
         boolean byMass = body.has("kg_per_year");
         OptionalDouble kilograms = body.number("kg_per_year", LEAST, MOST);

@@ -20,7 +20,7 @@ import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
 
-/** Lays what a programme changes a year out to be pasted: a paragraph, tables, and what must be said beside them. */
+/** Renders the yearly effect of a programme as a document: a paragraph, tables and caveats. */
 final class SubstitutionDocument {
     private final Library library;
     private final Substitution substitution;
@@ -78,7 +78,7 @@ final class SubstitutionDocument {
                 rows);
     }
 
-    /** What comes to each household, beneficiary and meal, and over the years, as far as their numbers are known. */
+    /** The effect per household, beneficiary and meal, and over all years, as far as their numbers are known. */
     private Optional<Block> each() {
         Programme programme = substitution.question().programme();
         List<String> heads = new ArrayList<>(List.of("avoided (below 0: more)"));
@@ -109,7 +109,7 @@ final class SubstitutionDocument {
         return Optional.of(new Block.TextTable(heads, rows));
     }
 
-    /** One column for each indicator; a setting that has no figure in one of them has an empty cell there. */
+    /** One column for each indicator; a setting without a figure has an empty cell. */
     private Optional<Block> sensitivity() {
         List<YearlyChange> changes = substitution.changes().stream()
                 .filter(change -> change.figures().isPresent())

@@ -24,7 +24,7 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.read.SideReading;
 
-/** Reads what a programme brings, what it displaces and at what rate, out of a body. */
+/** Reads from a body what a programme delivers, what it displaces and at what rate. */
 final class SubstitutionReading {
     private static final double MOST = 1e12;
 
@@ -36,7 +36,7 @@ final class SubstitutionReading {
         this.body = body;
     }
 
-    /** The question; whatever is wrong with it is refused at once. All defaults are then in the resolved question of the body. */
+    /** The question; refused with all its errors at once. All defaults are then in the resolved question. */
     SubstitutionQuestion question() {
         Use use = body.oneOf("as", List.of(Use.FOOD.id(), Use.FEED.id()))
                         .filter(Use.FEED.id()::equals)
@@ -145,7 +145,7 @@ final class SubstitutionReading {
                 .toList();
     }
 
-    /** What else might be displaced; what is on one of the sides already is left out. */
+    /** Other products that might be displaced, without those that are on one of the sides already. */
     private List<Side> alternatives(Use use, Stream<Side> asked) {
         List<ProductForm> named = new ProductReading(library, body).any("alternatives", Limits.ALTERNATIVES);
         List<ProductForm> products = body.has("alternatives") ? named : usualAlternatives(use);

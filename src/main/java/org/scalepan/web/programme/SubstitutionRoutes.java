@@ -12,7 +12,8 @@ import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
 /**
- * What a programme avoids a year, or adds: {@code POST /v1/substitution}. Nothing that is sent is stored or logged.
+ * Emissions or resources that a programme avoids or adds per year: {@code POST /v1/substitution}. Nothing that is sent is stored or
+ * logged.
  */
 public final class SubstitutionRoutes {
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);

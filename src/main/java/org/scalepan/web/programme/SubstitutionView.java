@@ -26,7 +26,7 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 
-/** Renders what a programme changes a year as JSON. */
+/** Renders the yearly effect of a programme as JSON. */
 final class SubstitutionView {
     private final Library library;
     private final Substitution substitution;
@@ -113,9 +113,9 @@ final class SubstitutionView {
         Summary avoided = figures.avoided();
         node.put("unit", yearly);
         node.set("avoided", avoided(avoided, yearly));
-        ObjectNode conservative = node.putObject("conservative");
-        conservative.put("value", SevenDigits.rounded(avoided.low()));
-        conservative.put("text", SubstitutionSentences.conservative(avoided, yearly));
+        ObjectNode estimate = node.putObject("conservative");
+        estimate.put("value", SevenDigits.rounded(avoided.low()));
+        estimate.put("text", SubstitutionSentences.conservative(avoided, yearly));
         node.set("caused_by_product", interval(figures.own(), yearly));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly));
         ObjectNode saves = node.putObject("probability_avoids");
@@ -138,8 +138,8 @@ final class SubstitutionView {
         Sentences perKilogram = new Sentences(
                 change.basis().counting(substitution.question().programme().unit()), coverage());
         sides.add(side("product", change.product(), perKilogram));
-        change.baseline().forEach(estimate -> sides.add(side("baseline", estimate, per)));
-        change.alternatives().forEach(estimate -> sides.add(side("alternative", estimate, per)));
+        change.baseline().forEach(side -> sides.add(side("baseline", side, per)));
+        change.alternatives().forEach(side -> sides.add(side("alternative", side, per)));
     }
 
     private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
@@ -166,7 +166,7 @@ final class SubstitutionView {
         return node;
     }
 
-    /** The ids under which the numbers behind a side can be asked for. */
+    /** Ids of the library rows behind a side. */
     private static List<String> rows(Estimate estimate) {
         if (estimate instanceof PublishedEstimate published) {
             return published.evidence() instanceof Evidence.PooledEvidence some

@@ -1,4 +1,4 @@
-/** Substitution: what a programme avoids a year, or adds, by what it displaces. */
+/** Substitution: what a programme avoids or adds per year by displacing other products. */
 @NullMarked
 package org.scalepan.web.programme;
 

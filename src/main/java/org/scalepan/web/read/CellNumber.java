@@ -2,7 +2,7 @@ package org.scalepan.web.read;
 
 import java.util.regex.Pattern;
 
-/** Reads a number out of a cell of a table: digits with a decimal sign, perhaps with an exponent; no grouping, no words. */
+/** Parses the number in a table cell: digits with a decimal sign and an optional exponent, without grouping or words. */
 public final class CellNumber {
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
 
@@ -12,7 +12,7 @@ public final class CellNumber {
      * The number in a cell.
      *
      * @param decimal the decimal sign
-     * @return not a number when it is none
+     * @return NaN when the cell holds no number
      */
     public static double read(String cell, char decimal) {
         String digits = decimal == '.' ? cell : cell.indexOf('.') >= 0 ? "" : cell.replace(decimal, '.');

@@ -5,14 +5,14 @@ import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Scope;
 
-/** Reads the one indicator and the one basis of a question whose sides may be farms and herds. */
+/** Reads the one indicator and the one comparison basis of a question whose sides may be farms and herds. */
 public final class CommonBasis {
     private final Library library;
     private final Input body;
     private final boolean recorded;
 
     /**
-     * @param recorded whether a side is computed from records, which end at a gate and know fewer indicators
+     * @param recorded whether a side is computed from records, which have a nearer system boundary and fewer indicators
      */
     public CommonBasis(Library library, Input body, boolean recorded) {
         this.library = library;
@@ -20,7 +20,7 @@ public final class CommonBasis {
         this.recorded = recorded;
     }
 
-    /** The indicator asked for; greenhouse gases unless it is told. */
+    /** The indicator; greenhouse gases by default. */
     public Indicator indicator() {
         List<String> known =
                 recorded ? Scope.INDICATORS : List.copyOf(library.indicators().keySet());
@@ -28,7 +28,7 @@ public final class CommonBasis {
         return java.util.Objects.requireNonNull(library.indicators().get(id));
     }
 
-    /** Reads the basis and the sampling; where records are on the basis, what by default would end at retail ends at the farm gate. */
+    /** Reads the comparison basis and the sampling; with records on a side, a default boundary at retail becomes the farm gate. */
     public ComparisonBasisReading basis() {
         return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body))
                 .inBody();

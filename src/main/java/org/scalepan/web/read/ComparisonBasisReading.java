@@ -22,14 +22,14 @@ import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Limits;
 
-/** Reads the parameters that every question of comparison shares: the basis and the sampling. */
+/** Reads the parameters that all comparing questions share: the comparison basis and the sampling. */
 public final class ComparisonBasisReading {
     static final List<String> BASIS = List.of(
             "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
-    /** The fields of a body: those of the basis without its sources, and the sampling. */
+    /** The fields of a body: those of the comparison basis without its sources, and the sampling. */
     private static final List<String> IN_BODY = Stream.concat(BASIS.stream(), SAMPLING.stream())
             .filter(name -> !name.equals("sources") && !name.equals("exclude"))
             .toList();
@@ -40,10 +40,10 @@ public final class ComparisonBasisReading {
     private final Optional<FunctionalUnit> settled;
 
     /**
-     * At which system boundaries a question may end.
+     * The system boundaries that a question allows.
      *
-     * @param allowed those that may be asked for
-     * @param chosen the boundary of an indicator, given the one that is asked for if there is one
+     * @param allowed the boundaries accepted
+     * @param chosen the boundary of an indicator, given the one in the request, if any
      */
     private record BoundaryChoice(List<Boundary> allowed, BiFunction<Indicator, Optional<Boundary>, Boundary> chosen) {
         static final BoundaryChoice OF_LITERATURE = new BoundaryChoice(
@@ -66,12 +66,12 @@ public final class ComparisonBasisReading {
         this(library, input, BoundaryChoice.OF_LITERATURE, Optional.empty());
     }
 
-    /** Reads a question about farms and herds, whose records end at a gate. */
+    /** Reads a question about farms and herds, whose records end at the farm gate or before retail. */
     public static ComparisonBasisReading ofRecords(Library library, Input input) {
         return new ComparisonBasisReading(library, input, BoundaryChoice.OF_RECORDS, Optional.empty());
     }
 
-    /** Reads a question about a programme, which settles the functional unit itself and has no field for it. */
+    /** Reads a question about a programme, which fixes the functional unit itself and has no field for it. */
     public static ComparisonBasisReading ofProgramme(
             Library library, Input input, Use use, boolean recorded, FunctionalUnit per) {
         BoundaryChoice ends = new BoundaryChoice(
@@ -81,9 +81,9 @@ public final class ComparisonBasisReading {
     }
 
     /**
-     * Says that a body has the fields of the basis and the sampling.
+     * Declares the fields of the comparison basis and the sampling as known.
      *
-     * @param own further fields of this question that are read like parameters
+     * @param own further fields of this question that are read in the same way
      */
     public ComparisonBasisReading inBody(String... own) {
         Stream.concat(Stream.of(own), IN_BODY.stream())
@@ -98,7 +98,7 @@ public final class ComparisonBasisReading {
         return this;
     }
 
-    /** The parameter names of a route that asks for a basis and a sampling, after its own. */
+    /** The parameter names of a route: its own, then those of the comparison basis and the sampling. */
     public static List<String> with(String... own) {
         List<String> names = new ArrayList<>(List.of(own));
         names.addAll(BASIS);
@@ -121,7 +121,7 @@ public final class ComparisonBasisReading {
         return basis(indicator, input.oneOf("per", FunctionalUnit.askable(), FunctionalUnit::of, usual, usual.id()));
     }
 
-    /** A basis for each unit of a comma list, or for the usual one of the indicator. */
+    /** A comparison basis for each unit of a comma list, or for the default unit of the indicator. */
     public List<ComparisonBasis> bases(Indicator indicator) {
         List<String> pers = input.someOf(
                 "per", FunctionalUnit.askable(), List.of(usualPer(indicator).id()), Limits.UNITS_OF_TABLE);
@@ -183,7 +183,7 @@ public final class ComparisonBasisReading {
         return input.raw("boundary").flatMap(given -> Boundary.of(input.oneOf("boundary", allowed, allowed.get(0))));
     }
 
-    /** Sources are pinned and excluded in addresses alone. */
+    /** Sources can be pinned and excluded in query strings only. */
     private Set<String> sources(String name) {
         if (!input.isQuery()) {
             return Set.of();
@@ -198,7 +198,7 @@ public final class ComparisonBasisReading {
         return new Sampling(coverage, (int) draws, seed);
     }
 
-    /** Refuses more draws than can be held in memory for so many footprints at once, with the most that would be right. */
+    /** Refuses more draws than memory allows for so many footprints at once, and names the largest number allowed. */
     public void afford(Sampling sampling, int footprints) {
         long wanted = (long) footprints * sampling.draws();
         if (wanted > Sampling.MOST_DRAWS_OF_AN_ANSWER) {

@@ -23,13 +23,12 @@ import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 
 /**
- * The named values of a question, out of a query string or out of an object of a JSON body. A value is a scalar, a list (in a query
- * string separated by commas) or, in a body, an object. Every reading collects its fault instead of stopping, so that one refusal names
- * everything that is wrong: by parameter, or by JSON Pointer (RFC 6901). What was read with its default is kept in order: that is the
- * resolved question.
+ * The named values of a question, from a query string or an object of a JSON body. A value is a scalar, a list (in a query string
+ * separated by commas) or, in a body, an object. Each read records its error instead of stopping, so that one problem lists all errors:
+ * by parameter, or by JSON Pointer (RFC 6901). Values read, defaults included, are recorded in order: the resolved question.
  *
- * <p>Readings that have a default take scalars as a query string writes them, numbers as text and names in capitals too; those that have
- * none take what the JSON of records must be exactly.
+ * <p>Reads with a default accept scalars as a query string writes them: numbers as text, names in capitals too. Reads without a default
+ * require the exact JSON types of records.
  */
 public final class Input {
     private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
@@ -66,7 +65,7 @@ public final class Input {
         return faults.isQuery();
     }
 
-    // Which names there are
+    // Known names
 
     /** Refuses names other than these. */
     public void onlyKnown(Collection<String> known) {
@@ -86,7 +85,7 @@ public final class Input {
         }
     }
 
-    /** Refuses fields that nobody asked for, which are mostly misspelt. */
+    /** Refuses unknown fields, which are mostly misspelt. */
     public void close() {
         onlyKnown(read);
     }
@@ -96,7 +95,7 @@ public final class Input {
         return !node.path(name).isMissingNode();
     }
 
-    /** Takes a value that was said in another way, such as in a sentence. */
+    /** Sets a value that was given in another form, such as in a sentence. */
     public void add(String name, String value) {
         added.put(name, value);
     }
@@ -138,14 +137,14 @@ public final class Input {
         return value;
     }
 
-    /** One of a closed list of names that stand for something. */
+    /** One of a closed list of names, mapped to its value. */
     public <T> T oneOf(
             String name, Collection<String> allowed, Function<String, Optional<T>> read, T byDefault, String id) {
         String value = oneOf(name, allowed, id);
         return read.apply(value).orElse(byDefault);
     }
 
-    /** Names out of a closed list. */
+    /** Names from a closed list. */
     public List<String> someOf(String name, Collection<String> allowed, List<String> byDefault, int most) {
         List<String> values = items(name, most).stream().map(InputItem::text).toList();
         if (values.isEmpty()) {
@@ -178,7 +177,7 @@ public final class Input {
         return number;
     }
 
-    /** A whole number within limits, of which more than the most is too much rather than wrong. */
+    /** A whole number within limits; one above the maximum exceeds a limit (422) rather than being invalid. */
     public long count(String name, long least, long most, long byDefault) {
         Optional<String> value = raw(name);
         if (value.isPresent() && WHOLE.matcher(value.get()).matches() && Long.parseLong(value.get()) > most) {
@@ -207,7 +206,7 @@ public final class Input {
 
     // Lists
 
-    /** The texts of a list, each with its place: in a query string separated by commas, in a body an entry each. */
+    /** The texts of a list, each with its location: separated by commas in a query string, one entry each in a body. */
     List<InputItem> items(String name, int most) {
         if (!isQuery()) {
             return texts(name, most, true);
@@ -225,7 +224,7 @@ public final class Input {
         return values.stream().limit(most).map(text -> item(name, text)).toList();
     }
 
-    /** A text that was given for a name. */
+    /** The text of a name. */
     InputItem item(String name, String text) {
         return new InputItem(name, "", text, faults);
     }
@@ -278,9 +277,9 @@ public final class Input {
         return list.size();
     }
 
-    // What the JSON of records must be exactly
+    // Exact JSON types, as records require
 
-    /** An object inside; absent ones read as empty. */
+    /** A nested object; absent reads as empty. */
     public Optional<Input> object(String name) {
         if (!has(name)) {
             return Optional.empty();
@@ -293,7 +292,7 @@ public final class Input {
         return Optional.of(new Input(inner, faults.inside(name, "")));
     }
 
-    /** A number within limits, if given; then it is a part of the resolved question. */
+    /** A number within limits, if given; then it is added to the resolved question. */
     public OptionalDouble number(String name, double least, double most) {
         if (!has(name)) {
             return OptionalDouble.empty();
@@ -317,7 +316,7 @@ public final class Input {
         return needNumber(field.field(), field.least(), field.most());
     }
 
-    /** A number that must be given; 0 stands for it after a fault. */
+    /** A required number; 0 after an error. */
     public double needNumber(String name, double least, double most) {
         if (!has(name)) {
             fault(name, name + " is missing");
@@ -353,7 +352,7 @@ public final class Input {
         return value;
     }
 
-    /** One of a closed list of names that must be given. */
+    /** A required name of a closed list. */
     public Optional<String> needOneOf(String name, Collection<String> allowed) {
         if (!has(name)) {
             fault(name, name + " is missing", allowed);
@@ -362,15 +361,15 @@ public final class Input {
         return oneOf(name, allowed);
     }
 
-    // Faults
+    // Errors
 
-    /** Adds a fault about a value that is not one of the allowed. */
+    /** Adds an error about a value that is not allowed. */
     public void unknown(String name, String value, Collection<String> allowed) {
         String what = isQuery() ? singular(name) : name;
         faults.add(name, "", unknownWords(what, value), allowed, Nearest.to(value, allowed, 3));
     }
 
-    /** The same of a text of records, with what could be meant. */
+    /** The same for a text of records, with the nearest allowed values. */
     public void unknown(String name, String value, Collection<String> allowed, List<String> near) {
         faults.add(name, "", "unknown " + name + " \"" + value + "\"", allowed, near);
     }
@@ -379,32 +378,32 @@ public final class Input {
         fault(name, message, List.of());
     }
 
-    /** A fault with what would be right. */
+    /** An error with the allowed values. */
     public void fault(String name, String message, Collection<String> allowed) {
         faults.add(name, "", message, allowed, List.of());
     }
 
-    /** What the records or the question say against being answered. */
+    /** Adds the obstacles that the records or the question report. */
     public void fault(Obstacle obstacle) {
         fault(obstacle.field(), obstacle.text());
     }
 
-    /** Adds a fault about something that was understood, and is more than the service takes. */
+    /** Adds an error about a valid value that exceeds a limit. */
     public void tooMuch(String name, String message) {
         faults.addTooMuch(name, message);
     }
 
-    /** Adds a fault about something that was not understood, with what could be meant. */
+    /** Adds an error about an unknown value, with the nearest allowed values. */
     public void unclear(String name, String message, List<String> didYouMean) {
         faults.add(name, "", message, List.of(), didYouMean);
     }
 
-    /** Every fault found so far, anywhere in the question. */
+    /** All errors found so far, anywhere in the question. */
     public List<Problem.FieldError> faults() {
         return faults.all();
     }
 
-    /** Stops here if anything was wrong. */
+    /** Throws the problem if there are errors. */
     public void refuseIfWrong() {
         faults.refuseIfAny();
     }
@@ -419,7 +418,7 @@ public final class Input {
         resolved.put(name, value);
     }
 
-    /** Takes a name back out of the resolved question. */
+    /** Removes a name from the resolved question. */
     public void unresolve(String name) {
         resolved.remove(name);
     }
@@ -429,7 +428,7 @@ public final class Input {
         return new LinkedHashMap<>(resolved);
     }
 
-    /** A name as its list spells it: a spreadsheet makes the first letter of what is typed into a cell a capital. */
+    /** A name as its list spells it: spreadsheets capitalise the first letter typed into a cell. */
     public static String asListed(String typed, Collection<String> allowed) {
         if (allowed.contains(typed)) {
             return typed;

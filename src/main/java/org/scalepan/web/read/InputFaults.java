@@ -6,7 +6,7 @@ import java.util.List;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 
-/** What is wrong with a question, each fault with its place: a parameter of a query string, or a JSON Pointer into a body (RFC 6901). */
+/** The errors of a question, each with its location: a parameter of a query string, or a JSON Pointer into a body (RFC 6901). */
 final class InputFaults {
     private static final int MOST_SHOWN = 60;
 
@@ -28,7 +28,7 @@ final class InputFaults {
         return new InputFaults(false, "", new ArrayList<>());
     }
 
-    /** The same faults, of which those of an object inside stand below its place. */
+    /** The same errors, located below the pointer of a nested object. */
     InputFaults inside(String name, String entry) {
         return new InputFaults(false, place(name) + entry, faults);
     }
@@ -42,33 +42,33 @@ final class InputFaults {
         return query ? name : within(pointer, name);
     }
 
-    /** The pointer to a field of what a pointer shows. */
+    /** The pointer to a field of an object at a pointer. */
     static String within(String pointer, String field) {
         return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
     }
 
-    /** A fault of the body as a whole. */
+    /** An error of the body as a whole. */
     void addWhole(String message) {
         faults.add(Problem.FieldError.at("", message, List.of(), List.of()));
     }
 
     /**
-     * A fault about a value.
+     * An error about a value.
      *
      * @param entry the rest of the pointer where the value is a list, such as {@code /2}; otherwise empty
-     * @param allowed what would be right; a long list helps nobody in an error, and the vocabulary routes have it
-     * @param near what could be meant, best first
+     * @param allowed the allowed values; left out where long, since the vocabulary routes list them
+     * @param near the nearest allowed values, best first
      */
     void add(String name, String entry, String message, Collection<String> allowed, List<String> near) {
         faults.add(fault(name, entry, message, allowed.size() <= MOST_SHOWN ? List.copyOf(allowed) : List.of(), near));
     }
 
-    /** A name that is not one of the known, all of which are shown. */
+    /** An unknown name; all known names are shown. */
     void addUnknownName(String name, String message, List<String> known, List<String> near) {
         faults.add(fault(name, "", message, known, near));
     }
 
-    /** A fault about something that was understood, and is more than the service takes. */
+    /** An error about a valid value that exceeds a limit. */
     void addTooMuch(String name, String message) {
         faults.add(fault(name, "", message, List.of(), List.of()).ofTooMuch());
     }
@@ -84,10 +84,10 @@ final class InputFaults {
         return List.copyOf(faults);
     }
 
-    /** Stops here if anything was wrong. */
+    /** Throws the problem if there are errors. */
     void refuseIfAny() {
         if (!faults.isEmpty()) {
-            // A basis that is read once for each indicator finds the same fault each time.
+            // A comparison basis read once for each indicator finds the same error each time.
             List<Problem.FieldError> once = faults.stream().distinct().toList();
             throw new ProblemException(query ? Problem.badQuery(once) : Problem.badBody(once));
         }

@@ -21,7 +21,7 @@ public final class ProductReading {
         this.input = input;
     }
 
-    /** A comma list of products; at least one. */
+    /** A comma-separated list of products; at least one. */
     public List<ProductForm> some(String name, int most) {
         List<InputItem> written = input.items(name, most);
         if (written.isEmpty()) {
@@ -45,7 +45,7 @@ public final class ProductReading {
         return written.stream().flatMap(item -> read(item).stream()).distinct().toList();
     }
 
-    /** One product that must be given. */
+    /** A required product. */
     public Optional<ProductForm> one(String name) {
         Optional<String> text = input.raw(name);
         if (text.isEmpty()) {
@@ -85,7 +85,7 @@ public final class ProductReading {
         return Optional.of(new ProductForm(product, form));
     }
 
-    /** Products whose id, name, other names or species look like what was typed. */
+    /** Products whose id, name, synonyms or species are similar to the text. */
     private List<String> near(String typed) {
         String wanted = typed.toLowerCase(Locale.ROOT).strip();
         List<String> found = new ArrayList<>();

@@ -6,7 +6,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Region;
 
-/** The names of the library that records may use, put together once. */
+/** The names of the library that records may use, collected once. */
 record RecordVocabulary(
         List<String> insects,
         List<String> regions,

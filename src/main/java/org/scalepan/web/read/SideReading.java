@@ -6,10 +6,7 @@ import org.scalepan.ask.Side;
 import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.factors.Library;
 
-/**
- * Reads one side of a question out of a body: a product by its name, or a farm or herd by its records. The records stand in a field
- * of their own, so that a name is never mistaken for a record.
- */
+/** Reads one side of a question from a body: a product by its name, or a farm or herd by its records, in separate fields. */
 public final class SideReading {
     private final Library library;
     private final SystemReading systems;
@@ -24,7 +21,7 @@ public final class SideReading {
         this.credit = credit;
     }
 
-    /** Reads whether the credit for replaced fertiliser is taken off; it is not unless asked. */
+    /** Reads whether the credit for replaced fertiliser is subtracted; not by default. */
     public static boolean credit(Input body) {
         return body.oneOf("credit", List.of("no", "yes")).filter("yes"::equals).isPresent();
     }
@@ -36,7 +33,7 @@ public final class SideReading {
      */
     public record Read(Side side, Optional<EditableRecords> notebook) {}
 
-    /** A side that must be given in one of its two fields; after a fault the result is empty and the fault is in the body. */
+    /** A required side, given in one of its two fields; empty after an error, which is recorded in the body. */
     public Optional<Side> one(Input body, String productField, String systemField) {
         return read(body, productField, systemField).map(Read::side);
     }
@@ -62,7 +59,7 @@ public final class SideReading {
                                 new Side.Recorded(notebook.inventory(library), credit), Optional.of(notebook)));
     }
 
-    /** The field that a side was given in. */
+    /** The field in which a side was given. */
     public static String field(Side side, String productField, String systemField) {
         return side instanceof Side.Recorded ? systemField : productField;
     }

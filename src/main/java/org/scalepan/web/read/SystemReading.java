@@ -18,13 +18,16 @@ import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.web.http.Limits;
 
-/** Reads one production system out of a request: an insect farm's notebook or a herd. */
+/** Reads one production system from a request: the records of an insect farm or of a herd. */
 public final class SystemReading {
-    /** Animals that a herd can be of. */
+    private static final double MOST = 1e12;
+    /** kWh per kg of water; the worst dryer published takes 7. */
+    private static final double MOST_HEAT = 100;
+    /** The animals of a herd. */
     public static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
 
-    /** Steps behind the farm gate. */
+    /** Processing steps after the farm gate. */
     public static final List<String> STEPS = List.of("drying", "blanching", "freezing");
 
     private final Library library;
@@ -37,12 +40,12 @@ public final class SystemReading {
         this.records = new RecordsReading(library);
     }
 
-    /** Reads a system; after a fault the result is empty and the fault is in the body. */
+    /** Reads a system; empty after an error, which is recorded in the body. */
     public Optional<Inventory> read(Input body) {
         return notebook(body).map(read -> read.inventory(library));
     }
 
-    /** Reads the records of a system, for questions that change them; after a fault the result is empty. */
+    /** Reads the records of a system, for questions that vary them; empty after an error. */
     public Optional<EditableRecords> notebook(Input body) {
         Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
         int before = body.faults().size();
@@ -257,7 +260,7 @@ public final class SystemReading {
                 : Optional.empty();
     }
 
-    /** Names near to a mistyped ingredient, by its other names too. */
+    /** Ingredients with a name or synonym similar to a mistyped one. */
     static List<String> nearIngredients(Library library, String typed) {
         for (Row row : library.table("ingredients").rows()) {
             if (row.list("aliases").stream().anyMatch(typed::equalsIgnoreCase)) {

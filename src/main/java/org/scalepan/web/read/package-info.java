@@ -1,7 +1,4 @@
-/**
- * Reads what is asked, from query strings and JSON bodies alike: the comparison basis, products, farms and
- * herds. Every field error is collected.
- */
+/** Reads questions from query strings and JSON bodies: the comparison basis, products, farms and herds. All field errors are collected. */
 @NullMarked
 package org.scalepan.web.read;
 

@@ -2,7 +2,7 @@ package org.scalepan.web.render;
 
 import java.util.List;
 
-/** One part of a {@link Document}. All texts are plain: what they hold is never read as markup. */
+/** One part of a {@link Document}. All texts are plain and never parsed as markup. */
 public sealed interface Block {
     /** A heading of the second level. */
     record Heading(String text) implements Block {}
@@ -10,7 +10,7 @@ public sealed interface Block {
     /**
      * A paragraph.
      *
-     * @param lines run together where they are shown; a line ends where the plain file has a line end
+     * @param lines run together where they are shown; each line is one line of the plain file
      */
     record Paragraph(List<TextLine> lines) implements Block {
         public Paragraph {
@@ -44,10 +44,10 @@ public sealed interface Block {
      * A picture.
      *
      * @param svg made by this service, which escapes every text in it
-     * @param words what the picture shows, for those who do not see it
+     * @param words text alternative of the picture
      */
     record Picture(String svg, String words) implements Block {}
 
-    /** Text to be copied as it is, such as BibTeX. */
+    /** Preformatted text, such as BibTeX. */
     record Code(String text) implements Block {}
 }

@@ -15,9 +15,9 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
 /**
- * The picture of a brief, for print: a logarithmic scale, one row for each product and the reference, the interval a band, the median
- * a stroke, every published result a mark whose form tells how its number was checked. Colours are written into the picture, because
- * style sheets do not travel with it.
+ * The picture of a brief, for print: a logarithmic scale, one row for each product and the reference, the interval a band, the median a
+ * stroke, every published result a mark whose shape shows how its number was checked. Colours are inline, because style sheets do not
+ * travel with a picture.
  */
 public final class ChartSvg {
     private static final int WIDTH = 760;
@@ -39,7 +39,7 @@ public final class ChartSvg {
     private final double high;
 
     /**
-     * @param source what is written below the picture: where its figures come from
+     * @param source the line below the picture: where its figures come from
      */
     public ChartSvg(Brief brief, String source) {
         this.brief = brief;
@@ -60,7 +60,7 @@ public final class ChartSvg {
         this.high = Math.max(10 * low, Math.pow(10, Math.ceil(Math.log10(most * 1.05))));
     }
 
-    /** What the picture shows, in a sentence. */
+    /** The text alternative of the picture, one sentence. */
     public String words() {
         return sentences.capitalIndicator() + " per "
                 + brief.question().basis().per().words() + ", "

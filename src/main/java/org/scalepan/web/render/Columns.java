@@ -9,7 +9,7 @@ import java.util.stream.StreamSupport;
 import org.scalepan.sheet.Cell;
 import org.scalepan.sheet.Sheet;
 
-/** The columns of a sheet, each with the place in a JSON row where its cells come from: numbers stay numbers. */
+/** The columns of a sheet, each with the place in a JSON row where its cells come from: numbers stay numeric. */
 record Columns(List<SheetColumn> columns) {
     private static final int WIDE = 60;
     private static final int USUAL = 16;
@@ -32,7 +32,7 @@ record Columns(List<SheetColumn> columns) {
     /** One column. */
     record SheetColumn(String name, JsonPointer place) {}
 
-    /** Columns by name; where the field is called otherwise or lies deeper, with its pointer behind an equals sign. */
+    /** Columns by name; where the field has another name or is nested, with its pointer after an equals sign. */
     static Columns of(String... written) {
         return new Columns(Stream.of(written)
                 .map(text -> {
@@ -45,7 +45,7 @@ record Columns(List<SheetColumn> columns) {
                 .toList());
     }
 
-    /** A sheet with a row for each node, the names of the columns above them. */
+    /** A sheet with a header row and a row for each node. */
     Sheet sheet(String name, List<JsonNode> nodes) {
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(columns.stream().map(column -> Cell.head(column.name())).toList());

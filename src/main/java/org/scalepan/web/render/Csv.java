@@ -15,8 +15,8 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.read.Input;
 
 /**
- * Writes CSV as RFC 4180 has it, in the style asked for. A text cell that a spreadsheet would run as a formula is led by an
- * apostrophe; a number never is.
+ * Writes CSV (RFC 4180) in a given style. A text cell that a spreadsheet would run as a formula is prefixed with an apostrophe; a number
+ * never is.
  */
 public final class Csv {
     public static final List<String> PARAMETERS = List.of("delim", "decimal", "bom");
@@ -25,7 +25,7 @@ public final class Csv {
     private final Writer out;
     private final CsvWriter writer;
 
-    /** Field separator, decimal sign, and whether a byte-order mark leads (for Excel opening a downloaded file). */
+    /** Field separator, decimal sign, and whether a byte-order mark comes first (for Excel opening a downloaded file). */
     public record CsvStyle(char delimiter, char decimal, boolean byteOrderMark) {
         public static CsvStyle read(Input parameters) {
             String delimiter = parameters.raw("delim").orElse(",");
@@ -57,7 +57,7 @@ public final class Csv {
         this(style, header, new StringWriter());
     }
 
-    /** Writes to a writer as the rows come, for tables that are too long to be held. */
+    /** Writes rows to a writer as they come, for tables too long for memory. */
     public Csv(CsvStyle style, List<String> header, Writer out) {
         this(style, marked(style, out));
         writer.writeRecord(header);
@@ -72,7 +72,7 @@ public final class Csv {
                 .build(out);
     }
 
-    /** Writes rows that stand behind others. */
+    /** Writes further rows, without a header. */
     public static Csv withoutHeader(CsvStyle style, Writer out) {
         return new Csv(style, out);
     }
@@ -103,7 +103,7 @@ public final class Csv {
             return this;
         }
 
-        /** A published number: every digit of it. */
+        /** A published number with all its digits. */
         CsvLine published(double value) {
             cells.add(Input.plain(value).replace('.', style.decimal()));
             return this;
@@ -130,7 +130,7 @@ public final class Csv {
         return new CsvLine();
     }
 
-    /** Sends what is written so far on its way. */
+    /** Flushes the rows written so far. */
     public void flush() throws IOException {
         writer.flush();
     }

@@ -6,10 +6,9 @@ import java.util.Optional;
 import org.scalepan.cite.Reference;
 
 /**
- * A text to be pasted or printed, as the blocks it is made of: written down once, rendered by {@link MarkdownRenderer} and
- * {@link HtmlRenderer}.
+ * A text to be quoted or printed, as a list of blocks, rendered by {@link MarkdownRenderer} and {@link HtmlRenderer}.
  *
- * @param title heading of the first level; none where the text is to be pasted under a heading of the reader's own
+ * @param title heading of the first level; none where the text goes under a heading of the reader's own
  */
 public record Document(Optional<String> title, List<Block> blocks) {
     public Document {
@@ -33,12 +32,12 @@ public record Document(Optional<String> title, List<Block> blocks) {
             return add(new Block.Paragraph(TextLine.of(text)));
         }
 
-        /** A paragraph led by a label, such as {@code Verdict: fails}. */
+        /** A paragraph that starts with a label, such as {@code Verdict: fails}. */
         public Builder labelled(String label, String text) {
             return add(new Block.Paragraph(TextLine.labelled(label, text)));
         }
 
-        /** An address that stands alone. */
+        /** A paragraph that consists of an address. */
         public Builder link(String address) {
             return add(new Block.Paragraph(TextLine.link(address)));
         }
@@ -51,7 +50,7 @@ public record Document(Optional<String> title, List<Block> blocks) {
             return add(new Block.Bullets(items.stream().map(TextLine::of).toList()));
         }
 
-        /** A list under a line that names it; nothing where the list is empty. */
+        /** A list under an introductory line; nothing where the list is empty. */
         public Builder listed(String name, List<String> items) {
             return items.isEmpty() ? this : paragraph(name).bullets(items);
         }

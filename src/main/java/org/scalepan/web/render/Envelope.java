@@ -14,11 +14,11 @@ import org.scalepan.factors.Caution;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 
-/** What every JSON answer carries beside its content: the question as resolved, the library, the permalink, warnings, cautions. */
+/** What every JSON answer has besides its content: the question as resolved, the library, the permalink, warnings, cautions. */
 public final class Envelope {
     private Envelope() {}
 
-    /** Opens an answer. */
+    /** Starts an answer. */
     public static ObjectNode open(Library library, String path, Map<String, Object> question) {
         ObjectNode node = Json.object();
         node.set("question", Json.map(question));
@@ -27,7 +27,7 @@ public final class Envelope {
         return node;
     }
 
-    /** Closes an answer that rests on warnings, cautions and references. */
+    /** Completes an answer with warnings, cautions and references. */
     public static void close(
             ObjectNode node,
             List<Warning> warnings,
@@ -39,12 +39,12 @@ public final class Envelope {
         node.set("references", references(references));
     }
 
-    /** Closes an answer with what stands behind its figures. */
-    public static void close(ObjectNode node, Provenance grounds) {
-        close(node, grounds.warnings(), grounds.library(), grounds.products(), grounds.references());
+    /** Completes an answer with the provenance of its figures. */
+    public static void close(ObjectNode node, Provenance provenance) {
+        close(node, provenance.warnings(), provenance.library(), provenance.products(), provenance.references());
     }
 
-    /** Closes an answer that states rows as they are. */
+    /** Completes an answer that only lists rows. */
     public static void close(ObjectNode node) {
         node.set("warnings", Json.array());
         node.set("cautions", Json.array());
@@ -72,7 +72,7 @@ public final class Envelope {
         return cautions(library, products, Optional.empty());
     }
 
-    /** The cautions about products; with a market only those that hold everywhere or there. */
+    /** The cautions about products; with a market only those that apply everywhere or there. */
     public static ArrayNode cautions(Library library, Collection<Product> products, Optional<String> market) {
         ArrayNode array = Json.array();
         library.cautionsAbout(products, market).forEach(caution -> array.add(caution(caution)));

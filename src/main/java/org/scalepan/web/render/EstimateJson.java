@@ -16,7 +16,7 @@ public final class EstimateJson {
         return numbers(summary).put("unit", unit).put("text", text);
     }
 
-    /** A footprint on the comparison basis of some sentences. */
+    /** A footprint in the units of the sentences' comparison basis. */
     public static ObjectNode footprint(Summary summary, Sentences sentences) {
         return of(summary, sentences.unit(), sentences.footprint(summary));
     }

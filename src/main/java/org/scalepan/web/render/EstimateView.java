@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 
-/** Shows one side of a question in short: what it is called, its figure and its sentence. */
+/** Summarises one side of a question: its name, figure and sentence. */
 public final class EstimateView {
     private EstimateView() {}
 

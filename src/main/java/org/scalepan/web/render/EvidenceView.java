@@ -15,9 +15,9 @@ import org.scalepan.literature.Study;
 import org.scalepan.literature.Unused;
 import org.scalepan.quantity.SevenDigits;
 
-/** Shows the trail of a figure: each study, each published number, and each conversion with the row it rests on. */
+/** Renders the derivation of a figure: each study, each published number, and each conversion with its library row. */
 final class EvidenceView {
-    /** An answer names this many unused results at most; the results route has them all. */
+    /** At most this many unused results are listed; the results route has all. */
     private static final int MOST_UNUSED = 24;
 
     private EvidenceView() {}

@@ -5,9 +5,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.scalepan.web.http.Answer;
 
-/** Writes a document as a whole HTML page without script, so that what is copied out of it brings none along. */
+/** Writes a document as a whole HTML page without script, so that text copied from it carries none. */
 public final class HtmlRenderer {
-    /** Addresses of other kinds, such as {@code javascript:}, are shown and not linked. */
+    /** Addresses of other schemes, such as {@code javascript:}, are shown but not linked. */
     private static final Pattern OPENED = Pattern.compile("(?:https?://|/(?!/)).*", Pattern.DOTALL);
 
     private HtmlRenderer() {}

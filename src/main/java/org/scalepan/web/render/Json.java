@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** Builds and writes JSON trees: fields in a fixed order, absent things left out, no number that is not finite. */
+/** Builds and writes JSON trees: fields in a fixed order, absent values left out, only finite numbers. */
 public final class Json {
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()

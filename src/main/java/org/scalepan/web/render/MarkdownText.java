@@ -5,12 +5,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Plain text as it must stand in Markdown so that a reader shows exactly that text: no sign in it becomes emphasis, a table, a tag, a
- * character reference, code, a link, a heading, a quotation or a list. A backslash before a sign of ASCII makes it plain
- * (<a href="https://spec.commonmark.org/0.31.2/#backslash-escapes">CommonMark 2.4</a>).
+ * Escapes plain text for Markdown so that a renderer shows exactly that text: no character becomes emphasis, a table, a tag, a character
+ * reference, code, a link, a heading, a quotation or a list. A backslash makes an ASCII punctuation character literal (<a
+ * href="https://spec.commonmark.org/0.31.2/#backslash-escapes">CommonMark 2.4</a>).
  *
- * <p>An address that is to be opened is the one thing that no backslash may stand in: a reader that turns bare addresses into links
- * would take the backslash along. In it the same signs are percent-encoded where they would be read as markup.
+ * <p>An address may hold no backslash, because a renderer that links bare addresses would include it. There the same characters are
+ * percent-encoded where they would be markup.
  */
 final class MarkdownText {
     /** Line ends and other controls; a line end would begin a new block. */
@@ -21,11 +21,11 @@ final class MarkdownText {
             "[\\\\`*_~\\[\\]<|]"
                     // A character reference, such as &lt; or &#60;.
                     + "|&(?=#?[A-Za-z0-9]+;)"
-                    // Addresses that a reader would make links of: those of the web, and of mail.
+                    // Addresses that a renderer would link: web and mail.
                     + "|(?<=\\b(?i:https?|ftp)):(?=//)"
                     + "|(?<=\\b(?i:www))\\."
                     + "|(?<=[\\w.+-])@(?=\\w)"
-                    // Signs before or behind a heading.
+                    // Characters around a heading.
                     + "|(?<![^ #])#");
 
     /** What opens a block at the start of a line only: quotations, lists, underlines of headings and of the head of a table. */
@@ -36,7 +36,7 @@ final class MarkdownText {
 
     private MarkdownText() {}
 
-    /** A text that fills a line, a list item or a cell of a table. */
+    /** A text that is a whole line, list item or table cell. */
     static String line(String plain) {
         return withoutOpening(escaped(plain));
     }

@@ -1,6 +1,6 @@
 package org.scalepan.web.render;
 
-/** Plain text as it must stand in HTML and SVG, between tags or in a quoted attribute. */
+/** Escapes plain text for HTML and SVG, between tags or in a quoted attribute. */
 public final class Markup {
     private Markup() {}
 
@@ -13,7 +13,7 @@ public final class Markup {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 case '\'' -> out.append("&#39;");
-                // Characters that XML does not know at all would break the picture.
+                // Characters that XML forbids would make the picture invalid.
                 default -> out.appendCodePoint(c < ' ' && c != '\t' && c != '\n' ? ' ' : c);
             }
         });

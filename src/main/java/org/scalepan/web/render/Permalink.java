@@ -8,8 +8,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.web.read.Input;
 
 /**
- * A relative address that replays a question on the same library: every parameter resolved, pinned by the library's digest.
- * Relative, because a host name sent by a client must never end up in a link.
+ * A relative reference that repeats a question on the same library: every parameter resolved, pinned by the library's digest. Relative,
+ * because a host name sent by a client must never appear in a link.
  */
 public final class Permalink {
     private Permalink() {}

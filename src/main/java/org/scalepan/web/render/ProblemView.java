@@ -23,10 +23,10 @@ public final class ProblemView {
         return Json.write(node);
     }
 
-    public static ArrayNode errors(List<Problem.FieldError> flaws) {
-        ArrayNode errors = Json.array();
-        for (Problem.FieldError error : flaws) {
-            ObjectNode one = errors.addObject();
+    public static ArrayNode errors(List<Problem.FieldError> errors) {
+        ArrayNode array = Json.array();
+        for (Problem.FieldError error : errors) {
+            ObjectNode one = array.addObject();
             Json.put(one, "parameter", error.parameter());
             Json.put(one, "pointer", error.pointer());
             one.put("message", error.message());
@@ -37,6 +37,6 @@ public final class ProblemView {
                 one.set("did_you_mean", Json.texts(error.didYouMean()));
             }
         }
-        return errors;
+        return array;
     }
 }

@@ -6,7 +6,7 @@ import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.literature.Evidence;
 
-/** Shows what can be said of one product: its footprint with the trail, or that there is no evidence and what is known instead. */
+/** Renders the estimate of one product: its footprint with its derivation, or that there is no evidence and what is known instead. */
 public final class PublishedEstimateView {
     private PublishedEstimateView() {}
 

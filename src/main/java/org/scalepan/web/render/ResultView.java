@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.PublishedResult;
 
-/** Shows a published row as it stands in the library: nothing converted, nothing rounded. */
+/** Renders a published row as in the library, neither converted nor rounded. */
 public final class ResultView {
     public static final List<String> COLUMNS = List.of(
             "id",

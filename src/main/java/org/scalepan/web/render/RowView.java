@@ -9,7 +9,7 @@ import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 import org.scalepan.web.http.Answer;
 
-/** Shows rows of the library as they stand: numbers as numbers, empty cells left out, nothing converted or rounded. */
+/** Renders rows as in the library: numbers as numbers, empty cells left out, neither converted nor rounded. */
 public final class RowView {
     private RowView() {}
 
@@ -32,7 +32,7 @@ public final class RowView {
         return node;
     }
 
-    /** The rows of a table as CSV, numbers in the style asked for. */
+    /** The rows of a table as CSV, numbers in the given style. */
     public static Answer csv(Table table, List<Row> rows, Csv.CsvStyle style) {
         List<TableSchema.Field> fields = table.schema().fields();
         Csv csv = new Csv(style, fields.stream().map(TableSchema.Field::name).toList());
@@ -50,7 +50,7 @@ public final class RowView {
         return csv.answer();
     }
 
-    /** The number of a published result as printed, with its spread and unit: the same wherever a published result is shown. */
+    /** The number of a published result as printed, with its spread and unit; used wherever a published result is shown. */
     static void printed(ObjectNode node, PublishedResult result) {
         Json.put(node, "value", result.printed().value());
         Json.put(node, "statistic", result.statistic());
@@ -63,7 +63,7 @@ public final class RowView {
         node.put("unit", result.unit());
     }
 
-    /** A composition row as it stands. */
+    /** A composition row as in the library. */
     public static ObjectNode composition(CompositionRow row) {
         ObjectNode node = Json.object();
         node.put("id", row.id());

@@ -11,12 +11,12 @@ public record TextLine(List<Run> runs) {
         runs = List.copyOf(runs);
     }
 
-    /** A stretch of a line that is shown in one way. */
+    /** A run of text in one style. */
     sealed interface Run {
-        /** Text of any origin, shown as it is. */
+        /** Text of any origin, shown literally. */
         record Plain(String text) implements Run {}
 
-        /** Words of the service itself that introduce what follows them. */
+        /** A label, in the service's own words. */
         record Strong(String text) implements Run {}
 
         /** An address to be opened or copied: {@code http}, {@code https} or a path of this service. */
@@ -27,7 +27,7 @@ public record TextLine(List<Run> runs) {
         return new TextLine(List.of(new Run.Plain(text)));
     }
 
-    /** {@code Verdict: fails}, with the label set off. */
+    /** {@code Verdict: fails}, with the label emphasised. */
     static TextLine labelled(String label, String text) {
         return new TextLine(List.of(new Run.Strong(label + ":"), new Run.Plain(" " + text)));
     }
@@ -36,7 +36,7 @@ public record TextLine(List<Run> runs) {
         return new TextLine(List.of(new Run.Address(address)));
     }
 
-    /** A reference in full, with the address at which it can be opened. */
+    /** A full reference with its address. */
     static TextLine of(Reference reference) {
         List<Run> runs = new ArrayList<>(List.of(new Run.Plain(PlainText.withoutLink(reference))));
         reference.link().ifPresent(address -> {

@@ -10,8 +10,8 @@ import org.scalepan.sheet.Sheet;
 import org.scalepan.web.http.Answer;
 
 /**
- * Renders an answer as a workbook: the figures, the studies and records behind them, what must be said about them, the references
- * and the question. It is made from the JSON answer, so that both say the same.
+ * Renders an answer as a workbook: figures, the studies and records behind them, warnings and cautions, references and the question. It
+ * is derived from the JSON answer, so that both agree.
  */
 public final class WorkbookView {
     private static final Columns RESULTS = Columns.of(
@@ -140,7 +140,7 @@ public final class WorkbookView {
         }
     }
 
-    /** Each conversion with the row that it rests on, as in {@code kg-edible to kg-protein by c01}. */
+    /** Each conversion with its library row, as in {@code kg-edible to kg-protein by c01}. */
     private static String conversions(JsonNode steps) {
         return String.join(
                 "; ",

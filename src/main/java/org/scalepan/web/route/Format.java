@@ -62,7 +62,7 @@ public enum Format {
                 Stream.of(accept.split(",", -1)).limit(50).map(MediaRange::read).toList();
         Optional<Wish> wish = offered.stream()
                 .flatMap(format -> Wish.of(format, ranges).stream())
-                // The sort is stable: between equals what the client names first wins, then what is offered first.
+                // The sort is stable: between equals the client's order wins, then the order of the offer.
                 .sorted(Comparator.comparingDouble((Wish one) -> one.range().quality())
                         .thenComparingInt(one -> one.range().precision())
                         .reversed()
@@ -71,7 +71,7 @@ public enum Format {
         if (wish.isPresent()) {
             Format format = wish.get().format();
             if (format != offered.get(0)) {
-                // The permalink has no Accept header to go by.
+                // A permalink is opened without the Accept header of the request.
                 parameters.resolve("format", format.id);
             }
             return format;
@@ -85,7 +85,7 @@ public enum Format {
                                 ", ", offered.stream().map(Format::mediaType).toList())));
     }
 
-    /** How much a client wants a format: as the most precise of the ranges that include it says, which may be not at all. */
+    /** The quality value of a format: that of the most specific media range that matches; 0 if none does. */
     private record Wish(Format format, MediaRange range) {
         static Optional<Wish> of(Format format, List<MediaRange> ranges) {
             return ranges.stream()
@@ -102,7 +102,7 @@ public enum Format {
             String[] parts = text.strip().toLowerCase(Locale.ROOT).split(";", -1);
             double quality = 1;
             for (String written : parts) {
-                // Parted first and stripped then: a pattern with blanks on both sides takes quadratic time over many
+                // Split first and strip then: a pattern with blanks on both sides takes quadratic time over many
                 // blanks.
                 String part = written.strip();
                 if (part.startsWith("q=")) {

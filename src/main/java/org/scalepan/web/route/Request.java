@@ -9,13 +9,13 @@ import org.scalepan.web.read.Input;
 /**
  * One request as a handler sees it.
  *
- * @param path the address asked for, without its query
- * @param variables the parts of the path that the route names
+ * @param path the path of the request target
+ * @param variables the path variables of the route
  * @param parameters the query parameters
  * @param accept the Accept header
- * @param sent what was sent along
- * @param host the Host header: what the client calls this service
- * @param client who asks
+ * @param sent the request body
+ * @param host the Host header
+ * @param client the client
  */
 public record Request(
         String path,

@@ -12,32 +12,29 @@ import org.eclipse.jetty.http.PreEncodedHttpField;
 import org.scalepan.web.http.Answer;
 
 /**
- * Rendered answers that were given before. An answer is a pure function of the question and the library, and the library of a running
- * service never changes, so a kept one is never out of date; how many bytes are kept is bounded.
+ * A cache of rendered responses, bounded in bytes. An answer is a pure function of the question and the library, and the library of a
+ * running service never changes, so an entry never expires.
  */
 public final class ResponseCache {
     private static final long MOST_BYTES =
             Math.min(32L << 20, Runtime.getRuntime().maxMemory() / 16);
-    /** What an entry weighs beside its texts, roughly. */
+    /** Approximate size of an entry besides its texts, in bytes. */
     private static final int OVERHEAD = 200;
 
-    /** Written questions weigh little beside the answers; the answers themselves are kept once, however they were asked for. */
+    /** Request targets are small compared with responses; a response is stored once for all its targets. */
     private static final long MOST_BYTES_OF_QUESTIONS = MOST_BYTES / 8;
 
-    private final Cache<RawTarget, CachedQuestion> written = Caffeine.newBuilder()
+    private final Cache<RawTarget, CachedQuestion> targets = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES_OF_QUESTIONS)
-            .weigher((RawTarget asWritten, CachedQuestion question) -> asWritten.weight() + question.weight())
+            .weigher((RawTarget target, CachedQuestion question) -> target.weight() + question.weight())
             .build();
 
-    private final Cache<CachedQuestion, Kept> kept = Caffeine.newBuilder()
+    private final Cache<CachedQuestion, CachedResponse> responses = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
-            .weigher((CachedQuestion question, Kept answer) -> question.weight() + answer.weight())
+            .weigher((CachedQuestion question, CachedResponse answer) -> question.weight() + answer.weight())
             .build();
 
-    /**
-     * What an answer hangs on: the address, the parameters in the order of their names without the cache-buster, and what the client
-     * accepts.
-     */
+    /** The cache key: path, parameters sorted by name without the cache-buster, and the Accept header. */
     public record CachedQuestion(String path, Map<String, String> given, String accept) {
         public static CachedQuestion of(String path, Map<String, String> given, String accept) {
             Map<String, String> sorted = new TreeMap<>(given);
@@ -54,7 +51,7 @@ public final class ResponseCache {
         }
     }
 
-    /** A question letter by letter as a client wrote it: address with query, and what the client accepts. */
+    /** The literal request target and Accept header. */
     public record RawTarget(String target, String accept) {
         private int weight() {
             return 2 * (target.length() + accept.length()) + OVERHEAD;
@@ -62,27 +59,27 @@ public final class ResponseCache {
     }
 
     /**
-     * An answer with everything that goes out before it.
+     * A response with its headers.
      *
-     * @param route whose answer it is, for counting
-     * @param head what is told of the answer, also to a client that has its body already
-     * @param ofBody what is told of the body: its type and length
+     * @param route the route, for metrics
+     * @param head headers that a 304 response has too
+     * @param ofBody headers of the body: its type and length
      */
-    public record Kept(Answer answer, String route, List<HttpField> head, List<HttpField> ofBody) {
-        public Kept {
+    public record CachedResponse(Answer answer, String route, List<HttpField> head, List<HttpField> ofBody) {
+        public CachedResponse {
             head = List.copyOf(head);
             ofBody = List.copyOf(ofBody);
         }
 
-        public static Kept of(Answer answer, String route, List<HttpField> head) {
-            return new Kept(
+        public static CachedResponse of(Answer answer, String route, List<HttpField> head) {
+            return new CachedResponse(
                     answer,
                     route,
                     head,
                     List.of(
                             new PreEncodedHttpField(HttpHeader.CONTENT_TYPE, answer.mediaType()),
-                            // Told here because the server does not count a body that HEAD leaves out once it outgrows
-                            // the buffer.
+                            // Set here because for HEAD the server does not know the length of a body beyond its
+                            // buffer.
                             new PreEncodedHttpField(
                                     HttpHeader.CONTENT_LENGTH, Integer.toString(answer.body().length))));
         }
@@ -92,26 +89,26 @@ public final class ResponseCache {
             for (HttpField field : head) {
                 characters += field.getName().length() + field.getValue().length();
             }
-            // A field holds its text and the bytes of it.
+            // A header field holds its text and its bytes.
             return answer.body().length + 3 * characters + OVERHEAD * (head.size() + ofBody.size());
         }
     }
 
-    public Optional<Kept> find(CachedQuestion question) {
-        return Optional.ofNullable(kept.getIfPresent(question));
+    public Optional<CachedResponse> find(CachedQuestion question) {
+        return Optional.ofNullable(responses.getIfPresent(question));
     }
 
-    /** The answer to a question that was written in the same letters before. */
-    public Optional<Kept> find(RawTarget asked) {
-        return Optional.ofNullable(written.getIfPresent(asked)).flatMap(this::find);
+    /** The response to the same request target. */
+    public Optional<CachedResponse> find(RawTarget target) {
+        return Optional.ofNullable(targets.getIfPresent(target)).flatMap(this::find);
     }
 
-    public void keep(CachedQuestion question, Kept answer) {
-        kept.put(question, answer);
+    public void put(CachedQuestion question, CachedResponse answer) {
+        responses.put(question, answer);
     }
 
-    /** Remembers how a question was written. */
-    public void remember(RawTarget asked, CachedQuestion question) {
-        written.put(asked, question);
+    /** Maps a request target to its question. */
+    public void link(RawTarget target, CachedQuestion question) {
+        targets.put(target, question);
     }
 }

@@ -6,41 +6,39 @@ import java.util.Set;
 import org.scalepan.web.http.Answer;
 
 /**
- * One address of the service.
+ * One route of the service.
  *
- * @param method what is done with the address
+ * @param method the HTTP method
  * @param path in the framework's notation, as in {@code /v1/products/{id}}
- * @param parameters query parameters that it knows, beside those that every route knows
- * @param handling how it answers
- * @param traits in what it differs from the others
+ * @param parameters its query parameters, besides those of every route
+ * @param handling its handler
+ * @param traits what distinguishes it from other routes
  */
 public record Route(HttpMethod method, String path, List<String> parameters, Handling handling, Set<Trait> traits) {
-    /** What a client does with an address. */
+    /** HTTP methods of routes. */
     public enum HttpMethod {
-        /** Asks; HEAD asks for the head of the same answer. */
+        /** Also answers HEAD. */
         GET,
         /** Sends records to be computed. */
         POST
     }
 
-    /** What not every route is. */
+    /** Properties that not every route has. */
     enum Trait {
-        /** A spreadsheet cell reads it: its refusals are one short line of text. */
+        /** Read by a spreadsheet cell: refusals are one short line of text. */
         CELL,
-        /** An answer costs enough that only a few may be made at once. */
+        /** Expensive enough that its concurrency is limited. */
         COMPUTES,
-        /** The answer tells the day on which it is given, so that it is not the same tomorrow. */
+        /** The response contains the current date. */
         DATED,
-        /**
-         * A page whose script reads the query: links of pages are passed around by programs that hang parameters of their own on them.
-         */
+        /** A page whose script reads the query: other programs append parameters of their own to links of pages. */
         ANY_QUERY
     }
 
-    /** Known by every route of the API: a cache-buster that is ignored. */
+    /** A parameter of every API route: an ignored cache-buster. */
     public static final String NO_CACHE = "nocache";
 
-    /** Known by every route of the API: the digest of the library that the answer must come from. */
+    /** A parameter of every API route: the digest of the library that the response must be based on. */
     public static final String LIBRARY = "library";
 
     public Route {
@@ -48,7 +46,7 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         traits = Set.copyOf(traits);
     }
 
-    /** How a route answers. */
+    /** The handler of a route. */
     public interface Handling {
         Answer answer(Request request);
     }
@@ -69,13 +67,13 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         return new Route(HttpMethod.POST, path, parameters, handling, Set.of());
     }
 
-    /** The same route, of whose answers only a few are made at once. */
+    /** The same route with limited concurrency. */
     public Route computing() {
         return with(Trait.COMPUTES);
     }
 
-    /** The same route, whose answers tell the day. */
-    public Route tellingTheDay() {
+    /** The same route, with a response that contains the current date. */
+    public Route withCurrentDate() {
         return with(Trait.DATED);
     }
 
@@ -97,8 +95,8 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         return traits.contains(Trait.ANY_QUERY);
     }
 
-    /** Whether an answer may be kept and given again. */
-    public boolean keeps() {
+    /** Whether a response may be cached. */
+    public boolean isCacheable() {
         return method == HttpMethod.GET && computes() && !traits.contains(Trait.DATED);
     }
 

@@ -1,4 +1,4 @@
-/** What a route is: path, parameters, handler, request, format negotiation, and the cache of responses. */
+/** Routes: path, parameters, handler, request, format negotiation, and the response cache. */
 @NullMarked
 package org.scalepan.web.route;
 

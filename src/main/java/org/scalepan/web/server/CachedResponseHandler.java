@@ -13,28 +13,29 @@ import org.eclipse.jetty.util.Callback;
 import org.scalepan.web.route.ResponseCache;
 
 /**
- * Gives a kept answer to a question that was asked in the same letters before, ahead of the framework, whose way to a handler costs more
- * than the rest of such an answer. Everything else goes the long way through {@link Pipeline}, which says the same.
+ * Answers a repeated request target from the cache, before the framework, whose routing costs more than such an answer. Everything else
+ * goes through {@link Pipeline}, which gives the same response.
  */
 final class CachedResponseHandler extends Handler.Wrapper {
     private static final int OK = 200;
 
-    private final ResponseCache kept;
+    private final ResponseCache cache;
     private final Metrics metrics;
 
-    CachedResponseHandler(ResponseCache kept, Metrics metrics) {
-        this.kept = kept;
+    CachedResponseHandler(ResponseCache cache, Metrics metrics) {
+        this.cache = cache;
         this.metrics = metrics;
     }
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         long start = System.nanoTime();
-        Optional<ResponseCache.Kept> before = isPlain(request) ? kept.find(written(request)) : Optional.empty();
-        if (before.isEmpty()) {
+        Optional<ResponseCache.CachedResponse> cached =
+                isPlain(request) ? cache.find(target(request)) : Optional.empty();
+        if (cached.isEmpty()) {
             return super.handle(request, response, callback);
         }
-        ResponseCache.Kept answer = before.get();
+        ResponseCache.CachedResponse answer = cached.get();
         HttpFields.Mutable headers = response.getHeaders();
         put(headers, answer.head());
         put(headers, answer.ofBody());
@@ -48,7 +49,7 @@ final class CachedResponseHandler extends Handler.Wrapper {
         fields.forEach(headers::put);
     }
 
-    /** Asks for the whole answer and brings nothing along. */
+    /** A GET without body and without a conditional header. */
     private static boolean isPlain(Request request) {
         HttpFields headers = request.getHeaders();
         return HttpMethod.GET.is(request.getMethod())
@@ -57,7 +58,7 @@ final class CachedResponseHandler extends Handler.Wrapper {
                 && !headers.contains(HttpHeader.TRANSFER_ENCODING);
     }
 
-    private static ResponseCache.RawTarget written(Request request) {
+    private static ResponseCache.RawTarget target(Request request) {
         String accept = request.getHeaders().get(HttpHeader.ACCEPT);
         return new ResponseCache.RawTarget(request.getHttpURI().getPathQuery(), accept == null ? "" : accept);
     }

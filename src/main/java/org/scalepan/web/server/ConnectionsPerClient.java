@@ -6,7 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.jetty.io.Connection;
 import org.scalepan.web.http.Client;
 
-/** Hangs up on a client who opens more connections than one may, so that there are some left for others. */
+/** Closes connections of a client beyond its limit, so that some are left for others. */
 final class ConnectionsPerClient implements Connection.Listener {
     private final int most;
     private final Map<Connection, Client> clients = new ConcurrentHashMap<>();
@@ -20,7 +20,7 @@ final class ConnectionsPerClient implements Connection.Listener {
     public void onOpened(Connection connection) {
         if (connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress peer) {
             Client client = Client.at(peer.getAddress().getHostAddress());
-            // A closed connection no longer knows whose it was.
+            // A closed connection no longer has its peer's address.
             clients.put(connection, client);
             if (open.merge(client, 1, Integer::sum) > most) {
                 connection.getEndPoint().close();

@@ -6,7 +6,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
-/** Once the service is about to stop, answers close their connections, so that none is cut while a client sends the next question. */
+/** While the service drains, responses close their connections, so that no connection is cut during a client's next request. */
 final class GracefulShutdown extends Handler.Wrapper {
     private volatile boolean begun;
 

@@ -13,7 +13,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.render.Json;
 
-/** Every limit of the service in one list, as {@code GET /limits} gives it. */
+/** All limits of the service, as {@code GET /limits} returns them. */
 final class LimitsJson {
     private static final String BYTES = "bytes";
     private static final String CHARACTERS = "characters";
@@ -28,97 +28,113 @@ final class LimitsJson {
      * One limit.
      *
      * @param id its name
-     * @param of what it bounds
-     * @param status with which more is refused; none where a row is told in its place or the connection is closed
+     * @param of what it limits
+     * @param status HTTP status beyond the limit; none where only a row is rejected or the connection is closed
      */
     record Limit(String id, long most, String unit, OptionalInt status, String of) {}
 
     /**
-     * @param answers where single answers are computed
-     * @param runs where many rows are
+     * @param answers limiter of single answers
+     * @param runs limiter of bulk runs
      */
     static List<Limit> of(ConcurrencyLimiter answers, ConcurrencyLimiter runs) {
         return List.of(
-                told("address", Limits.HEADER_BYTES, BYTES, 414, "the address with its question"),
-                told("headers", Limits.HEADER_BYTES, BYTES, 431, "the head of a request"),
-                told("parameters", Limits.PARAMETERS, "parameters", TOO_MUCH, "a question"),
-                told("parameter", Limits.PARAMETER_CHARACTERS, CHARACTERS, TOO_MUCH, "the value of a parameter"),
-                told("products", Limits.PRODUCTS, "products", TOO_MUCH, "a comparison, or beside a farm"),
-                told("products-of-brief", Brief.MOST_PRODUCTS, "products", TOO_MUCH, "a brief"),
-                told("products-of-table", Limits.PRODUCTS_OF_TABLE, "products", TOO_MUCH, "a table"),
-                told("indicators-of-table", Limits.INDICATORS_OF_TABLE, "indicators", TOO_MUCH, "a table"),
-                told("units-of-table", Limits.UNITS_OF_TABLE, "units", TOO_MUCH, "a table"),
-                told("rows-of-table", Limits.ROWS_OF_TABLE, "rows", TOO_MUCH, "a table"),
-                told("sources", Limits.SOURCES, "sources", TOO_MUCH, "those allowed, or left out"),
-                told("sources-to-cite", Limits.SOURCES_TO_CITE, "sources", TOO_MUCH, "a list of references"),
-                told("baseline", Limits.BASELINE_PARTS, "entries", TOO_MUCH, "what a programme displaces"),
-                told("alternatives", Limits.ALTERNATIVES, "products", TOO_MUCH, "what a programme is set beside"),
-                told("spreads", Limits.SPREADS, "entries", TOO_MUCH, "inputs with a spread of their own"),
-                told("draws", Sampling.MOST_DRAWS, "draws", TOO_MUCH, "one footprint"),
-                told(
+                refused("address", Limits.HEADER_BYTES, BYTES, 414, "the address with its question"),
+                refused("headers", Limits.HEADER_BYTES, BYTES, 431, "the head of a request"),
+                refused("parameters", Limits.PARAMETERS, "parameters", TOO_MUCH, "a question"),
+                refused("parameter", Limits.PARAMETER_CHARACTERS, CHARACTERS, TOO_MUCH, "the value of a parameter"),
+                refused("products", Limits.PRODUCTS, "products", TOO_MUCH, "a comparison, or beside a farm"),
+                refused("products-of-brief", Brief.MOST_PRODUCTS, "products", TOO_MUCH, "a brief"),
+                refused("products-of-table", Limits.PRODUCTS_OF_TABLE, "products", TOO_MUCH, "a table"),
+                refused("indicators-of-table", Limits.INDICATORS_OF_TABLE, "indicators", TOO_MUCH, "a table"),
+                refused("units-of-table", Limits.UNITS_OF_TABLE, "units", TOO_MUCH, "a table"),
+                refused("rows-of-table", Limits.ROWS_OF_TABLE, "rows", TOO_MUCH, "a table"),
+                refused("sources", Limits.SOURCES, "sources", TOO_MUCH, "those allowed, or left out"),
+                refused("sources-to-cite", Limits.SOURCES_TO_CITE, "sources", TOO_MUCH, "a list of references"),
+                refused("baseline", Limits.BASELINE_PARTS, "entries", TOO_MUCH, "what a programme displaces"),
+                refused("alternatives", Limits.ALTERNATIVES, "products", TOO_MUCH, "what a programme is set beside"),
+                refused("spreads", Limits.SPREADS, "entries", TOO_MUCH, "inputs with a spread of their own"),
+                refused("draws", Sampling.MOST_DRAWS, "draws", TOO_MUCH, "one footprint"),
+                refused(
                         "draws-of-answer",
                         Sampling.MOST_DRAWS_OF_AN_ANSWER,
                         "draws",
                         TOO_MUCH,
                         "all footprints of an answer"),
-                told("draws-of-claim", ClaimPlan.MOST_DRAWS, "draws", TOO_MUCH, "all footprints of a claim or a brief"),
-                told("draws-of-inputs", Sensitivity.MOST_DRAWS_OF_INPUTS, "draws", TOO_MUCH, "all inputs taken apart"),
-                told("draws-of-row", Limits.DRAWS_OF_ROW, "draws", TOO_MUCH, "a row of many"),
-                told("body", Limits.BODY_BYTES, BYTES, NO_CONTENT_BEYOND, "a JSON body"),
-                told("depth", Limits.DEPTH, "levels", TOO_MUCH, "objects and lists in each other"),
-                told("tokens", Limits.TOKENS, "tokens", TOO_MUCH, "names, values and brackets of a body"),
-                told("number", Limits.NUMBER_DIGITS, "digits", TOO_MUCH, "a number in a body"),
-                told("text", Limits.TEXT_CHARACTERS, CHARACTERS, TOO_MUCH, "a text in a body"),
-                told("name", Limits.NAME_CHARACTERS, CHARACTERS, TOO_MUCH, "the name of a field"),
-                told("field", Limits.FIELD_CHARACTERS, CHARACTERS, TOO_MUCH, "a name or id in records"),
-                told("systems", Limits.SYSTEMS, "systems", TOO_MUCH, "farms beside each other"),
-                told("lines", Limits.ENTRIES, "entries", TOO_MUCH, "a list in records, such as feed"),
-                told("co-products", Limits.CO_PRODUCTS, "entries", TOO_MUCH, "the co-products of a farm"),
-                told("manure-systems", Limits.MANURE_SYSTEMS, "entries", TOO_MUCH, "the manure systems of a herd"),
-                told(
+                refused(
+                        "draws-of-claim",
+                        ClaimPlan.MOST_DRAWS,
+                        "draws",
+                        TOO_MUCH,
+                        "all footprints of a claim or a brief"),
+                refused(
+                        "draws-of-inputs",
+                        Sensitivity.MOST_DRAWS_OF_INPUTS,
+                        "draws",
+                        TOO_MUCH,
+                        "all inputs taken apart"),
+                refused("draws-of-row", Limits.DRAWS_OF_ROW, "draws", TOO_MUCH, "a row of many"),
+                refused("body", Limits.BODY_BYTES, BYTES, NO_CONTENT_BEYOND, "a JSON body"),
+                refused("depth", Limits.DEPTH, "levels", TOO_MUCH, "objects and lists in each other"),
+                refused("tokens", Limits.TOKENS, "tokens", TOO_MUCH, "names, values and brackets of a body"),
+                refused("number", Limits.NUMBER_DIGITS, "digits", TOO_MUCH, "a number in a body"),
+                refused("text", Limits.TEXT_CHARACTERS, CHARACTERS, TOO_MUCH, "a text in a body"),
+                refused("name", Limits.NAME_CHARACTERS, CHARACTERS, TOO_MUCH, "the name of a field"),
+                refused("field", Limits.FIELD_CHARACTERS, CHARACTERS, TOO_MUCH, "a name or id in records"),
+                refused("systems", Limits.SYSTEMS, "systems", TOO_MUCH, "farms beside each other"),
+                refused("lines", Limits.ENTRIES, "entries", TOO_MUCH, "a list in records, such as feed"),
+                refused("co-products", Limits.CO_PRODUCTS, "entries", TOO_MUCH, "the co-products of a farm"),
+                refused("manure-systems", Limits.MANURE_SYSTEMS, "entries", TOO_MUCH, "the manure systems of a herd"),
+                refused(
                         "processing-steps",
                         Limits.PROCESSING_STEPS,
                         "entries",
                         TOO_MUCH,
                         "the steps behind a farm's gate"),
-                told("bytes-of-rows", Limits.ROWS_BYTES, BYTES, NO_CONTENT_BEYOND, "a body of rows"),
-                told("rows", Limits.ROWS, "lines", NO_CONTENT_BEYOND, "a body of rows"),
-                silent(
+                refused("bytes-of-rows", Limits.ROWS_BYTES, BYTES, NO_CONTENT_BEYOND, "a body of rows"),
+                refused("rows", Limits.ROWS, "lines", NO_CONTENT_BEYOND, "a body of rows"),
+                unreported(
                         "cells",
                         Limits.CELLS_OF_ROW,
                         "cells",
                         "a row of a table; the rows after one with more are not read"),
-                silent("cell", Limits.CELL_CHARACTERS, CHARACTERS, "a cell of a row; more is told in its place"),
-                silent("line", Limits.LINE_CHARACTERS, CHARACTERS, "a line of JSON; more is told in its place"),
-                told("answers-of-client", answers.share(), "answers", OF_ONE, "one client, computed or waiting"),
-                told("answers-computed", answers.places(), "answers", OF_ALL, "all clients, at once"),
-                told("answers-waiting", answers.line(), "answers", OF_ALL, "all clients, in line"),
-                told("runs-of-client", runs.placesOfOne(), "runs", OF_ONE, "rows of one client, at once"),
-                told("runs-computed", runs.places(), "runs", OF_ALL, "rows of all clients, at once"),
-                told(
+                unreported("cell", Limits.CELL_CHARACTERS, CHARACTERS, "a cell of a row; more is told in its place"),
+                unreported("line", Limits.LINE_CHARACTERS, CHARACTERS, "a line of JSON; more is told in its place"),
+                refused(
+                        "answers-of-client",
+                        answers.clientLimit(),
+                        "answers",
+                        OF_ONE,
+                        "one client, computed or waiting"),
+                refused("answers-computed", answers.permits(), "answers", OF_ALL, "all clients, at once"),
+                refused("answers-waiting", answers.queueLimit(), "answers", OF_ALL, "all clients, in line"),
+                refused("runs-of-client", runs.permitsPerClient(), "runs", OF_ONE, "rows of one client, at once"),
+                refused("runs-computed", runs.permits(), "runs", OF_ALL, "rows of all clients, at once"),
+                refused(
                         "rows-waiting-of-client",
                         Limits.ROWS_BYTES_WAITING_OF_CLIENT,
                         BYTES,
                         OF_ONE,
                         "rows not yet computed"),
-                told("rows-waiting", Limits.ROWS_BYTES_WAITING, BYTES, OF_ALL, "rows not yet computed, of all"),
-                told(
+                refused("rows-waiting", Limits.ROWS_BYTES_WAITING, BYTES, OF_ALL, "rows not yet computed, of all"),
+                refused(
                         "bodies-waiting-of-client",
                         Limits.BODY_BYTES_WAITING_OF_CLIENT,
                         BYTES,
                         OF_ONE,
                         "bodies not yet computed"),
-                told("bodies-waiting", Limits.BODY_BYTES_WAITING, BYTES, OF_ALL, "bodies not yet computed, of all"),
-                silent("connections", Limits.CONNECTIONS, "connections", "all clients; others wait"),
-                silent(
+                refused("bodies-waiting", Limits.BODY_BYTES_WAITING, BYTES, OF_ALL, "bodies not yet computed, of all"),
+                unreported("connections", Limits.CONNECTIONS, "connections", "all clients; others wait"),
+                unreported(
                         "connections-of-client",
                         Limits.CONNECTIONS_OF_CLIENT,
                         "connections",
                         "one client, where no proxy names the clients; more are closed"),
-                silent("idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
+                unreported(
+                        "idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
     }
 
-    /** With their slowest paces, as {@code GET /limits} tells them. */
+    /** The limits and minimum transfer rates, as {@code GET /limits} returns them. */
     static Answer answer(List<Limit> limits) {
         ObjectNode node = Json.object();
         ArrayNode list = node.putArray("limits");
@@ -137,11 +153,11 @@ final class LimitsJson {
         return Answer.of(Answer.JSON, Json.write(node));
     }
 
-    private static Limit told(String id, long most, String unit, int status, String of) {
+    private static Limit refused(String id, long most, String unit, int status, String of) {
         return new Limit(id, most, unit, OptionalInt.of(status), of);
     }
 
-    private static Limit silent(String id, long most, String unit, String of) {
+    private static Limit unreported(String id, long most, String unit, String of) {
         return new Limit(id, most, unit, OptionalInt.empty(), of);
     }
 }

@@ -12,17 +12,17 @@ import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Hangs up on who reads an answer too slowly. The server's own clock for idle connections starts anew with every byte that is taken, so
- * that a client who takes one now and then would hold a thread, and a place where rows are computed, for as long as he likes. Only the
- * time in which the service waits for the client counts, not the time in which it computes.
+ * Closes the connection of a client that reads a response too slowly. The server's idle timeout restarts with every byte read, so a
+ * client that reads one now and then could hold a thread and a permit indefinitely. Only the time spent waiting for the client counts,
+ * not the time spent computing.
  */
 final class MinimumReadRate extends Handler.Wrapper {
     private final long bytesPerSecond;
     private final Duration grace;
 
     /**
-     * @param bytesPerSecond how fast an answer must be read
-     * @param grace how much longer each piece of it may take
+     * @param bytesPerSecond minimum rate at which a response must be read
+     * @param grace additional time allowed for each write
      */
     MinimumReadRate(long bytesPerSecond, Duration grace) {
         this.bytesPerSecond = bytesPerSecond;
@@ -44,12 +44,12 @@ final class MinimumReadRate extends Handler.Wrapper {
             int bytes = piece == null ? 0 : piece.remaining();
             Writing writing = new Writing(getRequest(), callback);
             super.write(last, piece, writing);
-            // Nearly always it has been written by now, and no clock need be set.
+            // Nearly always the write is complete by now and needs no timer.
             writing.endWithin(grace.plusMillis(1_000L * bytes / bytesPerSecond));
         }
     }
 
-    /** A piece of an answer on its way to the client. */
+    /** A pending write of a response. */
     private static final class Writing extends Callback.Nested {
         private final Request request;
         private volatile boolean done;

@@ -11,7 +11,7 @@ import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** What whoever operates the service asks it: the probes of an orchestrator, the metrics, the limits. */
+/** Routes for operators: the probes of an orchestrator, metrics, limits. */
 final class OperatingRoutes {
     private final Library library;
     private final Metrics metrics;

@@ -38,32 +38,32 @@ import org.scalepan.web.route.Route;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What happens to every request of a route, in order: read the query strictly, check the pin, answer, tag, and refuse well. */
+/** Handles every request of a route: strict query, library pin, answer, entity tag, problems. */
 final class Pipeline {
     private static final Logger LOG = LoggerFactory.getLogger(Pipeline.class);
-    /** Answers change only with the library; an hour keeps spreadsheets from asking the same cell again and again. */
+    /** Answers change only with the library; an hour spares repeated requests of the same spreadsheet cell. */
     private static final String FRESH = "public, max-age=3600";
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
     private final Library library;
     private final Metrics metrics;
-    private final ConcurrencyLimiter turnstile;
-    private final DeploymentSettings surroundings;
+    private final ConcurrencyLimiter limiter;
+    private final DeploymentSettings deployment;
     private final ByteQuota bodies = new ByteQuota(Limits.BODY_BYTES_WAITING, "bodies");
-    private final ResponseCache kept;
+    private final ResponseCache cache;
 
     Pipeline(
             Library library,
             Metrics metrics,
-            ConcurrencyLimiter turnstile,
-            DeploymentSettings surroundings,
-            ResponseCache kept) {
+            ConcurrencyLimiter limiter,
+            DeploymentSettings deployment,
+            ResponseCache cache) {
         this.library = library;
         this.metrics = metrics;
-        this.turnstile = turnstile;
-        this.surroundings = surroundings;
-        this.kept = kept;
+        this.limiter = limiter;
+        this.deployment = deployment;
+        this.cache = cache;
     }
 
     void run(Context context, Route route) {
@@ -75,12 +75,12 @@ final class Pipeline {
             if (route.method() == Route.HttpMethod.POST) {
                 sendComputed(context, route, answer(context, route, parameters));
             } else {
-                send(context, keptOrMade(context, route, given, parameters));
+                send(context, cachedOrRendered(context, route, given, parameters));
             }
         } catch (ProblemException refused) {
             refuse(context, route, refused.problem());
         } catch (HttpResponseException e) {
-            // The framework's own refusal, such as a body that is too long: answered where all of those are.
+            // The framework's own errors, such as a body that is too long, are answered by its error handlers.
             throw e;
         } catch (RuntimeException e) {
             LOG.error("no answer from {}", route.path(), e);
@@ -89,7 +89,7 @@ final class Pipeline {
                     route,
                     Problem.plain(500, "internal", "Something broke here", "the fault is ours; it has been logged"));
         } catch (OutOfMemoryError e) {
-            // What this answer held is free again by now; a small refusal is better than a dead connection.
+            // The memory of this answer is free again by now, so a short problem can still be sent.
             LOG.error("not enough memory for an answer from {}", route.path(), e);
             refuse(
                     context,
@@ -106,16 +106,16 @@ final class Pipeline {
 
     private Answer answer(Context context, Route route, Input parameters) {
         StreamedBody sent = new StreamedBody(context);
-        Client client = surroundings.client(context.req());
+        Client client = deployment.client(context.req());
         if (!route.computes()) {
             return answer(context, route, parameters, sent, client);
         }
         if (route.method() == Route.HttpMethod.GET) {
-            return turnstile.pass(client, () -> answer(context, route, parameters, sent, client));
+            return limiter.run(client, () -> answer(context, route, parameters, sent, client));
         }
-        // Taken in before a place to compute is: who sends slowly must not keep others from computing.
+        // Read before a permit is acquired: a client that sends slowly must not keep others from computing.
         try (BufferedBody whole = BufferedBody.of(sent, bodies, client)) {
-            return turnstile.pass(client, () -> answer(context, route, parameters, whole, client));
+            return limiter.run(client, () -> answer(context, route, parameters, whole, client));
         }
     }
 
@@ -129,35 +129,36 @@ final class Pipeline {
                         sent,
                         header(context, "Host"),
                         client));
-        // A handler that forgot to ask would otherwise answer a question that was not understood.
+        // Safeguard: a handler that forgot this check would otherwise answer an invalid question.
         parameters.refuseIfWrong();
         return answer;
     }
 
-    /** What is cheap to make is not kept: it would only push out what is not. Nothing that is kept may hang on the Host header. */
-    private ResponseCache.Kept keptOrMade(Context context, Route route, Map<String, String> given, Input parameters) {
-        if (!route.keeps()) {
-            return made(context, route, parameters);
+    /** Cheap responses are not cached, because they would evict expensive ones. A cached response must not depend on the Host header. */
+    private ResponseCache.CachedResponse cachedOrRendered(
+            Context context, Route route, Map<String, String> given, Input parameters) {
+        if (!route.isCacheable()) {
+            return render(context, route, parameters);
         }
         String accept = header(context, "Accept");
         ResponseCache.CachedQuestion question = ResponseCache.CachedQuestion.of(context.path(), given, accept);
-        Optional<ResponseCache.Kept> before = kept.find(question);
-        ResponseCache.Kept answer = before.orElseGet(() -> made(context, route, parameters));
-        if (before.isEmpty()) {
-            kept.keep(question, answer);
+        Optional<ResponseCache.CachedResponse> cached = cache.find(question);
+        ResponseCache.CachedResponse answer = cached.orElseGet(() -> render(context, route, parameters));
+        if (cached.isEmpty()) {
+            cache.put(question, answer);
         }
-        kept.remember(new ResponseCache.RawTarget(target(context), accept), question);
+        cache.link(new ResponseCache.RawTarget(target(context), accept), question);
         return answer;
     }
 
-    private ResponseCache.Kept made(Context context, Route route, Input parameters) {
+    private ResponseCache.CachedResponse render(Context context, Route route, Input parameters) {
         Answer answer = answer(context, route, parameters);
         boolean pinned = parameters.raw(Route.LIBRARY).isPresent();
         String location = Permalink.of(library, context.path(), parameters.resolved());
-        return ResponseCache.Kept.of(answer, route.path(), head(route, pinned, answer, location));
+        return ResponseCache.CachedResponse.of(answer, route.path(), head(route, pinned, answer, location));
     }
 
-    /** The address with its query, letter by letter. */
+    /** The literal request target. */
     private static String target(Context context) {
         String query = context.queryString();
         return context.req().getRequestURI() + (query == null ? "" : "?" + query);
@@ -190,19 +191,20 @@ final class Pipeline {
         }
     }
 
-    private static void send(Context context, ResponseCache.Kept made) {
-        write(context, made.head());
-        if (EntityTag.matches(header(context, "If-None-Match"), made.answer().tag())) {
+    private static void send(Context context, ResponseCache.CachedResponse response) {
+        write(context, response.head());
+        if (EntityTag.matches(
+                header(context, "If-None-Match"), response.answer().tag())) {
             context.status(HttpStatus.NOT_MODIFIED);
             return;
         }
-        write(context, made.ofBody());
-        sendWhole(context, made.answer().body());
+        write(context, response.ofBody());
+        sendWhole(context, response.answer().body());
     }
 
     /**
-     * In one write instead of piece by piece: should this process be killed meanwhile, the answer is either on its way as a whole or has
-     * not begun, and then a proxy can ask another instance.
+     * In a single write: if this process is killed meanwhile, the response is either sent as a whole or has not begun, and then a proxy
+     * can retry another instance.
      */
     private static void sendWhole(Context context, byte[] body) {
         context.res().setBufferSize(Math.max(body.length, context.res().getBufferSize()));
@@ -213,16 +215,15 @@ final class Pipeline {
         fields.forEach(field -> context.header(field.getName(), field.getValue()));
     }
 
-    /** What is told of an answer beside its body. */
+    /** The headers of a response that do not depend on the body being sent. */
     private List<HttpField> head(Route route, boolean pinned, Answer answer, String location) {
         List<HttpField> head = new ArrayList<>();
         BiConsumer<String, String> add = (name, value) -> head.add(new PreEncodedHttpField(name, value));
         add.accept("ETag", answer.tag());
-        add.accept("Vary", surroundings.vary());
+        add.accept("Vary", deployment.vary());
         add.accept("Cache-Control", cacheControl(route, pinned));
         if (route.isApi()) {
-            // What has no room in a cell or a CSV: where this very answer can be had again, and from which library it
-            // is.
+            // What a cell or a CSV has no field for: the permalink and the library.
             add.accept("Content-Location", location);
             add.accept("Library-Version", library.version().version());
             add.accept("Library-Digest", library.version().digest());
@@ -237,7 +238,7 @@ final class Pipeline {
                 .ifPresent(name -> header.accept("Content-Disposition", "attachment; filename=\"" + name + "\""));
     }
 
-    /** An answer to records sent: it belongs to them and is kept by nobody. */
+    /** A response to posted records: private to the client, so never cached. */
     private void sendComputed(Context context, Route route, Answer answer) {
         context.header("Cache-Control", "no-store");
         context.header("Library-Version", library.version().version());
@@ -252,8 +253,8 @@ final class Pipeline {
     }
 
     /**
-     * Rows that leave as they are done. After the first of them a refusal is no longer possible; the connection then breaks off, because
-     * an answer that ended as it should would pass for a whole one.
+     * Streams rows as they are computed. After the first one an error can no longer be reported by status; the connection is then
+     * aborted, because a response that ended normally would look complete.
      */
     private static void stream(Context context, Route route, Answer.Rows rows) {
         try {
@@ -269,7 +270,7 @@ final class Pipeline {
         }
     }
 
-    /** Closes the connection, and tells the server that nothing more comes: it would otherwise wait for the end when it is to stop. */
+    /** Aborts the connection and completes the request for the server, which would otherwise wait for it at shutdown. */
     private static void breakOff(Context context, Exception why) {
         ServletContextRequest request = ServletContextRequest.getServletContextRequest(context.req());
         request.getServletChannel().abort(why);

@@ -2,7 +2,7 @@ package org.scalepan.web.server;
 
 import java.util.concurrent.atomic.AtomicBoolean;
 
-/** Whether the service wants more requests: false until it listens, and again once it begins to stop. */
+/** Whether the service accepts requests: false until it listens, and again once it begins to drain. */
 final class Readiness {
     private final AtomicBoolean ready = new AtomicBoolean();
 

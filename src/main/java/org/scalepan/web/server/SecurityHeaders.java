@@ -3,15 +3,15 @@ package org.scalepan.web.server;
 import java.util.function.BiConsumer;
 import org.scalepan.web.site.GuideRoutes;
 
-/** The headers that keep a browser from doing with an answer what was not meant. */
+/** The security headers of responses: content type sniffing, framing, referrer, content security policy. */
 final class SecurityHeaders {
     private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";
     private static final String OWN_PAGE =
             "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
-    /** The description's reader sets style attributes while it draws; its scripts are files all the same. */
+    /** The API reference sets style attributes while it renders; its scripts are still files only. */
     private static final String READER_PAGE = OWN_PAGE + "; style-src 'self' 'unsafe-inline'";
 
-    /** The pages with the picture build what they show node by node; markup out of text is forbidden to them. */
+    /** The pages with the chart build the DOM node by node; creating markup from text is forbidden (trusted types). */
     private static final String DRAWN_PAGE = OWN_PAGE + "; form-action 'self'; require-trusted-types-for 'script'";
 
     private SecurityHeaders() {}

@@ -11,7 +11,7 @@ import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.render.ProblemView;
 
-/** Refusals that never reach a route, such as a malformed request line: problem+json here too, where the server would send a page. */
+/** Errors that never reach a route, such as a malformed request line, as problem+json instead of the server's HTML page. */
 final class ServerErrors implements Handler {
     @Override
     public boolean handle(org.eclipse.jetty.server.Request request, Response response, Callback callback) {
@@ -40,7 +40,7 @@ final class ServerErrors implements Handler {
                     "More than the service takes",
                     what + " may have at most " + Limits.HEADER_BYTES + " bytes; long questions can be parted");
         }
-        // 505 is among the server's own statuses, yet it is about a version of HTTP that the client chose.
+        // 505 is a server error by number, although the client chose the HTTP version.
         if (status < 500 || status == HttpStatus.HTTP_VERSION_NOT_SUPPORTED_505) {
             return Problem.plain(
                     status, "malformed-request", "The request is malformed", "the server cannot read such a request");

@@ -11,14 +11,14 @@ import java.util.stream.Stream;
 import org.scalepan.web.http.DeploymentSettings;
 
 /**
- * How the service is started: options on the command line, or the environment variable of the same name; the option wins.
+ * Start-up settings: options on the command line, or the environment variable of the same name; the option takes precedence.
  *
- * @param host address to listen on; 127.0.0.1 unless told otherwise, so that nothing is open to a network by accident
+ * @param host address to listen on; 127.0.0.1 by default, so that the service is not exposed by accident
  * @param port 0 to 65535; 0 takes any free port
  * @param factors a folder with a user's own rows
- * @param surroundings what stands before the service
+ * @param deployment the proxy and the allowed origins
  */
-public record Settings(String host, int port, Optional<Path> factors, DeploymentSettings surroundings) {
+public record Settings(String host, int port, Optional<Path> factors, DeploymentSettings deployment) {
     private static final String USAGE = """
             usage: scalepan [--port N] [--host ADDRESS] [--factors DIR] [--client-header NAME] [--origins LIST]
               --port N         port to listen on (default 8080; environment SCALEPAN_PORT)
@@ -34,7 +34,7 @@ public record Settings(String host, int port, Optional<Path> factors, Deployment
     /** An origin as browsers send it (RFC 6454, 6.2), or any. */
     private static final Pattern ORIGIN = Pattern.compile("\\*|https?://[a-z0-9.-]+(:[0-9]{1,5})?");
 
-    /** What reading the command line gives. */
+    /** The result of reading the command line. */
     public sealed interface SettingsReading {
         record Ready(Settings settings) implements SettingsReading {}
 
@@ -87,15 +87,15 @@ public record Settings(String host, int port, Optional<Path> factors, Deployment
         if (host.isBlank()) {
             faults.add("--host needs an address");
         }
-        DeploymentSettings surroundings = surroundings(clientHeader.strip(), origins, faults);
+        DeploymentSettings deployment = deployment(clientHeader.strip(), origins, faults);
         if (!faults.isEmpty()) {
             faults.add(USAGE);
             return new SettingsReading.InvalidSettings(faults);
         }
-        return new SettingsReading.Ready(new Settings(host, number, folder, surroundings));
+        return new SettingsReading.Ready(new Settings(host, number, folder, deployment));
     }
 
-    private static DeploymentSettings surroundings(String header, String origins, List<String> faults) {
+    private static DeploymentSettings deployment(String header, String origins, List<String> faults) {
         if (!header.isEmpty() && !HEADER.matcher(header).matches()) {
             faults.add("--client-header must be the name of a header, such as X-Forwarded-For");
         }
@@ -111,7 +111,7 @@ public record Settings(String host, int port, Optional<Path> factors, Deployment
     }
 
     private static int port(String text, List<String> faults) {
-        // Parsing alone would take digits of other scripts and a plus sign.
+        // Parsing alone would accept digits of other scripts and a plus sign.
         if (text.matches("[0-9]{1,5}") && Integer.parseInt(text) <= 65_535) {
             return Integer.parseInt(text);
         }

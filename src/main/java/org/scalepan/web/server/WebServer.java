@@ -46,49 +46,49 @@ import org.scalepan.web.site.ExampleRoutes;
 import org.scalepan.web.site.GuideRoutes;
 import org.scalepan.web.site.SiteRoutes;
 
-/** The service over HTTP. */
+/** The HTTP server of the service. */
 public final class WebServer implements AutoCloseable {
     private static final int STOP_MILLISECONDS = 30_000;
-    /** Rows come in by the megabyte; eight times the usual takes half as long. Held only while something comes. */
+    /** Bodies of rows are megabytes long; eight times the default buffer halves the time. Allocated only while data arrives. */
     private static final int INPUT_BYTES = 65_536;
 
-    /** How long a piece of an answer may take to be read beside {@link Limits#SLOWEST_READING}. */
+    /** Additional time for each write of a response, besides {@link Limits#SLOWEST_READING}. */
     private static final Duration READERS_GRACE = Duration.ofSeconds(10);
-    /** Long enough for a proxy that asks every second whether the service is ready. */
+    /** Long enough for a proxy that polls readiness every second. */
     private static final Duration LEAVE = Duration.ofSeconds(1);
 
     static {
-        // The server would otherwise start Java's whole management to learn how many references fit into 64 bytes.
+        // Otherwise the server would start the whole of Java's management only to find the size of a reference.
         System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
     }
 
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final GracefulShutdown leaving = new GracefulShutdown();
-    private final DeploymentSettings surroundings;
+    private final DeploymentSettings deployment;
     private final List<Route> routes;
 
-    /** Makes the service ready to start; nothing listens yet. */
+    /** Creates the service; it does not listen yet. */
     public WebServer(Library library) {
         this(library, DeploymentSettings.NONE);
     }
 
-    /** As above, in surroundings that are not the usual ones. */
-    public WebServer(Library library, DeploymentSettings surroundings) {
-        this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), surroundings, List.of());
+    /** The same with deployment settings. */
+    public WebServer(Library library, DeploymentSettings deployment) {
+        this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), deployment, List.of());
     }
 
     /**
-     * As above, with the places there are to compute an answer and those to compute many rows, which are apart because rows can take
-     * minutes, and with routes of a test beside its own.
+     * The same with limiters, one for single answers and one for bulk runs because these can take minutes, and with additional routes for
+     * tests.
      */
     public WebServer(
             Library library,
-            ConcurrencyLimiter turnstile,
+            ConcurrencyLimiter limiter,
             ConcurrencyLimiter rows,
-            DeploymentSettings surroundings,
+            DeploymentSettings deployment,
             List<Route> more) {
-        this.surroundings = surroundings;
+        this.deployment = deployment;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -110,20 +110,20 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new BulkRoutes(library, rows).routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
-        Answer limits = LimitsJson.answer(LimitsJson.of(turnstile, rows));
+        Answer limits = LimitsJson.answer(LimitsJson.of(limiter, rows));
         all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
         all.addAll(new SiteRoutes().routes());
         this.routes = List.copyOf(all);
-        ResponseCache kept = new ResponseCache();
-        Pipeline pipeline = new Pipeline(library, metrics, turnstile, surroundings, kept);
-        this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(kept, metrics)));
+        ResponseCache cache = new ResponseCache();
+        Pipeline pipeline = new Pipeline(library, metrics, limiter, deployment, cache);
+        this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(cache, metrics)));
     }
 
-    /** Begins to listen. */
+    /** Starts to listen. */
     public WebServer start(String host, int port) {
         javalin.start(host, port);
-        if (surroundings.clientHeader().isEmpty()) {
-            // Behind a proxy all connections are the proxy's.
+        if (deployment.clientHeader().isEmpty()) {
+            // Behind a proxy all connections come from the proxy.
             ConnectionsPerClient listener = new ConnectionsPerClient(Limits.CONNECTIONS_OF_CLIENT);
             for (Connector connector : jetty().getConnectors()) {
                 connector.addEventListener(listener);
@@ -133,22 +133,22 @@ public final class WebServer implements AutoCloseable {
         return this;
     }
 
-    /** The port it listens on; useful after starting on port 0. */
+    /** The port it listens on; needed after starting on port 0. */
     public int port() {
         return javalin.port();
     }
 
-    /** The addresses of the service with the parameters that each knows, for holding the description against them. */
+    /** The routes with their parameters, for checking the description against them. */
     public List<Route> routes() {
         return routes;
     }
 
-    /** The server underneath, for holding its limits against each other. */
+    /** The underlying server, for checking its limits against each other. */
     Server jetty() {
         return javalin.jettyServer().server();
     }
 
-    /** Says for a moment that it will stop, while it still answers; then lets running answers finish, and stops. */
+    /** Reports for a moment that it is not ready, while it still answers; then completes running requests and stops. */
     public void leave() throws InterruptedException {
         readiness.set(false);
         leaving.begin();
@@ -156,7 +156,7 @@ public final class WebServer implements AutoCloseable {
         close();
     }
 
-    /** Lets running answers finish, then stops. */
+    /** Completes running requests, then stops. */
     @Override
     public void close() {
         readiness.set(false);
@@ -169,20 +169,19 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
         config.http.generateEtags = false;
-        // A strong tag belongs to the bytes sent; compression is left to a proxy.
+        // A strong entity tag identifies the bytes sent; compression is left to a proxy.
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.insertHandler(keptFirst);
-            surroundings.crossOrigin().ifPresent(server::insertHandler);
+            deployment.crossOrigin().ifPresent(server::insertHandler);
             server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_GRACE));
             server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());
-            // Only what comes in is timed: rows go out as slowly as they are computed.
+            // Only reading is timed: rows are written as slowly as they are computed.
             server.insertHandler(new MinimumDataRateHandler(Limits.SLOWEST_SENDING, 0));
             server.setErrorHandler(new ServerErrors());
-            // Below the threads of the pool (250), so that clients who dawdle over their requests never hold all of
-            // them.
+            // Below the threads of the pool (250), so that slow clients never hold all of them.
             server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
         });
         config.jetty.modifyHttpConfiguration(http -> {
@@ -197,7 +196,7 @@ public final class WebServer implements AutoCloseable {
             if (route.method() == Route.HttpMethod.POST) {
                 config.routes.post(route.path(), context -> pipeline.run(context, route));
             } else {
-                // The framework does not run a GET handler for HEAD; spreadsheets ask HEAD first and believe its
+                // The framework does not run a GET handler for HEAD; spreadsheets send HEAD first and rely on its
                 // status.
                 config.routes.get(route.path(), context -> pipeline.run(context, route));
                 config.routes.head(route.path(), context -> pipeline.run(context, route));
@@ -210,7 +209,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.exception(HttpResponseException.class, this::refuse);
     }
 
-    /** What is done with an address: most are asked, some take records, and a few do both. */
+    /** The methods of a path: most have GET, some POST, a few both. */
     private String methods(String path) {
         boolean sent = has(Route.HttpMethod.POST, path);
         boolean asked = has(Route.HttpMethod.GET, path) || !sent;
@@ -227,7 +226,7 @@ public final class WebServer implements AutoCloseable {
         context.status(204);
     }
 
-    /** Refusals of the framework itself: no such address, no such method. */
+    /** Errors of the framework itself: 404 and 405. */
     private void refuse(HttpResponseException exception, Context context) {
         String methods = methods(context.path());
         int status = exception.getStatus();

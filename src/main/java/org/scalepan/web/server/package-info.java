@@ -1,4 +1,4 @@
-/** Starts, drains and observes the server, and passes every request through one pipeline. */
+/** Starts and drains the server, exposes metrics, and passes every request through one pipeline. */
 @NullMarked
 package org.scalepan.web.server;
 

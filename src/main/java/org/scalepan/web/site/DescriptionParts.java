@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import org.scalepan.web.http.FixedFile;
 
 /**
- * Joins the description of the interface, which is kept in a file for each topic, into the one file that its readers get. The head has a
- * comment {@code # part paths/claim.yaml} where a part belongs; references within the description are those of the joined file, so that
- * joining needs no reader of YAML.
+ * Joins the OpenAPI description, which has one file per topic, into the one file that is served. The head has a comment {@code # part
+ * paths/claim.yaml} where a part belongs; references within the description are those of the joined file, so that joining needs no YAML
+ * parser.
  */
 public final class DescriptionParts {
     private static final Pattern PART = Pattern.compile("(?md)^( *)# part (\\S+)\\n");
@@ -18,7 +18,7 @@ public final class DescriptionParts {
     private DescriptionParts() {}
 
     /**
-     * The head with each part in its place, as far to the right as the comment that names it.
+     * The head with each part in place of its comment, indented like it.
      *
      * @param part the text of a part by its name
      */
@@ -28,7 +28,7 @@ public final class DescriptionParts {
                         LINE.matcher(part.apply(named.group(2))).replaceAll(named.group(1))));
     }
 
-    /** The same of the files that travel in the jar. */
+    /** The same from the files in the jar. */
     static byte[] joined(byte[] head) {
         return joined(text(head), name -> text(FixedFile.bytes("/openapi/" + name)))
                 .getBytes(StandardCharsets.UTF_8);

@@ -12,9 +12,9 @@ import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** Spreadsheets with live formulas, and the page that gives the formulas to copy. */
+/** Example spreadsheets with live formulas, and the page with formulas to copy. */
 public final class ExampleRoutes {
-    /** A name or an address and perhaps a port (RFC 9110, section 7.2), and nothing that could mean more in a formula. */
+    /** A name or an address and perhaps a port (RFC 9110, section 7.2), so that it is safe in a formula. */
     private static final Pattern HOST =
             Pattern.compile("([A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?|\\[[0-9A-Fa-f:.]{2,45}])(:[0-9]{1,5})?");
 
@@ -42,8 +42,8 @@ public final class ExampleRoutes {
     }
 
     /**
-     * What the client calls this service, so that the file asks where it came from. It stands in a cell that anybody can read and
-     * change; what is not plainly a host is not taken over.
+     * The Host header, so that the file calls the service it came from. It is written into a visible, editable cell; anything but a plain
+     * host is ignored.
      */
     private static String address(String host) {
         return HOST.matcher(host).matches() ? "http://" + host : USUAL;

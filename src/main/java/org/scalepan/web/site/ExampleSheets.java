@@ -6,14 +6,13 @@ import org.scalepan.sheet.Cell;
 import org.scalepan.sheet.Sheet;
 
 /**
- * The example that a spreadsheet opens: one number for each cell, a whole table by one request, and how it works. Yellow cells
- * are for the reader to change. Numbers are always read by NUMBERVALUE with a decimal point, because WEBSERVICE gives text and a
- * spreadsheet with decimal commas would read it wrongly or not at all.
+ * The example workbook: one number per cell, a whole table by one request, and instructions. Yellow cells are inputs. Numbers are always
+ * parsed by NUMBERVALUE with a decimal point, because WEBSERVICE returns text, which a spreadsheet with decimal commas would misread.
  */
 final class ExampleSheets {
-    /** Known products, one misspelt and one that nobody has published on, so that a reader meets both hints; then room for more. */
+    /** Known products, one misspelt and one without published results, to show both hints; then empty rows. */
     private static final List<String> PRODUCTS =
-            List.of("mealworm", "chicken", "pork", "beef", "mealwurm", "palm-weevil", "", "");
+            List.of("mealworm", "chicken", "pork", "beef", "mealwurm", "silkworm-pupae", "", "");
 
     private static final int FIRST_PRODUCT = 11;
     private static final int TABLE_ROWS = 12;
@@ -21,7 +20,7 @@ final class ExampleSheets {
 
     private final String address;
 
-    /** Sheets that ask the service under an address such as {@code http://127.0.0.1:8080}. */
+    /** Sheets that call the service at an address such as {@code http://127.0.0.1:8080}. */
     ExampleSheets(String address) {
         this.address = address;
     }
@@ -65,7 +64,7 @@ final class ExampleSheets {
     }
 
     private static List<Cell> setting(String name, String value, String meaning) {
-        // The empty cell lets a long value be read.
+        // The empty cell leaves space for a long value.
         return List.of(Cell.head(name), Cell.input(value), Cell.empty(), Cell.text(meaning));
     }
 
@@ -82,33 +81,33 @@ final class ExampleSheets {
                 number(ratio, "median", row),
                 number(ratio, "low", row),
                 number(ratio, "high", row),
-                Cell.live("IF($A" + row + "=\"\",\"\",IFERROR(" + asked(value, "text")
+                Cell.live("IF($A" + row + "=\"\",\"\",IFERROR(" + fetched(value, "text")
                                 + ",\"no answer from \"&$B$3&\": does the service run, and may this file ask it?\"))")
                         .wrapped(),
                 ifNumber(value, "sources", row).wrapped(),
                 ifNumber(value, "references", row).wrapped());
     }
 
-    private static String asked(String question, String stat) {
+    private static String fetched(String question, String stat) {
         return "WEBSERVICE(" + question + "&\"&stat=" + stat + "\")";
     }
 
-    /** A number, or nothing where there is none: the hint stands in its own column. */
+    /** A number, or empty; the hint has its own column. */
     private static Cell number(String question, String stat, int row) {
         return Cell.live(
-                "IF($A" + row + "=\"\",\"\",IFERROR(NUMBERVALUE(" + asked(question, stat) + ",\".\",\",\"),\"\"))");
+                "IF($A" + row + "=\"\",\"\",IFERROR(NUMBERVALUE(" + fetched(question, stat) + ",\".\",\",\"),\"\"))");
     }
 
-    /** Text that says something only beside a number. */
+    /** Text that is shown only with a number. */
     private static Cell ifNumber(String question, String stat, int row) {
-        return Cell.live("IF(ISNUMBER($B" + row + "),IFERROR(" + asked(question, stat) + ",\"\"),\"\")");
+        return Cell.live("IF(ISNUMBER($B" + row + "),IFERROR(" + fetched(question, stat) + ",\"\"),\"\")");
     }
 
     private static Sheet table() {
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(List.of(Cell.title("Scalepan: a whole table by one request")));
         rows.add(List.of(Cell.text(
-                "One cell asks, the others pick from its answer, which is kinder to the service. For more lines copy the last one"
+                "One cell calls the service, the others select from its answer, which saves requests. For more lines copy the last one"
                         + " down.")));
         rows.add(setting("Products", "mealworm,chicken,pork,beef", "names with commas between"));
         rows.add(setting("Indicators", "ghg,land", "names with commas between"));
@@ -128,7 +127,7 @@ final class ExampleSheets {
         return new Sheet("Table", List.of(12, 18, 12, 12, 14, 14, 12, 12, 12, 9, 60, 4, 60), 0, rows);
     }
 
-    /** One line of the answer, and from it each field. Cut out by plain text functions, which every spreadsheet has and none guesses at. */
+    /** One line of the answer, and each field of it, extracted by plain text functions, which all spreadsheets have. */
     private static List<Cell> line(int number, int row) {
         String line = "$M" + row;
         List<Cell> cells = new ArrayList<>();
@@ -138,7 +137,7 @@ final class ExampleSheets {
         }
         for (int field : new int[] {6, 7, 8, 9}) {
             String text = field(line, field);
-            // Empty text would be read as 0.
+            // Empty text would be parsed as 0.
             cells.add(Cell.live("IFERROR(IF(" + text + "=\"\",\"\",NUMBERVALUE(" + text + ",\".\",\",\")),\"\")"));
         }
         cells.add(Cell.live("IFERROR(" + field(line, 13) + ",\"\")"));
@@ -148,12 +147,12 @@ final class ExampleSheets {
         return cells;
     }
 
-    /** A field of a line, counted from 0; every field has the sign before and behind it. */
+    /** A field of a line, counted from 0; every field has the separator before and after it. */
     private static String field(String line, int field) {
         return between(line, "\"|\"", Integer.toString(field + 1), Integer.toString(field + 2));
     }
 
-    /** What stands in a text between two of the signs of a kind in it, told by their numbers. */
+    /** The text between two occurrences of a separator, given by their numbers. */
     private static String between(String text, String sign, String first, String second) {
         String start = "FIND(\"^\",SUBSTITUTE(" + text + "," + sign + ",\"^\"," + first + "))";
         String end = "FIND(\"^\",SUBSTITUTE(" + text + "," + sign + ",\"^\"," + second + "))";
@@ -162,10 +161,10 @@ final class ExampleSheets {
 
     private static Sheet notes() {
         List<String> lines = List.of(
-                "LibreOffice: allow the update of links when the file opens; Ctrl+Shift+F9 asks everything anew.",
-                "Excel for Windows: press Enable Editing and Enable Content; Ctrl+Alt+F9 asks everything anew. Excel for Mac and Excel in"
+                "LibreOffice: allow the update of links when the file opens; Ctrl+Shift+F9 recalculates everything.",
+                "Excel for Windows: press Enable Editing and Enable Content; Ctrl+Alt+F9 recalculates everything. Excel for Mac and Excel in"
                         + " a browser have no WEBSERVICE.",
-                "Google Sheets has no WEBSERVICE and asks from outside: it needs a public address and IMPORTDATA, see /examples on the"
+                "Google Sheets has no WEBSERVICE and fetches from its own servers: it needs a public address and IMPORTDATA, see /examples on the"
                         + " service.",
                 "The service answers with a decimal point. NUMBERVALUE reads it in every locale; VALUE and plain arithmetic do not.",
                 "A line that begins with # is a hint why there is no number, for instance a misspelt name and what it may have meant.",

@@ -16,13 +16,13 @@ import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
 /**
- * The guides as pages. They are written in Markdown, travel in the jar as they are, and are made into pages when they are first asked
- * for. The list is closed, so that nothing else on the class path can be asked for.
+ * The guides as pages. They are written in Markdown, are in the jar, and are rendered at the first request. The list is closed, so that
+ * nothing else on the class path can be requested.
  */
 public final class GuideRoutes {
     public static final String PATH = "/guide";
 
-    /** In the order in which somebody new would read them. */
+    /** In reading order for newcomers. */
     static final List<String> NAMES =
             List.of("tour", "questions", "clients", "operating", "methods", "interpretation", "testing", "speed");
 
@@ -72,7 +72,7 @@ public final class GuideRoutes {
         return filled("Guides", body.append("</dl>\n").toString(), "");
     }
 
-    /** All guides, and within the one shown its sections. */
+    /** All guides, and the sections of the one shown. */
     private static String navigation(String shown, GuideText guide) {
         StringBuilder items = new StringBuilder("<ul>\n");
         for (String name : NAMES) {

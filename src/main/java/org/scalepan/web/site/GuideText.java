@@ -28,8 +28,8 @@ import org.commonmark.renderer.html.HtmlNodeRendererContext;
 import org.commonmark.renderer.html.HtmlRenderer;
 
 /**
- * A guide made of its Markdown (CommonMark 0.31 with the tables of GitHub Flavored Markdown) into what stands between the head and the
- * foot of a page. Markup in the text is shown as text and never becomes markup; a link runs nothing.
+ * A guide rendered from Markdown (CommonMark 0.31 with the tables of GitHub Flavored Markdown) to the content of a page. Raw HTML is
+ * shown as text, and links cannot run scripts.
  *
  * @param title its first heading, as plain text
  * @param lead the paragraph below it, as HTML without its own tags
@@ -40,7 +40,7 @@ record GuideText(String title, String lead, List<Section> sections, String html)
     private static final List<Extension> TABLES = List.of(TablesExtension.create());
     private static final Parser PARSER = Parser.builder().extensions(TABLES).build();
     private static final String SERVICE = "http://127.0.0.1:8080";
-    /** Another guide as it lies beside this one on disk. */
+    /** The relative link of another guide in the same folder. */
     private static final Pattern BESIDE = Pattern.compile("([a-z]+)\\.md(#.*)?");
 
     GuideText {
@@ -50,12 +50,12 @@ record GuideText(String title, String lead, List<Section> sections, String html)
     /**
      * A part of a guide.
      *
-     * @param id what stands behind the hash of its address
+     * @param id the fragment of its address
      * @param title as plain text
      */
     record Section(String id, String title) {}
 
-    /** A table in a box of its own, so that on a narrow screen the box scrolls and not the page. */
+    /** A table in a box, so that on a narrow screen the box scrolls and not the page. */
     private static final class TableBox extends CustomBlock {}
 
     static GuideText of(String markdown) {
@@ -99,7 +99,7 @@ record GuideText(String title, String lead, List<Section> sections, String html)
         return text.toString();
     }
 
-    /** Changes links and tables from how they lie on disk to how they are served. */
+    /** Rewrites links and tables from files on disk to served pages. */
     private static final class Served extends AbstractVisitor {
         @Override
         public void visit(Link link) {
@@ -126,7 +126,7 @@ record GuideText(String title, String lead, List<Section> sections, String html)
         }
     }
 
-    /** Gives headings an address, lets the keyboard reach what scrolls, and links between pages keep language and light. */
+    /** Gives headings an id, makes scrolling boxes focusable, and marks links between pages that keep language and theme. */
     private static final class Marks implements AttributeProvider {
         private final IdGenerator ids = IdGenerator.builder().build();
         private final List<Section> sections = new ArrayList<>();
@@ -150,7 +150,7 @@ record GuideText(String title, String lead, List<Section> sections, String html)
 
     /** Writes the boxes of tables. */
     private static final class TableBoxes implements NodeRenderer {
-        /** In a fixed order, so that every process writes the same bytes. */
+        /** In a fixed order, so that every process renders the same bytes. */
         private static final Map<String, String> ATTRIBUTES =
                 Collections.unmodifiableSortedMap(new TreeMap<>(Map.of("class", "scrolls", "tabindex", "0")));
 

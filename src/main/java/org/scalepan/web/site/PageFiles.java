@@ -11,8 +11,8 @@ import org.scalepan.web.http.FixedFile;
 import org.scalepan.web.http.WebJar;
 
 /**
- * The files that the pages with the picture load: a closed list. The chart library comes out of its web jar as it is
- * published there; the invented farms are those that ship beside the dataset.
+ * The files that the pages with the chart load: a closed list. The chart library comes from its web jar unchanged; the invented farms are
+ * those in {@code factors/systems}.
  */
 final class PageFiles {
     static final String LIBRARY = "d3.min.js";
@@ -64,7 +64,7 @@ final class PageFiles {
         return Optional.ofNullable(files.get(name)).map(FixedFile::answer);
     }
 
-    /** Every name on the list, for holding the pages and the description against it. */
+    /** All names on the list, for checking the pages and the description against it. */
     Set<String> names() {
         return new TreeSet<>(files.keySet());
     }

@@ -13,7 +13,7 @@ import org.scalepan.web.http.WebJar;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** What is not a question: the pages, the description and its reader. */
+/** The pages, the description and its viewer. */
 public final class SiteRoutes {
     private static final Pattern SHARED = Pattern.compile("(?m)^ *<!-- shared (\\w+) -->\\n");
     private static final String READER = "/META-INF/resources/webjars/swagger-ui/";
@@ -36,12 +36,12 @@ public final class SiteRoutes {
                 Route.of("/docs/{file}", List.of(), this::readerFile));
     }
 
-    /** What never changes while the service runs. */
+    /** Files that never change while the service runs. */
     static Route fixed(String path, FixedFile file) {
         return Route.of(path, List.of(), request -> file.answer());
     }
 
-    /** A page whose script reads what stands behind the question mark; what the pages share is put in its place once. */
+    /** A page whose script reads the query; the shared parts of pages are inserted once. */
     private static Route page(String path, String resource) {
         FixedFile file = new FixedFile(resource, Answer.HTML, SiteRoutes::withSharedParts);
         return Route.page(path, request -> file.answer());
@@ -64,7 +64,7 @@ public final class SiteRoutes {
                 .orElseThrow(() -> new ProblemException(Problem.notFound("there is no such page", List.of())));
     }
 
-    /** The files of the description's reader: a closed list, so that nothing else on the class path can be asked for. */
+    /** The files of the description's viewer: a closed list, so that nothing else on the class path can be requested. */
     private Answer readerFile(Request request) {
         FixedFile file = readerFiles.get(request.variable("file"));
         if (file == null) {

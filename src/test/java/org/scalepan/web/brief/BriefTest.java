@@ -24,7 +24,7 @@ import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.Route;
 import org.w3c.dom.Document;
 
-/** A page to paste from. */
+/** Briefs over HTTP. */
 class BriefTest {
     private static final String PAGE =
             "/v1/brief?products=mealworm,chicken,palm-weevil&against=beef&accessed=2026-11-02&draws=2000";
@@ -66,18 +66,18 @@ class BriefTest {
         assertTrue(page.contains("library=" + RunningScalepan.digest()));
     }
 
-    /** Five lines under Method, as a methods box of a brief has room for. */
+    /** Five lines under Method, the length of a methods box. */
     @Test
-    void the_method_is_told_in_five_lines() {
+    void the_method_is_described_in_five_lines() {
         String page = text(PAGE);
         String method = page.substring(page.indexOf("## Method"), page.indexOf("## To be disclosed"));
 
         assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
     }
 
-    /** What ISO 14044, 14067 and 14021 ask beside a public comparison, as the notes of the trade list it. */
+    /** What ISO 14044, 14067 and 14021 require with a public comparison. */
     @Test
-    void what_must_be_disclosed_is_there() {
+    void all_required_disclosures_are_present() {
         String page = text(PAGE);
 
         for (String heading : List.of(
@@ -99,7 +99,7 @@ class BriefTest {
     }
 
     @Test
-    void the_address_at_its_end_gives_the_same_page_again() {
+    void the_permalink_gives_the_same_page() {
         String page = text(PAGE);
         String link = page.lines()
                 .filter(line -> line.startsWith("/v1/brief?"))
@@ -110,7 +110,7 @@ class BriefTest {
     }
 
     @Test
-    void without_a_day_it_tells_today_and_is_not_kept_for_tomorrow() {
+    void without_a_date_of_access_it_is_today_and_the_page_is_not_cached() {
         String page = text("/v1/brief?products=mealworm&against=beef&draws=1000");
         String link = page.lines()
                 .filter(line -> line.startsWith("/v1/brief?"))
@@ -120,7 +120,7 @@ class BriefTest {
         assertTrue(link.matches(".*accessed=20\\d\\d-\\d\\d-\\d\\d.*"), link);
         assertTrue(RunningScalepan.routes().stream()
                 .filter(route -> route.path().equals("/v1/brief"))
-                .noneMatch(Route::keeps));
+                .noneMatch(Route::isCacheable));
     }
 
     @Test
@@ -133,14 +133,14 @@ class BriefTest {
     }
 
     @Test
-    void the_picture_is_well_formed_stands_alone_and_has_a_mark_for_each_result() throws Exception {
+    void the_picture_is_well_formed_self_contained_and_has_a_mark_for_each_result() throws Exception {
         String svg = text(PAGE + "&format=svg");
         Document picture = xml(svg);
 
         assertEquals("svg", picture.getDocumentElement().getTagName());
         assertTrue(picture.getDocumentElement().getAttribute("aria-label").contains("yellow mealworm"));
         assertTrue(picture.getElementsByTagName("desc").item(0).getTextContent().contains("accessed 2026-11-02"));
-        // Mealworm has two results on this basis, and four marks explain the grades.
+        // Mealworm has two results on this basis; four marks are the legend of grades.
         assertTrue(picture.getElementsByTagName("circle").getLength() > 5, svg);
         assertFalse(svg.contains("style="), "a strict policy forbids it");
         assertFalse(svg.contains("NaN"));
@@ -167,7 +167,7 @@ class BriefTest {
     }
 
     @Test
-    void references_come_as_a_reference_manager_takes_them() throws Exception {
+    void references_come_in_the_formats_of_reference_managers() throws Exception {
         String page = text(PAGE + "&style=bibtex");
         String bibtex = page.substring(page.indexOf("```\n@") + 4, page.indexOf("\n```", page.indexOf("```\n@")));
 
@@ -178,13 +178,13 @@ class BriefTest {
     }
 
     @Test
-    void a_farm_stands_on_the_page_beside_published_products() {
+    void a_farm_is_compared_with_published_products() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();
 
         assertTrue(page.contains("three invented sheds causes at least"), page);
         assertTrue(page.contains("computed from records"));
         assertTrue(page.contains("The farm was computed from its own records"));
-        assertFalse(page.contains("This page again"), "records are kept by nobody");
+        assertFalse(page.contains("This page again"), "records are not stored");
     }
 
     @Test
@@ -226,9 +226,9 @@ class BriefTest {
         assertEquals("products has 9 entries; at most 8 are allowed", JsonAt.text(reply.json(), "/detail"));
     }
 
-    /** The records say nothing of energy, water and transport. */
+    /** The records have no energy, water or transport. */
     @Test
-    void a_ratio_of_a_farm_that_leaves_something_usual_out_says_so_and_bears_no_probability() {
+    void a_ratio_of_a_farm_with_an_omission_reports_it_and_has_no_probability() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();
 
         assertTrue(

@@ -18,7 +18,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.http.Limits;
 
-/** Many farms in one request. The records are invented. */
+/** Bulk requests. The records are invented. */
 class BulkRowsTest {
     private static final String PATH = "/v1/footprints?per=kg-protein";
     private static final String HEADER = "kind,name,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg\r\n";
@@ -47,7 +47,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_row_of_a_table_a_line_of_json_and_a_single_request_tell_the_same_farm_the_same_figure() throws Exception {
+    void a_table_row_a_json_line_and_a_single_request_give_a_farm_the_same_figure() throws Exception {
         NamedCsvRecord row = rows(csv(PATH + "&indicators=ghg", HEADER + SHED)).get(0);
         JsonNode line = lines(PATH + "&indicators=ghg", SHED_AS_JSON).get(0);
         Reply alone = Reply.to(
@@ -74,7 +74,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void rows_come_back_in_the_order_sent_and_a_wrong_one_is_told_in_its_place() {
+    void results_come_in_the_order_sent_and_an_invalid_row_is_reported_in_its_place() {
         StringBuilder sent = new StringBuilder(HEADER);
         IntStream.rangeClosed(1, 60)
                 .forEach(i -> sent.append(
@@ -98,7 +98,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void an_entry_left_empty_takes_no_place_and_a_fault_still_names_its_own_column() {
+    void an_empty_entry_is_skipped_and_an_error_still_names_its_column() {
         String header = "kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.4.ingredient,feed.4.kg\n";
         List<NamedCsvRecord> rows = rows(
                 csv(PATH, header + "insects,mealworm,180,,,wheat-bran,400\ninsects,mealworm,180,,,wheat-bran,-1\n"));
@@ -120,7 +120,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_column_that_is_not_known_is_refused_before_any_row_with_the_nearest_name() {
+    void an_unknown_column_is_refused_before_any_row_with_the_nearest_name() {
         Reply reply = csv(PATH, "kind,harvest.kg_per_yaer\ninsects,3\n");
 
         assertEquals(400, reply.status());
@@ -128,12 +128,12 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_column_that_stands_twice_is_refused() {
+    void a_repeated_column_is_refused() {
         assertEquals(400, csv(PATH, "kind,kind\ninsects,herd\n").status());
     }
 
     @Test
-    void cells_too_many_or_too_few_are_told_and_the_rows_after_are_computed() {
+    void a_row_with_too_many_or_too_few_cells_is_reported_and_later_rows_are_computed() {
         List<NamedCsvRecord> rows = rows(csv(PATH, HEADER + "insects,short\r\n" + SHED));
 
         assertEquals("wrong", rows.get(0).getField("status"));
@@ -143,14 +143,14 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_quote_that_is_never_closed_ends_the_run_with_a_row_that_says_so() {
+    void an_unclosed_quote_ends_the_run_with_a_row_that_reports_it() {
         List<NamedCsvRecord> rows = rows(csv(PATH, HEADER + SHED + "insects,\"open,mealworm,180\r\n" + SHED));
 
         assertEquals("wrong", rows.get(rows.size() - 1).getField("status"));
     }
 
     @Test
-    void given_a_fault_far_behind_then_all_rows_before_it_are_answered_and_none_after() {
+    void given_an_unreadable_row_then_all_rows_before_it_are_answered_and_none_after() {
         String unclosed = "insects,\"" + "x".repeat(Limits.CELL_CHARACTERS + 1) + "\r\n";
 
         List<NamedCsvRecord> rows = rows(csv(PATH, HEADER + SHED.repeat(700) + unclosed + SHED.repeat(10)));
@@ -162,7 +162,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void empty_lines_are_no_rows_and_blanks_about_a_cell_do_not_count() {
+    void empty_lines_are_skipped_and_blanks_around_a_cell_are_ignored() {
         List<NamedCsvRecord> rows =
                 rows(csv(PATH, "\r\n" + HEADER + "\r\n\r\n" + SHED.replace(",", " , ") + "\r\n" + SHED + "\r\n\r\n"));
 
@@ -180,7 +180,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void decimal_commas_are_read_and_written_when_asked_for() {
+    void decimal_commas_are_read_and_written_on_request() {
         String sent = HEADER.replace(',', ';') + SHED.replace(',', ';').replace("180", "180,5");
         Reply reply = csv(PATH + "&delim=%3B&decimal=,", sent);
 
@@ -194,7 +194,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_broken_line_of_json_is_told_in_its_place() throws Exception {
+    void a_malformed_json_line_is_reported_in_its_place() throws Exception {
         List<JsonNode> lines = lines(PATH, SHED_AS_JSON + "\n{\"kind\": \n\n" + SHED_AS_JSON + "\n");
 
         assertEquals(3, lines.size());
@@ -225,7 +225,7 @@ class BulkRowsTest {
     }
 
     @Test
-    void a_name_that_a_spreadsheet_would_run_is_led_by_an_apostrophe() {
+    void a_name_that_a_spreadsheet_would_run_is_prefixed_with_an_apostrophe() {
         String name =
                 rows(csv(PATH, HEADER + SHED.replace("a shed", "=1+1"))).get(0).getField("name");
 

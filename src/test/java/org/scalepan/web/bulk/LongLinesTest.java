@@ -20,14 +20,14 @@ class LongLinesTest {
     }
 
     @Test
-    void lines_come_without_their_ends_and_the_last_needs_none() throws IOException {
+    void lines_come_without_line_ends_and_the_last_needs_none() throws IOException {
         assertEquals(List.of("one", "", "three\r", "four"), lines("one\n\nthree\r\nfour", 100));
         assertEquals(List.of("one"), lines("one\n", 100));
         assertEquals(List.of(), lines("", 100));
     }
 
     @Test
-    void a_line_that_is_too_long_is_cut_behind_the_limit_and_the_next_is_whole() throws IOException {
+    void a_line_that_is_too_long_is_truncated_after_the_limit_and_the_next_is_whole() throws IOException {
         String text = "x".repeat(30_000) + "\nnext\n" + "y".repeat(20_000);
 
         assertEquals(List.of("x".repeat(11), "next", "y".repeat(11)), lines(text, 10));

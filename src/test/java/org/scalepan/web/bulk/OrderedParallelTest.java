@@ -28,7 +28,7 @@ class OrderedParallelTest {
                 .count();
     }
 
-    /** Some tasks take far longer than those behind them. */
+    /** Some tasks take far longer than later ones. */
     private static int slowlySquared(int number) {
         if (number % 50 == 0) {
             try {
@@ -42,7 +42,7 @@ class OrderedParallelTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 8})
-    void results_come_in_the_order_of_their_tasks_whichever_is_done_first(int processors) throws IOException {
+    void results_come_in_the_order_of_their_tasks_whichever_completes_first(int processors) throws IOException {
         List<Integer> results = new ArrayList<>();
 
         OrderedParallel.run(processors, numbers(1000), OrderedParallelTest::slowlySquared, results::add);
@@ -59,7 +59,7 @@ class OrderedParallelTest {
     }
 
     @Test
-    void whoever_takes_the_results_slowly_is_not_overrun_by_an_endless_source() {
+    void a_slow_consumer_limits_how_far_an_endless_source_is_read() {
         AtomicInteger taken = new AtomicInteger();
         List<Integer> ahead = new ArrayList<>();
         OrderedParallel.TaskSource<Integer> endless = () -> Optional.of(taken.getAndIncrement());
@@ -74,11 +74,11 @@ class OrderedParallelTest {
                 }));
 
         assertTrue(ahead.stream().allMatch(tasks -> tasks <= 10), ahead::toString);
-        assertEquals(0, threads(), "threads go with whoever leaves");
+        assertEquals(0, threads(), "no thread is left behind");
     }
 
     @Test
-    void an_exception_of_the_work_comes_in_the_place_of_its_result() {
+    void an_exception_of_the_work_is_thrown_when_its_result_is_due() {
         List<Integer> results = new ArrayList<>();
 
         IllegalStateException thrown = assertThrows(

@@ -21,8 +21,8 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 
 /**
- * Rows that are computed together, on one processor or on many, say what each says alone, to the byte. The farms are invented; their
- * amounts lie on both sides of everything that decides how a farm is counted.
+ * Rows computed together, on one or many processors, give the same bytes as each alone. The farms are invented; their amounts lie on both
+ * sides of every threshold of the computation.
  */
 class RowsTogetherTest {
     private static final Csv.CsvStyle STYLE = new Csv.CsvStyle(',', '.', false);
@@ -88,7 +88,7 @@ class RowsTogetherTest {
             "cattle.gain_kg_per_day",
             "cattle.crude_protein_percent");
 
-    /** Rows as columns with what stands in them; amounts after a tilde are drawn from those that follow. */
+    /** Rows as columns with their cells; the amounts after a tilde are drawn at random. */
     private static final List<String> FARMS = List.of(
             "kind=insects name=a product=mealworm region=portugal year=~2015,2024,2025 harvest.kg_per_year=~180,95.5,1000"
                     + " feed.1.ingredient=wheat-bran feed.1.kg=~400,3,0 feed.3.ingredient=carrot feed.3.kg=~300,12.25"
@@ -195,24 +195,25 @@ class RowsTogetherTest {
     }
 
     @Test
-    void rows_of_a_table_together_are_answered_as_each_alone() throws IOException {
+    void table_rows_together_are_answered_as_each_alone() throws IOException {
         assertTogetherAsAlone(Map.of("per", "kg-protein"), true);
     }
 
     @Test
-    void so_they_are_behind_the_gate_with_credit_and_every_indicator() throws IOException {
+    void table_rows_together_are_answered_as_each_alone_beyond_the_gate_with_credit_and_every_indicator()
+            throws IOException {
         assertTogetherAsAlone(
                 Map.of("boundary", "processing-gate", "credit", "yes", "indicators", "ghg,land,feed,energy,water"),
                 true);
     }
 
     @Test
-    void lines_of_json_together_are_answered_as_each_alone_to_the_words_of_their_remarks() throws IOException {
+    void json_lines_together_are_answered_as_each_alone_including_their_remarks() throws IOException {
         assertTogetherAsAlone(Map.of("per", "kg-edible", "coverage", "0.9"), false);
     }
 
     @Test
-    void names_are_their_own_and_a_farm_that_has_none_is_called_what_it_is() throws IOException {
+    void each_row_keeps_its_name_and_an_unnamed_farm_is_called_by_its_kind() throws IOException {
         String header = "kind,name,product,harvest.kg_per_year\n";
         String row = "insects,%s,mealworm,180\n";
         String sent = header
@@ -229,7 +230,7 @@ class RowsTogetherTest {
         assertEquals(List.of("1,first", "2,second", "3,\"a, b\"", "4,'=1+1", "5,Äcker", "6,farm"), starts);
     }
 
-    /** Rows of all kinds, and among them some that are wrong, in an order that leaves no block like another. */
+    /** Rows of all kinds, some of them invalid, in an order that makes each block different. */
     private static String mixed(boolean table) {
         List<List<String>> rows = rows();
         StringBuilder sent = new StringBuilder(table ? String.join(",", COLUMNS) + "\n" : "");
@@ -256,7 +257,8 @@ class RowsTogetherTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 8})
-    void so_are_lines_of_json_with_draws(int processors) throws IOException {
+    void json_lines_with_draws_are_answered_with_the_same_bytes_by_any_number_of_processors(int processors)
+            throws IOException {
         BulkQuestion question = question(Map.of("draws", "1000", "indicators", "ghg,land"));
         String sent = mixed(false).lines().limit(60).collect(Collectors.joining("\n"));
 

@@ -32,7 +32,7 @@ class ClaimTest {
         return "/v1/claim?text=" + URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
-    /** The five sentences that a speaker on edible insects is most likely to say: gases, land, feed, water, none at all. */
+    /** Five common sentences about edible insects: gases, land, feed, water, no impact. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -107,7 +107,7 @@ class ClaimTest {
                 "/v1/claim?text=insects%20emit%20less%20than%20meat",
                 "/v1/claim?text=insects%20emit%20less%20than%20beef&times_less=3"
             })
-    void what_is_no_claim_is_refused_with_a_reason(String question) {
+    void a_sentence_that_is_no_claim_is_refused_with_a_reason(String question) {
         Reply reply = Reply.to(question);
 
         assertEquals(400, reply.status(), reply.body());
@@ -133,7 +133,7 @@ class ClaimTest {
     }
 
     @Test
-    void a_farm_may_stand_on_a_side() {
+    void a_side_may_be_a_farm() {
         Reply reply = post(FARM + "\"reference\": \"chicken\", \"times_less\": 2, \"draws\": 1000}");
 
         assertEquals(200, reply.status(), reply.body());
@@ -144,7 +144,7 @@ class ClaimTest {
     }
 
     @Test
-    void every_field_described_is_taken() {
+    void every_described_field_is_accepted() {
         String full = FARM.replace("{\"system\"", "{\"reference_system\"") + """
                  "product": "mealworm", "credit": "no", "indicator": "ghg", "percent_less": 50, "per": "kg-protein",
                  "boundary": "farm-gate", "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary",

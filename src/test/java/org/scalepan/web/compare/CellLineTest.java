@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Problem;
 
-/** A refusal in a cell is one line that shows what it says, whatever the client sent. */
+/** A refusal in a cell is one printable line, whatever the client sent. */
 class CellLineTest {
     private static String line(String message) {
         return Problem.badQuery(List.of(Problem.FieldError.of("product", message)))
@@ -25,7 +25,7 @@ class CellLineTest {
                 "\n", "\r\n", "\t", "\u0000", "\u001B", "\u007F", "\u0085", "\u2028", "\u2029", "\u200E", "\u200F",
                 "\u202A", "\u202E", "\u2066", "\u2069", "\u061C"
             })
-    void what_breaks_or_turns_a_line_becomes_a_blank(String character) {
+    void line_breaks_and_direction_marks_become_a_blank(String character) {
         assertEquals("#before after", line("before" + character + "after"));
         assertEquals(
                 "#before after",
@@ -33,14 +33,14 @@ class CellLineTest {
     }
 
     @Test
-    void letters_of_any_script_stay() {
+    void letters_of_any_script_are_kept() {
         assertEquals("#unknown product \"コオロギ\"", line("unknown product \"コオロギ\""));
     }
 
     @Test
-    void a_long_fault_is_cut_at_200_characters_and_no_character_is_halved() {
+    void a_long_error_is_truncated_at_200_characters_without_splitting_a_character() {
         assertEquals(200, line("x".repeat(5_000)).length());
-        // An emoji is two units long; wherever the cut falls, no half of one is left.
+        // An emoji is two units long and must never be split.
         IntStream.range(0, 2).forEach(shift -> {
             String cut = line("x".repeat(shift) + "\uD83E\uDD97".repeat(500));
             assertTrue(cut.endsWith("\uDD97..."), cut);
@@ -48,7 +48,7 @@ class CellLineTest {
     }
 
     @Test
-    void a_list_of_what_would_be_right_has_room_up_to_400_characters() {
+    void a_list_of_allowed_values_is_shown_up_to_400_characters() {
         List<String> statistics =
                 IntStream.range(0, 20).mapToObj(i -> "statistic-" + i).toList();
         String whole = Problem.badQuery(
@@ -65,7 +65,7 @@ class CellLineTest {
     }
 
     @Test
-    void a_cell_shows_no_line_end_that_the_address_brought() {
+    void a_cell_shows_no_line_end_of_the_request() {
         String cell = RunningScalepan.given()
                 .get("/v1/value/ghg/mealworm?stat=a%0Ab%E2%80%A8c%E2%80%AEd")
                 .asString();

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** One figure for one cell. A line end, a byte-order mark or a unit would make a spreadsheet show an error instead. */
+/** Single figures for spreadsheet cells. A line end, a byte-order mark or a unit would make a spreadsheet show an error instead. */
 class PlainCellTest {
     private static final String DIGITS = "\\d+(\\.\\d+)?";
 
@@ -53,12 +53,12 @@ class PlainCellTest {
         "/v1/value/land/BEEF?boundary=Retail, /v1/value/land/beef?boundary=retail",
         "/v1/ratio/ghg/House-cricket:Fresh/Beef?boundary=animal, /v1/ratio/ghg/house-cricket:fresh/beef?boundary=animal"
     })
-    void a_capital_letter_that_a_spreadsheet_put_in_front_asks_the_same(String corrected, String meant) {
+    void names_are_read_whatever_their_capitals(String corrected, String meant) {
         assertEquals(cell(meant), cell(corrected));
     }
 
     @Test
-    void a_table_and_a_comparison_take_capitals_too_and_answer_in_the_words_of_the_library() {
+    void a_table_and_a_comparison_accept_capitals_too_and_answer_with_the_ids_of_the_library() {
         assertEquals(
                 cell("/v1/table?products=mealworm,beef&indicators=land"),
                 cell("/v1/table?products=Mealworm,Beef&indicators=Land"));
@@ -94,7 +94,7 @@ class PlainCellTest {
     }
 
     @Test
-    void the_headers_say_where_a_cell_comes_from() {
+    void the_headers_of_a_cell_name_permalink_and_library() {
         RunningScalepan.given()
                 .get("/v1/value/ghg/mealworm")
                 .then()
@@ -125,7 +125,7 @@ class PlainCellTest {
     }
 
     @Test
-    void a_refusal_may_be_asked_for_with_status_200_for_clients_that_drop_the_body_of_an_error() {
+    void a_problem_may_be_requested_with_status_200_for_clients_that_drop_error_bodies() {
         RunningScalepan.given()
                 .get("/v1/value/ghg/mealwrm?on_error=200")
                 .then()
@@ -141,7 +141,7 @@ class PlainCellTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"text", "201", "yes", "404"})
-    void any_other_wish_for_refusals_is_refused(String wish) {
+    void another_value_of_on_error_is_refused(String wish) {
         RunningScalepan.given()
                 .get("/v1/value/ghg/mealworm?on_error=" + wish)
                 .then()
@@ -150,12 +150,12 @@ class PlainCellTest {
     }
 
     @Test
-    void a_figure_is_the_same_whatever_is_wished_for_refusals() {
+    void a_figure_does_not_depend_on_on_error() {
         assertEquals(cell("/v1/value/ghg/mealworm"), cell("/v1/value/ghg/mealworm?on_error=200"));
     }
 
     @Test
-    void a_client_that_asks_for_problems_gets_the_whole_of_it() {
+    void a_client_that_accepts_problem_json_gets_the_whole_problem() {
         RunningScalepan.given()
                 .accept("application/problem+json")
                 .get("/v1/value/ghg/mealwrm?on_error=200")

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Many figures for one sheet: every number is the one that the cell shows, and every column says what it counts. */
+/** Tables for spreadsheets: every number equals that of the cell route, and every column names its unit. */
 class TableTest {
     private static List<String> lines(String question) {
         Reply reply = Reply.to(question);
@@ -65,14 +65,14 @@ class TableTest {
     }
 
     @Test
-    void an_indicator_keeps_its_own_usual_unit_where_none_is_asked_for() {
+    void an_indicator_has_its_default_unit_where_none_is_given() {
         List<String> lines = lines("/v1/table?products=chicken&indicators=ghg,feed&stats=median&layout=wide");
 
         assertEquals("product,form,ghg_median_kg_co2e_per_kg_protein,feed_median_kg_feed_per_kg_live", lines.get(0));
     }
 
     @Test
-    void columns_keep_the_order_in_which_they_are_asked_for() {
+    void columns_keep_the_order_of_the_request() {
         assertEquals(
                 "product,form,land_high_m2_yr_per_kg_edible,land_low_m2_yr_per_kg_edible,"
                         + "ghg_high_kg_co2e_per_kg_edible,ghg_low_kg_co2e_per_kg_edible",
@@ -81,7 +81,7 @@ class TableTest {
     }
 
     @Test
-    void a_wide_table_takes_decimal_commas_and_a_byte_order_mark_and_ignores_a_changing_address() {
+    void a_wide_table_supports_decimal_commas_a_byte_order_mark_and_the_cache_buster() {
         String question = "/v1/table?products=beef&stats=median&layout=wide&delim=;&decimal=,&bom=1";
         String body = Reply.to(question).body();
 
@@ -106,7 +106,7 @@ class TableTest {
     }
 
     @Test
-    void a_refusal_may_be_asked_for_as_a_line_that_a_cell_shows() {
+    void a_problem_may_be_requested_as_one_line_for_a_cell() {
         Reply shown = Reply.to("/v1/table?products=beeef&format=xml&on_error=200");
         assertEquals(200, shown.status());
         assertEquals("text/plain", shown.mediaType());

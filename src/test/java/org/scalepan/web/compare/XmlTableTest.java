@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.scalepan.web.RunningScalepan;
 import org.w3c.dom.Document;
 
-/** One spreadsheet cell reads the XML, many others pick from it by XPath; a namespace would make every plain path miss. */
+/** One spreadsheet cell fetches the XML, others select from it by XPath, for which it must have no namespace. */
 class XmlTableTest {
     private static final String QUESTION = "/v1/table?products=mealworm,turkey&indicators=ghg,land&format=xml";
 
@@ -45,7 +45,7 @@ class XmlTableTest {
     }
 
     @Test
-    void a_row_without_evidence_says_so_and_holds_no_figure() throws Exception {
+    void a_row_without_evidence_has_that_status_and_no_figure() throws Exception {
         assertEquals("no-evidence", pick("//row[product='turkey'][1]/status"));
         assertEquals("", pick("//row[product='turkey'][1]/median"));
         assertEquals("0", pick("//row[product='turkey'][1]/studies"));

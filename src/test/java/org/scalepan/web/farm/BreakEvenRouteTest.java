@@ -38,7 +38,7 @@ class BreakEvenRouteTest {
         return Posted.to(PATH, "application/json", question.toString());
     }
 
-    /** Where an input stands in the records. */
+    /** The pointer of an input in the records. */
     @ParameterizedTest
     @CsvSource({
         "feed:wheat-bran, /system/feed/0, kg, farm-gate",
@@ -68,7 +68,7 @@ class BreakEvenRouteTest {
     }
 
     @Test
-    void the_answer_says_it_in_words_with_its_range() {
+    void the_answer_has_a_sentence_with_the_range() {
         JsonNode answer = answer(question());
         String sentence = JsonAt.text(answer, "/sentence");
 
@@ -108,7 +108,7 @@ class BreakEvenRouteTest {
     }
 
     @Test
-    void everything_that_is_wrong_is_told_at_once() {
+    void all_errors_are_reported_at_once() {
         Posted posted = Posted.to(PATH, "application/json", """
                 {"system": {"kind": "insects", "product": "palm-weevil"}, "against": "beeef", "against_system": {},
                  "indicator": "smell", "draws": 10, "gpw": "ar6-100"}
@@ -134,10 +134,10 @@ class BreakEvenRouteTest {
         assertEquals(posted(question()).body(), posted(question()).body());
     }
 
-    /** Found by drawn requests: records within their limits that add up to more, or divide to less, than one may be. */
+    /** Found by generated requests: records within limits whose sum or quotient is outside the limits of one entry. */
     @ParameterizedTest
     @CsvSource({"transport", "yield", "feed", "transport:truck-average"})
-    void records_that_make_an_entry_beyond_the_limits_of_one_are_answered(String input) {
+    void records_whose_sums_exceed_the_limit_of_one_entry_are_answered(String input) {
         ObjectNode question = RecordsSent.read("""
                 {"system": {"kind": "insects", "product": "mealworm",
                   "harvest": {"larvae": 0.001, "larvae_per_kg": 1000000000},

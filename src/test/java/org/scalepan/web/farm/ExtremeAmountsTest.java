@@ -21,29 +21,29 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.server.GeneratedRequestsTest;
-import org.scalepan.web.server.RecordsTaker;
+import org.scalepan.web.server.RecordsEndpoint;
 
 /**
- * Amounts that nobody has and that are allowed all the same, from a billionth of a kilogram to a million million: every figure is
- * finite, every interval in order, and rows tell the same.
+ * The whole allowed range of amounts, from a billionth of a kilogram to 10^12: every figure is finite, every interval ordered, and rows
+ * agree.
  */
 class ExtremeAmountsTest {
     private static final List<Double> AMOUNTS = List.of(1e-9, 1e-6, 1e-3, 1.0, 1e6, 1e9, 1e12);
     private static final int CASES = 40;
 
-    private static List<RecordsTaker> takers() {
-        return RecordsTaker.ofOneBody();
+    private static List<RecordsEndpoint> endpoints() {
+        return RecordsEndpoint.ofOneBody();
     }
 
     @ParameterizedTest
-    @MethodSource("takers")
-    void figures_are_finite_and_intervals_in_order(RecordsTaker taker) {
+    @MethodSource("endpoints")
+    void figures_are_finite_and_intervals_in_order(RecordsEndpoint endpoint) {
         int answered = 0;
         for (int seed = 1; seed <= CASES; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
-            ObjectNode body = RecordsSent.read(taker.right());
+            ObjectNode body = RecordsSent.read(endpoint.right());
             stretch(body, random, 1 + random.nextInt(3));
-            Reply reply = Reply.to(taker.path().replace("?format=md", ""), Map.of(), Optional.of(body.toString()));
+            Reply reply = Reply.to(endpoint.path().replace("?format=md", ""), Map.of(), Optional.of(body.toString()));
 
             assertTrue(reply.status() == 200 || reply.status() == 400, () -> body + " is answered " + reply.body());
             if (reply.status() == 200) {
@@ -57,7 +57,7 @@ class ExtremeAmountsTest {
         assertTrue(answered > 0, "all were refused");
     }
 
-    /** The same farm from the smallest that may be to the largest, all of it in proportion. */
+    /** The same farm scaled from the smallest allowed size to the largest. */
     @ParameterizedTest
     @MethodSource("amounts")
     void a_farm_of_any_size_has_the_footprint_per_kilogram_that_its_proportions_give(double kg) {
@@ -97,7 +97,7 @@ class ExtremeAmountsTest {
                 """.formatted(kg, 2 * kg, kg / 10));
     }
 
-    /** Puts extreme amounts in the place of some numbers; how many draws stays. */
+    /** Replaces some numbers by extreme amounts; the number of draws stays. */
     private static void stretch(ObjectNode body, SplittableRandom random, int times) {
         List<Runnable> changes = new ArrayList<>();
         collect(body, random, changes);
@@ -128,7 +128,7 @@ class ExtremeAmountsTest {
         }
     }
 
-    /** Pages too: no figure in words is one that is none. */
+    /** Documents too: no sentence has NaN or infinity. */
     private static void checkText(ObjectNode body, String answer) {
         assertFalse(answer.contains("NaN") || answer.contains("Infinity"), () -> body + "\n" + answer);
     }

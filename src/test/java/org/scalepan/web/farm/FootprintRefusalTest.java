@@ -15,9 +15,9 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Posted;
 import org.scalepan.web.RunningScalepan;
 
-/** Records that cannot be read are refused with the place of every fault as a JSON Pointer (RFC 6901), all at once. */
+/** Invalid records are refused with all errors at once, each with its JSON Pointer (RFC 6901). */
 class FootprintRefusalTest {
-    /** A farm that is right but for what is put in place of its parts. */
+    /** A valid farm except for the given parts. */
     private static String farm(String harvest, String feed, String more) {
         return """
                {"system": {"kind": "insects", "product": "mealworm", "harvest": %s, "feed": [%s], "energy": []%s}}
@@ -36,7 +36,7 @@ class FootprintRefusalTest {
         return refused(body, 400, "/problems/bad-body");
     }
 
-    /** A body that was understood, and is more than is taken. */
+    /** A valid body that exceeds a limit. */
     private static Posted tooMuch(String body) {
         return refused(body, 422, "/problems/beyond-limits");
     }
@@ -54,7 +54,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void the_farm_that_the_other_tests_spoil_is_right() {
+    void the_farm_that_the_other_tests_alter_is_valid() {
         assertEquals(200, Posted.json(farm("")).status());
     }
 
@@ -98,7 +98,7 @@ class FootprintRefusalTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"1.2", "-0.1", "1", "\"wet\"", "null"})
-    void a_moisture_that_is_none(String moisture) {
+    void a_moisture_that_is_not_a_fraction(String moisture) {
         String feed =
                 "{\"ingredient\": \"wheat-bran\", \"kg\": 1}, {\"ingredient\": \"maize\", \"kg\": 2, \"moisture\": "
                         + moisture + "}";
@@ -109,7 +109,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void everything_that_is_wrong_is_told_at_once() {
+    void all_errors_are_reported_at_once() {
         Posted posted = refused("""
                 {"system": {"kind": "insects", "product": "mealwurm", "harvest": {"kg_per_year": -1},
                   "feed": [{"ingredient": "wheat-bran"}], "energy": [{"carrier": "petroleum", "amount": 2}],
@@ -138,7 +138,7 @@ class FootprintRefusalTest {
         "', \"frass\": {\"kilograms\": 3}', /system/frass/kilograms",
         "', \"materials\": [{\"material\": \"glass\", \"kg\": 1, \"lifetime\": 3}]', /system/materials/0/lifetime"
     })
-    void an_unknown_field_is_refused_wherever_it_stands(String more, String pointer) {
+    void an_unknown_field_is_refused_at_any_depth(String more, String pointer) {
         message("unknown field", refused(farm(more)).fault(pointer));
     }
 
@@ -175,7 +175,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void co_products_of_a_herd_stand_in_its_yield() {
+    void co_products_of_a_herd_belong_in_its_yield() {
         message(
                 "what a herd gives stands in yield",
                 refused(herd(", \"animals\": \"layers\", \"yield\": {\"eggs_kg\": 90}, \"co_products\": [{\"kg\": 3}]"))
@@ -222,7 +222,7 @@ class FootprintRefusalTest {
         message("Tier 2", posted.fault("/system/cattle"));
     }
 
-    /** Every animal, with and without Tier 2 where there is one, gives an answer and never a fault of the service. */
+    /** Every animal, with and without Tier 2 where there is one, is answered, never with a server error. */
     @ParameterizedTest
     @CsvSource({
         "dairy-cattle, 2019, milk_kg",
@@ -242,10 +242,10 @@ class FootprintRefusalTest {
         }
     }
 
-    /** JSON has no NaN and no infinity; 1e999 is JSON and no number. */
+    /** JSON has no NaN and no infinity; 1e999 is valid JSON but not finite. */
     @ParameterizedTest
     @ValueSource(strings = {"NaN", "Infinity", "-Infinity", "1e999", "-1e999", "0x10", "+1", "01", "1.", "'1'"})
-    void a_number_that_is_none(String number) {
+    void a_number_that_is_not_finite(String number) {
         refused(farm("{\"kg_per_year\": " + number + "}", "", "")).fault("");
     }
 
@@ -278,7 +278,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void a_body_nested_out_of_all_reason() {
+    void a_body_nested_too_deeply() {
         tooMuch("[".repeat(5000)).fault("");
         message(
                 "at most 16 deep",
@@ -313,7 +313,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void more_lines_than_a_notebook_has_are_refused() {
+    void a_list_beyond_its_limit_is_refused() {
         String line = "{\"ingredient\": \"maize\", \"kg\": 1}";
         String feed = String.join(",", java.util.Collections.nCopies(101, line));
 
@@ -321,7 +321,7 @@ class FootprintRefusalTest {
     }
 
     @Test
-    void an_address_for_records_cannot_be_read() {
+    void get_on_a_route_for_records_is_405() {
         RunningScalepan.given()
                 .get("/v1/footprint")
                 .then()

@@ -15,7 +15,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Posted;
 import org.scalepan.web.RunningScalepan;
 
-/** A farm's notebook over HTTP: POST /v1/footprint. */
+/** Farm records over HTTP: POST /v1/footprint. */
 class FootprintTest {
     private static final String NOTEBOOK = """
             {"system": {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "region": "ghana",
@@ -71,7 +71,7 @@ class FootprintTest {
     }
 
     @Test
-    void beside_it_stand_a_flock_computed_the_same_way_and_published_beef() {
+    void it_is_compared_with_a_computed_flock_and_published_beef() {
         JsonNode compare = Posted.answer(NOTEBOOK).path("footprints").path(0).path("compare");
 
         assertEquals("village hens", JsonAt.text(compare, "/0/system"));
@@ -95,9 +95,9 @@ class FootprintTest {
         assertTrue(texts(answer.path("warnings"), "code").contains("lower-bound"), answer.path("warnings")::toString);
     }
 
-    /** Of carrots only the land is held at retail alone: the warning stands beside the land and not beside the gases. */
+    /** For carrots only land has data at retail only: the warning is with land and not with gases. */
     @Test
-    void feed_counted_up_to_retail_is_warned_of_where_it_counts() {
+    void feed_counted_up_to_retail_gives_a_warning_for_indicators_it_enters() {
         String carrots = """
                 {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100},
                   "feed": [{"ingredient": "carrot", "kg": 200}]}, "indicators": ["%s"]}
@@ -127,8 +127,8 @@ class FootprintTest {
     }
 
     @Test
-    void the_figure_is_harvest_and_feed_by_hand_where_nothing_else_is_in_it() {
-        // 2 kg of feed at 0.5 kg CO2e make 1 kg CO2e per kg live; gases of the larvae (1.57 to 121.86 g) come on top.
+    void with_feed_alone_the_figure_is_feed_over_harvest_worked_by_hand() {
+        // 2 kg of feed at 0.5 kg CO2e make 1 kg CO2e per kg live; gases of the larvae (1.57 to 121.86 g) are added.
         JsonNode answer = Posted.answer("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 100},
                   "feed": [{"ingredient": "artificial-diet", "kg": 200, "ghg_per_kg": 0.5}], "energy": []},
@@ -150,7 +150,7 @@ class FootprintTest {
     }
 
     @Test
-    void the_same_records_get_the_same_bytes_and_nobody_may_keep_them() {
+    void the_same_records_get_the_same_bytes_and_no_store() {
         assertEquals(Posted.json(NOTEBOOK).body(), Posted.json(NOTEBOOK).body());
         RunningScalepan.given()
                 .contentType("application/json")
@@ -162,7 +162,7 @@ class FootprintTest {
     }
 
     @Test
-    void legality_and_practice_are_remarked_and_not_refused() {
+    void legality_and_practice_give_remarks_and_no_errors() {
         JsonNode answer = Posted.answer("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "cycle_days": 60,
                   "harvest": {"containers": 10, "kg_per_container": 9, "cycles_per_year": 10},

@@ -30,8 +30,8 @@ import org.scalepan.web.server.DescribedSchemas;
 import org.scalepan.web.server.Description;
 
 /**
- * Holds the described records and the service's reading of them against each other, field by field: real records are changed in one
- * place, and both must say the same of the change.
+ * Compares the schemas of records with the service's reading of them, field by field: valid records are changed in one place, and schema
+ * and service must agree on the change.
  */
 class RecordsContractTest {
     private static final String PATH = "/v1/footprint";
@@ -52,12 +52,12 @@ class RecordsContractTest {
                 .orElseThrow();
     }
 
-    /** Records that between them use every field: invented, and no more sensible than they need to be. */
+    /** Invented records that together use every field; not necessarily plausible. */
     static List<ObjectNode> records() {
         return RecordsSent.all();
     }
 
-    /** A value of the records, where it stands, and the schema that describes it. */
+    /** A value of the records, its pointer and its schema. */
     private record Place(JsonPointer at, JsonNode value, Description.Part schema) {
         String name() {
             return at.last().getMatchingProperty();
@@ -90,7 +90,7 @@ class RecordsContractTest {
         }
     }
 
-    /** Of several descriptions the one that knows all the fields. */
+    /** Of alternative schemas the one that has all the fields. */
     private static Description.Part chosen(Description.Part schema, JsonNode value) {
         if (!schema.node().has("oneOf") || schema.node().has("properties")) {
             return schema;
@@ -112,7 +112,7 @@ class RecordsContractTest {
     }
 
     @Test
-    void every_field_described_is_taken_by_the_service_in_a_real_request() {
+    void every_described_field_is_accepted_in_a_real_request() {
         Set<String> used = new TreeSet<>();
         Map<String, Description.Part> objects = new TreeMap<>();
         for (ObjectNode records : records()) {
@@ -140,7 +140,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void the_answer_is_as_its_schema_says(ObjectNode records) {
+    void the_answer_conforms_to_its_schema(ObjectNode records) {
         JsonPointer at = JsonPointer.compile("/components/schemas/FootprintAnswer");
 
         assertNone(schemas.faults(at, Reply.to(PATH, records).json()));
@@ -148,7 +148,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_field_left_out_is_missed_by_the_service_exactly_when_it_is_described_as_required(ObjectNode records) {
+    void a_missing_field_is_an_error_exactly_when_it_is_described_as_required(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (!place.at().matches() && place.at().last().getMatchingIndex() < 0) {
@@ -162,11 +162,11 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_field_that_is_misspelt_is_refused_in_its_place_with_the_right_name(ObjectNode records) {
+    void a_misspelt_field_is_reported_at_its_pointer_with_the_right_name(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (place.value().isObject() && !place.value().isEmpty()) {
-                // A field of four letters or more, so that one letter too many still looks like it.
+                // A field of four letters or more, so that one extra letter is still similar.
                 Optional<String> right = fields(place.value()).stream()
                         .filter(name -> name.length() > 3)
                         .findFirst();
@@ -177,11 +177,11 @@ class RecordsContractTest {
                 ObjectNode misspelt = records.deepCopy();
                 ((ObjectNode) misspelt.at(place.at())).put(wrong, 1);
                 judge("with " + wrong + " at " + place.at(), misspelt, faults);
-                Optional<JsonNode> flaw =
-                        flaw(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
-                if (flaw.stream()
+                Optional<JsonNode> error =
+                        error(Reply.to(PATH, misspelt), place.at().appendProperty(wrong));
+                if (error.stream()
                         .noneMatch(found -> texts(found.path("did_you_mean")).contains(right.get()))) {
-                    faults.add(wrong + " at " + place.at() + " is told as " + flaw);
+                    faults.add(wrong + " at " + place.at() + " is reported as " + error);
                 }
             }
         }
@@ -205,7 +205,7 @@ class RecordsContractTest {
                 ObjectNode wrong = with(records, place.at(), records.textNode("no-such-thing"));
                 judge("no-such-thing at " + place.at(), wrong, faults);
                 Set<String> offered = texts(
-                        flaw(Reply.to(PATH, wrong), list(place)).orElseThrow().path("allowed"));
+                        error(Reply.to(PATH, wrong), list(place)).orElseThrow().path("allowed"));
                 Set<String> described = texts(place.schema().node().path("enum"));
                 if (!offered.equals(described)) {
                     faults.add(place.at() + " is described as one of " + described + ", the service offers " + offered);
@@ -215,7 +215,7 @@ class RecordsContractTest {
         assertNone(faults);
     }
 
-    /** A word in a list of words is refused at the list. */
+    /** An unknown word in a list is reported at the list. */
     private static JsonPointer list(Place place) {
         return place.at().last().getMatchingIndex() < 0 ? place.at() : place.parent();
     }
@@ -266,7 +266,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void the_longest_list_is_the_one_that_the_service_takes(ObjectNode records) {
+    void the_described_maximum_length_of_a_list_is_that_of_the_service(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (place.value().isArray() && !place.value().isEmpty()) {
@@ -289,7 +289,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("records")
-    void a_default_is_what_the_service_takes(ObjectNode records) {
+    void a_described_default_is_that_of_the_service(ObjectNode records) {
         List<String> faults = new ArrayList<>();
         for (Place place : places(records)) {
             if (!place.value().isObject()) {
@@ -316,7 +316,7 @@ class RecordsContractTest {
         assertNone(faults);
     }
 
-    /** Addresses of words, and where in the records of a farm they are used. */
+    /** Vocabulary routes, and the record fields that use them. */
     static List<Arguments> words() {
         return List.of(
                 Arguments.of("/v1/ingredients", "feed", "ingredient", "kg"),
@@ -327,7 +327,7 @@ class RecordsContractTest {
 
     @ParameterizedTest
     @MethodSource("words")
-    void every_word_that_an_address_lists_can_be_used_and_rests_on_rows_that_can_be_asked_for(
+    void every_listed_word_can_be_used_and_its_rows_can_be_retrieved(
             String address, String list, String field, String amount) {
         ObjectNode records = RecordsSent.read("""
                 {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100}}, "draws": 1000}
@@ -408,7 +408,7 @@ class RecordsContractTest {
         assertNone(faults);
     }
 
-    /** Which animal gives which product stands in the library and not in a schema, so such a refusal is no disagreement. */
+    /** Which animal gives which product is in the library and not in a schema, so such a refusal is no disagreement. */
     private static boolean asksForWhatTheHerdDoesNotGive(Reply reply) {
         JsonNode errors = reply.json().path("errors");
         for (JsonNode error : errors) {
@@ -422,7 +422,7 @@ class RecordsContractTest {
         return !errors.isEmpty();
     }
 
-    /** The service takes changed records exactly when the description does, and refuses as the description of refusals says. */
+    /** The service accepts changed records exactly when the schema does, and refuses them as described. */
     private static void judge(String change, JsonNode records, List<String> faults) {
         Reply reply = Reply.to(PATH, records);
         List<String> described = schemas.faults(top.at(), records);
@@ -447,20 +447,20 @@ class RecordsContractTest {
         return changed;
     }
 
-    /** What a refusal says of a place; nothing where it says nothing of it, or where the records are answered. */
+    /** The message of a refusal at a pointer; empty if there is none or the records are accepted. */
     private static String said(Reply reply, JsonPointer at) {
-        return flaw(reply, at).map(flaw -> JsonAt.text(flaw, "/message")).orElse("");
+        return error(reply, at).map(error -> JsonAt.text(error, "/message")).orElse("");
     }
 
-    /** The only thing that a refusal says of a place. */
-    private static Optional<JsonNode> flaw(Reply reply, JsonPointer at) {
+    /** The only error of a refusal at a pointer. */
+    private static Optional<JsonNode> error(Reply reply, JsonPointer at) {
         List<JsonNode> here = new ArrayList<>();
-        reply.json().path("errors").forEach(flaw -> {
-            if (JsonAt.text(flaw, "/pointer").equals(at.toString())) {
-                here.add(flaw);
+        reply.json().path("errors").forEach(error -> {
+            if (JsonAt.text(error, "/pointer").equals(at.toString())) {
+                here.add(error);
             }
         });
-        assertTrue(here.size() < 2, () -> at + " is told twice: " + here);
+        assertTrue(here.size() < 2, () -> at + " is reported twice: " + here);
         return here.stream().findFirst();
     }
 

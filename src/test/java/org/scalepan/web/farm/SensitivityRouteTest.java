@@ -57,7 +57,7 @@ class SensitivityRouteTest {
     }
 
     @Test
-    void with_few_draws_the_shares_are_said_to_be_noisy() {
+    void with_few_draws_the_shares_have_a_noise_warning() {
         assertTrue(warns(answer("{\"product\": \"beef\", \"draws\": 1000}"), "noisy-shares"));
     }
 
@@ -77,7 +77,7 @@ class SensitivityRouteTest {
     }
 
     @Test
-    void entries_to_move_must_be_in_the_records() {
+    void inputs_to_vary_must_be_in_the_records() {
         posted("{\"system\": " + SYSTEM + ", \"spread\": [{\"input\": \"water\", \"percent\": 10}]}")
                 .fault("/spread/0/input");
         posted("{\"system\": " + SYSTEM + ", \"spread\": [{\"input\": \"feed\"}]}")
@@ -87,12 +87,12 @@ class SensitivityRouteTest {
     }
 
     @Test
-    void records_end_at_a_gate() {
+    void a_boundary_at_retail_is_refused_for_records() {
         posted("{\"system\": " + SYSTEM + ", \"boundary\": \"retail\"}").fault("/boundary");
     }
 
     @Test
-    void where_there_is_no_evidence_the_reason_is_said() {
+    void without_evidence_the_reason_is_given() {
         JsonNode answer = answer("{\"product\": \"palm-weevil\"}");
 
         assertEquals("not-computed", JsonAt.text(answer, "/status"));

@@ -22,7 +22,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.web.Posted;
 import org.scalepan.web.RunningScalepan;
 
-/** The systems of factors/systems: each request is posted as it stands, and then in each unit that its file expects a figure in. */
+/** The systems of factors/systems: each request is posted unchanged, and then in each unit for which its file expects a figure. */
 class WorkedSystemsTest {
     private static final Path FOLDER = Path.of("factors", "systems");
     private static final JsonMapper JSON = new JsonMapper();
@@ -55,7 +55,7 @@ class WorkedSystemsTest {
         assertTrue(count(false) >= 3, "rebuilt: " + count(false));
     }
 
-    /** An invented farm must not be taken for evidence, wherever its figures end up. */
+    /** An invented farm must be recognisable as such wherever its figures are used. */
     @ParameterizedTest
     @MethodSource("files")
     void an_invented_system_says_so_and_a_rebuilt_one_names_its_source_and_grade(Path file) {
@@ -77,7 +77,7 @@ class WorkedSystemsTest {
 
     @ParameterizedTest
     @MethodSource("files")
-    void it_travels_in_the_jar(Path file) throws IOException {
+    void each_worked_system_is_in_the_jar(Path file) throws IOException {
         try (var bundled = WorkedSystemsTest.class.getResourceAsStream("/factors/systems/" + file.getFileName())) {
             assertTrue(bundled != null, file::toString);
             assertEquals(

@@ -24,7 +24,7 @@ import org.scalepan.web.route.Route;
 import org.scalepan.web.server.BusyScalepan;
 import org.scalepan.web.server.WebServer;
 
-/** Who computes is counted, and who only reads is not kept waiting by those who compute. */
+/** Computing requests are limited; others are answered meanwhile. */
 class ConcurrencyLimiterTest {
     private static final Duration LONG = Duration.ofMinutes(1);
     private static final Client ONE = Client.at("192.0.2.1");
@@ -32,12 +32,11 @@ class ConcurrencyLimiterTest {
     private static final Client THIRD = Client.at("192.0.2.3");
 
     @Test
-    void without_a_place_or_a_line_the_next_is_refused_at_once() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 0, LONG);
+    void without_a_permit_or_a_queue_the_next_is_refused_at_once() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 0, LONG);
 
         ProblemException refused = assertThrows(
-                ProblemException.class,
-                () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
+                ProblemException.class, () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
 
         assertEquals(503, refused.problem().status());
         assertTrue(
@@ -46,37 +45,35 @@ class ConcurrencyLimiterTest {
     }
 
     @Test
-    void who_waits_longer_than_the_patience_is_refused_and_leaves_the_line() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 1, Duration.ofMillis(1));
+    void a_request_that_waits_longer_than_the_timeout_is_refused_and_leaves_the_queue() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 1, Duration.ofMillis(1));
 
         ProblemException refused = assertThrows(
-                ProblemException.class,
-                () -> turnstile.pass(ONE, () -> turnstile.pass(OTHER, () -> "the second at once")));
+                ProblemException.class, () -> limiter.run(ONE, () -> limiter.run(OTHER, () -> "the second at once")));
         assertEquals(503, refused.problem().status());
-        assertEquals(0, turnstile.waiting());
+        assertEquals(0, limiter.waiting());
     }
 
     @Test
-    void a_place_is_free_again_after_an_answer_and_after_a_failure() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 0, LONG);
+    void a_permit_is_released_after_an_answer_and_after_a_failure() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 0, LONG);
 
-        assertEquals("answer", turnstile.pass(ONE, () -> "answer"));
+        assertEquals("answer", limiter.run(ONE, () -> "answer"));
         assertThrows(
                 IllegalStateException.class,
-                () -> turnstile.pass(ONE, () -> {
+                () -> limiter.run(ONE, () -> {
                     throw new IllegalStateException("a fault of the answer");
                 }));
-        assertEquals("answer", turnstile.pass(ONE, () -> "answer"));
+        assertEquals("answer", limiter.run(ONE, () -> "answer"));
     }
 
     @Test
-    void one_in_line_passes_once_there_is_a_place_and_one_beyond_the_line_is_refused() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 1, LONG);
+    void a_queued_request_runs_once_a_permit_is_free_and_one_beyond_the_queue_is_refused() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 1, LONG);
 
-        CompletableFuture<String> second = turnstile.pass(ONE, () -> {
-            CompletableFuture<String> inLine = inLine(turnstile, OTHER, () -> "the second");
-            ProblemException third =
-                    assertThrows(ProblemException.class, () -> turnstile.pass(THIRD, () -> "the third"));
+        CompletableFuture<String> second = limiter.run(ONE, () -> {
+            CompletableFuture<String> inLine = inLine(limiter, OTHER, () -> "the second");
+            ProblemException third = assertThrows(ProblemException.class, () -> limiter.run(THIRD, () -> "the third"));
             assertEquals(503, third.problem().status());
             assertFalse(inLine.isDone());
             return inLine;
@@ -85,48 +82,48 @@ class ConcurrencyLimiterTest {
         assertEquals("the second", second.join());
     }
 
-    /** Begins to wait in line, and comes back when it does. */
-    private static <T> CompletableFuture<T> inLine(ConcurrencyLimiter turnstile, Client client, Supplier<T> work) {
-        int before = turnstile.waiting();
+    /** Starts a request and returns once it is queued. */
+    private static <T> CompletableFuture<T> inLine(ConcurrencyLimiter limiter, Client client, Supplier<T> work) {
+        int before = limiter.waiting();
         CompletableFuture<T> waiting =
-                CompletableFuture.supplyAsync(() -> turnstile.pass(client, work), task -> new Thread(task).start());
-        while (turnstile.waiting() == before) {
+                CompletableFuture.supplyAsync(() -> limiter.run(client, work), task -> new Thread(task).start());
+        while (limiter.waiting() == before) {
             Thread.onSpinWait();
         }
         return waiting;
     }
 
     @Test
-    void one_client_takes_half_of_the_places_and_the_line_and_is_told_so_when_he_wants_more() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(1, 1, 5, LONG);
-        Runnable leave = turnstile.take(ONE);
-        CompletableFuture<String> second = inLine(turnstile, ONE, () -> "the second");
-        CompletableFuture<String> third = inLine(turnstile, ONE, () -> "the third");
+    void one_client_gets_half_of_permits_and_queue_and_429_beyond() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 5, LONG);
+        Runnable leave = limiter.acquire(ONE);
+        CompletableFuture<String> second = inLine(limiter, ONE, () -> "the second");
+        CompletableFuture<String> third = inLine(limiter, ONE, () -> "the third");
 
-        ProblemException fourth = assertThrows(ProblemException.class, () -> turnstile.pass(ONE, () -> "the fourth"));
+        ProblemException fourth = assertThrows(ProblemException.class, () -> limiter.run(ONE, () -> "the fourth"));
 
-        assertEquals(3, turnstile.share());
+        assertEquals(3, limiter.clientLimit());
         assertEquals(429, fourth.problem().status());
         assertTrue(
                 fourth.problem().line().contains("3 answers being computed or in line"),
                 fourth.problem().line());
-        CompletableFuture<String> other = inLine(turnstile, OTHER, () -> "another's");
+        CompletableFuture<String> other = inLine(limiter, OTHER, () -> "another's");
         leave.run();
         assertEquals("another's", other.join());
         assertEquals("the second", second.join());
         assertEquals("the third", third.join());
-        assertEquals("the fourth", turnstile.pass(ONE, () -> "the fourth"));
+        assertEquals("the fourth", limiter.run(ONE, () -> "the fourth"));
     }
 
     @Test
-    void a_place_that_falls_free_goes_to_the_client_with_the_fewest_and_then_to_who_came_first() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(2, 2, 10, LONG);
-        Runnable first = turnstile.take(ONE);
-        Runnable second = turnstile.take(ONE);
+    void a_free_permit_goes_to_the_client_with_the_fewest_and_then_to_the_first_in_the_queue() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 2, 10, LONG);
+        Runnable first = limiter.acquire(ONE);
+        Runnable second = limiter.acquire(ONE);
         List<String> order = Collections.synchronizedList(new ArrayList<>());
-        CompletableFuture<Boolean> third = inLine(turnstile, ONE, () -> order.add("his third"));
-        CompletableFuture<Boolean> fourth = inLine(turnstile, ONE, () -> order.add("his fourth"));
-        CompletableFuture<Boolean> others = inLine(turnstile, OTHER, () -> order.add("another's first"));
+        CompletableFuture<Boolean> third = inLine(limiter, ONE, () -> order.add("his third"));
+        CompletableFuture<Boolean> fourth = inLine(limiter, ONE, () -> order.add("his fourth"));
+        CompletableFuture<Boolean> others = inLine(limiter, OTHER, () -> order.add("another's first"));
 
         first.run();
         CompletableFuture.allOf(third, fourth, others).join();
@@ -136,24 +133,24 @@ class ConcurrencyLimiterTest {
     }
 
     @Test
-    void where_runs_are_long_one_client_leaves_places_free_for_others() {
-        ConcurrencyLimiter turnstile = new ConcurrencyLimiter(2, 1, 1, Duration.ofMillis(1));
-        Runnable leave = turnstile.take(ONE);
+    void with_a_client_maximum_one_client_leaves_permits_for_others() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 1, 1, Duration.ofMillis(1));
+        Runnable leave = limiter.acquire(ONE);
 
-        ProblemException second = assertThrows(ProblemException.class, () -> turnstile.take(ONE));
+        ProblemException second = assertThrows(ProblemException.class, () -> limiter.acquire(ONE));
 
         assertEquals(429, second.problem().status());
         assertTrue(
                 second.problem().line().contains("you have one answer being computed"),
                 second.problem().line());
-        assertEquals("another's", turnstile.pass(OTHER, () -> "another's"));
+        assertEquals("another's", limiter.run(OTHER, () -> "another's"));
         leave.run();
-        turnstile.take(ONE).run();
-        assertEquals(0, turnstile.waiting());
+        limiter.acquire(ONE).run();
+        assertEquals(0, limiter.waiting());
     }
 
     @Test
-    void the_routes_that_draw_are_the_ones_that_are_counted() {
+    void the_routes_that_draw_are_the_ones_that_are_limited() {
         Set<String> computing = new TreeSet<>();
         RunningScalepan.routes().stream().filter(Route::computes).forEach(route -> computing.add(route.path()));
 
@@ -173,7 +170,7 @@ class ConcurrencyLimiterTest {
     }
 
     @Test
-    void a_busy_service_says_when_to_ask_again_and_still_shows_its_lists() {
+    void a_busy_service_answers_with_retry_after_and_still_serves_its_vocabularies() {
         try (BusyScalepan busy = new BusyScalepan()) {
             Reply comparison = Reply.to(busy.uri("/v1/comparison?products=mealworm&against=beef"), Map.of());
             assertEquals(503, comparison.status());
@@ -195,15 +192,15 @@ class ConcurrencyLimiterTest {
     }
 
     @Test
-    void what_was_answered_before_and_what_computes_nothing_is_answered_while_all_places_are_taken() {
-        ConcurrencyLimiter places = new ConcurrencyLimiter(1, 1, 0, Duration.ZERO);
+    void cached_and_cheap_answers_are_given_while_all_permits_are_held() {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(1, 1, 0, Duration.ZERO);
         try (WebServer server =
-                new WebServer(RunningScalepan.library(), places, places, DeploymentSettings.NONE, List.of())) {
+                new WebServer(RunningScalepan.library(), limiter, limiter, DeploymentSettings.NONE, List.of())) {
             server.start("127.0.0.1", 0);
             String here = "http://127.0.0.1:" + server.port();
             URI asked = URI.create(here + "/v1/comparison?products=mealworm&against=beef");
             Reply before = Reply.to(asked, Map.of());
-            Runnable leave = places.take(OTHER);
+            Runnable leave = limiter.acquire(OTHER);
 
             assertEquals(200, before.status());
             assertEquals(before.body(), Reply.to(asked, Map.of()).body());

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** Entity tags and If-None-Match as RFC 9110, sections 8.8.3 and 13.1.2, has them. */
+/** Entity tags and If-None-Match (RFC 9110, sections 8.8.3 and 13.1.2). */
 class EntityTagTest {
     private static final String QUESTION = "/v1/table?products=mealworm,beef";
 
@@ -78,7 +78,7 @@ class EntityTagTest {
     }
 
     @Test
-    void a_tag_without_its_quotes_is_no_tag() {
+    void a_tag_without_quotes_does_not_match() {
         assertEquals(200, asking(tag().replace("\"", "")).statusCode());
     }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.ResponseCache;
 
-/** An answer that was given before is given again, whole and unchanged. */
+/** A cached response equals the computed one. */
 class ResponseCacheTest {
     private static ResponseCache.CachedQuestion question(Map<String, String> given) {
         return ResponseCache.CachedQuestion.of("/v1/comparison", given, "*/*");
@@ -30,7 +30,7 @@ class ResponseCacheTest {
     }
 
     @Test
-    void another_value_pin_or_accepted_type_does() {
+    void another_value_pin_or_accepted_type_makes_another_question() {
         ResponseCache.CachedQuestion one = question(Map.of("products", "mealworm"));
 
         assertNotEquals(one, question(Map.of("products", "beef")));
@@ -40,29 +40,29 @@ class ResponseCacheTest {
         assertNotEquals(one, ResponseCache.CachedQuestion.of("/v1/table", Map.of("products", "mealworm"), "*/*"));
     }
 
-    private static final ResponseCache.Kept ANSWER =
-            ResponseCache.Kept.of(Answer.of(Answer.TEXT, "7.3"), "/v1/value", List.of(new HttpField("Vary", "Accept")));
+    private static final ResponseCache.CachedResponse ANSWER = ResponseCache.CachedResponse.of(
+            Answer.of(Answer.TEXT, "7.3"), "/v1/value", List.of(new HttpField("Vary", "Accept")));
 
     @Test
-    void what_is_kept_comes_back_as_it_was() {
-        ResponseCache kept = new ResponseCache();
+    void a_cached_response_is_returned_unchanged() {
+        ResponseCache cache = new ResponseCache();
 
-        assertTrue(kept.find(question(Map.of())).isEmpty());
-        kept.keep(question(Map.of()), ANSWER);
-        assertEquals(ANSWER, kept.find(question(Map.of())).orElseThrow());
+        assertTrue(cache.find(question(Map.of())).isEmpty());
+        cache.put(question(Map.of()), ANSWER);
+        assertEquals(ANSWER, cache.find(question(Map.of())).orElseThrow());
     }
 
     @Test
-    void it_is_found_by_the_letters_of_a_question_only_after_it_was_asked_in_them() {
-        ResponseCache kept = new ResponseCache();
+    void it_is_found_by_its_request_target_only_after_they_were_linked() {
+        ResponseCache cache = new ResponseCache();
         ResponseCache.RawTarget asked = new ResponseCache.RawTarget("/v1/comparison?products=mealworm", "*/*");
         ResponseCache.CachedQuestion question = question(Map.of("products", "mealworm"));
 
-        kept.keep(question, ANSWER);
-        assertTrue(kept.find(asked).isEmpty());
-        kept.remember(asked, question);
-        assertEquals(ANSWER, kept.find(asked).orElseThrow());
-        assertTrue(kept.find(new ResponseCache.RawTarget(asked.target(), "text/csv"))
+        cache.put(question, ANSWER);
+        assertTrue(cache.find(asked).isEmpty());
+        cache.link(asked, question);
+        assertEquals(ANSWER, cache.find(asked).orElseThrow());
+        assertTrue(cache.find(new ResponseCache.RawTarget(asked.target(), "text/csv"))
                 .isEmpty());
     }
 
@@ -78,7 +78,7 @@ class ResponseCacheTest {
                 "/v1/table?products=mealworm,beef&format=xml",
                 "/v1/comparison?products=mealworm&against=beef&format=md"
             })
-    void the_answer_is_the_same_whichever_way_it_is_given(String question) {
+    void a_cached_answer_equals_the_computed_one(String question) {
         Whole made = whole(question);
 
         assertEquals(200, made.status());
@@ -87,13 +87,13 @@ class ResponseCacheTest {
     }
 
     @Test
-    void the_head_of_a_kept_answer_and_a_tag_that_still_holds_are_told_as_ever() {
+    void head_and_304_of_a_cached_answer_are_as_of_a_computed_one() {
         String question = "/v1/comparison?products=house-cricket&against=beef";
-        Whole kept = whole(question);
-        assertEquals(kept, whole(question));
+        Whole computed = whole(question);
+        assertEquals(computed, whole(question));
 
         Response head = RunningScalepan.given().head(question);
-        assertEquals(kept.headers(), headers(head));
+        assertEquals(computed.headers(), headers(head));
         assertEquals(0, head.asByteArray().length);
         assertEquals(
                 304,
@@ -112,7 +112,7 @@ class ResponseCacheTest {
                 response.statusCode(), headers(response), HexFormat.of().formatHex(response.asByteArray()));
     }
 
-    /** All but the time of day. */
+    /** All headers but Date. */
     private static Map<String, String> headers(Response response) {
         Map<String, String> headers = new TreeMap<>();
         response.headers().forEach(header -> headers.put(header.getName(), header.getValue()));

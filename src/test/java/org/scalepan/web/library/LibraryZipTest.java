@@ -21,7 +21,7 @@ import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.WebServer;
 
-/** Whoever downloads the library and starts from it gets the same answers: the folder loads as the library that served it. */
+/** A downloaded library gives the same answers: the folder loads as the library that was served. */
 class LibraryZipTest {
     @TempDir
     Path folder;
@@ -85,7 +85,7 @@ class LibraryZipTest {
     }
 
     @Test
-    void it_has_the_same_bytes_each_time_and_says_which_library_it_is() {
+    void it_has_the_same_bytes_each_time_and_names_its_library() {
         assertArrayEquals(zip(), zip());
         RunningScalepan.given()
                 .get("/v1/library.zip")

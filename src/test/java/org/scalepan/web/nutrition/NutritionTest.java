@@ -49,7 +49,7 @@ class NutritionTest {
     }
 
     @Test
-    void what_is_missing_says_why_and_has_no_number() {
+    void a_missing_figure_has_a_reason_and_no_number() {
         JsonNode beef =
                 Reply.to("/v1/nutrition?products=beef").json().path("items").path(0);
 
@@ -76,7 +76,7 @@ class NutritionTest {
     }
 
     @Test
-    void asked_for_it_is_given_with_a_warning() {
+    void fresh_beside_dried_is_compared_on_request_with_a_warning() {
         JsonNode answer = Reply.to("/v1/nutrition?products=mealworm,beans&basis=100g-edible&mixed_forms=yes")
                 .json();
 
@@ -108,7 +108,7 @@ class NutritionTest {
 
     /** Arithmetic: 12 over 0.187 kg protein (Finke 2002); beef has no price. */
     @Test
-    void prices_stand_beside_their_foods() {
+    void prices_are_given_with_their_foods() {
         JsonNode items = Reply.to("/v1/nutrition?products=mealworm,beef&prices=12,-&currency=EUR")
                 .json()
                 .path("items");
@@ -119,7 +119,7 @@ class NutritionTest {
     }
 
     @Test
-    void a_permalink_asks_the_same_question() {
+    void a_permalink_repeats_the_same_question() {
         String question = "/v1/nutrition?products=mealworm,beef&prices=12,9.5&currency=EUR&basis=100kcal&market=gb";
         String permalink = JsonAt.text(Reply.to(question).json(), "/permalink");
 
@@ -148,7 +148,7 @@ class NutritionTest {
     }
 
     @Test
-    void a_market_leaves_out_the_law_of_others_and_nothing_that_holds_everywhere() {
+    void a_market_leaves_out_the_law_of_others_only() {
         List<String> swiss =
                 ids(Reply.to("/v1/cautions?product=mealworm&market=ch").json().path("items"));
 
@@ -168,7 +168,7 @@ class NutritionTest {
                 ids(Reply.to("/v1/cautions?product=beef").json().path("items")));
     }
 
-    /** Every way to ask about an insect. */
+    /** Every route that answers about an insect. */
     static List<String> questionsAboutInsects() {
         List<String> questions = new ArrayList<>();
         RunningScalepan.library().products().values().stream()

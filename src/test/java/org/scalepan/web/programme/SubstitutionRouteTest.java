@@ -24,7 +24,7 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.server.DescribedSchemas;
 import org.scalepan.web.server.Description;
 
-/** Tonnes avoided a year, as a grant writer asks for them; all programmes are invented. */
+/** Tonnes avoided per year; all programmes are invented. */
 class SubstitutionRouteTest {
     private static final String PATH = "/v1/substitution";
     private static final String MEALS = """
@@ -82,7 +82,7 @@ class SubstitutionRouteTest {
         return pointers;
     }
 
-    /** The shortest question with some fields set otherwise; a null takes one out. */
+    /** The shortest question with some fields replaced; null removes one. */
     private static String few(String changes) {
         ObjectNode body = RecordsSent.read(FEW);
         RecordsSent.read(changes).properties().forEach(field -> {
@@ -97,7 +97,7 @@ class SubstitutionRouteTest {
 
     @ParameterizedTest
     @MethodSource("questions")
-    void the_answer_is_as_its_schema_says_and_the_question_as_described(String body) {
+    void the_answer_conforms_to_its_schema_and_the_question_is_as_described(String body) {
         DescribedSchemas schemas = new DescribedSchemas(Description.read());
 
         assertEquals(
@@ -127,7 +127,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void a_default_described_is_the_one_taken() {
+    void a_described_default_is_that_of_the_service() {
         Map<String, Description.Part> schemas = Description.read().schemas();
         JsonNode question = answer(FEW).path("question");
 
@@ -141,7 +141,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void a_programme_is_told_per_year_household_beneficiary_and_meal_and_over_its_years() {
+    void a_programme_is_reported_per_year_household_beneficiary_and_meal_and_over_its_years() {
         JsonNode ghg = answer(MEALS).path("indicators").path(0);
         double tonnes = JsonAt.number(ghg, "/avoided/median");
 
@@ -162,7 +162,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void it_is_said_to_be_ex_ante_unverified_assumed_and_no_offset() {
+    void the_answer_states_that_it_is_ex_ante_unverified_and_no_offset() {
         JsonNode answer = answer(FEW);
         String said = answer.path("statements").toString();
 
@@ -175,7 +175,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void in_a_trough_the_feed_law_of_markets_and_the_limits_of_crude_protein_are_told() {
+    void as_feed_the_answer_names_feed_law_and_the_limits_of_crude_protein() {
         JsonNode answer = answer(TROUGH);
 
         assertEquals(5_000, JsonAt.number(answer, "/programme/kg_per_year"), 1e-9, "10 % of 50 t");
@@ -185,7 +185,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void where_no_insect_meal_was_seen_the_ratio_of_one_study_is_told() {
+    void without_evidence_on_fishmeal_the_ratio_of_one_study_is_reported() {
         JsonNode ghg = answer(FISHMEAL).path("indicators").path(0);
 
         assertEquals("no-evidence", JsonAt.text(ghg, "/status"));
@@ -245,14 +245,14 @@ class SubstitutionRouteTest {
                 "{'indicators': ['carbon']} | /indicators",
                 "{'inclusion_percent': 10} | /inclusion_percent"
             })
-    void what_is_wrong_is_refused_in_its_place(String changes, String pointer) {
+    void errors_are_reported_with_their_pointers(String changes, String pointer) {
         List<String> pointers = pointers(few(changes.replace('\'', '"')));
 
         assertTrue(pointers.contains(pointer), () -> changes + " is refused at " + pointers);
     }
 
     @Test
-    void more_draws_than_are_made_for_so_many_indicators_are_too_much_and_no_slip() {
+    void too_many_draws_for_the_number_of_indicators_exceed_a_limit() {
         Reply reply = ask(few("{\"draws\": 200000, \"indicators\": [\"ghg\", \"land\", \"energy\"]}"));
 
         assertEquals(422, reply.status(), reply::body);
@@ -269,7 +269,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void a_content_that_is_not_known_is_named() {
+    void a_missing_content_is_named() {
         Reply reply = ask("""
                 {"as": "feed", "animal": "poultry", "product": "black-soldier-fly:defatted-meal", "kg_per_year": 5,
                  "on": "kg-digestible-lysine", "baseline": [{"product": "soybean-meal"}], "displacement_rate": 1}
@@ -281,7 +281,7 @@ class SubstitutionRouteTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"?format=md", ""})
-    void a_page_to_paste_is_had_by_format_or_by_the_accept_header(String query) {
+    void markdown_is_given_by_format_or_by_the_accept_header(String query) {
         Map<String, String> headers = query.isEmpty() ? Map.of("Accept", "text/markdown") : Map.of();
         Reply reply = Reply.to(PATH + query, headers, Optional.of(MEALS));
 
@@ -303,7 +303,7 @@ class SubstitutionRouteTest {
     }
 
     @Test
-    void the_same_question_gets_the_same_bytes() {
+    void the_same_question_has_the_same_bytes() {
         assertEquals(ask(MEALS).body(), ask(MEALS).body());
     }
 }

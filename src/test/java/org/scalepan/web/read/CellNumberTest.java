@@ -34,12 +34,12 @@ class CellNumberTest {
     @ParameterizedTest
     @ValueSource(
             strings = {"", ".", "1.", ".5", "1,5", "1 000", "+1", "0x10", "NaN", "1e999", "1234567890123456", "1d"})
-    void all_else_is_none(String cell) {
+    void anything_else_is_not_a_number(String cell) {
         assertEquals(Double.NaN, CellNumber.read(cell, '.'));
     }
 
     @Test
-    void with_a_decimal_comma_a_point_is_no_decimal_sign() {
+    void with_a_decimal_comma_a_point_is_not_a_decimal_sign() {
         assertEquals(1.5, CellNumber.read("1,5", ','), 0.0);
         assertEquals(Double.NaN, CellNumber.read("1.5", ','));
     }

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.web.Posted;
 
-/** In a body a list has an entry for each name: a comma in an entry is a part of the name, and no product has such a name. */
+/** In a body a list has one entry per name: a comma belongs to the name, and no product has such a name. */
 class NamesInListsTest {
     private static final String FARM = """
             {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100},
@@ -77,14 +77,14 @@ class NamesInListsTest {
                 "'\"beef\", \"chiken\"' | /compare/products/1 | chicken",
                 "'\"mealwurm\"' | /compare/products/0 | mealworm"
             })
-    void a_misspelt_name_is_found_at_its_entry(String products, String pointer, String meant) {
+    void a_misspelt_name_is_reported_at_its_entry(String products, String pointer, String meant) {
         JsonNode fault = onlyFault("/v1/footprint", compared(products), pointer);
 
         assertEquals(meant, fault.path("did_you_mean").path(0).asText());
     }
 
     @Test
-    void an_unknown_form_is_found_at_the_name_that_carries_it() {
+    void an_unknown_form_is_reported_at_its_name() {
         JsonNode fault = onlyFault("/v1/footprint", compared("\"mealworm:paste\""), "/compare/products/0");
 
         assertEquals("unknown form \"paste\"", fault.path("message").asText());
@@ -96,7 +96,7 @@ class NamesInListsTest {
     }
 
     @Test
-    void an_entry_each_compares_each() {
+    void names_in_entries_of_their_own_are_all_compared() {
         Posted posted = Posted.to("/v1/footprint", "application/json", compared("\"chicken\", \"beef\""));
 
         assertEquals(200, posted.status(), posted::body);

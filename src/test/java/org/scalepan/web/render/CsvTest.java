@@ -21,7 +21,7 @@ import org.scalepan.factors.PublishedResult;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.RawExchange;
 
-/** CSV as RFC 4180 has it, in the style asked for, and safe to open in a spreadsheet. */
+/** CSV (RFC 4180) in the requested style, safe to open in a spreadsheet. */
 class CsvTest {
     private static final String TABLE = "/v1/table?products=mealworm,beef";
 
@@ -84,7 +84,7 @@ class CsvTest {
 
     @ParameterizedTest
     @CsvSource({"';', ';'", "tab, '\t'", "'|', '|'", "%3B, ';'", "%7C, '|'"})
-    void another_separator_may_be_asked_for(String asked, char separator) {
+    void another_separator_may_be_requested(String asked, char separator) {
         String plain = csv(TABLE);
         String other = RawExchange.send(
                         "GET " + TABLE + "&delim=" + asked.replace("|", "%7C") + " HTTP/1.1",
@@ -98,7 +98,7 @@ class CsvTest {
     }
 
     @Test
-    void a_decimal_comma_stands_in_numbers_and_nowhere_else() {
+    void a_decimal_comma_is_used_in_numbers_only() {
         List<String> dots = records(csv(TABLE), ',').get(1).getFields();
         List<String> commas =
                 records(csv(TABLE + "&delim=;&decimal=,"), ';').get(1).getFields();
@@ -122,7 +122,7 @@ class CsvTest {
     }
 
     @Test
-    void a_byte_order_mark_leads_only_when_it_is_asked_for() {
+    void a_byte_order_mark_is_written_only_on_request() {
         assertEquals('\uFEFF', csv(TABLE + "&bom=1").charAt(0));
         assertEquals(csv(TABLE), csv(TABLE + "&bom=1").substring(1));
         assertEquals(csv(TABLE), csv(TABLE + "&bom=0"));
@@ -137,13 +137,13 @@ class CsvTest {
     /** The list of leading characters is that of OWASP, "CSV injection": =, +, -, @, tab, carriage return. */
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\tx", "\rx", " =1+1", "  @x", "\t=1"})
-    void a_text_that_a_spreadsheet_would_run_is_led_by_an_apostrophe(String text) {
+    void a_text_that_a_spreadsheet_would_run_is_prefixed_with_an_apostrophe(String text) {
         assertEquals("'" + text, cell(text));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "beef", "a=b", "1-2", "kg CO2e", " beef", "mealworm, dried", "say \"so\""})
-    void any_other_text_stands_as_it_is(String text) {
+    void any_other_text_is_written_unchanged(String text) {
         assertEquals(text, cell(text));
     }
 

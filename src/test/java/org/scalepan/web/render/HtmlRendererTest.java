@@ -17,7 +17,7 @@ import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
 import org.scalepan.web.compare.ComparisonDocument;
 
-/** What is laid out in blocks, as a page. */
+/** Documents as HTML. */
 class HtmlRendererTest {
     private static String body(Document document) {
         String page = HtmlRenderer.render(document);
@@ -94,7 +94,7 @@ class HtmlRendererTest {
     }
 
     @Test
-    void given_what_a_comparison_pastes_as_markdown_the_page_has_the_same_table_and_references() {
+    void given_the_document_of_a_comparison_the_page_has_the_table_and_references_of_the_markdown() {
         Library library = Libraries.bundled();
         Asked asked = Asked.of(library).indicator("land");
         Comparison comparison = Comparison.of(

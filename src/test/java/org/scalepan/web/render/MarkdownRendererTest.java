@@ -30,13 +30,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
-/** What is laid out in blocks, as another reader of Markdown sees it: CommonMark for Java with the tables and deletions of GitHub. */
+/** Documents as an independent parser reads their Markdown: commonmark-java with GitHub's tables and strikethrough. */
 class MarkdownRendererTest {
     private static final Parser READER = Parser.builder()
             .extensions(List.of(TablesExtension.create(), StrikethroughExtension.create()))
             .build();
 
-    /** Names that somebody could give a farm, a feed or a source, each with signs that Markdown reads as structure. */
+    /** Possible names of a farm, a feed or a source, each with Markdown syntax. */
     static List<String> names() {
         return List.of(
                 "beef | pork",
@@ -85,19 +85,19 @@ class MarkdownRendererTest {
                 "larvae, 5 % of 3.2 kg (dry) at -0.5 °C: \"good\" & 'cheap'!");
     }
 
-    /** What a reader shall see: a line end or another control is a space. */
+    /** The expected text: a line end or another control is a space. */
     private static String shown(String name) {
         return name.replaceAll("[\\p{Cc}\u2028\u2029]+", " ").strip();
     }
 
     @ParameterizedTest
     @MethodSource("names")
-    void given_a_name_with_signs_of_markdown_a_reader_shows_that_name_wherever_it_stands(String name) {
+    void given_a_name_with_markdown_syntax_a_renderer_shows_that_name_literally(String name) {
         assertShown(name);
     }
 
     @Test
-    void given_two_thousand_random_names_made_of_signs_a_reader_shows_each() {
+    void given_two_thousand_random_names_of_punctuation_a_renderer_shows_each_literally() {
         Random random = new Random(1);
         String signs = "\\`*_~[](){}<>|&;#!+-=.:1a \n\t";
         for (int i = 0; i < 2000; i++) {
@@ -143,7 +143,7 @@ class MarkdownRendererTest {
         assertEquals("data:image/svg+xml;base64,PHN2Zy8+", picture.getDestination());
     }
 
-    /** GitHub makes links of bare addresses; how they are written keeps it from doing so. */
+    /** GitHub links bare addresses; escaping must prevent it. */
     @ParameterizedTest
     @CsvSource({
         "https://example.org, https\\://example.org",
@@ -154,7 +154,7 @@ class MarkdownRendererTest {
         "beef @ 5 %, beef @ 5 %",
         "ratio 3:1, ratio 3:1"
     })
-    void given_an_address_in_a_name_no_link_is_made_of_it(String name, String written) {
+    void given_an_address_in_a_name_it_is_not_linked(String name, String written) {
         assertEquals(written, MarkdownText.line(name));
         assertEquals(name, text(only(READER.parse(written))));
     }
@@ -178,7 +178,7 @@ class MarkdownRendererTest {
     }
 
     @Test
-    void text_to_be_copied_as_it_is_keeps_its_own_fences() {
+    void preformatted_text_keeps_its_own_fences() {
         String bibTex = "@misc{a,\n  note = {```` and ```}\n}";
         Node block = only(READER.parse(MarkdownRenderer.render(
                 new Document.Builder().add(new Block.Code(bibTex)).untitled())));
@@ -188,7 +188,7 @@ class MarkdownRendererTest {
     }
 
     @Test
-    void blocks_stand_one_empty_line_apart_and_tables_have_the_short_rule() {
+    void blocks_are_separated_by_one_empty_line_and_tables_have_the_short_delimiter_row() {
         assertEquals(
                 "# Land\n\nmedian\n\n| product | ha\\*yr |\n|---|---|\n| beef | 13 (11 to 17) |\n\n- one\n- two\n",
                 MarkdownRenderer.render(new Document.Builder()
@@ -199,7 +199,7 @@ class MarkdownRendererTest {
                         .titled("Land")));
     }
 
-    /** An area-time unit has a star, and two of them in a sentence once made emphasis of what stands between. */
+    /** An area-time unit has an asterisk, and two of them in a sentence once made the text between them emphasis. */
     @Test
     void the_claim_about_land_reads_as_the_text_of_the_json_answer() {
         String claim = "/v1/claim?product=mealworm&reference=beef&indicator=land&times_less=10&draws=1000";

@@ -17,11 +17,11 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.route.Route;
 
-/** Rows that cannot all be given must not look as if they were all. */
+/** An incomplete response of rows must not look complete. */
 class BrokenOffTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
-    void an_answer_that_breaks_off_among_its_rows_does_not_end_like_a_whole_one(boolean ofOurs) {
+    void a_response_aborted_among_its_rows_does_not_look_complete(boolean ofOurs) {
         Route half = Route.post(
                 "/v1/half",
                 List.of(),

@@ -9,29 +9,29 @@ import org.scalepan.web.http.Client;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** A service on a free port that has no place to compute anything. */
+/** A service on a free port without a free permit. */
 public final class BusyScalepan implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 
     private final WebServer server;
 
-    /** One whose places are all taken by others. */
+    /** A service whose permits are all held by other clients. */
     public BusyScalepan() {
         this(() -> new ConcurrencyLimiter(0, 0, 0, Duration.ZERO));
     }
 
-    private BusyScalepan(Supplier<ConcurrencyLimiter> places) {
+    private BusyScalepan(Supplier<ConcurrencyLimiter> limiter) {
         server = new WebServer(
-                        RunningScalepan.library(), places.get(), places.get(), DeploymentSettings.NONE, List.of())
+                        RunningScalepan.library(), limiter.get(), limiter.get(), DeploymentSettings.NONE, List.of())
                 .start(HOST, 0);
     }
 
-    /** One where whoever asks from this machine has his share already. */
+    /** A service where this machine, as one client, has reached its limit. */
     static BusyScalepan withOneClient() {
         return new BusyScalepan(() -> {
-            ConcurrencyLimiter places = new ConcurrencyLimiter(2, 1, 0, Duration.ZERO);
-            places.take(Client.at(HOST));
-            return places;
+            ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 1, 0, Duration.ZERO);
+            limiter.acquire(Client.at(HOST));
+            return limiter;
         });
     }
 

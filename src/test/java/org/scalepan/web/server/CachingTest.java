@@ -21,18 +21,18 @@ import org.scalepan.web.read.Input;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** How long an answer may be kept, and what becomes of a link that is pinned to a library. */
+/** Cache lifetimes, and links pinned to a library. */
 class CachingTest {
     private static final String FORMER = "0123456789abcdef";
 
     @ParameterizedTest
     @ValueSource(strings = {"/v1/value/ghg/mealworm", "/v1/products", "/v1/table?products=beef", "/", "/openapi.yaml"})
-    void an_answer_of_the_library_at_hand_may_be_kept_for_an_hour(String question) {
+    void an_unpinned_answer_is_cacheable_for_an_hour(String question) {
         RunningScalepan.given().get(question).then().header("Cache-Control", equalTo("public, max-age=3600"));
     }
 
     @Test
-    void a_pinned_answer_may_be_kept_for_ever() {
+    void a_pinned_answer_is_immutable() {
         RunningScalepan.given()
                 .get("/v1/value/ghg/mealworm?library=" + RunningScalepan.digest())
                 .then()
@@ -43,7 +43,7 @@ class CachingTest {
     @ParameterizedTest
     @ValueSource(
             strings = {"/health/live", "/health/ready", "/metrics", "/v1/sources/no-such-source", "/no/such/address"})
-    void probes_and_refusals_are_not_kept(String question) {
+    void probes_and_problems_are_not_cacheable(String question) {
         RunningScalepan.given().get(question).then().header("Cache-Control", equalTo("no-store"));
     }
 
@@ -125,7 +125,7 @@ class CachingTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"/", "/farm", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
-    void a_file_that_never_changes_is_read_once(String path) {
+    void a_fixed_file_is_read_once(String path) {
         Route route = RunningScalepan.routes().stream()
                 .filter(found -> path.equals(found.path().replace("{file}", "swagger-ui-bundle.js")))
                 .findFirst()

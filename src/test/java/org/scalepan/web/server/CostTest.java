@@ -19,7 +19,7 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.route.Route;
 
-/** What one question may cost. */
+/** Limits on the cost of one request. */
 class CostTest {
     private static String products(int count) {
         return String.join(
@@ -30,7 +30,7 @@ class CostTest {
     }
 
     @Test
-    void more_draws_than_the_products_leave_room_for_are_refused_with_the_most_there_may_be() {
+    void too_many_draws_for_the_number_of_products_are_refused_with_the_largest_number_allowed() {
         String question = "/v1/comparison?against=beef&products=" + products(16) + "&draws=";
         int most = Sampling.MOST_DRAWS_OF_AN_ANSWER / 16;
 
@@ -53,7 +53,7 @@ class CostTest {
     }
 
     @Test
-    void a_table_with_too_many_rows_is_told_so_and_nothing_about_draws() {
+    void a_table_with_too_many_rows_gets_that_error_and_none_about_draws() {
         String all = products(60);
         String indicators =
                 String.join(",", RunningScalepan.library().indicators().keySet());
@@ -66,7 +66,7 @@ class CostTest {
     }
 
     @Test
-    void when_the_memory_is_full_the_refusal_says_to_ask_again() {
+    void when_memory_is_exhausted_the_answer_is_503_with_retry_after() {
         Route hungry = Route.of("/v1/hungry", List.of(), request -> {
             throw new OutOfMemoryError("invented");
         });

@@ -16,11 +16,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** Scripts of other pages read nothing here unless the service was started for them. */
+/** Scripts of other origins can read responses only if they are allowed (CORS). */
 class CrossOriginTest {
     private static final String OURS = "https://figures.example.org";
 
-    /** Over a socket, because clients will not send an Origin of their caller's choice. */
+    /** Over a socket, because HTTP clients do not send a custom Origin. */
     private static RawExchange from(int port, String origin, String line, String... more) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             String head = line + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nOrigin: " + origin + "\r\n";
@@ -36,7 +36,7 @@ class CrossOriginTest {
     }
 
     @Test
-    void unless_told_otherwise_no_page_elsewhere_may_read_an_answer_or_send_records() throws IOException {
+    void by_default_no_other_origin_may_read_a_response_or_post_records() throws IOException {
         int port = RunningScalepan.port();
         RawExchange answer = from(port, OURS, "GET /v1/value/ghg/mealworm");
         RawExchange asked = from(
@@ -53,7 +53,7 @@ class CrossOriginTest {
     }
 
     @Test
-    void a_page_that_is_named_may_read_answers_and_send_records_and_another_may_not() throws IOException {
+    void an_allowed_origin_may_read_responses_and_post_records_and_others_may_not() throws IOException {
         try (WebServer server = started("https://other.example", OURS)) {
             RawExchange answer = from(server.port(), OURS, "GET /v1/value/ghg/mealworm");
             assertEquals(200, answer.status());
@@ -64,7 +64,7 @@ class CrossOriginTest {
                             .orElse("none")
                             .contains("Content-Location"),
                     answer::head);
-            // A cache must not give one page what was meant for another.
+            // A cache must not reuse a response for another origin.
             assertTrue(answer.head().lines().anyMatch(line -> line.matches("(?i)vary:.*origin.*")), answer::head);
 
             RawExchange asked = from(
@@ -91,7 +91,7 @@ class CrossOriginTest {
     }
 
     @Test
-    void all_pages_may_be_let_in() throws IOException {
+    void all_origins_may_be_allowed() throws IOException {
         try (WebServer server = started("*")) {
             RawExchange answer = from(server.port(), OURS, "GET /v1/value/ghg/mealworm");
             String let = answer.header("Access-Control-Allow-Origin").orElse("none");
@@ -100,8 +100,8 @@ class CrossOriginTest {
     }
 
     @Test
-    void pages_and_the_header_of_a_proxy_are_named_on_the_command_line_or_in_the_environment() {
-        Settings.SettingsReading.Ready told = assertInstanceOf(
+    void origins_and_the_header_of_a_proxy_are_settings_of_command_line_or_environment() {
+        Settings.SettingsReading.Ready settings = assertInstanceOf(
                 Settings.SettingsReading.Ready.class,
                 Settings.read(
                         List.of("--origins", OURS + ", http://localhost:3000", "--client-header=X-Real-IP"), Map.of()));
@@ -112,9 +112,9 @@ class CrossOriginTest {
 
         assertEquals(
                 new DeploymentSettings(Optional.of("X-Real-IP"), List.of(OURS, "http://localhost:3000")),
-                told.settings().surroundings());
-        assertEquals(List.of("*"), found.settings().surroundings().origins());
-        assertEquals(DeploymentSettings.NONE, usual.settings().surroundings());
+                settings.settings().deployment());
+        assertEquals(List.of("*"), found.settings().deployment().origins());
+        assertEquals(DeploymentSettings.NONE, usual.settings().deployment());
     }
 
     @ParameterizedTest
@@ -127,7 +127,7 @@ class CrossOriginTest {
                 "--client-header=X Real",
                 "--client-header=X-Real:"
             })
-    void what_is_no_origin_and_no_header_is_told(String option) {
+    void an_invalid_origin_or_header_name_is_reported(String option) {
         assertInstanceOf(Settings.SettingsReading.InvalidSettings.class, Settings.read(List.of(option), Map.of()));
     }
 }

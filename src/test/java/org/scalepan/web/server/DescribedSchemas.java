@@ -13,7 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The schemas of the description, which are JSON Schema 2020-12, ready to judge what the service sends. */
+/** The JSON Schemas (2020-12) of the description, for validating responses. */
 public final class DescribedSchemas {
     private static final String NAME = "urn:scalepan:description";
 
@@ -23,8 +23,7 @@ public final class DescribedSchemas {
     private final Map<JsonPointer, JsonSchema> known = new HashMap<>();
 
     public DescribedSchemas(Description description) {
-        // What a description adds to JSON Schema (x-vocabulary, discriminator and the like) says nothing about
-        // validity.
+        // Extensions of JSON Schema (x-vocabulary, discriminator and the like) do not affect validity.
         JsonMetaSchema dialect = JsonMetaSchema.builder(JsonMetaSchema.getV202012())
                 .unknownKeywordFactory((keyword, node) -> new NonValidationKeyword(keyword))
                 .build();
@@ -36,7 +35,7 @@ public final class DescribedSchemas {
                 .build();
     }
 
-    /** What is wrong with a value by the schema that stands at a place of the description. */
+    /** Validation errors of a value by the schema at a pointer into the description. */
     public List<String> faults(JsonPointer at, JsonNode value) {
         JsonSchema schema = known.computeIfAbsent(
                 at, pointer -> factory.getSchema(SchemaLocation.of(NAME + "#" + pointer), config));

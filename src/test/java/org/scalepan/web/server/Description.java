@@ -18,7 +18,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.site.DescriptionParts;
 
-/** The description of the interface in the files of {@code openapi}, joined as the service joins them, as the tests read it. */
+/** The OpenAPI description, joined from the files of {@code openapi} as the service joins them. */
 public final class Description {
     public static final Path FOLDER = Path.of("openapi");
     public static final String HEAD = "openapi.yaml";
@@ -37,12 +37,12 @@ public final class Description {
         }
     }
 
-    /** The one file that readers get. */
+    /** The joined file. */
     public static String joined() {
         return DescriptionParts.joined(file(HEAD), Description::file);
     }
 
-    /** One of the files that it is made of. */
+    /** One of its source files. */
     public static String file(String name) {
         try {
             return Files.readString(FOLDER.resolve(name));
@@ -55,7 +55,7 @@ public final class Description {
         return root;
     }
 
-    /** A part of the description and where it stands, so that a fault can say so. */
+    /** A part of the description with its pointer, for failure messages. */
     public record Part(JsonPointer at, JsonNode node) {
         public Part child(String name) {
             JsonPointer pointer =
@@ -74,7 +74,7 @@ public final class Description {
         }
     }
 
-    /** One method of one address. */
+    /** One method of one path. */
     public record Operation(String path, String method, Part part) {
         String id() {
             return part.text("operationId");
@@ -86,7 +86,7 @@ public final class Description {
         }
     }
 
-    /** A parameter of an address, references followed. */
+    /** A parameter of a path, references resolved. */
     record Parameter(String name, boolean inPath, JsonNode schema, Optional<JsonNode> byDefault) {
         boolean isList() {
             return schema.path("type").equals(TextNode.valueOf("array"));
@@ -94,11 +94,11 @@ public final class Description {
     }
 
     /**
-     * A question that the description asks: one whose answer is an example, or a body that is an example.
+     * A request of the description: one that an example answers, or one with an example body.
      *
-     * @param at where it stands
-     * @param headers what it is asked with
-     * @param body what is sent along, when records are
+     * @param at its pointer
+     * @param headers request headers
+     * @param body request body, if any
      */
     record Example(JsonPointer at, String question, Map<String, String> headers, Optional<JsonNode> body) {
         String name() {
@@ -109,13 +109,13 @@ public final class Description {
             return Reply.to(question, headers, sent());
         }
 
-        /** Records as JSON, rows as they are written. */
+        /** Records as JSON, rows as text. */
         Optional<String> sent() {
             return body.map(node -> node.isTextual() ? JsonAt.text(node, "") : node.toString());
         }
     }
 
-    /** One documented answer of an address: what comes with a status, references followed. */
+    /** One documented response of a path and status, references resolved. */
     record Answer(Operation operation, int status, Part part) {
         Map<String, Part> content() {
             return part.child("content").children();
@@ -162,7 +162,7 @@ public final class Description {
         return answers;
     }
 
-    /** The questions whose answers are the examples of one documented answer, each with the media type that it has. */
+    /** The requests whose responses are the examples of one documented response, each with its media type. */
     Map<Example, String> examples(Answer answer) {
         Map<Example, String> examples = new LinkedHashMap<>();
         answer.content()
@@ -175,7 +175,7 @@ public final class Description {
         return examples;
     }
 
-    /** The bodies that the description shows for an address that takes records, each as a question. */
+    /** The example bodies of a path that takes records, each as a request. */
     List<Example> sent(Operation operation) {
         List<Example> examples = new ArrayList<>();
         operation
@@ -194,7 +194,7 @@ public final class Description {
         return examples;
     }
 
-    /** The questions of the description that an address answers with 200. */
+    /** The requests of the description that a path answers with 200. */
     List<Example> good(Operation operation) {
         List<Example> good = new ArrayList<>(sent(operation));
         answers(operation).stream()
@@ -203,7 +203,7 @@ public final class Description {
         return good;
     }
 
-    /** A question that the address answers with 200: that of its first example, or its own. */
+    /** A request that the path answers with 200: that of its first example, or its own. */
     String question(Operation operation) {
         return good(operation).stream()
                 .map(Example::question)
@@ -211,17 +211,17 @@ public final class Description {
                 .orElseGet(() -> operation.part().text("x-question"));
     }
 
-    /** The records of that question, where the address takes records. */
+    /** The body of that request, where the path takes records. */
     Optional<String> body(Operation operation) {
         return good(operation).stream().findFirst().flatMap(Example::sent);
     }
 
-    /** The headers of that question. */
+    /** The headers of that request. */
     Map<String, String> headers(Operation operation) {
         return good(operation).stream().map(Example::headers).findFirst().orElse(Map.of());
     }
 
-    /** Where the schema of what an address takes stands. */
+    /** The pointer of the schema of a path's request body. */
     public Part bodySchema(Operation operation) {
         return operation
                 .part()
@@ -238,7 +238,7 @@ public final class Description {
                 .children();
     }
 
-    /** Follows a reference within the description. */
+    /** Resolves a reference within the description. */
     JsonNode resolve(JsonNode node) {
         return resolve(new Part(JsonPointer.empty(), node)).node();
     }

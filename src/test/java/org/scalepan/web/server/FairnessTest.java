@@ -29,13 +29,13 @@ import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.http.Limits;
 
-/** One client who asks much waits for himself: others, and those who only read, are answered meanwhile. */
+/** A client with many requests delays only its own: others, and cheap requests, are answered meanwhile. */
 class FairnessTest {
     private static final String HOST = "127.0.0.1";
     private static final String FARM =
             "{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
-    /** Asks from another address of this machine, which is another client. */
+    /** Sends from another address of this machine, which is another client. */
     private static RawExchange askFrom(String address, int port, String question) throws IOException {
         try (Socket socket = new Socket()) {
             socket.bind(new InetSocketAddress(InetAddress.getByName(address), 0));
@@ -48,11 +48,11 @@ class FairnessTest {
     }
 
     @Test
-    void while_one_client_floods_others_are_answered_at_once_and_the_flood_is_told_its_limit() throws IOException {
-        ConcurrencyLimiter places = new ConcurrencyLimiter(2, 2, 8, Duration.ofMinutes(1));
+    void while_one_client_floods_others_are_answered_and_the_flood_gets_429() throws IOException {
+        ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 2, 8, Duration.ofMinutes(1));
         String heavy = "/v1/comparison?products=mealworm,house-cricket,chicken,pork&against=beef&draws=100000&seed=";
         try (WebServer server = new WebServer(
-                RunningScalepan.library(), places, ConcurrencyLimiter.ofRuns(), DeploymentSettings.NONE, List.of())) {
+                RunningScalepan.library(), limiter, ConcurrencyLimiter.ofRuns(), DeploymentSettings.NONE, List.of())) {
             int port = server.start(HOST, 0).port();
             AtomicInteger floodDone = new AtomicInteger();
             List<CompletableFuture<Reply>> flood = new ArrayList<>();
@@ -66,14 +66,14 @@ class FairnessTest {
                         },
                         task -> new Thread(task).start()));
             }
-            while (places.waiting() < places.share() - 2) {
+            while (limiter.waiting() < limiter.clientLimit() - 2) {
                 Thread.onSpinWait();
             }
 
             assertEquals(200, askFrom("127.0.0.2", port, "/v1/products").status());
             RawExchange other = askFrom("127.0.0.2", port, "/v1/value/ghg/mealworm?draws=1000");
             assertEquals(200, other.status(), other.body());
-            // Of the five that may be under way two are computed before another's turn comes, and one more beside it.
+            // Of the five allowed, two are computed before the other client's request, and one more with it.
             assertTrue(floodDone.get() <= 3, () -> floodDone + " heavy answers were computed first");
 
             Map<Integer, Integer> statuses = new TreeMap<>();
@@ -91,18 +91,18 @@ class FairnessTest {
     }
 
     @Test
-    void a_run_of_rows_keeps_the_same_client_from_a_second_and_not_another() throws IOException {
+    void a_bulk_run_blocks_a_second_one_of_the_same_client_but_not_of_another() throws IOException {
         ConcurrencyLimiter runs = new ConcurrencyLimiter(2, 1, 0, Duration.ZERO);
         try (WebServer server = new WebServer(
                 RunningScalepan.library(), ConcurrencyLimiter.ofAnswers(), runs, DeploymentSettings.NONE, List.of())) {
             URI rows = URI.create("http://" + HOST + ":" + server.start(HOST, 0).port() + "/v1/footprints");
-            Runnable done = runs.take(Client.at(HOST));
+            Runnable done = runs.acquire(Client.at(HOST));
 
             Reply second = Reply.to(rows, Map.of("Content-Type", Answer.NDJSON), Optional.of(FARM));
 
             assertEquals(429, second.status());
             assertEquals("1", second.header("Retry-After").orElse("none"));
-            runs.take(Client.at("127.0.0.2")).run();
+            runs.acquire(Client.at("127.0.0.2")).run();
             done.run();
             assertEquals(
                     200,
@@ -112,22 +112,22 @@ class FairnessTest {
     }
 
     @Test
-    void
-            behind_a_proxy_the_last_address_of_its_header_is_the_client_and_without_one_told_the_header_counts_for_nothing() {
-        for (boolean told : List.of(true, false)) {
-            ConcurrencyLimiter places = new ConcurrencyLimiter(2, 2, 0, Duration.ZERO);
-            DeploymentSettings surroundings =
-                    told ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of()) : DeploymentSettings.NONE;
-            try (WebServer server = new WebServer(RunningScalepan.library(), places, places, surroundings, List.of())) {
+    void behind_a_trusted_proxy_the_last_address_of_its_header_is_the_client_and_otherwise_the_header_is_ignored() {
+        for (boolean trusted : List.of(true, false)) {
+            ConcurrencyLimiter limiter = new ConcurrencyLimiter(2, 2, 0, Duration.ZERO);
+            DeploymentSettings deployment = trusted
+                    ? new DeploymentSettings(Optional.of("X-Forwarded-For"), List.of())
+                    : DeploymentSettings.NONE;
+            try (WebServer server = new WebServer(RunningScalepan.library(), limiter, limiter, deployment, List.of())) {
                 URI question = URI.create(
                         "http://" + HOST + ":" + server.start(HOST, 0).port() + "/v1/value/ghg/mealworm?draws=1000");
-                Runnable done = places.take(Client.at(told ? "192.0.2.7" : HOST));
+                Runnable done = limiter.acquire(Client.at(trusted ? "192.0.2.7" : HOST));
 
-                // The client himself wrote the first; the proxy added the last.
+                // The client forged the first; the proxy appended the last.
                 Map<String, String> ofOne = Map.of("X-Forwarded-For", "198.51.100.9, 192.0.2.7:4711");
                 Map<String, String> ofOther = Map.of("X-Forwarded-For", "192.0.2.7, 192.0.2.8");
                 assertEquals(429, Reply.to(question, ofOne).status());
-                assertEquals(told ? 200 : 429, Reply.to(question, ofOther).status());
+                assertEquals(trusted ? 200 : 429, Reply.to(question, ofOther).status());
                 done.run();
                 assertEquals(200, Reply.to(question, ofOne).status());
             }
@@ -145,8 +145,8 @@ class FairnessTest {
         "unknown, unknown",
         "::no-address::, ::no-address::"
     })
-    void a_client_is_an_address_without_its_port_or_the_network_that_one_line_has(String told, String client) {
-        assertEquals(client, Client.at(told).address());
+    void a_client_is_an_ipv4_address_without_port_or_an_ipv6_64_network(String peer, String client) {
+        assertEquals(client, Client.at(peer).address());
     }
 
     @Test
@@ -186,7 +186,7 @@ class FairnessTest {
         }
     }
 
-    /** The service hears of the connection given up a moment later. */
+    /** The service notices a closed connection a moment later. */
     private static RawExchange askAgain(int port) {
         for (int attempt = 0; ; attempt++) {
             try {

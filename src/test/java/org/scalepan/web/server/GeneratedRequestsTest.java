@@ -16,8 +16,8 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
 /**
- * Whatever is asked, right or wrong, the answer is one that the description tells of: its status, its media type, its fields. A long
- * run: {@code mvn test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
+ * Property test: every generated request, valid or not, gets a described response: status, media type and fields. A long run: {@code mvn
+ * test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
  */
 public class GeneratedRequestsTest {
     private static final int USUAL = 2_000;
@@ -26,39 +26,39 @@ public class GeneratedRequestsTest {
     private static final DescribedSchemas SCHEMAS = new DescribedSchemas(DESCRIPTION);
 
     @Test
-    void every_answer_to_a_request_drawn_from_the_description_is_as_described() {
-        RequestDice dice = new RequestDice(DESCRIPTION);
+    void every_answer_to_a_generated_request_is_as_described() {
+        RequestGenerator generator = new RequestGenerator(DESCRIPTION);
         long first = Long.getLong("scalepan.firstRequest", 1);
         int count = Integer.getInteger("scalepan.requests", USUAL);
         Map<Integer, Integer> statuses = new TreeMap<>();
         Map<String, String> faults = new LinkedHashMap<>();
         for (long seed = first; seed < first + count && faults.size() < MOST_SHOWN; seed++) {
-            RequestDice.Drawn drawn = dice.draw(seed);
-            Reply reply = drawn.reply();
+            RequestGenerator.GeneratedRequest request = generator.generate(seed);
+            Reply reply = request.reply();
             statuses.merge(reply.status(), 1, Integer::sum);
-            for (String fault : faults(drawn, reply)) {
+            for (String fault : faults(request, reply)) {
                 faults.putIfAbsent(
-                        drawn.operation() + " " + reply.status() + " " + fault, "request " + seed + ": " + drawn);
+                        request.operation() + " " + reply.status() + " " + fault, "request " + seed + ": " + request);
             }
         }
         if (!faults.isEmpty()) {
-            List<String> told = new ArrayList<>();
-            faults.forEach((fault, request) -> told.add(fault + "\n    " + request));
-            fail(statuses + "\n" + String.join("\n", told));
+            List<String> report = new ArrayList<>();
+            faults.forEach((fault, request) -> report.add(fault + "\n    " + request));
+            fail(statuses + "\n" + String.join("\n", report));
         }
         assertTrue(statuses.getOrDefault(200, 0) > count / 5, () -> "too few were answered: " + statuses);
         assertTrue(statuses.getOrDefault(400, 0) > count / 5, () -> "too few were refused: " + statuses);
     }
 
-    private static List<String> faults(RequestDice.Drawn drawn, Reply reply) {
-        Optional<Description.Answer> answer = DESCRIPTION.answers(drawn.operation()).stream()
+    private static List<String> faults(RequestGenerator.GeneratedRequest request, Reply reply) {
+        Optional<Description.Answer> answer = DESCRIPTION.answers(request.operation()).stream()
                 .filter(one -> one.status() == reply.status())
                 .findFirst();
         if (answer.isEmpty() || reply.status() >= 500) {
             return List.of("is no answer to a question: " + reply.body());
         }
-        if (drawn.question().contains("on_error=200") && reply.body().startsWith("#")) {
-            // A refusal in the cell instead of an error, as the description of on_error tells.
+        if (request.question().contains("on_error=200") && reply.body().startsWith("#")) {
+            // A one-line refusal with status 200, as described for on_error.
             return reply.mediaType().equals("text/plain") ? List.of() : List.of("is a hint as " + reply.mediaType());
         }
         Map<String, Description.Part> content = answer.get().content();
@@ -81,14 +81,14 @@ public class GeneratedRequestsTest {
         return faults;
     }
 
-    /** What makes an interval one: its ends in order, and the middle between them. */
+    /** An interval has ordered ends with the median between them. */
     public static final class Ordered {
         private Ordered() {}
 
         public static void check(String at, JsonNode node, List<String> faults) {
             JsonNode low = node.path("low");
             JsonNode high = node.path("high");
-            // A swing tells where an input takes the figure at its own low and high end, which may turn it round.
+            // A swing has the figure at the low and the high end of its input, so its ends may be in reverse order.
             if (low.isNumber() && high.isNumber() && !at.endsWith("/swing")) {
                 JsonNode middle = node.path("median").isNumber() ? node.path("median") : low;
                 boolean ordered = JsonAt.number(low, "") <= JsonAt.number(middle, "")

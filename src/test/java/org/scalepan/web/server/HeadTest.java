@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** A spreadsheet asks HEAD before GET and gives up at an error status, so that HEAD must answer as GET would (RFC 9110, 9.3.2). */
+/** A spreadsheet sends HEAD before GET and gives up at an error status, so that HEAD must answer as GET would (RFC 9110, 9.3.2). */
 class HeadTest {
     @ParameterizedTest
     @ValueSource(

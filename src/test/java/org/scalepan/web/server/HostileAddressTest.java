@@ -18,11 +18,11 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.Route;
 
-/** Addresses and headers that no honest client sends. */
+/** Hostile request targets and headers. */
 class HostileAddressTest {
     private static final String SCRIPT = "<script>alert(7)</script>";
 
-    /** Ways to say "the folder above" and "a file of the machine", one for each decoding that servers have been tricked by. */
+    /** Path traversal, one for each decoding that has misled servers. */
     private static final List<String> ESCAPES = List.of(
             "../../../../etc/passwd",
             "..%2f..%2f..%2fetc%2fpasswd",
@@ -58,7 +58,7 @@ class HostileAddressTest {
             "%0d%0aX-Injected:%20yes",
             "%3Cscript%3Ealert(7)%3C%2Fscript%3E");
 
-    /** The folder of every address that is served, so that a new one is attacked from its first day. */
+    /** The folder of every served path, so that new routes are covered automatically. */
     static Set<String> folders() {
         Set<String> folders = new LinkedHashSet<>(List.of("/"));
         RunningScalepan.routes().forEach(route -> {
@@ -70,7 +70,7 @@ class HostileAddressTest {
 
     @ParameterizedTest
     @MethodSource("folders")
-    void nothing_outside_what_is_served_can_be_reached(String folder) {
+    void no_file_outside_the_served_ones_can_be_reached(String folder) {
         for (String escape : ESCAPES) {
             RawExchange reply =
                     RawExchange.send("GET " + folder + escape + " HTTP/1.1", "Host: localhost", "Connection: close");
@@ -86,7 +86,7 @@ class HostileAddressTest {
 
     @ParameterizedTest
     @MethodSource("routes")
-    void what_stands_in_an_address_never_comes_back_as_a_page(Route route) {
+    void text_of_a_request_target_is_never_returned_as_html(Route route) {
         String encoded = "%3Cscript%3Ealert(7)%3C/script%3E".replace("/", "%2F");
         String path = route.path().replaceAll("\\{\\w+}", "%3Cimg%20src=x%3E");
         List<String> questions = new ArrayList<>(List.of(path + "?" + encoded + "=1", path + "?library=" + encoded));
@@ -111,7 +111,7 @@ class HostileAddressTest {
 
     @ParameterizedTest
     @MethodSource("routes")
-    void a_line_end_in_a_value_starts_no_header(Route route) {
+    void a_line_end_in_a_value_injects_no_header(Route route) {
         String path = route.path().replaceAll("\\{\\w+}", "x%0d%0aX-Injected:yes");
         RawExchange reply = RawExchange.send(
                 (route.method() == Route.HttpMethod.POST ? "POST " : "GET ")
@@ -126,7 +126,7 @@ class HostileAddressTest {
     }
 
     @Test
-    void a_wish_for_media_types_may_be_absurd() {
+    void an_absurd_accept_header_is_handled() {
         List<String> wishes = List.of(
                 "*/*;q=NaN",
                 "*/*;q=-1",
@@ -193,7 +193,7 @@ class HostileAddressTest {
                 "\u0016\u0003\u0001\u0002\u0000\u0001\u0000",
                 "TRACE / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nX-Secret: 7\r\n\r\n"
             })
-    void what_is_no_proper_request_gets_a_refusal_or_a_closed_connection(String request) {
+    void a_malformed_request_gets_a_problem_or_a_closed_connection(String request) {
         RawExchange.bytes(request.getBytes(StandardCharsets.ISO_8859_1)).ifPresent(reply -> {
             Refusal.check(request, reply);
             assertFalse(reply.body().contains("X-Secret"), request);

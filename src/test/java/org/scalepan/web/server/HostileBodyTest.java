@@ -14,58 +14,58 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.web.Refusal;
 import org.scalepan.web.Reply;
 
-/** Bodies that no honest client sends, to every address that takes one. */
+/** Hostile bodies, sent to every route that takes one. */
 class HostileBodyTest {
-    private static final String ALL = "org.scalepan.web.server.RecordsTaker#all";
-    private static final String OF_ONE_BODY = "org.scalepan.web.server.RecordsTaker#ofOneBody";
-    private static final String OF_ROWS = "org.scalepan.web.server.RecordsTaker#ofRows";
+    private static final String ALL = "org.scalepan.web.RecordsEndpoint#all";
+    private static final String OF_ONE_BODY = "org.scalepan.web.RecordsEndpoint#ofOneBody";
+    private static final String OF_ROWS = "org.scalepan.web.RecordsEndpoint#ofRows";
 
-    private static void refused(RecordsTaker taker, int status, Map<String, byte[]> bodies) {
+    private static void refused(RecordsEndpoint endpoint, int status, Map<String, byte[]> bodies) {
         bodies.forEach((what, body) -> {
-            RawExchange reply = taker.post(body).orElseThrow();
+            RawExchange reply = endpoint.post(body).orElseThrow();
 
-            Refusal.check(taker + " with " + what, reply);
-            assertEquals(status, reply.status(), () -> taker + " with " + what + ": " + reply.body());
+            Refusal.check(endpoint + " with " + what, reply);
+            assertEquals(status, reply.status(), () -> endpoint + " with " + what + ": " + reply.body());
             assertTrue(reply.body().length() < 200_000, () -> what + " is answered at length");
         });
     }
 
-    /** A refusal or a closed connection: both are right for what is no proper request. */
+    /** A problem or a closed connection: both are right for a malformed request. */
     private static void refusedIfAnswered(String what, Optional<RawExchange> reply) {
-        reply.ifPresent(told -> Refusal.check(what, told));
+        reply.ifPresent(response -> Refusal.check(what, response));
     }
 
     @ParameterizedTest
     @MethodSource(OF_ONE_BODY)
-    void a_body_that_is_no_records_is_refused_as_such(RecordsTaker taker) {
-        refused(taker, 400, MalformedBodies.noRecords(taker.right()));
+    void a_malformed_body_is_refused_with_400(RecordsEndpoint endpoint) {
+        refused(endpoint, 400, MalformedBodies.noRecords(endpoint.right()));
     }
 
     @ParameterizedTest
     @MethodSource(OF_ONE_BODY)
-    void a_body_that_is_more_than_is_taken_is_refused_with_the_limit(RecordsTaker taker) {
-        refused(taker, 422, MalformedBodies.tooMuch(taker.right()));
+    void a_body_beyond_a_limit_is_refused_with_the_limit(RecordsEndpoint endpoint) {
+        refused(endpoint, 422, MalformedBodies.tooMuch(endpoint.right()));
     }
 
-    /** Rows are told in their place when they can be; nothing of this may end in a broken answer. */
+    /** Rows are reported in their place where possible; no response may be aborted. */
     @ParameterizedTest
     @MethodSource(OF_ROWS)
-    void a_body_that_is_no_rows_is_refused_or_told_in_its_place(RecordsTaker taker) {
-        MalformedBodies.noRows(taker.right()).forEach((what, body) -> {
-            RawExchange reply = taker.post(body).orElseThrow();
+    void malformed_rows_are_refused_or_reported_in_their_row(RecordsEndpoint endpoint) {
+        MalformedBodies.noRows(endpoint.right()).forEach((what, body) -> {
+            RawExchange reply = endpoint.post(body).orElseThrow();
 
-            Refusal.checkSilent(taker + " with " + what, reply);
+            Refusal.checkSilent(endpoint + " with " + what, reply);
             if (reply.status() == 200) {
                 assertFalse(reply.body().contains("Infinity") && !what.contains("Infinity"), () -> what + reply.body());
             } else {
-                Refusal.check(taker + " with " + what, reply);
+                Refusal.check(endpoint + " with " + what, reply);
             }
         });
     }
 
     @ParameterizedTest
     @MethodSource(ALL)
-    void another_media_type_is_refused(RecordsTaker taker) {
+    void another_media_type_is_refused(RecordsEndpoint endpoint) {
         for (String type : List.of(
                 "text/plain",
                 "text/html",
@@ -77,17 +77,17 @@ class HostileBodyTest {
                 "/",
                 "a".repeat(5_000),
                 "application/x-java-serialized-object")) {
-            RawExchange reply = taker.postAs(type, taker.rightBytes()).orElseThrow();
+            RawExchange reply = endpoint.postAs(type, endpoint.rightBytes()).orElseThrow();
 
-            Refusal.check(taker + " as " + type, reply);
+            Refusal.check(endpoint + " as " + type, reply);
             assertEquals(415, reply.status(), type);
         }
     }
 
     @ParameterizedTest
     @MethodSource(ALL)
-    void a_body_packed_or_in_parts_that_are_not_understood_is_refused(RecordsTaker taker) {
-        byte[] body = taker.rightBytes();
+    void an_unsupported_content_or_transfer_encoding_is_refused(RecordsEndpoint endpoint) {
+        byte[] body = endpoint.rightBytes();
         String length = "Content-Length: " + body.length;
         for (String framing : List.of(
                 length + "\r\nTransfer-Encoding: chunked",
@@ -104,13 +104,13 @@ class HostileBodyTest {
                 "Transfer-Encoding: gzip, chunked",
                 "Transfer-Encoding: \u000bchunked",
                 "Transfer-Encoding: chunked\r\nTransfer-Encoding: identity")) {
-            refusedIfAnswered(taker + " with " + framing, taker.postAsFramed(framing, body));
+            refusedIfAnswered(endpoint + " with " + framing, endpoint.postAsFramed(framing, body));
         }
     }
 
     @ParameterizedTest
     @MethodSource(ALL)
-    void chunks_that_are_none_are_refused_or_hung_up_on(RecordsTaker taker) {
+    void malformed_chunks_get_a_problem_or_a_closed_connection(RecordsEndpoint endpoint) {
         for (String chunks : List.of(
                 "zz\r\n{}\r\n0\r\n\r\n",
                 "-1\r\n{}\r\n0\r\n\r\n",
@@ -122,43 +122,45 @@ class HostileBodyTest {
                 "2\n{}\n0\n\n",
                 "2\r\n{}\r\n0\r\nX-Trailer : 7\r\n\r\n")) {
             Optional<RawExchange> reply =
-                    taker.postAsFramed("Transfer-Encoding: chunked", MalformedBodies.latin1(chunks));
+                    endpoint.postAsFramed("Transfer-Encoding: chunked", MalformedBodies.latin1(chunks));
 
             refusedIfAnswered(
-                    taker + " with chunks " + chunks,
-                    reply.filter(told -> !(taker.takesRows() && told.status() == 200)));
+                    endpoint + " with chunks " + chunks,
+                    reply.filter(response -> !(endpoint.acceptsRows() && response.status() == 200)));
         }
     }
 
     @ParameterizedTest
     @MethodSource(ALL)
-    void a_body_that_ends_before_it_should_is_refused_or_hung_up_on(RecordsTaker taker) {
-        byte[] body = taker.rightBytes();
+    void a_truncated_body_gets_a_problem_or_a_closed_connection(RecordsEndpoint endpoint) {
+        byte[] body = endpoint.rightBytes();
         byte[] half = Arrays.copyOf(body, body.length / 2);
 
         refusedIfAnswered(
-                taker + " with too short a body", taker.postAsFramed("Content-Length: " + (body.length + 100), body));
-        refusedIfAnswered(taker + " with half a body", taker.postAsFramed("Content-Length: " + body.length, half));
+                endpoint + " with too short a body",
+                endpoint.postAsFramed("Content-Length: " + (body.length + 100), body));
         refusedIfAnswered(
-                taker + " with half a chunk",
-                taker.postAsFramed(
+                endpoint + " with half a body", endpoint.postAsFramed("Content-Length: " + body.length, half));
+        refusedIfAnswered(
+                endpoint + " with half a chunk",
+                endpoint.postAsFramed(
                         "Transfer-Encoding: chunked", MalformedBodies.concat(MalformedBodies.utf8("7fff\r\n"), half)));
     }
 
     @ParameterizedTest
     @MethodSource(OF_ONE_BODY)
-    void a_body_that_is_too_long_is_refused_with_how_long_it_may_be(RecordsTaker taker) {
-        byte[] tooLong = MalformedBodies.utf8(taker.right() + " ".repeat(2_000_000));
+    void a_body_that_is_too_long_is_refused_with_how_long_it_may_be(RecordsEndpoint endpoint) {
+        byte[] tooLong = MalformedBodies.utf8(endpoint.right() + " ".repeat(2_000_000));
         byte[] chunked = MalformedBodies.concat(
                 MalformedBodies.utf8(Integer.toHexString(tooLong.length) + "\r\n"),
                 tooLong,
                 MalformedBodies.utf8("\r\n0\r\n\r\n"));
-        Optional<RawExchange> announced = taker.postAsFramed("Content-Length: 2000000000", new byte[0]);
+        Optional<RawExchange> announced = endpoint.postAsFramed("Content-Length: 2000000000", new byte[0]);
         assertTrue(announced.isPresent());
-        for (Optional<RawExchange> reply :
-                List.of(taker.post(tooLong), taker.postAsFramed("Transfer-Encoding: chunked", chunked), announced)) {
+        for (Optional<RawExchange> reply : List.of(
+                endpoint.post(tooLong), endpoint.postAsFramed("Transfer-Encoding: chunked", chunked), announced)) {
             reply.ifPresent(refusal -> {
-                Refusal.check(taker + " with two megabytes", refusal);
+                Refusal.check(endpoint + " with two megabytes", refusal);
                 assertEquals(413, refusal.status());
                 assertTrue(refusal.body().contains("1 MB"), refusal::body);
             });
@@ -166,7 +168,7 @@ class HostileBodyTest {
     }
 
     @Test
-    void a_body_with_a_question_that_takes_none_changes_nothing() {
+    void a_body_of_a_get_request_is_ignored() {
         RawExchange reply = RawExchange.bytes(
                         MalformedBodies.utf8("GET /v1/value/ghg/mealworm HTTP/1.1\r\nHost: localhost\r\n"
                                 + "Connection: close\r\nContent-Length: 5\r\n\r\n#oops"))
@@ -176,9 +178,9 @@ class HostileBodyTest {
         assertEquals(Reply.to("/v1/value/ghg/mealworm").body(), reply.body());
     }
 
-    /** The second request must not be answered as if it stood alone: a proxy in front would give it to somebody else. */
+    /** The smuggled request must not be answered: a proxy would pass the response to another client. */
     @Test
-    void a_request_hidden_in_a_body_is_never_answered() {
+    void a_smuggled_request_is_never_answered() {
         String hidden = "GET /v1/grades HTTP/1.1\r\nHost: localhost\r\n\r\n";
         for (String lie : List.of(
                 "Content-Length: 4\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n" + hidden,

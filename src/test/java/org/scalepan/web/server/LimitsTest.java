@@ -29,7 +29,7 @@ import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.site.Documents;
 
-/** Each limit that the service tells is passed by a real request, and the refusal names it. */
+/** Each listed limit is exceeded by a real request, and the problem names the limit. */
 class LimitsTest {
     private static final String FARM = "\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}";
     private static final String MANY = "/v1/comparison?against=beef&products=";
@@ -42,7 +42,7 @@ class LimitsTest {
             "bodies-waiting",
             "bodies-waiting-of-client");
 
-    /** Shown by a test of their own, because a single request cannot pass them. */
+    /** Tested elsewhere, because a single request cannot exceed them. */
     private static final Map<String, String> ELSEWHERE = Map.of(
             "rows-waiting-of-client", "SpoolTest",
             "rows-waiting", "SpoolTest",
@@ -76,7 +76,7 @@ class LimitsTest {
     }
 
     private static RawExchange post(String path, String mediaType, String body) {
-        return new RecordsTaker(path, mediaType, body)
+        return new RecordsEndpoint(path, mediaType, body)
                 .post(body.getBytes(StandardCharsets.UTF_8))
                 .orElseThrow();
     }
@@ -100,7 +100,7 @@ class LimitsTest {
         return String.join(",", Collections.nCopies(count, entry));
     }
 
-    /** One name in so many mixtures of capitals and small letters: entries of a list that differ and that are all known. */
+    /** One name in many mixtures of upper and lower case: entries that differ and are all known. */
     private static String spellings(String name, int count) {
         Set<String> ways = new LinkedHashSet<>(List.of(name));
         for (int at = 0; at < name.length() && ways.size() < count; at++) {
@@ -124,7 +124,7 @@ class LimitsTest {
         }
     }
 
-    /** For each limit a request that passes it by little. */
+    /** For each limit a request that just exceeds it. */
     private static Map<String, Supplier<RawExchange>> passing() {
         String row = "{" + FARM + "}";
         Map<String, Supplier<RawExchange>> requests = new TreeMap<>();
@@ -191,7 +191,7 @@ class LimitsTest {
                         + times(11, "{\"step\":\"drying\",\"water_kg\":1,\"carrier\":\"diesel\"}") + "]"));
         requests.put(
                 "bytes-of-rows",
-                () -> new RecordsTaker("/v1/footprints", "text/csv", "")
+                () -> new RecordsEndpoint("/v1/footprints", "text/csv", "")
                         .postAsFramed("Content-Length: 268435457", new byte[0])
                         .orElseThrow());
         requests.put("rows", () -> rows(Answer.NDJSON, "\n".repeat(2_000_001)));
@@ -211,7 +211,7 @@ class LimitsTest {
     }
 
     @Test
-    void each_limit_is_passed_by_a_request_here_or_in_a_test_that_is_named() {
+    void each_limit_is_exceeded_by_a_request_here_or_in_a_named_test() {
         Set<String> shown = new TreeSet<>(passing().keySet());
         shown.addAll(ELSEWHERE.keySet());
 
@@ -220,11 +220,11 @@ class LimitsTest {
 
     @ParameterizedTest
     @MethodSource("shownHere")
-    void what_is_beyond_a_limit_is_refused_with_its_status_and_named(String id) {
+    void a_request_beyond_a_limit_is_refused_with_the_status_and_the_limit(String id) {
         JsonNode limit = byId().get(id);
         RawExchange reply = passing().get(id).get();
 
-        // A row is told in its place, in an answer that is right as a whole.
+        // Reported in the row, in a response with status 200.
         assertEquals(limit.path("status").asInt(200), reply.status(), reply::body);
         if (!OF_THE_MACHINE.contains(id)) {
             assertTrue(named(limit).matcher(reply.body()).find(), () -> limit + " is not named in " + reply.body());
@@ -234,7 +234,7 @@ class LimitsTest {
         }
     }
 
-    /** The number as it is said, or in megabytes where they are whole. */
+    /** The number as printed, or in whole megabytes. */
     private static Pattern named(JsonNode limit) {
         int most = JsonAt.integer(limit, "/most");
         List<String> ways = new ArrayList<>(List.of("\\b" + most + "\\b"));
@@ -246,26 +246,26 @@ class LimitsTest {
 
     @Test
     void the_table_of_the_operating_guide_has_the_same_limits() {
-        Map<String, String> told = new TreeMap<>();
+        Map<String, String> documented = new TreeMap<>();
         Matcher row = Pattern.compile("(?m)^\\| `([a-z-]+)` \\| ([0-9 ]+|[^|]+?) \\| ([a-z]+) \\| ([0-9]{3})? ?\\|")
                 .matcher(Documents.read(Documents.guide("operating")));
         while (row.find()) {
             String most =
                     OF_THE_MACHINE.contains(row.group(1)) ? "" : row.group(2).replace(" ", "");
-            told.put(row.group(1), most + " " + row.group(3) + " " + (row.group(4) == null ? "" : row.group(4)));
+            documented.put(row.group(1), most + " " + row.group(3) + " " + (row.group(4) == null ? "" : row.group(4)));
         }
-        Map<String, String> kept = new TreeMap<>();
-        byId().forEach((id, limit) -> kept.put(
+        Map<String, String> enforced = new TreeMap<>();
+        byId().forEach((id, limit) -> enforced.put(
                 id,
                 (OF_THE_MACHINE.contains(id) ? "" : JsonAt.scalar(limit, "/most")) + " "
                         + JsonAt.text(limit, "/unit") + " "
                         + limit.path("status").asText("")));
 
-        assertEquals(kept, told);
+        assertEquals(enforced, documented);
     }
 
     @Test
-    void the_slowest_paces_are_those_that_slow_clients_are_held_to() {
+    void the_minimum_rates_are_those_enforced_on_slow_clients() {
         JsonNode slowest = Reply.to("/limits").json().path("slowest");
 
         assertEquals(200, JsonAt.integer(slowest, "/sending"), "bytes a second, as SlowClientIT has it");

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** Bodies that no honest client sends, each by what is wrong with it, made from one that is right. */
+/** Malformed bodies by name, derived from a valid one. */
 final class MalformedBodies {
     private MalformedBodies() {}
 
@@ -36,7 +36,7 @@ final class MalformedBodies {
                 IntStream.range(0, count).mapToObj(i -> ",\"f" + i + "\":" + i).toList());
     }
 
-    /** What is wrong with any JSON text, whatever an address asks for. */
+    /** Malformed as JSON, whatever the route. */
     static Map<String, byte[]> noRecords(String right) {
         String open = open(right);
         Map<String, byte[]> bodies = new LinkedHashMap<>();
@@ -85,7 +85,7 @@ final class MalformedBodies {
         return bodies;
     }
 
-    /** What may be read, and is more than is taken. */
+    /** Valid, but beyond a limit. */
     static Map<String, byte[]> tooMuch(String right) {
         String open = open(right);
         Map<String, byte[]> bodies = new LinkedHashMap<>();
@@ -98,7 +98,7 @@ final class MalformedBodies {
         return bodies;
     }
 
-    /** What is wrong with rows, of which some may be right. */
+    /** Malformed rows, some of which may be valid. */
     static Map<String, byte[]> noRows(String right) {
         String line = right.contains("{") ? right.lines().findFirst().orElseThrow() : "{}";
         Map<String, byte[]> bodies = noRecords(line);

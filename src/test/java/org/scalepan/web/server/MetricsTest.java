@@ -32,7 +32,7 @@ class MetricsTest {
     }
 
     @Test
-    void an_answer_that_was_kept_is_counted_like_any_other() {
+    void a_cached_answer_is_counted_like_any_other() {
         String question = "/v1/comparison?products=mealworm&against=beef&seed=977";
         long before = count("/v1/comparison", 200);
         for (int i = 0; i < 3; i++) {
@@ -54,7 +54,7 @@ class MetricsTest {
     }
 
     @Test
-    void nothing_of_the_question_is_kept() {
+    void metrics_hold_no_request_data() {
         Reply.to("/v1/value/ghg/secret-product?per=kg-live");
 
         assertFalse(Reply.to("/metrics").body().contains("secret-product"));

@@ -23,14 +23,14 @@ import org.eclipse.jetty.util.Blocker;
 import org.eclipse.jetty.util.Callback;
 import org.junit.jupiter.api.Test;
 
-/** Who reads an answer too slowly is hung up on, even if he takes a byte now and then; who reads as he should gets all of it. */
+/** A client that reads too slowly is disconnected, even if it reads a byte now and then; others get the whole response. */
 class MinimumReadRateTest {
     /** More than the buffers of both ends hold. */
     private static final byte[] ANSWER = new byte[40_000_000];
 
     private final CompletableFuture<Throwable> broken = new CompletableFuture<>();
 
-    /** Writes and waits, as a route does, in a thread of its own. */
+    /** Writes and blocks, as a route does, in its own thread. */
     private Server server(long bytesPerSecond, Duration grace) throws Exception {
         Arrays.fill(ANSWER, (byte) 'x');
         Server server = new Server(new InetSocketAddress("127.0.0.1", 0));
@@ -65,7 +65,7 @@ class MinimumReadRateTest {
     }
 
     @Test
-    void a_reader_who_takes_a_little_now_and_then_is_hung_up_on_and_the_thread_is_free() throws Exception {
+    void a_client_that_reads_a_little_now_and_then_is_disconnected_and_the_thread_is_free() throws Exception {
         Server server = server(100_000_000, Duration.ofMillis(300));
         try (Socket dawdler = ask(server)) {
             InputStream in = dawdler.getInputStream();
@@ -81,7 +81,7 @@ class MinimumReadRateTest {
     }
 
     @Test
-    void a_reader_who_reads_as_he_should_gets_the_whole_answer() throws Exception {
+    void a_client_that_reads_fast_enough_gets_the_whole_answer() throws Exception {
         Server server = server(1_000, Duration.ofSeconds(10));
         try (Socket reader = ask(server)) {
             byte[] heard = reader.getInputStream().readAllBytes();

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The format of an answer: {@code format=} before the Accept header (RFC 9110, section 12.5.1) before the usual one. */
+/** The format of an answer: {@code format=} before the Accept header (RFC 9110, section 12.5.1) before the default. */
 class NegotiationTest {
     private static final String RESULTS = "/v1/results?source=dreyer-2021";
 
@@ -44,12 +44,12 @@ class NegotiationTest {
                 "image/png, */*;q=0.1                        | application/json",
                 "application/json;q=2, text/csv;q=0.1        | text/csv",
             })
-    void the_most_wanted_of_the_offered_formats_is_sent(String accept, String mediaType) {
+    void the_offered_format_with_the_highest_quality_is_sent(String accept, String mediaType) {
         assertEquals(mediaType, chosen(RESULTS, accept));
     }
 
     @Test
-    void without_an_accept_header_the_usual_format_is_sent() {
+    void without_an_accept_header_the_default_format_is_sent() {
         assertEquals("application/json", Reply.to(RESULTS).mediaType());
         assertEquals("text/csv", Reply.to("/v1/table?products=beef").mediaType());
     }
@@ -64,7 +64,7 @@ class NegotiationTest {
         "application/problem+json",
         "nonsense"
     })
-    void when_nothing_wanted_is_offered_the_offer_is_told(String accept) {
+    void when_no_accepted_format_is_offered_the_problem_lists_the_offer(String accept) {
         RunningScalepan.given()
                 .header("Accept", accept)
                 .get(RESULTS)
@@ -76,7 +76,7 @@ class NegotiationTest {
     }
 
     @Test
-    void the_format_parameter_goes_before_the_accept_header() {
+    void the_format_parameter_takes_precedence_over_the_accept_header() {
         assertEquals("text/csv", chosen(RESULTS + "&format=csv", "application/json"));
         assertEquals("application/json", chosen(RESULTS + "&format=json", "image/png"));
     }
@@ -109,7 +109,7 @@ class NegotiationTest {
     }
 
     @Test
-    void caches_are_told_that_the_answer_depends_on_accept() {
+    void vary_names_accept() {
         RunningScalepan.given().get(RESULTS).then().header("Vary", equalTo("Accept"));
     }
 }

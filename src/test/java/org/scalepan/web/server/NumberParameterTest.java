@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** Numbers in a question are plain decimals within their limits; what Java would also take as a number is refused. */
+/** Numbers in a request are plain decimals within limits; other notations that Java would parse are refused. */
 class NumberParameterTest {
     private static final String QUESTION = "/v1/comparison?products=mealworm&against=beef&indicator=land&";
 
@@ -20,7 +20,7 @@ class NumberParameterTest {
                         "0,9",
                 ".9", "0.9.1", "1e", "--1", "90%25", "0.499999", "0.990001", "0", "-0.9", "1e-999", "%D9%A0.9", "0.9_0"
             })
-    void a_coverage_that_is_no_plain_number_from_one_half_to_099_is_refused(String value) {
+    void a_coverage_that_is_not_a_plain_decimal_from_0_5_to_0_99_is_refused(String value) {
         RunningScalepan.given()
                 .get(QUESTION + "coverage=" + value)
                 .then()
@@ -58,7 +58,7 @@ class NumberParameterTest {
                 "99999999999999999999999",
                 "ten"
             })
-    void draws_that_are_no_whole_number_from_1000_to_200000_are_refused(String value) {
+    void draws_that_are_not_an_integer_from_1000_to_200000_are_refused(String value) {
         RunningScalepan.given()
                 .get(QUESTION + "draws=" + value)
                 .then()
@@ -69,7 +69,7 @@ class NumberParameterTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"-1", "2147483648", "1.0", "NaN", "seed"})
-    void a_seed_that_is_no_whole_number_of_31_bits_is_refused(String value) {
+    void a_seed_that_is_not_a_31_bit_integer_is_refused(String value) {
         RunningScalepan.given()
                 .get(QUESTION + "seed=" + value)
                 .then()
@@ -79,7 +79,7 @@ class NumberParameterTest {
 
     @ParameterizedTest
     @CsvSource({"draws, '', 10000", "seed, '', 1", "draws, %20, 10000", "seed, 0, 0", "seed, 2147483647, 2147483647"})
-    void an_empty_number_is_the_default_and_the_limits_are_within(String name, String value, int read) {
+    void an_empty_number_is_the_default_and_the_limits_are_inclusive(String name, String value, int read) {
         RunningScalepan.given()
                 .get(QUESTION + name + "=" + value)
                 .then()

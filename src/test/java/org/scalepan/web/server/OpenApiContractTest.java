@@ -60,19 +60,19 @@ import org.scalepan.web.render.ProblemView;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
-/** Holds the description in {@code openapi} and the running service against each other, in both directions. */
+/** Compares the description in {@code openapi} with the running service, in both directions. */
 class OpenApiContractTest {
     private static final String NO_SUCH = "no-such-thing";
-    /** Headers that an answer may carry only when the description names them. */
+    /** Headers that a response may have only if described. */
     private static final List<String> TOLD_HEADERS =
             List.of("ETag", "Retry-After", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
 
-    /** Input that take ids which come and go with the library; the service may list them, the description does not. */
+    /** Parameters whose ids depend on the library; the service lists them, the description does not. */
     private static final Set<String> OPEN = Set.of("products", "product", "against", "reference", "library");
 
     private static Description description;
     private static DescribedSchemas schemas;
-    /** Services that compute nothing, one for all cases: they refuse, and so they stay as they are. */
+    /** Services that refuse to compute, shared by all cases since they do not change. */
     private static BusyScalepan busy;
 
     private static BusyScalepan busyWithOneClient;
@@ -108,7 +108,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_address_knows_the_parameters_described_and_no_others(Description.Operation operation) {
+    void a_route_accepts_exactly_the_described_parameters(Description.Operation operation) {
         Route route = route(operation);
         Set<String> known = new TreeSet<>(route.parameters());
         if (route.isApi()) {
@@ -180,7 +180,7 @@ class OpenApiContractTest {
         return route(operation).cell() ? Map.of("Accept", ProblemView.MEDIA_TYPE) : Map.of();
     }
 
-    /** Asks an address; one that takes records gets those of its first example. */
+    /** Sends a request; a route that takes records gets those of its first example. */
     private static Reply ask(Description.Operation operation, String question, Map<String, String> headers) {
         Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         if (description.body(operation).isPresent()) {
@@ -190,14 +190,14 @@ class OpenApiContractTest {
         return Reply.to(question, sent, description.body(operation));
     }
 
-    /** What a refusal of an unknown value says would be right. */
+    /** The allowed values in the refusal of an unknown one. */
     private static Set<String> offered(Reply reply) {
         if (reply.status() == 200 || !reply.isJson()) {
             return Set.of();
         }
-        for (JsonNode flaw : reply.json().path("errors")) {
-            if (JsonAt.text(flaw, "/message").contains(NO_SUCH)) {
-                return texts(flaw.path("allowed"));
+        for (JsonNode error : reply.json().path("errors")) {
+            if (JsonAt.text(error, "/message").contains(NO_SUCH)) {
+                return texts(error.path("allowed"));
             }
         }
         return Set.of();
@@ -232,7 +232,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void every_media_type_described_is_sent_to_those_who_ask_for_it(Description.Operation operation) {
+    void every_described_media_type_is_sent_when_accepted(Description.Operation operation) {
         Set<String> described = new TreeSet<>();
         description.answers(operation).stream()
                 .filter(answer -> answer.status() == 200)
@@ -241,7 +241,7 @@ class OpenApiContractTest {
         String question = description.question(operation);
         described.forEach(mediaType ->
                 sent.add(ask(operation, question, Map.of("Accept", mediaType)).mediaType()));
-        // Where rows are sent, they come back in the format that they had.
+        // Rows are returned in the format in which they were sent.
         description.sent(operation).forEach(example -> sent.add(example.reply().mediaType()));
         // Where the path names a file, the file decides.
         description.parameters(operation).stream()
@@ -265,7 +265,7 @@ class OpenApiContractTest {
                 statusOf.put(JsonAt.number(schema, "/minimum"), 200);
                 statusOf.put(JsonAt.number(schema, "/minimum") - step, 400);
                 statusOf.put(JsonAt.number(schema, "/maximum"), 200);
-                // Too many draws were understood; a coverage above one is none.
+                // Too many draws exceed a limit (422); a coverage above one is invalid (400).
                 statusOf.put(
                         JsonAt.number(schema, "/maximum") + step,
                         parameter.name().equals("draws") ? 422 : 400);
@@ -283,7 +283,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void the_longest_list_is_the_one_that_the_service_takes(Description.Operation operation) {
+    void the_described_maximum_length_of_a_list_is_that_of_the_service(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         for (Description.Parameter parameter : description.parameters(operation)) {
             if (parameter.isList()) {
@@ -306,10 +306,10 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_default_is_what_the_service_takes(Description.Operation operation) {
+    void a_described_default_is_that_of_the_service(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         if (operation.method().equals("post")) {
-            // An answer to records has no address of its own that would tell them.
+            // A response to records has no permalink, which would reveal them.
             return;
         }
         String question = description.question(operation);
@@ -435,7 +435,7 @@ class OpenApiContractTest {
         part.children().values().forEach(child -> collectEnums(child, found));
     }
 
-    /** The words that an address lists. */
+    /** The terms that a vocabulary route lists. */
     private static Collection<String> items(String path) {
         List<String> ids = new ArrayList<>();
         Reply.to(path).json().path("items").forEach(item -> ids.add(JsonAt.text(item, "/id")));
@@ -467,7 +467,7 @@ class OpenApiContractTest {
         return codes;
     }
 
-    /** The ids of a table, or the words that a column may hold, written {@code table.column}. */
+    /** The ids of a table, or the allowed values of a column, written {@code table.column}. */
     private static Collection<String> ofLibrary(String vocabulary) {
         int dot = vocabulary.indexOf('.');
         String table = dot < 0 ? vocabulary : vocabulary.substring(0, dot);
@@ -500,7 +500,7 @@ class OpenApiContractTest {
                                 .toList());
                 Set<String> described =
                         new TreeSet<>(schema.child("properties").children().keySet());
-                // What addresses add to a row.
+                // Fields that routes add to a row.
                 described.removeAll(Set.of("potentials", "default_rows"));
                 if (!columns.equals(described)) {
                     faults.add(schema.at() + " has " + described + ", the table has " + columns);
@@ -509,7 +509,7 @@ class OpenApiContractTest {
         }
         assertNone(faults);
         assertEquals(
-                // The cautions have an address of their own kind.
+                // The cautions have a different kind of route.
                 VocabularyRoutes.TABLES.size() + RecordWordRoutes.TABLES.size() + 1,
                 tables,
                 "one schema for the rows of each table that has an address");
@@ -517,7 +517,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_address_shows_each_status_that_is_described_and_no_other(Description.Operation operation) {
+    void a_route_returns_each_described_status_and_no_other(Description.Operation operation) {
         Map<Integer, Description.Answer> described = new TreeMap<>();
         description.answers(operation).forEach(answer -> described.put(answer.status(), answer));
         List<String> faults = new ArrayList<>();
@@ -539,19 +539,19 @@ class OpenApiContractTest {
             }
         }
         if (operation.path().equals("/health/ready")) {
-            // Shown below, on a service that has not started.
+            // Tested below, on a service that has not started.
             shown.add(503);
         }
         if (operation.path().equals("/v1/footprints")) {
-            // SpoolTest shows it without a quarter of a gigabyte.
+            // SpoolTest tests it without a quarter of a gigabyte.
             shown.add(413);
         }
         if (operation.method().equals("post")) {
-            // SlowClientIT shows it, which takes its time.
+            // SlowClientIT tests it, which takes longer.
             shown.add(408);
         }
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
-            // Shown below, on services that are busy with others or with this client.
+            // Tested below, on services that are busy with others or with this client.
             shown.addAll(List.of(429, 503));
         }
         if (!shown.equals(described.keySet())) {
@@ -560,10 +560,10 @@ class OpenApiContractTest {
         assertNone(faults);
     }
 
-    /** A question that brings out a status. */
+    /** A request that gets a given status. */
     private record Probe(String question, Map<String, String> headers, Optional<String> body) {}
 
-    /** Questions that bring out every status that an address may have, derived from one that it answers with 200. */
+    /** Requests for every described status of a path, derived from one that it answers with 200. */
     private static List<Probe> probes(Description.Operation operation) {
         String good = description.question(operation);
         String joint = good.contains("?") ? "&" : "?";
@@ -593,7 +593,7 @@ class OpenApiContractTest {
         return probes;
     }
 
-    /** What of a reply differs from its description: media type, headers, and the body by its schema. */
+    /** Differences of a response from its description: media type, headers, and the body by its schema. */
     private static List<String> faults(String question, Reply reply, Description.Answer answer) {
         List<String> faults = new ArrayList<>();
         Map<String, Description.Part> content = answer.content();
@@ -621,7 +621,7 @@ class OpenApiContractTest {
         return faults;
     }
 
-    /** What of a body differs from its schema. */
+    /** Differences of a body from its schema. */
     private static List<String> bodyFaults(String question, Reply reply, Description.Answer answer) {
         Map<String, Description.Part> content = answer.content();
         if (!reply.isJson() || !content.containsKey(reply.mediaType())) {
@@ -634,7 +634,7 @@ class OpenApiContractTest {
     }
 
     @Test
-    void a_service_that_is_not_ready_says_503() {
+    void a_service_that_is_not_ready_answers_503() {
         Readiness readiness = new Readiness();
         Route ready = new OperatingRoutes(
                         RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
@@ -653,7 +653,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_service_that_is_busy_says_503_as_described_where_it_would_have_to_compute(Description.Operation operation) {
+    void a_busy_service_answers_503_as_described_from_routes_that_compute(Description.Operation operation) {
         String question = description.question(operation);
         boolean computes = route(operation).computes() || operation.path().equals("/v1/footprints");
         List<Map<String, String>> wishes = List.of(Map.of(), Map.of("Accept", ProblemView.MEDIA_TYPE));
@@ -671,8 +671,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_client_who_has_his_share_is_told_429_as_described_where_the_service_would_have_to_compute(
-            Description.Operation operation) {
+    void a_client_at_its_limit_gets_429_as_described_from_routes_that_compute(Description.Operation operation) {
         String question = description.question(operation);
         if (route(operation).computes() || operation.path().equals("/v1/footprints")) {
             Reply reply = askBusy(busyWithOneClient, operation, Map.of());
@@ -689,7 +688,7 @@ class OpenApiContractTest {
         return Reply.to(service.uri(description.question(operation)), headers, description.body(operation));
     }
 
-    /** Questions beyond the examples: every product as product and as reference, every kind of step, and thin evidence. */
+    /** Requests beyond the examples: every product as product and as reference, every kind of step, and thin evidence. */
     static List<String> questions() {
         List<String> questions = new ArrayList<>(List.of(
                 "/v1/comparison?products=mealworm,house-cricket,black-soldier-fly,chicken,pork,milk,tofu&against=beef",
@@ -744,7 +743,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("questions")
-    void a_real_answer_is_as_its_schema_says(String question) {
+    void a_real_answer_conforms_to_its_schema(String question) {
         Reply reply = Reply.to(question);
         Description.Answer answer = answer(question, reply.status());
 
@@ -769,7 +768,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void an_example_stands_under_the_status_and_media_type_that_its_question_has_and_is_as_its_schema_says(
+    void an_example_is_listed_under_its_status_and_media_type_and_conforms_to_its_schema(
             Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         description
@@ -787,7 +786,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @MethodSource("operations")
-    void a_body_that_is_an_example_is_as_its_schema_says_and_is_answered_as_described(Description.Operation operation) {
+    void an_example_body_conforms_to_its_schema_and_is_answered_as_described(Description.Operation operation) {
         List<String> faults = new ArrayList<>();
         for (Description.Example example : description.sent(operation)) {
             assertTrue(
@@ -807,14 +806,14 @@ class OpenApiContractTest {
                 () -> operation + " shows no body that it takes");
     }
 
-    /** These have no address of their own that an example could refer to. */
+    /** These have no permalink that an example could refer to. */
     @ParameterizedTest
     @CsvSource({
         "/v1/comparison?products=mealworm&against=beef, image/png, 406",
         "/v1/value/ghg/mealworm?per=kg-protien, application/problem+json, 400",
         "/v1/value/ghg/mealwrm, application/problem+json, 404"
     })
-    void a_refusal_that_only_the_accept_header_brings_out_is_as_described(String question, String accept, int status) {
+    void a_problem_that_depends_on_the_accept_header_is_as_described(String question, String accept, int status) {
         Reply reply = Reply.to(question, Map.of("Accept", accept));
 
         assertEquals(status, reply.status(), question);
@@ -875,7 +874,7 @@ class OpenApiContractTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"/v1", "/v1/", "/v2/products", "/v1/products/beef/more", "/docs/index.html", "/index.html"})
-    void an_address_that_is_not_described_is_not_there(String path) {
+    void an_undescribed_path_is_not_served(String path) {
         Reply reply = Reply.to(path);
 
         assertEquals(404, reply.status(), path);
@@ -883,7 +882,7 @@ class OpenApiContractTest {
     }
 
     @Test
-    void the_description_is_served_as_it_stands_in_the_files() {
+    void the_served_description_equals_the_joined_files() {
         assertTrue(
                 Description.joined().equals(Reply.to("/openapi.yaml").body()),
                 () -> "the build serves another description than " + Description.FOLDER + "; compile it again");
@@ -897,7 +896,7 @@ class OpenApiContractTest {
                 .orElseThrow(() -> new AssertionError(operation + " is not served"));
     }
 
-    /** The question that the address answers, with one parameter set to a value. */
+    /** The valid request of the path, with one parameter set to a value. */
     private static String with(Description.Operation operation, String name, String value) {
         String good = description.question(operation);
         int mark = good.indexOf('?');
@@ -911,7 +910,7 @@ class OpenApiContractTest {
         return path + "?" + String.join("&", pairs);
     }
 
-    /** The address that is answered, with one variable of its path set to a value. */
+    /** The valid request of the path, with one path variable set to a value. */
     private static String withPath(Description.Operation operation, String name, String value) {
         String[] template = operation.path().split("/", -1);
         String[] path = description.question(operation).replaceAll("\\?.*", "").split("/", -1);

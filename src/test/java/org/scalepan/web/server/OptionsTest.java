@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** A spreadsheet asks OPTIONS before everything else; it must never fail for an address that there is. */
+/** Spreadsheets send OPTIONS first; it must never fail for an existing path. */
 class OptionsTest {
     @ParameterizedTest
     @ValueSource(

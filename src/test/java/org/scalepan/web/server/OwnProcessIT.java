@@ -26,13 +26,13 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Answer;
 
-/** The service as whoever runs it meets it: a process that leaves no traces, and goes when it is told to without dropping an answer. */
+/** The service as a process: it leaves no traces, and on SIGTERM stops without dropping a response. */
 class OwnProcessIT {
     private static final String SECRET = "farm-of-somebody-else";
     private static final String FARM = "{\"kind\":\"insects\",\"name\":\"" + SECRET
             + "\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";
 
-    /** Some seconds of work, and less than is waited for. */
+    /** Some seconds of work, less than the shutdown timeout. */
     private static final int ROWS = 4_000;
 
     @TempDir
@@ -49,8 +49,7 @@ class OwnProcessIT {
     }
 
     @Test
-    void it_writes_nothing_and_logs_nothing_of_what_was_sent_and_finishes_its_answers_when_told_to_go()
-            throws Exception {
+    void request_data_is_neither_stored_nor_logged_and_running_answers_complete_on_sigterm() throws Exception {
         Path work = empty("work");
         Path home = empty("home");
         Path temporary = empty("temporary");
@@ -75,7 +74,7 @@ class OwnProcessIT {
             String here = listens.replaceAll(".*(http://[0-9.:]+).*", "$1");
 
             sendWhatIsNobodysBusiness(here);
-            // Comes back with the first rows, of which the last are computed a second later.
+            // Returns with the first rows, while the last are computed a second later.
             HttpResponse<Stream<String>> underWay = HttpClient.newHttpClient()
                     .send(
                             HttpRequest.newBuilder(many(here))
@@ -83,7 +82,7 @@ class OwnProcessIT {
                                     .POST(HttpRequest.BodyPublishers.ofString(FARM.repeat(ROWS)))
                                     .build(),
                             HttpResponse.BodyHandlers.ofLines());
-            // Not process.destroy(), which also closes what the process says.
+            // Not process.destroy(), which also closes the output of the process.
             process.toHandle().destroy();
 
             assertEquals(200, underWay.statusCode());
@@ -110,7 +109,7 @@ class OwnProcessIT {
         return URI.create(here + "/v1/footprints?indicators=ghg&draws=1000");
     }
 
-    /** Right and wrong, in the address and in the body. */
+    /** Valid and invalid requests, by GET and POST. */
     private static void sendWhatIsNobodysBusiness(String here) {
         assertEquals(200, rows(here, FARM).status());
         assertEquals(200, rows(here, "{\"" + SECRET).status());
@@ -125,7 +124,7 @@ class OwnProcessIT {
     }
 
     @Test
-    void when_it_is_about_to_leave_it_is_alive_and_no_longer_ready_and_lets_connections_go() throws Exception {
+    void while_draining_it_is_live_but_not_ready_and_closes_connections() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start("127.0.0.1", 0)) {
             String here = "http://127.0.0.1:" + server.port();
             assertEquals(

@@ -11,18 +11,18 @@ import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.web.RunningScalepan;
 
-/** A request sent byte for byte over a socket, because HTTP clients refuse to send what a hostile or broken client would. */
+/** A request sent byte for byte over a socket, because HTTP clients refuse to send malformed requests. */
 public record RawExchange(int status, String head, String body) {
     private static final int PATIENCE_MILLISECONDS = 10_000;
 
-    /** Sends the lines, each ended by CR LF, with an empty line after them, and reads until the service hangs up. */
+    /** Sends the lines, each ended by CR LF, with an empty line after them, and reads until the service closes the connection. */
     public static RawExchange send(String... lines) {
         String request = String.join("\r\n", lines) + "\r\n\r\n";
         return bytes(request.getBytes(StandardCharsets.ISO_8859_1))
                 .orElseThrow(() -> new AssertionError("no answer to " + lines[0]));
     }
 
-    /** Sends the bytes and no more; empty when the service hangs up without a word, as it may on what is no HTTP. */
+    /** Sends exactly these bytes; empty when the service closes the connection without a response, as it may for what is not HTTP. */
     static Optional<RawExchange> bytes(byte[] request) {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), RunningScalepan.port())) {
             socket.setSoTimeout(PATIENCE_MILLISECONDS);
@@ -31,7 +31,7 @@ public record RawExchange(int status, String head, String body) {
                 socket.getOutputStream().flush();
                 socket.shutdownOutput();
             } catch (SocketException hungUp) {
-                // The service may answer and close before it has read everything; the answer is there all the same.
+                // The service may respond and close before it has read everything; the response can still be read.
             }
             return answer(socket);
         } catch (IOException e) {
@@ -39,13 +39,13 @@ public record RawExchange(int status, String head, String body) {
         }
     }
 
-    /** What the service sends until it hangs up. */
+    /** What the service sends until it closes the connection. */
     static Optional<RawExchange> answer(Socket socket) throws IOException {
         ByteArrayOutputStream heard = new ByteArrayOutputStream();
         try {
             socket.getInputStream().transferTo(heard);
         } catch (SocketException reset) {
-            // What came before the reset counts.
+            // Data received before the reset counts.
         }
         String text = heard.toString(StandardCharsets.UTF_8);
         return text.contains("\r\n\r\n") ? Optional.of(read(text)) : Optional.empty();

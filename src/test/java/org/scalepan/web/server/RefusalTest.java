@@ -27,11 +27,11 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Every refusal is application/problem+json (RFC 9457), wherever in the server it arises. */
+/** Every refusal is application/problem+json (RFC 9457), wherever in the server it occurs. */
 class RefusalTest {
     @ParameterizedTest
     @ValueSource(strings = {"/no/such/address", "/v1", "/v2/products", "/docs/..%3Bx", "/site.js", "/docs/docs.html"})
-    void an_address_that_is_not_there_is_a_problem_404(String path) {
+    void an_unknown_path_is_a_problem_404(String path) {
         RunningScalepan.given()
                 .get(path)
                 .then()
@@ -43,7 +43,7 @@ class RefusalTest {
     }
 
     @Test
-    void the_path_asked_for_is_not_repeated() {
+    void the_requested_path_is_not_echoed() {
         assertFalse(
                 RunningScalepan.given().get("/no-such-%3Cscript%3E").asString().contains("no-such"));
     }
@@ -81,7 +81,7 @@ class RefusalTest {
 
     @ParameterizedTest
     @MethodSource("malformed")
-    void a_request_that_no_address_ever_sees_is_a_problem_too(int status, String line, String header) throws Exception {
+    void a_request_that_reaches_no_route_is_a_problem_too(int status, String line, String header) throws Exception {
         RawExchange reply = RawExchange.send(line, header, "Connection: close");
         JsonNode problem = new ObjectMapper().readTree(reply.body());
 
@@ -95,7 +95,7 @@ class RefusalTest {
     }
 
     @Test
-    void a_problem_says_its_status_and_its_kind_by_a_relative_reference() {
+    void a_problem_has_its_status_and_a_relative_type() {
         JsonNode problem = Reply.to("/v1/sources/no-such-source").json();
 
         assertEquals(404, JsonAt.integer(problem, "/status"));
@@ -104,7 +104,7 @@ class RefusalTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"evil.example", "evil.example:99", "[::1]", "127.0.0.1:1"})
-    void no_answer_repeats_the_host_that_the_client_names(String host) {
+    void no_answer_echoes_the_host_header(String host) {
         for (String path : new String[] {
             "/",
             "/v1/results?source=dreyer-2021",
@@ -133,9 +133,9 @@ class RefusalTest {
                 .body("permalink.startsWith('/v1/results?')", equalTo(true));
     }
 
-    /** The answer that the server gives by itself while it stops, when no route is asked any more. */
+    /** The server's own response while it stops, when requests reach no route. */
     @Test
-    void a_service_that_stops_says_so_and_when_to_ask_again() throws Exception {
+    void a_stopping_service_answers_503_with_retry_after() throws Exception {
         Server server = new Server();
         server.setErrorHandler(new ServerErrors());
         LocalConnector connector = new LocalConnector(server);

@@ -56,10 +56,10 @@ class SameBytesTest {
                         .asString());
     }
 
-    /** A drawing, sentences with numbers in them, and gaps that say what was filled in. */
+    /** A picture, sentences with numbers, and gaps with defaults. */
     @ParameterizedTest
     @ValueSource(strings = {"-Duser.language=ar -Duser.country=EG", "-Duser.language=de -Duser.country=DE"})
-    void the_language_of_the_machine_changes_no_byte(String language) {
+    void the_locale_of_the_machine_changes_no_byte(String language) {
         String brief = "/v1/brief?products=mealworm,house-cricket&against=beef&draws=1000&format=";
         List<String> questions = List.of(
                 brief + "svg",
@@ -93,7 +93,7 @@ class SameBytesTest {
     }
 
     @Test
-    void a_default_that_is_written_out_changes_nothing_but_the_question() {
+    void an_explicit_default_changes_only_the_resolved_question() {
         assertEquals(
                 Reply.to("/v1/value/ghg/mealworm").body(),
                 Reply.to(
@@ -103,7 +103,7 @@ class SameBytesTest {
     }
 
     @Test
-    void a_product_has_the_same_figure_beside_whatever_else_is_asked() {
+    void the_figure_of_a_product_does_not_depend_on_the_other_products() {
         assertEquals(
                 JsonAt.node(
                         Reply.to("/v1/comparison?products=mealworm&against=beef")

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The service in a process of its own, started as its users start it. */
+/** The service in a process of its own, started as a user starts it. */
 final class SecondProcess implements AutoCloseable {
     private final Process process;
     private final String address;

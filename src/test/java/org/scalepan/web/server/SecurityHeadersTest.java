@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** What keeps a browser from doing with an answer what was not meant. */
+/** Security headers of responses. */
 class SecurityHeadersTest {
     @ParameterizedTest
     @ValueSource(
@@ -30,7 +30,7 @@ class SecurityHeadersTest {
                 "/v1/products?no_such=1",
                 "/no/such/address"
             })
-    void every_answer_forbids_guessing_framing_and_telling_where_the_reader_came_from(String question) {
+    void every_answer_forbids_sniffing_framing_and_referrers(String question) {
         RunningScalepan.given()
                 .get(question)
                 .then()

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The command line is read as strictly as a question. */
+/** The command line is read as strictly as a request. */
 class SettingsTest {
     private static Settings.SettingsReading read(String... arguments) {
         return Settings.read(List.of(arguments), Map.of());
@@ -22,7 +22,7 @@ class SettingsTest {
     }
 
     @Test
-    void the_largest_port_is_taken() {
+    void the_largest_port_is_accepted() {
         Settings.SettingsReading.Ready ready =
                 assertInstanceOf(Settings.SettingsReading.Ready.class, read("--port", "65535"));
         assertEquals(65_535, ready.settings().port());
@@ -37,7 +37,7 @@ class SettingsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--factors=", "--factors= "})
-    void a_blank_folder_is_not_taken_for_none(String option) {
+    void a_blank_folder_is_refused_and_not_ignored(String option) {
         assertInstanceOf(Settings.SettingsReading.InvalidSettings.class, read(option));
     }
 }

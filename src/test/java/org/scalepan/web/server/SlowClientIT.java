@@ -26,7 +26,7 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 
-/** Clients that dawdle over what they send or read hold nothing for long, and nobody waits for them. */
+/** Clients that send or read too slowly are disconnected, and no other client waits for them. */
 class SlowClientIT {
     private static final String HOST = "127.0.0.1";
 
@@ -48,8 +48,8 @@ class SlowClientIT {
     void a_body_that_trickles_is_refused_and_others_are_answered_meanwhile() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start(HOST, 0)) {
             List<Socket> dawdlers = new ArrayList<>();
-            for (RecordsTaker taker : RecordsTaker.all()) {
-                dawdlers.add(open(server.port(), post(taker.path(), taker.mediaType(), 100_000)));
+            for (RecordsEndpoint endpoint : RecordsEndpoint.all()) {
+                dawdlers.add(open(server.port(), post(endpoint.path(), endpoint.mediaType(), 100_000)));
             }
             URI live = URI.create("http://" + HOST + ":" + server.port() + "/v1/value/ghg/mealworm");
             for (int tick = 0; tick < 16; tick++) {
@@ -57,7 +57,7 @@ class SlowClientIT {
                     try {
                         dawdler.getOutputStream().write(' ');
                     } catch (SocketException hungUp) {
-                        // As it should.
+                        // At normal speed.
                     }
                 }
                 assertEquals(200, Reply.to(live, Map.of()).status());
@@ -77,7 +77,7 @@ class SlowClientIT {
         }
     }
 
-    /** Two seconds instead of half a minute, so that a test need not wait as long. */
+    /** Two seconds instead of half a minute, to keep the test short. */
     private static void soonIdle(WebServer server) {
         for (Connector connector : server.jetty().getConnectors()) {
             ((ServerConnector) connector).setIdleTimeout(2_000);
@@ -89,7 +89,7 @@ class SlowClientIT {
     }
 
     @Test
-    void who_reads_nothing_of_what_he_asked_for_is_hung_up_on() throws Exception {
+    void a_client_that_reads_no_response_is_disconnected() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start(HOST, 0)) {
             soonIdle(server);
             String question = "GET /v1/library.zip HTTP/1.1\r\nHost: localhost\r\n\r\n";
@@ -115,7 +115,7 @@ class SlowClientIT {
     }
 
     @Test
-    void who_does_not_read_the_rows_loses_the_place_where_they_are_computed() throws Exception {
+    void a_client_that_does_not_read_its_rows_loses_its_permit() throws Exception {
         ConcurrencyLimiter rows = new ConcurrencyLimiter(1, 1, 0, Duration.ZERO);
         try (WebServer server = new WebServer(
                         RunningScalepan.library(),

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.RunningScalepan;
 
-/** A question that was not understood is not answered: a silent default would be a wrong figure in somebody's sheet. */
+/** An invalid request is never answered with defaults: that would be a wrong figure in a spreadsheet. */
 class StrictQueryTest {
     @Test
     void an_unknown_parameter_is_refused_with_the_nearest_known() {
@@ -42,7 +42,7 @@ class StrictQueryTest {
                 "/v1/value/ghg/mealworm?x=1",
                 "/v1/products?PRODUCTS=1"
             })
-    void no_address_lets_an_unknown_parameter_pass(String question) {
+    void no_route_accepts_an_unknown_parameter(String question) {
         assertEquals(400, RunningScalepan.given().get(question).statusCode());
     }
 
@@ -68,7 +68,7 @@ class StrictQueryTest {
     }
 
     @Test
-    void all_faults_are_told_at_once() {
+    void all_errors_are_reported_at_once() {
         RunningScalepan.given()
                 .get("/v1/comparison?products=mealwrm&per=x&draws=1&coverage=2&no_such=1")
                 .then()
@@ -112,7 +112,7 @@ class StrictQueryTest {
     }
 
     @Test
-    void a_product_that_must_be_given_is_asked_for() {
+    void a_missing_required_product_is_reported() {
         RunningScalepan.given()
                 .get("/v1/comparison?products=&against=")
                 .then()
@@ -181,7 +181,7 @@ class StrictQueryTest {
     }
 
     @Test
-    void more_than_64_parameters_are_one_fault() {
+    void more_than_64_parameters_are_one_error() {
         RunningScalepan.given()
                 .get("/v1/products?" + pairs(65))
                 .then()
@@ -191,7 +191,7 @@ class StrictQueryTest {
     }
 
     @Test
-    void of_many_faults_the_first_are_told_and_the_number_of_the_others() {
+    void of_many_errors_the_first_are_reported_with_the_number_of_the_rest() {
         RunningScalepan.given()
                 .get("/v1/products?" + pairs(64))
                 .then()

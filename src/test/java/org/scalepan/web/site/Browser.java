@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scalepan.web.Reply;
 
-/** A real Chromium without a window, and what its scripts have made of a page. */
+/** Headless Chromium: pages after their scripts have run. */
 final class Browser {
     private static final int MOST_SECONDS = 60;
     private static final Pattern BLOCK = Pattern.compile("<dl data-separator=\"(.)\">(.*?)</dl>", Pattern.DOTALL);
@@ -20,12 +20,12 @@ final class Browser {
 
     private Browser() {}
 
-    /** The formulas that a page shows in one style, by the name of what they give, after its scripts have run. */
+    /** The formulas that a page shows in one style, by the name of their result, after its scripts have run. */
     static Map<String, String> codes(String address, String separator) {
         return inStyle(page(address), separator);
     }
 
-    /** The same as the page is sent. */
+    /** The same without running scripts. */
     static Map<String, String> codes(Reply reply, String separator) {
         return inStyle(reply.body(), separator);
     }
@@ -44,7 +44,7 @@ final class Browser {
         return codes;
     }
 
-    /** A page as it stands when its scripts have run. */
+    /** A page after its scripts have run. */
     static String page(String address) {
         RealClients.skipUnless(
                 RealClients.runs("chromium", "--version"), "needs a real Chromium: apt-get install chromium");

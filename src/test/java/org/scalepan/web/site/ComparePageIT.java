@@ -19,7 +19,7 @@ import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The page on which a claim is held against the evidence, in a real browser. */
+/** The page that compares a claim with the evidence, in a real browser. */
 class ComparePageIT extends PageTest {
     private static final String BASIS = "&indicator=ghg&per=kg-protein&boundary=farm-gate";
 
@@ -41,7 +41,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void at_first_sight_a_hundred_times_fails_and_what_may_be_written_instead_stands_beside_it() {
+    void the_first_view_refutes_a_hundred_times_and_shows_what_may_be_written_instead() {
         openFirst("/");
         String defended = JsonAt.text(
                 Reply.to("/v1/claim?product=mealworm&reference=beef&times_less=100" + BASIS)
@@ -74,7 +74,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void the_mark_of_a_result_tells_how_it_was_seen_by_its_form() {
+    void the_shape_of_a_mark_shows_the_check_grade_of_its_result() {
         openFirst("/");
         for (Map.Entry<String, String> grade : Map.of(
                         "publication read", "mark-full", "abstract read", "mark-half", "from memory", "mark-cross")
@@ -155,7 +155,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void where_there_is_no_evidence_the_way_to_a_figure_of_ones_own_is_shown() {
+    void where_there_is_no_evidence_a_link_to_the_farm_view_is_shown() {
         openFirst("/?products=silkworm-pupae&against=beef&times_less=10");
         assertTrue(browser.text("#verdict").contains("No evidence"), browser.text("#verdict"));
         assertTrue(
@@ -168,7 +168,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void a_choice_is_a_step_that_can_be_gone_back() {
+    void a_choice_is_a_history_entry() {
         openFirst("/");
         new Select(browser.at("#boundary")).selectByValue("animal");
         awaitVerdict("100 times less: Holds");
@@ -180,7 +180,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void the_other_footings_lead_there() {
+    void the_links_to_other_bases_lead_there() {
         openFirst("/");
         browser.all("#grid button.footing.is-holds").get(0).click();
         awaitVerdict("100 times less: Holds");
@@ -189,7 +189,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void a_link_of_a_view_opens_that_view_whatever_others_have_hung_on_it() {
+    void a_link_of_a_view_opens_that_view_despite_foreign_parameters() {
         openFirst("/?products=chicken,mealworm&against=pork&times_less=1.5&indicator=land&lang=en&utm_source=letter");
 
         assertTrue(browser.text("#verdict .headline").contains("1.5 times less"));
@@ -199,7 +199,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void an_unknown_word_in_a_link_is_refused_with_what_may_have_been_meant() {
+    void an_unknown_word_in_a_link_is_refused_with_the_nearest_known() {
         browser.open("/?products=mealwurm&against=beef&times_less=100");
         browser.await("a refusal", () -> browser.at("#fault").isDisplayed());
 
@@ -224,7 +224,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void picture_and_table_can_be_taken_as_files() {
+    void picture_and_table_can_be_downloaded() {
         openFirst("/");
         browser.at("#save-svg").click();
         String svg = new String(browser.download(".svg"), StandardCharsets.UTF_8);
@@ -257,7 +257,7 @@ class ComparePageIT extends PageTest {
         }
         browser.dark(dark);
         openFirst("/?lang=" + language);
-        browser.all("#ruler summary, #others summary, #tables summary, #notes summary")
+        browser.all("#basis summary, #others summary, #tables summary, #notes summary")
                 .forEach(WebElement::click);
         browser.run("document.querySelector('#chart .mark').focus()");
 
@@ -294,16 +294,16 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void what_a_log_scale_has_no_place_for_is_said_in_the_picture_and_in_the_table() {
+    void a_value_that_a_log_scale_cannot_show_is_noted_in_picture_and_table() {
         openFirst("/?products=mealworm,chicken&against=beef&times_less=2");
         int drawn = browser.all("#chart g.mark").size();
-        // No result of the library is at or below zero today; one with a credit larger than its burden would be.
+        // No result of the library is at or below zero today; a result with a credit larger than its burden would be.
         browser.run("const ask = fetch; globalThis.fetch = async (path, options) => {"
                 + " const answer = await ask(path, options); if (!String(path).startsWith('/v1/comparison')) return answer;"
                 + " const json = await answer.json(), side = json.items[0];"
                 + " side.evidence[0].findings[0].harmonised_median = -2.5; side.footprint.low = -3; side.times_less.low = -8;"
                 + " return new Response(JSON.stringify(json), {headers: {'Content-Type': 'application/json'}}); };");
-        browser.run("document.getElementById('ruler').open = true");
+        browser.run("document.getElementById('basis').open = true");
         new Select(browser.at("#luc")).selectByValue("include");
         browser.await(
                 "what is not drawn", () -> !browser.all("#chart .off-scale").isEmpty());
@@ -320,7 +320,7 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
-    void a_brief_takes_as_many_products_as_it_can_hold_and_says_so() {
+    void a_brief_is_limited_in_products_and_the_page_says_so() {
         openFirst("/?against=beef&times_less=2"
                 + "&products=mealworm,chicken,pork,tofu,egg,milk,cheese,salmon,lamb,house-cricket");
         WebElement brief = browser.at("#brief");

@@ -25,7 +25,7 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 
-/** The files of the description: each one sound and short enough to be read, and joined the same for readers of YAML 1.1 and 1.2. */
+/** The files of the description: each valid and short enough to read, and joined the same for parsers of YAML 1.1 and 1.2. */
 class DescriptionFilesTest {
     private static final int MOST_LINES = 900;
     private static final Pattern PART = Pattern.compile("(?m)^ *# part (\\S+)$");
@@ -64,12 +64,12 @@ class DescriptionFilesTest {
     }
 
     @Test
-    void a_reader_of_yaml_1_1_reads_what_a_reader_of_yaml_1_2_reads() {
+    void yaml_1_1_and_1_2_parsers_read_the_same() {
         assertEquals(newer(Description.joined()), older(Description.joined()));
     }
 
     @Test
-    void a_part_stands_as_far_to_the_right_as_the_comment_that_names_it() {
+    void a_part_is_indented_like_the_comment_that_names_it() {
         String joined = DescriptionParts.joined(
                 "a:\n  # part b.yaml\nc: d # part e.yaml\n",
                 Map.of("b.yaml", "# costs $1\nf: |\n  one\n\n  two\n")::get);

@@ -7,7 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What is written for people: README.md and the guides. After a change of data or answers, {@code -Dscalepan.rewrite=true} mends them. */
+/**
+ * The documents with tested examples: README.md and the guides. After a change of data or answers, {@code -Dscalepan.rewrite=true}
+ * updates them.
+ */
 public final class Documents {
     static final Path README = Path.of("README.md");
     static final Path GUIDES = Path.of("src/site/markdown");

@@ -32,7 +32,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.WebJar;
 
-/** A real Chromium without a window, as Debian packages it. Nothing is downloaded to drive it. */
+/** Headless Chromium, as Debian packages it, driven without downloads. */
 final class DrivenBrowser implements AutoCloseable {
     private static final File CHROMIUM = new File("/usr/bin/chromium");
     private static final File DRIVER = new File("/usr/bin/chromedriver");
@@ -92,7 +92,7 @@ final class DrivenBrowser implements AutoCloseable {
     }
 
     DrivenBrowser open(String address) {
-        // By way of an empty page, so that an address that differs in its fragment alone is loaded as well.
+        // Via an empty page, so that an address that differs only in its fragment is loaded too.
         driver.get("about:blank");
         driver.get(RunningScalepan.uri(address).toString());
         return this;
@@ -114,12 +114,12 @@ final class DrivenBrowser implements AutoCloseable {
         return at(css).getText();
     }
 
-    /** Types keys to whatever has the focus. */
+    /** Types into the focused element. */
     void press(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();
     }
 
-    /** Types over all that stands in the field which has the focus. */
+    /** Replaces the text of the focused field. */
     void typeOver(String text) {
         new Actions(driver)
                 .keyDown(Keys.CONTROL)
@@ -141,7 +141,7 @@ final class DrivenBrowser implements AutoCloseable {
         return ((JavascriptExecutor) driver).executeScript(script, given);
     }
 
-    /** Waits until something is so; fails with what was waited for. */
+    /** Waits until a condition holds; fails with its description. */
     void await(String what, Supplier<Boolean> so) {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> what + "; the page says "
@@ -151,7 +151,7 @@ final class DrivenBrowser implements AutoCloseable {
                 .until(ignored -> so.get());
     }
 
-    /** Waits for a download whose name ends so, and gives its bytes. */
+    /** Waits for a download by the end of its name, and returns its bytes. */
     byte[] download(String ending) {
         List<Path> found = new ArrayList<>();
         await("a download " + ending, () -> {
@@ -173,7 +173,7 @@ final class DrivenBrowser implements AutoCloseable {
         }
     }
 
-    /** How many sheets of A4 the page takes on paper. */
+    /** Number of A4 pages in print. */
     int printedPages() {
         Map<String, Object> printed =
                 driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
@@ -182,7 +182,7 @@ final class DrivenBrowser implements AutoCloseable {
         return (int) Pattern.compile("/Type /Page\\b").matcher(pdf).results().count();
     }
 
-    /** What the accessibility rules of axe-core say against the page as it stands. They chatter on the console themselves. */
+    /** Violations of axe-core's accessibility rules on the current page. axe-core itself writes to the console. */
     List<String> accessibilityFaults() {
         assertQuiet();
         run(resource(AXE) + "; return true;");
@@ -197,7 +197,7 @@ final class DrivenBrowser implements AutoCloseable {
         return texts;
     }
 
-    /** Nothing was said on the console and nothing was asked of anybody but this service. */
+    /** The console is empty and no other host was called. */
     void assertQuiet() {
         List<String> said = driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .map(LogEntry::getMessage)

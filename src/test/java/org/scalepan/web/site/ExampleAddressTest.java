@@ -16,7 +16,7 @@ import org.scalepan.web.http.RequestBody;
 import org.scalepan.web.read.Input;
 import org.scalepan.web.route.Request;
 
-/** An example asks where it came from; a Host header that is not plainly a host never reaches a cell. */
+/** An example calls the host it came from; a Host header that is not a plain host never reaches a cell. */
 class ExampleAddressTest {
     private static Answer ods(String host) {
         Request request = new Request(
@@ -36,7 +36,7 @@ class ExampleAddressTest {
                         .answer(request);
     }
 
-    /** The file is stored, not compressed: its text can be read as it lies. */
+    /** The file is stored, not compressed, so its text can be read directly. */
     private static boolean asks(Answer ods, String address) {
         return new String(ods.body(), java.nio.charset.StandardCharsets.UTF_8)
                 .contains("<text:p>" + address + "</text:p>");
@@ -44,18 +44,18 @@ class ExampleAddressTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:9000", "localhost", "figures.example.org", "[::1]:8080"})
-    void an_example_asks_the_host_that_it_came_from(String host) {
+    void an_example_calls_the_host_that_it_came_from(String host) {
         assertTrue(asks(ods(host), "http://" + host));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "a b", "x\"&A1", "x/path", "user@host", "=1+1", "host:port", "-", "x<y", "host:123456"})
-    void what_is_not_plainly_a_host_is_not_taken_over(String host) {
+    void anything_but_a_plain_host_is_ignored(String host) {
         assertTrue(asks(ods(host), "http://127.0.0.1:8080"));
     }
 
     @Test
-    void the_running_service_hands_over_what_the_client_called_it() {
+    void the_running_service_uses_the_host_header() {
         Reply reply = Reply.to("/examples/scalepan.ods");
 
         assertEquals(200, reply.status());

@@ -31,7 +31,7 @@ import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** The page on which a grower's notebook becomes a figure, in a real browser. */
+/** The page that computes a grower's records, in a real browser. */
 class FarmPageIT extends PageTest {
     private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
             + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
@@ -135,13 +135,13 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void a_figure_that_comes_anew_leaves_the_keyboard_where_it_was() {
+    void an_updated_figure_keeps_the_keyboard_focus() {
         openWith(LINK);
         browser.run("document.getElementById('save-png').focus();"
                 + "document.getElementById('save-png').dataset.old = '1';"
                 + "const feed = document.querySelector(\"[name='feed.1.kg']\"); feed.value = '500';"
                 + "feed.dispatchEvent(new Event('input', {bubbles: true}));");
-        browser.await("the figure anew", () -> browser.text("#take-link").contains("feed.1.kg=500"));
+        browser.await("the updated figure", () -> browser.text("#take-link").contains("feed.1.kg=500"));
 
         assertEquals("save-png", browser.focused().getAttribute("id"));
         assertEquals(null, browser.focused().getAttribute("data-old"), "it is another button");
@@ -188,7 +188,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void stages_gaps_what_drives_it_and_what_would_have_to_be_true_stand_beside_the_figure() {
+    void stages_gaps_sensitivity_and_break_even_are_shown_with_the_figure() {
         openWith(LINK);
         JsonNode answer = answer(SAME);
         browser.await("a break-even", () -> browser.text(".even-said").contains("would equal"));
@@ -204,7 +204,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void the_sentence_has_the_interval_of_every_number_and_says_what_is_published() {
+    void the_sentence_has_the_interval_of_every_number_and_marks_published_ones() {
         openWith(LINK);
         JsonNode beef = answer(SAME).at("/footprints/0/compare/2");
         String sentence = browser.text("#take-sentence");
@@ -221,7 +221,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void the_cells_to_paste_are_the_figures_of_the_answer_with_the_decimal_sign_asked_for() {
+    void the_cells_to_paste_are_the_figures_of_the_answer_with_the_chosen_decimal_sign() {
         openWith(LINK);
         JsonNode own = answer(SAME).at("/footprints/0");
         List<List<String>> cells = cells();
@@ -248,7 +248,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void it_is_taken_away_as_picture_table_workbook_brief_and_records() throws Exception {
+    void a_farm_can_be_downloaded_as_picture_table_workbook_brief_and_records() throws Exception {
         openWith(LINK);
         browser.at("#save-svg").click();
         String svg = new String(browser.download(".svg"), StandardCharsets.UTF_8);
@@ -306,7 +306,7 @@ class FarmPageIT extends PageTest {
 
     @ParameterizedTest
     @MethodSource("recordsOfInsects")
-    void every_field_of_the_records_has_a_place_in_the_form(ObjectNode sent) throws Exception {
+    void every_field_of_the_records_is_in_the_form(ObjectNode sent) throws Exception {
         ObjectNode system = (ObjectNode) sent.path("system");
         openWith("/farm#per=kg-product&" + flat("", system));
         ObjectNode saved = (ObjectNode) saved().path("system");
@@ -355,7 +355,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void what_goes_with_a_displaced_burden_is_asked_only_then() throws Exception {
+    void fields_of_a_displaced_burden_are_shown_only_with_one() throws Exception {
         openWith(LINK);
         browser.at("[data-group='feed'] summary").click();
         assertFalse(browser.at("[name='feed.1.displaces']").isDisplayed());
@@ -372,7 +372,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void what_the_service_refuses_is_told_at_its_field() {
+    void an_error_of_the_service_is_shown_at_its_field() {
         openWith(LINK);
         browser.at("[data-group='site'] summary").click();
         browser.at("[name='water_m3']").sendKeys("-3");
@@ -381,12 +381,12 @@ class FarmPageIT extends PageTest {
                 () -> browser.text("#field-water_m3-wrong").contains("water_m3"));
 
         assertEquals("true", browser.at("[name='water_m3']").getAttribute("aria-invalid"));
-        // The browser itself notes the refusal.
+        // The browser itself logs the 4xx response.
         browser.driver().manage().logs().get("browser");
     }
 
     @Test
-    void hens_computed_from_records_stand_beside_the_farm_and_are_told_from_published_ones() throws Exception {
+    void hens_computed_from_records_are_compared_and_distinguished_from_published_ones() throws Exception {
         openWith(LINK);
         assertTrue(browser.text("#beside-table").contains("published, "), browser.text("#beside-table"));
         browser.at("#demo-hens").click();
@@ -404,7 +404,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void hens_with_feed_that_nobody_has_counted_do_not_pass_for_clean() {
+    void hens_with_feed_without_a_footprint_are_a_lower_bound() {
         openWith(
                 LINK
                         + "&hens.heads=12&hens.yield.eggs_kg=150&hens.feed.1.ingredient=compound-poultry-feed&hens.feed.1.kg=500");
@@ -415,7 +415,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void hens_without_a_yield_are_not_counted_and_that_is_said() {
+    void hens_without_a_yield_are_left_out_with_a_note() {
         openWith(LINK + "&hens.heads=12");
 
         Object said = browser.run("return document.getElementById('field-hens-heads-wrong').textContent");
@@ -424,8 +424,8 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void a_figure_below_zero_is_said_to_have_no_place_on_a_log_scale() {
-        // Own factor of an invented feed that replaces something worse than itself.
+    void a_figure_below_zero_is_noted_as_not_shown_on_a_log_scale() {
+        // A factor of the grower's own: an invented feed that replaces something with a larger footprint.
         openWith(LINK + "&feed.1.ghg_per_kg=-5");
 
         assertTrue(browser.text(".own-figure").contains("-"), browser.text(".own-figure"));
@@ -437,7 +437,7 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
-    void what_is_no_number_is_told_at_its_field_and_what_may_be_misread_is_read_back() {
+    void an_invalid_number_is_reported_at_its_field_and_an_ambiguous_one_is_read_back() {
         openWith(LINK);
         WebElement feed = browser.at("[name='feed.1.kg']");
         feed.clear();

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** What README and the guides name is there: addresses, routes, parameters, files, and each other. */
+/** Addresses, routes, parameters, files and links in README and the guides exist. */
 class GuideAddressesTest {
     private static final Pattern ADDRESS = Pattern.compile(Documents.SERVICE + "(/[^\\s'\"`)>]*)");
     private static final Pattern CONSOLE = Pattern.compile("```console\n.*?```", Pattern.DOTALL);
@@ -30,7 +30,7 @@ class GuideAddressesTest {
     private static final Pattern CODE = Pattern.compile("`([^`]+)`");
     private static final Pattern LINK = Pattern.compile("]\\(([^)]+)\\)");
 
-    /** Without what other tests ask: commands with their output, and questions with records. */
+    /** Without what other tests check: commands with their output, and questions with records. */
     private static String withoutAsked(Path document) {
         String plain = CONSOLE.matcher(Documents.read(document)).replaceAll("");
         return ROWS.matcher(plain)
@@ -44,7 +44,7 @@ class GuideAddressesTest {
         for (Path document : Documents.all()) {
             Matcher address = ADDRESS.matcher(withoutAsked(document));
             while (address.find()) {
-                // A program adds its question behind the mark; what has a gap is no address.
+                // A program appends its query after the question mark; text with an ellipsis is no address.
                 if (address.group(1).endsWith("?") || address.group(1).matches(".*[…{].*")) {
                     continue;
                 }
@@ -117,7 +117,7 @@ class GuideAddressesTest {
         return codes;
     }
 
-    /** On disk, as a forge shows them; {@link GuidePagesTest} follows them as they are served. */
+    /** Links between files; {@link GuidePagesTest} follows them between served pages. */
     @Test
     void every_link_of_a_document_leads_somewhere_on_disk() {
         List<String> astray = new ArrayList<>();

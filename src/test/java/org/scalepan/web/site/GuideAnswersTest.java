@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.web.Reply;
 
 /**
- * README and the guides show real output. Each {@code console} block is a list of curl commands with what they print; this test asks the
- * same questions of a running service. After a change of data, run it once with {@code -Dscalepan.rewrite=true} and read the difference
+ * README and the guides show real output. Each {@code console} block is a list of curl commands with what they print; this test sends the
+ * same requests to a running service. After a change of data, run it once with {@code -Dscalepan.rewrite=true} and read the difference
  * before committing it.
  */
 class GuideAnswersTest {
@@ -73,14 +73,14 @@ class GuideAnswersTest {
             for (String filter : command.group(2).split(" \\| ")) {
                 printed = filter.isEmpty() ? printed : filtered(filter, printed);
             }
-            // A fence of the answer's own would end the block.
+            // A fence within the answer would end the block.
             assertTrue(printed.stream().noneMatch(text -> text.startsWith("```")), line);
             printed.forEach(text -> lines.add(text.stripTrailing()));
         });
         return String.join("\n", lines) + "\n";
     }
 
-    /** What the three filters of a shell do that the documents use. */
+    /** The three shell filters that the documents use. */
     private static List<String> filtered(String filter, List<String> lines) {
         Matcher fold = FOLD.matcher(filter);
         if (fold.matches()) {
@@ -98,7 +98,7 @@ class GuideAnswersTest {
         throw new AssertionError("not a filter that this test knows: " + filter);
     }
 
-    /** Breaks a line behind the last blank within so many columns, or where there is none within a word. */
+    /** Breaks a line after the last blank within the width, or within a word if there is none. */
     private static List<String> folded(String line, int width) {
         List<String> parts = new ArrayList<>();
         String rest = line;

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The guides in a real browser: read on a desk, on a phone and in the dark, by everybody. */
+/** The guides in a real browser: wide, narrow and dark, with accessibility checks. */
 class GuidePageTest extends PageTest {
     private static void open(String address) {
         browser.open(address);
@@ -37,7 +37,7 @@ class GuidePageTest extends PageTest {
     }
 
     @Test
-    void the_head_leads_to_the_guides_in_both_languages_and_light_goes_along() {
+    void the_head_leads_to_the_guides_in_both_languages_and_keeps_the_theme() {
         browser.open("/?lang=fr&theme=dark");
         browser.await("the page", () -> !browser.all("#languages a").isEmpty());
         assertEquals("Guide", browser.text(".top nav a[data-t='frame.guide']"));

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The guides as pages: what becomes of their Markdown, and that their links lead somewhere when they are served. */
+/** The guides as pages: rendering of their Markdown, and links between served pages. */
 class GuidePagesTest {
     private static final Pattern LINK = Pattern.compile("<a href=\"([^\"]*)\"");
 
@@ -40,7 +40,7 @@ class GuidePagesTest {
     }
 
     @Test
-    void the_list_names_every_guide_and_says_what_each_is_about() {
+    void the_list_names_and_describes_every_guide() {
         String list = Reply.to("/guide").body();
 
         for (String name : names()) {
@@ -112,7 +112,7 @@ class GuidePagesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"[x](javascript:alert(1))", "[x](JaVaScRiPt:alert(1))", "[x](data:text/html;base64,eA==)"})
-    void a_link_runs_nothing(String markdown) {
+    void a_link_cannot_run_a_script(String markdown) {
         assertTrue(
                 GuideText.of(markdown).html().contains("href=\"\""),
                 () -> GuideText.of(markdown).html());

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.scalepan.web.Reply;
 
-/** The picture in README is one that the service draws; only the day and the digest of its data may be older. */
+/** The picture in README is drawn by the service; only its date and library digest may be older. */
 class GuidePictureTest {
     private static final Path PICTURE = Path.of("src/site/resources/comparison.svg");
     private static final String QUESTION =

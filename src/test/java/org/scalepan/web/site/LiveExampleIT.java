@@ -20,8 +20,8 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
 /**
- * The examples in a real LibreOffice, as an analyst meets them: open the file, look, change the name of a product, look again.
- * Every number must be the one of the JSON answer, whatever the decimal sign of the spreadsheet.
+ * The examples in a real LibreOffice: open the file, read, change the name of a product, read again. Every number must equal that of the
+ * JSON answer, whatever the decimal sign of the spreadsheet.
  */
 class LiveExampleIT {
     private static final double SEVEN_DIGITS = 1e-6;
@@ -68,12 +68,12 @@ class LiveExampleIT {
                         })));
     }
 
-    private static void assertClose(JsonNode told, Office.Seen seen, String cell) {
-        assertTrue(told.isNumber(), () -> "the JSON answer has no number for " + cell);
+    private static void assertClose(JsonNode expected, Office.Seen seen, String cell) {
+        assertTrue(expected.isNumber(), () -> "the JSON answer has no number for " + cell);
         assertEquals(
-                JsonAt.number(told, ""),
+                JsonAt.number(expected, ""),
                 seen.number(FIGURES, cell),
-                Math.abs(JsonAt.number(told, "")) * SEVEN_DIGITS,
+                Math.abs(JsonAt.number(expected, "")) * SEVEN_DIGITS,
                 cell);
     }
 
@@ -85,7 +85,7 @@ class LiveExampleIT {
         "scalepan.xlsx, en-US",
         "scalepan.xlsx, de-DE"
     })
-    void whoever_changes_a_name_in_the_example_sees_number_interval_and_citation_change(String file, String locale)
+    void a_changed_name_in_the_example_changes_number_interval_and_citation(String file, String locale)
             throws Exception {
         Office office = new Office(folder, locale).open(example(file));
         if (file.endsWith(".xlsx")) {
@@ -95,7 +95,7 @@ class LiveExampleIT {
                 .read()
                 .text(FIGURES, "A11", "pork")
                 .text(FIGURES, "A12", "chiken")
-                // As the spreadsheet's own correction writes what is typed.
+                // As the spreadsheet's autocorrection writes it.
                 .text(FIGURES, "A17", "Milk")
                 .read()
                 .text(FIGURES, "B4", "land")
@@ -115,7 +115,8 @@ class LiveExampleIT {
         assertEquals("#unknown product \"mealwurm\": did you mean mealworm?", before.text(FIGURES, "J15"));
         assertEquals("", before.text(FIGURES, "B15"));
         assertEquals(
-                "#no evidence: no published ghg result of palm weevil is in this library", before.text(FIGURES, "J16"));
+                "#no evidence: no published ghg result of silkworm pupa is in this library",
+                before.text(FIGURES, "J16"));
         assertEquals("", before.text(FIGURES, "J17"), "an empty line asks nothing");
 
         assertRowShows(after, 11, "pork");
@@ -155,13 +156,13 @@ class LiveExampleIT {
                 .path("rows");
         assertEquals(8, rows.size());
         int row = 10;
-        for (JsonNode told : rows) {
-            assertEquals(JsonAt.text(told, "/product"), seen.get(0).text("Table", "B" + row));
-            assertEquals(JsonAt.text(told, "/indicator"), seen.get(0).text("Table", "C" + row));
-            assertEquals(JsonAt.text(told, "/unit"), seen.get(0).text("Table", "D" + row));
+        for (JsonNode expected : rows) {
+            assertEquals(JsonAt.text(expected, "/product"), seen.get(0).text("Table", "B" + row));
+            assertEquals(JsonAt.text(expected, "/indicator"), seen.get(0).text("Table", "C" + row));
+            assertEquals(JsonAt.text(expected, "/unit"), seen.get(0).text("Table", "D" + row));
             for (var cell : Map.of("G", "median", "H", "low", "I", "high", "J", "studies")
                     .entrySet()) {
-                double value = JsonAt.number(told, "/" + cell.getValue());
+                double value = JsonAt.number(expected, "/" + cell.getValue());
                 assertEquals(value, seen.get(0).number("Table", cell.getKey() + row), value * SEVEN_DIGITS);
             }
             row++;
@@ -192,9 +193,9 @@ class LiveExampleIT {
                 .json();
         JsonNode item = answer.path("items").path(0);
         for (String stat : List.of("median", "low", "high")) {
-            double told = JsonAt.number(item, "/footprint/" + stat);
+            double expected = JsonAt.number(item, "/footprint/" + stat);
             String cell = "A" + (List.of("median", "low", "high").indexOf(stat) + 1);
-            assertEquals(told, seen.number(sheet, cell), told * SEVEN_DIGITS, stat);
+            assertEquals(expected, seen.number(sheet, cell), expected * SEVEN_DIGITS, stat);
         }
         double ratio = JsonAt.number(item, "/times_less/median");
         assertEquals(ratio, seen.number(sheet, "A4"), ratio * SEVEN_DIGITS);

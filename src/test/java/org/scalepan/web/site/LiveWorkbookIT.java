@@ -24,7 +24,7 @@ import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
-/** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must be the one of the JSON answer. */
+/** Workbooks of answers, opened by a real LibreOffice and saved as CSV by it: every figure must equal that of the JSON answer. */
 class LiveWorkbookIT {
     @TempDir
     Path folder;
@@ -54,7 +54,7 @@ class LiveWorkbookIT {
         }
     }
 
-    /** LibreOffice puts the name of the sheet behind that of the file. */
+    /** LibreOffice appends the name of the sheet to that of the file. */
     private Path csvFile(String sheet) {
         return folder.resolve("answer-" + sheet + ".csv");
     }
@@ -66,7 +66,7 @@ class LiveWorkbookIT {
     }
 
     @Test
-    void a_comparison_is_a_workbook_whose_cells_say_what_the_json_answer_says() throws Exception {
+    void the_workbook_of_a_comparison_has_the_figures_of_the_json_answer() throws Exception {
         String question = "/v1/comparison?products=mealworm,house-cricket,chicken&against=beef&indicator=ghg";
         URI address = RunningScalepan.uri(question + "&format=xlsx");
         Office.Seen seen = converting(
@@ -124,7 +124,7 @@ class LiveWorkbookIT {
     }
 
     @Test
-    void a_farm_is_a_workbook_and_a_name_that_looks_like_a_formula_is_never_run() throws Exception {
+    void the_workbook_of_a_farm_never_runs_a_name_that_looks_like_a_formula() throws Exception {
         ObjectNode records = RecordsSent.all().get(1).deepCopy();
         ((ObjectNode) records.path("system")).put("name", "=1+1");
         HttpRequest request = HttpRequest.newBuilder(RunningScalepan.uri("/v1/footprint"))

@@ -18,10 +18,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
-/** The words of the page: each is used, each is there in both languages, and none names what the service does not know. */
+/** The messages of the pages: each is used, each exists in both languages, and each name is of a known id. */
 class MessagesIT extends PageTest {
     private static final List<String> LANGUAGES = List.of("en.js", "fr.js");
-    /** Names that English takes from the service, and French from its own file as far as that goes. */
+    /** Names that English takes from the service, and French from its own file where it has them. */
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");
 
     private static final Pattern PLURAL = Pattern.compile("/(one|other)$");
@@ -49,7 +49,7 @@ class MessagesIT extends PageTest {
         return messages;
     }
 
-    /** The keys as the scripts ask for them: forms of number are one message. */
+    /** The keys as used in the scripts; plural forms are one message. */
     private static Set<String> asked(Map<String, String> messages) {
         Set<String> keys = new TreeSet<>();
         messages.keySet()
@@ -103,7 +103,7 @@ class MessagesIT extends PageTest {
     }
 
     @Test
-    void every_message_that_is_asked_for_is_there() {
+    void every_message_key_used_exists() {
         Set<String> there = asked(messages("en.js"));
         Set<String> missing = new TreeSet<>(found(ASKED));
         missing.addAll(found(MARKED));
@@ -143,7 +143,7 @@ class MessagesIT extends PageTest {
         "boundary, boundaries",
         "grade, grades"
     })
-    void a_name_is_of_something_that_the_service_knows(String kind, String list) {
+    void every_translated_name_is_of_an_id_of_the_service(String kind, String list) {
         Set<String> known = known(list);
         for (String file : LANGUAGES) {
             Set<String> named = named(file, kind);
@@ -155,7 +155,7 @@ class MessagesIT extends PageTest {
 
     @ParameterizedTest
     @CsvSource({"product, products", "indicator, indicators", "boundary, boundaries", "grade, grades"})
-    void french_has_a_name_for_everything_that_a_sentence_of_the_page_may_say(String kind, String list) {
+    void french_has_a_name_for_every_id_in_a_sentence_of_the_page(String kind, String list) {
         Set<String> known = known(list);
         known.removeAll(named("fr.js", kind));
 

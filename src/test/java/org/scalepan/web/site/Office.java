@@ -19,8 +19,8 @@ import java.util.stream.StreamSupport;
 import org.scalepan.JsonAt;
 
 /**
- * A real LibreOffice without a window, with a profile of its own that trusts one folder: there, and only there, a file may ask the
- * service when it is opened. Works through steps and tells what the cells show.
+ * Headless LibreOffice, with a profile that trusts one folder, so that only files there may call the service when opened. Runs steps and
+ * reports what the cells show.
  */
 final class Office {
     private static final JsonMapper JSON = new JsonMapper();
@@ -35,7 +35,7 @@ final class Office {
     /**
      * A program that is started by {@link #run}.
      *
-     * @param folder where its files and its profile lie
+     * @param folder the folder of its files and its profile
      * @param locale such as {@code de-DE}, which decides what a decimal sign is
      */
     Office(Path folder, String locale) {
@@ -65,13 +65,13 @@ final class Office {
         return this;
     }
 
-    /** A formula in the first sheet, as it is kept in files: commas never, semicolons between arguments. */
+    /** A formula in the first sheet, as stored in files: with semicolons between arguments. */
     Office formula(String cell, String formula) {
         step("formula").put("cell", cell).put("formula", formula);
         return this;
     }
 
-    /** Works everything out anew, as Ctrl+Shift+F9 does. */
+    /** Recalculates everything, as Ctrl+Shift+F9 does. */
     Office again() {
         step("again");
         return this;
@@ -166,7 +166,7 @@ final class Office {
             return sheets.path(sheet).path(cell);
         }
 
-        /** What a person reads in a cell. */
+        /** The displayed text of a cell. */
         String text(String sheet, String cell) {
             return JsonAt.text(cell(sheet, cell), "/text");
         }

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The pages work without a network beyond this service: whatever they load is served from here. */
+/** The pages work offline: everything they load is served by this service. */
 class OfflineReaderTest {
     private static final Pattern LOADED = Pattern.compile("(?:src|<link[^>]* href)=\"([^\"]*)\"");
     private static final Pattern FETCHED = Pattern.compile("\\burl(?:\\(|:)\\s*\"?([^\")\\s,]+)");
@@ -40,7 +40,7 @@ class OfflineReaderTest {
     }
 
     @Test
-    void the_reader_draws_the_description_that_this_service_serves_and_asks_no_validator() {
+    void the_viewer_renders_the_description_of_this_service_and_calls_no_validator() {
         String script = Reply.to("/docs/reader.js").body();
 
         assertEquals(List.of("/openapi.yaml"), found(FETCHED, script));
@@ -72,7 +72,7 @@ class OfflineReaderTest {
     }
 
     @Test
-    void every_way_in_that_the_front_page_offers_leads_somewhere() {
+    void every_link_of_the_front_page_leads_somewhere() {
         for (String link :
                 found(Pattern.compile("<a href=\"([^\"]*)\""), Reply.to("/").body())) {
             assertEquals(200, Reply.to(link.replace("&amp;", "&")).status(), link);

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.web.Reply;
 
-/** The files of the pages with the picture: what a page loads, how much that weighs, and that nothing is served that nobody loads. */
+/** The files of the pages with the chart: what a page loads, its size, and that no unused file is served. */
 class PageFilesTest {
     private static final int MOST_BYTES = 300_000;
     private static final Pattern LOADED = Pattern.compile("(?:src|href)=\"(/page/[^\"]+)\"");
@@ -124,7 +124,7 @@ class PageFilesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"..%2fen.js", "no-such.js", "index.html"})
-    void other_files_are_not_there(String name) {
+    void other_files_are_not_found(String name) {
         int status = Reply.to("/page/" + name).status();
 
         assertTrue(status == 404 || status == 400, name + " " + status);

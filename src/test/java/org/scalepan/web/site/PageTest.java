@@ -9,7 +9,7 @@ import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
-/** What the tests of both views share: one browser for a class, and that no view ever complains on the console or asks anybody else. */
+/** Shared by the tests of both views: one browser per class, and a check for console messages and requests to other hosts. */
 abstract class PageTest {
     private static final int MOST_TABS = 120;
     private static final int MOST_LOOKS = 5;
@@ -28,12 +28,12 @@ abstract class PageTest {
     }
 
     @AfterEach
-    void nothing_was_said_on_the_console_and_nobody_else_was_asked() {
+    void the_console_is_empty_and_no_other_host_was_called() {
         browser.assertQuiet();
         browser.desk().dark(false);
     }
 
-    /** Goes on with the tabulator until the element with this id has the focus. */
+    /** Presses Tab until the element with this id has the focus. */
     static void tabUntil(String id) {
         tabUntil("#" + id, focused -> id.equals(focused.getAttribute("id")));
     }
@@ -56,7 +56,7 @@ abstract class PageTest {
         throw new AssertionError("the keyboard does not lead to " + what);
     }
 
-    /** A figure that comes anew puts a new element in the place of the one that has the focus; then that one is looked at. */
+    /** An updated figure may replace the focused element; then the new one is used. */
     private static boolean isFocused(Predicate<WebElement> wanted) {
         for (int looks = 0; ; looks++) {
             try {

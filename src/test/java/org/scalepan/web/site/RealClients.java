@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** Programs of other people that tests drive. Where one is not installed its tests are skipped, unless skipping is forbidden. */
+/** External programs that tests drive. Where one is not installed its tests are skipped, unless skipping is forbidden. */
 final class RealClients {
     private static final int MOST_SECONDS = 60;
 

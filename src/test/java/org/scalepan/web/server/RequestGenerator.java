@@ -20,10 +20,10 @@ import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.read.Input;
 
 /**
- * Requests drawn from the description: every address with parameters and bodies that its schemas allow, half of them then spoilt in a
- * place or two. The same seed draws the same request.
+ * Generates requests from the description: every path with parameters and bodies that its schemas allow, half of them then made invalid
+ * in one or two places. The same seed gives the same request.
  */
-final class RequestDice {
+final class RequestGenerator {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private static final List<String> JUNK = List.of(
@@ -66,7 +66,7 @@ final class RequestDice {
             "insects emit a hundred times less than beef",
             "crickets need 2000 times less water than cattle",
             "mealworms cause 80 % less greenhouse gas than pork",
-            "palm weevils need no land at all",
+            "silkworm pupae need no land at all",
             "beef");
 
     private static final List<String> INPUTS = List.of(
@@ -87,7 +87,8 @@ final class RequestDice {
     private final List<Description.Operation> operations;
 
     /** A request. */
-    record Drawn(Description.Operation operation, String question, Map<String, String> headers, Optional<String> body) {
+    record GeneratedRequest(
+            Description.Operation operation, String question, Map<String, String> headers, Optional<String> body) {
         Reply reply() {
             return Reply.to(question, headers, body);
         }
@@ -98,21 +99,21 @@ final class RequestDice {
         }
     }
 
-    RequestDice(Description description) {
+    RequestGenerator(Description description) {
         this.description = description;
         this.operations = description.operations();
     }
 
     /** The request of a seed. */
-    Drawn draw(long seed) {
-        return new Throw(new SplittableRandom(seed)).request();
+    GeneratedRequest generate(long seed) {
+        return new Generation(new SplittableRandom(seed)).request();
     }
 
-    /** One throw of the dice. */
-    private final class Throw {
+    /** The generation of one request. */
+    private final class Generation {
         private final SplittableRandom random;
 
-        Throw(SplittableRandom random) {
+        Generation(SplittableRandom random) {
             this.random = random;
         }
 
@@ -124,19 +125,19 @@ final class RequestDice {
             return from.get(random.nextInt(from.size()));
         }
 
-        Drawn request() {
-            // Addresses that take a question are more than lists of words, though there are fewer of them.
+        GeneratedRequest request() {
+            // Weighted: routes with many parameters matter more than the vocabularies, which are more numerous.
             List<Description.Operation> rich = operations.stream()
                     .filter(one -> one.method().equals("post")
                             || description.parameters(one).size() > 5)
                     .toList();
             Description.Operation operation = chance(0.7) ? pick(rich) : pick(operations);
-            boolean spoilt = chance(0.5);
+            boolean malformed = chance(0.5);
             String path = operation.path();
             Map<String, String> query = new LinkedHashMap<>();
             for (Description.Parameter parameter : description.parameters(operation)) {
                 if (parameter.inPath()) {
-                    String value = spoilt && chance(0.2) ? "no-such" : inPath(operation, parameter);
+                    String value = malformed && chance(0.2) ? "no-such" : inPath(operation, parameter);
                     path = path.replace("{" + parameter.name() + "}", encoded(value));
                 } else if (isNeeded(operation, parameter) || chance(0.2)) {
                     query.put(parameter.name(), written(value(parameter.schema(), parameter.name(), 0)));
@@ -149,10 +150,10 @@ final class RequestDice {
             Map<String, String> headers = new LinkedHashMap<>();
             Optional<String> body = Optional.empty();
             if (operation.method().equals("post")) {
-                body = Optional.of(body(operation, headers, spoilt));
+                body = Optional.of(body(operation, headers, malformed));
             }
-            if (spoilt && chance(0.6)) {
-                spoil(query);
+            if (malformed && chance(0.6)) {
+                malform(query);
             }
             if (chance(0.2)) {
                 headers.put("Accept", pick(ACCEPTS));
@@ -160,7 +161,7 @@ final class RequestDice {
             String question = query.entrySet().stream()
                     .map(pair -> encoded(pair.getKey()) + "=" + encoded(pair.getValue()))
                     .collect(Collectors.joining("&"));
-            return new Drawn(operation, path + (question.isEmpty() ? "" : "?" + question), headers, body);
+            return new GeneratedRequest(operation, path + (question.isEmpty() ? "" : "?" + question), headers, body);
         }
 
         private boolean knows(Description.Operation operation, String name) {
@@ -168,7 +169,7 @@ final class RequestDice {
                     .anyMatch(parameter -> parameter.name().equals(name));
         }
 
-        /** Without these most questions would be refused at once and ask nothing. */
+        /** Without these most requests would be refused at once. */
         private boolean isNeeded(Description.Operation operation, Description.Parameter parameter) {
             String question = description.question(operation);
             return question.contains("?" + parameter.name() + "=") || question.contains("&" + parameter.name() + "=")
@@ -176,7 +177,7 @@ final class RequestDice {
                     : false;
         }
 
-        /** What an address is known to have there, or for products and indicators another one. */
+        /** The value of the example, or for products and indicators another one. */
         private String inPath(Description.Operation operation, Description.Parameter parameter) {
             if (parameter.schema().has("enum")
                     || List.of("product", "reference").contains(parameter.name())) {
@@ -193,7 +194,7 @@ final class RequestDice {
             return "none";
         }
 
-        private void spoil(Map<String, String> query) {
+        private void malform(Map<String, String> query) {
             List<String> names = new ArrayList<>(query.keySet());
             switch (random.nextInt(3)) {
                 case 0 -> query.put(pick(JUNK).strip() + "x", pick(JUNK));
@@ -206,27 +207,27 @@ final class RequestDice {
             }
         }
 
-        private String body(Description.Operation operation, Map<String, String> headers, boolean spoilt) {
+        private String body(Description.Operation operation, Map<String, String> headers, boolean malformed) {
             Description.Example example = pick(description.sent(operation));
             headers.putAll(example.headers());
             JsonNode records = example.body().orElseThrow();
             if (!records.isObject()) {
                 String rows = JsonAt.text(records, "");
-                return spoilt ? cut(rows) : rows;
+                return malformed ? cut(rows) : rows;
             }
             Description.Part schema = description.bodySchema(operation);
             ObjectNode body = chance(0.5) ? records.deepCopy() : (ObjectNode) value(schema.node(), "", 0);
             if (description.resolve(schema.node()).path("properties").has("draws")) {
                 body.put("draws", 1000);
             }
-            for (int times = spoilt ? 1 + random.nextInt(2) : 0; times > 0; times--) {
+            for (int times = malformed ? 1 + random.nextInt(2) : 0; times > 0; times--) {
                 change(body);
             }
             String written = body.toString();
-            return spoilt && chance(0.1) ? cut(written) : written;
+            return malformed && chance(0.1) ? cut(written) : written;
         }
 
-        /** A character more or less somewhere. */
+        /** Adds or removes one character. */
         private String cut(String text) {
             int at = random.nextInt(text.length());
             return chance(0.5)
@@ -236,7 +237,7 @@ final class RequestDice {
                             + text.substring(at);
         }
 
-        /** Changes one place of a body, wherever it is. */
+        /** Changes one value of a body at any depth. */
         private void change(JsonNode body) {
             List<JsonNode> inner = new ArrayList<>();
             collect(body, inner);
@@ -344,7 +345,7 @@ final class RequestDice {
             return list;
         }
 
-        /** Within the limits, on them now and then, and of any order of magnitude. */
+        /** Within the limits, sometimes exactly on them, of any order of magnitude. */
         private double number(JsonNode schema) {
             double least = schema.path("minimum")
                     .asDouble(schema.path("exclusiveMinimum").asDouble(0) + 1e-9);

@@ -7,32 +7,29 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.web.http.Answer;
 
-/**
- * An address that takes records, with records that it answers with 200, as the description shows them: so that a new address is attacked
- * from its first day.
- */
-public record RecordsTaker(String path, String mediaType, String right) {
+/** A route that takes records, with a valid example body from the description, so that new routes are tested automatically. */
+public record RecordsEndpoint(String path, String mediaType, String right) {
     private static final Description DESCRIPTION = Description.read();
 
-    static List<RecordsTaker> all() {
+    static List<RecordsEndpoint> all() {
         return DESCRIPTION.operations().stream()
                 .flatMap(operation -> DESCRIPTION.sent(operation).stream())
-                .map(example -> new RecordsTaker(
+                .map(example -> new RecordsEndpoint(
                         example.question(),
                         requireNonNull(example.headers().get("Content-Type")),
                         example.sent().orElseThrow()))
                 .toList();
     }
 
-    public static List<RecordsTaker> ofOneBody() {
-        return all().stream().filter(taker -> !taker.takesRows()).toList();
+    public static List<RecordsEndpoint> ofOneBody() {
+        return all().stream().filter(endpoint -> !endpoint.acceptsRows()).toList();
     }
 
-    static List<RecordsTaker> ofRows() {
-        return all().stream().filter(RecordsTaker::takesRows).toList();
+    static List<RecordsEndpoint> ofRows() {
+        return all().stream().filter(RecordsEndpoint::acceptsRows).toList();
     }
 
-    boolean takesRows() {
+    boolean acceptsRows() {
         return !mediaType.equals(Answer.JSON);
     }
 
@@ -40,7 +37,7 @@ public record RecordsTaker(String path, String mediaType, String right) {
         return right.getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Sends a body as what the address takes. */
+    /** Sends a body with the route's media type. */
     Optional<RawExchange> post(byte[] body) {
         return postAs(mediaType, body);
     }
@@ -49,7 +46,7 @@ public record RecordsTaker(String path, String mediaType, String right) {
         return postFramed("Content-Type: " + type + "\r\nContent-Length: " + body.length, body);
     }
 
-    /** Sends a body of the right type, framed by these headers. */
+    /** Sends a body with the route's media type, framed by these headers. */
     Optional<RawExchange> postAsFramed(String framing, byte[] body) {
         return postFramed("Content-Type: " + mediaType + "\r\n" + framing, body);
     }
