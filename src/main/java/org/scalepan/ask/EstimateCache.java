@@ -15,7 +15,7 @@ final class EstimateCache {
     /** Approximate size of an estimate in bytes, without its draws. */
     private static final int OF_ITS_TRAIL = 20_000;
 
-    private final Cache<EstimateKey, PublishedEstimate> kept = Caffeine.newBuilder()
+    private final Cache<EstimateKey, PublishedEstimate> cache = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
             .weigher((EstimateKey key, PublishedEstimate estimate) ->
                     OF_ITS_TRAIL + (estimate.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
@@ -31,6 +31,6 @@ final class EstimateCache {
     }
 
     PublishedEstimate get(EstimateKey key, Supplier<PublishedEstimate> fresh) {
-        return kept.get(key, unused -> fresh.get());
+        return cache.get(key, unused -> fresh.get());
     }
 }

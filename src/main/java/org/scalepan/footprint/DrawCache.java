@@ -16,7 +16,7 @@ final class DrawCache {
     private static final long MOST_BYTES =
             Math.min(64L << 20, Runtime.getRuntime().maxMemory() / 8);
 
-    private static final Cache<DrawKey, double[]> KEPT = Caffeine.newBuilder()
+    private static final Cache<DrawKey, double[]> CACHE = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
             .weigher((DrawKey key, double[] drawn) -> Double.BYTES * drawn.length)
             .build();
@@ -27,7 +27,7 @@ final class DrawCache {
 
     /** The numbers of a stream. Shared: callers must not write to them. */
     static double[] of(CommonRandomNumbers.Substream stream, long seed, int draws) {
-        return KEPT.get(
+        return CACHE.get(
                 new DrawKey(stream, seed, draws, Optional.empty()),
                 key -> stream.choice()
                         ? Draws.uniforms(stream.id(), seed, draws)
@@ -37,13 +37,13 @@ final class DrawCache {
     /** The values of a factor. Shared: callers must not write to them. */
     static double[] values(String factor, Distribution reading, long seed, int draws) {
         DrawKey key = new DrawKey(new CommonRandomNumbers.Substream(factor, false), seed, draws, Optional.of(reading));
-        double[] kept = KEPT.getIfPresent(key);
-        if (kept == null) {
+        double[] cached = CACHE.getIfPresent(key);
+        if (cached == null) {
             // Not within the cache's own computation, which must not come back to the cache for the scores.
-            kept = new double[draws];
-            reading.fill(of(key.stream, seed, draws), kept);
-            KEPT.put(key, kept);
+            cached = new double[draws];
+            reading.fill(of(key.stream, seed, draws), cached);
+            CACHE.put(key, cached);
         }
-        return kept;
+        return cached;
     }
 }

@@ -234,7 +234,8 @@ public final class UnitChain {
                 !link.quantity().equals("density") && !link.quantity().equals("diaas");
         Distribution published =
                 fraction ? SpreadReading.readFraction(row.printed(), gsd) : SpreadReading.read(row.printed(), gsd);
-        // A study's own factor is a parameter of that study: inverting it, as printed, adds no uncertainty to the study's
+        // A study's own factor is a parameter of that study: inverting it, as printed, adds no uncertainty to the
+        // study's
         // result.
         Distribution reading = studysOwn ? new Constant(row.printed().value().orElseGet(published::median)) : published;
         double scale = link.quantity().equals("protein")

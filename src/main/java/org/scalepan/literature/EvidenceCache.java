@@ -18,7 +18,7 @@ final class EvidenceCache {
     private static final int OF_A_FINDING = 3_000;
     private static final int OF_AN_UNUSED = 200;
 
-    private final Cache<PoolQuestion, Evidence> kept = Caffeine.newBuilder()
+    private final Cache<PoolQuestion, Evidence> cache = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
             .weigher((PoolQuestion question, Evidence evidence) -> weight(evidence))
             .build();
@@ -30,7 +30,7 @@ final class EvidenceCache {
     }
 
     Evidence get(PoolQuestion question, Function<PoolQuestion, Evidence> fresh) {
-        return kept.get(question, fresh);
+        return cache.get(question, fresh);
     }
 
     private static int weight(Evidence evidence) {

@@ -54,7 +54,8 @@ final class BetaLogit {
             double logProbability = logProbabilityBelow(logit);
             double step = (target - logProbability) / StrictMath.exp(logDensity(logit) - logProbability);
             logit += step;
-            // From the second step on the iteration only rises; a step that does not is rounding, and the root is reached.
+            // From the second step on the iteration only rises; a step that does not is rounding, and the root is
+            // reached.
             if (i > 0 && step <= 1e-14 * (1 + Math.abs(logit))) {
                 break;
             }

@@ -13,8 +13,8 @@ final class ScoresBelow {
     /** Scores farther out are so rare that each may cost what it costs. */
     private static final int FARTHEST = 8;
 
-    private static final int STRETCHES_OF_A_SCORE = 16;
-    private static final int STRETCHES = 2 * FARTHEST * STRETCHES_OF_A_SCORE;
+    private static final int PIECES_OF_A_SCORE = 16;
+    private static final int PIECES = 2 * FARTHEST * PIECES_OF_A_SCORE;
     private static final int COEFFICIENTS = 6;
     /** With less probability below the cut (29 standard deviations out), the slope at a knot is a product beyond the range of doubles. */
     private static final double LEAST_BELOW = 1e-190;
@@ -37,24 +37,24 @@ final class ScoresBelow {
             System.arraycopy(scores, 0, out, 0, out.length);
             return;
         }
-        double[] stretch = new double[COEFFICIENTS];
+        double[] piece = new double[COEFFICIENTS];
         if (out.length < FEW || below < LEAST_BELOW) {
             for (int i = 0; i < out.length; i++) {
-                out[i] = at(scores[i], stretch);
+                out[i] = at(scores[i], piece);
             }
             return;
         }
-        double[] stretches = new double[STRETCHES * COEFFICIENTS];
+        double[] pieces = new double[PIECES * COEFFICIENTS];
         Knot left = knot(0);
-        for (int i = 0; i < STRETCHES; i++) {
+        for (int i = 0; i < PIECES; i++) {
             Knot right = knot(i + 1);
-            left.through(right, stretches, i * COEFFICIENTS);
+            left.through(right, pieces, i * COEFFICIENTS);
             left = right;
         }
         for (int i = 0; i < out.length; i++) {
             double place = place(scores[i]);
             int number = (int) place;
-            out[i] = isBetweenKnots(place) ? along(stretches, number * COEFFICIENTS, place - number) : exact(scores[i]);
+            out[i] = isBetweenKnots(place) ? along(pieces, number * COEFFICIENTS, place - number) : exact(scores[i]);
         }
     }
 
@@ -68,7 +68,7 @@ final class ScoresBelow {
         return at(score, new double[COEFFICIENTS]);
     }
 
-    private double at(double score, double[] stretch) {
+    private double at(double score, double[] piece) {
         if (isNowhere()) {
             return score;
         }
@@ -77,8 +77,8 @@ final class ScoresBelow {
             return exact(score);
         }
         int number = (int) place;
-        knot(number).through(knot(number + 1), stretch, 0);
-        return along(stretch, 0, place - number);
+        knot(number).through(knot(number + 1), piece, 0);
+        return along(piece, 0, place - number);
     }
 
     /** So far out that nothing is cut off. */
@@ -87,11 +87,11 @@ final class ScoresBelow {
     }
 
     private static double place(double score) {
-        return (score + FARTHEST) * STRETCHES_OF_A_SCORE;
+        return (score + FARTHEST) * PIECES_OF_A_SCORE;
     }
 
     private boolean isBetweenKnots(double place) {
-        return place >= 0 && place < STRETCHES && below >= LEAST_BELOW;
+        return place >= 0 && place < PIECES && below >= LEAST_BELOW;
     }
 
     private static double along(double[] c, int from, double t) {
@@ -123,11 +123,11 @@ final class ScoresBelow {
     }
 
     private Knot knot(int number) {
-        double score = (double) number / STRETCHES_OF_A_SCORE - FARTHEST;
+        double score = (double) number / PIECES_OF_A_SCORE - FARTHEST;
         double value = exact(score);
         double slope = below * StrictMath.exp((value - score) * (value + score) / 2);
         double bend = slope * (value * slope - score);
-        double length = 1.0 / STRETCHES_OF_A_SCORE;
+        double length = 1.0 / PIECES_OF_A_SCORE;
         return new Knot(value, slope * length, bend * length * length);
     }
 }

@@ -70,7 +70,8 @@ class BibTexTest {
     })
     void the_csl_type_decides_the_entry_type(String csl, String bibtex) {
         assertEquals(
-                bibtex, only(SampleReferences.plain("a", csl, "T", List.of())).getType().getValue());
+                bibtex,
+                only(SampleReferences.plain("a", csl, "T", List.of())).getType().getValue());
     }
 
     @Test
@@ -91,12 +92,13 @@ class BibTexTest {
 
     @Test
     void capitals_of_a_title_are_protected_except_the_first_of_all() {
-        Reference reference =
-                SampleReferences.plain("a", "book", "Life cycle assessment of Tenebrio molitor in the EU (CO2 only)", List.of());
+        Reference reference = SampleReferences.plain(
+                "a", "book", "Life cycle assessment of Tenebrio molitor in the EU (CO2 only)", List.of());
         assertEquals(
                 "Life cycle assessment of {Tenebrio} molitor in the {EU} {(CO2} only)",
                 field(only(reference), "title"));
-        assertEquals("{LCA} of beef", field(only(SampleReferences.plain("a", "book", "LCA of beef", List.of())), "title"));
+        assertEquals(
+                "{LCA} of beef", field(only(SampleReferences.plain("a", "book", "LCA of beef", List.of())), "title"));
     }
 
     @Test
@@ -112,7 +114,9 @@ class BibTexTest {
                 "a",
                 "report",
                 "T",
-                List.of(SampleReferences.body("Food and Agriculture Organization, Rome"), SampleReferences.body("R&D Ltd")));
+                List.of(
+                        SampleReferences.body("Food and Agriculture Organization, Rome"),
+                        SampleReferences.body("R&D Ltd")));
         assertEquals("{Food and Agriculture Organization, Rome} and {R\\&D Ltd}", field(only(reference), "author"));
     }
 
@@ -134,7 +138,8 @@ class BibTexTest {
             })
     void each_special_character_of_latex_is_escaped(String character, String latex) {
         assertEquals(
-                "a" + latex + "b", field(only(SampleReferences.plain("a", "book", "a" + character + "b", List.of())), "title"));
+                "a" + latex + "b",
+                field(only(SampleReferences.plain("a", "book", "a" + character + "b", List.of())), "title"));
     }
 
     @Test
@@ -145,7 +150,8 @@ class BibTexTest {
 
     @Test
     void letters_beyond_ascii_stay_as_they_are() {
-        Reference reference = SampleReferences.plain("a", "book", "Étude du ver de farine 黄粉虫", List.of(SampleReferences.body("Thévenot")));
+        Reference reference = SampleReferences.plain(
+                "a", "book", "Étude du ver de farine 黄粉虫", List.of(SampleReferences.body("Thévenot")));
         assertEquals("Étude du ver de farine 黄粉虫", field(only(reference), "title"));
         assertEquals("{Thévenot}", field(only(reference), "author"));
     }

@@ -100,11 +100,13 @@ class CslJsonTest {
                           {"family": "Huis", "non-dropping-particle": "van", "given": "Arnold"},
                           {"family": "Humboldt", "dropping-particle": "von", "given": "A", "suffix": "Jr"}]}]
                         """)).get(0);
-        assertEquals(List.of(SampleReferences.person("van Huis", "Arnold"), SampleReferences.person("von Humboldt Jr", "A")), read.authors());
+        assertEquals(
+                List.of(SampleReferences.person("van Huis", "Arnold"), SampleReferences.person("von Humboldt Jr", "A")),
+                read.authors());
     }
 
     @Test
-    void fields_a_reference_manager_adds_are_passed_over() {
+    void fields_a_reference_manager_adds_are_ignored() {
         assertEquals(List.of(), CslJson.faults(json("""
                         [{"id": "a", "type": "book", "title": "T", "custom": {"check": "memory"}, "abstract": "...",
                           "language": "en", "ISSN": "1932-6203", "accessed": {"date-parts": [[2026, 11, 1]]}}]
@@ -199,8 +201,12 @@ class CslJsonTest {
 
     @Test
     void what_is_written_keeps_to_the_csl_1_0_2_schema() {
-        List<Reference> references =
-                List.of(SampleReferences.oonincx(), SampleReferences.poore(), SampleReferences.smetana(), SampleReferences.vanHuis(), SampleReferences.commonPractice());
+        List<Reference> references = List.of(
+                SampleReferences.oonincx(),
+                SampleReferences.poore(),
+                SampleReferences.smetana(),
+                SampleReferences.vanHuis(),
+                SampleReferences.commonPractice());
         assertEquals(Set.of(), breachesOfCsl(CslJson.write(references)));
         assertEquals(Set.of(), breachesOfCsl(CslJson.write(SampleReferences.hostile(1, 200))));
     }

@@ -35,13 +35,15 @@ class PlainTextTest {
 
     @Test
     void without_an_author_the_title_leads_and_an_unknown_year_is_n_d() {
-        assertEquals("Common practice in the trade, no published source (n.d.).", PlainText.of(SampleReferences.commonPractice()));
+        assertEquals(
+                "Common practice in the trade, no published source (n.d.).",
+                PlainText.of(SampleReferences.commonPractice()));
     }
 
     @Test
     void a_title_that_ends_in_a_mark_takes_no_second_one() {
-        Reference reference =
-                SampleReferences.plain("a", "book", "Edible insects are the future?", List.of(SampleReferences.person("van Huis", "A")));
+        Reference reference = SampleReferences.plain(
+                "a", "book", "Edible insects are the future?", List.of(SampleReferences.person("van Huis", "A")));
         assertEquals("van Huis A (n.d.) Edible insects are the future?", PlainText.of(reference));
     }
 

@@ -34,17 +34,20 @@ class ReferenceTest {
 
     @Test
     void one_author_with_others_the_record_did_not_list_is_not_cited_as_if_alone() {
-        Reference sole = withNote(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.person("Thévenot", "A"))));
+        Reference sole =
+                withNote(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.person("Thévenot", "A"))));
         assertEquals("Thévenot et al. n.d.", sole.label());
     }
 
     @Test
     void without_an_author_the_start_of_the_title_is_cited_cut_at_a_word() {
         assertEquals(
-                "Common practice in the trade, no… n.d.", SampleReferences.commonPractice().label());
+                "Common practice in the trade, no… n.d.",
+                SampleReferences.commonPractice().label());
         assertEquals(
                 "Assess uncertainty n.d.",
-                SampleReferences.plain("a", "report", "Assess uncertainty", List.of()).label());
+                SampleReferences.plain("a", "report", "Assess uncertainty", List.of())
+                        .label());
     }
 
     @Test
@@ -140,8 +143,8 @@ class ReferenceTest {
 
     @Test
     void every_rule_broken_is_named_at_once() {
-        IllegalArgumentException refused =
-                assertThrows(IllegalArgumentException.class, () -> SampleReferences.plain("a b", "journal", "", List.of()));
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class, () -> SampleReferences.plain("a b", "journal", "", List.of()));
         assertTrue(refused.getMessage().contains("id \"a b\""), refused.getMessage());
         assertTrue(refused.getMessage().contains("type \"journal\""), refused.getMessage());
         assertTrue(refused.getMessage().contains("title is missing"), refused.getMessage());

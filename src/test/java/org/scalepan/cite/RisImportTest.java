@@ -43,7 +43,10 @@ class RisImportTest {
         }
         assertEquals(
                 List.of("Oonincx, Dennis G. A. B.", "de Boer, Imke J. M."),
-                KRis.processList(Ris.write(List.of(SampleReferences.oonincx())).lines().toList()).stream()
+                KRis.processList(Ris.write(List.of(SampleReferences.oonincx()))
+                                .lines()
+                                .toList())
+                        .stream()
                         .map(RisRecord::getAuthors)
                         .flatMap(Collection::stream)
                         .toList());

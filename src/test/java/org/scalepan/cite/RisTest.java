@@ -72,13 +72,14 @@ class RisTest {
     void the_csl_type_decides_the_reference_type(String csl, String ris) {
         assertEquals(
                 "TY  - " + ris,
-                lines(Ris.write(List.of(SampleReferences.plain("a", csl, "T", List.of())))).get(0));
+                lines(Ris.write(List.of(SampleReferences.plain("a", csl, "T", List.of()))))
+                        .get(0));
     }
 
     @Test
     void a_body_is_one_author_without_a_comma_added() {
-        List<String> lines =
-                lines(Ris.write(List.of(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.body("World Bank"))))));
+        List<String> lines = lines(Ris.write(
+                List.of(SampleReferences.plain("a", "report", "T", List.of(SampleReferences.body("World Bank"))))));
         assertTrue(lines.contains("AU  - World Bank"), lines.toString());
     }
 

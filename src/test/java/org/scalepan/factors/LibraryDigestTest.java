@@ -44,7 +44,7 @@ class LibraryDigestTest {
     }
 
     @Test
-    void it_is_blind_to_line_ends() {
+    void it_does_not_depend_on_line_ends() {
         for (String file : List.of("results.csv", "composition.csv", "products.csv")) {
             copy.write(file, copy.text(file).replace("\n", "\r\n"));
         }
@@ -52,14 +52,14 @@ class LibraryDigestTest {
     }
 
     @Test
-    void it_is_blind_to_quoting() {
+    void it_does_not_depend_on_quoting() {
         copy.set("forms.csv", "dried", "name", "\"Dried\"");
         copy.set("products.csv", "pork", "name", "\"pork\"");
         assertEquals(BUNDLED, copy.library().version().digest());
     }
 
     @Test
-    void it_is_blind_to_the_layout_of_sources_json() throws IOException {
+    void it_does_not_depend_on_the_layout_of_sources_json() throws IOException {
         ObjectMapper json = new ObjectMapper();
         copy.write("sources.json", json.readTree(copy.text("sources.json")).toString());
         assertEquals(BUNDLED, copy.library().version().digest());

@@ -93,7 +93,8 @@ class CommonRandomNumbersTest {
     @Test
     void values_of_an_exchanged_factor_use_the_scores_of_the_other_instance() {
         CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
-        CommonRandomNumbers exchanged = new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), secondSample);
+        CommonRandomNumbers exchanged =
+                new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), secondSample);
         double[] expected = new double[N];
         UNCERTAIN.fill(secondSample.scores("feed"), expected);
 
@@ -102,7 +103,7 @@ class CommonRandomNumbersTest {
     }
 
     @Test
-    void numbers_drawn_anew_have_nothing_to_do_with_the_first_ones() {
+    void a_second_sample_is_independent_of_the_first() {
         CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
 
         assertFalse(Arrays.equals(new CommonRandomNumbers(7, N).scores("feed"), secondSample.scores("feed")));

@@ -118,7 +118,7 @@ class RebasingTest {
     }
 
     @Test
-    void a_rest_that_only_one_gas_can_take_is_not_open() {
+    void an_unknown_rest_of_a_single_gas_is_no_range() {
         Rebasing rest = rebasing(Map.of(Gas.CH4_BIOGENIC, 0.5, Gas.CO2, 0.3), "ar4-100", "ar4-100", "ar6-100");
         assertFalse(rest.isOpen());
         assertEquals(1.023221, rest.multiplier(), 1e-6);
@@ -126,7 +126,7 @@ class RebasingTest {
     }
 
     @Test
-    void two_results_with_the_same_open_shares_see_the_same_parting() {
+    void two_results_with_the_same_unknown_shares_use_the_same_draws_of_them() {
         Rebasing open = rebasing(Map.of(Gas.CH4_BIOGENIC, 0.5), "ar4-100", "ar4-100", "ar6-100");
         assertTrue(Arrays.equals(drawn(open), drawn(open)));
     }

@@ -15,7 +15,7 @@ class UnitChainRoundTripTest {
     private static final Library LIBRARY = Libraries.bundled();
 
     @Test
-    void there_and_back_is_where_one_started_at_the_centre_and_draw_by_draw() {
+    void there_and_back_is_the_identity_at_the_centre_and_draw_by_draw() {
         int pairs = 0;
         for (Product product : LIBRARY.products().values()) {
             for (String form : LIBRARY.ids("forms")) {

@@ -123,7 +123,7 @@ class UnitChainTest {
     }
 
     @Test
-    void palm_weevil_runs_the_other_way() {
+    void corrected_protein_lowers_the_impact_of_palm_weevil() {
         // Mba et al. 2018: 6.08 to 7.42, above 6.25 in the middle, so that corrected protein lowers the impact.
         UnitChain corrected = chain("palm-weevil", "fresh", NO_SOURCE, ProteinBasis.CORRECTED, true, Grade.MEMORY);
         assertEquals(6.25 / Math.sqrt(6.08 * 7.42), times(corrected, KG_PROTEIN, KG_PROTEIN), 1e-9);
@@ -288,7 +288,7 @@ class UnitChainTest {
     }
 
     @Test
-    void a_live_animal_has_no_way_to_litres() {
+    void a_live_animal_has_no_conversion_to_litres() {
         assertInstanceOf(
                 ChainPath.MissingConversion.class,
                 chain("beef", "fresh", NO_SOURCE).path(KG_LIVE, LITRE));

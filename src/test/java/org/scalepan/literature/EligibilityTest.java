@@ -83,7 +83,7 @@ class EligibilityTest {
     }
 
     @Test
-    void excluded_sources_may_not() {
+    void excluded_sources_are_not_used() {
         Evidence.PooledEvidence some = Asked.of(LIBRARY).without("dreyer-2021").some("mealworm");
         assertEquals(List.of("oonincx-deboer-2012", "paris-2024"), some.sources());
         assertEquals("exclude= drops its source", whyNot(some, "dreyer-2021.mealworm.ghg.kg-protein"));

@@ -107,7 +107,7 @@ class EnergyTest {
      * in the kiln (Pennise et al. 2001); its carbon was a tree.
      */
     @Test
-    void charcoal_burdens_in_the_kiln_and_in_the_stove() {
+    void charcoal_emits_in_the_kiln_and_in_the_stove() {
         Inventory inventory = farm().energy("charcoal", 100).inventory();
         double gigajoules = 100 * 29.5 / 1000;
 

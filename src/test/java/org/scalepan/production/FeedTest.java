@@ -79,7 +79,7 @@ class FeedTest {
 
     /** Dry matter balance: the lines add up to the feed less its water. */
     @Test
-    void dry_matter_closes_over_all_ingredients() {
+    void dry_matter_balances_over_all_ingredients() {
         Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                 .feed(Fed.of("wheat-bran", 300).moisture(0.10))
                 .feed(Fed.of("carrot", 200).moisture(0.88))
@@ -226,7 +226,7 @@ class FeedTest {
         "compound-dairy-feed, adom-2013.compound-dairy-feed.ghg.economic",
         "soybean-meal, adom-2012.soybean-meal.ghg"
     })
-    void without_a_wish_the_plainest_allocation_is_taken(String ingredient, String row) {
+    void without_a_requested_allocation_the_preferred_one_is_used(String ingredient, String row) {
         Inventory inventory = fed(Fed.of(ingredient, 100)).inventory();
         Flow line = inventory.flows().stream()
                 .filter(flow -> flow.what().equals(ingredient) && flow.flux() == Flux.CO2E)
@@ -264,7 +264,7 @@ class FeedTest {
 
     /** Residue that is worth as much as what replaces it: a kilogram for a kilogram, where nothing else is said. */
     @Test
-    void what_replaces_a_residue_replaces_it_kilogram_for_kilogram_unless_it_is_reported_otherwise() {
+    void a_residue_is_replaced_kilogram_for_kilogram_unless_stated_otherwise() {
         FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
                 "cassava-peel",
                 1000,
@@ -282,7 +282,7 @@ class FeedTest {
 
     /** Everything that a grower may know of his feed, per kg as fed: 0.1 kg CO2e, 0.5 m2, 3 MJ and 0.02 m3. */
     @Test
-    void energy_and_water_of_feed_count_where_the_grower_brings_them_along() {
+    void energy_and_water_of_feed_count_where_the_grower_states_them() {
         FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
                 OptionalDouble.of(0.1), OptionalDouble.of(0.5), OptionalDouble.of(3), OptionalDouble.of(0.02));
         FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();

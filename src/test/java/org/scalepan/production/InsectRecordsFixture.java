@@ -20,7 +20,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     private OptionalDouble price = OptionalDouble.empty();
     private OptionalDouble cycleDays = OptionalDouble.empty();
     private OptionalDouble pairs = OptionalDouble.empty();
-    private OptionalDouble kept = OptionalDouble.empty();
+    private OptionalDouble keptForBreeding = OptionalDouble.empty();
     private OptionalDouble mortality = OptionalDouble.empty();
     private Optional<InsectFarm.Frass> frass = Optional.empty();
     private final List<InsectFarm.Processing> processing = new ArrayList<>();
@@ -62,8 +62,8 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
         return this;
     }
 
-    public InsectRecordsFixture kept(double share) {
-        kept = OptionalDouble.of(share);
+    public InsectRecordsFixture keptForBreeding(double share) {
+        keptForBreeding = OptionalDouble.of(share);
         return this;
     }
 
@@ -124,7 +124,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
                 price,
                 cycleDays,
                 pairs,
-                kept,
+                keptForBreeding,
                 mortality,
                 frass,
                 processing,

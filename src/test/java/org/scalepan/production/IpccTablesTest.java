@@ -66,8 +66,7 @@ class IpccTablesTest {
         "ef3,         layers, ipcc-2019.ef3.all-animals.poultry-manure-with-litter",
         "ef3,         poultry, ipcc-2019.ef3.all-animals.poultry-manure-with-litter"
     })
-    void an_animal_without_a_row_uses_that_of_its_broader_category(
-            String quantity, String animals, String expected) {
+    void an_animal_without_a_row_uses_that_of_its_broader_category(String quantity, String animals, String expected) {
         Where litter = Where.of(animals).manure("mms.poultry-manure-with-litter", "any-climate");
 
         assertEquals(expected, id(of2019(), quantity, litter));
@@ -159,7 +158,7 @@ class IpccTablesTest {
     }
 
     @Test
-    void the_tables_have_nothing_of_what_they_do_not_know() {
+    void an_unknown_quantity_or_animal_has_no_row() {
         assertEquals("none", id(of2019(), "weight-of-horns", in("dairy-cattle", "asia")));
         assertEquals("none", id(of2019(), "enteric-ef", in("crickets", "asia")));
     }
@@ -263,7 +262,8 @@ class IpccTablesTest {
         "mms.liquid-slurry, warm-temperate-dry, 0.41",
         "mms.pasture, tropical-wet, 0.0047"
     })
-    void a_climate_zone_without_a_row_uses_that_of_its_temperature_class(String system, String climate, double printed) {
+    void a_climate_zone_without_a_row_uses_that_of_its_temperature_class(
+            String system, String climate, double printed) {
         assertEquals(printed, cell(of2019(), "mcf", Where.of("dairy-cattle").manure(system, climate)), 0.0);
     }
 
@@ -411,7 +411,8 @@ class IpccTablesTest {
         "frac-leach, all,  tropical-dry,  ipcc-2019.frac-leach.all.dry",
         "frac-leach, all,  tropical-wet,  ipcc-2019.frac-leach.all.wet"
     })
-    void factors_of_nitrogen_on_soils_depend_on_input_and_moisture(String quantity, String input, String climate, String expected) {
+    void factors_of_nitrogen_on_soils_depend_on_input_and_moisture(
+            String quantity, String input, String climate, String expected) {
         assertEquals(expected, of2019().soil(quantity, input, climate).id());
     }
 

@@ -126,7 +126,7 @@ class PropagationTest {
     }
 
     @Test
-    void the_interval_lies_about_the_value_and_widens_with_coverage() {
+    void the_interval_contains_the_value_and_widens_with_coverage() {
         FirstOrder first = of(ActivityTerm.of(1).times(factor("a", 1, 1.3))).firstOrder();
 
         assertTrue(first.low(0.95) < first.low(0.5) && first.low(0.5) < first.value());
@@ -136,7 +136,7 @@ class PropagationTest {
     }
 
     @Test
-    void a_credit_beyond_the_burden_has_its_lower_end_below_its_upper() {
+    void the_interval_of_a_credit_beyond_the_burden_is_in_order() {
         FirstOrder first = of(
                         ActivityTerm.of(-4).times(factor("a", 1, 1.3)),
                         ActivityTerm.of(1).times(factor("b", 1, 1.2)))

@@ -108,7 +108,7 @@ class SystemFootprintTest {
     }
 
     @Test
-    void processing_counts_behind_the_processing_gate_only() {
+    void processing_counts_at_the_processing_gate_only() {
         assertFalse(stages(Tally.of(LIBRARY, everyStage())).contains(Stage.PROCESSING));
         assertTrue(stages(Tally.of(LIBRARY, everyStage()).at("processing-gate")).contains(Stage.PROCESSING));
     }
@@ -181,7 +181,7 @@ class SystemFootprintTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.NEGATIVE_INFINITY})
-    void an_amount_that_is_no_number_is_refused(double amount) {
+    void an_amount_that_is_not_finite_is_refused(double amount) {
         assertThrows(IllegalArgumentException.class, () -> ActivityTerm.of(amount));
     }
 

@@ -84,8 +84,7 @@ class SpreadReadingTest {
 
     @ParameterizedTest
     @CsvSource({"P5_P95, 0.05", "P10_P90, 0.1"})
-    void two_percentiles_fix_the_lognormal_whatever_mean_is_printed_with_them(
-            SpreadKind kind, double lower) {
+    void two_percentiles_fix_the_lognormal_whatever_mean_is_printed_with_them(SpreadKind kind, double lower) {
         Distribution read = read(Printed.of(kind).value(49.89).low(20.25).high(105.2));
 
         assertInstanceOf(Lognormal.class, read);

@@ -34,36 +34,37 @@ public final class Disclosure {
     public static Map<String, String> of(Brief brief) {
         ComparisonBasis basis = brief.question().basis();
         Sentences sentences = new Sentences(basis, brief.question().sampling().coverage());
-        Map<String, String> said = new LinkedHashMap<>();
-        said.put(
+        Map<String, String> statements = new LinkedHashMap<>();
+        statements.put(
                 "Compared",
                 brief.rows().stream().map(row -> row.estimate().words()).collect(Collectors.joining(", ")) + " with "
                         + brief.reference().words());
-        said.put(
+        statements.put(
                 "Indicator", basis.indicator().name() + " (" + basis.indicator().unit() + ")");
-        said.put("Functional unit", "per " + basis.per().words());
-        said.put("System boundary", sentences.boundary());
-        said.put("Form and life stage", each(brief, Disclosure::form));
-        said.put("Regions and scale", each(brief, Disclosure::regions));
-        said.put("Years of the data", each(brief, Disclosure::years));
+        statements.put("Functional unit", "per " + basis.per().words());
+        statements.put("System boundary", sentences.boundary());
+        statements.put("Form and life stage", each(brief, Disclosure::form));
+        statements.put("Regions and scale", each(brief, Disclosure::regions));
+        statements.put("Years of the data", each(brief, Disclosure::years));
         if (basis.indicator().isWarming()) {
-            said.put("Warming set", basis.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
+            statements.put(
+                    "Warming set", basis.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
         }
-        said.put("Allocation", each(brief, estimate -> findings(estimate, result -> result.allocation())));
-        said.put("Land-use change", landUse(basis, brief));
-        said.put(
+        statements.put("Allocation", each(brief, estimate -> findings(estimate, result -> result.allocation())));
+        statements.put("Land-use change", landUse(basis, brief));
+        statements.put(
                 "Figures and studies",
                 each(
                         brief,
                         estimate -> estimate.summary().map(sentences::footprint).orElse("no figure") + ", "
                                 + Sentences.studies(estimate, "")));
-        said.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
-        said.put("Review", "not reviewed by a panel of interested parties");
-        said.put(
+        statements.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
+        statements.put("Review", "not reviewed by a panel of interested parties");
+        statements.put(
                 "Preference",
                 "one indicator only: this is not a claim that either is preferable overall, and other indicators may rank"
                         + " them otherwise");
-        return said;
+        return statements;
     }
 
     private static String each(Brief brief, Function<Estimate, String> reported) {

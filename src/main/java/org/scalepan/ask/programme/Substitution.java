@@ -63,7 +63,9 @@ public record Substitution(
     private Provenance grounds(Library library) {
         return new Provenance(
                 library,
-                changes.stream().flatMap(change -> change.withEvidence().stream()).toList());
+                changes.stream()
+                        .flatMap(change -> change.withEvidence().stream())
+                        .toList());
     }
 
     /** The products on either side, with a figure or without: cautions do not depend on evidence. */

@@ -307,7 +307,9 @@ final class ConsistencyCheck {
             }
             if (!at.equals(Regions.WORLD)) {
                 faults.add(row.fault(
-                        "parent", "region " + row.text("id") + " does not lead up to the world", "correct its parents"));
+                        "parent",
+                        "region " + row.text("id") + " does not lead up to the world",
+                        "correct its parents"));
             }
         }
     }

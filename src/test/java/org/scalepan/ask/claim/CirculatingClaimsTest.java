@@ -44,7 +44,7 @@ class CirculatingClaimsTest {
         "c42, mealworm, chicken, land, 2.5, kg-protein, farm-gate, partly, oonincx-deboer-2012",
         "c41, mealworm, pork, energy, 1, kg-protein, farm-gate, partly, earth-2022-pork-mealworm"
     })
-    void a_claim_comes_out_as_its_literature_says(
+    void a_claim_gets_the_verdict_of_its_literature(
             String id,
             String product,
             String reference,
@@ -55,14 +55,15 @@ class CirculatingClaimsTest {
             String verdict,
             String source) {
         Claim claim = claim(id);
-        Asked asked = Asked.of(Said.LIBRARY)
+        Asked asked = Asked.of(SampleClaims.LIBRARY)
                 .indicator(indicator)
                 .per(FunctionalUnit.of(per).orElseThrow())
                 .at(boundary);
         Claimed claimed = timesLess == 0 ? new Claimed.NoneAtAll() : new Claimed.TimesLess(timesLess);
 
-        ClaimCheck check =
-                Said.checked(asked, product, reference, claimed).checks().get(0);
+        ClaimCheck check = SampleClaims.checked(asked, product, reference, claimed)
+                .checks()
+                .get(0);
 
         assertEquals(verdict, claim.verdict(), "the verdict of " + source);
         String came = check.overall() + ", asked " + check.asked().verdict() + ": " + check.reason();
@@ -89,7 +90,7 @@ class CirculatingClaimsTest {
         "c18, feed, chicken, 1, kg-live, animal, fails, LEANS_AGAINST",
         "c23, land, beef, 13, kg-product, farm-gate, fails, NO_EVIDENCE"
     })
-    void a_claim_on_a_basis_of_its_own_is_met_but_not_judged_for_it(
+    void a_claim_on_another_basis_is_matched_without_its_verdict(
             String id,
             String indicator,
             String reference,
@@ -98,8 +99,8 @@ class CirculatingClaimsTest {
             String boundary,
             String verdict,
             Verdict asked) {
-        ClaimCheck check = Said.check(
-                Asked.of(Said.LIBRARY)
+        ClaimCheck check = SampleClaims.check(
+                Asked.of(SampleClaims.LIBRARY)
                         .indicator(indicator)
                         .per(FunctionalUnit.of(per).orElseThrow())
                         .at(boundary),
@@ -137,10 +138,10 @@ class CirculatingClaimsTest {
     /** oonincx-2010 restated per kg protein: c05 holds on its own basis and fails from cradle to farm gate. */
     @Test
     void a_claim_knows_the_bases_on_which_it_holds_and_fails() {
-        Asked asked = Asked.of(Said.LIBRARY);
-        Circulating alive = met(
-                Said.check(Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal"), "mealworm", "pork", 10));
-        Circulating gate = met(Said.check(asked, "mealworm", "pork", 10));
+        Asked asked = Asked.of(SampleClaims.LIBRARY);
+        Circulating alive = met(SampleClaims.check(
+                Asked.of(SampleClaims.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal"), "mealworm", "pork", 10));
+        Circulating gate = met(SampleClaims.check(asked, "mealworm", "pork", 10));
 
         assertEquals(Verdict.HOLDS, alive.onThisBasis().orElseThrow());
         assertEquals(Verdict.FAILS, gate.onThisBasis().orElseThrow());
@@ -154,17 +155,17 @@ class CirculatingClaimsTest {
     }
 
     @Test
-    void a_claim_that_is_far_from_every_circulating_one_meets_none() {
-        assertTrue(Said.check(Asked.of(Said.LIBRARY), "mealworm", "beef", 30)
+    void a_claim_far_from_every_circulating_one_matches_none() {
+        assertTrue(SampleClaims.check(Asked.of(SampleClaims.LIBRARY), "mealworm", "beef", 30)
                 .circulating()
                 .isEmpty());
-        assertTrue(Said.check(Asked.of(Said.LIBRARY), "beef", "chicken", 100)
+        assertTrue(SampleClaims.check(Asked.of(SampleClaims.LIBRARY), "beef", "chicken", 100)
                 .circulating()
                 .isEmpty());
     }
 
     private static Claim claim(String id) {
-        return Said.LIBRARY.claims().stream()
+        return SampleClaims.LIBRARY.claims().stream()
                 .filter(claim -> claim.id().equals(id))
                 .findFirst()
                 .orElseThrow();

@@ -19,15 +19,15 @@ import org.scalepan.literature.Borrowed;
 /** Verdicts on claims whose sources are known. */
 class ClaimCheckTest {
     private static final Asked ALIVE =
-            Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal");
+            Asked.of(SampleClaims.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal");
 
     private static Asked asked() {
-        return Asked.of(Said.LIBRARY);
+        return Asked.of(SampleClaims.LIBRARY);
     }
 
     @Test
     void a_hundred_times_less_than_beef_holds_for_the_animals_alone_and_fails_from_cradle_to_farm_gate() {
-        ClaimCheck check = Said.check(asked(), "mealworm", "beef", 100);
+        ClaimCheck check = SampleClaims.check(asked(), "mealworm", "beef", 100);
 
         assertEquals(Overall.HOLDS_ONLY_FOR, check.overall());
         assertEquals(Verdict.FAILS, check.asked().verdict());
@@ -45,9 +45,15 @@ class ClaimCheckTest {
     /** oonincx-2010: cattle against crickets, mealworms and locusts, 1815, 376 and 161 times by the table as printed (AR4). */
     @ParameterizedTest
     @CsvSource({"house-cricket, 1815", "mealworm, 376", "migratory-locust, 161"})
-    void the_chamber_study_is_met_on_its_own_basis(String insect, double printed) {
-        ClaimCheck check = Said.check(
-                Asked.of(Said.LIBRARY).per(FunctionalUnit.KG_LIVE).at("animal").gwp("ar4-100"), insect, "beef", 100);
+    void the_chamber_study_is_matched_on_its_own_basis(String insect, double printed) {
+        ClaimCheck check = SampleClaims.check(
+                Asked.of(SampleClaims.LIBRARY)
+                        .per(FunctionalUnit.KG_LIVE)
+                        .at("animal")
+                        .gwp("ar4-100"),
+                insect,
+                "beef",
+                100);
 
         // Printed without a spread the cattle value is the middle of what is drawn; the insects' values are means.
         double ratio = check.asked()
@@ -63,8 +69,9 @@ class ClaimCheckTest {
     /** oonincx-deboer-2012: 5.52 to 12.51 times less than beef, 1.51 to 3.87 than pork, per kg protein at the farm gate. */
     @ParameterizedTest
     @CsvSource({"beef, 5.52, 12.51", "pork, 1.51, 3.87", "chicken, 1.32, 2.67", "milk, 1.77, 2.80"})
-    void the_interval_that_a_study_prints_is_reported_beside_the_pooled_ratio(String reference, double low, double high) {
-        ClaimCheck check = Said.check(asked(), "mealworm", reference, 100);
+    void the_interval_that_a_study_prints_is_reported_beside_the_pooled_ratio(
+            String reference, double low, double high) {
+        ClaimCheck check = SampleClaims.check(asked(), "mealworm", reference, 100);
 
         PairedFinding found = check.paired().get(0);
         assertEquals("oonincx-deboer-2012", found.study().study());
@@ -79,9 +86,9 @@ class ClaimCheckTest {
      */
     @Test
     void a_paper_that_did_not_measure_the_reference_itself_is_reported() {
-        ClaimCheck straight = Said.check(asked(), "mealworm", "beef", 100);
-        ClaimCheck turned = Said.check(asked(), "beef", "mealworm", 1);
-        ClaimCheck chamber = Said.check(ALIVE.gwp("ar4-100"), "house-cricket", "beef", 100);
+        ClaimCheck straight = SampleClaims.check(asked(), "mealworm", "beef", 100);
+        ClaimCheck turned = SampleClaims.check(asked(), "beef", "mealworm", 1);
+        ClaimCheck chamber = SampleClaims.check(ALIVE.gwp("ar4-100"), "house-cricket", "beef", 100);
 
         Borrowed ofStraight = straight.paired().get(0).study().borrowed();
         assertEquals(Optional.of("devries-deboer-2010"), ofStraight.reference());
@@ -97,11 +104,11 @@ class ClaimCheckTest {
     }
 
     @Test
-    void what_can_be_said_instead_never_says_more_than_the_draws() {
-        ClaimCheck check = Said.check(asked(), "mealworm", "beef", 100);
+    void the_sentence_offered_instead_claims_no_more_than_the_draws() {
+        ClaimCheck check = SampleClaims.check(asked(), "mealworm", "beef", 100);
         double said = check.instead().timesLess().orElseThrow();
 
-        double probability = Said.check(asked(), "mealworm", "beef", said)
+        double probability = SampleClaims.check(asked(), "mealworm", "beef", said)
                 .asked()
                 .probability()
                 .orElseThrow()
@@ -121,7 +128,8 @@ class ClaimCheckTest {
         String alone = Said.check(asked().indicator("land"), "peas", "lamb", 2)
                 .instead()
                 .sentence();
-        String enough = Said.check(asked(), "chicken", "beef", 2).instead().sentence();
+        String enough =
+                SampleClaims.check(asked(), "chicken", "beef", 2).instead().sentence();
 
         assertTrue(alone.contains("in 90 % of the draws"), alone);
         assertTrue(alone.contains("It rests on one study of pea and one study of lamb and mutton"), alone);
@@ -132,7 +140,7 @@ class ClaimCheckTest {
 
     @Test
     void where_no_reduction_can_be_defended_that_is_said() {
-        ClaimCheck check = Said.check(asked(), "mealworm", "chicken", 2);
+        ClaimCheck check = SampleClaims.check(asked(), "mealworm", "chicken", 2);
 
         assertTrue(check.instead().timesLess().isEmpty());
         assertTrue(check.instead().sentence().contains("no reduction can be defended"), check.instead()::sentence);
@@ -141,7 +149,8 @@ class ClaimCheckTest {
     /** uk-defra-bsf-lca-2024 prints insect meal as up to 13.5 times soybean meal. */
     @Test
     void where_it_is_the_other_way_round_the_reverse_is_said() {
-        ClaimCheck check = Said.check(asked().at("processing-gate"), "black-soldier-fly:meal", "soybean-meal", 1);
+        ClaimCheck check =
+                SampleClaims.check(asked().at("processing-gate"), "black-soldier-fly:meal", "soybean-meal", 1);
 
         assertEquals(Overall.FAILS, check.overall());
         assertTrue(check.instead().timesMore().orElseThrow() > 1);
@@ -150,7 +159,7 @@ class ClaimCheckTest {
 
     @Test
     void none_fails_wherever_a_study_measured_something_and_the_measured_value_is_shown() {
-        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
+        ClaimCheck check = SampleClaims.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
 
@@ -162,7 +171,7 @@ class ClaimCheckTest {
 
     @Test
     void a_claim_without_evidence_is_not_traceable() {
-        ClaimCheck check = Said.check(asked().indicator("land"), "house-cricket", "beef", 5);
+        ClaimCheck check = SampleClaims.check(asked().indicator("land"), "house-cricket", "beef", 5);
 
         assertEquals(Overall.NOT_TRACEABLE, check.overall());
         assertEquals("beef", check.halfMeasured().get(0).measured());
@@ -171,7 +180,7 @@ class ClaimCheckTest {
 
     @Test
     void insects_are_checked_each_for_itself() {
-        ClaimChecks checks = Said.checked(asked(), "insects", "beef", new Claimed.TimesLess(100));
+        ClaimChecks checks = SampleClaims.checked(asked(), "insects", "beef", new Claimed.TimesLess(100));
 
         assertEquals(Overall.HOLDS_ONLY_FOR, checks.overall());
         assertTrue(checks.checks().size() > 3);
@@ -182,8 +191,8 @@ class ClaimCheckTest {
 
     @Test
     void a_likelihood_word_needs_three_studies_on_each_side() {
-        ClaimCheck thin = Said.check(asked(), "mealworm", "beef", 100);
-        ClaimCheck enough = Said.check(asked(), "beef", "chicken", 1);
+        ClaimCheck thin = SampleClaims.check(asked(), "mealworm", "beef", 100);
+        ClaimCheck enough = SampleClaims.check(asked(), "beef", "chicken", 1);
 
         assertFalse(thin.asked().bearsLikelihood());
         assertTrue(thin.reason().contains("too few for a likelihood"), thin::reason);
@@ -192,8 +201,9 @@ class ClaimCheckTest {
     }
 
     @Test
-    void the_sources_behind_a_grid_say_in_what_they_differ() {
-        Differences differences = Said.check(asked(), "mealworm", "beef", 100).differences();
+    void differences_between_the_sources_of_a_grid_are_listed() {
+        Differences differences =
+                SampleClaims.check(asked(), "mealworm", "beef", 100).differences();
 
         assertTrue(differences.differing().keySet().containsAll(List.of("unit", "boundary", "warming_set", "region")));
         List<String> boundaries = differences.differing().getOrDefault("boundary", List.of());
@@ -202,10 +212,10 @@ class ClaimCheckTest {
 
     @Test
     void what_is_ruled_out_by_the_form_of_a_footprint_is_given_no_probability() {
-        ClaimCheck none = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
+        ClaimCheck none = SampleClaims.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
-        ClaimCheck less = Said.check(asked(), "mealworm", "beef", 1);
+        ClaimCheck less = SampleClaims.check(asked(), "mealworm", "beef", 1);
 
         assertEquals(Verdict.FAILS, none.asked().verdict());
         assertTrue(none.cells().stream().allMatch(cell -> cell.probability().isEmpty()));
@@ -215,7 +225,7 @@ class ClaimCheckTest {
     /** c11, fernandez-rios-2026: allocation alone moves one mealworm footprint 2.2 times. */
     @Test
     void one_footprint_of_mealworm_is_several_because_of_allocation_among_others() {
-        ClaimCheck check = Said.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
+        ClaimCheck check = SampleClaims.checked(asked(), "mealworm", "", new Claimed.NoneAtAll())
                 .checks()
                 .get(0);
 
@@ -224,7 +234,7 @@ class ClaimCheckTest {
 
     @Test
     void every_warming_set_with_evidence_is_in_the_grid() {
-        List<String> sets = Said.check(asked(), "mealworm", "beef", 100).cells().stream()
+        List<String> sets = SampleClaims.check(asked(), "mealworm", "beef", 100).cells().stream()
                 .filter(cell -> cell.basis().boundary() == Boundary.FARM_GATE)
                 .map(cell -> cell.basis().gwp().id())
                 .distinct()
@@ -234,7 +244,7 @@ class ClaimCheckTest {
         assertTrue(sets.containsAll(List.of("ar4-100", "ar5-100", "ar6-100")), sets::toString);
         assertEquals(
                 1,
-                Said.check(asked().indicator("land"), "mealworm", "beef", 5).cells().stream()
+                SampleClaims.check(asked().indicator("land"), "mealworm", "beef", 5).cells().stream()
                         .map(cell -> cell.basis().gwp().id())
                         .distinct()
                         .count(),
@@ -246,8 +256,8 @@ class ClaimCheckTest {
         double last = 1;
         int verdict = 0;
         for (double k = 0.5; k < 3000; k *= 1.7) {
-            GridCell cell =
-                    Said.check(asked().indicator("land"), "mealworm", "beef", k).asked();
+            GridCell cell = SampleClaims.check(asked().indicator("land"), "mealworm", "beef", k)
+                    .asked();
             double probability = cell.probability().orElseThrow().value();
             assertTrue(probability <= last, k + " times less is more probable than a smaller claim");
             assertTrue(cell.verdict().ordinal() >= verdict, "a larger claim has a better verdict at " + k);
@@ -261,8 +271,8 @@ class ClaimCheckTest {
     @ValueSource(doubles = {1.25, 2, 5, 8, 12.5, 100})
     void times_less_and_per_cent_less_are_two_ways_to_say_one_thing(double k) {
         Asked land = asked().indicator("land");
-        GridCell times = Said.check(land, "mealworm", "beef", k).asked();
-        GridCell percent = Said.checked(land, "mealworm", "beef", new Claimed.PercentLess(100 * (1 - 1 / k)))
+        GridCell times = SampleClaims.check(land, "mealworm", "beef", k).asked();
+        GridCell percent = SampleClaims.checked(land, "mealworm", "beef", new Claimed.PercentLess(100 * (1 - 1 / k)))
                 .checks()
                 .get(0)
                 .asked();
@@ -278,13 +288,13 @@ class ClaimCheckTest {
     @ValueSource(doubles = {1.3, 3.7, 9.1})
     void a_claim_and_its_contrary_share_all_draws(double k) {
         Asked land = asked().indicator("land");
-        double holds = Said.check(land, "mealworm", "beef", k)
+        double holds = SampleClaims.check(land, "mealworm", "beef", k)
                 .asked()
                 .probability()
                 .orElseThrow()
                 .value();
         // Beef against mealworm is the reciprocal ratio: at least 1/k is at most k.
-        double contrary = Said.check(land, "beef", "mealworm", 1 / k)
+        double contrary = SampleClaims.check(land, "beef", "mealworm", 1 / k)
                 .asked()
                 .probability()
                 .orElseThrow()
@@ -295,8 +305,8 @@ class ClaimCheckTest {
 
     @Test
     void the_same_question_gives_the_same_check() {
-        ClaimCheck once = Said.check(ALIVE, "mealworm", "pork", 10);
-        ClaimCheck again = Said.check(ALIVE, "mealworm", "pork", 10);
+        ClaimCheck once = SampleClaims.check(ALIVE, "mealworm", "pork", 10);
+        ClaimCheck again = SampleClaims.check(ALIVE, "mealworm", "pork", 10);
 
         assertEquals(once.cells(), again.cells());
         assertEquals(once.reason(), again.reason());
@@ -306,7 +316,8 @@ class ClaimCheckTest {
     @Test
     void a_ratio_without_a_reference_is_no_claim() {
         assertThrows(
-                IllegalArgumentException.class, () -> Said.checked(asked(), "mealworm", "", new Claimed.TimesLess(2)));
+                IllegalArgumentException.class,
+                () -> SampleClaims.checked(asked(), "mealworm", "", new Claimed.TimesLess(2)));
         assertThrows(IllegalArgumentException.class, () -> new Claimed.TimesLess(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> new Claimed.PercentLess(100));
     }

@@ -32,7 +32,7 @@ class ClaimSentenceParserTest {
                 "mealworms emit 2.5x less than pork | mealworm pork ghg times_less=2.5"
             })
     void a_sentence_is_read_as_a_question(String text, String read) {
-        ParsedClaim sentence = ClaimSentenceParser.parse(Said.LIBRARY, text);
+        ParsedClaim sentence = ClaimSentenceParser.parse(SampleClaims.LIBRARY, text);
 
         assertEquals(java.util.List.of(), sentence.faults());
         var fields = sentence.fields();
@@ -50,7 +50,7 @@ class ClaimSentenceParserTest {
     @Test
     void a_sentence_may_say_its_basis() {
         ParsedClaim sentence = ClaimSentenceParser.parse(
-                Said.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
+                SampleClaims.LIBRARY, "crickets emit a hundred times less than beef directly per kg gained");
 
         assertEquals("kg-live", sentence.fields().get("per"));
         assertEquals("animal", sentence.fields().get("boundary"));
@@ -71,7 +71,7 @@ class ClaimSentenceParserTest {
                 "needs no land | no product was found"
             })
     void what_is_not_understood_is_reported(String text, String fault) {
-        ParsedClaim sentence = ClaimSentenceParser.parse(Said.LIBRARY, text);
+        ParsedClaim sentence = ClaimSentenceParser.parse(SampleClaims.LIBRARY, text);
 
         assertTrue(
                 sentence.faults().stream().anyMatch(found -> found.message().contains(fault)),
@@ -79,11 +79,15 @@ class ClaimSentenceParserTest {
     }
 
     @Test
-    void no_sentence_breaks_the_reader() {
+    void no_sentence_breaks_the_parser() {
         for (String text : new String[] {
             "", ".", "%", "a", "one", "times", "factor of", "ten to", "a hundred", "0 percent of beef", "é…"
         }) {
-            assertTrue(!ClaimSentenceParser.parse(Said.LIBRARY, text).faults().isEmpty(), text);
+            assertTrue(
+                    !ClaimSentenceParser.parse(SampleClaims.LIBRARY, text)
+                            .faults()
+                            .isEmpty(),
+                    text);
         }
     }
 }

@@ -28,7 +28,7 @@ class VerdictTest {
     }
 
     @Test
-    void what_is_no_probability_has_no_verdict() {
+    void an_invalid_probability_has_no_verdict() {
         assertThrows(IllegalArgumentException.class, () -> Verdict.of(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> Verdict.of(1.01));
     }
@@ -57,7 +57,7 @@ class VerdictTest {
         "FAILS, OPEN, OPEN",
         "NOT_TRACEABLE, NOT_TRACEABLE, NOT_TRACEABLE"
     })
-    void what_is_said_of_many_must_hold_for_each(Overall one, Overall other, Overall all) {
+    void a_claim_about_several_products_must_hold_for_each(Overall one, Overall other, Overall all) {
         assertEquals(all, Overall.ofAll(List.of(one, other)));
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.scalepan.ask.nutrition.Asking.LIBRARY;
+import static org.scalepan.ask.nutrition.FoodQuestions.LIBRARY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +54,7 @@ class AminoAcidScoreTest {
     @CsvSource({"beef, 1.215, valine", "egg, 1.418033, leucine", "milk, 1.439130, methionine-plus-cysteine"})
     void beef_egg_and_milk_have_more_of_everything_than_people_over_3_years_need(
             String food, double expected, String limiting) {
-        AminoAcidScore score = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, food))
+        AminoAcidScore score = FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, food))
                 .score()
                 .orElseThrow();
 
@@ -68,7 +68,7 @@ class AminoAcidScoreTest {
     @ParameterizedTest
     @CsvSource({"tryptophan, 1.757576", "valine, 1.215", "leucine, 1.301639", "isoleucine, 1.476667"})
     void each_amino_acid_of_beef_has_its_share(String acid, double expected) {
-        AminoAcidScore score = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef"))
+        AminoAcidScore score = FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "beef"))
                 .score()
                 .orElseThrow();
 
@@ -85,7 +85,8 @@ class AminoAcidScoreTest {
     /** Arithmetic on the printed meal (lysine 3.04 g and protein 58.5 g per 100 g, Table 5 of its source): 52 mg/g. */
     @Test
     void amino_acids_printed_per_kilogram_of_meal_are_put_over_the_protein_of_the_same_meal() {
-        AminoAcidScore score = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "black-soldier-fly:defatted-meal"))
+        AminoAcidScore score = FoodQuestions.facts(
+                        FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "black-soldier-fly:defatted-meal"))
                 .score()
                 .orElseThrow();
 
@@ -191,7 +192,7 @@ class AminoAcidScoreTest {
 
     @Test
     void a_pattern_from_memory_does_not_judge_where_memory_is_not_wanted() {
-        NutritionQuestion usual = Asking.question(
+        NutritionQuestion usual = FoodQuestions.question(
                 Basis.TEN_GRAMS_PROTEIN, org.scalepan.footprint.ProteinBasis.CRUDE, Grade.SECONDARY, "beef");
         NutritionQuestion memory = new NutritionQuestion(
                 usual.foods(),
@@ -202,9 +203,9 @@ class AminoAcidScoreTest {
                 usual.prices(),
                 usual.currency());
 
-        assertTrue(Asking.facts(usual).score().isPresent());
-        assertTrue(Asking.facts(memory).score().isEmpty());
-        assertTrue(Asking.facts(memory).notes().stream()
+        assertTrue(FoodQuestions.facts(usual).score().isPresent());
+        assertTrue(FoodQuestions.facts(memory).score().isEmpty());
+        assertTrue(FoodQuestions.facts(memory).notes().stream()
                 .anyMatch(note -> note.reason().contains("the pattern was not seen")));
     }
 }

@@ -3,7 +3,7 @@ package org.scalepan.ask.nutrition;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.scalepan.ask.nutrition.Asking.LIBRARY;
+import static org.scalepan.ask.nutrition.FoodQuestions.LIBRARY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,17 +26,17 @@ class FoodTest {
     @ParameterizedTest
     @CsvSource({"protein, 18.7", "fat, 13.4", "energy, 206", "energy-kj, 861.904", "iron, 2.06", "vitamin-b12, 0.47"})
     void a_hundred_grams_of_fresh_mealworm_hold_what_was_printed(String figure, double expected) {
-        NutritionFacts facts = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm"));
+        NutritionFacts facts = FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm"));
 
-        assertEquals(expected, Asking.found(facts, figure).value(), expected * RELATIVE);
+        assertEquals(expected, FoodQuestions.found(facts, figure).value(), expected * RELATIVE);
     }
 
     /** Arithmetic on the same rows: dry matter 38.1 g per 100 g. */
     @Test
     void by_dry_matter_a_fresh_food_is_as_rich_as_without_its_water() {
-        NutritionFacts facts = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "mealworm"));
+        NutritionFacts facts = FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "mealworm"));
 
-        Content.HeldContent protein = Asking.found(facts, "protein");
+        Content.HeldContent protein = FoodQuestions.found(facts, "protein");
         assertEquals(18.7 / 0.381, protein.value(), 1e-9);
         assertTrue(protein.caveats().contains(Caveat.BY_DRY_MATTER));
         assertTrue(protein.rows().contains("finke-2002.mealworm.fresh.dry-matter"));
@@ -105,7 +105,7 @@ class FoodTest {
     void a_range_holds_its_value_and_the_basis_itself_has_none() {
         for (Basis basis : Basis.values()) {
             for (Product product : LIBRARY.products().values()) {
-                NutritionFacts facts = Asking.facts(Asking.question(basis, product.id()));
+                NutritionFacts facts = FoodQuestions.facts(FoodQuestions.question(basis, product.id()));
                 facts.figures()
                         .forEach(figure -> figure.content().then(found -> {
                             found.range().low().ifPresent(low -> assertTrue(low <= found.value() * (1 + RELATIVE)));
@@ -114,30 +114,30 @@ class FoodTest {
                         }));
             }
         }
-        Content.HeldContent protein =
-                Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "chicken")), "protein");
+        Content.HeldContent protein = FoodQuestions.found(
+                FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "chicken")), "protein");
         assertEquals(10, protein.value(), RELATIVE);
         assertEquals(Content.ContentRange.NONE, protein.range());
     }
 
     /** Boulos et al. (2020), abstract: nitrogen factor 5.41 of the mealworm; arithmetic 18.7 × 5.41 / 6.25. */
     @Test
-    void corrected_protein_goes_by_the_nitrogen_factor_of_the_species() {
-        NutritionFacts facts = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm"));
+    void corrected_protein_uses_the_nitrogen_factor_of_the_species() {
+        NutritionFacts facts = FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm"));
 
-        assertEquals(16.18672, Asking.found(facts, "protein-corrected").value(), 1e-5);
+        assertEquals(16.18672, FoodQuestions.found(facts, "protein-corrected").value(), 1e-5);
     }
 
     @Test
     void per_ten_grams_of_corrected_protein_it_takes_more_food_than_per_ten_of_crude() {
-        NutritionFacts crude = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
-        NutritionFacts corrected = Asking.facts(
-                Asking.question(Basis.TEN_GRAMS_PROTEIN, ProteinBasis.CORRECTED, Grade.MEMORY, "mealworm"));
+        NutritionFacts crude = FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
+        NutritionFacts corrected = FoodQuestions.facts(
+                FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, ProteinBasis.CORRECTED, Grade.MEMORY, "mealworm"));
 
-        assertEquals(10, Asking.found(corrected, "protein-corrected").value(), 1e-9);
+        assertEquals(10, FoodQuestions.found(corrected, "protein-corrected").value(), 1e-9);
         assertEquals(
-                Asking.found(crude, "iron").value() * 6.25 / 5.41,
-                Asking.found(corrected, "iron").value(),
+                FoodQuestions.found(crude, "iron").value() * 6.25 / 5.41,
+                FoodQuestions.found(corrected, "iron").value(),
                 1e-9);
     }
 
@@ -162,20 +162,20 @@ class FoodTest {
     /** The food table prints milk with 3.15 g per 100 g by the factor 6.38 of milk: corrected protein is what was printed. */
     @Test
     void protein_printed_by_a_commodity_factor_comes_back_as_corrected_protein() {
-        NutritionFacts milk = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "milk"));
+        NutritionFacts milk = FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "milk"));
 
-        assertEquals(3.15, Asking.found(milk, "protein-corrected").value(), 1e-9);
-        assertEquals(3.15 * 6.25 / 6.38, Asking.found(milk, "protein").value(), 1e-9);
-        assertTrue(Asking.found(milk, "protein").caveats().contains(Caveat.CRUDE_RESTATED));
+        assertEquals(3.15, FoodQuestions.found(milk, "protein-corrected").value(), 1e-9);
+        assertEquals(3.15 * 6.25 / 6.38, FoodQuestions.found(milk, "protein").value(), 1e-9);
+        assertTrue(FoodQuestions.found(milk, "protein").caveats().contains(Caveat.CRUDE_RESTATED));
     }
 
     /** General factors of Regulation (EU) No 1169/2011: 4 kcal per gram protein, 9 per gram fat; meal of defatted larvae 58.5 g and 6 g per 100 g. */
     @Test
     void unmeasured_energy_is_computed_and_is_a_lower_bound_without_carbohydrate() {
-        NutritionFacts meal =
-                Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "black-soldier-fly:defatted-meal"));
+        NutritionFacts meal = FoodQuestions.facts(
+                FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "black-soldier-fly:defatted-meal"));
 
-        Content.HeldContent energy = Asking.found(meal, "energy");
+        Content.HeldContent energy = FoodQuestions.found(meal, "energy");
         assertEquals(4 * 58.5 + 9 * 6, energy.value(), 1e-9);
         assertTrue(energy.caveats().containsAll(List.of(Caveat.ENERGY_COMPUTED, Caveat.WITHOUT_CARBOHYDRATE)));
         assertEquals(Grade.FULLTEXT, energy.lowest());
@@ -184,17 +184,18 @@ class FoodTest {
     /** Bellezza Oddon et al. (2022) and Pieterse and Pretorius (2014) print gross energy, 29.6 and 20.1 MJ per kg: no food energy. */
     @ParameterizedTest
     @ValueSource(strings = {"black-soldier-fly:dried", "housefly:meal"})
-    void the_gross_energy_of_burning_is_not_told_as_food_energy(String food) {
-        NutritionFacts facts = Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, food));
+    void gross_energy_is_not_reported_as_food_energy(String food) {
+        NutritionFacts facts = FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_DRY_MATTER, food));
 
-        assertTrue(Asking.found(facts, "energy").caveats().contains(Caveat.ENERGY_COMPUTED));
+        assertTrue(FoodQuestions.found(facts, "energy").caveats().contains(Caveat.ENERGY_COMPUTED));
     }
 
     /** Barragan-Fonseca et al. (2017) print 37 to 63 g per 100 g dry matter; Bellezza Oddon et al. (2022) from 23.11. */
     @Test
     void a_range_alone_is_read_at_its_geometric_mean_and_the_range_covers_all_rows_used_or_shown() {
-        Content.HeldContent protein = Asking.found(
-                Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "black-soldier-fly:dried")), "protein");
+        Content.HeldContent protein = FoodQuestions.found(
+                FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_DRY_MATTER, "black-soldier-fly:dried")),
+                "protein");
 
         assertEquals(100 * Math.sqrt(0.37 * 0.63), protein.value(), 1e-9);
         assertTrue(protein.caveats().contains(Caveat.RANGE_ONLY));
@@ -206,24 +207,25 @@ class FoodTest {
     /** Okaraonye and Ikewuchi (2008) print 31.61 g per 100 g fresh, four times what everyone else found. */
     @Test
     void an_outlier_is_never_eligible() {
-        Content.HeldContent protein =
-                Asking.found(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil")), "protein");
+        Content.HeldContent protein = FoodQuestions.found(
+                FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil")), "protein");
 
         assertTrue(protein.rows().stream().noneMatch(row -> row.startsWith("okaraonye-2008")));
         assertTrue(protein.range().high().orElseThrow() < 10);
     }
 
     @Test
-    void what_is_kept_out_of_use_is_named_and_not_used() {
-        String reason =
-                Asking.missing(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil:dried")), "iron");
+    void a_row_that_is_shown_only_is_named_and_not_used() {
+        String reason = FoodQuestions.missing(
+                FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "palm-weevil:dried")), "iron");
 
         assertTrue(reason.contains("no row of it is in use") && reason.contains("omotoso-2007"), reason);
     }
 
     @Test
-    void what_is_published_of_another_form_is_named_and_not_borrowed() {
-        String reason = Asking.missing(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "mealworm:meal")), "fat");
+    void a_content_of_another_form_is_named_and_not_used() {
+        String reason = FoodQuestions.missing(
+                FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "mealworm:meal")), "fat");
 
         assertEquals(
                 "not published for yellow mealworm (meal) in this library; published for mealworm and mealworm:dried",
@@ -232,21 +234,21 @@ class FoodTest {
 
     @Test
     void without_a_dry_matter_nothing_leads_from_dry_matter_to_the_food_as_eaten() {
-        String reason =
-                Asking.missing(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm:dried")), "protein");
+        String reason = FoodQuestions.missing(
+                FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm:dried")), "protein");
 
         assertTrue(reason.startsWith("published per kilogram of dry matter only"), reason);
     }
 
     @Test
     void rows_below_the_lowest_grade_are_not_used() {
-        NutritionFacts all = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
-        NutritionFacts seen =
-                Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, ProteinBasis.CRUDE, Grade.SECONDARY, "mealworm"));
+        NutritionFacts all = FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
+        NutritionFacts seen = FoodQuestions.facts(
+                FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, ProteinBasis.CRUDE, Grade.SECONDARY, "mealworm"));
 
-        assertEquals(Grade.MEMORY, Asking.found(all, "iron").lowest());
-        assertTrue(Asking.missing(seen, "iron").contains("with grade secondary or better"));
-        assertEquals(Grade.SECONDARY, Asking.found(seen, "fat").lowest());
+        assertEquals(Grade.MEMORY, FoodQuestions.found(all, "iron").lowest());
+        assertTrue(FoodQuestions.missing(seen, "iron").contains("with grade secondary or better"));
+        assertEquals(Grade.SECONDARY, FoodQuestions.found(seen, "fat").lowest());
     }
 
     @Test
@@ -265,9 +267,9 @@ class FoodTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -0.1})
-    void a_content_that_is_no_content_is_refused(double value) {
-        Content.HeldContent sound =
-                Asking.found(Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
+    void an_invalid_content_is_refused(double value) {
+        Content.HeldContent sound = FoodQuestions.found(
+                FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "beef")), "iron");
         assertThrows(IllegalArgumentException.class, () -> sound.times(value));
     }
 }

@@ -3,7 +3,7 @@ package org.scalepan.ask.nutrition;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.scalepan.ask.nutrition.Asking.LIBRARY;
+import static org.scalepan.ask.nutrition.FoodQuestions.LIBRARY;
 
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +53,7 @@ class MeasuredQualityTest {
         "diaas, 0.91, 0.91, false",
         "pdcaas, 0.98, 0.98, false"
     })
-    void only_the_corrected_score_is_cut_at_one(String kind, double printed, double reported, boolean truncated) {
+    void only_pdcaas_is_truncated_at_one(String kind, double printed, double reported, boolean truncated) {
         MeasuredQuality measured = score(kind, printed);
 
         assertEquals(reported, measured.reported(printed), 0);
@@ -71,7 +71,7 @@ class MeasuredQualityTest {
     }
 
     private static double used(String food, String kind) {
-        return MeasuredQuality.of(LIBRARY, Asking.food(food), kind, Grade.MEMORY)
+        return MeasuredQuality.of(LIBRARY, FoodQuestions.food(food), kind, Grade.MEMORY)
                 .get(0)
                 .row()
                 .printed()
@@ -83,7 +83,7 @@ class MeasuredQualityTest {
     @Test
     void what_a_source_names_as_limiting_is_reported() {
         MeasuredQuality measured = MeasuredQuality.of(
-                        LIBRARY, Asking.food("mealworm:dried"), MeasuredQuality.PDCAAS, Grade.MEMORY)
+                        LIBRARY, FoodQuestions.food("mealworm:dried"), MeasuredQuality.PDCAAS, Grade.MEMORY)
                 .get(0);
 
         assertEquals(
@@ -95,7 +95,7 @@ class MeasuredQualityTest {
     @Test
     void the_score_in_use_comes_before_the_others() {
         List<MeasuredQuality> beef =
-                MeasuredQuality.of(LIBRARY, Asking.food("beef"), MeasuredQuality.DIAAS, Grade.MEMORY);
+                MeasuredQuality.of(LIBRARY, FoodQuestions.food("beef"), MeasuredQuality.DIAAS, Grade.MEMORY);
 
         assertEquals(5, beef.size());
         assertEquals(CompositionRow.RowUse.DEFAULT, beef.get(0).row().use());
@@ -110,8 +110,8 @@ class MeasuredQualityTest {
     }
 
     @Test
-    void a_score_of_another_form_is_named_and_not_borrowed() {
-        NutritionFacts fresh = Asking.facts(Asking.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
+    void a_score_of_another_form_is_named_and_not_used() {
+        NutritionFacts fresh = FoodQuestions.facts(FoodQuestions.question(Basis.TEN_GRAMS_PROTEIN, "mealworm"));
 
         assertFalse(fresh.quality().stream()
                 .anyMatch(measured -> measured.row().quantity().equals(MeasuredQuality.PDCAAS)));

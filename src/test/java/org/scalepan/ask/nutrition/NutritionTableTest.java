@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.scalepan.ask.nutrition.Asking.LIBRARY;
+import static org.scalepan.ask.nutrition.FoodQuestions.LIBRARY;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -17,7 +17,7 @@ import org.scalepan.footprint.ProteinBasis;
 /** Foods compared: which comparisons are valid, their warnings, and the price of protein. */
 class NutritionTableTest {
     private static NutritionTable table(Basis basis, String... foods) {
-        return NutritionTable.of(LIBRARY, Asking.question(basis, foods));
+        return NutritionTable.of(LIBRARY, FoodQuestions.question(basis, foods));
     }
 
     private static List<String> codes(NutritionTable table) {
@@ -26,12 +26,12 @@ class NutritionTableTest {
 
     @Test
     void weighed_with_its_water_fresh_mealworm_cannot_be_compared_with_dry_beans() {
-        assertTrue(
-                Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beans").isDecidedByWater());
-        assertFalse(
-                Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beef").isDecidedByWater());
-        assertFalse(
-                Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "lentil", "beans").isDecidedByWater());
+        assertTrue(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beans")
+                .isDecidedByWater());
+        assertFalse(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beef")
+                .isDecidedByWater());
+        assertFalse(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "lentil", "beans")
+                .isDecidedByWater());
     }
 
     @ParameterizedTest
@@ -39,17 +39,17 @@ class NutritionTableTest {
             value = Basis.class,
             names = {"HUNDRED_GRAMS_DRY_MATTER", "TEN_GRAMS_PROTEIN", "HUNDRED_KILOCALORIES"})
     void without_water_it_can_and_the_forms_are_reported(Basis basis) {
-        assertFalse(Asking.question(basis, "mealworm", "beans").isDecidedByWater());
+        assertFalse(FoodQuestions.question(basis, "mealworm", "beans").isDecidedByWater());
         assertTrue(codes(table(basis, "mealworm", "beans")).contains("form-mix"));
     }
 
     @Test
-    void asked_for_nevertheless_it_is_said_that_water_decides() {
+    void when_compared_as_eaten_the_effect_of_water_is_reported() {
         assertTrue(codes(table(Basis.HUNDRED_GRAMS_EDIBLE, "mealworm", "beans")).contains("fresh-beside-dried"));
     }
 
     @Test
-    void crude_protein_is_said_to_flatter_insects_and_only_them() {
+    void crude_protein_has_a_warning_for_insects_only() {
         Warning warning = table(Basis.TEN_GRAMS_PROTEIN, "mealworm", "beef").warnings().stream()
                 .filter(found -> found.code().equals("crude-protein"))
                 .findFirst()
@@ -58,7 +58,7 @@ class NutritionTableTest {
         assertEquals(List.of("mealworm"), warning.about());
         assertFalse(codes(NutritionTable.of(
                         LIBRARY,
-                        Asking.question(
+                        FoodQuestions.question(
                                 Basis.TEN_GRAMS_PROTEIN,
                                 ProteinBasis.CORRECTED,
                                 org.scalepan.factors.Grade.MEMORY,
@@ -67,7 +67,7 @@ class NutritionTableTest {
     }
 
     @Test
-    void an_incomplete_profile_is_said_to_give_an_upper_bound() {
+    void an_incomplete_profile_gives_an_upper_bound() {
         assertTrue(codes(table(Basis.TEN_GRAMS_PROTEIN, "black-soldier-fly:defatted-meal"))
                 .contains("incomplete-profile"));
     }
@@ -75,11 +75,11 @@ class NutritionTableTest {
     /** Arithmetic: 12 per kilogram over 0.187 kg crude protein, and over 0.187 × 5.41 / 6.25 kg corrected. */
     @Test
     void a_kilogram_of_protein_costs_the_price_of_the_food_over_the_protein_in_it() {
-        Content crude = Asking.facts(Asking.priced(ProteinBasis.CRUDE, "mealworm", 12))
+        Content crude = FoodQuestions.facts(FoodQuestions.priced(ProteinBasis.CRUDE, "mealworm", 12))
                 .price()
                 .orElseThrow()
                 .content();
-        Content corrected = Asking.facts(Asking.priced(ProteinBasis.CORRECTED, "mealworm", 12))
+        Content corrected = FoodQuestions.facts(FoodQuestions.priced(ProteinBasis.CORRECTED, "mealworm", 12))
                 .price()
                 .orElseThrow()
                 .content();
@@ -90,12 +90,13 @@ class NutritionTableTest {
 
     @Test
     void the_less_protein_there_may_be_the_dearer_it_may_be() {
-        Content.HeldContent price = (Content.HeldContent) Asking.facts(Asking.priced(ProteinBasis.CRUDE, "chicken", 6))
-                .price()
-                .orElseThrow()
-                .content();
-        Content.HeldContent protein =
-                Asking.found(Asking.facts(Asking.question(Basis.HUNDRED_GRAMS_EDIBLE, "chicken")), "protein");
+        Content.HeldContent price =
+                (Content.HeldContent) FoodQuestions.facts(FoodQuestions.priced(ProteinBasis.CRUDE, "chicken", 6))
+                        .price()
+                        .orElseThrow()
+                        .content();
+        Content.HeldContent protein = FoodQuestions.found(
+                FoodQuestions.facts(FoodQuestions.question(Basis.HUNDRED_GRAMS_EDIBLE, "chicken")), "protein");
 
         assertEquals(
                 6 / (protein.range().low().orElseThrow() / 100),
@@ -109,8 +110,8 @@ class NutritionTableTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
-    void a_price_that_is_no_price_is_refused(double price) {
-        assertThrows(IllegalArgumentException.class, () -> Asking.priced(ProteinBasis.CRUDE, "mealworm", price));
+    void an_invalid_price_is_refused(double price) {
+        assertThrows(IllegalArgumentException.class, () -> FoodQuestions.priced(ProteinBasis.CRUDE, "mealworm", price));
     }
 
     @Test

@@ -19,18 +19,18 @@ class SharesTest {
     }
 
     @Test
-    void a_whole_is_taken_as_it_is() {
+    void shares_that_add_to_1_are_unchanged() {
         assertEquals(List.of(0.75, 0.25), shares(0.75, 0.25).orElseThrow());
     }
 
     @Test
-    void the_one_left_out_is_the_rest() {
+    void an_open_share_is_the_remainder() {
         assertEquals(List.of(1.0), shares(Double.NaN).orElseThrow());
         assertEquals(List.of(0.75, 0.25), shares(0.75, Double.NaN).orElseThrow());
     }
 
     @Test
-    void three_times_a_third_is_evened_out_to_a_whole() {
+    void three_times_0_333_is_normalised_to_1() {
         List<Double> thirds = shares(0.333, 0.333, 0.333).orElseThrow();
 
         assertEquals(1.0 / 3, thirds.get(0), 1e-12);
@@ -38,7 +38,7 @@ class SharesTest {
     }
 
     @Test
-    void what_makes_no_whole_is_refused() {
+    void shares_that_do_not_add_to_1_are_refused() {
         assertTrue(shares(0.5, 0.4).isEmpty());
         assertTrue(shares(0.6, 0.6).isEmpty());
         assertTrue(shares(Double.NaN, Double.NaN).isEmpty());

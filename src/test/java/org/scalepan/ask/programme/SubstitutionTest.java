@@ -290,7 +290,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void food_and_feed_displace_each_their_own() {
+    void food_displaces_food_and_feed_displaces_feed() {
         Product mealworm = product("mealworm");
         Product chicken = product("chicken");
         Product soybeanMeal = product("soybean-meal");
@@ -327,7 +327,7 @@ class SubstitutionTest {
         "FEED, ghg, FARM_GATE, true, FARM_GATE",
         "FEED, feed, RETAIL, false, ANIMAL"
     })
-    void meals_end_at_their_mill_records_at_a_gate_and_feed_at_the_animal(
+    void meals_end_at_the_processing_gate_records_at_a_gate_and_feed_at_the_animal(
             Use use, String indicator, @Nullable Boundary asked, boolean recorded, Boundary expected) {
         Indicator of = Objects.requireNonNull(LIBRARY.indicators().get(indicator));
         assertEquals(expected, use.boundary(of, Optional.ofNullable(asked), recorded));
@@ -452,7 +452,7 @@ class SubstitutionTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {-0.01, 1.01, Double.NaN, Double.POSITIVE_INFINITY})
-    void a_rate_outside_nothing_and_all_is_no_rate(double rate) {
+    void a_displacement_rate_outside_0_to_1_is_refused(double rate) {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> bring("mealworm").insteadOf("beef").rate(rate).question());
@@ -468,7 +468,7 @@ class SubstitutionTest {
     }
 
     @Test
-    void a_paragraph_never_claims_what_the_interval_does_not_bear() {
+    void a_paragraph_claims_no_more_than_the_interval_supports() {
         Substitution beef = bring("mealworm").insteadOf("beef").answer();
         Substitution chicken = bring("mealworm").insteadOf("chicken").answer();
         Substitution nothing = bring("mealworm").insteadOf("beef").rate(0).answer();

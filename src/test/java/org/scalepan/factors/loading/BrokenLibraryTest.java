@@ -226,8 +226,7 @@ class BrokenLibraryTest {
         "pedigree.csv, frischknecht-2005.reliability.2, set",
         "default_spreads.csv, composition.default, applies_to"
     })
-    void a_rule_about_a_table_is_passed_over_where_a_cell_that_it_reads_is_empty(
-            String file, String row, String column) {
+    void a_rule_about_a_table_is_skipped_where_a_cell_that_it_reads_is_empty(String file, String row, String column) {
         String place = copy.set(file, row, column, "");
 
         assertEquals(1, copy.faults().size(), () -> copy.faults().toString());
@@ -394,7 +393,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_content_in_a_unit_that_leads_nowhere_is_to_be_converted() {
+    void a_content_in_a_unit_without_a_conversion_is_to_be_converted() {
         String place = copy.set(COMPOSITION, "finke-2002.mealworm.fresh.fat", "unit", "mg/100 g");
         copy.assertFaults(place + ": unit \"mg/100 g\" of fat; it must be fraction; convert the value");
     }
@@ -439,7 +438,7 @@ class BrokenLibraryTest {
     }
 
     @Test
-    void a_caution_about_a_market_that_is_not_known_is_named() {
+    void a_caution_about_an_unknown_market_is_reported() {
         String place = copy.set("cautions.csv", "novel-food-ch", "markets", "cc");
         assertTrue(
                 copy.faults().get(0).startsWith(place + ": unknown market"),

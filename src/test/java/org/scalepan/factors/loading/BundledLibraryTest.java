@@ -212,7 +212,7 @@ class BundledLibraryTest {
 
     /** Palm weevil is the case for which nothing but composition is published; a figure for it would be an invention. */
     @Test
-    void no_footprint_of_palm_weevil_has_slipped_in() {
+    void there_is_no_footprint_of_palm_weevil() {
         assertEquals(
                 List.of(),
                 LIBRARY.results().stream()

@@ -87,7 +87,8 @@ class HerdDefaultsTest {
                 .climate("warm-temperate-moist")
                 .inventory();
 
-        assertEquals(Tally.yearly(reported, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
+        assertEquals(
+                Tally.yearly(reported, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "MCF 37 %");
         assertEquals(
                 "warm-temperate-moist: the middle of the tables' climates",
                 gap(open, "climate").filledWith());
@@ -369,7 +370,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void eggs_of_ducks_are_counted_as_eggs_of_hens_and_it_is_said() {
+    void eggs_of_ducks_are_counted_as_eggs_of_hens_and_that_is_reported() {
         Inventory ducks =
                 herd("ducks", 10).in("kenya").gives(AnimalKind.EGGS, 100).inventory();
 
@@ -397,7 +398,7 @@ class HerdDefaultsTest {
     }
 
     @Test
-    void an_animal_gives_what_it_gives() {
+    void each_animal_yields_its_own_product() {
         assertEquals(Optional.of("buffalo-milk"), HerdOutput.product("buffalo", AnimalKind.MILK));
         assertEquals(Optional.of("egg"), HerdOutput.product("ducks", AnimalKind.EGGS));
         assertEquals(Optional.of("goat-meat"), HerdOutput.product("goats", AnimalKind.LIVE));
@@ -441,7 +442,7 @@ class HerdDefaultsTest {
      * 10.12): 127.67 x 0.063 x 365 / 55.65 = 52.75 kg of methane a year. A bull gains leaner, and needs more for maintenance.
      */
     @Test
-    void what_an_animal_gains_is_fed_and_belched() {
+    void gain_adds_to_feed_and_enteric_methane() {
         EnergyNeed.Animal young = new EnergyNeed.Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
         HerdRecordsFixture cattle = herd("other-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100);
         double steer = Tally.yearly(

@@ -223,7 +223,7 @@ class HerdInventoryTest {
 
     /** Table 11.3 of both editions: no leaching in a dry climate without irrigation. */
     @Test
-    void nothing_leaches_where_it_does_not_rain() {
+    void nothing_leaches_in_a_dry_climate() {
         Inventory wet = cows(1).ipcc("ipcc.africa").climate("tropical-wet").inventory();
         Inventory dry = cows(1).ipcc("ipcc.africa").climate("tropical-dry").inventory();
 
@@ -362,7 +362,7 @@ class HerdInventoryTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"dairy-cattle", "other-cattle", "buffalo"})
-    void so_does_tier_2_in_every_kind_and_activity(String animals) {
+    void tier_2_has_figures_in_every_kind_and_activity(String animals) {
         for (String edition : List.of("2006", "2019")) {
             for (String kind : List.of("lactating", "not-lactating", "intact-males", "castrates")) {
                 for (String activity : List.of("stall", "pasture-fed", "large-areas")) {
@@ -435,7 +435,7 @@ class HerdInventoryTest {
     }
 
     @Test
-    void only_milk_is_held_against_milk() {
+    void only_milk_given_is_compared_with_milk_sold() {
         HerdRecordsFixture meat = herd("dairy-cattle", 10)
                 .ipcc("ipcc.western-europe")
                 .gives(AnimalKind.LIVE, 100_000)

@@ -123,7 +123,7 @@ class FrassTest {
     }
 
     @Test
-    void larvae_do_not_live_on_air() {
+    void larvae_without_feed_are_remarked() {
         Inventory inventory = InsectRecordsFixture.of(library, "mealworm", 1000).inventory();
 
         assertTrue(

@@ -79,7 +79,7 @@ class InsectInventoryTest {
 
     @Test
     void the_share_for_breeding_is_not_sold() {
-        assertEquals(950, mealworms().kept(0.05).inventory().output().amount(), 1e-9);
+        assertEquals(950, mealworms().keptForBreeding(0.05).inventory().output().amount(), 1e-9);
     }
 
     /**
@@ -265,7 +265,7 @@ class InsectInventoryTest {
     }
 
     @Test
-    void processing_burdens_the_product_behind_the_farm_gate_only() {
+    void processing_counts_beyond_the_farm_gate_only() {
         Inventory raw = farm("mealworm", 1000)
                 .feed("wheat-bran", 3000)
                 .sold("dried", 400)
@@ -382,7 +382,7 @@ class InsectInventoryTest {
 
     /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is measured use and not a minimum. */
     @Test
-    void drying_takes_what_dryers_take() {
+    void drying_uses_the_range_of_measured_dryers() {
         Inventory inventory = mealworms()
                 .sold("dried", 400)
                 .process("drying", 600, "natural-gas")
@@ -419,7 +419,8 @@ class InsectInventoryTest {
 
     @Test
     void sold_weight_is_not_reduced_by_breeding() {
-        Inventory inventory = mealworms().kept(0.05).sold("dried", 400).inventory();
+        Inventory inventory =
+                mealworms().keptForBreeding(0.05).sold("dried", 400).inventory();
 
         assertEquals(400, inventory.output().amount(), 0.0);
         assertEquals("dried", inventory.output().form());

@@ -104,7 +104,7 @@ class PalmWeevilPracticeTest {
 
     /** Practice of one species does not apply to another. */
     @Test
-    void a_mealworm_is_not_held_to_the_practice_of_palm_weevils() {
+    void mealworms_are_not_compared_with_the_practice_of_palm_weevils() {
         InsectRecordsFixture mealworms = InsectRecordsFixture.of(LIBRARY, "mealworm", 600)
                 .feed("wheat-bran", 3000)
                 .cycleDays(90)

@@ -12,10 +12,10 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.ProteinBasis;
 
 /** Questions about foods against the bundled library, per 10 g of crude protein, every grade, unless stated otherwise. */
-final class Asking {
+final class FoodQuestions {
     static final Library LIBRARY = Libraries.bundled();
 
-    private Asking() {}
+    private FoodQuestions() {}
 
     /** A product in its usual form, or as {@code product:form}. */
     static ProductForm food(String written) {
@@ -30,7 +30,7 @@ final class Asking {
 
     static NutritionQuestion question(Basis basis, ProteinBasis protein, Grade grade, String... foods) {
         return new NutritionQuestion(
-                Stream.of(foods).map(Asking::food).toList(),
+                Stream.of(foods).map(FoodQuestions::food).toList(),
                 basis,
                 LIBRARY.defaultAminoAcidPattern(),
                 protein,

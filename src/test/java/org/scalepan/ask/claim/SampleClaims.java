@@ -9,11 +9,11 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 
 /** Claims in one line. */
-final class Said {
+final class SampleClaims {
     static final Library LIBRARY = Libraries.bundled();
     static final Sampling SAMPLING = new Sampling(0.9, 10_000, 1);
 
-    private Said() {}
+    private SampleClaims() {}
 
     static Side side(String written) {
         String[] parts = written.split(":", 2);
