@@ -440,13 +440,8 @@ public final class RecordInputs {
     }
 
     private void single(
-            String id,
-            String words,
-            RecordField field,
-            double present,
-            DoubleFunction<EditableRecords> at) {
-        put(new RecordInput(
-                id, words, field.unit(), present, field.least(), field.most(), Optional.empty(), at));
+            String id, String words, RecordField field, double present, DoubleFunction<EditableRecords> at) {
+        put(new RecordInput(id, words, field.unit(), present, field.least(), field.most(), Optional.empty(), at));
     }
 
     private void put(RecordInput entry) {

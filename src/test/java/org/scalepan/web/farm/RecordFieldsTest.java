@@ -88,16 +88,15 @@ class RecordFieldsTest {
         } else if (schema.has("properties")) {
             schema.path("properties")
                     .properties()
-                    .forEach(field -> walk(path.isEmpty() ? field.getKey() : path + "." + field.getKey(), field.getValue()));
+                    .forEach(field ->
+                            walk(path.isEmpty() ? field.getKey() : path + "." + field.getKey(), field.getValue()));
         } else {
             DESCRIBED.computeIfAbsent(path, name -> new ArrayList<>()).add(schema);
         }
     }
 
     private static JsonNode followed(JsonNode given) {
-        return given.has("$ref")
-                ? schema(given.path("$ref").asText().replace("#/components/schemas/", ""))
-                : given;
+        return given.has("$ref") ? schema(given.path("$ref").asText().replace("#/components/schemas/", "")) : given;
     }
 
     private static void eachDescribed(boolean numbers, Described check) {
@@ -138,7 +137,8 @@ class RecordFieldsTest {
             Matcher symbols = SYMBOL.matcher(field.unit());
             while (symbols.find()) {
                 String symbol = symbols.group().toLowerCase(Locale.ROOT);
-                assertTrue(said.contains(symbol), () -> field.path() + " is in " + field.unit() + ", described: " + said);
+                assertTrue(
+                        said.contains(symbol), () -> field.path() + " is in " + field.unit() + ", described: " + said);
             }
             if (field.unit().isEmpty() && field.kind() == FieldKind.NUMBER) {
                 assertTrue(said.contains("fraction") && field.most() <= 1, () -> field.path() + " is a share: " + said);
