@@ -39,10 +39,10 @@ public final class FarmInventory {
             }
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
-        if (records.feed().isEmpty()) {
+        if (records.feed().isEmpty() && !records.none().contains("feed")) {
             ledger.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
-        if (records.energy().isEmpty()) {
+        if (records.energy().isEmpty() && !records.none().contains("energy")) {
             ledger.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
         }
         records.water()
@@ -52,11 +52,11 @@ public final class FarmInventory {
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
-        if (records.transport().isEmpty()) {
-            ledger.notCounted("transport", Gap.GHG, "not recorded, not counted");
+        if (records.transport().isEmpty() && !records.none().contains("transport")) {
+            ledger.cutOff("transport", Gap.GHG, "not recorded, not counted");
         }
-        if (records.materials().isEmpty()) {
-            ledger.notCounted("materials", Gap.GHG, "not recorded, not counted");
+        if (records.materials().isEmpty() && !records.none().contains("materials")) {
+            ledger.cutOff("materials", Gap.GHG, "not recorded, not counted");
         }
     }
 
@@ -75,6 +75,11 @@ public final class FarmInventory {
         return List.copyOf(feed.withoutNitrogen());
     }
 
+    /** kg of feed a year in {@link #feedWithoutNitrogen}. */
+    public double feedMassWithoutNitrogen() {
+        return feed.massWithoutNitrogen();
+    }
+
     /** kg dry matter in the feed of a year, when it is known. */
     public OptionalDouble feedDryMatter() {
         return feed.dryMatterKnown() ? OptionalDouble.of(ledger.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
@@ -82,7 +87,7 @@ public final class FarmInventory {
 
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
-        if (area == 0) {
+        if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {
             ledger.notCounted("building_m2, yard_m2", Set.of("land"), "not recorded, not counted");
         }
         if (area > 0 && records.buildingArea().isEmpty()) {

@@ -36,6 +36,11 @@ final class FeedInventory {
     /** Feed of which no factor of energy or water is published. */
     private final Map<String, Set<String>> without = new LinkedHashMap<>();
 
+    /** kg of it, by indicator. */
+    private final Map<String, Double> massWithout = new LinkedHashMap<>();
+
+    private double massWithoutNitrogen;
+
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
@@ -79,7 +84,10 @@ final class FeedInventory {
 
     /** Hardly any feed has a figure of energy or water: what is missing of them is reported once, not feed by feed. */
     void reportMissing() {
-        without.forEach((indicator, ingredients) -> ledger.notCounted(
+        without.forEach((indicator, ingredients) -> ledger.lineNotCounted(
+                Stage.FEED,
+                Flux.FEED,
+                massWithout.getOrDefault(indicator, 0.0),
                 "feed/" + indicator,
                 Set.of(indicator),
                 "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
@@ -95,6 +103,11 @@ final class FeedInventory {
         return withoutNitrogen;
     }
 
+    /** kg a year of the ingredients whose nitrogen is not known. */
+    double massWithoutNitrogen() {
+        return massWithoutNitrogen;
+    }
+
     /** True when the dry matter of every ingredient is known. */
     boolean dryMatterKnown() {
         return dryMatterKnown;
@@ -106,7 +119,10 @@ final class FeedInventory {
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            ledger.notCounted(
+            ledger.lineNotCounted(
+                    Stage.FEED,
+                    Flux.FEED,
+                    feed.kilograms(),
                     "feed/" + feed.ingredient() + "/moisture",
                     Set.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
@@ -126,6 +142,7 @@ final class FeedInventory {
         Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
         if (base.isEmpty()) {
             withoutNitrogen.add(feed.ingredient());
+            massWithoutNitrogen += feed.kilograms();
             return;
         }
         nitrogenKnown = true;
@@ -236,12 +253,16 @@ final class FeedInventory {
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            ledger.notCounted(
+            ledger.lineNotCounted(
+                    Stage.FEED,
+                    Flux.FEED,
+                    feed.kilograms(),
                     "feed/" + feed.ingredient() + "/" + indicator,
                     Set.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
         } else {
+            massWithout.merge(indicator, feed.kilograms(), Double::sum);
             without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
         }
     }

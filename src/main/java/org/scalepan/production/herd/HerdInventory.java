@@ -179,7 +179,7 @@ public final class HerdInventory {
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
             ledger.notCounted(
-                    "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
+                    Stage.ANIMALS, "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
@@ -279,7 +279,7 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             ledger.notCounted(
-                    "manure methane",
+                    Stage.MANURE, "manure methane",
                     Gap.GHG,
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
@@ -304,7 +304,7 @@ public final class HerdInventory {
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
             ledger.notCounted(
-                    "manure/" + there.system(),
+                    Stage.MANURE, "manure/" + there.system(),
                     Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
                             + " in the tables");
@@ -348,7 +348,7 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             ledger.notCounted(
-                    "nitrous oxide",
+                    Stage.MANURE, "nitrous oxide",
                     Gap.GHG,
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();

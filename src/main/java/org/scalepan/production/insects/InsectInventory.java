@@ -49,7 +49,14 @@ public final class InsectInventory {
     private Inventory make() {
         books.book(farm.records());
         animals();
-        new FrassInventory(library, farm, ledger, books.feedNitrogen(), books.feedWithoutNitrogen(), larvalNitrogen())
+        new FrassInventory(
+                        library,
+                        farm,
+                        ledger,
+                        books.feedNitrogen(),
+                        books.feedWithoutNitrogen(),
+                        books.feedMassWithoutNitrogen(),
+                        larvalNitrogen())
                 .book();
         if (farm.processing().isEmpty()) {
             ledger.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
@@ -135,6 +142,7 @@ public final class InsectInventory {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
                 ledger.notCounted(
+                        Stage.ANIMALS,
                         "direct gases of " + farm.product().id(),
                         Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
@@ -172,6 +180,7 @@ public final class InsectInventory {
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
             ledger.notCounted(
+                    Stage.PROCESSING,
                     "processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
             return;
         }
@@ -181,6 +190,11 @@ public final class InsectInventory {
                     Gap.OF_ENERGY,
                     "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
                     row.get().id());
+            ledger.notCounted(
+                    Stage.PROCESSING,
+                    "processing/" + processing.step() + "/losses",
+                    Gap.OF_ENERGY,
+                    "not counted: heat lost beyond the physical minimum");
         }
         books.heat(processing.carrier(), ActivityTerm.of(processing.water()).times(background.factor(row.get())));
     }
