@@ -18,11 +18,13 @@ public final class FarmInventory {
     private final InventoryBuilder ledger;
     private final FeedInventory feed;
     private final EnergyInventory energy;
+    private final boolean feedRecorded;
 
     public FarmInventory(Library library, FarmRecords records, InventoryBuilder ledger) {
         this.library = library;
         this.background = Background.of(library);
         this.ledger = ledger;
+        this.feedRecorded = !records.feed().isEmpty() || records.none().contains("feed");
         this.feed = new FeedInventory(library, ledger, records.region());
         this.energy = new EnergyInventory(library, ledger, records);
     }
@@ -39,7 +41,7 @@ public final class FarmInventory {
             }
             energy.book(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
-        if (records.feed().isEmpty() && !records.none().contains("feed")) {
+        if (!feedRecorded) {
             ledger.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
         if (records.energy().isEmpty() && !records.none().contains("energy")) {
@@ -65,9 +67,9 @@ public final class FarmInventory {
         energy.bookMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
-    /** kg N in the feed of a year, as far as it is known. */
+    /** kg N in the feed of a year, as far as it is known; none where no feed is recorded. */
     public OptionalDouble feedNitrogen() {
-        return feed.nitrogen();
+        return feedRecorded ? feed.nitrogen() : OptionalDouble.empty();
     }
 
     /** The ingredients whose nitrogen is not in {@link #feedNitrogen}, because it is not known. */

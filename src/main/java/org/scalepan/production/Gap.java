@@ -70,7 +70,10 @@ public record Gap(
 
     /** True when the true figure on a basis is higher than what is counted, for want of this. */
     boolean lowers(Scope scope) {
-        boolean inside = scope.boundary().includes(boundary) || scope.indicator().isFeed();
-        return kind == Kind.NOT_COUNTED && inside && indicators.contains(scope.indicator().id());
+        boolean inside =
+                scope.boundary().includes(boundary) || scope.indicator().isFeed();
+        return kind == Kind.NOT_COUNTED
+                && inside
+                && indicators.contains(scope.indicator().id());
     }
 }

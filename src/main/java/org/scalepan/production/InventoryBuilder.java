@@ -71,8 +71,7 @@ public final class InventoryBuilder {
 
     /** Notes that something of a stage is not counted; it matters within boundaries that include the stage. */
     public void notCounted(Stage stage, String field, Set<String> indicators, String why) {
-        gaps.add(new Gap(
-                field, Gap.Kind.NOT_COUNTED, new TreeSet<>(indicators), why, List.of(), stage.boundary()));
+        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, new TreeSet<>(indicators), why, List.of(), stage.boundary()));
     }
 
     /**

@@ -96,15 +96,19 @@ class GapTest {
 
         assertEquals(Gap.Kind.CUT_OFF, gap(inventory, "transport").kind());
         assertEquals(Gap.Kind.CUT_OFF, gap(inventory, "materials").kind());
-        assertEquals(Bound.EXACT, bound(inventory, "ghg"), () -> inventory.gaps().toString());
+        assertEquals(
+                Bound.EXACT, bound(inventory, "ghg"), () -> inventory.gaps().toString());
         assertEquals(Bound.EXACT, bound(inventory, "land"));
         assertEquals(Bound.EXACT, bound(inventory, "feed"));
     }
 
     @Test
     void given_no_feed_then_every_indicator_is_at_least_and_the_animals_own_gases_are_not() {
-        Inventory inventory =
-                InsectRecordsFixture.of(LIBRARY, "mealworm", 100).in("france").energy("grid-electricity", 60).area(12, 0).inventory();
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
+                .in("france")
+                .energy("grid-electricity", 60)
+                .area(12, 0)
+                .inventory();
 
         for (String indicator : Scope.INDICATORS) {
             assertEquals(Bound.AT_LEAST, bound(inventory, indicator), indicator);
@@ -113,8 +117,10 @@ class GapTest {
 
     @Test
     void given_no_energy_then_greenhouse_gases_are_at_least_at_the_farm_gate_and_exact_at_the_animals() {
-        Inventory inventory =
-                InsectRecordsFixture.of(LIBRARY, "mealworm", 100).in("france").feed("wheat-bran", 200).inventory();
+        Inventory inventory = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
+                .in("france")
+                .feed("wheat-bran", 200)
+                .inventory();
 
         assertEquals(Bound.AT_LEAST, inventory.bound(scope("ghg", Boundary.FARM_GATE)));
         assertEquals(Bound.EXACT, inventory.bound(scope("ghg", Boundary.ANIMAL)));
@@ -123,7 +129,10 @@ class GapTest {
     @ParameterizedTest(name = "{0} kg of 1000 kg feed without a published figure: {1}")
     @CsvSource({"5, EXACT", "9, EXACT", "11, AT_LEAST", "400, AT_LEAST"})
     void feed_without_a_factor_makes_a_bound_from_one_per_cent_of_the_feed_on(double unknown, Bound expected) {
-        Inventory inventory = mealworms().feed("wheat-bran", 790 - unknown + 10).feed("pineapple-residue", unknown).inventory();
+        Inventory inventory = mealworms()
+                .feed("wheat-bran", 790 - unknown + 10)
+                .feed("pineapple-residue", unknown)
+                .inventory();
 
         assertEquals(expected, bound(inventory, "ghg"), () -> inventory.gaps().toString());
     }
@@ -136,6 +145,7 @@ class GapTest {
                 .feed("plantain-peel", 7)
                 .inventory();
 
-        assertEquals(Bound.AT_LEAST, bound(inventory, "ghg"), () -> inventory.gaps().toString());
+        assertEquals(
+                Bound.AT_LEAST, bound(inventory, "ghg"), () -> inventory.gaps().toString());
     }
 }

@@ -179,7 +179,10 @@ public final class HerdInventory {
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
             ledger.notCounted(
-                    Stage.ANIMALS, "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
+                    Stage.ANIMALS,
+                    "enteric methane",
+                    Gap.GHG,
+                    "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
@@ -279,7 +282,8 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             ledger.notCounted(
-                    Stage.MANURE, "manure methane",
+                    Stage.MANURE,
+                    "manure methane",
                     Gap.GHG,
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
@@ -304,7 +308,8 @@ public final class HerdInventory {
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
             ledger.notCounted(
-                    Stage.MANURE, "manure/" + there.system(),
+                    Stage.MANURE,
+                    "manure/" + there.system(),
                     Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
                             + " in the tables");
@@ -348,7 +353,8 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             ledger.notCounted(
-                    Stage.MANURE, "nitrous oxide",
+                    Stage.MANURE,
+                    "nitrous oxide",
                     Gap.GHG,
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();

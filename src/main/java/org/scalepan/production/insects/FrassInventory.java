@@ -54,7 +54,10 @@ final class FrassInventory {
         OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
             ledger.notCounted(
-                    Stage.MANURE, "frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
+                    Stage.MANURE,
+                    "frass",
+                    Gap.GHG,
+                    "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
         if (recorded() && nitrogen.getAsDouble() == 0) {
@@ -129,7 +132,12 @@ final class FrassInventory {
             ledger.filled(field, Gap.GHG, balance);
         } else {
             ledger.lineNotCounted(
-                    Stage.MANURE, Flux.FEED, unknownMass, field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+                    Stage.MANURE,
+                    Flux.FEED,
+                    unknownMass,
+                    field,
+                    Gap.GHG,
+                    balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }

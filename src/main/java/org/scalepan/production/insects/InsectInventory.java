@@ -181,7 +181,9 @@ public final class InsectInventory {
         if (row.isEmpty()) {
             ledger.notCounted(
                     Stage.PROCESSING,
-                    "processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
+                    "processing/" + processing.step(),
+                    Gap.OF_ENERGY,
+                    "not counted: no energy demand in this library");
             return;
         }
         if (quantity.equals("heat-floor")) {

@@ -98,9 +98,9 @@ final class ComparisonCsv {
                         .number(found.share().median())
                         .number(found.share().low())
                         .number(found.share().high())
-                        .number(found.less().value())
-                        .number(found.less().standardError())
-                        .text(Likelihood.word(found.less().value(), quote, comparison.reference())
+                        .number(found.less().orElseThrow().value())
+                        .number(found.less().orElseThrow().standardError())
+                        .text(Likelihood.word(found.less().orElseThrow().value(), quote, comparison.reference())
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);
