@@ -33,7 +33,7 @@ final class BulkCsvView implements BulkView {
         List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
         for (ComparisonBasis ruler : rulers) {
             String id = ruler.indicator().id();
-            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit"));
+            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit", id + "_bound"));
         }
         header.addAll(List.of("gaps", "remarks", "column", "message"));
         return header;
@@ -64,7 +64,7 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.name().orElse(""))
                     .empty(3)
                     .text("wrong")
-                    .empty(question.rulers().size() * 4 + 2);
+                    .empty(question.rulers().size() * 5 + 2);
             line.text(wrong.flaws().stream()
                     .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
                     .distinct()
@@ -104,6 +104,7 @@ final class BulkCsvView implements BulkView {
                                 () -> line.empty(3));
             }
             line.text(BulkRow.unit(quote.scope()));
+            line.text(quote.missing().isPresent() ? "" : quote.bound().id());
             quote.missing()
                     .ifPresent(why -> missing.add(quote.scope().indicator().id() + ": " + why));
         }

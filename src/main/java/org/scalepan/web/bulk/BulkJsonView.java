@@ -85,6 +85,9 @@ final class BulkJsonView implements BulkView {
             quote.firstOrder()
                     .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
         }
+        if (quote.missing().isEmpty()) {
+            node.put("bound", quote.bound().id());
+        }
         Json.put(node, "reason", quote.missing());
         return node;
     }

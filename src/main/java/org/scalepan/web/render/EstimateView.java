@@ -14,7 +14,10 @@ public final class EstimateView {
         node.put("product", standing.product().id());
         node.put("status", standing.summary().isPresent() ? "ok" : "no-evidence");
         Json.put(node, "reason", standing.missing());
-        standing.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        standing.summary()
+                .ifPresent(
+                        summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, standing.bound())));
+        node.put("bound", standing.bound().id());
         node.put("sentence", sentences.quote(standing));
         return node;
     }

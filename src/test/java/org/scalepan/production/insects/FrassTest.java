@@ -124,7 +124,8 @@ class FrassTest {
 
     @Test
     void larvae_do_not_live_on_air() {
-        Inventory inventory = InsectRecordsFixture.of(library, "mealworm", 1000).none("feed").inventory();
+        Inventory inventory =
+                InsectRecordsFixture.of(library, "mealworm", 1000).none("feed").inventory();
 
         assertTrue(
                 Tally.remarks(inventory, Remark.AGAINST_PHYSICS).stream()
