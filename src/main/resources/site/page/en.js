@@ -65,7 +65,7 @@ export default {
   others: { title: "Products beside it", now: "Products beside it ({n})", none: "no study" },
   verdict: {
     title: "Verdict", checking: "Checking …",
-    holds: "Holds", "leans-to-hold": "Leans to hold", open: "Open", "leans-against": "Leans against", fails: "Fails",
+    holds: "Holds", "leans-to-hold": "Leans to hold", open: "Open", "leans-against": "Leans against", fails: "Fails", undecided: "Undecided",
     "no-evidence": "No evidence",
     claim: "{times} times less",
     fact: "The evidence says {median} times less",
@@ -166,7 +166,7 @@ export default {
     sentence: "{name}, by its own records: {value} {unit} of {product} ({interval}; 90 % interval), {boundary}.",
     "sentence-besides": "That is {besides}.",
     "sentence-beside": "{times} than {product} ({interval}; {kind})",
-    "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
+    "beside-bound": "no ratio with {product}: something required is not counted", "at-least": "at least ", "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",
     lower: "At least this much: something usual is not counted (see below), so that an advantage is smaller in truth.",

@@ -11,7 +11,8 @@ const called = (side) => (isPublished(side) ? capital(name("product", side.produ
 
 /** The ratio of the farm to another as times less or more, with its interval and whether that includes 1; nothing where there is no ratio. */
 export function times(side) {
-  if (side.status !== "ok" || !(side.times_less?.low > 0)) return null;
+  // A ratio that is a bound is no ratio to be quoted.
+  if (side.status !== "ok" || !(side.times_less?.low > 0) || side.times_less.bound !== "exact") return null;
   const { median, low, high } = side.times_less;
   const less = median >= 1;
   return {
@@ -55,7 +56,7 @@ export function table(found, farm) {
 export function sentence(found, { farm, product, lower, version }) {
   const besides = (found.compare ?? []).filter(times).map((side) => t("farm.sentence-beside", { ...times(side), kind: kind(side) }));
   return [
-    t("farm.sentence", { name: farm, product, boundary: name("boundary", found.boundary), value: figure(found.footprint.median),
+    t("farm.sentence", { name: farm, product, boundary: name("boundary", found.boundary), value: (found.bound === "at-least" ? t("farm.at-least") : "") + figure(found.footprint.median),
       interval: interval(found.footprint.low, found.footprint.high), unit: unit(found.indicator, found.per) }),
     besides.length ? t("farm.sentence-besides", { besides: besides.join("; ") }) : "",
     lower ? t("farm.sentence-lower", { name: farm }) : "",

@@ -119,7 +119,7 @@ function show(flat) {
 function besideSaid(side) {
   const told = times(side);
   const product = isPublished(side) ? the("product", side.product, side.name) : side.system;
-  return [told ? t("farm.beside", told) : t(side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
+  return [told ? t("farm.beside", told) : t(side.footprint && (side.times_less?.bound ?? "none") !== "exact" ? "farm.beside-bound" : side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
 }
 
 function lists() {

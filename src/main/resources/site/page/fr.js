@@ -100,7 +100,7 @@ export default {
   },
   others: { title: "Produits à côté", now: "Produits à côté ({n})", none: "aucune étude" },
   verdict: {
-    title: "Verdict", checking: "Vérification …", holds: "tient", "leans-to-hold": "tient plutôt", open: "indécis", "leans-against": "ne tient plutôt pas", fails: "ne tient pas",
+    title: "Verdict", checking: "Vérification …", holds: "tient", "leans-to-hold": "tient plutôt", open: "indécis", "leans-against": "ne tient plutôt pas", fails: "ne tient pas", undecided: "non tranché",
     "no-evidence": "aucune donnée", claim: "{times} fois moins", fact: "Les études disent {median} fois moins", "fact-more": "Les études disent {median} fois plus",
     interval: "({interval} ; 90 % des tirages)", probability: "Au moins {times} fois apparaît dans {share} des tirages.",
     never: "Au moins {times} fois n’apparaît dans aucun tirage.", always: "Au moins {times} fois apparaît dans tous les tirages.",
@@ -169,7 +169,7 @@ export default {
     sentence: "{name}, d’après son carnet : {value} {unit} ({product} ; {interval}, intervalle à 90 %), {boundary}.",
     "sentence-besides": "C’est {besides}.",
     "sentence-beside": "{times} que {product} ({interval} ; {kind})",
-    "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
+    "beside-bound": "pas de rapport avec {product} : quelque chose de requis n’est pas compté", "at-least": "au moins ", "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",
     lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas), donc tout avantage est plus petit en vérité.",

@@ -2,7 +2,7 @@
 import { el, english, fill } from "./dom.js";
 import { capital, figure, interval, language, name, share, t, the, written } from "./i18n.js";
 
-const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-against": "✗?", fails: "✗", "no-evidence": "—" };
+const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-against": "✗?", fails: "✗", undecided: "?", "no-evidence": "—" };
 
 export const sign = (verdict) => signs[verdict];
 

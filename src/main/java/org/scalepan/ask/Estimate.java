@@ -1,7 +1,9 @@
 package org.scalepan.ask;
 
+import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Summary;
@@ -37,6 +39,12 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
      */
     boolean bearsLikelihood();
 
-    /** True when the true figure is higher, because something usual is not counted. */
+    /** True when the true figure is higher, because something required is not counted. */
     boolean isLowerBound();
+
+    /** Whether the figure is the figure or a bound of it. */
+    Bound bound();
+
+    /** What is required and not counted, in words; empty when the figure is exact. */
+    List<String> uncounted();
 }

@@ -37,7 +37,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         if (systems().anyMatch(SystemEstimate::isLowerBound)) {
             warnings.add(new Warning(
                     "lower-bound",
-                    "Something recorded or usual on such a farm is not counted (see gaps): the figure is a lower bound.",
+                    "Something required is not counted (see gaps): the figure is a lower bound, and a ratio with it is a bound too.",
                     List.of()));
         }
         retailFeed().ifPresent(warnings::add);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
@@ -65,7 +66,17 @@ public record PublishedEstimate(
         return false;
     }
 
-    /** The number of eligible studies. */
+    @Override
+    public Bound bound() {
+        return Bound.EXACT;
+    }
+
+    @Override
+    public List<String> uncounted() {
+        return List.of();
+    }
+
+    /** How many studies speak. */
     public int studies() {
         return evidence instanceof Evidence.PooledEvidence some ? some.studies().size() : 0;
     }

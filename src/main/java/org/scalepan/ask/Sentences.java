@@ -50,18 +50,19 @@ public final class Sentences {
     public String estimate(Estimate estimate) {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
-                .map(summary -> where + ": " + footprint(summary) + " (" + percent() + " interval; "
-                        + studies(estimate, "") + basis(List.of(estimate)) + ")." + animalsOnly())
+                .map(summary ->
+                        where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent() + " interval; "
+                                + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate) + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
     }
 
     /** A product against the reference in a sentence. */
     public String versus(Estimate product, Estimate reference, Ratio versus) {
         String more = versus.timesLess().median() >= 1
-                ? capital(name(reference)) + " has " + ratio(versus.timesLess()) + " times the " + indicator() + " of "
-                        + name(product)
-                : capital(name(product)) + " has " + ratio(versus.share()) + " times the " + indicator() + " of "
-                        + name(reference);
+                ? capital(name(reference)) + " has " + versus.bound().words() + ratio(versus.timesLess())
+                        + " times the " + indicator() + " of " + name(product)
+                : capital(name(product)) + " has " + versus.bound().reversed().words() + ratio(versus.share())
+                        + " times the " + indicator() + " of " + name(reference);
         return more + ", per " + basis.per().words() + ", " + boundary() + " (" + percent() + " interval; "
                 + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
                 + basis(List.of(product, reference)) + "). " + probability(product, reference, versus)
@@ -109,8 +110,15 @@ public final class Sentences {
         return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
     }
 
+    private static String uncounted(Estimate quote) {
+        return quote.uncounted().isEmpty() ? "" : " Not counted are " + String.join(", ", quote.uncounted()) + ".";
+    }
+
     private String probability(Estimate product, Estimate reference, Ratio versus) {
-        double value = versus.less().value();
+        if (versus.less().isEmpty()) {
+            return (uncounted(product) + uncounted(reference)).strip();
+        }
+        double value = versus.less().get().value();
         return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
                 .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "

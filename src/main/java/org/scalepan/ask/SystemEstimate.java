@@ -1,14 +1,17 @@
 package org.scalepan.ask;
 
+import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.FirstOrder;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
 import org.scalepan.production.SystemFootprint;
@@ -51,7 +54,29 @@ public record SystemEstimate(
 
     @Override
     public boolean isLowerBound() {
-        return inventory.isLowerBound(scope.indicator().id());
+        return bound() == Bound.AT_LEAST;
+    }
+
+    @Override
+    public Bound bound() {
+        return inventory.bound(scope);
+    }
+
+    @Override
+    public List<String> uncounted() {
+        return inventory.uncounted(scope).stream()
+                .map(Gap::field)
+                .map(SystemEstimate::kind)
+                .distinct()
+                .toList();
+    }
+
+    /** A gap's field in words: {@code feed (pineapple-residue, ghg)}. */
+    private static String kind(String field) {
+        int slash = field.indexOf('/');
+        return slash < 0
+                ? field.replace("_m2", " area").replace("_m3", "").replace('_', ' ')
+                : field.substring(0, slash) + " (" + field.substring(slash + 1).replace("/", ", ") + ")";
     }
 
     public static SystemEstimate of(

@@ -20,6 +20,7 @@ public final class Footprint {
     private final Optional<String> warmingSet;
     private final double[] draws;
     private final boolean positive;
+    private final Bound bound;
 
     /**
      * @param indicator indicator id, for instance {@code ghg}
@@ -36,6 +37,23 @@ public final class Footprint {
             Boundary boundary,
             Optional<String> warmingSet,
             double[] draws) {
+        this(indicator, unit, per, boundary, warmingSet, draws, Bound.EXACT);
+    }
+
+    /**
+     * A footprint that may be a bound.
+     *
+     * @param draws values in {@code unit} per {@code per}; not copied, the caller gives them away
+     * @param bound on which side of every draw the true value lies
+     */
+    public Footprint(
+            String indicator,
+            String unit,
+            FunctionalUnit per,
+            Boundary boundary,
+            Optional<String> warmingSet,
+            double[] draws,
+            Bound bound) {
         this.indicator = indicator;
         this.unit = unit;
         this.per = per;
@@ -43,6 +61,7 @@ public final class Footprint {
         this.warmingSet = warmingSet;
         this.draws = draws;
         this.positive = allPositive(draws);
+        this.bound = bound;
     }
 
     public String indicator() {
@@ -63,6 +82,11 @@ public final class Footprint {
 
     public Optional<String> warmingSet() {
         return warmingSet;
+    }
+
+    /** Whether this is the figure or a bound of it. */
+    public Bound bound() {
+        return bound;
     }
 
     /** A copy of the draws. */

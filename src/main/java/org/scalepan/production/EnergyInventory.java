@@ -84,7 +84,10 @@ public final class EnergyInventory {
     private void electricity(Stage stage, String carrier, ActivityTerm kilowattHours) {
         Optional<BackgroundFactor> row = background.nearest(FACTORS, carrier, "ghg-life-cycle", region, year);
         if (row.isEmpty()) {
-            builder.notCounted(
+            builder.lineNotCounted(
+                    stage,
+                    Flux.ENERGY,
+                    kilowattHours.central() * MJ_PER_KWH,
                     "energy/" + carrier,
                     uncounted(carrier),
                     "not counted: no intensity of " + words(carrier) + " is in this library");

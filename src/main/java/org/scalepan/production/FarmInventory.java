@@ -17,11 +17,13 @@ public final class FarmInventory {
     private final InventoryBuilder builder;
     private final FeedInventory feed;
     private final EnergyInventory energy;
+    private final boolean feedRecorded;
 
     public FarmInventory(Library library, FarmRecords records, InventoryBuilder builder) {
         this.library = library;
         this.background = Background.of(library);
         this.builder = builder;
+        this.feedRecorded = !records.feed().isEmpty() || records.none().contains("feed");
         this.feed = new FeedInventory(library, builder, records.region());
         this.energy = new EnergyInventory(library, builder, records);
     }
@@ -38,10 +40,10 @@ public final class FarmInventory {
             }
             energy.add(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
         }
-        if (records.feed().isEmpty()) {
+        if (!feedRecorded) {
             builder.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
         }
-        if (records.energy().isEmpty()) {
+        if (records.energy().isEmpty() && !records.none().contains("energy")) {
             builder.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
         }
         records.water()
@@ -51,11 +53,11 @@ public final class FarmInventory {
         records.transport().forEach(this::transport);
         records.materials().forEach(this::material);
         site(records);
-        if (records.transport().isEmpty()) {
-            builder.notCounted("transport", Gap.GHG, "not recorded, not counted");
+        if (records.transport().isEmpty() && !records.none().contains("transport")) {
+            builder.cutOff("transport", Gap.GHG, "not recorded, not counted");
         }
-        if (records.materials().isEmpty()) {
-            builder.notCounted("materials", Gap.GHG, "not recorded, not counted");
+        if (records.materials().isEmpty() && !records.none().contains("materials")) {
+            builder.cutOff("materials", Gap.GHG, "not recorded, not counted");
         }
     }
 
@@ -64,14 +66,19 @@ public final class FarmInventory {
         energy.addMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
-    /** kg N in the feed of a year, as far as it is known. */
+    /** kg N in the feed of a year, as far as it is known; none where no feed is recorded. */
     public OptionalDouble feedNitrogen() {
-        return feed.nitrogen();
+        return feedRecorded ? feed.nitrogen() : OptionalDouble.empty();
     }
 
     /** The ingredients whose nitrogen is not in {@link #feedNitrogen}, because it is not known. */
     public List<String> feedWithoutNitrogen() {
         return List.copyOf(feed.withoutNitrogen());
+    }
+
+    /** kg of feed a year in {@link #feedWithoutNitrogen}. */
+    public double feedMassWithoutNitrogen() {
+        return feed.massWithoutNitrogen();
     }
 
     /** kg dry matter in the feed of a year, when it is known. */
@@ -81,7 +88,7 @@ public final class FarmInventory {
 
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
-        if (area == 0) {
+        if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {
             builder.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
         }
         if (area > 0 && records.buildingArea().isEmpty()) {

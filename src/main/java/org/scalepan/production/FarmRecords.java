@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * A farm's records of a year apart from the animals: the same fields for insect farms and herds.
@@ -13,7 +14,8 @@ import java.util.OptionalInt;
  * @param water m3 a year
  * @param buildingArea m2 under roof
  * @param yardArea m2 of yard or run
- * @param gridIntensity kg CO2e per kWh of the grid, as stated by the grower's supplier; the library's when absent
+ * @param gridIntensity kg CO2e per kWh of the grid, as the grower's supplier tells it; the library's when absent
+ * @param none which of {@link #LISTS} were given empty: a record of none, not a gap
  */
 public record FarmRecords(
         String name,
@@ -27,8 +29,43 @@ public record FarmRecords(
         OptionalDouble buildingArea,
         OptionalDouble yardArea,
         List<CoProduct> coProducts,
-        OptionalDouble gridIntensity) {
+        OptionalDouble gridIntensity,
+        Set<String> none) {
+    /** The lists of records that may say that there was none. */
+    public static final List<String> LISTS = List.of("feed", "energy", "transport", "materials");
+
+    /** Records in which an empty list says that nothing was written down. */
+    public FarmRecords(
+            String name,
+            Optional<String> region,
+            OptionalInt year,
+            List<FeedUse> feed,
+            List<EnergyUse> energy,
+            OptionalDouble water,
+            List<TransportUse> transport,
+            List<MaterialUse> materials,
+            OptionalDouble buildingArea,
+            OptionalDouble yardArea,
+            List<CoProduct> coProducts,
+            OptionalDouble gridIntensity) {
+        this(
+                name,
+                region,
+                year,
+                feed,
+                energy,
+                water,
+                transport,
+                materials,
+                buildingArea,
+                yardArea,
+                coProducts,
+                gridIntensity,
+                Set.of());
+    }
+
     public FarmRecords {
+        none = Set.copyOf(none);
         feed = List.copyOf(feed);
         energy = List.copyOf(energy);
         transport = List.copyOf(transport);
@@ -50,7 +87,8 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 coProducts,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other energy. */
@@ -67,7 +105,8 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 coProducts,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other water, m3 a year. */
@@ -84,7 +123,8 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 coProducts,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other transport. */
@@ -101,7 +141,8 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 coProducts,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other areas, m2. */
@@ -118,7 +159,8 @@ public record FarmRecords(
                 building,
                 yard,
                 coProducts,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other co-products. */
@@ -135,7 +177,8 @@ public record FarmRecords(
                 buildingArea,
                 yardArea,
                 other,
-                gridIntensity);
+                gridIntensity,
+                none);
     }
 
     /** The same records with other kg CO2e per kWh of the grid. */

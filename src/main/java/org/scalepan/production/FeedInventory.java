@@ -38,6 +38,11 @@ final class FeedInventory {
     /** Feed of which no factor of energy or water is published. */
     private final Map<String, Set<String>> without = new LinkedHashMap<>();
 
+    /** kg of it, by indicator. */
+    private final Map<String, Double> massWithout = new LinkedHashMap<>();
+
+    private double massWithoutNitrogen;
+
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
@@ -81,7 +86,10 @@ final class FeedInventory {
 
     /** Hardly any feed has a figure of energy or water: the missing factors are reported once, not feed by feed. */
     void reportMissing() {
-        without.forEach((indicator, ingredients) -> builder.notCounted(
+        without.forEach((indicator, ingredients) -> builder.lineNotCounted(
+                Stage.FEED,
+                Flux.FEED,
+                massWithout.getOrDefault(indicator, 0.0),
                 "feed/" + indicator,
                 List.of(indicator),
                 "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
@@ -97,6 +105,11 @@ final class FeedInventory {
         return withoutNitrogen;
     }
 
+    /** kg a year of the ingredients whose nitrogen is not known. */
+    double massWithoutNitrogen() {
+        return massWithoutNitrogen;
+    }
+
     /** True when the dry matter of every ingredient is known. */
     boolean dryMatterKnown() {
         return dryMatterKnown;
@@ -108,7 +121,10 @@ final class FeedInventory {
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
-            builder.notCounted(
+            builder.lineNotCounted(
+                    Stage.FEED,
+                    Flux.FEED,
+                    feed.kilograms(),
                     "feed/" + feed.ingredient() + "/moisture",
                     List.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
@@ -128,6 +144,7 @@ final class FeedInventory {
         Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
         if (base.isEmpty()) {
             withoutNitrogen.add(feed.ingredient());
+            massWithoutNitrogen += feed.kilograms();
             return;
         }
         nitrogenKnown = true;
@@ -239,12 +256,16 @@ final class FeedInventory {
             return;
         }
         if (indicator.equals("ghg") || indicator.equals("land")) {
-            builder.notCounted(
+            builder.lineNotCounted(
+                    Stage.FEED,
+                    Flux.FEED,
+                    feed.kilograms(),
                     "feed/" + feed.ingredient() + "/" + indicator,
                     List.of(indicator),
                     "not counted: no published " + indicator + " of " + feed.ingredient()
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
         } else {
+            massWithout.merge(indicator, feed.kilograms(), Double::sum);
             without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
         }
     }

@@ -1,6 +1,7 @@
 package org.scalepan.production;
 
 import java.util.List;
+import org.scalepan.factors.Boundary;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
@@ -10,8 +11,15 @@ import java.util.List;
  * @param indicators ids of the indicators whose figures it can change, each once, in alphabetical order
  * @param filledWith the default in words, or what is not counted and why
  * @param rows the rows of the library behind the default; empty when nothing is counted
+ * @param boundary the narrowest system boundary within which it matters
  */
-public record Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
+public record Gap(
+        String field,
+        Kind kind,
+        List<String> indicators,
+        String filledWith,
+        List<String> rows,
+        Boundary boundary) {
     /** Greenhouse gases alone. */
     public static final List<String> GHG = List.of("ghg");
     /** What an energy carrier adds to. */
@@ -28,8 +36,10 @@ public record Gap(String field, Kind kind, List<String> indicators, String fille
     public enum Kind {
         /** A named default. */
         FILLED("filled"),
-        /** Nothing: the figure lacks what it would add. */
-        NOT_COUNTED("not-counted");
+        /** Nothing, and it is required: the figure is a lower bound. */
+        NOT_COUNTED("not-counted"),
+        /** Nothing, and it is too small or too far from the animals to be required: no bound follows. */
+        CUT_OFF("cut-off");
 
         private final String id;
 
@@ -43,12 +53,24 @@ public record Gap(String field, Kind kind, List<String> indicators, String fille
     }
 
     public Gap {
-        indicators = List.copyOf(indicators);
+        indicators = indicators.stream().distinct().sorted().toList();
         rows = List.copyOf(rows);
     }
 
-    /** True when the true figure of an indicator is higher than what is counted. */
-    public boolean lowers(String indicator) {
-        return kind == Kind.NOT_COUNTED && indicators.contains(indicator);
+    Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
+        this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE);
+    }
+
+    Gap as(Kind other) {
+        return new Gap(field, other, indicators, filledWith, rows, boundary);
+    }
+
+    /** True when the true figure on a basis is higher than what is counted, for want of this. */
+    boolean lowers(Scope scope) {
+        boolean inside =
+                scope.boundary().includes(boundary) || scope.indicator().isFeed();
+        return kind == Kind.NOT_COUNTED
+                && inside
+                && indicators.contains(scope.indicator().id());
     }
 }

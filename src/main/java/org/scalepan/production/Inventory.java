@@ -1,6 +1,7 @@
 package org.scalepan.production;
 
 import java.util.List;
+import org.scalepan.footprint.Bound;
 
 /**
  * What goes in and out of a farm in a year: the same for an insect farm and a herd.
@@ -18,11 +19,13 @@ public record Inventory(String name, Output output, List<Flow> flows, List<Gap> 
         remarks = List.copyOf(remarks);
     }
 
-    /**
-     * True when something recorded or usual that adds to an indicator is not counted: the true figure is higher than what is added up
-     * here.
-     */
-    public boolean isLowerBound(String indicator) {
-        return gaps.stream().anyMatch(gap -> gap.lowers(indicator));
+    /** What is required on a basis and not counted. */
+    public List<Gap> uncounted(Scope scope) {
+        return gaps.stream().filter(gap -> gap.lowers(scope)).toList();
+    }
+
+    /** Whether what is added up here on a basis is the figure, or less than it because something required is not counted. */
+    public Bound bound(Scope scope) {
+        return uncounted(scope).isEmpty() ? Bound.EXACT : Bound.AT_LEAST;
     }
 }

@@ -5,12 +5,25 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Collects the flows, gaps and remarks of one inventory. */
 public final class InventoryBuilder {
     private final List<Flow> flows = new ArrayList<>();
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
+    private final List<UncountedLine> lines = new ArrayList<>();
+
+    /** Recorded lines that no factor is held for may be this part of all lines of their kind before they make a bound. */
+    private static final double NEGLIGIBLE = 0.01;
+
+    /**
+     * A gap that stands for a recorded line without a factor.
+     *
+     * @param measure what lines of this kind are measured by, in the whole inventory: {@link Flux#FEED} or {@link Flux#ENERGY}
+     * @param amount of the line, in that measure
+     */
+    private record UncountedLine(Gap gap, Flux measure, double amount) {}
 
     /**
      * Adds a line; a line of zero is left out.
@@ -56,7 +69,29 @@ public final class InventoryBuilder {
         gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 
-    /** Adds a remark, unless the same is there already. */
+    /** Notes that something of a stage is not counted; it matters within boundaries that include the stage. */
+    public void notCounted(Stage stage, String field, List<String> indicators, String why) {
+        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of(), stage.boundary()));
+    }
+
+    /**
+     * Notes that recorded lines are not counted, for want of a factor.
+     *
+     * @param measure what all lines of their kind are measured by: {@link Flux#FEED} or {@link Flux#ENERGY}
+     * @param amount of these lines in that measure, in the year
+     */
+    public void lineNotCounted(
+            Stage stage, Flux measure, double amount, String field, List<String> indicators, String why) {
+        notCounted(stage, field, indicators, why);
+        lines.add(new UncountedLine(gaps.get(gaps.size() - 1), measure, amount));
+    }
+
+    /** Notes that something is left out that no figure is required to have. */
+    public void cutOff(String field, List<String> indicators, String why) {
+        gaps.add(new Gap(field, Gap.Kind.CUT_OFF, indicators, why, List.of()));
+    }
+
+    /** The same remark twice says nothing more. */
     public void remark(String code, String text) {
         Remark remark = new Remark(code, text);
         if (!remarks.contains(remark)) {
@@ -66,7 +101,29 @@ public final class InventoryBuilder {
 
     /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
-        return new Inventory(name, output, flows, gaps, remarks);
+        return new Inventory(
+                name, output, flows, gaps.stream().map(this::weighed).toList(), remarks);
+    }
+
+    /** A gap that stands for lines which are negligible in all, for every indicator that it touches, makes no bound. */
+    private Gap weighed(Gap gap) {
+        return lines.stream()
+                        .filter(line -> line.gap() == gap)
+                        .findFirst()
+                        .filter(line -> gap.indicators().stream().allMatch(indicator -> negligible(line, indicator)))
+                        .isPresent()
+                ? gap.as(Gap.Kind.CUT_OFF)
+                : gap;
+    }
+
+    private boolean negligible(UncountedLine line, String indicator) {
+        double missing = lines.stream()
+                .filter(other -> other.measure() == line.measure()
+                        && other.gap().boundary() == line.gap().boundary()
+                        && other.gap().indicators().contains(indicator))
+                .mapToDouble(UncountedLine::amount)
+                .sum();
+        return missing < NEGLIGIBLE * total(line.measure());
     }
 
     /** The sum of a flux so far, centrally: for mass balances and plausibility. */

@@ -37,6 +37,7 @@ public final class NitrousOxide {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
             builder.notCounted(
+                    Stage.MANURE,
                     "manure/" + where.system(),
                     Gap.GHG,
                     "N2O not counted: no direct factor for this system in the tables");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
@@ -65,7 +66,13 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
                 scope.per(),
                 scope.boundary(),
                 warming ? Optional.of(scope.gwp().id()) : Optional.empty(),
-                draws);
+                draws,
+                bound());
+    }
+
+    /** Whether the sum is the figure or a lower bound of it. */
+    public Bound bound() {
+        return inventory.bound(scope);
     }
 
     /** What each stage adds, centrally, per functional unit. */

@@ -88,11 +88,13 @@ class CommonBasisTest {
                 .in("ghana")
                 .feed("maize", 400)
                 .feed("soybean-meal", 100)
+                .none("energy")
                 .inventory();
         Inventory hens = HerdRecordsFixture.of(LIBRARY, "layers", 50)
                 .in("ghana")
                 .gives(AnimalKind.EGGS, 200)
                 .feed("maize", 1500)
+                .none("energy")
                 .inventory();
         SystemAnswer.OnRuler on =
                 answer(larvae, List.of(hens), List.of(), false).bases().get(0);

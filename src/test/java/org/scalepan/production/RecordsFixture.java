@@ -1,10 +1,12 @@
 package org.scalepan.production;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
@@ -29,6 +31,7 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
     private OptionalDouble building = OptionalDouble.empty();
     private OptionalDouble yard = OptionalDouble.empty();
     private final List<CoProduct> coProducts = new ArrayList<>();
+    private final Set<String> none = new HashSet<>();
 
     protected RecordsFixture(Library library) {
         this.library = library;
@@ -94,6 +97,12 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
         return self();
     }
 
+    /** A list that was given empty. */
+    public N none(String list) {
+        none.add(list);
+        return self();
+    }
+
     protected FarmRecords records() {
         return new FarmRecords(
                 "invented",
@@ -107,6 +116,7 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
                 building,
                 yard,
                 coProducts,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                none);
     }
 }

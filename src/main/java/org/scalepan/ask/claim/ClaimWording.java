@@ -11,6 +11,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
 
@@ -54,11 +55,16 @@ final class ClaimWording {
         if (!asked.hasEvidence()) {
             return where + ", there is no evidence: " + missing(asked) + ".";
         }
+        if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
+            return where + ", nothing can be compared, because both sides are lower bounds: not counted are "
+                    + asked.uncounted() + ".";
+        }
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.basis(), question.sampling().coverage());
             return capital(sentences.boundary()) + ", " + side.words() + " "
                     + IndicatorWording.of(asked.basis()).verb() + " "
+                    + asked.product().bound().words()
                     + asked.product().footprint().map(sentences::footprint).orElse("") + " ("
                     + question.sampling().coverageInPercent()
                     + " interval; " + asked.product().amount()
@@ -67,12 +73,18 @@ final class ClaimWording {
                             ? "A footprint of none fails on every boundary on which a study has measured one."
                             : "With credits taken off, " + asked.verdict().words() + ".");
         }
+        if (asked.bound() != Bound.EXACT) {
+            return where + ", " + ratio(question, side, asked) + ": "
+                    + asked.verdict().words() + " there ("
+                    + asked.amounts() + "). Not counted are " + asked.uncounted() + "."
+                    + (asked.verdict() == Verdict.UNDECIDED
+                            ? " Record them, or give their factors, to decide it."
+                            : "");
+        }
         double probability = asked.probability().orElseThrow().value();
         String likelihood = asked.bearsLikelihood()
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : asked.isThin()
-                        ? "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin"
-                        : "; no likelihood is told of what leaves something usual out";
+                : "; " + Likelihood.WITHHELD + ", are too few for a likelihood: the evidence is thin";
         return where + ", " + ratio(question, side, asked) + ", and "
                 + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
                 + " comes out in "
@@ -84,7 +96,7 @@ final class ClaimWording {
     /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
     static String ratio(ClaimQuestion question, Side side, GridCell cell) {
         Summary timesLess = cell.timesLess().orElseThrow();
-        return question.referenceWords() + " has " + Sentences.ratio(timesLess) + " times the "
+        return question.referenceWords() + " has " + cell.bound().words() + Sentences.ratio(timesLess) + " times the "
                 + new Sentences(cell.basis(), question.sampling().coverage()).indicator() + " of " + side.words();
     }
 
@@ -127,6 +139,7 @@ final class ClaimWording {
                     Sentences sentences =
                             new Sentences(cell.basis(), question.sampling().coverage());
                     return capital(sentences.boundary()) + ": "
+                            + cell.product().bound().words()
                             + cell.product()
                                     .footprint()
                                     .map(sentences::footprint)
@@ -164,10 +177,16 @@ final class ClaimWording {
         StringBuilder text = new StringBuilder(side.words()).append(": ");
         if (!asked.hasEvidence()) {
             text.append("not measured on the basis asked");
+        } else if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
+            text.append("not comparable, because both sides are lower bounds");
         } else if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.basis(), question.sampling().coverage());
-            text.append(asked.product().footprint().map(sentences::footprint).orElse(""))
+            text.append(asked.product().bound().words())
+                    .append(asked.product()
+                            .footprint()
+                            .map(sentences::footprint)
+                            .orElse(""))
                     .append(", ")
                     .append(asked.verdict().words());
         } else {

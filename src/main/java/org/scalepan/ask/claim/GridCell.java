@@ -3,10 +3,13 @@ package org.scalepan.ask.claim;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.quantity.SignificantFigures;
@@ -18,8 +21,9 @@ import org.scalepan.uncertainty.Summary;
  * A claim on one basis. It retains no draws, so that a grid of any size needs little memory.
  *
  * @param probability that the claim is true, with its Monte Carlo standard error; none for a claim of none about a footprint that
- *     no credit can bring to zero
+ *     no credit can bring to zero, and none where a side is a bound
  * @param timesLess reference ÷ product
+ * @param bound whether that ratio is one or a bound; of a claim of none, whether the product's footprint is
  * @param bounds what can be said of that ratio with 90 % probability
  */
 public record GridCell(
@@ -27,6 +31,7 @@ public record GridCell(
         Verdict verdict,
         Optional<Probability> probability,
         Optional<Summary> timesLess,
+        Bound bound,
         Optional<Bounds> bounds,
         Evidenced product,
         Optional<Evidenced> reference) {
@@ -35,7 +40,8 @@ public record GridCell(
      * How one side is measured on this basis.
      *
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
-     * @param lowerBound whether something usual is not counted, so that the true figure is higher
+     * @param lowerBound whether something required is not counted, so that the true figure is higher
+     * @param uncounted what that is, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how many studies support it, in words
      * @param results the published numbers used
@@ -47,11 +53,13 @@ public record GridCell(
             int studies,
             boolean bearsLikelihood,
             boolean lowerBound,
+            List<String> uncounted,
             boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
             Optional<String> missing) {
         public Evidenced {
+            uncounted = List.copyOf(uncounted);
             results = List.copyOf(results);
         }
 
@@ -71,13 +79,19 @@ public record GridCell(
                     published == null ? 0 : published.studies(),
                     estimate.bearsLikelihood(),
                     estimate.isLowerBound(),
+                    estimate.uncounted(),
                     published != null && published.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
                     estimate.missing());
         }
 
-        /** True when it rests on too few studies for a likelihood word. */
+        /** Whether the figure is a bound. */
+        public Bound bound() {
+            return lowerBound ? Bound.AT_LEAST : Bound.EXACT;
+        }
+
+        /** True when too few studies stand behind it for a likelihood word. */
         boolean isThin() {
             return !bearsLikelihood && !lowerBound;
         }
@@ -89,20 +103,20 @@ public record GridCell(
      * @param least the 10th percentile rounded down to two figures: "at least so many times less"
      * @param reverseLeast the 10th percentile of the ratio turned round, rounded down to two figures: "at least so many times more"
      */
-    public record Bounds(double least, double reverseLeast) {
-        static Bounds of(double[] timesLess) {
+    public record Bounds(double least, double reverseLeast, Bound bound) {
+        static Bounds of(double[] timesLess, Bound bound) {
             double[] tails = Quantiles.of(timesLess, 0.1, 0.9);
-            return new Bounds(SignificantFigures.floor(tails[0], 2), SignificantFigures.floor(1 / tails[1], 2));
+            return new Bounds(SignificantFigures.floor(tails[0], 2), SignificantFigures.floor(1 / tails[1], 2), bound);
         }
 
         /** True when a reduction can be defended. */
         public boolean less() {
-            return least > 1;
+            return least > 1 && bound.supportsAtLeast();
         }
 
         /** True when it can be defended that the product causes more. */
         public boolean more() {
-            return reverseLeast > 1;
+            return reverseLeast > 1 && bound.supportsAtMost();
         }
     }
 
@@ -119,13 +133,18 @@ public record GridCell(
                 : product.footprint().map(GridCell::ofNone);
         // A footprint without credits is above zero by the form of its distribution: that it is none is ruled out and
         // not improbable.
+        Bound bound =
+                reference.map(other -> other.bound().over(product.bound())).orElse(product.bound());
+        // That a footprint is none or less can only be refuted by what it is at least.
+        Bound ofClaim = claimed.times().isPresent() ? bound : product.bound().reversed();
         boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
         return new GridCell(
                 basis,
-                probability.map(found -> Verdict.of(found.value())).orElse(Verdict.NO_EVIDENCE),
-                probability.filter(found -> !ruledOut),
+                probability.map(found -> Verdict.of(found.value(), ofClaim)).orElse(Verdict.NO_EVIDENCE),
+                probability.filter(found -> !ruledOut && ofClaim == Bound.EXACT),
                 ratio.map(r -> Summary.of(r, coverage)),
-                ratio.map(Bounds::of),
+                bound,
+                ratio.map(r -> Bounds.of(r, bound)),
                 Evidenced.of(product),
                 reference.map(Evidenced::of));
     }
@@ -148,7 +167,15 @@ public record GridCell(
         return verdict != Verdict.NO_EVIDENCE;
     }
 
-    /** How many studies support each side, in words. */
+    /** What is required and not counted, for whom: {@code feed, energy of the bucket shed}; empty when nothing is. */
+    String uncounted() {
+        return Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> !side.uncounted().isEmpty())
+                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** How much stands behind both sides, in words. */
     String amounts() {
         return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
     }

@@ -11,6 +11,8 @@ import java.util.Locale;
  *   <li>{@link #HOLDS_ONLY_FOR}: it does not, or has no evidence, but another cell holds.
  *   <li>{@link #FAILS}: no cell holds, and the asked cell fails; where that has no evidence, every cell that has some fails.
  *   <li>{@link #OPEN}: no cell holds, and the evidence does not say that the claim fails either.
+ *   <li>{@link #UNDECIDED}: no cell holds, and a side of the asked cell is a bound that does not decide it; where that has no
+ *       evidence, every cell that does not fail is such a one.
  *   <li>{@link #NOT_TRACEABLE}: no cell has evidence.
  * </ul>
  */
@@ -19,6 +21,7 @@ public enum Overall {
     HOLDS_ONLY_FOR,
     FAILS,
     OPEN,
+    UNDECIDED,
     NOT_TRACEABLE;
 
     /** The verdict over the cells of one product. */
@@ -37,7 +40,13 @@ public enum Overall {
         boolean silent = asked == Verdict.NO_EVIDENCE;
         boolean fails =
                 silent ? withEvidence.stream().allMatch(verdict -> verdict == Verdict.FAILS) : asked == Verdict.FAILS;
-        return fails ? FAILS : OPEN;
+        if (fails) {
+            return FAILS;
+        }
+        boolean undecided = silent
+                ? withEvidence.stream().allMatch(verdict -> verdict == Verdict.FAILS || verdict == Verdict.UNDECIDED)
+                : asked == Verdict.UNDECIDED;
+        return undecided ? UNDECIDED : OPEN;
     }
 
     /**
@@ -63,6 +72,7 @@ public enum Overall {
             case HOLDS_ONLY_FOR -> "not as asked; it holds on another basis only";
             case FAILS -> "fails";
             case OPEN -> "open";
+            case UNDECIDED -> "undecided";
             case NOT_TRACEABLE -> "not traceable";
         };
     }

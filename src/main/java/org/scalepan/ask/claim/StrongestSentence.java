@@ -13,6 +13,7 @@ import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
+import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SignificantFigures;
 
 /** Finds the strongest sentence that can be defended instead of a claim, and words it. */
@@ -86,6 +87,9 @@ final class StrongestSentence {
                     OptionalDouble.of(bounds.reverseLeast()),
                     sources(cell));
         }
+        if (cell.bound() != Bound.EXACT) {
+            return undecided(cell, where);
+        }
         return new Instead(
                 where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
@@ -96,7 +100,18 @@ final class StrongestSentence {
                 sources(cell));
     }
 
-    /** A sentence on another boundary must not be mistaken for one on the boundary asked. */
+    /** Of a bound that supports neither sentence: what is missing, and no number to be quoted. */
+    private Instead undecided(GridCell cell, String where) {
+        return new Instead(
+                where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
+                        + " before these are recorded or have a factor: " + cell.uncounted() + ".",
+                Optional.of(cell.basis()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                sources(cell));
+    }
+
+    /** A sentence on another boundary must not pass for one on the boundary asked. */
     private String elsewhereThanAsked(GridCell cell) {
         return cell.basis().boundary() == question.basis().boundary()
                 ? ""
@@ -148,15 +163,10 @@ final class StrongestSentence {
         boolean ofReference =
                 cell.reference().filter(GridCell.Evidenced::lowerBound).isPresent();
         if (cell.product().lowerBound()) {
-            return " Something usual is not counted for " + cell.product().words()
-                    + (ofReference
-                            ? " and " + cell.reference().orElseThrow().words() + ": both true figures are higher."
-                            : ": its true figure is higher, and its advantage smaller than this.");
+            return " Not counted are " + cell.uncounted() + ": "
+                    + (ofReference ? "both true figures are higher." : "the true figure is higher.");
         }
-        return ofReference
-                ? " Something usual is not counted for "
-                        + cell.reference().orElseThrow().words() + ": its true figure is higher."
-                : "";
+        return ofReference ? " Not counted are " + cell.uncounted() + ": the true figure is higher." : "";
     }
 
     private static List<String> sources(GridCell cell) {

@@ -1,6 +1,7 @@
 package org.scalepan.ask.claim;
 
 import java.util.Locale;
+import org.scalepan.footprint.Bound;
 
 /**
  * The verdict of the draws on a claim on one basis. The limits are those of the likelihood words of the IPCC's Fifth Assessment Report
@@ -13,6 +14,8 @@ public enum Verdict {
     OPEN("it is open"),
     LEANS_AGAINST("the evidence leans against it"),
     FAILS("it fails"),
+    /** A side is only a bound, and the bound does not decide the claim. */
+    UNDECIDED("it is undecided"),
     NO_EVIDENCE("there is no evidence");
 
     private final String words;
@@ -36,6 +39,20 @@ public enum Verdict {
             return OPEN;
         }
         return probability > 0.10 ? LEANS_AGAINST : FAILS;
+    }
+
+    /**
+     * The verdict for the share of draws in which a claim of at least so much is true, when what it is about may be a bound: an upper
+     * bound can refute such a claim, and a lower bound can support it.
+     */
+    static Verdict of(double share, Bound bound) {
+        Verdict plain = of(share);
+        return switch (bound) {
+            case EXACT -> plain;
+            case AT_LEAST -> plain == HOLDS ? HOLDS : UNDECIDED;
+            case AT_MOST -> plain == FAILS ? FAILS : UNDECIDED;
+            case NONE -> UNDECIDED;
+        };
     }
 
     public String id() {

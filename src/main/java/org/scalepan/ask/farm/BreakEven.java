@@ -1,5 +1,7 @@
 package org.scalepan.ask.farm;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.ask.ComparisonBasis;
@@ -8,7 +10,9 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.production.Gap;
 import org.scalepan.uncertainty.Crossing;
 import org.scalepan.uncertainty.Quantiles;
 
@@ -48,9 +52,11 @@ public record BreakEven(
      * @param footprint the farm's median with it
      * @param reference the reference's median
      * @param range of the values over the draws
+     * @param bound whether the value is a bound: a system or reference that is one makes it so, by the sign of the slope
      * @param rising whether the farm's footprint rises with the entry: then smaller values have less than the reference
      */
-    public record FoundValue(double value, double footprint, double reference, ValueRange range, boolean rising)
+    public record FoundValue(
+            double value, double footprint, double reference, ValueRange range, boolean rising, Bound bound)
             implements BreakEvenOutcome {}
 
     /**
@@ -76,6 +82,8 @@ public record BreakEven(
         NO_FIGURE("no-figure"),
         /** The entry does not count for this indicator, boundary or unit. */
         NO_EFFECT("no-effect"),
+        /** A side is a bound that does not decide it, or the entry's own factor is missing. */
+        NOT_COUNTED("not-counted"),
         ALWAYS_ABOVE("always-above"),
         ALWAYS_BELOW("always-below"),
         /** The footprint jumps over the reference, because a class of the guidelines' tables changes. */
@@ -106,10 +114,54 @@ public record BreakEven(
         if (reference.footprint().isEmpty() || system.footprint().isEmpty()) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NO_FIGURE, Optional.empty()));
         }
+        if (isUncounted(question, system)) {
+            return new BreakEven(question, system, reference, new NoBreakEven(Reason.NOT_COUNTED, Optional.empty()));
+        }
         OneAtATimeCurve response =
                 new OneAtATimeCurve(library, question.input(), question.basis(), question.credit(), random);
         double[] other = reference.footprint().get().draws();
-        return new BreakEven(question, system, reference, outcome(question, response, other));
+        Bound bound = reference.bound().minus(system.bound());
+        return new BreakEven(question, system, reference, decided(outcome(question, response, other), bound));
+    }
+
+    /** True when some of what the entry adds is not counted, so that the footprint rises with it more than is computed. */
+    private static boolean isUncounted(BreakEvenQuestion question, SystemEstimate system) {
+        String[] entry = question.input().id().split(":", 2);
+        List<String> fields = new ArrayList<>(List.of(entry[0]));
+        if (entry.length == 2) {
+            fields.add(entry[0] + "/" + entry[1]);
+            fields.add(entry[0] + "/" + question.basis().indicator().id());
+        }
+        return system.inventory().uncounted(system.scope()).stream()
+                .map(Gap::field)
+                .anyMatch(field -> entry.length == 2
+                        ? fields.stream()
+                                .anyMatch(of -> field.equals(of) || field.startsWith(of + "/") && of.contains("/"))
+                        : field.equals(entry[0]) || field.startsWith(entry[0] + "/"));
+    }
+
+    /**
+     * An outcome between sides of which one may be a bound.
+     *
+     * @param bound of the reference less the system
+     */
+    private static BreakEvenOutcome decided(BreakEvenOutcome outcome, Bound bound) {
+        if (outcome instanceof FoundValue found) {
+            Bound ofValue = found.rising() ? bound : bound.reversed();
+            return bound == Bound.NONE
+                    ? new NoBreakEven(Reason.NOT_COUNTED, Optional.empty())
+                    : new FoundValue(
+                            found.value(),
+                            found.footprint(),
+                            found.reference(),
+                            bound == Bound.EXACT ? found.range() : ValueRange.OPEN,
+                            found.rising(),
+                            ofValue);
+        }
+        Reason reason = ((NoBreakEven) outcome).reason();
+        boolean undecided = (reason == Reason.ALWAYS_BELOW && !bound.supportsAtLeast())
+                || (reason == Reason.ALWAYS_ABOVE && !bound.supportsAtMost());
+        return undecided ? new NoBreakEven(Reason.NOT_COUNTED, Optional.empty()) : outcome;
     }
 
     private static BreakEvenOutcome outcome(BreakEvenQuestion question, OneAtATimeCurve response, double[] reference) {
@@ -133,7 +185,7 @@ public record BreakEven(
         ValueRange range = direction == OneAtATimeCurve.Direction.EITHER
                 ? ValueRange.OPEN
                 : range(question, response, reference, rising, value.getAsDouble());
-        return new FoundValue(value.getAsDouble(), there, level, range, rising);
+        return new FoundValue(value.getAsDouble(), there, level, range, rising, Bound.EXACT);
     }
 
     private static NoBreakEven never(RecordInput input, OneAtATimeCurve response, double level) {

@@ -2,7 +2,11 @@ package org.scalepan.ask.farm;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.Print;
 
 /** Says a break-even in plain sentences. */
@@ -60,6 +64,7 @@ public final class BreakEvenWords {
                 .append(", if ")
                 .append(input.words())
                 .append(" were ")
+                .append(found.bound().words())
                 .append(value(found.value()));
         answer.times()
                 .ifPresent(times -> text.append(", ")
@@ -67,6 +72,15 @@ public final class BreakEvenWords {
                         .append(" times what it is now (")
                         .append(Print.footprint(input.present()))
                         .append(')'));
+        if (found.bound() != Bound.EXACT) {
+            boolean more = answer.reference().bound() == Bound.EXACT;
+            return text.append(". ")
+                    .append(found.rising() == more ? "Above" : "Below")
+                    .append(" that value it has ")
+                    .append(more ? "more. " : "less. ")
+                    .append(uncounted())
+                    .toString();
+        }
         String draws = range(found.range())
                 .map(range ->
                         " (" + Math.round(100 * answer.question().sampling().coverage())
@@ -90,6 +104,7 @@ public final class BreakEvenWords {
                                         + estimate.missing().orElse("no figure"))
                                 .collect(java.util.stream.Collectors.joining("; "))
                         + ".";
+            case NOT_COUNTED -> "No break-even can be given for " + input.words() + ". " + uncounted();
             case NO_EFFECT ->
                 "Changing " + input.words() + " makes no difference to " + sentences.measure() + ", of " + system()
                         + ".";
@@ -100,6 +115,15 @@ public final class BreakEvenWords {
                         + " jumps past that of " + answer.reference().words()
                         + ", because a class of the guidelines' tables changes there: no value makes them equal.";
         };
+    }
+
+    private String uncounted() {
+        return "Not counted are "
+                + Stream.<Estimate>of(answer.system(), answer.reference())
+                        .filter(side -> !side.uncounted().isEmpty())
+                        .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     private String limit(BreakEven.SearchLimit limit, String where) {

@@ -3,6 +3,7 @@ package org.scalepan.ask.farm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.ask.Warning;
@@ -24,10 +25,11 @@ public final class SensitivityWords {
     /** What the shares are shares of. */
     public String analysed() {
         String of = answer.estimate().words();
+        String counted = answer.estimate().uncounted().isEmpty() ? "" : "the counted part of ";
         return answer.reference()
                 .map(reference -> "the logarithm of the ratio of " + reference.words() + " to " + of + " in "
                         + sentences.measure())
-                .orElse(sentences.measure() + ", of " + of);
+                .orElse(counted + sentences.measure() + ", of " + of);
     }
 
     /** The inputs that matter most. */
@@ -38,6 +40,11 @@ public final class SensitivityWords {
         if (answer.inputs().isEmpty()) {
             return "Nothing in " + analysed() + ", is uncertain here: the records are taken as certain.";
         }
+        String uncounted = Stream.concat(Stream.of(answer.estimate()), answer.reference().stream())
+                .filter(side -> !side.uncounted().isEmpty())
+                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                .collect(Collectors.joining("; "));
+        String before = uncounted.isEmpty() ? "" : "Not counted, and in no share, are " + uncounted + ". ";
         List<Sensitivity.UncertainInput> first =
                 answer.inputs().subList(0, Math.min(NAMED, answer.inputs().size()));
         String names = first.stream()
@@ -53,8 +60,8 @@ public final class SensitivityWords {
                 ? ""
                 : " What you can change moves it most by "
                         + answer.entries().get(0).entry().words() + ".";
-        return which + names + "; in brackets the share of the variance of " + analysed() + ", that each takes part in."
-                + entries;
+        return before + which + names + "; in brackets the share of the variance of " + analysed()
+                + ", that each takes part in." + entries;
     }
 
     /** What a moved entry does. */

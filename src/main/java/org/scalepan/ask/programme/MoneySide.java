@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.scalepan.footprint.Bound;
+import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -32,14 +34,30 @@ public record MoneySide(
         withoutImports = List.copyOf(withoutImports);
     }
 
-    /** The cost over the high end, the middle and the low end of what is avoided. */
-    public record PerTonne(double low, double median, double high) {}
+    /**
+     * The cost over the high end, the middle and the low end of what is avoided.
+     *
+     * @param bound whether that is a bound: at least, where what is avoided is at most
+     */
+    public record PerTonne(double low, double median, double high, Bound bound) {
+        /** {@code at least 200 (150 to 300)}. */
+        public String text() {
+            return bound.words() + Print.footprint(median) + " (" + Print.footprint(low) + " to "
+                    + Print.footprint(high) + ")";
+        }
+    }
 
     static MoneySide of(
-            Prices prices, Programme programme, Displaced displaced, Optional<Summary> avoided, double coverage) {
+            Prices prices,
+            Programme programme,
+            Displaced displaced,
+            Optional<Summary> avoided,
+            Bound bound,
+            double coverage) {
         Optional<PerTonne> perTonne = prices.cost().isPresent()
                 ? avoided.filter(summary -> summary.low() > 0)
-                        .map(summary -> perTonne(prices.cost().getAsDouble(), summary))
+                        .filter(summary -> bound != Bound.NONE)
+                        .map(summary -> perTonne(prices.cost().getAsDouble(), summary, bound))
                 : Optional.empty();
         Optional<String> why = prices.cost().isPresent() && perTonne.isEmpty()
                 ? Optional.of(
@@ -61,8 +79,8 @@ public record MoneySide(
                 why);
     }
 
-    private static PerTonne perTonne(double cost, Summary avoided) {
-        return new PerTonne(cost / avoided.high(), cost / avoided.median(), cost / avoided.low());
+    private static PerTonne perTonne(double cost, Summary avoided, Bound bound) {
+        return new PerTonne(cost / avoided.high(), cost / avoided.median(), cost / avoided.low(), bound.reversed());
     }
 
     /** The price of a kilogram; not a number when it was not given. */

@@ -13,9 +13,9 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.uncertainty.Summary;
 
 /**
  * A programme that substitutes one food or feed for another: kilograms × content × displacement rate × footprint of what is
@@ -40,17 +40,17 @@ public record Substitution(
                 .toList();
         Displaced displaced =
                 Displaced.of(library, question, question.sampling().random());
-        Optional<Summary> avoided = changes.stream()
+        Optional<YearlyChange.Figures> warming = changes.stream()
                 .filter(change -> change.basis().indicator().isWarming())
                 .findFirst()
-                .flatMap(YearlyChange::figures)
-                .map(YearlyChange.Figures::avoided);
+                .flatMap(YearlyChange::figures);
         Optional<MoneySide> money = question.prices()
                 .map(prices -> MoneySide.of(
                         prices,
                         question.programme(),
                         displaced,
-                        avoided,
+                        warming.map(YearlyChange.Figures::avoided),
+                        warming.map(YearlyChange.Figures::bound).orElse(Bound.EXACT),
                         question.sampling().coverage()));
         return new Substitution(question, displaced, changes, money);
     }

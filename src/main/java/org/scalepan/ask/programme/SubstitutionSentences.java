@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.factors.PairedRatio;
 import org.scalepan.factors.Product;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
@@ -56,6 +59,29 @@ public final class SubstitutionSentences {
                 + "), so that no saving can be claimed";
     }
 
+    /** The same of what may be a bound: a saving that is at most so much is called so, and one that bounds nothing is no saving. */
+    public static String avoided(Summary avoided, String unit, Bound bound) {
+        boolean either = avoided.low() <= 0 && avoided.high() >= 0;
+        if (bound == Bound.NONE) {
+            return "not known, because both what is avoided and what is caused are lower bounds (" + unit
+                    + "), so that no saving can be claimed";
+        }
+        Bound said = avoided.high() < 0 ? bound.reversed() : bound;
+        return (either ? "" : said.words()) + avoided(avoided, unit);
+    }
+
+    /** What is avoided, for a table whose head names the unit; with what a bound is called before it. */
+    public static String avoidedInterval(Summary avoided, Bound bound) {
+        return bound.words() + avoidedInterval(avoided);
+    }
+
+    /** The figure to quote, where a saving of at least so much can rest on it. */
+    public static String conservative(Summary avoided, String unit, Bound bound) {
+        return bound.supportsAtLeast()
+                ? conservative(avoided, unit)
+                : "no saving, because something required is not counted";
+    }
+
     /** The figure to quote: the unfavourable end of the interval, with the share of the draws that are no worse. */
     public static String conservative(Summary avoided, String unit) {
         String draws = " in " + plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3)) + " % of the draws";
@@ -79,10 +105,12 @@ public final class SubstitutionSentences {
             change.figures()
                     .ifPresentOrElse(
                             figures -> sentences.add(name + ", " + boundary(change) + ": "
-                                    + avoided(figures.avoided(), change.unit().words() + " a year") + ", "
+                                    + avoided(figures.avoided(), change.unit().words() + " a year", figures.bound())
+                                    + ", "
                                     + percent() + " interval; to be quoted as "
                                     + conservative(
-                                            figures.avoided(), change.unit().words() + " a year") + "."),
+                                            figures.avoided(), change.unit().words() + " a year", figures.bound())
+                                    + "." + uncounted(change)),
                             () -> sentences.add(name + ": no evidence for " + String.join(" and ", change.silent())
                                     + "." + instead(change)));
         }
@@ -91,6 +119,16 @@ public final class SubstitutionSentences {
         sentences.add(
                 "The estimate is ex ante and unverified, it is not an offset or a credit, and the displacement is assumed.");
         return String.join(" ", sentences);
+    }
+
+    /** What is required and not counted on any side of a change, as a sentence; empty when nothing is. */
+    private static String uncounted(YearlyChange change) {
+        String sides = Stream.concat(Stream.of(change.product()), change.baseline().stream())
+                .filter(side -> !side.uncounted().isEmpty())
+                .distinct()
+                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                .collect(Collectors.joining("; "));
+        return sides.isEmpty() ? "" : " Not counted are " + sides + ".";
     }
 
     /** {@code One study of both says that per kg protein black soldier fly causes 4.2 times as much as fishmeal (label)}. */
@@ -162,6 +200,7 @@ public final class SubstitutionSentences {
     private List<String> people(YearlyChange change) {
         List<String> parts = new ArrayList<>();
         Summary avoided = change.figures().orElseThrow().avoided();
+        Bound bound = change.figures().orElseThrow().bound();
         Programme programme = question.programme();
         String unit = change.basis().indicator().unit();
         each(change, avoided, programme.households(), unit + " per household and year", parts);
@@ -170,7 +209,7 @@ public final class SubstitutionSentences {
         programme
                 .years()
                 .ifPresent(years -> parts.add("over " + plain(years) + " years "
-                        + avoided(avoided.times(years), change.unit().words())));
+                        + avoided(avoided.times(years), change.unit().words(), bound)));
         return parts.isEmpty()
                 ? List.of()
                 : List.of("Of " + change.basis().indicator().name().toLowerCase(Locale.ROOT) + " that is "
@@ -179,7 +218,8 @@ public final class SubstitutionSentences {
 
     private static void each(
             YearlyChange change, Summary avoided, OptionalDouble count, String unit, List<String> parts) {
-        count.ifPresent(number -> parts.add(avoided(avoided.times(change.unit().holds() / number), unit)));
+        Bound bound = change.figures().map(YearlyChange.Figures::bound).orElse(Bound.EXACT);
+        count.ifPresent(number -> parts.add(avoided(avoided.times(change.unit().holds() / number), unit, bound)));
     }
 
     private String bySex() {
@@ -192,9 +232,8 @@ public final class SubstitutionSentences {
 
     private static void money(MoneySide money, List<String> sentences) {
         money.perTonne()
-                .ifPresent(each -> sentences.add("At the cost given, " + Print.footprint(each.median()) + " ("
-                        + Print.footprint(each.low()) + " to " + Print.footprint(each.high()) + ") "
-                        + money.currency() + " per t CO2e avoided."));
+                .ifPresent(each -> sentences.add(
+                        "At the cost given, " + each.text() + " " + money.currency() + " per t CO2e avoided."));
         money.whyNotPerTonne().ifPresent(why -> sentences.add("No cost per tonne is given: " + why + "."));
         money.imported()
                 .ifPresent(bill -> sentences.add("At the prices given, imports of " + interval(bill) + " "
@@ -210,6 +249,18 @@ public final class SubstitutionSentences {
         statements.add(
                 "The displacement rate of " + plain(question.rate()) + " and what is displaced are assumptions of"
                         + " whoever asked; this library has no evidence for either.");
+        substitution.changes().stream()
+                .filter(change -> change.figures()
+                        .filter(figures -> figures.bound() != Bound.EXACT)
+                        .isPresent())
+                .forEach(change ->
+                        statements.add(change.basis().indicator().name() + ": something required is not counted."
+                                + uncounted(change) + " What is avoided is "
+                                + (change.figures().orElseThrow().bound() == Bound.AT_MOST
+                                        ? "at most the figure given, and no saving may be quoted from it."
+                                        : change.figures().orElseThrow().bound() == Bound.AT_LEAST
+                                                ? "at least the figure given."
+                                                : "not known.")));
         if (question.rate() == 0) {
             statements.add(
                     "At a rate of 0 the product comes on top of what is had anyway: all that it causes is added.");

@@ -1,5 +1,6 @@
 package org.scalepan.ask.programme;
 
+import org.scalepan.footprint.Bound;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -8,8 +9,9 @@ import org.scalepan.uncertainty.Summary;
  * @param setting what the driver is set to, in words
  * @param asAsked whether that is what was asked anyway
  * @param avoided a year
+ * @param bound whether that is a bound
  */
-public record Swing(Driver driver, String setting, boolean asAsked, Summary avoided) {
+public record Swing(Driver driver, String setting, boolean asAsked, Summary avoided, Bound bound) {
 
     /** The assumptions to which a result is most sensitive and which a reader may question. */
     public enum Driver {

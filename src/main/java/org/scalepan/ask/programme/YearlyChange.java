@@ -12,6 +12,7 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PairedRatio;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Probability;
@@ -48,9 +49,20 @@ public record YearlyChange(
      * @param avoided what is displaced less what the product causes; below zero the programme causes more
      * @param own what the product causes
      * @param displaced what is no longer caused
-     * @param saves the probability that anything is avoided, given the assumptions
+     * @param saves the probability that anything is avoided, given the assumptions; none where that is a bound
+     * @param bound whether {@code avoided} is a bound: at most, where something required of the product is not counted
+     * @param ownBound the same of {@code own}
+     * @param displacedBound the same of {@code displaced}
      */
-    public record Figures(Summary avoided, Summary own, Summary displaced, Probability saves, List<Swing> swings) {
+    public record Figures(
+            Summary avoided,
+            Summary own,
+            Summary displaced,
+            Optional<Probability> saves,
+            List<Swing> swings,
+            Bound bound,
+            Bound ownBound,
+            Bound displacedBound) {
         public Figures {
             swings = List.copyOf(swings);
         }
@@ -132,7 +144,7 @@ public record YearlyChange(
                 .toList();
         double[] mixed = Balance.mix(parts.stream().map(Candidate::perUnit).toList(), shares);
         Balance balance = new Balance(supplied, own, mixed);
-        Figures figures = figures(question, balance, own, parts, alternatives);
+        Figures figures = figures(question, balance, own, product.bound(), parts, alternatives);
         return new YearlyChange(
                 basis,
                 unit,
@@ -201,10 +213,14 @@ public record YearlyChange(
             SubstitutionQuestion question,
             Balance balance,
             double[] own,
+            Bound ownBound,
             List<Candidate> parts,
             List<Candidate> alternatives) {
         double coverage = question.sampling().coverage();
         double rate = question.rate();
+        Bound mixed = parts.stream().map(part -> part.estimate().bound()).reduce(Bound.EXACT, Bound::plus);
+        Bound displacedBound = mixed.times(rate);
+        Bound bound = displacedBound.minus(ownBound);
         List<Swing> swings = new ArrayList<>();
         DoubleStream.of(0, HALF, rate, 1)
                 .distinct()
@@ -213,30 +229,36 @@ public record YearlyChange(
                         Swing.Driver.DISPLACEMENT_RATE,
                         BigDecimal.valueOf(other).stripTrailingZeros().toPlainString(),
                         other == rate,
-                        Summary.of(balance.avoided(other), coverage))));
+                        Summary.of(balance.avoided(other), coverage),
+                        mixed.times(other).minus(ownBound))));
         Stream.concat(parts.size() > 1 ? parts.stream() : Stream.empty(), alternatives.stream())
                 .forEach(other -> swings.add(new Swing(
                         Swing.Driver.BASELINE,
                         other.estimate().words(),
                         false,
-                        Summary.of(balance.displacing(other.perUnit()).avoided(rate), coverage))));
+                        Summary.of(balance.displacing(other.perUnit()).avoided(rate), coverage),
+                        other.estimate().bound().times(rate).minus(ownBound))));
         Summary caused = Summary.of(own, coverage);
-        swings.add(ofProduct("low end", balance.causing(caused.low()), question));
-        swings.add(ofProduct("high end", balance.causing(caused.high()), question));
+        swings.add(ofProduct("low end", balance.causing(caused.low()), question, bound));
+        swings.add(ofProduct("high end", balance.causing(caused.high()), question, bound));
         double[] displaced = balance.displaced(rate);
         return new Figures(
                 Summary.of(balance.avoided(rate), coverage),
                 caused,
                 Summary.of(displaced, coverage),
-                Probability.ofLess(own, displaced),
-                swings);
+                bound == Bound.EXACT ? Optional.of(Probability.ofLess(own, displaced)) : Optional.empty(),
+                swings,
+                bound,
+                ownBound,
+                displacedBound);
     }
 
-    private static Swing ofProduct(String setting, Balance balance, SubstitutionQuestion question) {
+    private static Swing ofProduct(String setting, Balance balance, SubstitutionQuestion question, Bound bound) {
         return new Swing(
                 Swing.Driver.PRODUCT_FOOTPRINT,
                 setting,
                 false,
-                Summary.of(balance.avoided(question.rate()), question.sampling().coverage()));
+                Summary.of(balance.avoided(question.rate()), question.sampling().coverage()),
+                bound);
     }
 }

@@ -178,7 +178,10 @@ public final class HerdInventory {
         Optional<IpccRow> row = tables.find("enteric-ef", where);
         if (row.isEmpty()) {
             builder.notCounted(
-                    "enteric methane", Gap.GHG, "not counted: no factor for " + herd.category() + " in the tables");
+                    Stage.ANIMALS,
+                    "enteric methane",
+                    Gap.GHG,
+                    "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
         ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
@@ -278,6 +281,7 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             builder.notCounted(
+                    Stage.MANURE,
                     "manure methane",
                     Gap.GHG,
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
@@ -303,6 +307,7 @@ public final class HerdInventory {
         Optional<IpccRow> mcf = tables.find("mcf", there);
         if (bo.isEmpty() || mcf.isEmpty()) {
             builder.notCounted(
+                    Stage.MANURE,
                     "manure/" + there.system(),
                     Gap.GHG,
                     "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
@@ -347,6 +352,7 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             builder.notCounted(
+                    Stage.MANURE,
                     "nitrous oxide",
                     Gap.GHG,
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");

@@ -7,6 +7,7 @@ import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.Background;
+import org.scalepan.production.Flux;
 import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.IpccTables;
@@ -28,6 +29,7 @@ final class FrassInventory {
     private final InventoryBuilder builder;
     private final OptionalDouble feedNitrogen;
     private final List<String> unknown;
+    private final double unknownMass;
     private final OptionalDouble larvalNitrogen;
 
     FrassInventory(
@@ -36,6 +38,7 @@ final class FrassInventory {
             InventoryBuilder builder,
             OptionalDouble feedNitrogen,
             List<String> unknown,
+            double unknownMass,
             OptionalDouble larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
@@ -43,6 +46,7 @@ final class FrassInventory {
         this.builder = builder;
         this.feedNitrogen = feedNitrogen;
         this.unknown = List.copyOf(unknown);
+        this.unknownMass = unknownMass;
         this.larvalNitrogen = larvalNitrogen;
     }
 
@@ -50,7 +54,10 @@ final class FrassInventory {
         OptionalDouble nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
             builder.notCounted(
-                    "frass", Gap.GHG, "not counted: neither its nitrogen nor that of feed and larvae is known");
+                    Stage.MANURE,
+                    "frass",
+                    Gap.GHG,
+                    "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
         if (recorded() && nitrogen.getAsDouble() == 0) {
@@ -124,8 +131,13 @@ final class FrassInventory {
         if (unknown.isEmpty()) {
             builder.filled(field, Gap.GHG, balance);
         } else {
-            builder.notCounted(
-                    field, Gap.GHG, balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+            builder.lineNotCounted(
+                    Stage.MANURE,
+                    Flux.FEED,
+                    unknownMass,
+                    field,
+                    Gap.GHG,
+                    balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
         return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
     }

@@ -55,6 +55,7 @@ public final class InsectInventory {
                         builder,
                         farmInventory.feedNitrogen(),
                         farmInventory.feedWithoutNitrogen(),
+                        farmInventory.feedMassWithoutNitrogen(),
                         larvalNitrogen())
                 .add();
         if (farm.processing().isEmpty()) {
@@ -141,6 +142,7 @@ public final class InsectInventory {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
                 builder.notCounted(
+                        Stage.ANIMALS,
                         "direct gases of " + farm.product().id(),
                         Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
@@ -178,7 +180,10 @@ public final class InsectInventory {
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
             builder.notCounted(
-                    "processing/" + processing.step(), Gap.OF_ENERGY, "not counted: no energy demand in this library");
+                    Stage.PROCESSING,
+                    "processing/" + processing.step(),
+                    Gap.OF_ENERGY,
+                    "not counted: no energy demand in this library");
             return;
         }
         if (quantity.equals("heat-floor")) {
@@ -187,6 +192,11 @@ public final class InsectInventory {
                     Gap.OF_ENERGY,
                     "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
                     row.get().id());
+            builder.notCounted(
+                    Stage.PROCESSING,
+                    "processing/" + processing.step() + "/losses",
+                    Gap.OF_ENERGY,
+                    "not counted: heat lost beyond the physical minimum");
         }
         farmInventory.heat(
                 processing.carrier(), ActivityTerm.of(processing.water()).times(background.factor(row.get())));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
 import org.scalepan.ask.brief.Brief;
@@ -16,6 +17,7 @@ import org.scalepan.cite.CslJson;
 import org.scalepan.cite.Reference;
 import org.scalepan.cite.Ris;
 import org.scalepan.factors.Caution;
+import org.scalepan.footprint.Bound;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.ChartSvg;
 import org.scalepan.web.render.Document;
@@ -119,14 +121,24 @@ final class BriefDocument {
         }
     }
 
+    /** The figure of a side, with what a bound is called before it. */
+    private String figure(Estimate standing) {
+        return standing.summary()
+                .map(summary -> standing.bound().words() + sentences.footprint(summary))
+                .orElse("no evidence");
+    }
+
     private Block table() {
         List<List<String>> rows = new ArrayList<>();
         for (Brief.BriefRow row : brief.rows()) {
             Optional<GridCell> asked = row.asked();
             rows.add(List.of(
                     row.estimate().words(),
-                    row.estimate().summary().map(sentences::footprint).orElse("no evidence"),
-                    asked.flatMap(GridCell::timesLess).map(Sentences::ratio).orElse(""),
+                    figure(row.estimate()),
+                    asked.filter(cell -> cell.bound() != Bound.NONE)
+                            .flatMap(cell ->
+                                    cell.timesLess().map(ratio -> cell.bound().words() + Sentences.ratio(ratio)))
+                            .orElse(""),
                     asked.flatMap(GridCell::probability)
                             .map(less -> Sentences.share(less.value()))
                             .orElse(""),
@@ -135,7 +147,7 @@ final class BriefDocument {
         }
         rows.add(List.of(
                 brief.reference().words(),
-                brief.reference().summary().map(sentences::footprint).orElse("no evidence"),
+                figure(brief.reference()),
                 "1",
                 "",
                 Sentences.studies(brief.reference(), ""),

@@ -33,7 +33,7 @@ final class BulkCsvView implements BulkView {
         List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
         for (ComparisonBasis basis : bases) {
             String id = basis.indicator().id();
-            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit"));
+            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit", id + "_bound"));
         }
         header.addAll(List.of("gaps", "remarks", "column", "message"));
         return header;
@@ -64,9 +64,9 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.name().orElse(""))
                     .empty(3)
                     .text("wrong")
-                    .empty(question.bases().size() * 4 + 2);
+                    .empty(question.bases().size() * 5 + 2);
             line.text(wrong.errors().stream()
-                    .map(error -> error.parameter().or(error::pointer).orElse(""))
+                    .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
                     .distinct()
                     .collect(Collectors.joining("; ")));
             line.text(wrong.errors().stream().map(BulkCsvView::message).collect(Collectors.joining("; ")));
@@ -104,6 +104,7 @@ final class BulkCsvView implements BulkView {
                                 () -> line.empty(3));
             }
             line.text(BulkRow.unit(estimate.scope()));
+            line.text(estimate.missing().isPresent() ? "" : estimate.bound().id());
             estimate.missing()
                     .ifPresent(why -> missing.add(estimate.scope().indicator().id() + ": " + why));
         }

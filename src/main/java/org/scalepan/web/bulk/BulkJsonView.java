@@ -85,6 +85,9 @@ final class BulkJsonView implements BulkView {
             estimate.firstOrder()
                     .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
         }
+        if (estimate.missing().isEmpty()) {
+            node.put("bound", estimate.bound().id());
+        }
         Json.put(node, "reason", estimate.missing());
         return node;
     }

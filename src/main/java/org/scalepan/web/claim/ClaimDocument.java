@@ -9,6 +9,7 @@ import org.scalepan.ask.claim.Circulating;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.GridCell;
+import org.scalepan.footprint.Bound;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
 
@@ -54,9 +55,13 @@ final class ClaimDocument {
         columns.add("per " + cell.basis().per().words() + ", " + sentences.boundary());
         columns.add(cell.basis().indicator().isWarming() ? cell.basis().gwp().name() : "");
         if (none) {
-            columns.add(cell.product().footprint().map(sentences::footprint).orElse(""));
+            columns.add(cell.product().bound().words()
+                    + cell.product().footprint().map(sentences::footprint).orElse(""));
         } else {
-            columns.add(cell.timesLess().map(Sentences::ratio).orElse(""));
+            columns.add(cell.timesLess()
+                    .filter(ratio -> cell.bound() != Bound.NONE)
+                    .map(ratio -> cell.bound().words() + Sentences.ratio(ratio))
+                    .orElse(""));
             columns.add(cell.probability()
                     .map(found -> Sentences.share(found.value()))
                     .orElse(""));

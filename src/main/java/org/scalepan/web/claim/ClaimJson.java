@@ -21,6 +21,7 @@ import org.scalepan.ask.claim.PairedFinding;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.factors.ClaimBasis;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
@@ -118,6 +119,7 @@ final class ClaimJson {
         basis(node, cell.basis());
         node.put("asked", asked);
         node.put("verdict", cell.verdict().id());
+        node.put("bound", cell.bound().id());
         cell.probability().ifPresent(found -> {
             ObjectNode probability = node.putObject("probability");
             probability.put("value", SevenDigits.rounded(found.value()));
@@ -127,7 +129,9 @@ final class ClaimJson {
                 probability.put("scale", Likelihood.SCALE);
             }
         });
-        cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio)));
+        if (cell.bound() != Bound.NONE) {
+            cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio, cell.bound())));
+        }
         side(node, "product", cell.product(), cell.basis());
         cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.basis()));
         return node;
@@ -138,8 +142,12 @@ final class ClaimJson {
         node.put("studies", side.studies());
         side.footprint().ifPresent(footprint -> {
             node.put("median", SevenDigits.rounded(footprint.median()));
-            node.put("text", new Sentences(basis, footprint.coverage()).footprint(footprint));
+            node.put("bound", side.bound().id());
+            node.put("text", side.bound().words() + new Sentences(basis, footprint.coverage()).footprint(footprint));
         });
+        if (side.lowerBound()) {
+            node.set("not_counted", Json.texts(side.uncounted()));
+        }
         Json.put(node, "missing", side.missing());
     }
 

@@ -126,7 +126,8 @@ public final class CellRoutes {
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());
                     case "low" -> SevenDigits.plain(versus.timesLess().low());
                     case "high" -> SevenDigits.plain(versus.timesLess().high());
-                    case "probability" -> SevenDigits.plain(versus.less().value());
+                    case "probability" ->
+                        SevenDigits.plain(versus.less().orElseThrow().value());
                     default -> SevenDigits.plain(versus.timesLess().median());
                 });
     }

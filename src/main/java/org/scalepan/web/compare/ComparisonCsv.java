@@ -101,9 +101,9 @@ final class ComparisonCsv {
                         .number(found.share().median())
                         .number(found.share().low())
                         .number(found.share().high())
-                        .number(found.less().value())
-                        .number(found.less().standardError())
-                        .text(Likelihood.word(found.less().value(), estimate, comparison.reference())
+                        .number(found.less().orElseThrow().value())
+                        .number(found.less().orElseThrow().standardError())
+                        .text(Likelihood.word(found.less().orElseThrow().value(), estimate, comparison.reference())
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);

@@ -48,13 +48,15 @@ final class ComparisonJson {
             node.set("share", EstimateJson.ratio(versus.share()));
             node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
             ObjectNode less = node.putObject("probability_less");
-            less.put("value", SevenDigits.rounded(versus.less().value()));
-            less.put("standard_error", SevenDigits.rounded(versus.less().standardError()));
-            // With n draws a probability within about 3/n of 0 or 1 cannot be distinguished from it.
+            less.put("value", SevenDigits.rounded(versus.less().orElseThrow().value()));
+            less.put(
+                    "standard_error",
+                    SevenDigits.rounded(versus.less().orElseThrow().standardError()));
+            // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
-            Likelihood.word(versus.less().value(), item.estimate(), comparison.reference())
+            Likelihood.word(versus.less().orElseThrow().value(), item.estimate(), comparison.reference())
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
                             () -> less.put("likelihood_withheld", Likelihood.WITHHELD));

@@ -68,7 +68,8 @@ final class BreakEvenView {
     private ObjectNode found(BreakEven.FoundValue found) {
         ObjectNode node = Json.object();
         node.put("value", SevenDigits.rounded(found.value()));
-        node.put("text", words.value(found.value()));
+        node.put("bound", found.bound().id());
+        node.put("text", found.bound().words() + words.value(found.value()));
         answer.times().ifPresent(times -> node.put("times_present", SevenDigits.rounded(times)));
         BreakEven.ValueRange range = found.range();
         ObjectNode draws = node.putObject("range");
@@ -77,7 +78,9 @@ final class BreakEvenView {
         range.high().ifPresent(high -> draws.put("high", SevenDigits.rounded(high)));
         draws.put("coverage", answer.question().sampling().coverage());
         Json.put(draws, "text", words.range());
-        node.put("less_when", found.rising() ? "below" : "above");
+        if (answer.reference().bound().minus(answer.system().bound()).supportsAtLeast()) {
+            node.put("less_when", found.rising() ? "below" : "above");
+        }
         ObjectNode there = node.putObject("there");
         sides(there, found.footprint(), found.reference());
         return node;

@@ -101,8 +101,11 @@ final class FootprintView {
             node.put("gwp", estimate.scope().gwp().id());
         }
         node.put("status", estimate.system().isPresent() ? "ok" : "not-computed");
+        node.put("bound", estimate.bound().id());
+        node.set("not_counted", Json.texts(estimate.uncounted()));
         Json.put(node, "reason", estimate.missing());
-        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        estimate.summary()
+                .ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
         estimate.firstOrder().ifPresent(first -> {
             double coverage = answer.question().sampling().coverage();
             ObjectNode propagated = node.putObject("first_order");
@@ -158,10 +161,15 @@ final class FootprintView {
 
     private static void versus(ObjectNode node, Optional<Ratio> versus) {
         versus.ifPresent(found -> {
-            node.set("times_less", EstimateJson.ratio(found.timesLess()));
-            ObjectNode less = node.putObject("probability_less");
-            less.put("value", SevenDigits.rounded(found.less().value()));
-            less.put("standard_error", SevenDigits.rounded(found.less().standardError()));
+            node.set(
+                    "times_less",
+                    EstimateJson.ratio(found.timesLess(), found.bound())
+                            .put("bound", found.bound().id()));
+            found.less().ifPresent(share -> {
+                ObjectNode less = node.putObject("probability_less");
+                less.put("value", SevenDigits.rounded(share.value()));
+                less.put("standard_error", SevenDigits.rounded(share.standardError()));
+            });
         });
     }
 

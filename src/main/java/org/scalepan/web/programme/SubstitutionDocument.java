@@ -66,11 +66,11 @@ final class SubstitutionDocument {
             rows.add(change.figures()
                     .map(figures -> List.of(
                             head,
-                            SubstitutionSentences.interval(figures.displaced()),
-                            SubstitutionSentences.interval(figures.own()),
-                            SubstitutionSentences.avoidedInterval(figures.avoided()),
+                            figures.displacedBound().words() + SubstitutionSentences.interval(figures.displaced()),
+                            figures.ownBound().words() + SubstitutionSentences.interval(figures.own()),
+                            SubstitutionSentences.avoidedInterval(figures.avoided(), figures.bound()),
                             SubstitutionSentences.conservative(
-                                    figures.avoided(), change.unit().words())))
+                                    figures.avoided(), change.unit().words(), figures.bound())))
                     .orElseGet(() -> List.of(head, "no evidence", "", "", "")));
         }
         return new Block.TextTable(
@@ -98,11 +98,13 @@ final class SubstitutionDocument {
                         new ArrayList<>(List.of(change.basis().indicator().name()));
                 Stream.of(programme.households(), programme.beneficiaries(), programme.meals())
                         .forEach(count -> count.ifPresent(number -> change.avoidedForEach(number)
-                                .ifPresent(each -> cells.add(SubstitutionSentences.avoidedInterval(each) + unit))));
+                                .ifPresent(each -> cells.add(
+                                        SubstitutionSentences.avoidedInterval(each, figures.bound()) + unit))));
                 programme
                         .years()
-                        .ifPresent(years -> cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years)) + " "
-                                + change.unit().words()));
+                        .ifPresent(years ->
+                                cells.add(SubstitutionSentences.avoidedInterval(avoided.times(years), figures.bound())
+                                        + " " + change.unit().words()));
                 rows.add(cells);
             });
         }
@@ -117,16 +119,16 @@ final class SubstitutionDocument {
         if (changes.isEmpty()) {
             return Optional.empty();
         }
-        Map<String, List<Optional<Summary>>> table = new LinkedHashMap<>();
+        Map<String, List<Optional<Swing>>> table = new LinkedHashMap<>();
         for (int i = 0; i < changes.size(); i++) {
             for (Swing swing : changes.get(i).figures().orElseThrow().swings()) {
                 String head = swing.driver().words() + " " + swing.setting() + (swing.asAsked() ? " (as asked)" : "");
                 table.computeIfAbsent(
                                 head,
                                 name -> new ArrayList<>(changes.stream()
-                                        .map(change -> Optional.<Summary>empty())
+                                        .map(change -> Optional.<Swing>empty())
                                         .toList()))
-                        .set(i, Optional.of(swing.avoided()));
+                        .set(i, Optional.of(swing));
             }
         }
         List<String> heads = new ArrayList<>(List.of("if"));
@@ -135,7 +137,8 @@ final class SubstitutionDocument {
         table.forEach((head, cells) -> {
             List<String> written = new ArrayList<>(List.of(head));
             cells.forEach(cell ->
-                    written.add(cell.map(SubstitutionSentences::avoidedInterval).orElse("")));
+                    written.add(cell.map(swing -> SubstitutionSentences.avoidedInterval(swing.avoided(), swing.bound()))
+                            .orElse("")));
             rows.add(written);
         });
         return Optional.of(new Block.TextTable(heads, rows));

@@ -18,8 +18,8 @@ import org.scalepan.ask.programme.Swing;
 import org.scalepan.ask.programme.YearlyChange;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.literature.Evidence;
-import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.render.Envelope;
@@ -112,15 +112,19 @@ final class SubstitutionView {
         String yearly = change.unit().words() + " a year";
         Summary avoided = figures.avoided();
         node.put("unit", yearly);
-        node.set("avoided", avoided(avoided, yearly));
-        ObjectNode estimate = node.putObject("conservative");
-        estimate.put("value", SevenDigits.rounded(avoided.low()));
-        estimate.put("text", SubstitutionSentences.conservative(avoided, yearly));
-        node.set("caused_by_product", interval(figures.own(), yearly));
-        node.set("caused_by_displaced", interval(figures.displaced(), yearly));
-        ObjectNode saves = node.putObject("probability_avoids");
-        saves.put("value", SevenDigits.rounded(figures.saves().value()));
-        saves.put("standard_error", SevenDigits.rounded(figures.saves().standardError()));
+        node.set("avoided", avoided(avoided, yearly, figures.bound()));
+        ObjectNode quote = node.putObject("conservative");
+        if (figures.bound().supportsAtLeast()) {
+            quote.put("value", SevenDigits.rounded(avoided.low()));
+        }
+        quote.put("text", SubstitutionSentences.conservative(avoided, yearly, figures.bound()));
+        node.set("caused_by_product", interval(figures.own(), yearly, figures.ownBound()));
+        node.set("caused_by_displaced", interval(figures.displaced(), yearly, figures.displacedBound()));
+        figures.saves().ifPresent(share -> {
+            ObjectNode saves = node.putObject("probability_avoids");
+            saves.put("value", SevenDigits.rounded(share.value()));
+            saves.put("standard_error", SevenDigits.rounded(share.standardError()));
+        });
         Programme programme = substitution.question().programme();
         String own = change.basis().indicator().unit();
         each(node, "per_household", change, programme.households(), own + " per household and year");
@@ -130,7 +134,7 @@ final class SubstitutionView {
                 .years()
                 .ifPresent(years -> node.set(
                         "over_the_years",
-                        avoided(avoided.times(years), change.unit().words())));
+                        avoided(avoided.times(years), change.unit().words(), figures.bound())));
         ArrayNode swings = node.putArray("sensitivity");
         figures.swings().forEach(swing -> swings.add(swing(swing, yearly)));
         ArrayNode sides = node.putArray("sides");
@@ -143,8 +147,10 @@ final class SubstitutionView {
     }
 
     private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
-        count.ifPresent(number ->
-                change.avoidedForEach(number).ifPresent(avoided -> node.set(field, avoided(avoided, unit))));
+        count.ifPresent(number -> change.avoidedForEach(number)
+                .ifPresent(avoided -> node.set(
+                        field,
+                        avoided(avoided, unit, change.figures().orElseThrow().bound()))));
     }
 
     private static ObjectNode swing(Swing swing, String unit) {
@@ -152,7 +158,7 @@ final class SubstitutionView {
         node.put("driver", swing.driver().id());
         node.put("setting", swing.setting());
         node.put("as_asked", swing.asAsked() ? "yes" : "no");
-        node.set("avoided", avoided(swing.avoided(), unit));
+        node.set("avoided", avoided(swing.avoided(), unit, swing.bound()));
         return node;
     }
 
@@ -161,7 +167,11 @@ final class SubstitutionView {
         node.put("role", role);
         node.put("name", estimate.words());
         node.put("sentence", sentences.estimate(estimate));
-        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        estimate.summary()
+                .ifPresent(summary -> node.set(
+                        "footprint",
+                        EstimateJson.footprint(summary, sentences, estimate.bound())
+                                .put("bound", estimate.bound().id())));
         node.set("rows", Json.texts(rows(estimate)));
         return node;
     }
@@ -200,17 +210,21 @@ final class SubstitutionView {
             perTonne.put("low", SevenDigits.rounded(each.low()));
             perTonne.put("high", SevenDigits.rounded(each.high()));
             perTonne.put("unit", money.currency() + " per t CO2e");
-            perTonne.put(
-                    "text",
-                    Print.footprint(each.median()) + " (" + Print.footprint(each.low()) + " to "
-                            + Print.footprint(each.high()) + ") " + money.currency() + " per t CO2e");
+            perTonne.put("bound", each.bound().id());
+            perTonne.put("text", each.text() + " " + money.currency() + " per t CO2e");
         });
         Json.put(node, "no_price_per_tonne", money.whyNotPerTonne());
         return node;
     }
 
-    private static ObjectNode avoided(Summary summary, String unit) {
-        return EstimateJson.of(summary, unit, SubstitutionSentences.avoided(summary, unit));
+    private static ObjectNode avoided(Summary summary, String unit, Bound bound) {
+        return EstimateJson.of(summary, unit, SubstitutionSentences.avoided(summary, unit, bound))
+                .put("bound", bound.id());
+    }
+
+    private static ObjectNode interval(Summary summary, String unit, Bound bound) {
+        return EstimateJson.of(summary, unit, bound.words() + SubstitutionSentences.interval(summary) + " " + unit)
+                .put("bound", bound.id());
     }
 
     private static ObjectNode interval(Summary summary, String unit) {

@@ -261,6 +261,11 @@ public final class Input {
         return objects;
     }
 
+    /** True when a list was given and nothing is in it. */
+    public boolean isEmptyList(String name) {
+        return node.path(name).isArray() && node.path(name).isEmpty();
+    }
+
     private int elements(String name, int most) {
         if (!has(name)) {
             return 0;

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.Burden;
@@ -47,7 +48,8 @@ final class RecordsReading {
                 body.objects("co_products", 20).stream()
                         .map(RecordsReading::coProduct)
                         .toList(),
-                body.number(RecordField.GRID_GHG));
+                body.number(RecordField.GRID_GHG),
+                FarmRecords.LISTS.stream().filter(body::isEmptyList).collect(Collectors.toUnmodifiableSet()));
     }
 
     private static OptionalInt year(Input body) {

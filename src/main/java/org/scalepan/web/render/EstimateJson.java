@@ -2,6 +2,7 @@ package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Sentences;
+import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
@@ -23,6 +24,16 @@ public final class EstimateJson {
 
     public static ObjectNode ratio(Summary summary) {
         return numbers(summary).put("text", Sentences.ratio(summary));
+    }
+
+    /** A ratio that may be a bound: then the text says so. */
+    public static ObjectNode ratio(Summary summary, Bound bound) {
+        return numbers(summary).put("text", bound.words() + Sentences.ratio(summary));
+    }
+
+    /** A footprint that may be a bound. */
+    public static ObjectNode footprint(Summary summary, Sentences sentences, Bound bound) {
+        return of(summary, sentences.unit(), bound.words() + sentences.footprint(summary));
     }
 
     private static ObjectNode numbers(Summary summary) {

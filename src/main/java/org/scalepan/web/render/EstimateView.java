@@ -14,7 +14,10 @@ public final class EstimateView {
         node.put("product", estimate.product().id());
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         Json.put(node, "reason", estimate.missing());
-        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        estimate.summary()
+                .ifPresent(
+                        summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
+        node.put("bound", estimate.bound().id());
         node.put("sentence", sentences.estimate(estimate));
         return node;
     }

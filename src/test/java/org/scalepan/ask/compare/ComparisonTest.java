@@ -47,7 +47,10 @@ class ComparisonTest {
         Ratio back = versus(LIBRARY, asked, SAMPLING, b, a);
         assertEquals(1, forth.timesLess().median() * back.timesLess().median(), 1e-12);
         assertEquals(1, forth.timesLess().low() * back.timesLess().high(), 1e-3, "ends are interpolated");
-        assertEquals(1, forth.less().value() + back.less().value(), 1e-12);
+        assertEquals(
+                1,
+                forth.less().orElseThrow().value() + back.less().orElseThrow().value(),
+                1e-12);
         assertEquals(forth.timesLess().median(), back.share().median(), 1e-12);
     }
 
@@ -76,7 +79,7 @@ class ComparisonTest {
         assertEquals(1, self.timesLess().median());
         assertEquals(1, self.timesLess().high());
         assertEquals(1, self.timesLess().mean());
-        assertEquals(0.5, self.less().value());
+        assertEquals(0.5, self.less().orElseThrow().value());
     }
 
     @Test
@@ -117,7 +120,7 @@ class ComparisonTest {
         assertEquals(1.5291, versus.timesLess().low(), 0.02);
         assertEquals(5.8856, versus.timesLess().high(), 0.08);
         assertEquals(3.2627, versus.timesLess().mean(), 0.02);
-        assertEquals(0.99633, versus.less().value(), 0.001);
+        assertEquals(0.99633, versus.less().orElseThrow().value(), 0.001);
     }
 
     @Test

@@ -78,7 +78,7 @@ class SubstitutionTest {
         assertEquals(3.0, figures.own().median(), EXACT);
         assertEquals(1.8, figures.avoided().low(), EXACT);
         assertEquals(1.8, figures.avoided().high(), EXACT);
-        assertEquals(1, figures.saves().value(), EXACT);
+        assertEquals(1, figures.saves().orElseThrow().value(), EXACT);
     }
 
     @Test
@@ -103,7 +103,7 @@ class SubstitutionTest {
         assertEquals(3.8, figures.own().mean(), 0.05, "t CO2e a year");
         assertEquals(displaced, figures.displaced().median(), 0.05, "t CO2e a year");
         assertEquals(displaced - 3.8, figures.avoided().median(), 0.15, "t CO2e a year");
-        assertEquals(0, figures.saves().value(), 0.01);
+        assertEquals(0, figures.saves().orElseThrow().value(), 0.01);
     }
 
     @Test
@@ -114,7 +114,7 @@ class SubstitutionTest {
         assertEquals(-figures.own().median(), figures.avoided().median(), 0);
         assertEquals(-figures.own().high(), figures.avoided().low(), 1e-12);
         assertEquals(0, figures.displaced().high(), 0);
-        assertEquals(0, figures.saves().value(), 0);
+        assertEquals(0, figures.saves().orElseThrow().value(), 0);
         PublishedEstimate estimate = Estimating.estimate(
                 LIBRARY,
                 Asked.of(LIBRARY).item("mealworm"),

@@ -123,8 +123,9 @@ class FrassTest {
     }
 
     @Test
-    void larvae_without_feed_are_remarked() {
-        Inventory inventory = InsectRecordsFixture.of(library, "mealworm", 1000).inventory();
+    void larvae_do_not_live_on_air() {
+        Inventory inventory =
+                InsectRecordsFixture.of(library, "mealworm", 1000).none("feed").inventory();
 
         assertTrue(
                 Tally.remarks(inventory, Remark.AGAINST_PHYSICS).stream()

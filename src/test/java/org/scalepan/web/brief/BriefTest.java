@@ -178,8 +178,10 @@ class BriefTest {
     }
 
     @Test
-    void a_farm_is_compared_with_published_products() {
-        String page = sent(FARM + "\"against\": \"beef\"}", "").body();
+    void a_farm_stands_on_the_page_beside_published_products() {
+        String whole = FARM.replace("\"feed\"", "\"energy\": [], \"feed\"");
+
+        String page = sent(whole + "\"against\": \"beef\"}", "").body();
 
         assertTrue(page.contains("three invented sheds causes at least"), page);
         assertTrue(page.contains("computed from records"));
@@ -228,14 +230,13 @@ class BriefTest {
 
     /** The records have no energy, water or transport. */
     @Test
-    void a_ratio_of_a_farm_with_an_omission_reports_it_and_has_no_probability() {
+    void the_ratio_of_a_farm_that_leaves_energy_open_is_at_most_and_nothing_is_offered_to_be_said() {
         String page = sent(FARM + "\"against\": \"beef\"}", "").body();
 
-        assertTrue(
-                page.contains(
-                        "Something usual is not counted for three invented sheds: its true figure is higher, and its"
-                                + " advantage smaller than this."),
-                page);
+        assertTrue(page.contains("| at most "), page);
+        assertTrue(page.contains("before these are recorded or have a factor: "), page);
+        assertTrue(page.contains("energy"), page);
+        assertFalse(page.matches("(?s).*three invented sheds causes at least [0-9.]+ times less.*"), page);
         assertFalse(page.contains("% probability ("), page);
     }
 
