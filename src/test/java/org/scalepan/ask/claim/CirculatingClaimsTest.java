@@ -125,7 +125,7 @@ class CirculatingClaimsTest {
         // Smallholders of the Andean highlands (Bartl et al. 2011: 23 m2*yr per kg milk) are not the livestock of the
         // claim.
         ClaimCheck check =
-                Said.check(Asked.of(Said.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
+                SampleClaims.check(Asked.of(SampleClaims.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
 
         assertEquals(Overall.FAILS, check.overall());
         Circulating met = check.circulating().stream()

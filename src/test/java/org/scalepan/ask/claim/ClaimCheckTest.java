@@ -115,7 +115,7 @@ class ClaimCheckTest {
                 .value();
         assertTrue(probability >= 0.9, () -> said + " has " + probability);
         assertEquals(
-                Overall.HOLDS, Said.check(asked(), "mealworm", "beef", said).overall());
+                Overall.HOLDS, SampleClaims.check(asked(), "mealworm", "beef", said).overall());
         assertTrue(
                 check.instead().sentence().contains("3 studies of yellow mealworm, 1 from memory"),
                 check.instead()::sentence);
@@ -125,7 +125,7 @@ class ClaimCheckTest {
 
     @Test
     void a_sentence_out_of_one_study_a_side_says_so_and_claims_no_probability() {
-        String alone = Said.check(asked().indicator("land"), "peas", "lamb", 2)
+        String alone = SampleClaims.check(asked().indicator("land"), "peas", "lamb", 2)
                 .instead()
                 .sentence();
         String enough =
