@@ -50,9 +50,9 @@ public final class Sentences {
     public String estimate(Estimate estimate) {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
-                .map(summary ->
-                        where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent() + " interval; "
-                                + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate) + animalsOnly())
+                .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent()
+                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                        + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
     }
 

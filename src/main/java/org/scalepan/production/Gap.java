@@ -14,12 +14,9 @@ import org.scalepan.factors.Boundary;
  * @param boundary the narrowest system boundary within which it matters
  */
 public record Gap(
-        String field,
-        Kind kind,
-        List<String> indicators,
-        String filledWith,
-        List<String> rows,
-        Boundary boundary) {
+        String field, Kind kind, List<String> indicators, String filledWith, List<String> rows, Boundary boundary) {
+    /** Begins the field of the gases that the animals themselves give off, where the species was never measured. */
+    public static final String ANIMAL_GASES = "direct gases of ";
     /** Greenhouse gases alone. */
     public static final List<String> GHG = List.of("ghg");
     /** What an energy carrier adds to. */
@@ -27,8 +24,7 @@ public record Gap(
     /** What growing and milling feed adds to. */
     public static final List<String> OF_FEED_BURDEN = List.of("energy", "ghg", "land", "water");
     /** What feed adds to, by its burden or itself. */
-    public static final List<String> OF_FEED =
-            List.of("energy", "feed", "feed-dry-matter", "ghg", "land", "water");
+    public static final List<String> OF_FEED = List.of("energy", "feed", "feed-dry-matter", "ghg", "land", "water");
     /** Every indicator: for what changes the output that a burden is divided by. */
     public static final List<String> ALL = OF_FEED;
 

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** Collects the flows, gaps and remarks of one inventory. */
 public final class InventoryBuilder {

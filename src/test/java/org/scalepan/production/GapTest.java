@@ -75,8 +75,7 @@ class GapTest {
 
     @Test
     void a_field_that_a_default_fills_makes_no_lower_bound_whatever_its_words() {
-        Gap filled =
-                new Gap("x", Gap.Kind.FILLED, List.of("ghg"), "some words: not counted as bought", List.of());
+        Gap filled = new Gap("x", Gap.Kind.FILLED, List.of("ghg"), "some words: not counted as bought", List.of());
 
         assertFalse(filled.lowers(scope("ghg", Boundary.FARM_GATE)));
     }

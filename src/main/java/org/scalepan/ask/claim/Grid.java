@@ -14,6 +14,7 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.production.Gap;
 
 /**
  * The bases on which a claim is checked: functional units × boundaries × warming sets, the asked one first. Only bases with evidence stay,
@@ -52,7 +53,21 @@ final class Grid {
     }
 
     private boolean bothHaveEvidence(ComparisonBasis basis, Side product) {
-        return product.hasEvidence(library, basis) && referenceHasEvidence(basis);
+        return product.hasEvidence(library, basis)
+                && referenceHasEvidence(basis)
+                && !restsOnOtherSpecies(basis, product);
+    }
+
+    /**
+     * True where nothing but the animals' gases counts and the species was never measured: then the figure is the range over all measured
+     * species, which supports no verdict on this one.
+     */
+    private static boolean restsOnOtherSpecies(ComparisonBasis basis, Side product) {
+        return basis.boundary() == Boundary.ANIMAL
+                && product instanceof Side.Recorded recorded
+                && recorded.system().gaps().stream()
+                        .anyMatch(gap ->
+                                gap.kind() == Gap.Kind.FILLED && gap.field().startsWith(Gap.ANIMAL_GASES));
     }
 
     /** True when the reference has a figure on a basis, or there is none to have one; looked up once for all products. */

@@ -126,7 +126,7 @@ public final class InsectInventory {
 
     private void anyInsect(double gain) {
         InsectFactors.Range range = factors.range();
-        builder.filled("direct gases of " + farm.product().id(), Gap.GHG, range.words(), range.rows());
+        builder.filled(Gap.ANIMAL_GASES + farm.product().id(), Gap.GHG, range.words(), range.rows());
         builder.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
@@ -143,7 +143,7 @@ public final class InsectInventory {
             if (dry.isEmpty()) {
                 builder.notCounted(
                         Stage.ANIMALS,
-                        "direct gases of " + farm.product().id(),
+                        Gap.ANIMAL_GASES + farm.product().id(),
                         Gap.GHG,
                         "not counted: measured per dry matter, which is not known");
                 return;

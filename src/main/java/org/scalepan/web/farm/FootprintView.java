@@ -105,7 +105,8 @@ final class FootprintView {
         node.set("not_counted", Json.texts(estimate.uncounted()));
         Json.put(node, "reason", estimate.missing());
         estimate.summary()
-                .ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
+                .ifPresent(
+                        summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
         estimate.firstOrder().ifPresent(first -> {
             double coverage = answer.question().sampling().coverage();
             ObjectNode propagated = node.putObject("first_order");

@@ -124,8 +124,8 @@ class CirculatingClaimsTest {
     void ten_times_less_land_than_livestock_fails_for_all_but_beef(String reference) {
         // Smallholders of the Andean highlands (Bartl et al. 2011: 23 m2*yr per kg milk) are not the livestock of the
         // claim.
-        ClaimCheck check =
-                SampleClaims.check(Asked.of(SampleClaims.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
+        ClaimCheck check = SampleClaims.check(
+                Asked.of(SampleClaims.LIBRARY).indicator("land").without("bartl-2011"), "mealworm", reference, 10);
 
         assertEquals(Overall.FAILS, check.overall());
         Circulating met = check.circulating().stream()

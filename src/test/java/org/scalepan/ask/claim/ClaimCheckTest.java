@@ -115,7 +115,8 @@ class ClaimCheckTest {
                 .value();
         assertTrue(probability >= 0.9, () -> said + " has " + probability);
         assertEquals(
-                Overall.HOLDS, SampleClaims.check(asked(), "mealworm", "beef", said).overall());
+                Overall.HOLDS,
+                SampleClaims.check(asked(), "mealworm", "beef", said).overall());
         assertTrue(
                 check.instead().sentence().contains("3 studies of yellow mealworm, 1 from memory"),
                 check.instead()::sentence);

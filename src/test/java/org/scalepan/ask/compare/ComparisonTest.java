@@ -247,7 +247,8 @@ class ComparisonTest {
         assertTrue(weevil.paired().ratios().isEmpty());
         assertEquals(0, weevil.estimate().studies());
         Asked meal = Asked.of(LIBRARY).at("processing-gate").grade(Grade.SECONDARY);
-        Comparison.ComparedProduct fishmeal = compare(LIBRARY, meal, SAMPLING, "black-soldier-fly:meal", "fishmeal-blue-whiting")
+        Comparison.ComparedProduct fishmeal = compare(
+                        LIBRARY, meal, SAMPLING, "black-soldier-fly:meal", "fishmeal-blue-whiting")
                 .items()
                 .get(0);
         assertTrue(fishmeal.versus().isEmpty());

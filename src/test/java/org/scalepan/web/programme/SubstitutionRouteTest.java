@@ -156,9 +156,7 @@ class SubstitutionRouteTest {
                 0,
                 "the unfavourable end is to be quoted");
         assertEquals(
-                "no-evidence",
-                JsonAt.text(answer(MEALS), "/indicators/1/status"),
-                "water withdrawn for mealworms");
+                "no-evidence", JsonAt.text(answer(MEALS), "/indicators/1/status"), "water withdrawn for mealworms");
     }
 
     @Test
