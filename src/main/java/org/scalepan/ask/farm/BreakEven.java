@@ -136,7 +136,7 @@ public record BreakEven(
                 .map(Gap::field)
                 .anyMatch(field -> entry.length == 2
                         ? fields.stream()
-                                .anyMatch(of -> field.equals(of) || field.startsWith(of + "/") && of.contains("/"))
+                                .anyMatch(of -> field.equals(of) || (of.contains("/") && field.startsWith(of + "/")))
                         : field.equals(entry[0]) || field.startsWith(entry[0] + "/"));
     }
 
