@@ -107,7 +107,7 @@ public final class InventoryBuilder {
     /** A gap that stands for lines which are negligible in all, for every indicator that it touches, makes no bound. */
     private Gap weighed(Gap gap) {
         return lines.stream()
-                        .filter(line -> line.gap() == gap)
+                        .filter(line -> line.gap().equals(gap))
                         .findFirst()
                         .filter(line -> gap.indicators().stream().allMatch(indicator -> negligible(line, indicator)))
                         .isPresent()
