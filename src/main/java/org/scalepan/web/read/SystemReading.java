@@ -20,7 +20,6 @@ import org.scalepan.web.http.Limits;
 
 /** Reads one production system from a request: the records of an insect farm or of a herd. */
 public final class SystemReading {
-    /** kWh per kg of water; the worst dryer published takes 7. */
     /** The animals of a herd. */
     public static final List<String> CATEGORIES = List.of(
             "dairy-cattle", "other-cattle", "buffalo", "sheep", "goats", "swine", "layers", "broilers", "ducks");
