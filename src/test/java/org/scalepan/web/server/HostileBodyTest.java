@@ -16,9 +16,9 @@ import org.scalepan.web.Reply;
 
 /** Hostile bodies, sent to every route that takes one. */
 class HostileBodyTest {
-    private static final String ALL = "org.scalepan.web.RecordsEndpoint#all";
-    private static final String OF_ONE_BODY = "org.scalepan.web.RecordsEndpoint#ofOneBody";
-    private static final String OF_ROWS = "org.scalepan.web.RecordsEndpoint#ofRows";
+    private static final String ALL = "org.scalepan.web.server.RecordsEndpoint#all";
+    private static final String OF_ONE_BODY = "org.scalepan.web.server.RecordsEndpoint#ofOneBody";
+    private static final String OF_ROWS = "org.scalepan.web.server.RecordsEndpoint#ofRows";
 
     private static void refused(RecordsEndpoint endpoint, int status, Map<String, byte[]> bodies) {
         bodies.forEach((what, body) -> {
