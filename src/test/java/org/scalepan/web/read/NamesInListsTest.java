@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scalepan.JsonAt;
 import org.scalepan.web.Posted;
 
 /** In a body a list has one entry per name: a comma belongs to the name, and no product has such a name. */
@@ -42,23 +43,21 @@ class NamesInListsTest {
     void two_names_in_one_entry_of_compare_are_no_product() {
         JsonNode fault = onlyFault("/v1/footprint", compared("\"chicken,beef\""), "/compare/products/0");
 
-        assertEquals("unknown product \"chicken,beef\"", fault.path("message").asText());
+        assertEquals("unknown product \"chicken,beef\"", JsonAt.text(fault, "/message"));
     }
 
     @Test
     void two_names_in_one_entry_of_alternatives_are_no_product() {
         JsonNode fault = onlyFault("/v1/substitution", substituted("\"egg\", \"chicken,pork\""), "/alternatives/1");
 
-        assertEquals(
-                "unknown alternative \"chicken,pork\"", fault.path("message").asText());
+        assertEquals("unknown alternative \"chicken,pork\"", JsonAt.text(fault, "/message"));
     }
 
     @Test
     void two_names_in_one_entry_of_a_brief_are_no_product() {
         JsonNode fault = onlyFault("/v1/brief", briefed("\"mealworm,chicken\""), "/products/0");
 
-        assertEquals(
-                "unknown product \"mealworm,chicken\"", fault.path("message").asText());
+        assertEquals("unknown product \"mealworm,chicken\"", JsonAt.text(fault, "/message"));
     }
 
     @Test
@@ -67,7 +66,7 @@ class NamesInListsTest {
 
         assertEquals(
                 "unknown product \"mealworm,chicken\"",
-                onlyFault("/v1/claim", body, "/product").path("message").asText());
+                JsonAt.text(onlyFault("/v1/claim", body, "/product"), "/message"));
     }
 
     @ParameterizedTest
@@ -80,14 +79,14 @@ class NamesInListsTest {
     void a_misspelt_name_is_reported_at_its_entry(String products, String pointer, String meant) {
         JsonNode fault = onlyFault("/v1/footprint", compared(products), pointer);
 
-        assertEquals(meant, fault.path("did_you_mean").path(0).asText());
+        assertEquals(meant, JsonAt.text(fault, "/did_you_mean/0"));
     }
 
     @Test
     void an_unknown_form_is_reported_at_its_name() {
         JsonNode fault = onlyFault("/v1/footprint", compared("\"mealworm:paste\""), "/compare/products/0");
 
-        assertEquals("unknown form \"paste\"", fault.path("message").asText());
+        assertEquals("unknown form \"paste\"", JsonAt.text(fault, "/message"));
     }
 
     @Test

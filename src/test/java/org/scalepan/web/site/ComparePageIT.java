@@ -16,6 +16,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.Select;
 import org.scalepan.JsonAt;
+import org.scalepan.quantity.Print;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
@@ -217,7 +218,7 @@ class ComparePageIT extends PageTest {
                 Double.parseDouble(Reply.to(cell.substring(origin.length())).body());
         String citation = browser.text("#take-citation");
 
-        assertTrue(browser.text("#verdict").contains(String.valueOf(Math.round(ratio * 10) / 10.0)), formula);
+        assertTrue(browser.text("#verdict").contains(Print.ratio(ratio)), formula);
         assertTrue(citation.contains(RunningScalepan.digest()), citation);
         String permalink = citation.replaceAll("^.*(/v1/comparison\\S*[^,\\s]),.*$", "$1");
         assertEquals(200, Reply.to(permalink).status(), permalink);
@@ -282,7 +283,7 @@ class ComparePageIT extends PageTest {
 
         assertTrue(
                 browser.text("#verdict .headline").contains("100 fois moins : ne tient pas"), browser.text("#verdict"));
-        assertTrue(browser.text("#verdict").contains("8,6 fois moins"), browser.text("#verdict"));
+        assertTrue(browser.text("#verdict").contains("10 fois moins"), browser.text("#verdict"));
         String sentence = browser.text("#instead blockquote");
         assertTrue(sentence.contains("dans 90 % des tirages"), sentence);
         assertTrue(sentence.contains("(dont 1 de mémoire)"), "it is no surer than in English: " + sentence);

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The guides in a real browser: wide, narrow and dark, with accessibility checks. */
-class GuidePageTest extends PageTest {
+class GuidePageIT extends PageTest {
     private static void open(String address) {
         browser.open(address);
         browser.await("the languages", () -> !browser.all("#languages a").isEmpty());
