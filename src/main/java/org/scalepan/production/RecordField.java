@@ -18,13 +18,13 @@ public enum RecordField {
     YEAR("year", FieldKind.WHOLE_NUMBER, "", 1990, 2100),
     /** No fuel burnt in any plant comes near the most. */
     GRID_GHG("grid_ghg_per_kwh", "kg CO2e per kWh", 0, 10),
-    WATER("water_m3", "m3 a year", 0, Bound.MOST),
-    BUILDING("building_m2", "m2", 0, Bound.MOST),
-    YARD("yard_m2", "m2", 0, Bound.MOST),
+    WATER("water_m3", "m3 a year", 0, RangeLimit.MOST),
+    BUILDING("building_m2", "m2", 0, RangeLimit.MOST),
+    YARD("yard_m2", "m2", 0, RangeLimit.MOST),
 
     FEED_INGREDIENT("feed.#.ingredient", FieldKind.WORD),
-    FEED_KG("feed.#.kg", "kg as fed a year", 0, Bound.MOST),
-    FEED_MOISTURE("feed.#.moisture", "", 0, Bound.BELOW_ONE),
+    FEED_KG("feed.#.kg", "kg as fed a year", 0, RangeLimit.MOST),
+    FEED_MOISTURE("feed.#.moisture", "", 0, RangeLimit.BELOW_ONE),
     FEED_BURDEN("feed.#.burden", FieldKind.WORD),
     FEED_DISPLACES("feed.#.displaces", FieldKind.WORD),
     FEED_DISPLACED("feed.#.displaced_kg_per_kg", "kg per kg", 0, 100),
@@ -36,43 +36,43 @@ public enum RecordField {
 
     ENERGY_CARRIER("energy.#.carrier", FieldKind.WORD),
     /** In the unit of its carrier: kWh, kg or litre. */
-    ENERGY_AMOUNT("energy.#.amount", "a year", 0, Bound.MOST),
+    ENERGY_AMOUNT("energy.#.amount", "a year", 0, RangeLimit.MOST),
     ENERGY_SITE("energy.#.for", FieldKind.WORD),
 
     TRANSPORT_MODE("transport.#.mode", FieldKind.WORD),
-    TRANSPORT_WORK("transport.#.tonne_km", "tonne-km a year", 0, Bound.MOST),
+    TRANSPORT_WORK("transport.#.tonne_km", "tonne-km a year", 0, RangeLimit.MOST),
 
     MATERIAL("materials.#.material", FieldKind.WORD),
-    MATERIAL_KG("materials.#.kg", "kg in use", 0, Bound.MOST),
+    MATERIAL_KG("materials.#.kg", "kg in use", 0, RangeLimit.MOST),
     MATERIAL_YEARS("materials.#.years", "years", 0.01, 1000),
 
     CO_PRODUCT_NAME("co_products.#.name", FieldKind.TEXT),
-    CO_PRODUCT_KG("co_products.#.kg", "kg a year", 0, Bound.MOST),
-    CO_PRODUCT_PRICE("co_products.#.price_per_kg", Bound.PRICE, 0, Bound.MOST),
+    CO_PRODUCT_KG("co_products.#.kg", "kg a year", 0, RangeLimit.MOST),
+    CO_PRODUCT_PRICE("co_products.#.price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST),
 
     PRODUCT("product", FieldKind.WORD),
     FORM("form", FieldKind.WORD),
-    HARVEST_KG("harvest.kg_per_year", "kg live a year", Bound.ABOVE_ZERO, Bound.MOST),
-    HARVEST_CONTAINERS("harvest.containers", "containers", Bound.ABOVE_ZERO, Bound.MOST),
-    HARVEST_KG_PER_CONTAINER("harvest.kg_per_container", "kg live", Bound.ABOVE_ZERO, Bound.MOST),
-    HARVEST_CYCLES("harvest.cycles_per_year", "a year", Bound.ABOVE_ZERO, Bound.MOST),
-    HARVEST_LARVAE("harvest.larvae", "a year", Bound.ABOVE_ZERO, Bound.MOST),
-    HARVEST_LARVAE_PER_KG("harvest.larvae_per_kg", "per kg", Bound.ABOVE_ZERO, Bound.MOST),
-    SOLD("sold_kg", "kg a year", Bound.ABOVE_ZERO, Bound.MOST),
-    PRICE("price_per_kg", Bound.PRICE, 0, Bound.MOST),
+    HARVEST_KG("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    HARVEST_CONTAINERS("harvest.containers", "containers", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    HARVEST_KG_PER_CONTAINER("harvest.kg_per_container", "kg live", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    HARVEST_CYCLES("harvest.cycles_per_year", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    HARVEST_LARVAE("harvest.larvae", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    HARVEST_LARVAE_PER_KG("harvest.larvae_per_kg", "per kg", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    SOLD("sold_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    PRICE("price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST),
     CO_PRODUCT_ALLOCATION("co_product_allocation", FieldKind.WORD),
     CYCLE_DAYS("cycle_days", "days", 1, 2000),
     PAIRS("pairs_stocked", "pairs per container", 0, 1e6),
-    KEPT_FOR_BREEDING("kept_for_breeding", "", 0, Bound.BELOW_ONE),
-    MORTALITY("mortality", "", 0, Bound.BELOW_ONE),
+    KEPT_FOR_BREEDING("kept_for_breeding", "", 0, RangeLimit.BELOW_ONE),
+    MORTALITY("mortality", "", 0, RangeLimit.BELOW_ONE),
 
-    FRASS_KG("frass.kg", "kg a year", 0, Bound.MOST),
+    FRASS_KG("frass.kg", "kg a year", 0, RangeLimit.MOST),
     FRASS_NITROGEN("frass.nitrogen", "kg N per kg", 0, 0.2),
     FRASS_FATE("frass.fate", FieldKind.WORD),
     FRASS_CREDITED("frass.credited", FieldKind.WORD),
 
     PROCESSING_STEP("processing.#.step", FieldKind.WORD),
-    PROCESSING_WATER("processing.#.water_kg", "kg a year", 0, Bound.MOST),
+    PROCESSING_WATER("processing.#.water_kg", "kg a year", 0, RangeLimit.MOST),
     PROCESSING_CARRIER("processing.#.carrier", FieldKind.WORD),
     /** The worst dryer published takes 7. */
     PROCESSING_ENERGY("processing.#.kwh_per_kg", "kWh of delivered energy per kg of water removed", 0, 100),
@@ -82,10 +82,10 @@ public enum RecordField {
     IPCC_REGION("ipcc_region", FieldKind.WORD),
     PRODUCTIVITY("productivity", FieldKind.WORD),
     CLIMATE("climate", FieldKind.WORD),
-    HEADS("heads", "heads", Bound.ABOVE_ZERO, 1e9),
-    MILK("yield.milk_kg", "kg a year", Bound.ABOVE_ZERO, Bound.MOST),
-    EGGS("yield.eggs_kg", "kg a year", Bound.ABOVE_ZERO, Bound.MOST),
-    LIVE("yield.live_kg", "kg a year", Bound.ABOVE_ZERO, Bound.MOST),
+    HEADS("heads", "heads", RangeLimit.ABOVE_ZERO, 1e9),
+    MILK("yield.milk_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    EGGS("yield.eggs_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
+    LIVE("yield.live_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
     MANURE_SYSTEM("manure.#.system", FieldKind.WORD),
     MANURE_SHARE("manure.#.share", "", 0, 1),
 
@@ -168,7 +168,7 @@ public enum RecordField {
     }
 
     /** Limits and a unit that many fields have. */
-    private static final class Bound {
+    private static final class RangeLimit {
         /** An amount that no farm reaches; it keeps sums and products finite. */
         static final double MOST = 1e12;
         /** The least of what is divided by, and must not be zero. */
@@ -178,6 +178,6 @@ public enum RecordField {
 
         static final String PRICE = "per kg, in the currency of the records";
 
-        private Bound() {}
+        private RangeLimit() {}
     }
 }

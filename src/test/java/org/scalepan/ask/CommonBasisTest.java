@@ -18,7 +18,7 @@ import org.scalepan.production.herd.Herd.AnimalKind;
 import org.scalepan.production.insects.InsectFarm.Fate;
 import org.scalepan.uncertainty.Summary;
 
-/** Farms and herds side by side: a factor that serves both is drawn once, so that what they share is not in doubt between them. */
+/** Farms and herds side by side: a factor that serves both is drawn once, so that what they share is not uncertain between them. */
 class CommonBasisTest {
     private static final Library LIBRARY = Libraries.bundled();
 
@@ -63,7 +63,7 @@ class CommonBasisTest {
     }
 
     @Test
-    void two_farms_on_one_grid_differ_by_their_kilowatt_hours_without_doubt() {
+    void two_farms_on_one_grid_differ_by_their_kilowatt_hours_without_uncertainty() {
         Summary ratio = timesLess(onlyEnergy("ghana", 100), onlyEnergy("ghana", 250));
 
         assertEquals(2.5, ratio.low(), 1e-12);
@@ -71,7 +71,7 @@ class CommonBasisTest {
     }
 
     @Test
-    void two_farms_on_two_grids_differ_with_the_doubt_of_both() {
+    void two_farms_on_two_grids_differ_with_the_uncertainty_of_both() {
         Summary ratio = timesLess(onlyEnergy("ghana", 100), onlyEnergy("thailand", 250));
 
         assertEquals(
@@ -83,7 +83,7 @@ class CommonBasisTest {
     }
 
     @Test
-    void hens_and_larvae_that_eat_the_same_maize_share_its_doubt() {
+    void hens_and_larvae_that_eat_the_same_maize_share_its_uncertainty() {
         Inventory larvae = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                 .in("ghana")
                 .feed("maize", 400)

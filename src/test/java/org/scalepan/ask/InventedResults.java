@@ -24,12 +24,12 @@ public final class InventedResults {
         return row(product, source, Map.of("spread", "ci95", "low", text(low), "high", text(high)));
     }
 
-    /** A result without doubt, per a unit of one's own choice. */
+    /** A result without uncertainty, per a unit of one's own choice. */
     public InventedResults exact(String product, String source, double value, String per) {
         return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value), "per", per));
     }
 
-    /** A result per kg live with a tenth of doubt to either side, of the check grade given. */
+    /** A result per kg live with a tenth of uncertainty to either side, of the check grade given. */
     InventedResults graded(String product, String source, double value, String check) {
         return row(
                 product,

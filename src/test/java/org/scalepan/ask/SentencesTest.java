@@ -50,7 +50,7 @@ class SentencesTest {
         assertEquals("120 (1.0 to 990)", Sentences.ratio(summary(118.7, 1.0, 991)));
     }
 
-    /** Invented results without doubt, so that every figure of the sentence is known. */
+    /** Invented results without uncertainty, so that every figure of the sentence is known. */
     @Test
     void the_sentence_says_who_how_much_per_what_where_and_from_how_many_studies() {
         Library library = new InventedResults(folder)

@@ -91,9 +91,11 @@ public record InputName(InputKind kind, String words, List<String> rows) {
         int slash = id.indexOf('/');
         if (slash > 0) {
             // An uncertainty that the guidelines give for a whole kind of factor is drawn separately for each factor.
-            InputName doubt = ofRow(library, id.substring(0, slash), line);
+            InputName uncertainty = ofRow(library, id.substring(0, slash), line);
             return new InputName(
-                    doubt.kind(), doubt.words() + " for " + line.orElse(id.substring(slash + 1)), doubt.rows());
+                    uncertainty.kind(),
+                    uncertainty.words() + " for " + line.orElse(id.substring(slash + 1)),
+                    uncertainty.rows());
         }
         for (Table table : library.tables()) {
             for (Row row : table.rows()) {

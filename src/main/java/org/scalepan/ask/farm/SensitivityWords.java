@@ -52,9 +52,9 @@ public final class SensitivityWords {
                         input.name().words() + " (" + percent(input.share().total()) + ")")
                 .collect(Collectors.joining(", "));
         String which = switch (first.size()) {
-            case 1 -> "The one input that matters to the doubt is ";
-            case 2 -> "The two inputs that matter to the doubt are ";
-            default -> "The three inputs that matter most to the doubt are ";
+            case 1 -> "The one input that matters to the uncertainty is ";
+            case 2 -> "The two inputs that matter to the uncertainty are ";
+            default -> "The three inputs that matter most to the uncertainty are ";
         };
         String entries = answer.entries().isEmpty()
                 ? ""
@@ -91,7 +91,7 @@ public final class SensitivityWords {
                 || answer.reference().stream().anyMatch(SystemEstimate.class::isInstance)) {
             warnings.add(new Warning(
                     "records-certain",
-                    "Amounts in the records are taken as certain: the shares are of the doubt about factors alone. What the"
+                    "Amounts in the records are taken as certain: the shares are of the uncertainty about factors alone. What the"
                             + " amounts do is shown under you_can_change.",
                     List.of()));
         }

@@ -84,7 +84,7 @@ public final class HerdInventory {
                     sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
                     String.format(
                             Locale.ROOT,
-                            "energy is reckoned for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
+                            "energy is computed for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
                                     + " %.0f kg: one of them is off, or much of the milk is not sold",
                             fed,
                             sold));

@@ -13,7 +13,7 @@ import org.scalepan.ask.InventedResults;
 import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.Summary;
 
-/** What both sides of a comparison share is not in doubt between them. */
+/** What both sides of a comparison share is not uncertain between them. */
 class SharedFactorsCancelTest {
     @TempDir
     Path folder;

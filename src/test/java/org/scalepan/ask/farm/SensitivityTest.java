@@ -80,7 +80,7 @@ class SensitivityTest {
         double variance = Math.pow(summary.meanStandardError(), 2) * summary.draws();
 
         assertEquals(1, answer.sobol().orElseThrow().variance() / variance, 0.05);
-        // Factors of a farm work nearly in sums and products with small doubt: hardly anything is left to their
+        // Factors of a farm work nearly in sums and products with small uncertainty: hardly anything is left to their
         // interplay.
         assertEquals(1, answer.sumOfFirst(), 0.1);
         assertTrue(answer.sumOfTotal() >= answer.sumOfFirst() - 0.05);

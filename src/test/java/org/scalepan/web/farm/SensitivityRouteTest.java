@@ -38,7 +38,8 @@ class SensitivityRouteTest {
     void a_farm_shows_its_uncertain_factors_and_what_can_be_changed() {
         JsonNode answer = answer("{\"system\": " + SYSTEM + ", \"spread\": [{\"input\": \"feed\", \"percent\": 50}]}");
 
-        assertTrue(JsonAt.text(answer, "/sentence").startsWith("The three inputs that matter most to the doubt are "));
+        assertTrue(JsonAt.text(answer, "/sentence")
+                .startsWith("The three inputs that matter most to the uncertainty are "));
         assertTrue(answer.path("inputs").size() > 4);
         JsonNode feed = answer.path("you_can_change").path(0);
         assertEquals("feed", JsonAt.text(feed, "/id"));
