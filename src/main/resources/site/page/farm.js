@@ -107,7 +107,7 @@ function show(flat) {
     el("p", { class: "fact" }, el("span", { class: "range" }, t("farm.range", { interval: interval(whole.low, whole.high) })), ", ", name("boundary", found.boundary)),
     found.credit_the_other_way?.footprint ? el("p", {}, t("farm.with-credit", { value: figure(found.credit_the_other_way.footprint.median),
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
-    el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side)))),
+    el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
     lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
   view.show(found, asked.system.name);
   // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
@@ -116,10 +116,17 @@ function show(flat) {
   takeAway(found, flat, lower);
 }
 
-function besideSaid(side) {
+function besideSaid(side, found) {
   const told = times(side);
   const product = isPublished(side) ? the("product", side.product, side.name) : side.system;
-  return [told ? t("farm.beside", told) : t(side.footprint && (side.times_less?.bound ?? "none") !== "exact" ? "farm.beside-bound" : side.footprint ? "farm.beside-below" : "farm.beside-none", { product }), el("small", {}, ` ${kind(side)}`)];
+  return [told ? t("farm.beside", told) : t(withoutRatio(side, found), { product }), el("small", {}, ` ${kind(side)}`)];
+}
+
+/** Why there is no ratio: no figure, a figure that may be zero or below, or a bound. */
+function withoutRatio(side, found) {
+  if (!side.footprint) return "farm.beside-none";
+  const positive = side.footprint.low > 0 && found.footprint.low > 0;
+  return positive ? "farm.beside-bound" : "farm.beside-below";
 }
 
 function lists() {

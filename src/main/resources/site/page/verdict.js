@@ -23,10 +23,11 @@ function sentence(instead, check, question) {
     reference: the("product", question.against),
   });
   const set = question.indicator === "ghg" ? t(question.kept ? "verdict.set-kept" : "verdict.set", { gwp: question.gwpName }) : null;
-  return { text: `${text} (${[studies(check, question), set].filter(Boolean).join("\u00a0; ")}).${isThin(asked) ? ` ${t("verdict.thin-said")}` : ""}`, lang: language };
+  return { text: `${text} (${[studies(check, question), set].filter(Boolean).join("\u00a0; ")}).${isThin(asked, question) ? ` ${t("verdict.thin-said")}` : ""}`, lang: language };
 }
 
-const isThin = (asked) => Math.min(asked.product.studies, asked.reference?.studies ?? 0) < 3;
+/** Fewer than 3 studies on a side, those from memory not counted, as the service counts them. */
+const isThin = (asked, question) => Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
 
 function studies(check, question) {
   const asked = check.cells.find((cell) => cell.asked);
@@ -66,7 +67,7 @@ export function sayVerdict(box, answer, question) {
     el("p", { class: "fact" },
       t(less ? "verdict.fact" : "verdict.fact-more", { median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
       el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
-    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
+    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked, question) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
     elsewhere(check, asked));
 }
 
