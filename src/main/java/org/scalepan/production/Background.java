@@ -19,8 +19,14 @@ import org.scalepan.uncertainty.SpreadReading;
 
 /** Finds the background factors of the library and reads each once, with its uncertainty. */
 public final class Background {
+    /** Economic before mass before unnamed allocation; a burden-free zero last, because it is a choice. */
+    private static final List<String> ALLOCATIONS =
+            List.of("economic", "mass", "not-stated", "system-expansion", "burden-free");
+
     private final Library library;
     private final Map<String, Map<About, List<BackgroundFactor>>> rows = new ConcurrentHashMap<>();
+    private final Map<String, Map<About, BackgroundFactor>> defaults = new ConcurrentHashMap<>();
+    private final Map<String, Map<About, List<BackgroundFactor>>> allocated = new ConcurrentHashMap<>();
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
     private final Map<String, Factor> fractions = new ConcurrentHashMap<>();
     private final Map<String, String> moistures = new ConcurrentHashMap<>();
@@ -58,13 +64,34 @@ public final class Background {
 
     /** The default row about a subject and a quantity. */
     public Optional<BackgroundFactor> row(String table, String subject, String quantity) {
-        return rows(table, subject, quantity).stream()
-                .filter(BackgroundFactor::isDefault)
-                .findFirst();
+        return Optional.ofNullable(
+                defaults.computeIfAbsent(table, this::firstDefaults).get(new About(subject, quantity)));
     }
 
     public List<BackgroundFactor> rows(String table, String subject, String quantity) {
         return rows.computeIfAbsent(table, this::index).getOrDefault(new About(subject, quantity), List.of());
+    }
+
+    /** All default rows about a subject and a quantity, by {@link #ALLOCATIONS}. */
+    List<BackgroundFactor> defaultsByAllocation(String table, String subject, String quantity) {
+        return allocated
+                .computeIfAbsent(table, this::sortedDefaults)
+                .getOrDefault(new About(subject, quantity), List.of());
+    }
+
+    private Map<About, List<BackgroundFactor>> sortedDefaults(String table) {
+        return library.background(table).stream()
+                .filter(BackgroundFactor::isDefault)
+                .sorted(Comparator.comparingInt(
+                        row -> ALLOCATIONS.indexOf(row.allocation().orElse("not-stated"))))
+                .collect(Collectors.groupingBy(row -> new About(row.subject(), row.quantity())));
+    }
+
+    private Map<About, BackgroundFactor> firstDefaults(String table) {
+        return library.background(table).stream()
+                .filter(BackgroundFactor::isDefault)
+                .collect(Collectors.toUnmodifiableMap(
+                        row -> new About(row.subject(), row.quantity()), row -> row, (first, later) -> first));
     }
 
     private Map<About, List<BackgroundFactor>> index(String table) {

@@ -1,6 +1,5 @@
 package org.scalepan.production;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -270,22 +269,17 @@ final class FeedInventory {
         }
     }
 
-    /** Economic before mass before unnamed allocation; a burden-free zero last, because it is a choice. */
+    /** The factor of the allocation asked for, or of the one that is usual. */
     private Optional<BackgroundFactor> choose(String ingredient, String indicator, Optional<Burden> burden) {
-        List<String> order = List.of("economic", "mass", "not-stated", "system-expansion", "burden-free");
-        List<BackgroundFactor> rows = background.rows(FACTORS, ingredient, indicator).stream()
-                .filter(BackgroundFactor::isDefault)
-                .toList();
-        Optional<BackgroundFactor> asked = rows.stream()
-                .filter(row -> burden.isPresent()
-                        && row.allocation().filter(burden.get().id()::equals).isPresent())
-                .findFirst();
-        if (asked.isPresent()) {
-            return asked;
+        List<BackgroundFactor> rows = background.defaultsByAllocation(FACTORS, ingredient, indicator);
+        if (burden.isPresent()) {
+            for (BackgroundFactor row : rows) {
+                if (row.allocation().filter(burden.get().id()::equals).isPresent()) {
+                    return Optional.of(row);
+                }
+            }
         }
-        Optional<BackgroundFactor> usual = rows.stream()
-                .min(Comparator.comparingInt(
-                        row -> order.indexOf(row.allocation().orElse("not-stated"))));
+        Optional<BackgroundFactor> usual = rows.stream().findFirst();
         if (burden.isPresent() && usual.isPresent()) {
             builder.filled(
                     "feed/" + ingredient + "/burden",

@@ -19,8 +19,10 @@ public record FirstOrder(double value, double lnSd) {
     static FirstOrder of(SystemFootprint system) {
         double sum = 0;
         Map<String, Effect> effects = new HashMap<>();
-        for (Flow flow : system.counted()) {
-            double part = system.yearly(flow);
+        double[] yearly = system.yearly();
+        for (int i = 0; i < yearly.length; i++) {
+            Flow flow = system.counted().get(i);
+            double part = yearly[i];
             sum += part;
             for (ActivityTerm.FactorUse use : flow.term().uses()) {
                 effects.computeIfAbsent(
@@ -42,7 +44,7 @@ public record FirstOrder(double value, double lnSd) {
             double relative = total == 0 ? 0 : effect.sum / total;
             variance += relative * relative * effect.lnSd * effect.lnSd;
         }
-        return new FirstOrder(system.central(), Math.sqrt(variance));
+        return new FirstOrder(system.central(yearly), Math.sqrt(variance));
     }
 
     /** The lower end of the equal-tailed interval. */

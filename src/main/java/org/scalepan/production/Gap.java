@@ -49,12 +49,23 @@ public record Gap(
     }
 
     public Gap {
-        indicators = indicators.stream().distinct().sorted().toList();
+        indicators = isSorted(indicators)
+                ? List.copyOf(indicators)
+                : indicators.stream().distinct().sorted().toList();
         rows = List.copyOf(rows);
     }
 
     Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
         this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE);
+    }
+
+    private static boolean isSorted(List<String> names) {
+        for (int i = 1; i < names.size(); i++) {
+            if (names.get(i - 1).compareTo(names.get(i)) >= 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     Gap as(Kind other) {

@@ -1,10 +1,8 @@
 package org.scalepan.production;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Collects the flows, gaps and remarks of one inventory. */
 public final class InventoryBuilder {
@@ -44,9 +42,20 @@ public final class InventoryBuilder {
 
     /** Every row behind a line, because a number without its sources is worth nothing to a reader. */
     private static List<String> cited(ActivityTerm term, String... rows) {
-        Set<String> all = new LinkedHashSet<>(List.of(rows));
-        term.uses().forEach(use -> use.factor().row().ifPresent(all::add));
+        List<String> all = new ArrayList<>(rows.length + term.uses().size());
+        for (String row : rows) {
+            addOnce(all, row);
+        }
+        for (ActivityTerm.FactorUse use : term.uses()) {
+            use.factor().row().ifPresent(row -> addOnce(all, row));
+        }
         return List.copyOf(all);
+    }
+
+    private static void addOnce(List<String> all, String row) {
+        if (!all.contains(row)) {
+            all.add(row);
+        }
     }
 
     /**
@@ -101,27 +110,34 @@ public final class InventoryBuilder {
     /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
         return new Inventory(
-                name, output, flows, gaps.stream().map(this::weighed).toList(), remarks);
+                name,
+                output,
+                flows,
+                lines.isEmpty() ? gaps : gaps.stream().map(this::weighed).toList(),
+                remarks);
     }
 
     /** A gap that stands for lines which are negligible in all, for every indicator that it touches, makes no bound. */
     private Gap weighed(Gap gap) {
-        return lines.stream()
-                        .filter(line -> line.gap().equals(gap))
-                        .findFirst()
-                        .filter(line -> gap.indicators().stream().allMatch(indicator -> negligible(line, indicator)))
-                        .isPresent()
-                ? gap.as(Gap.Kind.CUT_OFF)
-                : gap;
+        for (UncountedLine line : lines) {
+            if (line.gap().equals(gap)) {
+                return gap.indicators().stream().allMatch(indicator -> negligible(line, indicator))
+                        ? gap.as(Gap.Kind.CUT_OFF)
+                        : gap;
+            }
+        }
+        return gap;
     }
 
     private boolean negligible(UncountedLine line, String indicator) {
-        double missing = lines.stream()
-                .filter(other -> other.measure() == line.measure()
-                        && other.gap().boundary() == line.gap().boundary()
-                        && other.gap().indicators().contains(indicator))
-                .mapToDouble(UncountedLine::amount)
-                .sum();
+        double missing = 0;
+        for (UncountedLine other : lines) {
+            if (other.measure() == line.measure()
+                    && other.gap().boundary() == line.gap().boundary()
+                    && other.gap().indicators().contains(indicator)) {
+                missing += other.amount();
+            }
+        }
         return missing < NEGLIGIBLE * total(line.measure());
     }
 

@@ -111,6 +111,7 @@ public enum RecordField {
     }
 
     private final String path;
+    private final String field;
     private final FieldKind kind;
     private final String unit;
     private final double least;
@@ -118,6 +119,7 @@ public enum RecordField {
 
     RecordField(String path, FieldKind kind, String unit, double least, double most) {
         this.path = path;
+        this.field = path.substring(path.lastIndexOf('.') + 1);
         this.kind = kind;
         this.unit = unit;
         this.least = least;
@@ -144,7 +146,7 @@ public enum RecordField {
 
     /** Its name in the object that has it: the last step of the path. */
     public String field() {
-        return path.substring(path.lastIndexOf('.') + 1);
+        return field;
     }
 
     /** What it holds. */

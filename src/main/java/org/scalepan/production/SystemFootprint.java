@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -39,7 +40,12 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
 
     /** The value with every factor at its central value. */
     public double central() {
-        return counted.stream().mapToDouble(this::yearly).sum() * perUnit();
+        return central(yearly());
+    }
+
+    /** The same from the values of all flows, where these are known already. */
+    double central(double[] yearly) {
+        return DoubleStream.of(yearly).sum() * perUnit();
     }
 
     /** From a year of the farm to one functional unit, centrally. */
@@ -108,6 +114,15 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     /** First-order propagation of the factors' uncertainties. */
     public FirstOrder firstOrder() {
         return FirstOrder.of(this);
+    }
+
+    /** The values of all counted flows on this basis for one year of the farm, centrally. */
+    double[] yearly() {
+        double[] values = new double[counted.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = yearly(counted.get(i));
+        }
+        return values;
     }
 
     /** Value of a flow on this basis for one year of the farm, centrally. */

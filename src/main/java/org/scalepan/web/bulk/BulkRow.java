@@ -20,9 +20,12 @@ public sealed interface BulkRow {
 
         /** Whether all, some or none of the indicators asked for have a figure. */
         String status() {
-            long figures = estimates.stream()
-                    .filter(estimate -> estimate.system().isPresent())
-                    .count();
+            int figures = 0;
+            for (SystemEstimate estimate : estimates) {
+                if (estimate.system().isPresent()) {
+                    figures++;
+                }
+            }
             return figures == estimates.size() ? "ok" : figures > 0 ? "partly" : "not-computed";
         }
     }

@@ -36,10 +36,13 @@ final class FlatColumns {
     }
 
     /** One column: its name, the object or list it fills, the entry of the list (0 for none) and the field. */
-    private record RecordColumn(String name, String group, int entry, String field, boolean number) {
-        /** What all columns of one entry of a list have in common. */
-        String owner() {
-            return entry == 0 ? group : group + "." + entry;
+    private record RecordColumn(
+            String name, String group, int entry, String field, boolean number, String owner) {
+        /** @param owner what all columns of one entry of a list have in common */
+        RecordColumn {}
+
+        static RecordColumn of(String name, String group, int entry, String field, boolean number) {
+            return new RecordColumn(name, group, entry, field, number, entry == 0 ? group : group + "." + entry);
         }
     }
 
@@ -82,12 +85,12 @@ final class FlatColumns {
         }
         boolean number = known.get().kind().isNumber();
         if (counted.matches()) {
-            return Optional.of(new RecordColumn(
+            return Optional.of(RecordColumn.of(
                     name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), number));
         }
         int dot = name.indexOf('.');
         return Optional.of(
-                new RecordColumn(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), number));
+                RecordColumn.of(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), number));
     }
 
     private static List<String> near(String name) {

@@ -1,6 +1,7 @@
 package org.scalepan.web.bulk;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.scalepan.web.http.Problem;
@@ -15,7 +16,7 @@ import org.scalepan.web.http.Problem;
 record FlatRow(ObjectNode records, List<Problem.FieldError> errors, Map<String, String> places) {
     FlatRow {
         errors = List.copyOf(errors);
-        places = Map.copyOf(places);
+        places = Collections.unmodifiableMap(places);
     }
 
     /** The column of a JSON Pointer into the records. */

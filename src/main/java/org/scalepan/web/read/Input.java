@@ -70,8 +70,14 @@ public final class Input {
     /** Refuses names other than these. */
     public void onlyKnown(Collection<String> known) {
         List<String> names = new ArrayList<>();
-        node.fieldNames().forEachRemaining(names::add);
-        names.removeIf(known::contains);
+        node.fieldNames().forEachRemaining(name -> {
+            if (!known.contains(name)) {
+                names.add(name);
+            }
+        });
+        if (names.isEmpty()) {
+            return;
+        }
         List<String> right = new ArrayList<>(known);
         if (isQuery()) {
             names.sort(null);

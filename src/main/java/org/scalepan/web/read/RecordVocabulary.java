@@ -1,25 +1,25 @@
 package org.scalepan.web.read;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Region;
 
-/** The names of the library that records may use, collected once. */
+/** The names of the library that records may use, collected once, each set in the order of its table. */
 record RecordVocabulary(
-        List<String> insects,
-        List<String> regions,
-        List<String> ipccRegions,
-        List<String> climates,
-        List<String> manureSystems) {
-    RecordVocabulary {
-        insects = List.copyOf(insects);
-        regions = List.copyOf(regions);
-        ipccRegions = List.copyOf(ipccRegions);
-        climates = List.copyOf(climates);
-        manureSystems = List.copyOf(manureSystems);
-    }
+        Set<String> insects,
+        Set<String> regions,
+        Set<String> ipccRegions,
+        Set<String> climates,
+        Set<String> manureSystems,
+        Set<String> ingredients,
+        Set<String> energyCarriers,
+        Set<String> transportModes,
+        Set<String> materials) {
 
     static RecordVocabulary of(Library library) {
         return library.view(RecordVocabulary.class, RecordVocabulary::read);
@@ -28,20 +28,28 @@ record RecordVocabulary(
     private static RecordVocabulary read(Library library) {
         Collection<Product> products = library.products().values();
         return new RecordVocabulary(
-                products.stream()
+                ordered(products.stream()
                         .filter(product -> product.group().equals("insect"))
                         .map(Product::id)
-                        .toList(),
-                library.regions().all().stream().map(Region::id).toList(),
+                        .toList()),
+                ordered(library.regions().all().stream().map(Region::id).toList()),
                 terms(library, "ipcc-region", "ipcc."),
                 terms(library, "climate", ""),
-                terms(library, "manure-system", "mms."));
+                terms(library, "manure-system", "mms."),
+                ordered(library.ids("ingredients")),
+                ordered(library.ids("energy_carriers")),
+                ordered(library.ids("transport_modes")),
+                ordered(library.ids("materials")));
     }
 
-    private static List<String> terms(Library library, String kind, String prefix) {
-        return library.table("ipcc_terms").rows().stream()
+    private static Set<String> terms(Library library, String kind, String prefix) {
+        return ordered(library.table("ipcc_terms").rows().stream()
                 .filter(row -> row.text("kind").equals(kind))
                 .map(row -> row.text("id").substring(prefix.length()))
-                .toList();
+                .toList());
+    }
+
+    private static Set<String> ordered(List<String> names) {
+        return Collections.unmodifiableSet(new LinkedHashSet<>(names));
     }
 }

@@ -21,16 +21,16 @@ import org.scalepan.web.http.Limits;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
-    private final Library library;
+    private final RecordVocabulary vocabulary;
 
     RecordsReading(Library library) {
-        this.library = library;
+        this.vocabulary = RecordVocabulary.of(library);
     }
 
     FarmRecords read(Input body, String usualName) {
         return new FarmRecords(
                 body.text("name").orElse(usualName),
-                body.oneOf("region", RecordVocabulary.of(library).regions()),
+                body.oneOf("region", vocabulary.regions()),
                 year(body),
                 body.objects("feed", Limits.ENTRIES).stream().map(this::feed).toList(),
                 body.objects("energy", Limits.ENTRIES).stream()
@@ -66,12 +66,12 @@ final class RecordsReading {
 
     private FeedUse feed(Input body) {
         String ingredient =
-                body.needOneOf("ingredient", library.ids("ingredients")).orElse("");
+                body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
         double kilograms = body.needNumber(RecordField.FEED_KG);
         OptionalDouble moisture = body.number(RecordField.FEED_MOISTURE);
         Optional<Burden> burden = body.oneOf("burden", List.of("economic", "mass", "burden-free", "displaced"))
                 .flatMap(Burden::of);
-        Optional<String> displaces = body.oneOf("displaces", library.ids("ingredients"));
+        Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
         OptionalDouble displaced = body.number(RecordField.FEED_DISPLACED);
         if (burden.filter(Burden.DISPLACED::equals).isPresent() != displaces.isPresent()) {
             body.fault("displaces", "displaces goes with burden displaced: name the ingredient used instead");
@@ -87,7 +87,7 @@ final class RecordsReading {
 
     private EnergyUse energy(Input body) {
         String carrier =
-                body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+                body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
         double amount = body.needNumber(RecordField.ENERGY_AMOUNT);
         Optional<Site> site = body.oneOf("for", List.of("farm", "processing"))
                 .map(name -> Site.valueOf(name.toUpperCase(Locale.ROOT)));
@@ -96,14 +96,14 @@ final class RecordsReading {
     }
 
     private TransportUse transport(Input body) {
-        String mode = body.needOneOf("mode", library.ids("transport_modes")).orElse("");
+        String mode = body.needOneOf("mode", vocabulary.transportModes()).orElse("");
         double work = body.needNumber(RecordField.TRANSPORT_WORK);
         body.close();
         return new TransportUse(mode, work);
     }
 
     private MaterialUse material(Input body) {
-        String material = body.needOneOf("material", library.ids("materials")).orElse("");
+        String material = body.needOneOf("material", vocabulary.materials()).orElse("");
         double kilograms = body.needNumber(RecordField.MATERIAL_KG);
         OptionalDouble years = body.number(RecordField.MATERIAL_YEARS);
         body.close();

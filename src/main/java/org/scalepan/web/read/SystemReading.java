@@ -161,7 +161,7 @@ public final class SystemReading {
         String step = body.needOneOf("step", STEPS).orElse("");
         double water = body.needNumber(RecordField.PROCESSING_WATER);
         String carrier =
-                body.needOneOf("carrier", library.ids("energy_carriers")).orElse("");
+                body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
         OptionalDouble energy = body.number(RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
