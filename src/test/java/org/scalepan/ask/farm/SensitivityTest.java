@@ -28,8 +28,8 @@ class SensitivityTest {
     private static final Sampling SAMPLING = new Sampling(0.9, 10_000, 1);
 
     private static EditableRecords bins() {
-        return new EditableRecords.Insects(InsectRecordsFixture.of(LIBRARY, "palm-weevil", 1200)
-                .in("ghana")
+        return new EditableRecords.Insects(InsectRecordsFixture.of(LIBRARY, "superworm", 1200)
+                .in("peru")
                 .feed("wheat-bran", 3600)
                 .energy("diesel", 40)
                 .transport("truck-average", 90)
@@ -103,7 +103,7 @@ class SensitivityTest {
                     input::toString);
             sound(input);
         }
-        assertTrue(inputs.stream().anyMatch(input -> input.name().words().equals("protein of palm weevil")));
+        assertTrue(inputs.stream().anyMatch(input -> input.name().words().equals("protein of superworm")));
     }
 
     private static void sound(Sensitivity.UncertainInput input) {
@@ -122,7 +122,7 @@ class SensitivityTest {
 
         assertEquals("default.insect-gases", answer.inputs().get(0).stream().id());
         assertTrue(answer.inputs().stream()
-                .noneMatch(input -> input.name().words().equals("protein of palm weevil")
+                .noneMatch(input -> input.name().words().equals("protein of superworm")
                         && input.share().total() > 1e-12));
     }
 
