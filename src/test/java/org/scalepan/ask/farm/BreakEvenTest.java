@@ -156,13 +156,13 @@ class BreakEvenTest {
     /** No water of growing maize is held, so that both farms are lower bounds. */
     @Test
     void two_lower_bounds_have_no_break_even() {
-        ComparisonBasis ruler = Asked.of(LIBRARY)
+        ComparisonBasis basis = Asked.of(LIBRARY)
                 .indicator("water")
                 .per(FunctionalUnit.KG_PRODUCT)
                 .at("farm-gate")
                 .basis();
 
-        BreakEven answer = ask(hens(), "water", moved(hens(), "water", 1.3), ruler);
+        BreakEven answer = ask(hens(), "water", moved(hens(), "water", 1.3), basis);
 
         assertEquals(BreakEven.Reason.NOT_COUNTED, ((BreakEven.NoBreakEven) answer.outcome()).reason());
     }
