@@ -92,9 +92,7 @@ public final class Warnings {
                 .toList();
         if (!thin.isEmpty()) {
             warnings.add(new Warning(
-                    "few-studies",
-                    "Fewer than " + FEW + " studies cover these products: the evidence is thin.",
-                    thin));
+                    "few-studies", "Fewer than " + FEW + " studies cover these products: the evidence is thin.", thin));
         }
     }
 

@@ -164,7 +164,8 @@ public final class Pool {
                 question,
                 "no " + question.indicator().id() + " result of "
                         + question.product().name() + " (" + question.form()
-                        + ") can be converted to this basis, " + question.boundary().id() + " per "
+                        + ") can be converted to this basis, "
+                        + question.boundary().id() + " per "
                         + question.per().words() + ": "
                         + why(),
                 unused);

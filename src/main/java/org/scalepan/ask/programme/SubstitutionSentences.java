@@ -246,9 +246,8 @@ public final class SubstitutionSentences {
         statements.add(
                 "This is an estimate made beforehand (ex ante) and has not been verified. It is not an offset and not a"
                         + " credit, and no claim of climate neutrality can rest on it.");
-        statements.add(
-                "The displacement rate of " + plain(question.rate()) + " and what is displaced are assumptions of"
-                        + " the user; this library has no evidence for either.");
+        statements.add("The displacement rate of " + plain(question.rate())
+                + " and what is displaced are assumptions of" + " the user; this library has no evidence for either.");
         substitution.changes().stream()
                 .filter(change -> change.figures()
                         .filter(figures -> figures.bound() != Bound.EXACT)
