@@ -1,5 +1,6 @@
 package org.scalepan.ask;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Set;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
@@ -17,6 +18,7 @@ import org.scalepan.literature.PoolQuestion;
  * @param excluded ids of excluded sources
  * @param strict whether results under another warming set that cannot be converted are left out
  */
+@RecordBuilder
 public record ComparisonBasis(
         Indicator indicator,
         FunctionalUnit per,
@@ -29,50 +31,11 @@ public record ComparisonBasis(
         Set<String> excluded,
         ProteinBasis protein,
         boolean qualityCapped,
-        boolean strict) {
+        boolean strict)
+        implements ComparisonBasisBuilder.With {
     public ComparisonBasis {
         pinned = Set.copyOf(pinned);
         excluded = Set.copyOf(excluded);
-    }
-
-    /** The same basis with another system boundary. */
-    public ComparisonBasis endingAt(Boundary other) {
-        return new ComparisonBasis(
-                indicator, per, other, luc, gwp, region, lowestGrade, pinned, excluded, protein, qualityCapped, strict);
-    }
-
-    /** The same basis with another unit, system boundary and warming set. */
-    public ComparisonBasis on(FunctionalUnit otherPer, Boundary otherBoundary, WarmingSet otherGwp) {
-        return new ComparisonBasis(
-                indicator,
-                otherPer,
-                otherBoundary,
-                luc,
-                otherGwp,
-                region,
-                lowestGrade,
-                pinned,
-                excluded,
-                protein,
-                qualityCapped,
-                strict);
-    }
-
-    /** The same basis with another functional unit. */
-    public ComparisonBasis counting(FunctionalUnit other) {
-        return new ComparisonBasis(
-                indicator,
-                other,
-                boundary,
-                luc,
-                gwp,
-                region,
-                lowestGrade,
-                pinned,
-                excluded,
-                protein,
-                qualityCapped,
-                strict);
     }
 
     /** The question to the literature about one product. */

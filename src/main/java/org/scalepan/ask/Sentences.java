@@ -158,7 +158,7 @@ public final class Sentences {
                         estimate instanceof PublishedEstimate published && published.keepsOtherWarmingSets());
         String luc = basis.luc() == LandUseChange.EXCLUDE ? "without" : "with";
         return "; " + basis.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
-                + " land-use change where studies tell";
+                + " land-use change where studies report it";
     }
 
     private String percent() {

@@ -92,9 +92,7 @@ public final class Warnings {
                 .toList();
         if (!thin.isEmpty()) {
             warnings.add(new Warning(
-                    "few-studies",
-                    "Fewer than " + FEW + " studies speak for these products: the evidence is thin.",
-                    thin));
+                    "few-studies", "Fewer than " + FEW + " studies cover these products: the evidence is thin.", thin));
         }
     }
 
@@ -133,7 +131,7 @@ public final class Warnings {
         if (!parts.isEmpty()) {
             warnings.add(new Warning(
                     "regional-results",
-                    "Some results are about a part of the region that the answer speaks of, such as one country; they weigh"
+                    "Some results are about a part of the region of the answer, such as one country; they weigh"
                             + " like any other study.",
                     parts.stream().distinct().toList()));
         }

@@ -164,7 +164,8 @@ public final class Pool {
                 question,
                 "no " + question.indicator().id() + " result of "
                         + question.product().name() + " (" + question.form()
-                        + ") can be put on this ruler, " + question.boundary().id() + " per "
+                        + ") can be converted to this basis, "
+                        + question.boundary().id() + " per "
                         + question.per().words() + ": "
                         + why(),
                 unused);
@@ -223,7 +224,7 @@ public final class Pool {
                 .filter(item -> !whole.contains(item))
                 .forEach(item -> unused.add(new Unused(
                         item.result(),
-                        "its study speaks of " + question.region() + " as a whole, which includes "
+                        "its study covers " + question.region() + " as a whole, which includes "
                                 + item.result().region())));
         return whole;
     }

@@ -1,5 +1,6 @@
 package org.scalepan.production;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import java.util.Set;
  * @param gridIntensity kg CO2e per kWh of the grid, as the grower's supplier tells it; the library's when absent
  * @param none which of {@link #LISTS} were given empty: a record of none, not a gap
  */
+@RecordBuilder
 public record FarmRecords(
         String name,
         Optional<String> region,
@@ -30,7 +32,8 @@ public record FarmRecords(
         OptionalDouble yardArea,
         List<CoProduct> coProducts,
         OptionalDouble gridIntensity,
-        Set<String> none) {
+        Set<String> none)
+        implements FarmRecordsBuilder.With {
     /** The lists of records that may say that there was none. */
     public static final List<String> LISTS = List.of("feed", "energy", "transport", "materials");
 
@@ -71,131 +74,6 @@ public record FarmRecords(
         transport = List.copyOf(transport);
         materials = List.copyOf(materials);
         coProducts = List.copyOf(coProducts);
-    }
-
-    /** The same records with other feed. */
-    public FarmRecords withFeed(List<FeedUse> other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                other,
-                energy,
-                water,
-                transport,
-                materials,
-                buildingArea,
-                yardArea,
-                coProducts,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other energy. */
-    public FarmRecords withEnergy(List<EnergyUse> other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                other,
-                water,
-                transport,
-                materials,
-                buildingArea,
-                yardArea,
-                coProducts,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other water, m3 a year. */
-    public FarmRecords withWater(double other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                energy,
-                OptionalDouble.of(other),
-                transport,
-                materials,
-                buildingArea,
-                yardArea,
-                coProducts,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other transport. */
-    public FarmRecords withTransport(List<TransportUse> other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                energy,
-                water,
-                other,
-                materials,
-                buildingArea,
-                yardArea,
-                coProducts,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other areas, m2. */
-    public FarmRecords withAreas(OptionalDouble building, OptionalDouble yard) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                energy,
-                water,
-                transport,
-                materials,
-                building,
-                yard,
-                coProducts,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other co-products. */
-    public FarmRecords withCoProducts(List<CoProduct> other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                energy,
-                water,
-                transport,
-                materials,
-                buildingArea,
-                yardArea,
-                other,
-                gridIntensity,
-                none);
-    }
-
-    /** The same records with other kg CO2e per kWh of the grid. */
-    public FarmRecords withGridIntensity(double other) {
-        return new FarmRecords(
-                name,
-                region,
-                year,
-                feed,
-                energy,
-                water,
-                transport,
-                materials,
-                buildingArea,
-                yardArea,
-                coProducts,
-                OptionalDouble.of(other));
     }
 
     /** How the burden of a residue or by-product is allocated to it. */

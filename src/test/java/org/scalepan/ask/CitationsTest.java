@@ -30,7 +30,7 @@ class CitationsTest {
     }
 
     @Test
-    void a_result_on_the_ruler_as_published_cites_its_study_alone() {
+    void a_result_on_the_basis_as_published_cites_its_study_alone() {
         assertEquals(
                 List.of("poore-nemecek-2018"),
                 cited(

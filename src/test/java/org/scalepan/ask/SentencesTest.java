@@ -63,12 +63,12 @@ class SentencesTest {
         Comparison.ComparedProduct item = comparison.items().get(0);
         assertEquals(
                 "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval; 1"
-                        + " study, own rows among them; AR6 GWP100, without land-use change where studies tell).",
+                        + " study, own rows among them; AR6 GWP100, without land-use change where studies report it).",
                 say.estimate(item.estimate()));
         assertEquals(
                 "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of Argentinean cockroach, per kg live"
                         + " weight, up to the farm gate (90 % interval; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
-                        + " GWP100, without land-use change where studies tell). Argentinean cockroach has less in more than 99 % of the"
+                        + " GWP100, without land-use change where studies report it). Argentinean cockroach has less in more than 99 % of the"
                         + " draws; fewer than 3 studies on a side, those from memory not counted, are too few for a likelihood.",
                 say.versus(
                         item.estimate(), comparison.reference(), item.versus().orElseThrow()));

@@ -41,7 +41,8 @@ class EnergyTest {
 
     private Inventory withSuppliersIntensity(String carrier, double intensity) {
         InsectFarm farm = farm().in("ghana").energy(carrier, 100).farm();
-        return InsectInventory.inventory(library, farm.with(farm.records().withGridIntensity(intensity)));
+        return InsectInventory.inventory(
+                library, farm.withRecords(farm.records().withGridIntensity(OptionalDouble.of(intensity))));
     }
 
     @Test

@@ -9,10 +9,10 @@ import java.util.List;
 /** Invented records of farms and herds that together use every field. */
 public final class RecordsSent {
     private static final String FULL_FARM = """
-            {"system": {"kind": "insects", "product": "palm-weevil", "form": "dried", "name": "invented bins",
+            {"system": {"kind": "insects", "product": "mealworm", "form": "dried", "name": "invented bins",
               "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12}, "sold_kg": 400,
               "co_product_allocation": "economic", "price_per_kg": 5, "cycle_days": 26, "pairs_stocked": 4,
-              "kept_for_breeding": 0.05, "mortality": 0.2, "region": "ghana", "year": 2024,
+              "kept_for_breeding": 0.05, "mortality": 0.2, "region": "peru", "year": 2024,
               "feed": [{"ingredient": "wheat-bran", "kg": 3600, "moisture": 0.1, "burden": "mass"},
                 {"ingredient": "cassava-peel", "kg": 2400, "moisture": 0.7, "burden": "displaced",
                   "displaces": "maize", "displaced_kg_per_kg": 0.2},
@@ -25,7 +25,7 @@ public final class RecordsSent {
               "co_products": [{"name": "oil", "kg": 20, "price_per_kg": 2}],
               "frass": {"kg": 900, "nitrogen": 0.03, "fate": "spread", "credited": "yes"},
               "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity", "kwh_per_kg": 1.5}], "grid_ghg_per_kwh": 0.4},
-             "compare": {"products": ["beef", "palm-weevil"], "systems": [{"kind": "herd", "name": "invented hens",
+             "compare": {"products": ["beef", "mealworm"], "systems": [{"kind": "herd", "name": "invented hens",
                 "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
              "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
@@ -56,7 +56,7 @@ public final class RecordsSent {
             """;
     private static final String FLOCK = """
             {"system": {"kind": "herd", "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40, "live_kg": 6},
-              "region": "ghana", "feed": [{"ingredient": "maize", "kg": 150}]}, "draws": 1000}
+              "region": "peru", "feed": [{"ingredient": "maize", "kg": 150}]}, "draws": 1000}
             """;
 
     private RecordsSent() {}

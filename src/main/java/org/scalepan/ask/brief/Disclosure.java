@@ -110,7 +110,8 @@ public final class Disclosure {
     }
 
     private static String landUse(ComparisonBasis basis, Brief brief) {
-        String asked = basis.luc() == LandUseChange.EXCLUDE ? "left out where studies split it" : "counted where told";
+        String asked =
+                basis.luc() == LandUseChange.EXCLUDE ? "left out where reported separately" : "counted where reported";
         return asked + "; as published, "
                 + each(brief, estimate -> findings(estimate, result -> Optional.of(result.luc())));
     }

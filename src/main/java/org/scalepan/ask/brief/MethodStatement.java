@@ -34,7 +34,7 @@ public final class MethodStatement {
         lines.add(
                 recorded
                         ? "The farm was computed from its own records with the library's factors and the methods of the IPCC"
-                                + " guidelines, on the same ruler."
+                                + " guidelines, on the same basis."
                         : "The sentence that can be defended uses the ratio that nine draws in ten exceed, rounded down to two"
                                 + " figures.");
         return List.copyOf(lines);

@@ -44,7 +44,7 @@ final class Grid {
             if (bothHaveEvidence(base, product)) {
                 // A set to which no result can be converted, such as GWP20 where no gas shares are known, is no basis.
                 warmingSets()
-                        .map(set -> base.on(base.per(), base.boundary(), set))
+                        .map(base::withGwp)
                         .filter(basis -> basis.equals(base) || bothHaveEvidence(basis, product))
                         .forEach(bases::add);
             }
@@ -82,7 +82,8 @@ final class Grid {
         List<ComparisonBasis> bases = new ArrayList<>();
         Stream<Boundary> boundaries = Stream.concat(
                 Stream.of(asked.boundary()), Stream.of(Boundary.values()).filter(other -> other != asked.boundary()));
-        boundaries.forEach(boundary -> units().forEach(unit -> bases.add(asked.on(unit, boundary, asked.gwp()))));
+        boundaries.forEach(boundary ->
+                units().forEach(unit -> bases.add(asked.withPer(unit).withBoundary(boundary))));
         return bases;
     }
 

@@ -29,7 +29,7 @@ public sealed interface EditableRecords {
 
         @Override
         public Insects with(UnaryOperator<FarmRecords> change) {
-            return new Insects(farm.with(change.apply(farm.records())));
+            return new Insects(farm.withRecords(change.apply(farm.records())));
         }
 
         @Override
@@ -47,7 +47,7 @@ public sealed interface EditableRecords {
 
         @Override
         public Animals with(UnaryOperator<FarmRecords> change) {
-            return new Animals(herd.with(change.apply(herd.records())));
+            return new Animals(herd.withRecords(change.apply(herd.records())));
         }
 
         @Override

@@ -67,7 +67,7 @@ public record InputName(InputKind kind, String words, List<String> rows) {
             Map<String, String> lines) {
         String product = choices.get(stream);
         if (product != null) {
-            return new InputName(InputKind.CHOICE_OF_STUDY, "which study of " + product + " speaks", List.of());
+            return new InputName(InputKind.CHOICE_OF_STUDY, "choice of study for " + product, List.of());
         }
         if (stream.choice()) {
             return new InputName(

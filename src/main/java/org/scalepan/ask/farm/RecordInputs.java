@@ -161,7 +161,7 @@ public final class RecordInputs {
                     "the intensity of grid electricity",
                     RecordField.GRID_GHG,
                     value,
-                    other -> notebook.with(records -> records.withGridIntensity(other))));
+                    other -> notebook.with(records -> records.withGridIntensity(OptionalDouble.of(other)))));
         }
     }
 
@@ -190,7 +190,7 @@ public final class RecordInputs {
                 "the share of animals that die before harvest",
                 RecordField.MORTALITY,
                 farm.mortality().orElse(0),
-                other -> new EditableRecords.Insects(farm.withMortality(other)));
+                other -> new EditableRecords.Insects(farm.withMortality(OptionalDouble.of(other))));
         if (farm.coProductRule()
                 .filter(InsectFarm.CoProductRule.ECONOMIC::equals)
                 .isEmpty()) {
@@ -204,7 +204,7 @@ public final class RecordInputs {
                 LEAST_PRICE,
                 RecordField.PRICE.most(),
                 Optional.empty(),
-                other -> new EditableRecords.Insects(farm.withPrice(other))));
+                other -> new EditableRecords.Insects(farm.withPrice(OptionalDouble.of(other)))));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
                 .filter(other -> other.price().orElse(0) > 0)
@@ -289,11 +289,9 @@ public final class RecordInputs {
         } else {
             other = new Harvest.Weighed(harvest.kilograms() * factor);
         }
-        OptionalDouble sold = scaled(farm.sold(), factor);
-        return farm.withHarvest(
-                other,
-                sold,
-                farm.processing().stream()
+        return farm.withHarvest(other)
+                .withSold(scaled(farm.sold(), factor))
+                .withProcessing(farm.processing().stream()
                         .map(step -> new InsectFarm.Processing(
                                 step.step(), step.water() * factor, step.carrier(), step.energy()))
                         .toList());
@@ -302,7 +300,7 @@ public final class RecordInputs {
     private void herd(Herd records) {
         String product = notebook.inventory(library).output().product().id();
         // With another yield, another product might give the most protein; the question stays about this one.
-        Herd herd = records.withProduct(product);
+        Herd herd = records.withProduct(Optional.of(product));
         herd.yields().stream()
                 .filter(yield -> HerdOutput.product(herd.category(), yield.kind())
                         .filter(product::equals)
@@ -345,7 +343,7 @@ public final class RecordInputs {
                             .toList();
                     Optional<Herd.Cattle> cattle =
                             herd.cattle().map(given -> milk > 0 ? milking(given, milk * factor) : given);
-                    return new EditableRecords.Animals(herd.withYields(yields, cattle));
+                    return new EditableRecords.Animals(herd.withYields(yields).withCattle(cattle));
                 }));
     }
 
@@ -361,7 +359,7 @@ public final class RecordInputs {
                         "water",
                         RecordField.WATER,
                         water,
-                        other -> notebook.with(records -> records.withWater(other))));
+                        other -> notebook.with(records -> records.withWater(OptionalDouble.of(other)))));
         List<TransportUse> uses = books.transport();
         shared(
                 "transport",
@@ -393,8 +391,9 @@ public final class RecordInputs {
                     "buildings and yard",
                     RecordField.BUILDING,
                     area,
-                    other -> notebook.with(records -> records.withAreas(
-                            scaled(books.buildingArea(), other / area), scaled(books.yardArea(), other / area))));
+                    other -> notebook.with(records ->
+                            records.with(changed -> changed.buildingArea(scaled(books.buildingArea(), other / area))
+                                    .yardArea(scaled(books.yardArea(), other / area)))));
         }
     }
 

@@ -144,7 +144,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                 warnings,
                 "quality-patterns",
                 "Some measured scores (PDCAAS, DIAAS) are against another age pattern than the one asked for, or do not say which;"
-                        + " they are told as measured.",
+                        + " they are given as measured.",
                 facts -> facts.quality().stream()
                         .anyMatch(measured -> measured.method()
                                 .flatMap(method -> method.pattern())

@@ -53,8 +53,7 @@ public record Programme(
         }
         return all.isEmpty() && women.isPresent() != men.isPresent()
                 ? Optional.of(new Obstacle(
-                        "beneficiaries",
-                        "beneficiaries is missing: with women or men alone nobody knows how many in all"))
+                        "beneficiaries", "beneficiaries is missing: with women or men alone the total is unknown"))
                 : Optional.empty();
     }
 

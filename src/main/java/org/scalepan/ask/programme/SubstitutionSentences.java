@@ -183,7 +183,7 @@ public final class SubstitutionSentences {
     private String boundary(YearlyChange change) {
         String luc = change.basis().luc() == LandUseChange.EXCLUDE ? "without" : "with";
         String gwp = change.basis().indicator().isWarming()
-                ? " (" + change.basis().gwp().name() + ", " + luc + " land-use change where studies tell)"
+                ? " (" + change.basis().gwp().name() + ", " + luc + " land-use change where studies report it)"
                 : "";
         return new Sentences(change.basis(), 0.9).boundary() + gwp;
     }
@@ -244,11 +244,10 @@ public final class SubstitutionSentences {
     public List<String> statements() {
         List<String> statements = new ArrayList<>();
         statements.add(
-                "This is an estimate made beforehand (ex ante) and nobody has verified it. It is not an offset and not a"
+                "This is an estimate made beforehand (ex ante) and has not been verified. It is not an offset and not a"
                         + " credit, and no claim of climate neutrality can rest on it.");
-        statements.add(
-                "The displacement rate of " + plain(question.rate()) + " and what is displaced are assumptions of"
-                        + " whoever asked; this library has no evidence for either.");
+        statements.add("The displacement rate of " + plain(question.rate())
+                + " and what is displaced are assumptions of" + " the user; this library has no evidence for either.");
         substitution.changes().stream()
                 .filter(change -> change.figures()
                         .filter(figures -> figures.bound() != Bound.EXACT)
@@ -285,7 +284,7 @@ public final class SubstitutionSentences {
         }
         if (question.prices().isPresent()) {
             statements.add(
-                    "Prices, costs and imported shares are those of whoever asked; nothing is converted, discounted or"
+                    "Prices, costs and imported shares are those of the user; nothing is converted, discounted or"
                             + " checked, and what follows is arithmetic.");
         }
         return statements;

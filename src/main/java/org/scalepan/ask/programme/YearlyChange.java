@@ -106,7 +106,7 @@ public record YearlyChange(
         Sampling sampling = question.sampling();
         CommonRandomNumbers random = sampling.random();
         Estimate product = question.product()
-                .on(library, basis.counting(question.programme().unit()), sampling, random);
+                .on(library, basis.withPer(question.programme().unit()), sampling, random);
         List<Estimate> baseline = question.baseline().parts().stream()
                 .map(part -> part.side().on(library, basis, sampling, random))
                 .toList();

@@ -1,5 +1,6 @@
 package org.scalepan.production.herd;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +22,7 @@ import org.scalepan.quantity.SevenDigits;
  * @param manure where the manure goes
  * @param cattle what Tier 2 needs to know of cattle and buffalo
  */
+@RecordBuilder
 public record Herd(
         FarmRecords records,
         String category,
@@ -32,7 +34,8 @@ public record Herd(
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
-        Optional<String> product) {
+        Optional<String> product)
+        implements HerdBuilder.With {
     private static final List<String> TIER_2 = List.of("dairy-cattle", "other-cattle", "buffalo");
 
     /** Shares written with a few digits may add to a little more or less than 1. */
@@ -69,40 +72,6 @@ public record Herd(
                 : Optional.of(new Obstacle(
                         "co_products",
                         "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out"));
-    }
-
-    /** The same herd with other records. */
-    public Herd with(FarmRecords other) {
-        return new Herd(
-                other, category, edition, ipccRegion, productivity, climate, heads, yields, manure, cattle, product);
-    }
-
-    /** The same herd with another number of heads. */
-    public Herd withHeads(double other) {
-        return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product);
-    }
-
-    /** The same herd with other yields, and cattle that give them. */
-    public Herd withYields(List<Yield> other, Optional<Cattle> giving) {
-        return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product);
-    }
-
-    /** The same herd, asked about one of the products that it gives. */
-    public Herd withProduct(String id) {
-        return new Herd(
-                records,
-                category,
-                edition,
-                ipccRegion,
-                productivity,
-                climate,
-                heads,
-                yields,
-                manure,
-                cattle,
-                Optional.of(id));
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */

@@ -1,5 +1,6 @@
 package org.scalepan.production.insects;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,7 @@ import org.scalepan.production.Obstacle;
  * @param keptForBreeding share of the harvest retained, 0 to below 1
  * @param mortality share of the animals that die before harvest, 0 to below 1
  */
+@RecordBuilder
 public record InsectFarm(
         FarmRecords records,
         Product product,
@@ -31,99 +33,10 @@ public record InsectFarm(
         OptionalDouble mortality,
         Optional<Frass> frass,
         List<Processing> processing,
-        Optional<CoProductRule> coProductRule) {
+        Optional<CoProductRule> coProductRule)
+        implements InsectFarmBuilder.With {
     public InsectFarm {
         processing = List.copyOf(processing);
-    }
-
-    /** The same farm with other records. */
-    public InsectFarm with(FarmRecords other) {
-        return new InsectFarm(
-                other,
-                product,
-                form,
-                harvest,
-                sold,
-                price,
-                cycleDays,
-                pairs,
-                keptForBreeding,
-                mortality,
-                frass,
-                processing,
-                coProductRule);
-    }
-
-    /** The same farm with another harvest, and what is sold and processed of it. */
-    public InsectFarm withHarvest(Harvest other, OptionalDouble otherSold, List<Processing> otherProcessing) {
-        return new InsectFarm(
-                records,
-                product,
-                form,
-                other,
-                otherSold,
-                price,
-                cycleDays,
-                pairs,
-                keptForBreeding,
-                mortality,
-                frass,
-                otherProcessing,
-                coProductRule);
-    }
-
-    /** The same farm with other processing steps. */
-    public InsectFarm withProcessing(List<Processing> other) {
-        return new InsectFarm(
-                records,
-                product,
-                form,
-                harvest,
-                sold,
-                price,
-                cycleDays,
-                pairs,
-                keptForBreeding,
-                mortality,
-                frass,
-                other,
-                coProductRule);
-    }
-
-    /** The same farm with another share of animals that die. */
-    public InsectFarm withMortality(double other) {
-        return new InsectFarm(
-                records,
-                product,
-                form,
-                harvest,
-                sold,
-                price,
-                cycleDays,
-                pairs,
-                keptForBreeding,
-                OptionalDouble.of(other),
-                frass,
-                processing,
-                coProductRule);
-    }
-
-    /** The same farm with another price. */
-    public InsectFarm withPrice(double other) {
-        return new InsectFarm(
-                records,
-                product,
-                form,
-                harvest,
-                sold,
-                OptionalDouble.of(other),
-                cycleDays,
-                pairs,
-                keptForBreeding,
-                mortality,
-                frass,
-                processing,
-                coProductRule);
     }
 
     /** The fate of the frass. */

@@ -130,7 +130,7 @@ final class FootprintView {
             ArrayNode gases = node.putArray("by_gas");
             for (Map.Entry<Flux, Double> gas : system.byGas().entrySet()) {
                 ObjectNode one = gases.addObject();
-                one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-parted"));
+                one.put("gas", gas.getKey().gas().map(found -> found.id()).orElse("co2e-not-split"));
                 one.put("value", SevenDigits.rounded(gas.getValue()));
                 share(one, system, gas.getValue());
             }

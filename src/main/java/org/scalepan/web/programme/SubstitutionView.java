@@ -140,7 +140,7 @@ final class SubstitutionView {
         ArrayNode sides = node.putArray("sides");
         Sentences per = new Sentences(change.basis(), coverage());
         Sentences perKilogram = new Sentences(
-                change.basis().counting(substitution.question().programme().unit()), coverage());
+                change.basis().withPer(substitution.question().programme().unit()), coverage());
         sides.add(side("product", change.product(), perKilogram));
         change.baseline().forEach(side -> sides.add(side("baseline", side, per)));
         change.alternatives().forEach(side -> sides.add(side("alternative", side, per)));

@@ -98,8 +98,16 @@ final class LimitsJson {
                         Limits.CELLS_OF_ROW,
                         "cells",
                         "a row of a table; the rows after one with more are not read"),
-                unreported("cell", Limits.CELL_CHARACTERS, CHARACTERS, "a cell of a row; more is told in its place"),
-                unreported("line", Limits.LINE_CHARACTERS, CHARACTERS, "a line of JSON; more is told in its place"),
+                unreported(
+                        "cell",
+                        Limits.CELL_CHARACTERS,
+                        CHARACTERS,
+                        "a cell of a row; the rows after one with a longer cell are not read"),
+                unreported(
+                        "line",
+                        Limits.LINE_CHARACTERS,
+                        CHARACTERS,
+                        "a line of JSON; a longer one is an error of its row"),
                 refused(
                         "answers-of-client",
                         answers.clientLimit(),

@@ -38,7 +38,7 @@ final class ServerErrors implements Handler {
                     status,
                     "beyond-limits",
                     "More than the service takes",
-                    what + " may have at most " + Limits.HEADER_BYTES + " bytes; long questions can be parted");
+                    what + " may have at most " + Limits.HEADER_BYTES + " bytes; long questions can be split");
         }
         // 505 is a server error by number, although the client chose the HTTP version.
         if (status < 500 || status == HttpStatus.HTTP_VERSION_NOT_SUPPORTED_505) {

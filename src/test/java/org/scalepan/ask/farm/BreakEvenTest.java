@@ -35,8 +35,8 @@ class BreakEvenTest {
     private static final Sampling SAMPLING = new Sampling(0.9, 2_000, 1);
 
     private static InsectRecordsFixture bins() {
-        return InsectRecordsFixture.of(LIBRARY, "palm-weevil", 1200)
-                .in("ghana")
+        return InsectRecordsFixture.of(LIBRARY, "superworm", 1200)
+                .in("peru")
                 .feed("wheat-bran", 3600)
                 .feed("maize", 600)
                 .energy("grid-electricity", 150)
@@ -59,7 +59,7 @@ class BreakEvenTest {
 
     private static EditableRecords hens() {
         return new EditableRecords.Animals(HerdRecordsFixture.of(LIBRARY, "layers", 10)
-                .in("ghana")
+                .in("peru")
                 .gives(Herd.AnimalKind.EGGS, 90)
                 .gives(Herd.AnimalKind.LIVE, 5)
                 .feed("maize", 300)
@@ -156,13 +156,13 @@ class BreakEvenTest {
     /** No water of growing maize is held, so that both farms are lower bounds. */
     @Test
     void two_lower_bounds_have_no_break_even() {
-        ComparisonBasis ruler = Asked.of(LIBRARY)
+        ComparisonBasis basis = Asked.of(LIBRARY)
                 .indicator("water")
                 .per(FunctionalUnit.KG_PRODUCT)
                 .at("farm-gate")
                 .basis();
 
-        BreakEven answer = ask(hens(), "water", moved(hens(), "water", 1.3), ruler);
+        BreakEven answer = ask(hens(), "water", moved(hens(), "water", 1.3), basis);
 
         assertEquals(BreakEven.Reason.NOT_COUNTED, ((BreakEven.NoBreakEven) answer.outcome()).reason());
     }

@@ -28,8 +28,8 @@ class SensitivityTest {
     private static final Sampling SAMPLING = new Sampling(0.9, 10_000, 1);
 
     private static EditableRecords bins() {
-        return new EditableRecords.Insects(InsectRecordsFixture.of(LIBRARY, "palm-weevil", 1200)
-                .in("ghana")
+        return new EditableRecords.Insects(InsectRecordsFixture.of(LIBRARY, "superworm", 1200)
+                .in("peru")
                 .feed("wheat-bran", 3600)
                 .energy("diesel", 40)
                 .transport("truck-average", 90)
@@ -103,7 +103,7 @@ class SensitivityTest {
                     input::toString);
             sound(input);
         }
-        assertTrue(inputs.stream().anyMatch(input -> input.name().words().equals("protein of palm weevil")));
+        assertTrue(inputs.stream().anyMatch(input -> input.name().words().equals("protein of superworm")));
     }
 
     private static void sound(Sensitivity.UncertainInput input) {
@@ -122,19 +122,19 @@ class SensitivityTest {
 
         assertEquals("default.insect-gases", answer.inputs().get(0).stream().id());
         assertTrue(answer.inputs().stream()
-                .noneMatch(input -> input.name().words().equals("protein of palm weevil")
+                .noneMatch(input -> input.name().words().equals("protein of superworm")
                         && input.share().total() > 1e-12));
     }
 
     @Test
-    void which_study_speaks_is_an_input_of_a_published_product() {
+    void the_choice_of_study_is_an_input_of_a_published_product() {
         Sensitivity answer = of("beef", Optional.empty());
         Sensitivity.UncertainInput choice = answer.inputs().stream()
                 .filter(input -> input.name().kind() == InputName.InputKind.CHOICE_OF_STUDY)
                 .findFirst()
                 .orElseThrow();
 
-        assertEquals("which study of beef speaks", choice.name().words());
+        assertEquals("choice of study for beef", choice.name().words());
         assertTrue(choice.share().total() > 0.3);
         Sensitivity.InputSwing swing = choice.swing().orElseThrow();
         assertTrue(swing.low() < answer.central() && answer.central() < swing.high());

@@ -482,7 +482,7 @@ class SubstitutionTest {
         for (Substitution each : List.of(beef, chicken, nothing)) {
             SubstitutionSentences sentences = new SubstitutionSentences(each);
             assertTrue(sentences.paragraph().contains("ex ante and unverified, it is not an offset or a credit"));
-            assertTrue(sentences.statements().get(1).contains("assumptions of whoever asked"));
+            assertTrue(sentences.statements().get(1).contains("assumptions of the user"));
         }
         assertFalse(new SubstitutionSentences(beef).statements().toString().contains("comes on top"));
     }

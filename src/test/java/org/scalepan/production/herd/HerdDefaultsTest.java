@@ -146,8 +146,7 @@ class HerdDefaultsTest {
                 .tier2(cow(10, 65), "stall");
         Herd herd = notebook.herd();
         Herd.Cattle cattle = herd.cattle().orElseThrow();
-        Herd measured = herd.withYields(
-                herd.yields(),
+        Herd measured = herd.withCattle(
                 Optional.of(new Herd.Cattle(cattle.head(), OptionalDouble.of(3.25), cattle.crudeProtein())));
         Inventory inventory = HerdInventory.inventory(library, measured);
 

@@ -94,7 +94,7 @@ class RowsTogetherTest {
                     + " feed.1.ingredient=wheat-bran feed.1.kg=~400,3,0 feed.3.ingredient=carrot feed.3.kg=~300,12.25"
                     + " energy.1.carrier=grid-electricity energy.1.amount=~220,0,18.5 materials.1.material=plastic-pp"
                     + " materials.1.kg=~30,1 materials.1.years=~8,2 building_m2=~12,0 frass.fate=spread",
-            "kind=insects product=palm-weevil harvest.containers=~12,3 harvest.kg_per_container=~2,0.1,9"
+            "kind=insects product=palm-weevil region=peru harvest.containers=~12,3 harvest.kg_per_container=~2,0.1,9"
                     + " harvest.cycles_per_year=~10,26 cycle_days=~28,3,90 pairs_stocked=~5,1,40 mortality=~0,0.2"
                     + " kept_for_breeding=~0.1,0 feed.1.ingredient=wheat-bran feed.1.kg=~250,1 feed.1.moisture=~0.1,0.5"
                     + " feed.3.ingredient=palm-pith feed.3.kg=~2200,1 feed.3.burden=burden-free frass.kg=~100,0"

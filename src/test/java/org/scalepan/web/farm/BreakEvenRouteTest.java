@@ -17,8 +17,8 @@ import org.scalepan.web.RecordsSent;
 class BreakEvenRouteTest {
     private static final String PATH = "/v1/break-even";
     private static final String QUESTION = """
-            {"system": {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "region": "ghana",
-              "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12},
+            {"system": {"kind": "insects", "product": "superworm", "name": "three sheds", "region": "peru",
+              "harvest": {"containers": 40, "kg_per_container": 1.1, "cycles_per_year": 12},
               "feed": [{"ingredient": "wheat-bran", "kg": 3600}],
               "energy": [{"carrier": "grid-electricity", "amount": 150}, {"carrier": "diesel", "amount": 40}],
               "transport": [{"mode": "truck-average", "tonne_km": 90}],

@@ -18,7 +18,7 @@ import org.scalepan.web.RunningScalepan;
 /** Farm records over HTTP: POST /v1/footprint. */
 class FootprintTest {
     private static final String NOTEBOOK = """
-            {"system": {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "region": "ghana",
+            {"system": {"kind": "insects", "product": "superworm", "name": "three sheds", "region": "peru",
               "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12},
               "cycle_days": 26, "pairs_stocked": 4,
               "feed": [{"ingredient": "wheat-bran", "kg": 3600},
@@ -28,7 +28,7 @@ class FootprintTest {
              "per": "kg-protein", "indicators": ["ghg", "land", "feed"],
              "compare": {"products": ["beef"],
                "systems": [{"kind": "herd", "name": "village hens", "animals": "layers", "heads": 10,
-                            "region": "ghana", "yield": {"eggs_kg": 40}}]}}
+                            "region": "peru", "yield": {"eggs_kg": 40}}]}}
             """;
     private static final String THREE_FIELDS = """
             {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
@@ -64,7 +64,7 @@ class FootprintTest {
         ghg.path("lines")
                 .forEach(line -> assertTrue(
                         line.path("rows").isArray() && !line.path("rows").isEmpty(), line::toString));
-        assertTrue(texts(answer.path("gaps"), "field").contains("direct gases of palm-weevil"));
+        assertTrue(texts(answer.path("gaps"), "field").contains("direct gases of superworm"));
         assertEquals(List.of("ghg", "land", "feed"), texts(answer.path("footprints"), "indicator"));
         assertFalse(JsonAt.text(answer, "/library/digest").isEmpty());
         assertTrue(answer.path("references").size() > 3, "every row is cited");

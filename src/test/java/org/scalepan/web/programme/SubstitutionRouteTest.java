@@ -164,9 +164,9 @@ class SubstitutionRouteTest {
         JsonNode answer = answer(FEW);
         String said = answer.path("statements").toString();
 
-        assertTrue(said.contains("ex ante") && said.contains("nobody has verified"), said);
+        assertTrue(said.contains("ex ante") && said.contains("has not been verified"), said);
         assertTrue(said.contains("not an offset and not a credit"), said);
-        assertTrue(said.contains("assumptions of whoever asked"), said);
+        assertTrue(said.contains("assumptions of the user"), said);
         assertTrue(said.contains("Breath CO2"), said);
         assertFalse(answer.has("permalink"));
         assertTrue(answer.path("cautions").toString().contains("allergy"));

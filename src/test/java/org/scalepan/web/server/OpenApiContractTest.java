@@ -397,7 +397,7 @@ class OpenApiContractTest {
         own.put(
                 "stages of records",
                 () -> Stream.of(Stage.values()).map(Stage::id).toList());
-        own.put("gases of records", () -> gasesAnd("co2e-not-parted"));
+        own.put("gases of records", () -> gasesAnd("co2e-not-split"));
         own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
         own.put("remark codes", () -> constants(Remark.class));
         own.put("warming_sets or not-stated", () -> {
