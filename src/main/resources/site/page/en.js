@@ -169,6 +169,8 @@ export default {
     "beside-bound": "no ratio with {product}: something required is not counted", "at-least": "at least ", "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",
+    "lower-named": "At least this much. Not counted: {what}. In truth the figure is higher, and an advantage smaller.",
+    next: "What to record next", "next-share": "({share} of the figure)", uncounted: "not counted", "at-most": "at most ",
     lower: "At least this much: something usual is not counted (see below), so that an advantage is smaller in truth.",
     "hens-lower": "Nor is everything counted for {hens}: the real distance may be another (see below).",
     "hens-gaps": "What was filled in or left out of {hens}",

@@ -20,16 +20,18 @@ export function farmPicture(box) {
     const frame = { width, phone, left, right };
     const stages = stagesOf(footprint).filter((stage) => stage.value !== 0).sort((one, two) => two.value - one.value);
     const rows = [
-      { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint },
+      { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint, bound: footprint.bound },
       ...(footprint.compare ?? []).map((side) => ({
         computed: !isPublished(side),
         name: isPublished(side) ? capital(name("product", side.product, side.name)) : side.system,
         kind: kind(side),
         footprint: side.footprint,
+        bound: side.bound,
       })),
     ];
+    const missing = footprint.not_counted ?? [];
     const tall = phone ? bar + 16 : bar;
-    const madeEnd = 40 + stages.length * tall;
+    const madeEnd = 40 + (stages.length + missing.length) * tall;
     const rule = madeEnd + 54;
     const rowTall = phone ? lane + 24 : lane;
     const height = rule + rows.length * rowTall + 56;
@@ -38,6 +40,7 @@ export function farmPicture(box) {
       .attr("role", "img").attr("aria-label", t("farm.chart", { farm, unit: unit(footprint.indicator, footprint.per) }));
     svg.append("text").attr("class", "row-name").attr("x", 8).attr("y", 24).text(t("farm.made"));
     drawStages(svg, stages, tall, frame);
+    drawMissing(svg, missing, 40 + stages.length * tall, tall, frame);
     svg.append("text").attr("class", "row-name").attr("x", 8).attr("y", madeEnd + 36).text(t("farm.beside-others"));
     drawBeside(svg, rows, { ...frame, rule, rowTall, words: unit(footprint.indicator, footprint.per) });
   }
@@ -58,6 +61,22 @@ export function farmPicture(box) {
     if (values.some((value) => value < 0)) {
       svg.append("line").attr("class", "tick").attr("x1", along(0)).attr("x2", along(0)).attr("y1", 40).attr("y2", 40 + stages.length * tall);
     }
+  }
+
+  /** What is required and not counted has no length: a hatched bar over the whole scale, with its name. */
+  function drawMissing(svg, missing, top, tall, { width, phone, left, right }) {
+    if (missing.length === 0) return;
+    const pattern = svg.append("defs").append("pattern").attr("id", "hatch").attr("width", 7).attr("height", 7)
+      .attr("patternUnits", "userSpaceOnUse").attr("patternTransform", "rotate(45)");
+    pattern.append("line").attr("class", "hatch-line").attr("x1", 0).attr("x2", 0).attr("y1", 0).attr("y2", 7);
+    missing.forEach((what, index) => {
+      const y = top + index * tall;
+      const label = capital(what);
+      svg.append("text").attr("class", "stage-name").attr("x", 8).attr("y", phone ? y + 14 : y + 21).text(label.length > 26 ? `${label.slice(0, 25)}…` : label);
+      svg.append("rect").attr("class", "uncounted").attr("x", left).attr("width", right - left).attr("y", phone ? y + 20 : y + 6).attr("height", 22).attr("rx", 2)
+        .append("title").text(label);
+      svg.append("text").attr("class", "stage-value").attr("x", width - 8).attr("y", phone ? y + 14 : y + 21).attr("text-anchor", "end").text(t("farm.uncounted"));
+    });
   }
 
   function drawBeside(svg, rows, { width, phone, left, right, rule, rowTall, words }) {
@@ -81,10 +100,14 @@ export function farmPicture(box) {
         return;
       }
       const { low, high, median } = row.footprint;
-      said(`${figure(median)} (${interval(low, high)})`);
+      const atLeast = row.bound === "at-least";
+      const atMost = row.bound === "at-most";
+      said(`${atLeast ? t("farm.at-least") : atMost ? t("farm.at-most") : ""}${figure(median)} (${interval(low, high)})`);
       if (high > 0) {
-        const from = low > 0 ? x(low) : left - 10;
-        g.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, x(high) - from)).attr("y", middle - 11).attr("height", 22).attr("rx", 2);
+        // A bound has no end on the side where the true value lies.
+        const from = low > 0 && !atMost ? x(low) : left - 10;
+        const to = atLeast ? right - 8 : x(high);
+        g.append("rect").attr("class", low > 0 && !atLeast && !atMost ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, to - from)).attr("y", middle - 11).attr("height", 22).attr("rx", 2);
       }
       if (median > 0) g.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 15).attr("y2", middle + 15);
       if (!(low > 0)) {

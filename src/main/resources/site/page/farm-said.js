@@ -22,11 +22,11 @@ export function times(side) {
   };
 }
 
-/** The stages with their shares, which are only meaningful where no stage is a credit. */
+/** The stages with their shares, which are only meaningful where no stage is a credit and nothing required is left out. */
 export function stagesOf(found) {
   const stages = found.by_stage ?? [];
   const credited = stages.some((stage) => stage.value < 0);
-  return stages.map((stage) => ({ ...stage, said: credited || stage.share === undefined ? "" : share(stage.share) }));
+  return stages.map((stage) => ({ ...stage, said: credited || found.bound !== "exact" || stage.share === undefined ? "" : share(stage.share) }));
 }
 
 /** The chart as two tables. */

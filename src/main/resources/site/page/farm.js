@@ -7,7 +7,7 @@ import { drivers } from "./farm-more.js";
 import { flattened, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
-import { capital, figure, interval, name, t, the, unit } from "./i18n.js";
+import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js";
 import { fetched, get, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
@@ -103,18 +103,24 @@ function show(flat) {
   }
   const lower = answer.warnings.some((warning) => warning.code === "lower-bound");
   fill(at("figure"),
-    el("p", { class: "headline own-figure" }, el("strong", {}, figure(whole.median)), ` ${unit(found.indicator, found.per)}`),
+    el("p", { class: "headline own-figure" }, el("strong", {}, (found.bound === "at-least" ? t("farm.at-least") : "") + figure(whole.median)), ` ${unit(found.indicator, found.per)}`),
     el("p", { class: "fact" }, el("span", { class: "range" }, t("farm.range", { interval: interval(whole.low, whole.high) })), ", ", name("boundary", found.boundary)),
     found.credit_the_other_way?.footprint ? el("p", {}, t("farm.with-credit", { value: figure(found.credit_the_other_way.footprint.median),
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
-    lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
+    lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.join("; ") }) : t("farm.lower")) : null,
+    next(found.record_next ?? []));
   view.show(found, asked.system.name);
   // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
   fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
   takeAway(found, flat, lower);
 }
+
+/** What would make the figure truer, what could change it most first. */
+const next = (found) => (found.length === 0 ? null : el("details", { class: "record-next" }, el("summary", {}, t("farm.next")),
+  el("ol", { lang: "en" }, found.map((one) => el("li", {}, el("strong", {}, one.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${one.now}`,
+    one.share === undefined ? null : el("small", {}, ` ${t("farm.next-share", { share: share(one.share) })}`))))));
 
 function besideSaid(side, found) {
   const told = times(side);

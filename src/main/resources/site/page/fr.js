@@ -172,6 +172,8 @@ export default {
     "beside-bound": "pas de rapport avec {product} : quelque chose de requis n’est pas compté", "at-least": "au moins ", "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",
+    "lower-named": "Au moins autant. Non compté : {what}. En vérité le chiffre est plus haut, et tout avantage plus petit.",
+    next: "Que noter ensuite", "next-share": "({share} du chiffre)", uncounted: "non compté", "at-most": "au plus ",
     lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas), donc tout avantage est plus petit en vérité.",
     "hens-lower": "Tout n’est pas compté non plus pour {hens} : la vraie distance peut être autre (voir plus bas).",
     "hens-gaps": "Ce qui a été complété ou laissé de côté pour {hens}",

@@ -18,6 +18,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.RecordingPriority;
 import org.scalepan.production.Stage;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.quantity.SevenDigits;
@@ -28,6 +29,9 @@ import org.scalepan.web.render.PublishedEstimateView;
 
 /** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */
 final class FootprintView {
+    /** A longer list is read by nobody. */
+    private static final int MOST_RECORD_NEXT = 5;
+
     private final Library library;
     private final SystemAnswer answer;
 
@@ -67,6 +71,7 @@ final class FootprintView {
         ComparisonBasis basis = on.basis();
         Sentences sentences = new Sentences(basis, answer.question().sampling().coverage());
         ObjectNode node = estimate(on.system(), sentences);
+        on.system().system().ifPresent(system -> node.set("record_next", recordNext(system)));
         on.withCredit().ifPresent(other -> {
             ObjectNode beside = estimate(other, sentences);
             beside.put("credit", other.scope().credit() ? "yes" : "no");
@@ -116,6 +121,18 @@ final class FootprintView {
         });
         estimate.system().ifPresent(system -> parts(node, system));
         return node;
+    }
+
+    private static ArrayNode recordNext(SystemFootprint system) {
+        ArrayNode array = Json.array();
+        RecordingPriority.of(system).stream().limit(MOST_RECORD_NEXT).forEach(next -> {
+            ObjectNode one = array.addObject();
+            one.put("field", next.gap().field());
+            one.put("kind", next.gap().kind().id());
+            one.put("now", next.gap().filledWith());
+            next.share().ifPresent(share -> one.put("share", SevenDigits.rounded(share)));
+        });
+        return array;
     }
 
     private static void parts(ObjectNode node, SystemFootprint system) {
