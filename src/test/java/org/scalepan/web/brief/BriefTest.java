@@ -30,7 +30,7 @@ class BriefTest {
             "/v1/brief?products=mealworm,chicken,palm-weevil&against=beef&accessed=2026-11-02&draws=2000";
     private static final String FARM = """
             {"system": {"kind": "insects", "name": "three invented sheds", "product": "palm-weevil",
-              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500}]},
+              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500, "burden": "mass"}]},
              "products": ["mealworm"], "draws": 2000, "accessed": "2026-11-02",
             """;
 
