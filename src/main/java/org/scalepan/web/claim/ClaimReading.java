@@ -122,7 +122,10 @@ final class ClaimReading {
 
     /** The whole question; empty after an error. */
     Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
-        ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
+        boolean recorded = Stream.concat(
+                        subject.stream().flatMap(about -> about.sides().stream()), reference.stream())
+                .anyMatch(Side.Recorded.class::isInstance);
+        ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
         boolean whole = subject.isPresent()
