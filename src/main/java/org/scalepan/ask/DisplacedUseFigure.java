@@ -70,6 +70,12 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
         return own.scope().boundary().includes(Stage.FEED.boundary());
     }
 
+    /** As a warning beside a figure of other records than these alone. */
+    public Warning warning(Sentences sentences, String side) {
+        return new Warning(
+                "burden-free-by-product", sentences.measure() + ", " + side + ": " + sentence(sentences, Optional.empty(), ""), ingredients);
+    }
+
     /** In a sentence, with a ratio where there is one: {@code with the use elsewhere of … counted: 23 (15 to 36) kg CO2e per kg protein}. */
     public String sentence(Sentences sentences, Optional<Ratio> versus, String reference) {
         String subject = String.join(" and ", ingredients);
