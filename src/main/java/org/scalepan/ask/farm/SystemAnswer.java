@@ -71,6 +71,7 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
     /**
      * Another system beside the first.
      *
+     * @param versus the ratio; none of a system to the same records once more
      * @param displacedUse the other system with the use elsewhere of its burden-free by-products counted
      * @param withDisplacedUse the ratio with the use elsewhere of the first system's burden-free by-products counted
      */
@@ -108,7 +109,9 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
                 .map(inventory -> SystemEstimate.of(library, inventory, basis, question.credit(), sampling, random))
                 .map(estimate -> new OtherSystem(
                         estimate,
-                        Ratio.between(own, estimate, sampling.coverage()),
+                        estimate.inventory().equals(own.inventory())
+                                ? Optional.empty()
+                                : Ratio.between(own, estimate, sampling.coverage()),
                         DisplacedUseFigure.drawn(library, estimate, basis, sampling, random),
                         withDisplaced.apply(estimate)))
                 .toList();

@@ -106,6 +106,8 @@ public final class BriefRoutes {
         ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
+        against.ifPresent(other -> sides.forEach(side -> side.obstacleTo(other)
+                .ifPresent(why -> parameters.fault(SideReading.field(other, "against", "against_system"), why))));
         if (sides.isEmpty() || against.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
