@@ -28,7 +28,7 @@ public final class AskScalepan {
                 .product("superworm")
                 .region("portugal")
                 .harvest(new Harvest(new HarvestWeighed().kgPerYear(BigDecimal.valueOf(240))))
-                .addFeedItem(new FeedUse().ingredient("wheat-bran").kg(BigDecimal.valueOf(650)))
+                .addFeedItem(new FeedUse().ingredient("wheat-bran").kg(BigDecimal.valueOf(650)).burden(FeedUse.BurdenEnum.MASS))
                 .addEnergyItem(new EnergyUse().carrier("grid-electricity").amount(BigDecimal.valueOf(400)));
         FootprintRequest records = new FootprintRequest()
                 .system(new ProductionSystem(shed))

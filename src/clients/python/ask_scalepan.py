@@ -19,7 +19,7 @@ shed = scalepan.InsectFarm(
     product="superworm",
     region="portugal",
     harvest=scalepan.Harvest(scalepan.HarvestWeighed(kg_per_year=240)),
-    feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=650)],
+    feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=650, burden="mass")],
     energy=[scalepan.EnergyUse(carrier="grid-electricity", amount=400)],
 )
 records = scalepan.FootprintRequest(

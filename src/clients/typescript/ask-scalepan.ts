@@ -20,7 +20,7 @@ async function ask(): Promise<void> {
         product: 'superworm',
         region: 'portugal',
         harvest: { kgPerYear: 240 },
-        feed: [{ ingredient: 'wheat-bran', kg: 650 }],
+        feed: [{ ingredient: 'wheat-bran', kg: 650, burden: 'mass' }],
         energy: [{ carrier: 'grid-electricity', amount: 400 }],
       },
       compare: { products: ['chicken'] },

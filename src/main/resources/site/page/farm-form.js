@@ -53,6 +53,9 @@ export function notebook({ sentence, more }, words, changed) {
     return el("input", { ...common, type: "text", inputmode: numeric ? "decimal" : null, maxlength: numeric ? 30 : 100, autocomplete: "off" });
   }
 
+  /** The word for what a line of feed is of. */
+  const ingredientOf = (at) => words.ingredients.get(input(`${at.list}.${at.n}.ingredient`)?.value);
+
   const idOf = (path) => `field-${path.replaceAll(".", "-")}`;
   const keyOf = (path) => path.replace(/^hens\.(?!heads|yield)/, "").replace(/\.\d+\./, ".");
 
@@ -83,7 +86,7 @@ export function notebook({ sentence, more }, words, changed) {
       below.push(el("span", { class: "below" }, help, " ", wrong));
       return el("label", {}, el("span", { class: "unseen" }, t(`farm.field.${keyOf(path)}`)), control(spec, path, described));
     };
-    const [ingredient, feed] = lists.feed.fields;
+    const [ingredient, feed, burden] = lists.feed.fields;
     const [carrier, amount] = lists.energy.fields;
     const slots = {
       harvest: () => slot({ kind: "number", unit: "kg" }, "harvest.kg_per_year"), product: () => slot({ kind: "choice" }, "product"),
@@ -91,8 +94,10 @@ export function notebook({ sentence, more }, words, changed) {
       energy: () => slot(amount, "energy.1.amount"), unit: () => el("span", { "data-unit-of": "energy.1.amount", "data-bare": true }),
       carrier: () => slot(carrier, "energy.1.carrier"), region: () => slot({ kind: "choice", from: "regions" }, "region"),
     };
-    const said = t("farm.say").split(/\{(\w+)\}/).map((part, index) => (index % 2 ? slots[part]() : part));
-    fill(sentence, el("p", { class: "sentence" }, said), el("p", { class: "belows" }, below));
+    slots.burden = () => slot(burden, "feed.1.burden");
+    const said = (key) => t(key).split(/\{(\w+)\}/).map((part, index) => (index % 2 ? slots[part]() : part));
+    fill(sentence, el("p", { class: "sentence" }, said("farm.say")), el("p", { class: "sentence", "data-of-by-product": "feed.1" }, said("farm.say-burden")),
+      el("p", { class: "belows" }, below));
   }
 
   function line(list, n) {
@@ -152,11 +157,16 @@ export function notebook({ sentence, more }, words, changed) {
       unit.textContent = unit.dataset.bare === undefined ? unitOf(spec, path) : words[spec.unit].get(input("energy.1.carrier").value)?.unit ?? "";
     }
     for (const box of more.querySelectorAll("[data-goes-with]")) {
-      const [beside, value] = box.dataset.goesWith.split(" ");
+      const [beside, ...values] = box.dataset.goesWith.split(" ");
       const own = box.querySelector("[name]");
-      const off = input(own.name.replace(/\w+$/, beside)).value !== value;
+      const off = !values.includes(input(own.name.replace(/\w+$/, beside)).value);
       box.hidden = off;
       own.disabled = off;
+    }
+    for (const box of sentence.querySelectorAll("[data-of-by-product]")) {
+      const made = ["crop", "forage", "compound", "insect-substrate"].includes(ingredientOf({ list: "feed", n: 1 })?.kind);
+      box.hidden = made;
+      box.querySelector("[name]").disabled = made;
     }
     const said = (...paths) => paths.map((path) => input(path).value.trim()).filter(Boolean);
     input("harvest.kg_per_year").placeholder = said("harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year").join(" × ")
@@ -190,7 +200,7 @@ export function notebook({ sentence, more }, words, changed) {
       const place = at ? (order.get(at.list) ?? []).indexOf(at.n) : 0;
       if (one.disabled) continue;
       if (one.value.trim() === "") {
-        if (at && place >= 0 && isNeeded(at.list, at.field)) {
+        if (at && place >= 0 && isNeeded(at.list, at.field, ingredientOf(at), input(`${at.list}.${at.n}.burden`)?.value)) {
           say(one, t("farm.needed"));
           wrong = true;
         }

@@ -7,9 +7,9 @@ const text = (path) => ({ path, kind: "text" });
 /** Lists of the records: their fields, those seldom needed, and the one without which a line is not counted. */
 export const lists = {
   feed: {
-    fields: [pick("ingredient", "ingredients"), num("kg", "kg")],
-    seldom: [num("moisture", "percent"), pick("burden", ["economic", "mass", "burden-free", "displaced"]),
-      pick("displaces", "ingredients", { goesWith: ["burden", "displaced"] }), num("displaced_kg_per_kg", "kgperkg", { goesWith: ["burden", "displaced"] }),
+    fields: [pick("ingredient", "ingredients"), num("kg", "kg"), pick("burden", ["economic", "mass", "burden-free", "displaced"])],
+    seldom: [pick("displaces", "ingredients", { goesWith: ["burden", "displaced", "burden-free"] }),
+      num("displaced_kg_per_kg", "kgperkg", { goesWith: ["burden", "displaced", "burden-free"] }), num("moisture", "percent"),
       num("ghg_per_kg", "ghgperkg"), num("land_per_kg", "landperkg"), num("energy_per_kg", "mjperkg"), num("water_per_kg", "m3perkg")],
     needs: "kg",
   },
@@ -29,8 +29,18 @@ export const together = [
   { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
 ];
 
-/** Whether a line cannot be sent without this field: what it is of, and what a displaced burden is displaced by. */
-export const isNeeded = (list, field) => field === "displaces" || lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");
+/**
+ * Whether a line cannot be sent without this field: what it is of, the burden of a by-product that is sold, and what a displaced burden is
+ * displaced by.
+ *
+ * @param ingredient the word for the line's feed, if it is feed
+ * @param burden that of the line
+ */
+export function isNeeded(list, field, ingredient, burden) {
+  if (field === "burden") return ingredient?.needs_burden === true;
+  if (field === "displaces") return burden === "displaced";
+  return lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");
+}
 
 /** The lists whose first line is in the sentence. */
 export const begun = ["feed", "energy"];

@@ -15,6 +15,8 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.Remark;
+import org.scalepan.production.Stage;
 
 /**
  * The provenance of the estimates of one answer, from the literature or from records: their warnings, publications and products.
@@ -41,6 +43,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                     List.of()));
         }
         retailFeed().ifPresent(warnings::add);
+        unprocessed().ifPresent(warnings::add);
         List<PublishedEstimate> published = published().toList();
         if (!published.isEmpty()) {
             warnings.addAll(Warnings.of(library, published));
@@ -53,6 +56,25 @@ public record Provenance(Library library, List<Estimate> estimates) {
                     List.of()));
         }
         return warnings;
+    }
+
+    /** Farms that sell dried larvae or meal and record nothing done after the harvest, where the boundary includes it. */
+    private Optional<Warning> unprocessed() {
+        List<String> farms = systems()
+                .filter(estimate -> estimate.scope().boundary().includes(Stage.PROCESSING.boundary()))
+                .map(SystemEstimate::inventory)
+                .filter(inventory -> inventory.remarks().stream()
+                        .anyMatch(remark -> remark.code().equals(Remark.UNPROCESSED)))
+                .map(Inventory::name)
+                .distinct()
+                .toList();
+        return farms.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        Remark.UNPROCESSED,
+                        "Larvae are sold dried or milled, and no drying, milling or energy after the harvest is recorded: up to"
+                                + " the processing gate nothing of it is counted.",
+                        farms));
     }
 
     /** Which feed of the figures at hand is counted up to retail; lines of other indicators do not concern them. */
@@ -89,6 +111,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         inventories().forEach(inventory -> {
             inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
             inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+            inventory.displacedUse().ifPresent(use -> use.flows().forEach(flow -> rows.addAll(flow.rows())));
         });
         if (!rows.isEmpty()) {
             cite(rows, citations);

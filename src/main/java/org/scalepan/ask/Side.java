@@ -13,6 +13,13 @@ public sealed interface Side {
     /** What it is called in a sentence. */
     String words();
 
+    /** Why this cannot be held against another side: a ratio of something to itself says nothing about it. */
+    default Optional<String> obstacleTo(Side other) {
+        return equals(other)
+                ? Optional.of(words() + " is compared with itself, and nothing causes more or less than itself: name another")
+                : Optional.empty();
+    }
+
     /** As it is written in the resolved question. */
     String written();
 

@@ -109,6 +109,9 @@ public record SystemEstimate(
     /** Without draws: the central value, with {@link #firstOrder} for its uncertainty. */
     public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis basis, boolean credit) {
         Scope scope = new Scope(basis.indicator(), basis.per(), basis.boundary(), basis.gwp(), credit);
+        if (!Scope.BOUNDARIES.contains(scope.boundary())) {
+            return none(inventory, scope, "records end at the processing gate: what a shop adds is in none");
+        }
         UnitChain chain = UnitChain.of(
                 library,
                 inventory.output().product(),

@@ -109,7 +109,8 @@ public record FarmRecords(
      *
      * @param kilograms as fed, a year
      * @param moisture share of water, 0 to below 1
-     * @param displaces for {@link Burden#DISPLACED}: what has to be used instead where this was used before
+     * @param displaces what has to be used instead where this was used before: counted with {@link Burden#DISPLACED}, and shown beside
+     *     the figure with {@link Burden#BURDEN_FREE}
      * @param displacedPerKilogram kg of that per kg of this
      * @param own the grower's own factors, which win over the library's
      */

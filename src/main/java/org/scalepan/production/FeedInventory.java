@@ -1,5 +1,6 @@
 package org.scalepan.production;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,7 @@ final class FeedInventory {
     private final Background background;
     private final InventoryBuilder builder;
     private final Optional<String> region;
+    private final SoldByProducts soldByProducts;
     private double nitrogen;
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
@@ -42,6 +44,9 @@ final class FeedInventory {
 
     private double massWithoutNitrogen;
 
+    /** The same feed with its use elsewhere counted, for by-products that are sold and counted burden-free. */
+    private Optional<FeedInventory> elsewhere = Optional.empty();
+
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
@@ -50,6 +55,7 @@ final class FeedInventory {
         this.background = Background.of(library);
         this.builder = builder;
         this.region = region;
+        this.soldByProducts = SoldByProducts.of(library);
     }
 
     void add(FeedUse feed) {
@@ -81,10 +87,43 @@ final class FeedInventory {
                     Gap.OF_FEED_BURDEN,
                     "1 kg of " + feed.displaces().get() + " for each kg");
         }
+        if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent() && soldByProducts.includes(feed.ingredient())) {
+            InventoryBuilder beside = builder.displacedUse(feed.ingredient());
+            FeedInventory other = elsewhere.orElseGet(() -> new FeedInventory(library, beside, region));
+            elsewhere = Optional.of(other);
+            other.usedElsewhere(feed, mass, dry);
+        }
+    }
+
+    /** What a burden-free feed would add if its use elsewhere counted; own factors are in the figure already. */
+    private void usedElsewhere(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        Map<Flux, OptionalDouble> own = new EnumMap<>(Map.of(
+                Flux.CO2E, feed.own().ghg(),
+                Flux.LAND, feed.own().land(),
+                Flux.ENERGY, feed.own().energy(),
+                Flux.WATER, feed.own().water()));
+        own.forEach((flux, factor) -> {
+            if (factor.isPresent()) {
+                return;
+            }
+            if (feed.displaces().isPresent()) {
+                displaced(feed, mass, flux, flux.indicator());
+            } else if (background.defaultsByAllocation(FACTORS, feed.ingredient(), flux.indicator()).stream().anyMatch(row -> isAllocated(row, Burden.ECONOMIC))) {
+                published(feed, mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
+            } else {
+                builder.notCounted(
+                        Stage.FEED,
+                        "feed/" + feed.ingredient() + "/displaces",
+                        List.of(flux.indicator()),
+                        "not counted: no " + flux.indicator() + " of " + feed.ingredient()
+                                + " by its share of the price is published; displaces names what it was fed instead of");
+            }
+        });
     }
 
     /** Hardly any feed has a figure of energy or water: the missing factors are reported once, not feed by feed. */
     void reportMissing() {
+        elsewhere.ifPresent(FeedInventory::reportMissing);
         without.forEach((indicator, ingredients) -> builder.lineNotCounted(
                 Stage.FEED,
                 Flux.FEED,
@@ -224,7 +263,7 @@ final class FeedInventory {
         Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
             taken.put(indicator, row.get().allocation().orElse("not-stated"));
-            if (row.get().allocation().filter("burden-free"::equals).isPresent()) {
+            if (isAllocated(row.get(), Burden.BURDEN_FREE)) {
                 builder.remark(
                         Remark.METHOD,
                         feed.ingredient() + " is burden-free as a residue: a choice of method, not evidence");
@@ -269,12 +308,20 @@ final class FeedInventory {
         }
     }
 
-    /** The factor of the allocation asked for, or of the one that is usual. */
+    /**
+     * Economic before mass before unnamed allocation; a burden-free zero last, because it is a choice, and never unasked for what is
+     * bought and sold.
+     */
     private Optional<BackgroundFactor> choose(String ingredient, String indicator, Optional<Burden> burden) {
         List<BackgroundFactor> rows = background.defaultsByAllocation(FACTORS, ingredient, indicator);
+        if (soldByProducts.includes(ingredient)) {
+            rows = rows.stream()
+                    .filter(row -> !isAllocated(row, Burden.BURDEN_FREE))
+                    .toList();
+        }
         if (burden.isPresent()) {
             for (BackgroundFactor row : rows) {
-                if (row.allocation().filter(burden.get().id()::equals).isPresent()) {
+                if (isAllocated(row, burden.get())) {
                     return Optional.of(row);
                 }
             }
@@ -289,6 +336,10 @@ final class FeedInventory {
                     usual.get().id());
         }
         return usual;
+    }
+
+    private static boolean isAllocated(BackgroundFactor row, Burden burden) {
+        return row.allocation().filter(burden.id()::equals).isPresent();
     }
 
     /** m2·yr per kg = 10 ÷ yield in t/ha. */

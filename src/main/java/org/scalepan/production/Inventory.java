@@ -1,6 +1,8 @@
 package org.scalepan.production;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scalepan.footprint.Bound;
 
 /**
@@ -11,12 +13,35 @@ import org.scalepan.footprint.Bound;
  * @param flows every line that was counted
  * @param gaps every field that a default filled or that is not counted
  * @param remarks what a reader should look at
+ * @param displacedUse what by-products that are sold and counted burden-free would add if their use elsewhere counted, if there are any
  */
-public record Inventory(String name, Output output, List<Flow> flows, List<Gap> gaps, List<Remark> remarks) {
+public record Inventory(
+        String name,
+        Output output,
+        List<Flow> flows,
+        List<Gap> gaps,
+        List<Remark> remarks,
+        Optional<DisplacedUse> displacedUse) {
     public Inventory {
         flows = List.copyOf(flows);
         gaps = List.copyOf(gaps);
         remarks = List.copyOf(remarks);
+    }
+
+    public Inventory(String name, Output output, List<Flow> flows, List<Gap> gaps, List<Remark> remarks) {
+        this(name, output, flows, gaps, remarks, Optional.empty());
+    }
+
+    /** The same year with {@link #displacedUse} counted. */
+    public Optional<Inventory> withDisplacedUse() {
+        return displacedUse.map(use -> new Inventory(
+                name, output, joined(flows, use.flows()), joined(gaps, use.gaps()), remarks, Optional.empty()));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        List<T> all = new ArrayList<>(first);
+        all.addAll(second);
+        return all;
     }
 
     /** What is required on a basis and not counted. */

@@ -10,6 +10,8 @@ public final class InventoryBuilder {
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private final List<UncountedLine> lines = new ArrayList<>();
+    private final List<String> burdenFree = new ArrayList<>();
+    private Optional<InventoryBuilder> displacedUse = Optional.empty();
 
     /** Recorded lines that no factor is held for may be this part of all lines of their kind before they make a bound. */
     private static final double NEGLIGIBLE = 0.01;
@@ -107,6 +109,14 @@ public final class InventoryBuilder {
         }
     }
 
+    /** Collects what a by-product that is sold and counted burden-free would add if its use elsewhere counted. */
+    InventoryBuilder displacedUse(String ingredient) {
+        burdenFree.add(ingredient);
+        InventoryBuilder other = displacedUse.orElseGet(InventoryBuilder::new);
+        displacedUse = Optional.of(other);
+        return other;
+    }
+
     /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
         return new Inventory(
@@ -114,7 +124,8 @@ public final class InventoryBuilder {
                 output,
                 flows,
                 lines.isEmpty() ? gaps : gaps.stream().map(this::weighed).toList(),
-                remarks);
+                remarks,
+                displacedUse.map(other -> new DisplacedUse(burdenFree, other.flows, other.gaps)));
     }
 
     /** A gap that stands for lines which are negligible in all, for every indicator that it touches, makes no bound. */

@@ -16,6 +16,8 @@ public record Remark(String code, String text) {
     public static final String LEGALITY = "legality";
     /** Feed is counted with a factor that ends at retail instead of at the farm, so that it comes out too high. */
     public static final String RETAIL_FEED = "retail-feed-factor";
+    /** Sold dried or milled, and nothing that is done after the harvest is recorded. */
+    public static final String UNPROCESSED = "processing-not-recorded";
     /** A way of counting that a reader may not expect. */
     public static final String METHOD = "method";
 }

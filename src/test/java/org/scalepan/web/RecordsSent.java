@@ -17,7 +17,7 @@ public final class RecordsSent {
                 {"ingredient": "cassava-peel", "kg": 2400, "moisture": 0.7, "burden": "displaced",
                   "displaces": "maize", "displaced_kg_per_kg": 0.2},
                 {"ingredient": "wheat-bran", "kg": 100, "ghg_per_kg": 0.3, "land_per_kg": 0.5, "energy_per_kg": 2,
-                  "water_per_kg": 0.01}],
+                  "water_per_kg": 0.01, "burden": "mass"}],
               "energy": [{"carrier": "grid-electricity", "amount": 150, "for": "processing"}], "water_m3": 15,
               "transport": [{"mode": "truck-average", "tonne_km": 90}],
               "materials": [{"material": "plastic-average", "kg": 40, "years": 4}],
@@ -33,7 +33,7 @@ public final class RecordsSent {
             """;
     private static final String COUNTED_FARM = """
             {"system": {"kind": "insects", "product": "mealworm", "harvest": {"larvae": 5000000, "larvae_per_kg": 8000},
-              "feed": [{"ingredient": "wheat-bran", "kg": 1400}], "frass": {"kg": 700}}, "draws": 1000}
+              "feed": [{"ingredient": "wheat-bran", "kg": 1400, "burden": "mass"}], "frass": {"kg": 700}}, "draws": 1000}
             """;
     private static final String WEIGHED_FARM = """
             {"system": {"kind": "insects", "product": "house-cricket", "harvest": {"kg_per_year": 100}},

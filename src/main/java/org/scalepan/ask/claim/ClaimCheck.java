@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.Ratio;
+import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
@@ -20,6 +23,8 @@ import org.scalepan.footprint.CommonRandomNumbers;
  * @param halfMeasured bases on which only one of the sides has been measured
  * @param reason why the verdict is as it is, in sentences
  * @param shortly the same in half a sentence, for an answer about many products
+ * @param displacedUse sentences of the sides that count by-products as burden-free although they are sold: the figure on the basis
+ *     asked with their use elsewhere counted
  * @param paired findings of studies that assessed both
  */
 public record ClaimCheck(
@@ -33,12 +38,14 @@ public record ClaimCheck(
         String reason,
         String shortly,
         Instead instead,
+        List<String> displacedUse,
         List<PairedFinding> paired,
         Differences differences,
         List<Circulating> circulating) {
     public ClaimCheck {
         cells = List.copyOf(cells);
         halfMeasured = List.copyOf(halfMeasured);
+        displacedUse = List.copyOf(displacedUse);
         paired = List.copyOf(paired);
         circulating = List.copyOf(circulating);
     }
@@ -94,6 +101,7 @@ public record ClaimCheck(
                 .orElse(List.of());
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
+        List<String> displaced = displacedUse(library, question, product, reference, random);
         ClaimWording words = new ClaimWording(library, question, side, cells, paired);
         return new ClaimCheck(
                 question,
@@ -105,10 +113,34 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells).find(),
+                new StrongestSentence(question, side, cells).find().followedBy(displaced),
+                displaced,
                 paired,
                 Differences.of(cells),
                 Circulating.met(library, question, side));
+    }
+
+    private static List<String> displacedUse(
+            Library library,
+            ClaimQuestion question,
+            Estimate product,
+            Optional<Estimate> reference,
+            CommonRandomNumbers random) {
+        Sentences sentences =
+                new Sentences(question.basis(), question.sampling().coverage());
+        List<String> said = new ArrayList<>();
+        DisplacedUseFigure.drawn(library, product, question.basis(), question.sampling(), random)
+                .ifPresent(figure -> said.add(figure.sentence(
+                        sentences,
+                        figure.estimate()
+                                .flatMap(found -> reference.flatMap(other -> Ratio.between(
+                                        found, other, question.sampling().coverage()))),
+                        question.reference().map(Side::words).orElse(""))));
+        reference
+                .flatMap(other -> DisplacedUseFigure.drawn(
+                        library, other, question.basis(), question.sampling(), random))
+                .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), "")));
+        return said;
     }
 
     private static List<HalfMeasured> halfMeasured(Library library, Grid grid, ClaimQuestion question, Side side) {

@@ -3,6 +3,8 @@ package org.scalepan.ask.claim;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 
 /**
@@ -21,5 +23,15 @@ public record Instead(
         List<String> sources) {
     public Instead {
         sources = List.copyOf(sources);
+    }
+
+    /** The same with sentences that must not be parted from it. */
+    Instead followedBy(List<String> sentences) {
+        return new Instead(
+                Stream.concat(Stream.of(sentence), sentences.stream()).collect(Collectors.joining(" ")),
+                basis,
+                timesLess,
+                timesMore,
+                sources);
     }
 }

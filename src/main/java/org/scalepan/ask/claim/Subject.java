@@ -1,6 +1,7 @@
 package org.scalepan.ask.claim;
 
 import java.util.List;
+import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
@@ -25,6 +26,20 @@ public record Subject(String words, List<Side> sides) {
 
     public static Subject of(Side side) {
         return new Subject(side.written(), List.of(side));
+    }
+
+    /** Why it cannot be held against a side: that is all it is about. */
+    public Optional<String> obstacleTo(Side reference) {
+        return sides.size() == 1 ? sides.get(0).obstacleTo(reference) : Optional.empty();
+    }
+
+    /** The same without a side that it is held against. */
+    public Subject without(Side reference) {
+        return sides.size() == 1
+                ? this
+                : new Subject(
+                        words,
+                        sides.stream().filter(side -> !side.equals(reference)).toList());
     }
 
     /** Every insect of the library in its usual form. */

@@ -37,7 +37,7 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
     /**
      * One compared product.
      *
-     * @param versus the ratios, when both sides have evidence
+     * @param versus the ratios, when both sides have evidence; none of the reference to itself
      * @param paired ratios from studies that assessed both, which may exist where a pooled ratio does not
      */
     public record ComparedProduct(PublishedEstimate estimate, Optional<Ratio> versus, PairedEvidence paired) {}
@@ -50,12 +50,12 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
                 Estimating.estimate(library, question.against(), basis, question.sampling(), random);
         List<ComparedProduct> items = new ArrayList<>();
         for (ProductForm product : question.products()) {
-            PublishedEstimate estimate = product.equals(question.against())
-                    ? reference
-                    : Estimating.estimate(library, product, basis, question.sampling(), random);
-            PairedEvidence paired = product.equals(question.against())
-                    ? PairedEvidence.NONE
-                    : PairedEvidence.between(library, estimate.evidence(), reference.evidence());
+            if (product.equals(question.against())) {
+                items.add(new ComparedProduct(reference, Optional.empty(), PairedEvidence.NONE));
+                continue;
+            }
+            PublishedEstimate estimate = Estimating.estimate(library, product, basis, question.sampling(), random);
+            PairedEvidence paired = PairedEvidence.between(library, estimate.evidence(), reference.evidence());
             items.add(new ComparedProduct(
                     estimate,
                     Ratio.between(estimate, reference, question.sampling().coverage()),

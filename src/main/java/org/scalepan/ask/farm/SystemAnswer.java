@@ -3,7 +3,10 @@ package org.scalepan.ask.farm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.DisplacedUseFigure;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.PublishedEstimate;
@@ -49,11 +52,13 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
     /**
      * The answer for one indicator.
      *
+     * @param displacedUse the same system with the use elsewhere of burden-free by-products counted, where there are any
      * @param withCredit the same system with the credit taken off, or without it, whichever was not asked for; when there is a credit
      */
     public record OnRuler(
             ComparisonBasis basis,
             SystemEstimate system,
+            Optional<DisplacedUseFigure> displacedUse,
             Optional<SystemEstimate> withCredit,
             List<OtherSystem> others,
             List<OtherProduct> products) {
@@ -63,11 +68,25 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
         }
     }
 
-    /** Another system beside the first. */
-    public record OtherSystem(SystemEstimate estimate, Optional<Ratio> versus) {}
+    /**
+     * Another system beside the first.
+     *
+     * @param versus the ratio; none of a system to the same records once more
+     * @param displacedUse the other system with the use elsewhere of its burden-free by-products counted
+     * @param withDisplacedUse the ratio with the use elsewhere of the first system's burden-free by-products counted
+     */
+    public record OtherSystem(
+            SystemEstimate estimate,
+            Optional<Ratio> versus,
+            Optional<DisplacedUseFigure> displacedUse,
+            Optional<Ratio> withDisplacedUse) {}
 
-    /** A published product beside the system. */
-    public record OtherProduct(PublishedEstimate estimate, Optional<Ratio> versus) {}
+    /**
+     * A published product beside the system.
+     *
+     * @param withDisplacedUse the ratio with the use elsewhere of the system's burden-free by-products counted
+     */
+    public record OtherProduct(PublishedEstimate estimate, Optional<Ratio> versus, Optional<Ratio> withDisplacedUse) {}
 
     /** Answers a question. */
     public static SystemAnswer of(Library library, SystemQuestion question) {
@@ -82,13 +101,26 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
         Sampling sampling = question.sampling();
         CommonRandomNumbers random = sampling.random();
         SystemEstimate own = SystemEstimate.of(library, question.system(), basis, question.credit(), sampling, random);
+        Optional<DisplacedUseFigure> displaced = DisplacedUseFigure.drawn(library, own, basis, sampling, random);
+        Function<Estimate, Optional<Ratio>> withDisplaced = other -> displaced
+                .flatMap(DisplacedUseFigure::estimate)
+                .flatMap(found -> Ratio.between(found, other, sampling.coverage()));
         List<OtherSystem> others = question.others().stream()
                 .map(inventory -> SystemEstimate.of(library, inventory, basis, question.credit(), sampling, random))
-                .map(estimate -> new OtherSystem(estimate, Ratio.between(own, estimate, sampling.coverage())))
+                .map(estimate -> new OtherSystem(
+                        estimate,
+                        estimate.inventory().equals(own.inventory())
+                                ? Optional.empty()
+                                : Ratio.between(own, estimate, sampling.coverage()),
+                        DisplacedUseFigure.drawn(library, estimate, basis, sampling, random),
+                        withDisplaced.apply(estimate)))
                 .toList();
         List<OtherProduct> products = question.products().stream()
                 .map(product -> Estimating.estimate(library, product, basis, sampling, random))
-                .map(estimate -> new OtherProduct(estimate, Ratio.between(own, estimate, sampling.coverage())))
+                .map(estimate -> new OtherProduct(
+                        estimate,
+                        Ratio.between(own, estimate, sampling.coverage()),
+                        withDisplaced.apply(estimate)))
                 .toList();
         boolean hasCredit = question.system().flows().stream()
                 .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT
@@ -97,6 +129,6 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
                 ? Optional.of(
                         SystemEstimate.of(library, question.system(), basis, !question.credit(), sampling, random))
                 : Optional.empty();
-        return new OnRuler(basis, own, otherWay, others, products);
+        return new OnRuler(basis, own, displaced, otherWay, others, products);
     }
 }

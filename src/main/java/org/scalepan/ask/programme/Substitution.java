@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Provenance;
+import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Warning;
 import org.scalepan.cite.Reference;
@@ -24,7 +26,11 @@ import org.scalepan.footprint.FunctionalUnit;
  * <p>Source: system expansion by the displaced product, ISO 14044:2006, 4.3.4.2 (clause from memory).
  */
 public record Substitution(
-        SubstitutionQuestion question, Displaced displaced, List<YearlyChange> changes, Optional<MoneySide> money) {
+        SubstitutionQuestion question,
+        Displaced displaced,
+        List<YearlyChange> changes,
+        Optional<MoneySide> money,
+        Optional<Shortfall> shortfall) {
     public Substitution {
         changes = List.copyOf(changes);
     }
@@ -52,12 +58,34 @@ public record Substitution(
                         warming.map(YearlyChange.Figures::avoided),
                         warming.map(YearlyChange.Figures::bound).orElse(Bound.EXACT),
                         question.sampling().coverage()));
-        return new Substitution(question, displaced, changes, money);
+        return new Substitution(question, displaced, changes, money, Shortfall.of(library, question));
     }
 
     /** What a reader must know, each thing once however many indicators it is about. */
     public List<Warning> warnings(Library library) {
-        return grounds(library).warnings().stream().distinct().toList();
+        return Stream.of(
+                        shortfall.map(Shortfall::warning).stream(),
+                        grounds(library).warnings().stream(),
+                        displacedUse(library))
+                .flatMap(each -> each)
+                .distinct()
+                .toList();
+    }
+
+    /** The figures of records that count by-products as burden-free although they are sold, with their use elsewhere counted. */
+    private Stream<Warning> displacedUse(Library library) {
+        return changes.stream()
+                .flatMap(change -> change.withEvidence().stream()
+                        .flatMap(estimate -> DisplacedUseFigure.drawn(
+                                library,
+                                estimate,
+                                change.basis(),
+                                question.sampling(),
+                                question.sampling().random())
+                                .stream()
+                                .map(figure -> figure.warning(
+                                        new Sentences(change.basis(), question.sampling().coverage()),
+                                        estimate.words()))));
     }
 
     private Provenance grounds(Library library) {

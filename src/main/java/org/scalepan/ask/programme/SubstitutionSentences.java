@@ -100,6 +100,7 @@ public final class SubstitutionSentences {
     public String paragraph() {
         List<String> sentences = new ArrayList<>();
         sentences.add(assumption());
+        substitution.shortfall().map(Shortfall::sentence).ifPresent(sentences::add);
         for (YearlyChange change : substitution.changes()) {
             String name = change.basis().indicator().name();
             change.figures()

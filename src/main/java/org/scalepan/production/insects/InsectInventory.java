@@ -13,6 +13,7 @@ import org.scalepan.production.Background;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmInventory;
 import org.scalepan.production.FarmRecords.CoProduct;
+import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.InventoryBuilder;
@@ -61,9 +62,23 @@ public final class InsectInventory {
         if (farm.processing().isEmpty()) {
             builder.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
         }
+        unprocessed();
         farm.processing().forEach(this::process);
         new InsectPractice(library, farm, builder, farmInventory.feedDryMatter(), dryMatterOfHarvest()).remark();
         return builder.inventory(farm.records().name(), output());
+    }
+
+    /** What is sold dried or milled was dried and milled somewhere. */
+    private void unprocessed() {
+        boolean recorded = !farm.processing().isEmpty()
+                || farm.records().energy().stream().anyMatch(EnergyUse::forProcessing);
+        farm.form()
+                .filter(form -> !form.equals(FRESH) && !recorded)
+                .ifPresent(form -> builder.remark(
+                        Remark.UNPROCESSED,
+                        "sold as " + form.replace('-', ' ')
+                                + ", and no processing is recorded: up to the processing gate nothing of drying or milling is"
+                                + " counted (give processing, or energy for processing)"));
     }
 
     private Output output() {

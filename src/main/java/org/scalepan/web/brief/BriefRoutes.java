@@ -76,7 +76,8 @@ public final class BriefRoutes {
                 .any("products", Brief.MOST_PRODUCTS - 1)
                 .forEach(item -> sides.add(new Side.PublishedSide(item)));
         Optional<Side> against = reading.one(body, "against", "against_system");
-        new ComparisonBasisReading(library, body).inBody(OWN.toArray(String[]::new));
+        ComparisonBasisReading.of(library, body, body.has("system") || body.has("against_system"))
+                .inBody(OWN.toArray(String[]::new));
         Optional<BriefRequest> asked = body.faults().isEmpty() ? asked(body, sides, against) : Optional.empty();
         body.close();
         body.refuseIfWrong();
@@ -100,9 +101,13 @@ public final class BriefRoutes {
                 BriefDocument.Style.TEXT,
                 BriefDocument.Style.TEXT.id());
         LocalDate accessed = accessed(parameters);
-        ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
+        boolean recorded =
+                Stream.concat(sides.stream(), against.stream()).anyMatch(Side.Recorded.class::isInstance);
+        ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
+        against.ifPresent(other -> sides.forEach(side -> side.obstacleTo(other)
+                .ifPresent(why -> parameters.fault(SideReading.field(other, "against", "against_system"), why))));
         if (sides.isEmpty() || against.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }

@@ -5,11 +5,15 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
+import org.scalepan.factors.Indicator;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
+import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.render.Csv;
 
@@ -26,17 +30,26 @@ final class BulkCsvView implements BulkView {
     @Override
     public String head() {
         StringWriter text = new StringWriter();
-        return flushed(new Csv(style, header(question.bases()), text), text);
+        return flushed(new Csv(style, header(), text), text);
     }
 
-    private static List<String> header(List<ComparisonBasis> bases) {
+    private List<String> header() {
         List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
-        for (ComparisonBasis basis : bases) {
+        for (ComparisonBasis basis : question.bases()) {
             String id = basis.indicator().id();
             header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit", id + "_bound"));
+            if (hasSecond(basis.indicator())) {
+                String second = id + "_with_displaced_use";
+                header.addAll(List.of(second, second + "_low", second + "_high", second + "_bound"));
+            }
         }
         header.addAll(List.of("gaps", "remarks", "column", "message"));
         return header;
+    }
+
+    /** Feed itself is the same whatever burden it carries. */
+    private boolean hasSecond(Indicator indicator) {
+        return question.detailed() && !indicator.isFeed();
     }
 
     @Override
@@ -64,7 +77,7 @@ final class BulkCsvView implements BulkView {
             line.text(wrong.name().orElse(""))
                     .empty(3)
                     .text("wrong")
-                    .empty(question.bases().size() * 5 + 2);
+                    .empty(header().size() - 8);
             line.text(wrong.errors().stream()
                     .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
                     .distinct()
@@ -83,30 +96,42 @@ final class BulkCsvView implements BulkView {
                 : error.message() + ": one of " + String.join(", ", error.allowed());
     }
 
-    private void computed(Csv.CsvLine line, BulkRow.Computed row) {
+    private void figure(Csv.CsvLine line, Optional<SystemEstimate> estimate) {
+        Optional<Summary> summary = estimate.flatMap(SystemEstimate::summary);
         double coverage = question.sampling().coverage();
+        if (summary.isPresent()) {
+            line.number(summary.get().median())
+                    .number(summary.get().low())
+                    .number(summary.get().high());
+        } else {
+            estimate.flatMap(SystemEstimate::firstOrder)
+                    .ifPresentOrElse(
+                            first -> line.number(first.value())
+                                    .number(first.low(coverage))
+                                    .number(first.high(coverage)),
+                            () -> line.empty(3));
+        }
+    }
+
+    private void computed(Csv.CsvLine line, BulkRow.Computed row) {
         line.text(row.inventory().name());
         line.text(row.inventory().output().product().id());
         line.text(row.inventory().output().form());
         line.text(row.estimates().get(0).scope().boundary().id());
         line.text(row.status());
         List<String> missing = new ArrayList<>();
-        for (SystemEstimate estimate : row.estimates()) {
-            if (estimate.summary().isPresent()) {
-                var summary = estimate.summary().get();
-                line.number(summary.median()).number(summary.low()).number(summary.high());
-            } else {
-                estimate.firstOrder()
-                        .ifPresentOrElse(
-                                first -> line.number(first.value())
-                                        .number(first.low(coverage))
-                                        .number(first.high(coverage)),
-                                () -> line.empty(3));
-            }
+        for (int i = 0; i < row.estimates().size(); i++) {
+            SystemEstimate estimate = row.estimates().get(i);
+            figure(line, Optional.of(estimate));
             line.text(BulkRow.unit(estimate.scope()));
             line.text(estimate.missing().isPresent() ? "" : estimate.bound().id());
             estimate.missing()
                     .ifPresent(why -> missing.add(estimate.scope().indicator().id() + ": " + why));
+            if (hasSecond(estimate.scope().indicator())) {
+                Optional<SystemEstimate> second = row.displacedUse().get(i).flatMap(DisplacedUseFigure::estimate);
+                figure(line, second);
+                line.text(second.map(found -> found.bound().id()).orElse(""));
+            }
         }
         line.text(row.inventory().gaps().stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
         line.text(

@@ -3,6 +3,7 @@ package org.scalepan.web.bulk;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Scope;
@@ -49,7 +50,11 @@ final class BulkJsonView implements BulkView {
         node.put("form", row.inventory().output().form());
         node.put("status", row.status());
         ArrayNode footprints = node.putArray("footprints");
-        row.estimates().forEach(estimate -> footprints.add(footprint(estimate)));
+        for (int i = 0; i < row.estimates().size(); i++) {
+            ObjectNode footprint = footprint(row.estimates().get(i));
+            row.displacedUse().get(i).ifPresent(second -> footprint.set("with_displaced_use", displaced(second)));
+            footprints.add(footprint);
+        }
         node.set(
                 "gaps",
                 Json.texts(row.inventory().gaps().stream()
@@ -77,6 +82,27 @@ final class BulkJsonView implements BulkView {
 
     private ObjectNode footprint(SystemEstimate estimate) {
         ObjectNode node = ruled(estimate.scope());
+        figures(node, estimate);
+        if (estimate.missing().isEmpty()) {
+            node.put("bound", estimate.bound().id());
+        }
+        Json.put(node, "reason", estimate.missing());
+        return node;
+    }
+
+    private ObjectNode displaced(DisplacedUseFigure second) {
+        ObjectNode node = Json.object();
+        node.set("ingredients", Json.texts(second.ingredients()));
+        node.put("status", second.estimate().isPresent() ? "ok" : "missing");
+        second.estimate().ifPresent(estimate -> {
+            figures(node, estimate);
+            node.put("bound", estimate.bound().id());
+        });
+        node.set("missing", Json.texts(second.missing()));
+        return node;
+    }
+
+    private void figures(ObjectNode node, SystemEstimate estimate) {
         if (estimate.summary().isPresent()) {
             var summary = estimate.summary().get();
             figures(node, summary.median(), summary.low(), summary.high());
@@ -85,11 +111,6 @@ final class BulkJsonView implements BulkView {
             estimate.firstOrder()
                     .ifPresent(first -> figures(node, first.value(), first.low(coverage), first.high(coverage)));
         }
-        if (estimate.missing().isEmpty()) {
-            node.put("bound", estimate.bound().id());
-        }
-        Json.put(node, "reason", estimate.missing());
-        return node;
     }
 
     private static void figures(ObjectNode node, double value, double low, double high) {

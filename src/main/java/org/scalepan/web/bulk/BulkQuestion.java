@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Library;
@@ -18,10 +20,11 @@ import org.scalepan.web.read.SystemReading;
  *
  * @param bases one comparison basis for each indicator
  * @param credit whether the credit for replaced fertiliser is taken off
+ * @param detailed whether second figures are given
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */
 public record BulkQuestion(
-        Library library, List<ComparisonBasis> bases, boolean credit, Sampling sampling, boolean drawn) {
+        Library library, List<ComparisonBasis> bases, boolean credit, boolean detailed, Sampling sampling, boolean drawn) {
     public BulkQuestion {
         bases = List.copyOf(bases);
     }
@@ -38,7 +41,19 @@ public record BulkQuestion(
                         ? SystemEstimate.drawn(library, inventory.get(), basis, credit, sampling)
                         : SystemEstimate.undrawn(library, inventory.get(), basis, credit))
                 .toList();
-        return new BulkRow.Computed(number, inventory.get(), estimates);
+        return new BulkRow.Computed(
+                number,
+                inventory.get(),
+                estimates,
+                IntStream.range(0, bases.size())
+                        .mapToObj(i -> detailed ? displacedUse(estimates.get(i), bases.get(i)) : Optional.<DisplacedUseFigure>empty())
+                        .toList());
+    }
+
+    private Optional<DisplacedUseFigure> displacedUse(SystemEstimate estimate, ComparisonBasis basis) {
+        return drawn
+                ? DisplacedUseFigure.drawn(library, estimate, basis, sampling, sampling.random())
+                : DisplacedUseFigure.undrawn(library, estimate, basis);
     }
 
     /** A table's row; faults name its columns. */

@@ -59,7 +59,7 @@ public final class BulkRoutes {
 
     public List<Route> routes() {
         List<String> parameters =
-                new ArrayList<>(List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit"));
+                new ArrayList<>(List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit", "detail"));
         parameters.addAll(List.of("coverage", "draws", "seed"));
         parameters.addAll(Csv.PARAMETERS.stream().sorted().toList());
         return List.of(
@@ -102,6 +102,7 @@ public final class BulkRoutes {
         List<String> indicators =
                 parameters.someOf("indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
+        boolean detailed = parameters.oneOf("detail", YES_NO, "no").equals("yes");
         parameters.refuseIfWrong();
         ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);
         List<ComparisonBasis> bases = new ArrayList<>();
@@ -113,7 +114,7 @@ public final class BulkRoutes {
         long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);
         double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
         long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
-        return new BulkQuestion(library, bases, credit, new Sampling(coverage, (int) draws, seed), drawn);
+        return new BulkQuestion(library, bases, credit, detailed, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
     /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */

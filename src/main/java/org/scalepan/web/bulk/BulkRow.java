@@ -2,6 +2,7 @@ package org.scalepan.web.bulk;
 
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
@@ -12,10 +13,21 @@ public sealed interface BulkRow {
     /** Counted from 1, in the order sent. */
     long number();
 
-    /** The row was computed; an estimate may still have no figure. */
-    record Computed(long number, Inventory inventory, List<SystemEstimate> estimates) implements BulkRow {
+    /**
+     * The row was computed; an estimate may still have no figure.
+     *
+     * @param displacedUse beside each estimate, where detail is asked for: the figure with the use elsewhere of burden-free by-products
+     *     counted, where there are any
+     */
+    record Computed(
+            long number,
+            Inventory inventory,
+            List<SystemEstimate> estimates,
+            List<Optional<DisplacedUseFigure>> displacedUse)
+            implements BulkRow {
         public Computed {
             estimates = List.copyOf(estimates);
+            displacedUse = List.copyOf(displacedUse);
         }
 
         /** Whether all, some or none of the indicators asked for have a figure. */

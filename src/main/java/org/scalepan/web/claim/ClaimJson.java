@@ -80,6 +80,7 @@ final class ClaimJson {
         check.reference()
                 .map(Estimate.class::cast)
                 .ifPresent(reference -> node.put("reference_sentence", sentences.estimate(reference)));
+        node.set("with_displaced_use", Json.texts(check.displacedUse()));
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));
         ArrayNode half = node.putArray("half_measured");

@@ -122,9 +122,18 @@ final class ClaimReading {
 
     /** The whole question; empty after an error. */
     Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
-        ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
+        boolean recorded = Stream.concat(
+                        subject.stream().flatMap(about -> about.sides().stream()), reference.stream())
+                .anyMatch(Side.Recorded.class::isInstance);
+        ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();
+        if (subject.isPresent() && reference.isPresent()) {
+            subject.get()
+                    .obstacleTo(reference.get())
+                    .ifPresent(why -> parameters.fault(
+                            reference.get() instanceof Side.Recorded ? "reference_system" : REFERENCE, why));
+        }
         boolean whole = subject.isPresent()
                 && claimed.isPresent()
                 && (reference.isPresent() || claimed.get().times().isEmpty());
@@ -132,7 +141,8 @@ final class ClaimReading {
             return Optional.empty();
         }
         ClaimPlan plan =
-                new ClaimPlan(library, new ClaimQuestion(subject.get(), reference, claimed.get(), basis, sampling));
+                new ClaimPlan(library, new ClaimQuestion(
+                reference.map(subject.get()::without).orElse(subject.get()), reference, claimed.get(), basis, sampling));
         if (!plan.isAffordable()) {
             parameters.tooMuch(
                     "draws",

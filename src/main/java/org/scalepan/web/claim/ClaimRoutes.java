@@ -66,7 +66,8 @@ public final class ClaimRoutes {
         boolean ownProduct = body.has("product") || body.has("system");
         boolean ownReference = body.has("reference") || body.has("reference_system");
         SideReading sides = new SideReading(library, SideReading.credit(body));
-        new ComparisonBasisReading(library, body).inBody(ClaimReading.CLAIM);
+        ComparisonBasisReading.of(library, body, body.has("system") || body.has("reference_system"))
+                .inBody(ClaimReading.CLAIM);
         ClaimReading reading = new ClaimReading(library, body);
         List<String> own = new ArrayList<>();
         if (ownProduct) {

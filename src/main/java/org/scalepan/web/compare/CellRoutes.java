@@ -11,6 +11,7 @@ import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Sentences;
+import org.scalepan.ask.Side;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
@@ -104,6 +105,9 @@ public final class CellRoutes {
         CellRequest asked = read(request, RATIO_STATS);
         Optional<ProductForm> product = product(request, "product");
         Optional<ProductForm> reference = product(request, "reference");
+        new Side.PublishedSide(product.orElseThrow())
+                .obstacleTo(new Side.PublishedSide(reference.orElseThrow()))
+                .ifPresent(why -> parameters.fault("reference", why));
         parameters.refuseIfWrong();
         Comparison comparison = Comparison.of(
                 library,

@@ -54,6 +54,11 @@ public final class BreakEvenRoutes {
         Optional<RecordInput> input = input(body, notebook);
         boolean credit = SideReading.credit(body);
         Optional<Side> against = new SideReading(library, credit).one(body, "against", "against_system");
+        if (notebook.isPresent() && against.isPresent()) {
+            new Side.Recorded(notebook.get().inventory(library), credit)
+                    .obstacleTo(against.get())
+                    .ifPresent(why -> body.fault("against_system", why));
+        }
         CommonBasis one = new CommonBasis(library, body, true);
         Indicator indicator = one.indicator();
         ComparisonBasisReading reading = one.basis();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Ratio;
@@ -22,6 +23,7 @@ import org.scalepan.production.RecordingPriority;
 import org.scalepan.production.Stage;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.DisplacedUseJson;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
@@ -72,6 +74,7 @@ final class FootprintView {
         Sentences sentences = new Sentences(basis, answer.question().sampling().coverage());
         ObjectNode node = estimate(on.system(), sentences);
         on.system().system().ifPresent(system -> node.set("record_next", recordNext(system)));
+        displaced(node, on.displacedUse(), sentences);
         on.withCredit().ifPresent(other -> {
             ObjectNode beside = estimate(other, sentences);
             beside.put("credit", other.scope().credit() ? "yes" : "no");
@@ -81,12 +84,13 @@ final class FootprintView {
         on.others().forEach(other -> {
             ObjectNode one = beside("records", estimate(other.estimate(), sentences));
             one.put("system", other.estimate().inventory().name());
-            versus(one, other.versus());
+            versus(one, other.versus(), other.withDisplacedUse());
+            displaced(one, other.displacedUse(), sentences);
             others.add(one);
         });
         on.products().forEach(other -> {
             ObjectNode one = beside("publications", PublishedEstimateView.json(other.estimate(), sentences));
-            versus(one, other.versus());
+            versus(one, other.versus(), other.withDisplacedUse());
             others.add(one);
         });
         return node;
@@ -177,18 +181,25 @@ final class FootprintView {
         system.shareOf(part).ifPresent(share -> node.put("share", SevenDigits.rounded(share)));
     }
 
-    private static void versus(ObjectNode node, Optional<Ratio> versus) {
+    private static void displaced(ObjectNode node, Optional<DisplacedUseFigure> figure, Sentences sentences) {
+        figure.ifPresent(found -> node.set("with_displaced_use", DisplacedUseJson.of(found, sentences)));
+    }
+
+    private static void versus(ObjectNode node, Optional<Ratio> versus, Optional<Ratio> withDisplacedUse) {
+        withDisplacedUse.ifPresent(found -> node.set("times_less_with_displaced_use", ratio(found)));
         versus.ifPresent(found -> {
-            node.set(
-                    "times_less",
-                    EstimateJson.ratio(found.timesLess(), found.bound())
-                            .put("bound", found.bound().id()));
+            node.set("times_less", ratio(found));
             found.less().ifPresent(share -> {
                 ObjectNode less = node.putObject("probability_less");
                 less.put("value", SevenDigits.rounded(share.value()));
                 less.put("standard_error", SevenDigits.rounded(share.standardError()));
             });
         });
+    }
+
+    private static ObjectNode ratio(Ratio ratio) {
+        return EstimateJson.ratio(ratio.timesLess(), ratio.bound())
+                .put("bound", ratio.bound().id());
     }
 
     private static ObjectNode figures(Map<String, Double> figures) {

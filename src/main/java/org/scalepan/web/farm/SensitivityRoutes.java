@@ -46,6 +46,12 @@ public final class SensitivityRoutes {
         Optional<Side> against = body.has("against") || body.has("against_system")
                 ? sides.one(body, "against", "against_system")
                 : Optional.empty();
+        if (side.isPresent() && against.isPresent()) {
+            side.get()
+                    .side()
+                    .obstacleTo(against.get())
+                    .ifPresent(why -> body.fault(SideReading.field(against.get(), "against", "against_system"), why));
+        }
         CommonBasis one = new CommonBasis(library, body, body.has("system") || body.has("against_system"));
         Indicator indicator = one.indicator();
         double usual = body.number("percent", LEAST_PERCENT, MOST_PERCENT).orElse(USUAL_PERCENT);

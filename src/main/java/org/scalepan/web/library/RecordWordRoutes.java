@@ -11,6 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
+import org.scalepan.production.SoldByProducts;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SystemReading;
@@ -35,6 +36,7 @@ public final class RecordWordRoutes {
 
     static final String STEPS = "/v1/processing-steps";
 
+    private static final String NEEDS_BURDEN = "needs_burden";
     private static final String DEFAULT_ROWS = "default_rows";
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
     private static final Map<String, List<Behind>> BEHIND = Map.of(
@@ -96,10 +98,17 @@ public final class RecordWordRoutes {
         Table table = library.table(name);
         List<String> columns = new ArrayList<>(
                 table.schema().fields().stream().map(TableSchema.Field::name).toList());
+        boolean feed = name.equals("ingredients");
+        if (feed) {
+            columns.add(NEEDS_BURDEN);
+        }
         columns.add(DEFAULT_ROWS);
         List<ObjectNode> items = new ArrayList<>();
         for (Row row : table.rows()) {
             ObjectNode item = RowView.json(table, row);
+            if (feed) {
+                item.put(NEEDS_BURDEN, SoldByProducts.of(library).includes(row.text("id")));
+            }
             item.set(DEFAULT_ROWS, behind(BEHIND.getOrDefault(name, List.of()), row.text("id")));
             items.add(item);
         }

@@ -30,7 +30,6 @@ public final class CommonBasis {
 
     /** Reads the comparison basis and the sampling; with records on a side, a default boundary at retail becomes the farm gate. */
     public ComparisonBasisReading basis() {
-        return (recorded ? ComparisonBasisReading.ofRecords(library, body) : new ComparisonBasisReading(library, body))
-                .inBody();
+        return ComparisonBasisReading.of(library, body, recorded).inBody();
     }
 }

@@ -71,6 +71,15 @@ public final class ComparisonBasisReading {
         return new ComparisonBasisReading(library, input, BoundaryChoice.OF_RECORDS, Optional.empty());
     }
 
+    /**
+     * Reads a question whose sides are products or records.
+     *
+     * @param recorded whether a side is computed from records
+     */
+    public static ComparisonBasisReading of(Library library, Input input, boolean recorded) {
+        return recorded ? ofRecords(library, input) : new ComparisonBasisReading(library, input);
+    }
+
     /** Reads a question about a programme, which fixes the functional unit itself and has no field for it. */
     public static ComparisonBasisReading ofProgramme(
             Library library, Input input, Use use, boolean recorded, FunctionalUnit per) {

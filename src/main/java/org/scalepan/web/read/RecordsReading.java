@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.Burden;
@@ -17,13 +18,19 @@ import org.scalepan.production.FarmRecords.OwnFactors;
 import org.scalepan.production.FarmRecords.Site;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.SoldByProducts;
 import org.scalepan.web.http.Limits;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
+    private static final List<String> BURDENS =
+            Stream.of(Burden.values()).map(Burden::id).toList();
+
+    private final Library library;
     private final RecordVocabulary vocabulary;
 
     RecordsReading(Library library) {
+        this.library = library;
         this.vocabulary = RecordVocabulary.of(library);
     }
 
@@ -69,20 +76,30 @@ final class RecordsReading {
                 body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
         double kilograms = body.needNumber(RecordField.FEED_KG);
         OptionalDouble moisture = body.number(RecordField.FEED_MOISTURE);
-        Optional<Burden> burden = body.oneOf("burden", List.of("economic", "mass", "burden-free", "displaced"))
+        Optional<Burden> burden = body.oneOf("burden", BURDENS)
                 .flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
         OptionalDouble displaced = body.number(RecordField.FEED_DISPLACED);
-        if (burden.filter(Burden.DISPLACED::equals).isPresent() != displaces.isPresent()) {
-            body.fault("displaces", "displaces goes with burden displaced: name the ingredient used instead");
+        boolean instead = burden.filter(Burden.DISPLACED::equals).isPresent();
+        boolean beside = burden.filter(Burden.BURDEN_FREE::equals).isPresent();
+        if (instead ? displaces.isEmpty() : displaces.isPresent() && !beside) {
+            body.fault(
+                    "displaces",
+                    "displaces goes with the burdens displaced and burden-free: name the ingredient used instead");
         }
         OwnFactors own = new OwnFactors(
                 body.number(RecordField.FEED_GHG),
                 body.number(RecordField.FEED_LAND),
                 body.number(RecordField.FEED_ENERGY),
                 body.number(RecordField.FEED_WATER));
+        FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
+        if (!body.has("burden")) {
+            SoldByProducts.of(library)
+                    .obstacle(feed)
+                    .ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
+        }
         body.close();
-        return new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
+        return feed;
     }
 
     private EnergyUse energy(Input body) {

@@ -30,7 +30,7 @@ class BriefTest {
             "/v1/brief?products=mealworm,chicken,palm-weevil&against=beef&accessed=2026-11-02&draws=2000";
     private static final String FARM = """
             {"system": {"kind": "insects", "name": "three invented sheds", "product": "palm-weevil",
-              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500}]},
+              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500, "burden": "mass"}]},
              "products": ["mealworm"], "draws": 2000, "accessed": "2026-11-02",
             """;
 
@@ -222,7 +222,7 @@ class BriefTest {
 
     @Test
     void more_products_than_a_page_holds_are_refused_with_the_limit() {
-        Reply reply = Reply.to("/v1/brief?products=mealworm,beef,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
+        Reply reply = Reply.to("/v1/brief?products=mealworm,turkey,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
 
         assertEquals(422, reply.status(), reply.body());
         assertEquals("products has 9 entries; at most 8 are allowed", JsonAt.text(reply.json(), "/detail"));

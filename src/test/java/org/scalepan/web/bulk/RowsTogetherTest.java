@@ -51,6 +51,7 @@ class RowsTogetherTest {
             "feed.1.ingredient",
             "feed.1.kg",
             "feed.1.moisture",
+            "feed.1.burden",
             "feed.3.ingredient",
             "feed.3.kg",
             "feed.3.burden",
@@ -91,16 +92,16 @@ class RowsTogetherTest {
     /** Rows as columns with their cells; the amounts after a tilde are drawn at random. */
     private static final List<String> FARMS = List.of(
             "kind=insects name=a product=mealworm region=portugal year=~2015,2024,2025 harvest.kg_per_year=~180,95.5,1000"
-                    + " feed.1.ingredient=wheat-bran feed.1.kg=~400,3,0 feed.3.ingredient=carrot feed.3.kg=~300,12.25"
+                    + " feed.1.ingredient=wheat-bran feed.1.burden=mass feed.1.kg=~400,3,0 feed.3.ingredient=carrot feed.3.kg=~300,12.25"
                     + " energy.1.carrier=grid-electricity energy.1.amount=~220,0,18.5 materials.1.material=plastic-pp"
                     + " materials.1.kg=~30,1 materials.1.years=~8,2 building_m2=~12,0 frass.fate=spread",
             "kind=insects product=palm-weevil region=peru harvest.containers=~12,3 harvest.kg_per_container=~2,0.1,9"
                     + " harvest.cycles_per_year=~10,26 cycle_days=~28,3,90 pairs_stocked=~5,1,40 mortality=~0,0.2"
-                    + " kept_for_breeding=~0.1,0 feed.1.ingredient=wheat-bran feed.1.kg=~250,1 feed.1.moisture=~0.1,0.5"
+                    + " kept_for_breeding=~0.1,0 feed.1.ingredient=wheat-bran feed.1.burden=mass feed.1.kg=~250,1 feed.1.moisture=~0.1,0.5"
                     + " feed.3.ingredient=palm-pith feed.3.kg=~2200,1 feed.3.burden=burden-free frass.kg=~100,0"
                     + " frass.nitrogen=~0.03,0 frass.credited=yes water_m3=~4,0",
             "kind=insects name==1+1 product=mealworm form=dried sold_kg=~60,400 harvest.kg_per_year=~200,70"
-                    + " feed.1.ingredient=wheat-bran feed.1.kg=~900,120 processing.1.step=drying"
+                    + " feed.1.ingredient=wheat-bran feed.1.burden=mass feed.1.kg=~900,120 processing.1.step=drying"
                     + " processing.1.water_kg=~130,0 processing.1.carrier=natural-gas co_products.1.name=oil"
                     + " co_products.1.kg=~10,0 co_products.1.price_per_kg=~2,0 price_per_kg=~5,9,0"
                     + " co_product_allocation=economic",

@@ -25,7 +25,7 @@ import org.scalepan.web.server.Description;
 class ClaimTest {
     private static final String FARM = """
             {"system": {"kind": "insects", "name": "an invented farm", "product": "palm-weevil",
-              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500}]},
+              "harvest": {"kg_per_year": 600}, "feed": [{"ingredient": "wheat-bran", "kg": 1500, "burden": "mass"}]},
             """;
 
     private static String asked(String text) {

@@ -16,7 +16,7 @@ class BoundBreakEvenTest {
     private static final String FARM = """
             {"kind": "insects", "name": "bucket shed", "product": "palm-weevil", "region": "peru",
              "harvest": {"kg_per_year": 160}, "mortality": 0.3,
-             "feed": [{"ingredient": "wheat-bran", "kg": 800}, {"ingredient": "pineapple-residue", "kg": 1500}],
+             "feed": [{"ingredient": "wheat-bran", "kg": 800, "burden": "mass"}, {"ingredient": "pineapple-residue", "kg": 1500}],
              "energy": [{"carrier": "grid-electricity", "amount": 60}]}""";
 
     private static JsonNode answer(String path, String rest) {

@@ -19,7 +19,7 @@ class BreakEvenRouteTest {
     private static final String QUESTION = """
             {"system": {"kind": "insects", "product": "superworm", "name": "three sheds", "region": "peru",
               "harvest": {"containers": 40, "kg_per_container": 1.1, "cycles_per_year": 12},
-              "feed": [{"ingredient": "wheat-bran", "kg": 3600}],
+              "feed": [{"ingredient": "wheat-bran", "kg": 3600, "burden": "mass"}],
               "energy": [{"carrier": "grid-electricity", "amount": 150}, {"carrier": "diesel", "amount": 40}],
               "transport": [{"mode": "truck-average", "tonne_km": 90}],
               "processing": [{"step": "drying", "water_kg": 700, "carrier": "diesel"}]},

@@ -92,7 +92,7 @@ class ExtremeAmountsTest {
     private static ObjectNode farm(double kg) {
         return RecordsSent.read("""
                 {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": %s},
-                  "feed": [{"ingredient": "wheat-bran", "kg": %s}], "energy": [{"carrier": "diesel", "amount": %s}]},
+                  "feed": [{"ingredient": "wheat-bran", "kg": %s, "burden": "mass"}], "energy": [{"carrier": "diesel", "amount": %s}]},
                  "draws": 1000}
                 """.formatted(kg, 2 * kg, kg / 10));
     }

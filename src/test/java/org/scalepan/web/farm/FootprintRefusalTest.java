@@ -25,7 +25,7 @@ class FootprintRefusalTest {
     }
 
     private static String farm(String more) {
-        return farm("{\"kg_per_year\": 100}", "{\"ingredient\": \"wheat-bran\", \"kg\": 250}", more);
+        return farm("{\"kg_per_year\": 100}", "{\"ingredient\": \"wheat-bran\", \"kg\": 250, \"burden\": \"mass\"}", more);
     }
 
     private static String herd(String more) {
@@ -100,7 +100,7 @@ class FootprintRefusalTest {
     @ValueSource(strings = {"1.2", "-0.1", "1", "\"wet\"", "null"})
     void a_moisture_that_is_not_a_fraction(String moisture) {
         String feed =
-                "{\"ingredient\": \"wheat-bran\", \"kg\": 1}, {\"ingredient\": \"maize\", \"kg\": 2, \"moisture\": "
+                "{\"ingredient\": \"wheat-bran\", \"kg\": 1, \"burden\": \"mass\"}, {\"ingredient\": \"maize\", \"kg\": 2, \"moisture\": "
                         + moisture + "}";
 
         message(
@@ -112,7 +112,7 @@ class FootprintRefusalTest {
     void all_errors_are_reported_at_once() {
         Posted posted = refused("""
                 {"system": {"kind": "insects", "product": "mealwurm", "harvest": {"kg_per_year": -1},
-                  "feed": [{"ingredient": "wheat-bran"}], "energy": [{"carrier": "petroleum", "amount": 2}],
+                  "feed": [{"ingredient": "wheat-bran", "burden": "mass"}], "energy": [{"carrier": "petroleum", "amount": 2}],
                   "colour": "green"}, "per": "kg-protien", "draws": 5}
                 """);
 

@@ -21,7 +21,7 @@ class FootprintTest {
             {"system": {"kind": "insects", "product": "superworm", "name": "three sheds", "region": "peru",
               "harvest": {"containers": 40, "kg_per_container": 2.5, "cycles_per_year": 12},
               "cycle_days": 26, "pairs_stocked": 4,
-              "feed": [{"ingredient": "wheat-bran", "kg": 3600},
+              "feed": [{"ingredient": "wheat-bran", "kg": 3600, "burden": "mass"},
                        {"ingredient": "cassava-peel", "kg": 2400, "moisture": 0.7, "burden": "burden-free"}],
               "energy": [{"carrier": "grid-electricity", "amount": 150}],
               "water_m3": 15, "transport": [{"mode": "truck-average", "tonne_km": 90}]},
@@ -32,7 +32,7 @@ class FootprintTest {
             """;
     private static final String THREE_FIELDS = """
             {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
-              "feed": [{"ingredient": "wheat-bran", "kg": 2000}],
+              "feed": [{"ingredient": "wheat-bran", "kg": 2000, "burden": "mass"}],
               "energy": [{"carrier": "grid-electricity", "amount": 100}]}%s}
             """;
 
@@ -180,7 +180,7 @@ class FootprintTest {
     void the_smallest_and_the_largest_harvest_have_a_finite_ordered_interval(double kilograms) {
         JsonNode footprint = Posted.answer("""
                         {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": %s},
-                          "feed": [{"ingredient": "wheat-bran", "kg": %s}], "energy": []},
+                          "feed": [{"ingredient": "wheat-bran", "kg": %s, "burden": "mass"}], "energy": []},
                          "indicators": ["ghg"], "draws": 1000}
                         """.formatted(kilograms, kilograms))
                 .path("footprints")

@@ -12,7 +12,7 @@ import org.scalepan.web.Posted;
 class SensitivityRouteTest {
     private static final String SYSTEM = """
             {"kind": "insects", "product": "palm-weevil", "name": "three sheds", "harvest": {"kg_per_year": 1200},
-             "feed": [{"ingredient": "wheat-bran", "kg": 3600}], "energy": [{"carrier": "diesel", "amount": 40}]}
+             "feed": [{"ingredient": "wheat-bran", "kg": 3600, "burden": "mass"}], "energy": [{"carrier": "diesel", "amount": 40}]}
             """;
 
     private static Posted posted(String question) {

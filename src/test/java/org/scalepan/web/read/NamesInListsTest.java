@@ -14,7 +14,7 @@ import org.scalepan.web.Posted;
 class NamesInListsTest {
     private static final String FARM = """
             {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 100},
-             "feed": [{"ingredient": "wheat-bran", "kg": 250}], "energy": []}
+             "feed": [{"ingredient": "wheat-bran", "kg": 250, "burden": "mass"}], "energy": []}
             """;
 
     private static String compared(String products) {

@@ -70,7 +70,7 @@ class SameBytesTest {
                 "/v1/claim?text=insects%20emit%20a%20hundred%20times%20less%20than%20beef&draws=1000");
         List<String> records = List.of("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
-                  "feed": [{"ingredient": "wheat-bran", "kg": 2000}, {"ingredient": "carrot", "kg": 300}]}, "draws": 1000}
+                  "feed": [{"ingredient": "wheat-bran", "kg": 2000, "burden": "mass"}, {"ingredient": "carrot", "kg": 300}]}, "draws": 1000}
                 """, """
                 {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 10,
                   "yield": {"milk_kg": 20000, "live_kg": 900},

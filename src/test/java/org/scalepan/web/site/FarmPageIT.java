@@ -34,10 +34,10 @@ import org.scalepan.web.RunningScalepan;
 /** The page that computes a grower's records, in a real browser. */
 class FarmPageIT extends PageTest {
     private static final String LINK = "/farm#product=mealworm&harvest.kg_per_year=180&feed.1.ingredient=wheat-bran"
-            + "&feed.1.kg=400&energy.1.carrier=grid-electricity&energy.1.amount=220";
+            + "&feed.1.kg=400&feed.1.burden=mass&energy.1.carrier=grid-electricity&energy.1.amount=220";
     private static final String SAME = """
             {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 180},
-              "feed": [{"ingredient": "wheat-bran", "kg": 400}],
+              "feed": [{"ingredient": "wheat-bran", "kg": 400, "burden": "mass"}],
               "energy": [{"carrier": "grid-electricity", "amount": 220}]},
              "per": "kg-protein", "indicators": ["ghg"], "compare": {"products": ["egg", "chicken", "beef"]}}""";
     private static final JsonMapper JSON = new JsonMapper();
@@ -78,6 +78,7 @@ class FarmPageIT extends PageTest {
         awaitForm();
         browser.at("[name='harvest.kg_per_year']").sendKeys("180");
         browser.at("[name='feed.1.kg']").sendKeys("400");
+        new Select(browser.at("[name='feed.1.burden']")).selectByValue("mass");
         browser.at("[name='energy.1.amount']").sendKeys("220");
         awaitFigure();
         JsonNode own = answer(SAME).at("/footprints/0");
@@ -109,6 +110,8 @@ class FarmPageIT extends PageTest {
         browser.press("400");
         tabUntilField("energy.1.amount");
         browser.press("220");
+        tabUntilField("feed.1.burden");
+        browser.press("a share by mass");
         browser.await(
                 "a figure with all three numbers",
                 () -> browser.text("#take-link").contains("=220")
