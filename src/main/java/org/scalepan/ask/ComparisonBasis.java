@@ -1,5 +1,6 @@
 package org.scalepan.ask;
 
+import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
@@ -56,6 +57,25 @@ public record ComparisonBasis(
                 protein,
                 qualityCapped,
                 strict);
+    }
+
+    /** The same basis with land-use change the other way round; empty for what has none. */
+    public Optional<ComparisonBasis> withOtherLandUse() {
+        return indicator.isWarming()
+                ? Optional.of(new ComparisonBasis(
+                        indicator,
+                        per,
+                        boundary,
+                        luc.other(),
+                        gwp,
+                        region,
+                        lowestGrade,
+                        pinned,
+                        excluded,
+                        protein,
+                        qualityCapped,
+                        strict))
+                : Optional.empty();
     }
 
     /** The same basis with another functional unit. */

@@ -21,6 +21,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
  * @param reason why the verdict is as it is, in sentences
  * @param shortly the same in half a sentence, for an answer about many products
  * @param paired findings of studies that assessed both
+ * @param underOtherLandUse the claim on the basis asked with land-use change the other way round; empty for what has none
  */
 public record ClaimCheck(
         ClaimQuestion question,
@@ -35,7 +36,8 @@ public record ClaimCheck(
         Instead instead,
         List<PairedFinding> paired,
         Differences differences,
-        List<Circulating> circulating) {
+        List<Circulating> circulating,
+        Optional<GridCell> underOtherLandUse) {
     public ClaimCheck {
         cells = List.copyOf(cells);
         halfMeasured = List.copyOf(halfMeasured);
@@ -92,9 +94,17 @@ public record ClaimCheck(
         List<PairedFinding> paired = question.reference()
                 .map(other -> PairedFinding.between(library, grid, side, other))
                 .orElse(List.of());
+        Optional<GridCell> other = question.basis()
+                .withOtherLandUse()
+                .map(basis -> GridCell.of(
+                        question.claimed(),
+                        basis,
+                        side.on(library, basis, question.sampling(), random),
+                        question.reference().map(one -> one.on(library, basis, question.sampling(), random)),
+                        question.sampling().coverage()));
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
-        ClaimWording words = new ClaimWording(library, question, side, cells, paired);
+        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other);
         return new ClaimCheck(
                 question,
                 side,
@@ -105,10 +115,11 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells).find(),
+                new StrongestSentence(question, side, cells, other).find(),
                 paired,
                 Differences.of(cells),
-                Circulating.met(library, question, side));
+                Circulating.met(library, question, side),
+                other);
     }
 
     private static List<HalfMeasured> halfMeasured(Library library, Grid grid, ClaimQuestion question, Side side) {

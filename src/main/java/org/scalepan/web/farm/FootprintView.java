@@ -162,10 +162,7 @@ final class FootprintView {
 
     private static void versus(ObjectNode node, Optional<Ratio> versus) {
         versus.ifPresent(found -> {
-            node.set(
-                    "times_less",
-                    EstimateJson.ratio(found.timesLess(), found.bound())
-                            .put("bound", found.bound().id()));
+            node.set("times_less", EstimateJson.bounded(found.timesLess(), found.bound()));
             found.less().ifPresent(share -> {
                 ObjectNode less = node.putObject("probability_less");
                 less.put("value", SevenDigits.rounded(share.value()));
