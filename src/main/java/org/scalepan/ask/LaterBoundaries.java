@@ -1,7 +1,9 @@
 package org.scalepan.ask;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,45 +23,52 @@ public final class LaterBoundaries {
     private LaterBoundaries() {}
 
     /**
-     * The warnings for products on a basis, one for each pair of boundaries that the one asked is among. Boundaries are held against each other by the middle of their
-     * studies, which needs no draws.
+     * The warning about products on a basis, for every pair of boundaries that the one asked is among. Boundaries are held against each other
+     * by the middle of their studies, which needs no draws.
      */
-    static List<Warning> withTheOneAsked(Library library, List<PublishedEstimate> estimates) {
-        return warnings(library, estimates, true);
+    static Optional<Warning> withTheOneAsked(Library library, List<PublishedEstimate> estimates) {
+        return warning(library, estimates, LaterBoundaries::isAmong);
     }
 
-    /** The same for pairs that the boundary asked is not among, which a grid of boundaries shows too. */
-    public static List<Warning> ofOthers(Library library, List<PublishedEstimate> estimates) {
-        return warnings(library, estimates, false);
+    /** Warnings with the one about boundaries widened to every pair of them, as a grid shows. */
+    public static List<Warning> widened(Library library, List<PublishedEstimate> estimates, List<Warning> warnings) {
+        Stream<Warning> others =
+                warnings.stream().filter(warning -> !warning.code().equals(CODE));
+        return Stream.concat(others, warning(library, estimates, (estimate, earlier, later) -> true).stream())
+                .toList();
     }
 
-    private static List<Warning> warnings(Library library, List<PublishedEstimate> estimates, boolean asked) {
-        List<Warning> warnings = new ArrayList<>();
+    private interface Pairing {
+        boolean matters(PublishedEstimate estimate, Boundary earlier, Boundary later);
+    }
+
+    private static Optional<Warning> warning(Library library, List<PublishedEstimate> estimates, Pairing pairing) {
+        List<String> pairs = new ArrayList<>();
+        Set<String> about = new LinkedHashSet<>();
         for (Boundary earlier : Boundary.values()) {
             for (Boundary later : Boundary.values()) {
                 if (later.compareTo(earlier) > 0) {
                     List<String> lower = estimates.stream()
-                            .filter(estimate -> isAmong(estimate, earlier, later) == asked
+                            .filter(estimate -> pairing.matters(estimate, earlier, later)
                                     && isLower(library, estimate, earlier, later))
                             .map(estimate -> estimate.item().written())
                             .distinct()
                             .toList();
                     if (!lower.isEmpty()) {
-                        warnings.add(warning(earlier, later, lower));
+                        pairs.add(later.id() + " below " + earlier.id() + " (" + String.join(", ", lower) + ")");
+                        about.addAll(lower);
                     }
                 }
             }
         }
-        return warnings;
-    }
-
-    private static Warning warning(Boundary earlier, Boundary later, List<String> about) {
-        return new Warning(
-                CODE,
-                "Of these products the figure at " + later.id() + " lies below that at " + earlier.id()
-                        + ", though more is counted there: other studies stand behind it. Do not set the two boundaries"
-                        + " against each other.",
-                about);
+        return pairs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        CODE,
+                        "A later boundary comes out lower than an earlier one, though more is counted there, because other studies"
+                                + " stand there: " + String.join("; ", pairs)
+                                + ". Do not set one boundary against the other.",
+                        List.copyOf(about)));
     }
 
     private static boolean isAmong(PublishedEstimate estimate, Boundary earlier, Boundary later) {

@@ -80,7 +80,7 @@ public final class Warnings {
         basis(estimates, warnings);
         forms(estimates, warnings);
         bounds(estimates, warnings);
-        warnings.addAll(LaterBoundaries.withTheOneAsked(library, estimates));
+        LaterBoundaries.withTheOneAsked(library, estimates).ifPresent(warnings::add);
         notes(estimates, warnings);
         ownLibrary(library).ifPresent(warnings::add);
         return warnings;

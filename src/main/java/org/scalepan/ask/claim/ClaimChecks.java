@@ -122,9 +122,7 @@ public record ClaimChecks(
                 .filter(PublishedEstimate.class::isInstance)
                 .map(PublishedEstimate.class::cast)
                 .toList();
-        return Stream.concat(
-                        grounds().warnings().stream(), LaterBoundaries.ofOthers(library, published).stream())
-                .toList();
+        return LaterBoundaries.widened(library, published, grounds().warnings());
     }
 
     /** What stands behind the figures on the basis asked. */

@@ -80,7 +80,7 @@ final class ClaimWording {
                     + question.sampling().coverageInPercent()
                     + " interval; " + asked.product().amount()
                     + "). "
-                    + (asked.verdict() == Verdict.OPEN ? "The published interval of a result behind it includes zero." : asked.verdict() == Verdict.FAILS
+                    + (asked.verdict() == Verdict.FAILS
                             ? "A footprint of none fails on every boundary on which a study has measured one."
                             : "With credits taken off, " + asked.verdict().words() + ".");
         }

@@ -141,15 +141,12 @@ public record GridCell(
                 reference.map(other -> other.bound().over(product.bound())).orElse(product.bound());
         // That a footprint is none or less can only be refuted by what it is at least.
         Bound ofClaim = claimed.times().isPresent() ? bound : product.bound().reversed();
-        boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
-        boolean nearZero = claimed.times().isEmpty()
-                && product.noRatio().filter(NoRatio.INTERVAL_INCLUDES_ZERO::equals).isPresent();
+        boolean ruledOut = claimed.times().isEmpty()
+                && product.footprint().filter(Footprint::isPositive).isPresent();
         return new GridCell(
                 basis,
-                probability
-                        .map(found -> nearZero ? Verdict.OPEN : Verdict.of(found.value(), ofClaim))
-                        .orElse(Verdict.NO_EVIDENCE),
-                probability.filter(found -> !ruledOut && !nearZero && ofClaim == Bound.EXACT),
+                probability.map(found -> Verdict.of(found.value(), ofClaim)).orElse(Verdict.NO_EVIDENCE),
+                probability.filter(found -> !ruledOut && ofClaim == Bound.EXACT),
                 ratio.map(r -> Summary.of(r, coverage)),
                 bound,
                 ratio.map(r -> Bounds.of(r, bound)),
