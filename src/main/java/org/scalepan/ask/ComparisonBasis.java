@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
@@ -36,6 +37,11 @@ public record ComparisonBasis(
     public ComparisonBasis {
         pinned = Set.copyOf(pinned);
         excluded = Set.copyOf(excluded);
+    }
+
+    /** The same basis with land-use change the other way round; empty for what has none. */
+    public Optional<ComparisonBasis> withOtherLandUse() {
+        return indicator.isWarming() ? Optional.of(withLuc(luc.other())) : Optional.empty();
     }
 
     /** The question to the literature about one product. */

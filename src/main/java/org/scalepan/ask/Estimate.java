@@ -28,9 +28,16 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     /** Why there is no figure. */
     Optional<String> missing();
 
-    /** True when a ratio can be formed with it: there is a figure and every draw of it is above zero. */
+    /** True when a ratio can be formed with it: there is a figure, and nothing that stands against a ratio. */
     default boolean isComparable() {
-        return footprint().filter(Footprint::isPositive).isPresent();
+        return footprint().isPresent() && noRatio().isEmpty();
+    }
+
+    /** What stands against a ratio of the figure: a draw of it that is not above zero. */
+    default Optional<NoRatio> noRatio() {
+        return footprint().filter(Footprint::isPositive).isPresent() || footprint().isEmpty()
+                ? Optional.empty()
+                : Optional.of(NoRatio.NOT_ABOVE_ZERO);
     }
 
     /**
@@ -47,4 +54,7 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** What is required and not counted, in words; empty when the figure is exact. */
     List<String> uncounted();
+
+    /** What is counted although the question leaves it out, in words; empty when the figure is exact. */
+    List<String> countedBeyond();
 }

@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.scalepan.factors.Library;
 
@@ -28,6 +29,11 @@ final class EstimateCache {
 
     static EstimateCache of(Library library) {
         return library.view(EstimateCache.class, unused -> new EstimateCache());
+    }
+
+    /** The estimate, where it is at hand. */
+    Optional<PublishedEstimate> known(EstimateKey key) {
+        return Optional.ofNullable(cache.getIfPresent(key));
     }
 
     PublishedEstimate get(EstimateKey key, Supplier<PublishedEstimate> fresh) {

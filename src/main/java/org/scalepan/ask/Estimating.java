@@ -37,6 +37,12 @@ public final class Estimating {
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
         Evidence evidence = Pool.of(library, basis.question(item));
         if (evidence instanceof Evidence.PooledEvidence some) {
+            Optional<PublishedEstimate> same = underOtherLandUse(library, item, basis, sampling)
+                    .filter(other -> other.evidence() instanceof Evidence.PooledEvidence pooled && pooled.drawsAs(some));
+            if (same.isPresent()) {
+                return new PublishedEstimate(
+                        item, evidence, same.get().footprint(), same.get().summary(), List.of(), List.of());
+            }
             Footprint footprint = some.footprint(random);
             return new PublishedEstimate(
                     item,
@@ -53,6 +59,14 @@ public final class Estimating {
                 Optional.empty(),
                 elsewhere(library, item.product(), evidence),
                 composition(library, item));
+    }
+
+    /** Most evidence is the same with and without land-use change, and is not drawn again. */
+    private static Optional<PublishedEstimate> underOtherLandUse(
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
+        return basis.withOtherLandUse()
+                .flatMap(other -> EstimateCache.of(library)
+                        .known(new EstimateCache.EstimateKey(item, other, sampling)));
     }
 
     private static List<CompositionRow> composition(Library library, ProductForm item) {

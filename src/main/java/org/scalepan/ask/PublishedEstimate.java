@@ -29,6 +29,8 @@ public record PublishedEstimate(
         List<Unused> elsewhere,
         List<CompositionRow> composition)
         implements Estimate {
+    private static final List<String> LAND_USE_CHANGE = List.of("emissions from land-use change");
+
     public PublishedEstimate {
         elsewhere = List.copyOf(elsewhere);
         composition = List.copyOf(composition);
@@ -58,22 +60,35 @@ public record PublishedEstimate(
 
     @Override
     public boolean bearsLikelihood() {
-        return studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
+        return bound() == Bound.EXACT && studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
     }
 
     @Override
     public boolean isLowerBound() {
-        return false;
+        return bound() == Bound.AT_LEAST;
     }
 
     @Override
     public Bound bound() {
-        return Bound.EXACT;
+        return evidence instanceof Evidence.PooledEvidence some ? some.bound() : Bound.EXACT;
     }
 
     @Override
     public List<String> uncounted() {
-        return List.of();
+        return bound() == Bound.AT_LEAST ? LAND_USE_CHANGE : List.of();
+    }
+
+    @Override
+    public List<String> countedBeyond() {
+        return bound() == Bound.AT_MOST ? LAND_USE_CHANGE : List.of();
+    }
+
+    @Override
+    public Optional<NoRatio> noRatio() {
+        return evidence instanceof Evidence.PooledEvidence some
+                        && some.findings().anyMatch(finding -> finding.result().intervalIncludesZero())
+                ? Optional.of(NoRatio.INTERVAL_INCLUDES_ZERO)
+                : Estimate.super.noRatio();
     }
 
     /** How many studies speak. */

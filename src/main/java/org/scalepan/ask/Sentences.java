@@ -1,6 +1,10 @@
 package org.scalepan.ask;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
@@ -69,6 +73,41 @@ public final class Sentences {
                 + animalsOnly();
     }
 
+    /** A product against the reference in a sentence, and shortly with land-use change the other way round where that differs. */
+    public String versus(Estimate product, Estimate reference, Ratio versus, Optional<Ratio> otherLandUse) {
+        String asked = turned(versus, versus);
+        return versus(product, reference, versus)
+                + otherLandUse
+                        .map(other -> turned(versus, other))
+                        .filter(other -> !other.equals(asked))
+                        .map(this::otherLandUse)
+                        .orElse("");
+    }
+
+    /** A ratio in the direction in which another is worded. */
+    private static String turned(Ratio worded, Ratio ratio) {
+        return worded.timesLess().median() >= 1
+                ? ratio.bound().words() + ratio(ratio.timesLess())
+                : ratio.bound().reversed().words() + ratio(ratio.share());
+    }
+
+    /** One product or farm in a sentence, and shortly with land-use change the other way round where that differs. */
+    public String estimate(Estimate estimate, Optional<? extends Estimate> otherLandUse) {
+        String asked = estimate.summary().map(Sentences::interval).orElse("");
+        return estimate(estimate)
+                + otherLandUse
+                        .flatMap(other -> other.summary()
+                                .map(Sentences::interval)
+                                .filter(figure -> !figure.equals(asked))
+                                .map(figure -> otherLandUse(other.bound().words() + figure)))
+                        .orElse("");
+    }
+
+    /** {@code " With land-use change counted: 9.3 (4.1 to 21)."} */
+    private String otherLandUse(String figure) {
+        return " " + basis.luc().other().words() + ": " + figure + ".";
+    }
+
     /**
      * The evidence of a side in words: {@code 2 studies of beef in Kenya, 1 from memory}.
      *
@@ -111,12 +150,34 @@ public final class Sentences {
     }
 
     private static String uncounted(Estimate quote) {
-        return quote.uncounted().isEmpty() ? "" : " Not counted are " + String.join(", ", quote.uncounted()) + ".";
+        return (quote.uncounted().isEmpty() ? "" : " Not counted are " + String.join(", ", quote.uncounted()) + ".")
+                + (quote.countedBeyond().isEmpty()
+                        ? ""
+                        : " Counted beside what is asked are " + String.join(", ", quote.countedBeyond()) + ".");
+    }
+
+    /**
+     * What makes bounds of the sides of an answer, as sentences with a blank before each; empty where all are exact: {@code " Not counted are
+     * feed of the bucket shed. Counted beside what is asked are emissions from land-use change of beef."}
+     */
+    public static String bounds(Stream<? extends Estimate> sides) {
+        List<? extends Estimate> all = sides.distinct().toList();
+        return bounds(" Not counted are ", all, Estimate::uncounted)
+                + bounds(" Counted beside what is asked are ", all, Estimate::countedBeyond);
+    }
+
+    private static String bounds(
+            String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
+        String named = sides.stream()
+                .filter(side -> !what.apply(side).isEmpty())
+                .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())
+                .collect(Collectors.joining("; "));
+        return named.isEmpty() ? "" : before + named + ".";
     }
 
     private String probability(Estimate product, Estimate reference, Ratio versus) {
         if (versus.less().isEmpty()) {
-            return (uncounted(product) + uncounted(reference)).strip();
+            return bounds(Stream.of(product, reference)).strip();
         }
         double value = versus.less().get().value();
         return Likelihood.word(value, product, reference)

@@ -71,6 +71,11 @@ public record SystemEstimate(
                 .toList();
     }
 
+    @Override
+    public List<String> countedBeyond() {
+        return List.of();
+    }
+
     /** A gap's field in words: {@code feed (pineapple-residue, ghg)}. */
     private static String kind(String field) {
         int slash = field.indexOf('/');

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
@@ -40,6 +41,15 @@ public final class Warnings {
                     "Some results end at retail or include land-use change and are carried to the boundary asked by their"
                             + " source's own split of world totals by stage."),
             Map.entry(
+                    Note.Codes.SPLIT_OF_MEANS,
+                    "Some splits by stage are of means and stand for a median with percentiles: what is after the farm is taken off"
+                            + " each percentile, and the part without land-use change is drawn between its mean and the"
+                            + " whole."),
+            Map.entry(
+                    Note.Codes.LAND_FROM_RETAIL,
+                    "Some land at the farm gate is of results at retail: land after the farm is nil, losses after the farm remain in"
+                            + " it."),
+            Map.entry(
                     Note.Codes.LUC_NOT_STATED,
                     "Some results do not say whether emissions from land-use change are in them."),
             Map.entry(
@@ -69,6 +79,8 @@ public final class Warnings {
         regions(library, estimates, warnings);
         basis(estimates, warnings);
         forms(estimates, warnings);
+        bounds(estimates, warnings);
+        LaterBoundaries.withTheOneAsked(library, estimates).ifPresent(warnings::add);
         notes(estimates, warnings);
         ownLibrary(library).ifPresent(warnings::add);
         return warnings;
@@ -183,6 +195,21 @@ public final class Warnings {
                             .map(estimate -> estimate.item().written())
                             .distinct()
                             .toList()));
+        }
+    }
+
+    private static void bounds(List<PublishedEstimate> estimates, List<Warning> warnings) {
+        List<String> bounded = estimates.stream()
+                .filter(estimate -> estimate.bound() != Bound.EXACT)
+                .map(estimate -> estimate.item().written())
+                .distinct()
+                .toList();
+        if (!bounded.isEmpty()) {
+            warnings.add(new Warning(
+                    "luc-bound",
+                    "Every result of these products treats land-use change otherwise than asked, and no source splits it: the"
+                            + " figure is a bound, and a ratio with it too. The other state of luc= is what they state.",
+                    bounded));
         }
     }
 

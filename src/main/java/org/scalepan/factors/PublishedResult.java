@@ -55,6 +55,11 @@ public record PublishedResult(
         return restates.orElse(cited.source());
     }
 
+    /** True when the interval that the source prints reaches from zero or below to above: then nothing is known of its ratios. */
+    public boolean intervalIncludesZero() {
+        return printed.low().orElse(1) <= 0 && printed.high().orElse(0) > 0;
+    }
+
     static PublishedResult of(Row row) {
         return read(row, row.text("indicator"), row.text("luc"));
     }

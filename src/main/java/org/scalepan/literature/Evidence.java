@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 
@@ -33,6 +34,30 @@ public sealed interface Evidence {
         /** Every finding of every study. */
         public Stream<Harmonised> findings() {
             return studies.stream().flatMap(study -> study.findings().stream());
+        }
+
+        /**
+         * Whether the figure is the figure or a bound of it. Where all results count land-use change although the question leaves it out,
+         * what is asked is at most as high; where none counts it although the question does, at least.
+         */
+        public Bound bound() {
+            if (findings().noneMatch(Harmonised::opposesLandUse)) {
+                return Bound.EXACT;
+            }
+            return question.luc() == LandUseChange.EXCLUDE ? Bound.AT_MOST : Bound.AT_LEAST;
+        }
+
+        /** True when the draws of both are the same: the same findings brought to the basis by the same steps. */
+        public boolean drawsAs(PooledEvidence other) {
+            return bound() == other.bound() && trail().equals(other.trail());
+        }
+
+        private List<List<Object>> trail() {
+            return studies.stream()
+                    .map(study -> study.findings().stream()
+                            .<Object>map(finding -> List.of(finding.result().id(), finding.geometricSd(), finding.steps()))
+                            .toList())
+                    .toList();
         }
 
         /** The weight of each study in the pool: all weigh the same, however many results they print. */
@@ -70,7 +95,8 @@ public sealed interface Evidence {
                     question.per(),
                     question.boundary(),
                     question.warmingSet(),
-                    draws);
+                    draws,
+                    bound());
         }
 
         /** The stream by which a draw chooses its study, and a finding within it. */

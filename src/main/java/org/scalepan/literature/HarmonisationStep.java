@@ -1,6 +1,7 @@
 package org.scalepan.literature;
 
 import java.util.List;
+import java.util.Optional;
 import org.scalepan.factors.StageSplit;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -30,19 +31,57 @@ public sealed interface HarmonisationStep {
     /**
      * To another boundary, or without land-use change, by the stage split that the source itself publishes.
      *
+     * @param fixed what every value is multiplied by
+     * @param landUse what is drawn for land-use change, where a split of means stands for results that are no means
      * @param kept the stages that stay in
      * @param dropped the stages that are taken out
      */
-    record ByStages(double multiplier, List<StageSplit> kept, List<StageSplit> dropped) implements HarmonisationStep {
+    record ByStages(double fixed, Optional<LandUseFactor> landUse, List<StageSplit> kept, List<StageSplit> dropped)
+            implements HarmonisationStep {
         public ByStages {
             kept = List.copyOf(kept);
             dropped = List.copyOf(dropped);
         }
 
         @Override
+        public double multiplier() {
+            return fixed * landUse.map(LandUseFactor::central).orElse(1.0);
+        }
+
+        /** The lowest and the highest factor. */
+        public double[] bounds() {
+            return new double[] {fixed * landUse.map(LandUseFactor::lowest).orElse(1.0), fixed};
+        }
+
+        @Override
         public void apply(double[] values, CommonRandomNumbers random) {
             for (int i = 0; i < values.length; i++) {
-                values[i] *= multiplier;
+                values[i] *= fixed;
+            }
+            landUse.ifPresent(drawn -> drawn.apply(values, random));
+        }
+    }
+
+    /**
+     * The part that is left without land-use change, drawn evenly between one less its mean share and one. Land-use change is none on most
+     * farms and a multiple of the mean on some, so that its mean share cannot be taken off the median or off any other percentile.
+     *
+     * @param id the row that gives the share: one row is drawn once, whatever result it stands for
+     * @param meanShare share of land-use change in the mean of what is kept, between 0 and 1
+     */
+    record LandUseFactor(String id, double meanShare) {
+        double lowest() {
+            return 1 - meanShare;
+        }
+
+        double central() {
+            return 1 - meanShare / 2;
+        }
+
+        void apply(double[] values, CommonRandomNumbers random) {
+            double[] place = random.uniforms(id);
+            for (int i = 0; i < values.length; i++) {
+                values[i] *= 1 - meanShare * place[i];
             }
         }
     }

@@ -25,6 +25,16 @@ public record Harmonised(
         notes = List.copyOf(notes);
     }
 
+    /** True when land-use change is counted where the question leaves it out, or the other way round, and cannot be converted. */
+    public boolean opposesLandUse() {
+        return says(Note.Codes.LUC_NOT_SPLIT);
+    }
+
+    /** Whether a note of a code is about it. */
+    public boolean says(String code) {
+        return notes.stream().anyMatch(note -> note.code().equals(code));
+    }
+
     /** The central value after all conversions. */
     public double central() {
         double value = reading.median();

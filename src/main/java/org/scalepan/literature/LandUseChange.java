@@ -20,6 +20,15 @@ public enum LandUseChange {
         return id;
     }
 
+    public LandUseChange other() {
+        return this == INCLUDE ? EXCLUDE : INCLUDE;
+    }
+
+    /** As it begins a sentence. */
+    public String words() {
+        return this == INCLUDE ? "With land-use change counted" : "Without land-use change";
+    }
+
     /** The word that the {@code luc} column of a result uses for it. */
     public String inResults() {
         return inResults;

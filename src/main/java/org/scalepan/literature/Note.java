@@ -15,6 +15,8 @@ public record Note(String code, String text) {
         public static final String OTHER_WARMING_SET = "other-warming-set";
         public static final String OPEN_GAS_SHARES = "open-gas-shares";
         public static final String BY_STAGE_SPLIT = "by-stage-split";
+        public static final String SPLIT_OF_MEANS = "split-of-means";
+        public static final String LAND_FROM_RETAIL = "land-from-retail";
         public static final String LUC_NOT_STATED = "luc-not-stated";
         public static final String LUC_NOT_SPLIT = "luc-not-split";
         public static final String FEED_BASIS_NOT_STATED = "feed-basis-not-stated";

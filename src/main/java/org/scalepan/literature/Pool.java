@@ -18,7 +18,7 @@ import org.scalepan.footprint.ChainStep;
 
 /**
  * Selects the eligible published results of a question and their weights: boundary equal or converted by the source's own stage split, form
- * equal, region by nearest match, equal weight for each study.
+ * equal, region by nearest match, land-use change as asked where any result is, equal weight for each study.
  */
 public final class Pool {
     private final Library library;
@@ -59,7 +59,7 @@ public final class Pool {
                 unused.add(new Unused(result, no.reason()));
             }
         }
-        return pooled(oneForEachFinding(usable));
+        return pooled(landOnce(oneForEachFinding(usable)));
     }
 
     /** An indicator in the same unit that is held, such as the water footprint where withdrawals are asked for: it is not the same. */
@@ -108,20 +108,69 @@ public final class Pool {
     }
 
     /**
-     * Alternative statements of one finding are never pooled. A number that was seen is preferred to one from memory; then the one that
-     * needs the fewest conversions.
+     * Alternative statements of one finding are never pooled. One that treats land-use change as asked, or does not say, is preferred; then
+     * a number that was seen to one from memory; then the one that needs the fewest conversions.
      */
     private List<Harmonised> oneForEachFinding(List<Harmonised> usable) {
         Map<String, List<Harmonised>> byFinding = new LinkedHashMap<>();
         usable.forEach(item -> byFinding
                 .computeIfAbsent(item.result().finding(), finding -> new ArrayList<>())
                 .add(item));
-        Comparator<Harmonised> best = Comparator.<Harmonised, Boolean>comparing(
-                        item -> item.result().cited().check() == Grade.MEMORY)
+        Comparator<Harmonised> best = Comparator.comparing(Harmonised::opposesLandUse)
+                .thenComparing(item -> item.result().cited().check() == Grade.MEMORY)
                 .thenComparing(Pool::conversions);
-        return byFinding.values().stream()
-                .map(alternatives -> alternatives.stream().min(best).orElseThrow())
-                .toList();
+        List<Harmonised> chosen = new ArrayList<>();
+        for (List<Harmonised> alternatives : byFinding.values()) {
+            Harmonised one = alternatives.stream().min(best).orElseThrow();
+            chosen.add(one);
+            if (!one.opposesLandUse()) {
+                alternatives.stream().filter(Harmonised::opposesLandUse).forEach(this::opposed);
+            }
+        }
+        return chosen;
+    }
+
+    /** Leaves out a result that treats land-use change otherwise than asked, because another does not. */
+    private void opposed(Harmonised item) {
+        unused.add(new Unused(
+                item.result(),
+                question.luc() == LandUseChange.EXCLUDE
+                        ? "land-use change is counted in it, and results are left that leave it out or do not say"
+                        : "land-use change is left out of it, and results are left that count it or do not say"));
+    }
+
+    /** Land that a study gives at the farm gate itself goes before what it gives at retail: the two are one finding. */
+    private List<Harmonised> landOnce(List<Harmonised> findings) {
+        List<Harmonised> kept = new ArrayList<>();
+        for (Harmonised item : findings) {
+            boolean again = item.says(Note.Codes.LAND_FROM_RETAIL)
+                    && findings.stream()
+                            .anyMatch(other -> other.result().boundary() == question.boundary()
+                                    && other.result().study().equals(item.result().study())
+                                    && other.result().product().equals(item.result().product()));
+            if (again) {
+                unused.add(new Unused(
+                        item.result(),
+                        "its study has land at " + question.boundary().id() + " too, which is the same finding"));
+            } else {
+                kept.add(item);
+            }
+        }
+        return kept;
+    }
+
+    /**
+     * A result that counts land-use change is never pooled with others where the question leaves it out, nor the other way round. Left
+     * alone it speaks, as a bound.
+     */
+    private List<Harmonised> asLandUseIsAsked(List<Harmonised> findings) {
+        List<Harmonised> others =
+                findings.stream().filter(item -> !item.opposesLandUse()).toList();
+        if (others.isEmpty() || others.size() == findings.size()) {
+            return findings;
+        }
+        findings.stream().filter(Harmonised::opposesLandUse).forEach(this::opposed);
+        return others;
     }
 
     /** How many conversions the printed number needs to reach the basis. */
@@ -155,7 +204,7 @@ public final class Pool {
                         .filter(item -> !here.contains(item))
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
-                List<Study> studies = studies(here);
+                List<Study> studies = studies(asLandUseIsAsked(here));
                 return new Evidence.PooledEvidence(
                         question, studies, region, library.regions().words(region), unused);
             }

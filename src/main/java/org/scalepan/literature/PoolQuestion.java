@@ -38,6 +38,25 @@ public record PoolQuestion(
         excluded = Set.copyOf(excluded);
     }
 
+    /** The same question with another system boundary. */
+    public PoolQuestion endingAt(Boundary other) {
+        return new PoolQuestion(
+                product,
+                form,
+                indicator,
+                per,
+                other,
+                luc,
+                gwp,
+                region,
+                pinned,
+                excluded,
+                lowestGrade,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
     /** The warming set of the footprint: only warming has one. */
     public Optional<String> warmingSet() {
         return indicator.isWarming() ? Optional.of(gwp.id()) : Optional.empty();

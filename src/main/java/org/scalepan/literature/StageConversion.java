@@ -2,20 +2,26 @@ package org.scalepan.literature;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.StageSplit;
+import org.scalepan.uncertainty.SpreadKind;
 
 /**
  * Converts a result from retail to the farm gate, or excludes its land-use change, by the stage split that its own source publishes.
- * Boundary and land-use change are converted together, because one split covers both. There is no other conversion to another boundary.
+ * Boundary and land-use change are converted together, because one split covers both. Land alone needs no split: none to speak of is
+ * occupied after the farm. There is no other conversion to another boundary.
  */
 final class StageConversion {
     private static final String LUC = "luc";
     private static final String POST_FARM = "post-farm";
     private static final String NOT_STATED = "not-stated";
+    private static final String LAND = "land";
+    private static final String MEDIAN = "median";
 
     private final Library library;
     private final PoolQuestion question;
@@ -28,22 +34,48 @@ final class StageConversion {
     /** Adds the step and its notes, or says why there is none. */
     Optional<String> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         boolean toFarm = result.boundary() == Boundary.RETAIL && question.boundary() == Boundary.FARM_GATE;
+        boolean land = toFarm && question.indicator().id().equals(LAND);
         List<StageSplit> splits = splits(result);
-        if (result.boundary() != question.boundary() && (!toFarm || splits.isEmpty())) {
+        if (result.boundary() != question.boundary() && !land && (!toFarm || splits.isEmpty())) {
             return Optional.of("its boundary is " + result.boundary().id() + ", and " + noSplit(result) + " "
                     + question.boundary().id());
         }
         boolean lucInside = result.luc().equals(LandUseChange.INCLUDE.inResults());
         boolean lucOut = lucInside && question.luc() == LandUseChange.EXCLUDE && !splits.isEmpty();
-        if (toFarm || lucOut) {
-            steps.add(step(splits, toFarm, lucInside, lucOut));
+        if (!splits.isEmpty() && (toFarm || lucOut)) {
+            HarmonisationStep.ByStages step = step(result, splits, toFarm, lucInside, lucOut);
+            steps.add(step);
             notes.add(new Note(Note.Codes.BY_STAGE_SPLIT, words(toFarm, lucOut)));
+            if (ofMeansUponOthers(result) && step.bounds()[0] < 1) {
+                notes.add(new Note(Note.Codes.SPLIT_OF_MEANS, splitOfMeans(step)));
+            }
+        }
+        if (land) {
+            notes.add(new Note(
+                    Note.Codes.LAND_FROM_RETAIL,
+                    "retail result; land after the farm is nil, losses after the farm remain in it"));
         }
         boolean lucAsAsked = lucOut || result.luc().equals(question.luc().inResults());
         if (question.indicator().isWarming() && !lucAsAsked) {
             notes.add(lucNote(result));
         }
         return Optional.empty();
+    }
+
+    /** A split is of means of the world; upon a median and percentiles it is no split of theirs. */
+    private static boolean ofMeansUponOthers(PublishedResult result) {
+        return result.printed().kind() == SpreadKind.PERCENTILES
+                || result.statistic().filter(MEDIAN::equals).isPresent();
+    }
+
+    private static String splitOfMeans(HarmonisationStep.ByStages step) {
+        return "the split is of means and the result is a median with percentiles: what is after the farm is taken off each of them"
+                + step.landUse()
+                        .map(drawn -> String.format(
+                                Locale.ROOT,
+                                ", and the part without land-use change is drawn evenly between %.2f and 1",
+                                drawn.lowest()))
+                        .orElse("");
     }
 
     /** The source's split of the product under the very warming set of the result: stage shares differ between sets. */
@@ -67,7 +99,7 @@ final class StageConversion {
     }
 
     private static HarmonisationStep.ByStages step(
-            List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
+            PublishedResult result, List<StageSplit> splits, boolean toFarm, boolean lucInside, boolean lucOut) {
         List<StageSplit> kept = new ArrayList<>();
         List<StageSplit> dropped = new ArrayList<>();
         for (StageSplit split : splits) {
@@ -81,9 +113,24 @@ final class StageConversion {
                 default -> kept.add(split);
             }
         }
-        double keptSum = kept.stream().mapToDouble(StageSplit::value).sum();
-        double all = keptSum + dropped.stream().mapToDouble(StageSplit::value).sum();
-        return new HarmonisationStep.ByStages(keptSum / all, kept, dropped);
+        double keptSum = sum(kept.stream());
+        double all = keptSum + sum(dropped.stream());
+        Optional<StageSplit> luc =
+                dropped.stream().filter(split -> split.stage().equals(LUC)).findFirst();
+        if (luc.isEmpty() || luc.get().value() <= 0 || !ofMeansUponOthers(result)) {
+            return new HarmonisationStep.ByStages(keptSum / all, Optional.empty(), kept, dropped);
+        }
+        double withLuc = keptSum + luc.get().value();
+        return new HarmonisationStep.ByStages(
+                withLuc / all,
+                Optional.of(new HarmonisationStep.LandUseFactor(
+                        luc.get().id(), luc.get().value() / withLuc)),
+                kept,
+                dropped);
+    }
+
+    private static double sum(Stream<StageSplit> splits) {
+        return splits.mapToDouble(StageSplit::value).sum();
     }
 
     private static String words(boolean toFarm, boolean lucOut) {

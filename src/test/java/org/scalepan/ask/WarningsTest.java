@@ -91,7 +91,7 @@ class WarningsTest {
     @Test
     void what_was_done_to_the_large_livestock_data_set_is_told() {
         Set<String> codes = codes(warnings(LIBRARY, Asked.of(LIBRARY).only("poore-nemecek-2018"), "pork"));
-        assertEquals(Set.of("few-studies", "by-stage-split", "open-gas-shares"), codes);
+        assertEquals(Set.of("few-studies", "by-stage-split", "split-of-means", "open-gas-shares"), codes);
     }
 
     @Test
@@ -108,7 +108,29 @@ class WarningsTest {
     @Test
     void land_use_change_and_warming_sets_that_could_not_be_set_right_are_told() {
         Set<String> codes = codes(warnings(LIBRARY, Asked.of(LIBRARY), "chicken"));
-        assertTrue(codes.containsAll(Set.of("luc-not-stated", "luc-not-split", "other-warming-set")), codes::toString);
+        assertTrue(codes.containsAll(Set.of("luc-not-stated", "other-warming-set")), codes::toString);
+    }
+
+    /** Of goat milk at retail only assessments with land-use change in them are held, and no split of theirs. */
+    @Test
+    void a_figure_that_counts_land_use_change_though_it_was_left_out_of_the_question_is_told_to_be_a_bound() {
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY).at("retail"), "goat-milk", "milk");
+        assertEquals(List.of("goat-milk"), warning(warnings, "luc-bound").about());
+        assertTrue(codes(warnings).contains("luc-not-split"), warnings::toString);
+    }
+
+    /** Petersson et al. and others at retail lie below studies that end at the farm gate. */
+    @Test
+    void a_later_boundary_below_an_earlier_one_is_told() {
+        Warning told = warning(warnings(LIBRARY, Asked.of(LIBRARY).indicator("land"), "chicken"), "later-boundary-lower");
+        assertEquals(List.of("chicken"), told.about());
+        assertTrue(told.text().contains("retail below farm-gate (chicken)"), told.text());
+    }
+
+    @Test
+    void boundaries_in_the_order_of_the_chain_are_not() {
+        // Of peas one study stands at both boundaries.
+        assertTrue(!codes(warnings(LIBRARY, Asked.of(LIBRARY), "peas")).contains("later-boundary-lower"));
     }
 
     @Test

@@ -3,12 +3,16 @@ package org.scalepan.literature;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
+import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.StageSplit;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -34,10 +38,73 @@ class StageSplitTest {
 
     @Test
     void to_the_farm_gate_without_land_use_change_by_hand() {
-        // 41.266 / 59.570 = 0.69273; 30.27 x 0.69273 = 20.969
+        // After the farm: 57.544 / 59.570 = 0.96599. Of the 57.544 left 16.278 are land-use change, 0.28288: the part without it is
+        // drawn between 0.71712 and 1, in the middle 0.85856. 30.27 x 0.96599 x 0.85856 = 25.105
         Harmonised beef = beef(poore().at("farm-gate").luc(LandUseChange.EXCLUDE));
-        assertEquals(41.266 / 59.570, beef.steps().get(0).multiplier(), 1e-9);
-        assertEquals(20.969, beef.central(), 0.001, "kg CO2e per 100 g protein");
+        HarmonisationStep.ByStages step = (HarmonisationStep.ByStages) beef.steps().get(0);
+        assertEquals(41.266 / 59.570, step.bounds()[0], 1e-9, "with the mean share taken off");
+        assertEquals(57.544 / 59.570, step.bounds()[1], 1e-9, "with nothing to take off");
+        assertEquals(25.105, beef.central(), 0.001, "kg CO2e per 100 g protein");
+    }
+
+    /** Land-use change is none on most farms and a multiple of the mean on some. */
+    @Test
+    void the_part_without_land_use_change_is_drawn_evenly_between_one_less_its_mean_share_and_one() {
+        CommonRandomNumbers random = new CommonRandomNumbers(1, 20_000);
+        Harmonised beef = beef(poore().at("farm-gate").luc(LandUseChange.EXCLUDE));
+        double[] factor = new double[20_000];
+        java.util.Arrays.fill(factor, 1);
+        beef.steps().get(0).apply(factor, random);
+        java.util.Arrays.sort(factor);
+        assertEquals(0.69273, factor[0], 0.001, "lowest factor");
+        assertEquals(0.82936, factor[10_000], 0.002, "middle");
+        assertEquals(0.96599, factor[19_999], 0.001, "highest");
+    }
+
+    /** One row of the split is drawn once, so that it cancels between two questions about one product. */
+    @Test
+    void the_draw_belongs_to_the_row_of_the_split_and_not_to_the_question() {
+        CommonRandomNumbers random = new CommonRandomNumbers(1, 1_000);
+        double[] edible = new double[1_000];
+        double[] protein = new double[1_000];
+        java.util.Arrays.fill(edible, 1);
+        java.util.Arrays.fill(protein, 1);
+        beef(poore().at("farm-gate").per(FunctionalUnit.KG_EDIBLE)).steps().get(0).apply(edible, random);
+        beef(poore().at("farm-gate")).steps().get(0).apply(protein, random);
+        assertTrue(java.util.Arrays.equals(edible, protein));
+    }
+
+    /** An invented mean of the same source: there the split of means is one of its own, and is taken off in full. */
+    @Test
+    void of_a_mean_the_share_of_the_means_is_taken_off(@TempDir Path folder) {
+        Library own = new OwnFolder(folder)
+                .rowLike(
+                        "results",
+                        SOURCE + ".beef-beef-herd.ghg.100g-protein.ar5-100-feedback",
+                        Map.ofEntries(
+                                Map.entry("id", SOURCE + ".beef-beef-herd.ghg.100g-protein.ar5-100-feedback"),
+                                Map.entry("value", "50"),
+                                Map.entry("statistic", "mean"),
+                                Map.entry("spread", "none"),
+                                Map.entry("p5", ""),
+                                Map.entry("p10", ""),
+                                Map.entry("p50", ""),
+                                Map.entry("p90", ""),
+                                Map.entry("p95", ""),
+                                Map.entry("reliability", "2"),
+                                Map.entry("completeness", "2"),
+                                Map.entry("technology", "1")))
+                .library();
+        Harmonised beef = Asked.of(own)
+                .only(SOURCE)
+                .gwp("ar5-100-feedback")
+                .per(FunctionalUnit.HUNDRED_G_PROTEIN)
+                .some("beef-beef-herd")
+                .findings()
+                .findFirst()
+                .orElseThrow();
+        assertEquals(50 * 41.266 / 59.570, beef.central(), 1e-6, "kg CO2e per 100 g protein");
+        assertTrue(!beef.says(Note.Codes.SPLIT_OF_MEANS));
     }
 
     @Test
@@ -50,9 +117,10 @@ class StageSplitTest {
 
     @Test
     void at_retail_without_land_use_change_by_hand() {
-        // (41.266 + 2.026) / 59.570 = 0.72674; 30.27 x 0.72674 = 21.998
+        // Land-use change is 16.278 / 59.570 = 0.27326 of the mean: the part without it is drawn between 0.72674 and 1, in the middle
+        // 0.86337. 30.27 x 0.86337 = 26.134
         Harmonised beef = beef(poore().at("retail").luc(LandUseChange.EXCLUDE));
-        assertEquals(21.998, beef.central(), 0.001, "kg CO2e per 100 g protein");
+        assertEquals(26.134, beef.central(), 0.001, "kg CO2e per 100 g protein");
     }
 
     @Test

@@ -26,6 +26,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
  * @param displacedUse sentences of the sides that count by-products as burden-free although they are sold: the figure on the basis
  *     asked with their use elsewhere counted
  * @param paired findings of studies that assessed both
+ * @param underOtherLandUse the claim on the basis asked with land-use change the other way round; empty for what has none
  */
 public record ClaimCheck(
         ClaimQuestion question,
@@ -41,7 +42,8 @@ public record ClaimCheck(
         List<String> displacedUse,
         List<PairedFinding> paired,
         Differences differences,
-        List<Circulating> circulating) {
+        List<Circulating> circulating,
+        Optional<GridCell> underOtherLandUse) {
     public ClaimCheck {
         cells = List.copyOf(cells);
         halfMeasured = List.copyOf(halfMeasured);
@@ -99,10 +101,18 @@ public record ClaimCheck(
         List<PairedFinding> paired = question.reference()
                 .map(other -> PairedFinding.between(library, grid, side, other))
                 .orElse(List.of());
+        Optional<GridCell> other = question.basis()
+                .withOtherLandUse()
+                .map(basis -> GridCell.of(
+                        question.claimed(),
+                        basis,
+                        side.on(library, basis, question.sampling(), random),
+                        question.reference().map(one -> one.on(library, basis, question.sampling(), random)),
+                        question.sampling().coverage()));
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
         List<String> displaced = displacedUse(library, question, product, reference, random);
-        ClaimWording words = new ClaimWording(library, question, side, cells, paired);
+        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other);
         return new ClaimCheck(
                 question,
                 side,
@@ -113,11 +123,12 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells).find().followedBy(displaced),
+                new StrongestSentence(question, side, cells, other).find().followedBy(displaced),
                 displaced,
                 paired,
                 Differences.of(cells),
-                Circulating.met(library, question, side));
+                Circulating.met(library, question, side),
+                other);
     }
 
     private static List<String> displacedUse(

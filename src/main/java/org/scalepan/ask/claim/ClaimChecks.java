@@ -8,9 +8,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.LaterBoundaries;
 import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.ask.Warning;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
@@ -111,6 +114,15 @@ public record ClaimChecks(
                 .basis()
                 .filter(basis -> basis.boundary() == Boundary.ANIMAL)
                 .isPresent();
+    }
+
+    /** What a reader must know of the figures: of the basis asked, and of boundaries of the grid that stand against the order of the chain. */
+    public List<Warning> warnings() {
+        List<PublishedEstimate> published = estimates().stream()
+                .filter(PublishedEstimate.class::isInstance)
+                .map(PublishedEstimate.class::cast)
+                .toList();
+        return LaterBoundaries.widened(library, published, grounds().warnings());
     }
 
     /** What stands behind the figures on the basis asked. */

@@ -36,7 +36,9 @@ public final class ClaimPlan {
     /** How many footprints will be drawn. */
     public int footprints() {
         int sides = question.reference().isPresent() ? 2 : 1;
-        return sides * bases.values().stream().mapToInt(List::size).sum();
+        int otherLandUse =
+                question.basis().withOtherLandUse().isPresent() ? bases.size() : 0;
+        return sides * (bases.values().stream().mapToInt(List::size).sum() + otherLandUse);
     }
 
     /** True when the answer is within the limit of draws. */

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.IndicatorWording;
 import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
@@ -21,8 +23,16 @@ final class ClaimWording {
     private final Side side;
     private final List<GridCell> cells;
     private final PairedWording paired;
+    private final Optional<GridCell> underOtherLandUse;
 
-    ClaimWording(Library library, ClaimQuestion question, Side side, List<GridCell> cells, List<PairedFinding> paired) {
+    ClaimWording(
+            Library library,
+            ClaimQuestion question,
+            Side side,
+            List<GridCell> cells,
+            List<PairedFinding> paired,
+            Optional<GridCell> underOtherLandUse) {
+        this.underOtherLandUse = underOtherLandUse;
         this.question = question;
         this.side = side;
         this.cells = cells;
@@ -44,6 +54,7 @@ final class ClaimWording {
     String reason(Overall overall) {
         List<String> sentences = new ArrayList<>();
         sentences.add(asked());
+        otherLandUse().ifPresent(sentences::add);
         sentences.addAll(elsewhere(overall));
         paired.sentence().ifPresent(sentences::add);
         return String.join(" ", sentences);
@@ -56,8 +67,8 @@ final class ClaimWording {
             return where + ", there is no evidence: " + missing(asked) + ".";
         }
         if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            return where + ", nothing can be compared, because both sides are lower bounds: not counted are "
-                    + asked.uncounted() + ".";
+            return where + ", nothing can be compared, because both sides are " + asked.bothBounds() + ": "
+                    + asked.openEnds() + ".";
         }
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
@@ -76,8 +87,8 @@ final class ClaimWording {
         if (asked.bound() != Bound.EXACT) {
             return where + ", " + ratio(question, side, asked) + ": "
                     + asked.verdict().words() + " there ("
-                    + asked.amounts() + "). Not counted are " + asked.uncounted() + "."
-                    + (asked.verdict() == Verdict.UNDECIDED
+                    + asked.amounts() + "). " + capital(asked.openEnds()) + "."
+                    + (asked.verdict() == Verdict.UNDECIDED && !asked.isOpenByLandUse()
                             ? " Record them, or give their factors, to decide it."
                             : "");
         }
@@ -91,6 +102,21 @@ final class ClaimWording {
                 + Sentences.share(probability) + " of the draws: "
                 + asked.verdict().words() + " there (" + asked.amounts()
                 + likelihood + ").";
+    }
+
+    /** {@code With land-use change counted: 7.4 (3.9 to 16) times, it holds.}, where the ratio asked is another. */
+    private Optional<String> otherLandUse() {
+        Optional<String> asked = times(cells.get(0));
+        return underOtherLandUse.flatMap(other -> times(other)
+                .filter(text -> asked.filter(text::equals).isEmpty())
+                .map(text -> other.basis().luc().words() + ": " + text + " times, "
+                        + other.verdict().words() + "."));
+    }
+
+    private static Optional<String> times(GridCell cell) {
+        return cell.bound() == Bound.NONE
+                ? Optional.empty()
+                : cell.timesLess().map(ratio -> cell.bound().words() + Sentences.ratio(ratio));
     }
 
     /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
@@ -178,7 +204,7 @@ final class ClaimWording {
         if (!asked.hasEvidence()) {
             text.append("not measured on the basis asked");
         } else if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            text.append("not comparable, because both sides are lower bounds");
+            text.append("not comparable, because both sides are ").append(asked.bothBounds());
         } else if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.basis(), question.sampling().coverage());
@@ -205,9 +231,11 @@ final class ClaimWording {
 
     private static String missing(GridCell cell) {
         return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
-                .flatMap(one -> one.missing().stream())
+                .flatMap(one -> one.missing()
+                        .or(() -> one.noRatio().map(why -> "of " + one.words() + ", " + why.words()))
+                        .stream())
                 .findFirst()
-                .orElse("a footprint with credits may not be above zero, and then no ratio can be made");
+                .orElse(NoRatio.NOT_ABOVE_ZERO.words());
     }
 
     private static String capital(String text) {

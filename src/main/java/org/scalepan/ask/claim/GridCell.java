@@ -3,10 +3,12 @@ package org.scalepan.ask.claim;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.Bound;
@@ -40,11 +42,13 @@ public record GridCell(
      * How one side is measured on this basis.
      *
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
-     * @param lowerBound whether something required is not counted, so that the true figure is higher
-     * @param uncounted what that is, in words
+     * @param bound whether the figure is the figure or a bound of it
+     * @param uncounted what is required and not counted, so that the true figure is higher, in words
+     * @param countedBeyond what is counted although the question leaves it out, so that the true figure is lower, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how many studies support it, in words
      * @param results the published numbers used
+     * @param noRatio what stands against a ratio of the figure
      */
     public record Evidenced(
             String words,
@@ -52,14 +56,17 @@ public record GridCell(
             OptionalDouble leastCaused,
             int studies,
             boolean bearsLikelihood,
-            boolean lowerBound,
+            Bound bound,
             List<String> uncounted,
+            List<String> countedBeyond,
             boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
+            Optional<NoRatio> noRatio,
             Optional<String> missing) {
         public Evidenced {
             uncounted = List.copyOf(uncounted);
+            countedBeyond = List.copyOf(countedBeyond);
             results = List.copyOf(results);
         }
 
@@ -73,27 +80,24 @@ public record GridCell(
                     estimate.words(),
                     estimate.summary(),
                     estimate.footprint()
-                            .filter(Footprint::isPositive)
+                            .filter(footprint -> estimate.isComparable())
                             .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
                             .orElse(OptionalDouble.empty()),
                     published == null ? 0 : published.studies(),
                     estimate.bearsLikelihood(),
-                    estimate.isLowerBound(),
+                    estimate.bound(),
                     estimate.uncounted(),
+                    estimate.countedBeyond(),
                     published != null && published.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
+                    estimate.noRatio(),
                     estimate.missing());
-        }
-
-        /** Whether the figure is a bound. */
-        public Bound bound() {
-            return lowerBound ? Bound.AT_LEAST : Bound.EXACT;
         }
 
         /** True when too few studies stand behind it for a likelihood word. */
         boolean isThin() {
-            return !bearsLikelihood && !lowerBound;
+            return !bearsLikelihood && bound == Bound.EXACT;
         }
     }
 
@@ -137,7 +141,8 @@ public record GridCell(
                 reference.map(other -> other.bound().over(product.bound())).orElse(product.bound());
         // That a footprint is none or less can only be refuted by what it is at least.
         Bound ofClaim = claimed.times().isPresent() ? bound : product.bound().reversed();
-        boolean ruledOut = claimed.times().isEmpty() && product.isComparable();
+        boolean ruledOut = claimed.times().isEmpty()
+                && product.footprint().filter(Footprint::isPositive).isPresent();
         return new GridCell(
                 basis,
                 probability.map(found -> Verdict.of(found.value(), ofClaim)).orElse(Verdict.NO_EVIDENCE),
@@ -167,12 +172,38 @@ public record GridCell(
         return verdict != Verdict.NO_EVIDENCE;
     }
 
+    /** What makes bounds of the sides, in a clause: {@code not counted are feed, energy of the bucket shed}; empty when nothing does. */
+    String openEnds() {
+        return Stream.of(
+                        named("not counted are ", Evidenced::uncounted),
+                        named("counted beside what is asked are ", Evidenced::countedBeyond))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
     /** What is required and not counted, for whom: {@code feed, energy of the bucket shed}; empty when nothing is. */
     String uncounted() {
-        return Stream.concat(Stream.of(product), reference.stream())
-                .filter(side -> !side.uncounted().isEmpty())
-                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+        return named("", Evidenced::uncounted);
+    }
+
+    private String named(String before, Function<Evidenced, List<String>> what) {
+        String named = Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> !what.apply(side).isEmpty())
+                .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())
                 .collect(Collectors.joining("; "));
+        return named.isEmpty() ? "" : before + named;
+    }
+
+    /** True where the bounds come of land-use change alone, which another question treats the other way round. */
+    boolean isOpenByLandUse() {
+        return Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> side.bound() != Bound.EXACT)
+                .allMatch(side -> side.studies() > 0);
+    }
+
+    /** What both sides are where no ratio bounds anything. */
+    String bothBounds() {
+        return product.bound() == Bound.AT_MOST ? "upper bounds" : "lower bounds";
     }
 
     /** How much stands behind both sides, in words. */

@@ -21,8 +21,10 @@ final class StrongestSentence {
     private final ClaimQuestion question;
     private final Side side;
     private final List<GridCell> cells;
+    private final Optional<GridCell> underOtherLandUse;
 
-    StrongestSentence(ClaimQuestion question, Side side, List<GridCell> cells) {
+    StrongestSentence(ClaimQuestion question, Side side, List<GridCell> cells, Optional<GridCell> underOtherLandUse) {
+        this.underOtherLandUse = underOtherLandUse;
         this.question = question;
         this.side = side;
         this.cells = cells;
@@ -62,7 +64,7 @@ final class StrongestSentence {
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
-        String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell);
+        String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " "
@@ -93,18 +95,44 @@ final class StrongestSentence {
         return new Instead(
                 where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
-                        + warmingSet(cell) + ")" + thin(cell),
+                        + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell),
                 Optional.of(cell.basis()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
     }
 
+    /** The same in short with land-use change the other way round, where that says another thing. */
+    private String otherLandUse(GridCell cell) {
+        if (!cell.equals(cells.get(0))) {
+            return "";
+        }
+        String asked = shortly(cell);
+        return underOtherLandUse
+                .filter(other -> other.bounds().isPresent() && other.bound() != Bound.NONE)
+                .filter(other -> !shortly(other).equals(asked))
+                .map(other -> " " + other.basis().luc().words() + ": " + shortly(other) + ".")
+                .orElse("");
+    }
+
+    private static String shortly(GridCell cell) {
+        GridCell.Bounds bounds = cell.bounds().orElseThrow();
+        if (bounds.less()) {
+            return "at least " + number(bounds.least()) + " times less";
+        }
+        return bounds.more()
+                ? "at least " + number(bounds.reverseLeast()) + " times as much"
+                : "no reduction can be defended";
+    }
+
     /** Of a bound that supports neither sentence: what is missing, and no number to be quoted. */
     private Instead undecided(GridCell cell, String where) {
         return new Instead(
                 where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
-                        + " before these are recorded or have a factor: " + cell.uncounted() + ".",
+                        + (cell.isOpenByLandUse()
+                                ? " in this state of land-use change: " + cell.openEnds()
+                                : " before these are recorded or have a factor: " + cell.uncounted())
+                        + ".",
                 Optional.of(cell.basis()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -158,15 +186,21 @@ final class StrongestSentence {
                 + leftOut(cell);
     }
 
-    /** A figure computed from records that leave out something usual is a lower bound; a quoted ratio must say so. */
+    /** A figure that leaves out something usual, or counts more than is asked, is a bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
-        boolean ofReference =
-                cell.reference().filter(GridCell.Evidenced::lowerBound).isPresent();
-        if (cell.product().lowerBound()) {
-            return " Not counted are " + cell.uncounted() + ": "
-                    + (ofReference ? "both true figures are higher." : "the true figure is higher.");
+        List<Bound> bounds = Stream.concat(
+                        Stream.of(cell.product()), cell.reference().stream())
+                .map(GridCell.Evidenced::bound)
+                .filter(bound -> bound != Bound.EXACT)
+                .toList();
+        if (bounds.isEmpty()) {
+            return "";
         }
-        return ofReference ? " Not counted are " + cell.uncounted() + ": the true figure is higher." : "";
+        String which = bounds.size() == 2 ? "both true figures are " : "the true figure is ";
+        return " " + capital(cell.openEnds()) + ": "
+                + (bounds.size() == 2 && bounds.get(0) != bounds.get(1)
+                        ? "the true figures lie on the sides that this leaves open."
+                        : which + (bounds.get(0) == Bound.AT_MOST ? "lower." : "higher."));
     }
 
     private static List<String> sources(GridCell cell) {

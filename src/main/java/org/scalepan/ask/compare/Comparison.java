@@ -20,8 +20,14 @@ import org.scalepan.literature.PairedEvidence;
 /**
  * Products compared with a reference on one basis. All footprints are drawn with common random numbers: a factor on both sides is drawn
  * once.
+ *
+ * @param underOtherLandUse the same with land-use change the other way round; empty for what has none, and in that comparison itself
  */
-public record Comparison(ComparisonQuestion question, PublishedEstimate reference, List<ComparedProduct> items) {
+public record Comparison(
+        ComparisonQuestion question,
+        PublishedEstimate reference,
+        List<ComparedProduct> items,
+        Optional<Comparison> underOtherLandUse) {
     public Comparison {
         items = List.copyOf(items);
     }
@@ -44,6 +50,22 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
 
     /** Answers a question from the library. */
     public static Comparison of(Library library, ComparisonQuestion question) {
+        Comparison asked = alone(library, question);
+        Optional<Comparison> other = question.basis()
+                .withOtherLandUse()
+                .map(basis -> alone(
+                        library,
+                        new ComparisonQuestion(question.products(), question.against(), basis, question.sampling())));
+        return new Comparison(question, asked.reference, asked.items, other);
+    }
+
+    /** The ratio of a product with land-use change the other way round. */
+    public Optional<Ratio> versusUnderOtherLandUse(ComparedProduct item) {
+        return underOtherLandUse.flatMap(
+                other -> other.items.get(items.indexOf(item)).versus());
+    }
+
+    private static Comparison alone(Library library, ComparisonQuestion question) {
         CommonRandomNumbers random = question.sampling().random();
         ComparisonBasis basis = question.basis();
         PublishedEstimate reference =
@@ -61,7 +83,7 @@ public record Comparison(ComparisonQuestion question, PublishedEstimate referenc
                     Ratio.between(estimate, reference, question.sampling().coverage()),
                     paired));
         }
-        return new Comparison(question, reference, items);
+        return new Comparison(question, reference, items, Optional.empty());
     }
 
     /** Every published estimate of this comparison once: the reference first. */

@@ -2,6 +2,7 @@ package org.scalepan.ask.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
@@ -12,15 +13,21 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Statistic;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 
 /**
  * Published estimates of many products, each under many indicators and units.
  *
  * @param statistics which numbers are asked of each estimate
+ * @param bounds whether numbers of bounds are shown
  * @param rows product by product, each on every comparison basis in their order
  */
 public record EstimateTable(
-        List<ProductForm> products, List<ComparisonBasis> bases, List<Statistic> statistics, List<QuotedRow> rows) {
+        List<ProductForm> products,
+        List<ComparisonBasis> bases,
+        List<Statistic> statistics,
+        boolean bounds,
+        List<QuotedRow> rows) {
     public EstimateTable {
         products = List.copyOf(products);
         bases = List.copyOf(bases);
@@ -55,14 +62,22 @@ public record EstimateTable(
             List<ProductForm> products,
             List<ComparisonBasis> bases,
             Sampling sampling,
-            List<Statistic> statistics) {
+            List<Statistic> statistics,
+            boolean bounds) {
         List<QuotedRow> rows = new ArrayList<>();
         for (ProductForm product : products) {
             for (ComparisonBasis basis : bases) {
                 rows.add(new QuotedRow(basis, Estimating.estimate(library, product, basis, sampling)));
             }
         }
-        return new EstimateTable(products, bases, statistics, rows);
+        return new EstimateTable(products, bases, statistics, bounds, rows);
+    }
+
+    /** A number of a row; empty without evidence, and for the figure of a bound unless bounds are shown. */
+    public OptionalDouble number(QuotedRow row, Statistic statistic) {
+        return bounds || statistic.isCount() || row.estimate().bound() == Bound.EXACT
+                ? statistic.of(row.estimate())
+                : OptionalDouble.empty();
     }
 
     /** The rows of one product. */

@@ -73,7 +73,7 @@ public final class BreakEvenWords {
                         .append(Print.footprint(input.present()))
                         .append(')'));
         if (found.bound() != Bound.EXACT) {
-            boolean more = answer.reference().bound() == Bound.EXACT;
+            boolean more = answer.reference().bound().minus(answer.system().bound()) == Bound.AT_MOST;
             return text.append(". ")
                     .append(found.rising() == more ? "Above" : "Below")
                     .append(" that value it has ")
@@ -118,12 +118,8 @@ public final class BreakEvenWords {
     }
 
     private String uncounted() {
-        return "Not counted are "
-                + Stream.<Estimate>of(answer.system(), answer.reference())
-                        .filter(side -> !side.uncounted().isEmpty())
-                        .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
-                        .collect(Collectors.joining("; "))
-                + ".";
+        return Sentences.bounds(Stream.<Estimate>of(answer.system(), answer.reference()))
+                .strip();
     }
 
     private String limit(BreakEven.SearchLimit limit, String where) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
@@ -124,12 +123,7 @@ public final class SubstitutionSentences {
 
     /** What is required and not counted on any side of a change, as a sentence; empty when nothing is. */
     private static String uncounted(YearlyChange change) {
-        String sides = Stream.concat(Stream.of(change.product()), change.baseline().stream())
-                .filter(side -> !side.uncounted().isEmpty())
-                .distinct()
-                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
-                .collect(Collectors.joining("; "));
-        return sides.isEmpty() ? "" : " Not counted are " + sides + ".";
+        return Sentences.bounds(Stream.concat(Stream.of(change.product()), change.baseline().stream()));
     }
 
     /** {@code One study of both says that per kg protein black soldier fly causes 4.2 times as much as fishmeal (label)}. */

@@ -35,7 +35,7 @@ final class ClaimDocument {
         document.paragraph("References")
                 .references(checks.references())
                 .paragraph("Warnings")
-                .bullets(checks.grounds().warnings().stream().map(Warning::text).toList());
+                .bullets(checks.warnings().stream().map(Warning::text).toList());
         permalink.ifPresent(document::link);
         return document.untitled();
     }

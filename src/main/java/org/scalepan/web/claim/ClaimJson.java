@@ -2,12 +2,15 @@ package org.scalepan.web.claim;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
@@ -63,7 +66,7 @@ final class ClaimJson {
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
         Provenance provenance = checks.grounds();
-        Envelope.close(node, provenance.warnings(), library, provenance.products(), checks.references());
+        Envelope.close(node, checks.warnings(), library, provenance.products(), checks.references());
         return node;
     }
 
@@ -81,6 +84,13 @@ final class ClaimJson {
                 .map(Estimate.class::cast)
                 .ifPresent(reference -> node.put("reference_sentence", sentences.estimate(reference)));
         node.set("with_displaced_use", Json.texts(check.displacedUse()));
+        check.underOtherLandUse().ifPresent(other -> {
+            ObjectNode states = node.putObject("by_luc");
+            Stream.of(check.asked(), other)
+                    .sorted(Comparator.comparing(
+                            (GridCell state) -> state.basis().luc(), Comparator.reverseOrder()))
+                    .forEach(state -> states.set(state.basis().luc().id(), cell(state, state != other)));
+        });
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));
         ArrayNode half = node.putArray("half_measured");
@@ -146,9 +156,13 @@ final class ClaimJson {
             node.put("bound", side.bound().id());
             node.put("text", side.bound().words() + new Sentences(basis, footprint.coverage()).footprint(footprint));
         });
-        if (side.lowerBound()) {
+        if (!side.uncounted().isEmpty()) {
             node.set("not_counted", Json.texts(side.uncounted()));
         }
+        if (!side.countedBeyond().isEmpty()) {
+            node.set("counted_beyond", Json.texts(side.countedBeyond()));
+        }
+        Json.put(node, "no_ratio", side.noRatio().map(NoRatio::id));
         Json.put(node, "missing", side.missing());
     }
 

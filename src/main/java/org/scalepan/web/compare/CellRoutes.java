@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimating;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
@@ -17,6 +18,7 @@ import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.quantity.Print;
@@ -36,6 +38,8 @@ import org.scalepan.web.route.Route;
  */
 public final class CellRoutes {
     public static final String ON_ERROR = "on_error";
+    /** {@code bounds=yes} gives the number of a bound, which otherwise is no number of a cell. */
+    public static final String BOUNDS = "bounds";
     private static final List<String> VALUE_STATS = List.of(
             "median",
             "mean",
@@ -62,12 +66,12 @@ public final class CellRoutes {
         return List.of(
                 Route.cell(
                                 "/v1/value/{indicator}/{product}",
-                                ComparisonBasisReading.with("stat", ON_ERROR),
+                                ComparisonBasisReading.with("stat", BOUNDS, ON_ERROR),
                                 this::value)
                         .computing(),
                 Route.cell(
                                 "/v1/ratio/{indicator}/{product}/{reference}",
-                                ComparisonBasisReading.with("stat", ON_ERROR),
+                                ComparisonBasisReading.with("stat", BOUNDS, ON_ERROR),
                                 this::ratio)
                         .computing());
     }
@@ -86,9 +90,18 @@ public final class CellRoutes {
             return text(sentences.unit());
         }
         var summary = estimate.summary().orElseThrow(() -> noEvidence(List.of(estimate), PairedEvidence.NONE));
+        if (isNumber(asked.stat)) {
+            refuseBound(estimate.bound(), asked, Print.footprint(summary.median()), List.of(estimate));
+        }
         return text(
                 switch (asked.stat) {
-                    case "text" -> sentences.estimate(estimate);
+                    case "text" ->
+                        sentences.estimate(
+                                estimate,
+                                asked.basis
+                                        .withOtherLandUse()
+                                        .map(basis -> Estimating.estimate(
+                                                library, product.orElseThrow(), basis, asked.sampling)));
                     case "sources" -> labels(List.of(estimate));
                     case "references" -> references(List.of(estimate));
                     case "grade" -> estimate.lowestGrade().orElseThrow().id();
@@ -120,11 +133,21 @@ public final class CellRoutes {
                     Math.min(item.estimate().studies(), comparison.reference().studies())));
         }
         Ratio versus = item.versus().orElseThrow(() -> noEvidence(estimates, item.paired()));
+        if (asked.stat.equals("probability") && versus.less().isEmpty()) {
+            throw noEvidence(estimates, PairedEvidence.NONE);
+        }
+        if (isNumber(asked.stat)) {
+            refuseBound(versus.bound(), asked, Print.ratio(versus.timesLess().median()), estimates);
+        }
         return text(
                 switch (asked.stat) {
                     case "text" ->
                         new Sentences(asked.basis, asked.sampling.coverage())
-                                .versus(item.estimate(), comparison.reference(), versus);
+                                .versus(
+                                        item.estimate(),
+                                        comparison.reference(),
+                                        versus,
+                                        comparison.versusUnderOtherLandUse(item));
                     case "sources" -> labels(estimates);
                     case "references" -> references(estimates);
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());
@@ -136,7 +159,19 @@ public final class CellRoutes {
                 });
     }
 
-    private record CellRequest(ComparisonBasis basis, Sampling sampling, String stat) {}
+    private static boolean isNumber(String stat) {
+        return List.of("median", "mean", "low", "high").contains(stat);
+    }
+
+    /** A bound must not stand in a cell as if it were the number. */
+    private static void refuseBound(Bound bound, CellRequest asked, String number, List<PublishedEstimate> estimates) {
+        if (bound != Bound.EXACT && !asked.bounds) {
+            throw new ProblemException(Problem.noEvidence(bound.words() + number + ":"
+                    + Sentences.bounds(estimates.stream()).replaceAll("\\.$", "") + "; bounds=yes gives the number"));
+        }
+    }
+
+    private record CellRequest(ComparisonBasis basis, Sampling sampling, String stat, boolean bounds) {}
 
     private CellRequest read(Request request, List<String> stats) {
         Input parameters = request.parameters();
@@ -151,7 +186,16 @@ public final class CellRoutes {
         Indicator indicator = library.indicators()
                 .getOrDefault(id, library.indicators().values().iterator().next());
         ComparisonBasis basis = reading.basis(indicator);
-        return new CellRequest(basis, reading.sampling(), parameters.oneOf("stat", stats, "median"));
+        return new CellRequest(
+                basis,
+                reading.sampling(),
+                parameters.oneOf("stat", stats, "median"),
+                readBounds(parameters));
+    }
+
+    /** Whether numbers of bounds are asked for. */
+    static boolean readBounds(Input parameters) {
+        return parameters.oneOf(BOUNDS, List.of("no", "yes"), "no").equals("yes");
     }
 
     /** A mistyped value would otherwise go unnoticed until the first refusal. */
@@ -179,6 +223,12 @@ public final class CellRoutes {
 
     private static ProblemException noEvidence(List<PublishedEstimate> estimates, PairedEvidence paired) {
         List<String> reasons = new ArrayList<>();
+        if (estimates.size() == 2) {
+            NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));
+            if (Ratio.bound(estimates.get(0), estimates.get(1)) != Bound.EXACT) {
+                reasons.add("a side is a bound:" + Sentences.bounds(estimates.stream()));
+            }
+        }
         for (PublishedEstimate estimate : estimates) {
             if (estimate.evidence() instanceof Evidence.NoEvidence none) {
                 reasons.add(none.reason());

@@ -8,6 +8,7 @@ import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Grade;
+import org.scalepan.uncertainty.Probability;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
 
@@ -44,7 +45,9 @@ final class ComparisonCsv {
             "likelihood",
             "paired_studies",
             "sources",
-            "text");
+            "text",
+            "bound",
+            "times_less_bound");
 
     private final Comparison comparison;
     private final Sentences sentences;
@@ -101,14 +104,22 @@ final class ComparisonCsv {
                         .number(found.share().median())
                         .number(found.share().low())
                         .number(found.share().high())
-                        .number(found.less().orElseThrow().value())
-                        .number(found.less().orElseThrow().standardError())
-                        .text(Likelihood.word(found.less().orElseThrow().value(), estimate, comparison.reference())
+                        .number(found.less().stream()
+                                .mapToDouble(Probability::value)
+                                .findFirst())
+                        .number(found.less().stream()
+                                .mapToDouble(Probability::standardError)
+                                .findFirst())
+                        .text(found.less()
+                                .flatMap(less ->
+                                        Likelihood.word(less.value(), estimate, comparison.reference()))
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);
         line.text(String.join(" ", estimate.evidence().sources()));
         line.text(sentences.estimate(estimate));
+        line.text(estimate.bound().id());
+        line.text(versus.map(found -> found.bound().id()).orElse(""));
         line.end();
     }
 }

@@ -1,6 +1,7 @@
 package org.scalepan.web.compare;
 
 import java.util.List;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
@@ -54,7 +55,9 @@ public final class ComparisonDocument {
     private List<String> row(PublishedEstimate estimate) {
         return List.of(
                 estimate.item().words(),
-                estimate.summary().map(Sentences::interval).orElse("no evidence"),
+                estimate.summary()
+                        .map(summary -> estimate.bound().words() + Sentences.interval(summary))
+                        .orElse("no evidence"),
                 timesLess(estimate),
                 Integer.toString(estimate.studies()));
     }
@@ -63,12 +66,17 @@ public final class ComparisonDocument {
     private String inWords(Comparison.ComparedProduct item) {
         if (item.versus().isPresent()) {
             return sentences.versus(
-                    item.estimate(), comparison.reference(), item.versus().get());
+                    item.estimate(),
+                    comparison.reference(),
+                    item.versus().get(),
+                    comparison.versusUnderOtherLandUse(item));
         }
         StringBuilder words = new StringBuilder(sentences.estimate(item.estimate()));
         if (item.estimate().evidence() instanceof Evidence.NoEvidence none) {
             words.append(" (").append(none.reason()).append(')');
         }
+        NoRatio.between(item.estimate(), comparison.reference())
+                .ifPresent(why -> words.append(" There is no ratio: ").append(why.words()).append('.'));
         item.paired()
                 .ratios()
                 .forEach(study -> words.append(" One study gives the ratio itself: ")
@@ -84,7 +92,7 @@ public final class ComparisonDocument {
                 .filter(item -> item.estimate().equals(estimate))
                 .findFirst()
                 .flatMap(Comparison.ComparedProduct::versus)
-                .map(versus -> Sentences.ratio(versus.timesLess()))
+                .map(versus -> versus.bound().words() + Sentences.ratio(versus.timesLess()))
                 .orElse("");
     }
 }

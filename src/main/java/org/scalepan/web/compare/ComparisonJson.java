@@ -2,9 +2,16 @@ package org.scalepan.web.compare;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Comparator;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.scalepan.ask.Likelihood;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
@@ -32,7 +39,9 @@ final class ComparisonJson {
 
     ObjectNode tree(String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
-        node.set("reference", PublishedEstimateView.json(comparison.reference(), sentences));
+        ObjectNode reference = PublishedEstimateView.json(comparison.reference(), sentences);
+        byLandUse(reference, Comparison::reference, nobody -> Optional.empty());
+        node.set("reference", reference);
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item)));
         Provenance provenance = comparison.grounds(library);
@@ -42,11 +51,27 @@ final class ComparisonJson {
 
     private ObjectNode item(Comparison.ComparedProduct item) {
         ObjectNode node = PublishedEstimateView.json(item.estimate(), sentences);
+        int place = comparison.items().indexOf(item);
+        byLandUse(
+                node, state -> state.items().get(place).estimate(), state -> state.items()
+                        .get(place)
+                        .versus());
         item.versus().ifPresent(versus -> {
-            node.put("against_sentence", sentences.versus(item.estimate(), comparison.reference(), versus));
-            node.set("times_less", EstimateJson.ratio(versus.timesLess()));
-            node.set("share", EstimateJson.ratio(versus.share()));
+            node.put(
+                    "against_sentence",
+                    sentences.versus(
+                            item.estimate(),
+                            comparison.reference(),
+                            versus,
+                            comparison.versusUnderOtherLandUse(item)));
+            node.set("times_less", EstimateJson.bounded(versus.timesLess(), versus.bound()));
+            node.set(
+                    "share",
+                    EstimateJson.bounded(versus.share(), versus.bound().reversed()));
             node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
+            if (versus.less().isEmpty()) {
+                return;
+            }
             ObjectNode less = node.putObject("probability_less");
             less.put("value", SevenDigits.rounded(versus.less().orElseThrow().value()));
             less.put(
@@ -61,10 +86,34 @@ final class ComparisonJson {
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
                             () -> less.put("likelihood_withheld", Likelihood.WITHHELD));
         });
+        NoRatio.between(item.estimate(), comparison.reference())
+                .ifPresent(why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item.paired()));
         }
         return node;
+    }
+
+    /** The figure and the ratio without and with land-use change, side by side. */
+    private void byLandUse(
+            ObjectNode node,
+            Function<Comparison, PublishedEstimate> estimate,
+            Function<Comparison, Optional<Ratio>> versus) {
+        comparison.underOtherLandUse().ifPresent(other -> {
+            ObjectNode states = node.putObject("by_luc");
+            Stream.of(comparison, other)
+                    .sorted(Comparator.comparing(
+                            (Comparison state) -> state.question().basis().luc(), Comparator.reverseOrder()))
+                    .forEach(state -> {
+                        ObjectNode one =
+                                states.putObject(state.question().basis().luc().id());
+                        EstimateJson.state(one, estimate.apply(state), sentences);
+                        one.put("studies", estimate.apply(state).studies());
+                        versus.apply(state)
+                                .ifPresent(ratio ->
+                                        one.set("times_less", EstimateJson.bounded(ratio.timesLess(), ratio.bound())));
+                    });
+        });
     }
 
     private static ObjectNode paired(PairedEvidence paired) {

@@ -14,7 +14,7 @@ final class LongTableCsv {
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
         table.statistics().forEach(statistic -> header.add(statistic.id()));
-        header.addAll(List.of("lowest_grade", "region_used", "status", "sources"));
+        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound"));
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();
@@ -25,19 +25,15 @@ final class LongTableCsv {
                     .text(row.basis().per().id())
                     .text(row.basis().boundary().id());
             for (Statistic statistic : table.statistics()) {
-                cell(line, statistic, row);
+                line.number(table.number(row, statistic));
             }
             line.text(row.lowestGrade())
                     .text(row.regionUsed())
                     .text(row.status())
                     .text(row.sources())
+                    .text(row.estimate().bound().id())
                     .end();
         }
         return csv.answer();
-    }
-
-    /** A statistic as the next cell of a line; empty where there is no evidence. */
-    static void cell(Csv.CsvLine line, Statistic statistic, EstimateTable.QuotedRow row) {
-        statistic.of(row.estimate()).ifPresentOrElse(line::number, () -> line.empty(1));
     }
 }

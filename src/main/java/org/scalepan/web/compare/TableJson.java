@@ -32,7 +32,7 @@ final class TableJson {
         node.put("per", row.basis().per().id());
         node.put("boundary", row.basis().boundary().id());
         for (Statistic statistic : table.statistics()) {
-            statistic.of(row.estimate()).ifPresent(value -> {
+            table.number(row, statistic).ifPresent(value -> {
                 if (statistic.isCount()) {
                     node.put(statistic.id(), (int) value);
                 } else {
@@ -43,6 +43,7 @@ final class TableJson {
         Json.put(node, "lowest_grade", row.estimate().lowestGrade().map(Grade::id));
         Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
+        node.put("bound", row.estimate().bound().id());
         node.set("sources", Json.texts(row.estimate().evidence().sources()));
         return node;
     }

@@ -39,7 +39,7 @@ public final class TableRoutes {
 
     public List<Route> routes() {
         List<String> parameters = new ArrayList<>(ComparisonBasisReading.with(
-                "products", "indicators", "stats", "layout", "format", CellRoutes.ON_ERROR));
+                "products", "indicators", "stats", "layout", "format", CellRoutes.BOUNDS, CellRoutes.ON_ERROR));
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/table", parameters, this::table).computing());
     }
@@ -64,6 +64,7 @@ public final class TableRoutes {
         if (wide && format != Format.CSV) {
             parameters.fault("layout", "layout=wide is a CSV; the rows of JSON and XML name their unit in a field");
         }
+        boolean bounds = CellRoutes.readBounds(parameters);
         Sampling sampling = reading.sampling();
         if (products.size() * bases.size() > Limits.ROWS_OF_TABLE) {
             parameters.tooMuch(
@@ -86,7 +87,8 @@ public final class TableRoutes {
                 products,
                 bases,
                 sampling,
-                stats.stream().flatMap(id -> Statistic.of(id).stream()).toList());
+                stats.stream().flatMap(id -> Statistic.of(id).stream()).toList(),
+                bounds);
         return switch (format) {
             case JSON ->
                 Answer.of(

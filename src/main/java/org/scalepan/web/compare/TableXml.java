@@ -31,12 +31,13 @@ final class TableXml {
                 element(writer, "per", row.basis().per().id());
                 element(writer, "boundary", row.basis().boundary().id());
                 for (Statistic statistic : table.statistics()) {
-                    element(writer, statistic.id(), plain(statistic.of(row.estimate())));
+                    element(writer, statistic.id(), plain(table.number(row, statistic)));
                 }
                 element(writer, "lowest_grade", row.lowestGrade());
                 element(writer, "region_used", row.regionUsed());
                 element(writer, "status", row.status());
                 element(writer, "sources", row.sources());
+                element(writer, "bound", row.estimate().bound().id());
                 writer.writeEndElement();
             }
             writer.writeEndElement();

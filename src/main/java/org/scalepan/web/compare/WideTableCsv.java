@@ -26,7 +26,8 @@ final class WideTableCsv {
             line.text(table.products().get(i).product().id())
                     .text(table.products().get(i).form());
             table.rowsOf(i)
-                    .forEach(row -> table.statistics().forEach(statistic -> LongTableCsv.cell(line, statistic, row)));
+                    .forEach(row -> table.statistics()
+                            .forEach(statistic -> line.number(table.number(row, statistic))));
             line.end();
         }
         return csv.answer();

@@ -198,8 +198,7 @@ final class FootprintView {
     }
 
     private static ObjectNode ratio(Ratio ratio) {
-        return EstimateJson.ratio(ratio.timesLess(), ratio.bound())
-                .put("bound", ratio.bound().id());
+        return EstimateJson.bounded(ratio.timesLess(), ratio.bound());
     }
 
     private static ObjectNode figures(Map<String, Double> figures) {

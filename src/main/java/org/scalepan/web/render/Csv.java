@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.sheet.FormulaGuard;
@@ -99,8 +100,18 @@ public final class Csv {
 
         /** A computed number. */
         public CsvLine number(double value) {
-            cells.add(SevenDigits.plain(value).replace('.', style.decimal()));
+            cells.add(written(value));
             return this;
+        }
+
+        /** A computed number, or an empty cell where there is none. */
+        public CsvLine number(OptionalDouble value) {
+            cells.add(value.isPresent() ? written(value.getAsDouble()) : "");
+            return this;
+        }
+
+        private String written(double value) {
+            return SevenDigits.plain(value).replace('.', style.decimal());
         }
 
         /** A published number with all its digits. */

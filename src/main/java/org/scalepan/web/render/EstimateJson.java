@@ -1,6 +1,7 @@
 package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SevenDigits;
@@ -31,9 +32,21 @@ public final class EstimateJson {
         return numbers(summary).put("text", bound.words() + Sentences.ratio(summary));
     }
 
+    /** A ratio that may be a bound, with the field that says whether it is. */
+    public static ObjectNode bounded(Summary summary, Bound bound) {
+        return ratio(summary, bound).put("bound", bound.id());
+    }
+
     /** A footprint that may be a bound. */
     public static ObjectNode footprint(Summary summary, Sentences sentences, Bound bound) {
         return of(summary, sentences.unit(), bound.words() + sentences.footprint(summary));
+    }
+
+    /** Whether there is a figure, the figure, and whether it is a bound. */
+    public static void state(ObjectNode node, Estimate estimate, Sentences sentences) {
+        node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
+        node.put("bound", estimate.bound().id());
+        estimate.summary().ifPresent(summary -> node.set("footprint", footprint(summary, sentences, estimate.bound())));
     }
 
     private static ObjectNode numbers(Summary summary) {

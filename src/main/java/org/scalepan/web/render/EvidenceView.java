@@ -2,7 +2,9 @@ package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Comparator;
 import java.util.List;
+import org.scalepan.factors.Boundary;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.StageSplit;
@@ -75,6 +77,9 @@ final class EvidenceView {
         } else if (step instanceof HarmonisationStep.ByStages stages) {
             node.put("kind", "stages");
             node.put("multiplier", SevenDigits.rounded(stages.multiplier()));
+            double[] bounds = stages.bounds();
+            node.put("multiplier_low", SevenDigits.rounded(bounds[0]));
+            node.put("multiplier_high", SevenDigits.rounded(bounds[1]));
             node.set(
                     "kept",
                     Json.texts(stages.kept().stream().map(StageSplit::id).toList()));
@@ -122,6 +127,20 @@ final class EvidenceView {
         node.put("source", rebasing.shares().cited().source());
         node.put("locator", rebasing.shares().cited().locator());
         node.put("check", rebasing.shares().cited().check().id());
+    }
+
+    /** In short, which results of the product an answer with evidence does not use, and why: those that end at the boundary asked first. */
+    static ArrayNode notUsed(List<Unused> unused, Boundary asked) {
+        ArrayNode array = Json.array();
+        unused.stream()
+                .sorted(Comparator.comparing(item -> item.result().boundary() != asked))
+                .limit(MOST_UNUSED)
+                .forEach(item -> array.addObject()
+                .put("result", item.result().id())
+                .put("source", item.result().cited().source())
+                .put("check", item.result().cited().check().id())
+                .put("reason", item.reason()));
+        return array;
     }
 
     /** Published results of the product that were not used, and why. */

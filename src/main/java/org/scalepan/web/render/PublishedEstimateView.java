@@ -17,13 +17,23 @@ public final class PublishedEstimateView {
         node.put("name", estimate.item().product().name());
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         node.put("sentence", sentences.estimate(estimate));
-        estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        node.put("bound", estimate.bound().id());
+        if (!estimate.uncounted().isEmpty()) {
+            node.set("not_counted", Json.texts(estimate.uncounted()));
+        }
+        if (!estimate.countedBeyond().isEmpty()) {
+            node.set("counted_beyond", Json.texts(estimate.countedBeyond()));
+        }
+        estimate.summary()
+                .ifPresent(
+                        summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
         node.put("studies", estimate.studies());
         node.put("results", estimate.results());
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
             node.set("evidence", EvidenceView.studies(some));
             node.put("unused_results", some.unused().size());
+            node.set("not_used", EvidenceView.notUsed(some.unused(), some.question().boundary()));
         } else if (estimate.evidence() instanceof Evidence.NoEvidence none) {
             node.put("reason", none.reason());
             node.set("known_instead", EvidenceView.unused(estimate.elsewhere()));

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.factors.Grade;
 import org.scalepan.Asked;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.FunctionalUnit;
@@ -126,7 +127,7 @@ class ClaimCheckTest {
 
     @Test
     void a_sentence_out_of_one_study_a_side_says_so_and_claims_no_probability() {
-        String alone = SampleClaims.check(asked().indicator("land"), "peas", "lamb", 2)
+        String alone = SampleClaims.check(asked().indicator("land").grade(Grade.SECONDARY), "peas", "lamb", 2)
                 .instead()
                 .sentence();
         String enough =

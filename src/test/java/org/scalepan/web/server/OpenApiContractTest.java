@@ -372,6 +372,8 @@ class OpenApiContractTest {
                     "quality-patterns",
                     "form-mix",
                     "lower-bound",
+                    "luc-bound",
+                    "later-boundary-lower",
                     "retail-feed-factor",
                     "processing-not-recorded",
                     "larger-than-farm",
