@@ -108,13 +108,18 @@ function show(flat) {
     found.credit_the_other_way?.footprint ? el("p", {}, t("farm.with-credit", { value: figure(found.credit_the_other_way.footprint.median),
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
+    impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: "en" }, ` ${found.contradictions.join("; ")}.`)) : null,
     lower ? el("p", { class: "lower" }, t("farm.lower")) : null);
+  at("take-section").hidden = impossible(found);
   view.show(found, asked.system.name);
   // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
   fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
-  takeAway(found, flat, lower);
+  if (!impossible(found)) takeAway(found, flat, lower);
 }
+
+/** Whether the records contradict themselves: then the figure is shown, and nothing is there to be copied. */
+const impossible = (found) => (found.contradictions ?? []).length > 0;
 
 function besideSaid(side, found) {
   const told = times(side);
@@ -125,6 +130,7 @@ function besideSaid(side, found) {
 /** Why there is no ratio: no figure, a figure that may be zero or below, or a bound. */
 function withoutRatio(side, found) {
   if (!side.footprint) return "farm.beside-none";
+  if (impossible(found) || impossible(side)) return "farm.beside-impossible";
   const positive = side.footprint.low > 0 && found.footprint.low > 0;
   return positive ? "farm.beside-bound" : "farm.beside-below";
 }

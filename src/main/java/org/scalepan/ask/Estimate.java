@@ -47,4 +47,9 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** What is required and not counted, in words; empty when the figure is exact. */
     List<String> uncounted();
+
+    /** How the records behind it contradict themselves, in words: then nothing can be said with the figure. Empty of publications. */
+    default List<String> contradictions() {
+        return List.of();
+    }
 }

@@ -2,6 +2,7 @@ package org.scalepan.production;
 
 import java.util.List;
 import org.scalepan.footprint.Bound;
+import org.scalepan.production.FarmBalance.BalanceVerdict;
 
 /**
  * What goes in and out of a farm in a year: the same for an insect farm and a herd.
@@ -11,12 +12,32 @@ import org.scalepan.footprint.Bound;
  * @param flows every line that was counted
  * @param gaps every field that a default filled or that is not counted
  * @param remarks what a reader should look at
+ * @param balances what goes in against what comes out, of what is conserved
  */
-public record Inventory(String name, Output output, List<Flow> flows, List<Gap> gaps, List<Remark> remarks) {
+public record Inventory(
+        String name,
+        Output output,
+        List<Flow> flows,
+        List<Gap> gaps,
+        List<Remark> remarks,
+        List<FarmBalance> balances) {
     public Inventory {
         flows = List.copyOf(flows);
         gaps = List.copyOf(gaps);
         remarks = List.copyOf(remarks);
+        balances = List.copyOf(balances);
+    }
+
+    /** An inventory without balances. */
+    public Inventory(String name, Output output, List<Flow> flows, List<Gap> gaps, List<Remark> remarks) {
+        this(name, output, flows, gaps, remarks, List.of());
+    }
+
+    /** The balances by which the records contradict themselves. */
+    public List<FarmBalance> impossible() {
+        return balances.stream()
+                .filter(balance -> balance.verdict() == BalanceVerdict.IMPOSSIBLE)
+                .toList();
     }
 
     /** What is required on a basis and not counted. */
@@ -24,8 +45,14 @@ public record Inventory(String name, Output output, List<Flow> flows, List<Gap> 
         return gaps.stream().filter(gap -> gap.lowers(scope)).toList();
     }
 
-    /** Whether what is added up here on a basis is the figure, or less than it because something required is not counted. */
+    /**
+     * Whether what is added up here on a basis is the figure, or less than it because something required is not counted. Records that
+     * contradict themselves bound nothing: which of them is wrong is not known.
+     */
     public Bound bound(Scope scope) {
+        if (!impossible().isEmpty()) {
+            return Bound.NONE;
+        }
         return uncounted(scope).isEmpty() ? Bound.EXACT : Bound.AT_LEAST;
     }
 }

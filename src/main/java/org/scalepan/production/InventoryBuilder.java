@@ -12,6 +12,7 @@ public final class InventoryBuilder {
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private final List<UncountedLine> lines = new ArrayList<>();
+    private final List<FarmBalance> balances = new ArrayList<>();
 
     /** Recorded lines that no factor is held for may be this part of all lines of their kind before they make a bound. */
     private static final double NEGLIGIBLE = 0.01;
@@ -98,10 +99,22 @@ public final class InventoryBuilder {
         }
     }
 
+    /** Adds a balance; one that fails or is unusual is a remark too. */
+    public void balance(FarmBalance balance) {
+        balances.add(balance);
+        switch (balance.verdict()) {
+            case IMPOSSIBLE -> remark(Remark.AGAINST_PHYSICS, balance.reason());
+            case UNUSUAL -> remark(Remark.UNUSUAL, balance.reason());
+            case POSSIBLE, NOT_MADE -> {
+                // Told among the balances.
+            }
+        }
+    }
+
     /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
         return new Inventory(
-                name, output, flows, gaps.stream().map(this::weighed).toList(), remarks);
+                name, output, flows, gaps.stream().map(this::weighed).toList(), remarks, balances);
     }
 
     /** A gap that stands for lines which are negligible in all, for every indicator that it touches, makes no bound. */

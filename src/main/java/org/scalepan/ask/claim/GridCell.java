@@ -40,8 +40,9 @@ public record GridCell(
      * How one side is measured on this basis.
      *
      * @param leastCaused its 10th percentile rounded down to two figures, where that is above zero
-     * @param lowerBound whether something required is not counted, so that the true figure is higher
-     * @param uncounted what that is, in words
+     * @param bound whether the figure is one or a bound
+     * @param uncounted what is required and not counted, in words
+     * @param contradictions how the records behind it contradict themselves, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how many studies support it, in words
      * @param results the published numbers used
@@ -52,14 +53,16 @@ public record GridCell(
             OptionalDouble leastCaused,
             int studies,
             boolean bearsLikelihood,
-            boolean lowerBound,
+            Bound bound,
             List<String> uncounted,
+            List<String> contradictions,
             boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
             Optional<String> missing) {
         public Evidenced {
             uncounted = List.copyOf(uncounted);
+            contradictions = List.copyOf(contradictions);
             results = List.copyOf(results);
         }
 
@@ -74,26 +77,28 @@ public record GridCell(
                     estimate.summary(),
                     estimate.footprint()
                             .filter(Footprint::isPositive)
+                            .filter(footprint -> estimate.bound().supportsAtLeast())
                             .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
                             .orElse(OptionalDouble.empty()),
                     published == null ? 0 : published.studies(),
                     estimate.bearsLikelihood(),
-                    estimate.isLowerBound(),
+                    estimate.bound(),
                     estimate.uncounted(),
+                    estimate.contradictions(),
                     published != null && published.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
                     estimate.missing());
         }
 
-        /** Whether the figure is a bound. */
-        public Bound bound() {
-            return lowerBound ? Bound.AT_LEAST : Bound.EXACT;
+        /** True when something required is not counted, so that the true figure is higher. */
+        public boolean lowerBound() {
+            return bound == Bound.AT_LEAST;
         }
 
         /** True when too few studies stand behind it for a likelihood word. */
         boolean isThin() {
-            return !bearsLikelihood && !lowerBound;
+            return !bearsLikelihood && bound == Bound.EXACT;
         }
     }
 
@@ -172,6 +177,14 @@ public record GridCell(
         return Stream.concat(Stream.of(product), reference.stream())
                 .filter(side -> !side.uncounted().isEmpty())
                 .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** How records of a side contradict themselves, for whom; empty when they do not. */
+    String contradictions() {
+        return Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> !side.contradictions().isEmpty())
+                .map(side -> side.words() + ": " + String.join("; ", side.contradictions()))
                 .collect(Collectors.joining("; "));
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.SystemEstimate;
+import org.scalepan.production.FarmBalance;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 import org.scalepan.web.http.Problem;
@@ -90,7 +91,8 @@ final class BulkCsvView implements BulkView {
         line.text(row.inventory().output().form());
         line.text(row.estimates().get(0).scope().boundary().id());
         line.text(row.status());
-        List<String> missing = new ArrayList<>();
+        List<String> missing = new ArrayList<>(
+                row.inventory().impossible().stream().map(FarmBalance::reason).toList());
         for (SystemEstimate estimate : row.estimates()) {
             if (estimate.summary().isPresent()) {
                 var summary = estimate.summary().get();

@@ -18,8 +18,11 @@ public sealed interface BulkRow {
             estimates = List.copyOf(estimates);
         }
 
-        /** Whether all, some or none of the indicators asked for have a figure. */
+        /** Whether all, some or none of the indicators asked for have a figure, or the records contradict themselves. */
         String status() {
+            if (!inventory.impossible().isEmpty()) {
+                return "impossible";
+            }
             long figures = estimates.stream()
                     .filter(estimate -> estimate.system().isPresent())
                     .count();

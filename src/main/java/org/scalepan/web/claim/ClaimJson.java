@@ -148,6 +148,9 @@ final class ClaimJson {
         if (side.lowerBound()) {
             node.set("not_counted", Json.texts(side.uncounted()));
         }
+        if (!side.contradictions().isEmpty()) {
+            node.set("contradictions", Json.texts(side.contradictions()));
+        }
         Json.put(node, "missing", side.missing());
     }
 
