@@ -63,14 +63,8 @@ final class FrassInventory {
         if (recorded() && nitrogen.getAsDouble() == 0) {
             return;
         }
-        if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
-            // Feed of unknown nitrogen may contain the nitrogen of the larvae.
-            return;
-        }
         if (!(nitrogen.getAsDouble() > 0)) {
-            builder.remark(
-                    Remark.AGAINST_PHYSICS,
-                    "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
+            // Feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what is wrong.
             return;
         }
         ActivityTerm n = ActivityTerm.of(nitrogen.getAsDouble());

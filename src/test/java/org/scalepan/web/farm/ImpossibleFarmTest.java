@@ -111,8 +111,9 @@ class ImpossibleFarmTest {
         assertEquals("undecided", JsonAt.text(answer, "/verdict"));
         assertTrue(JsonAt.text(answer, "/reason").contains("more nitrogen comes out than goes in"), answer::toString);
         assertFalse(answer.path("say_instead").has("times_less"));
-        assertFalse(answer.at("/checks/0/grid/0").has("probability"), answer::toString);
-        assertFalse(answer.at("/checks/0/grid/0").has("times_less"), answer::toString);
+        assertEquals("undecided", JsonAt.text(answer, "/checks/0/cells/0/verdict"));
+        assertFalse(answer.at("/checks/0/cells/0").has("probability"), answer::toString);
+        assertFalse(answer.at("/checks/0/cells/0").has("times_less"), answer::toString);
     }
 
     @Test

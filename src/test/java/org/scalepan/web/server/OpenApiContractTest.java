@@ -44,6 +44,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.Note;
+import org.scalepan.production.FarmBalance;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.web.Reply;
@@ -372,6 +373,7 @@ class OpenApiContractTest {
                     "quality-patterns",
                     "form-mix",
                     "lower-bound",
+                    "impossible-balance",
                     "retail-feed-factor",
                     "computed-beside-published",
                     "fresh-beside-dried",
@@ -400,6 +402,16 @@ class OpenApiContractTest {
         own.put("gases of records", () -> gasesAnd("co2e-not-parted"));
         own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
         own.put("remark codes", () -> constants(Remark.class));
+        own.put(
+                "balance kinds",
+                () -> Stream.of(FarmBalance.BalanceKind.values())
+                        .map(FarmBalance.BalanceKind::id)
+                        .toList());
+        own.put(
+                "balance verdicts",
+                () -> Stream.of(FarmBalance.BalanceVerdict.values())
+                        .map(FarmBalance.BalanceVerdict::id)
+                        .toList());
         own.put("warming_sets or not-stated", () -> {
             Set<String> sets =
                     new LinkedHashSet<>(RunningScalepan.library().warmingSets().keySet());
