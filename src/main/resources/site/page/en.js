@@ -167,6 +167,7 @@ export default {
     sentence: "{name}, by its own records: {value} {unit} of {product} ({interval}; 90 % interval), {boundary}.",
     "sentence-besides": "That is {besides}.",
     "sentence-beside": "{times} than {product} ({interval}; {kind})",
+    "impossible": "These records contradict themselves: more comes out than the feed holds. The figure is shown, and nothing can be said with it:", "beside-impossible": "no ratio with {product}: the records contradict themselves",
     "beside-bound": "no ratio with {product}: something required is not counted", "at-least": "at least ", "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",

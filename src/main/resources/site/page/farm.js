@@ -109,18 +109,23 @@ function show(flat) {
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
     lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.join("; ") }) : t("farm.lower")) : null,
+    impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: "en" }, ` ${found.contradictions.join("; ")}.`)) : null,
     next(found.record_next ?? []));
+  at("take-section").hidden = impossible(found);
   view.show(found, asked.system.name);
   // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
   fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
-  takeAway(found, flat, lower);
+  if (!impossible(found)) takeAway(found, flat, lower);
 }
 
 /** What would make the figure truer, what could change it most first. */
 const next = (found) => (found.length === 0 ? null : el("details", { class: "record-next" }, el("summary", {}, t("farm.next")),
   el("ol", { lang: "en" }, found.map((one) => el("li", {}, el("strong", {}, one.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${one.now}`,
     one.share === undefined ? null : el("small", {}, ` ${t("farm.next-share", { share: share(one.share) })}`))))));
+
+/** Whether the records contradict themselves: then the figure is shown, and nothing is there to be copied. */
+const impossible = (found) => (found.contradictions ?? []).length > 0;
 
 function besideSaid(side, found) {
   const told = times(side);
@@ -131,6 +136,7 @@ function besideSaid(side, found) {
 /** Why there is no ratio: no figure, a figure that may be zero or below, or a bound. */
 function withoutRatio(side, found) {
   if (!side.footprint) return "farm.beside-none";
+  if (impossible(found) || impossible(side)) return "farm.beside-impossible";
   const positive = side.footprint.low > 0 && found.footprint.low > 0;
   return positive ? "farm.beside-bound" : "farm.beside-below";
 }

@@ -170,6 +170,7 @@ export default {
     sentence: "{name}, d’après son carnet : {value} {unit} ({product} ; {interval}, intervalle à 90 %), {boundary}.",
     "sentence-besides": "C’est {besides}.",
     "sentence-beside": "{times} que {product} ({interval} ; {kind})",
+    "impossible": "Ces relevés se contredisent : il sort plus que l’aliment ne contient. Le chiffre est montré, et rien ne peut en être dit :", "beside-impossible": "pas de rapport avec {product} : les relevés se contredisent",
     "beside-bound": "pas de rapport avec {product} : quelque chose de requis n’est pas compté", "at-least": "au moins ", "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",

@@ -57,4 +57,9 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** What is counted although the question leaves it out, in words; empty when the figure is exact. */
     List<String> countedBeyond();
+
+    /** How the records behind it contradict themselves, in words: then nothing can be said with the figure. Empty of publications. */
+    default List<String> contradictions() {
+        return List.of();
+    }
 }

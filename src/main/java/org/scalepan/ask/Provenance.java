@@ -42,6 +42,18 @@ public record Provenance(Library library, List<Estimate> estimates) {
                     "Something required is not counted (see gaps): the figure is a lower bound, and a ratio with it is a bound too.",
                     List.of()));
         }
+        List<String> impossible = systems()
+                .flatMap(estimate -> estimate.contradictions().stream()
+                        .map(why -> estimate.inventory().name() + ": " + why))
+                .distinct()
+                .toList();
+        if (!impossible.isEmpty()) {
+            warnings.add(new Warning(
+                    "impossible-balance",
+                    "Records contradict themselves (" + String.join("; ", impossible)
+                            + "): their figures are shown, and no ratio, saving or verdict rests on them.",
+                    List.of()));
+        }
         retailFeed().ifPresent(warnings::add);
         unprocessed().ifPresent(warnings::add);
         List<PublishedEstimate> published = published().toList();

@@ -55,7 +55,7 @@ public final class Sentences {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
                 .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent()
-                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate) + contradicted(estimate)
                         + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
     }
@@ -173,6 +173,14 @@ public final class Sentences {
                 .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())
                 .collect(Collectors.joining("; "));
         return named.isEmpty() ? "" : before + named + ".";
+    }
+
+    /** Why nothing can be said with a figure, behind a sentence; empty where its records do not contradict themselves. */
+    public static String contradicted(Estimate estimate) {
+        return estimate.contradictions().isEmpty()
+                ? ""
+                : " Nothing can be said with it, because the records contradict themselves: "
+                        + String.join("; ", estimate.contradictions()) + ".";
     }
 
     private String probability(Estimate product, Estimate reference, Ratio versus) {

@@ -10,6 +10,7 @@ import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
@@ -49,7 +50,7 @@ public record SystemEstimate(
 
     @Override
     public boolean bearsLikelihood() {
-        return !isLowerBound();
+        return bound() == Bound.EXACT;
     }
 
     @Override
@@ -74,6 +75,11 @@ public record SystemEstimate(
     @Override
     public List<String> countedBeyond() {
         return List.of();
+    }
+
+    @Override
+    public List<String> contradictions() {
+        return inventory.impossible().stream().map(FarmBalance::reason).toList();
     }
 
     /** A gap's field in words: {@code feed (pineapple-residue, ghg)}. */

@@ -86,6 +86,11 @@ public final class FarmInventory {
         return feed.dryMatterKnown() ? OptionalDouble.of(builder.total(Flux.FEED_DRY_MATTER)) : OptionalDouble.empty();
     }
 
+    /** What the feed of a year holds of something conserved; empty where no feed is recorded. */
+    public Optional<FeedContent> feedContent(FarmBalance.BalanceKind kind) {
+        return feedRecorded ? Optional.of(feed.content(kind)) : Optional.empty();
+    }
+
     private void site(FarmRecords records) {
         double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
         if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {

@@ -25,6 +25,10 @@ final class FeedInventory {
     private static final List<String> DRY_MATTER = List.of("energy", "feed-dry-matter", "ghg", "land", "water");
     /** kg protein per kg nitrogen in feed (IPCC, chapter 10, equation 10.32). */
     private static final double PROTEIN_PER_NITROGEN = 6.25;
+    /** MJ per kg: more than any fat gives off when it burns (about 39.5; common practice, no source). */
+    private static final double ENERGY_OF_FAT = 40;
+    /** Kinds of feed whose gross energy per kg dry matter the guidelines take as one figure. */
+    private static final Set<String> OF_PLANTS = Set.of("crop", "forage", "by-product", "residue");
 
     private final Library library;
     private final Background background;
@@ -50,6 +54,10 @@ final class FeedInventory {
     private boolean nitrogenKnown;
     private boolean dryMatterKnown = true;
 
+    private final FeedContent.FeedSum nitrogenContent = new FeedContent.FeedSum();
+    private final FeedContent.FeedSum dryMatterContent = new FeedContent.FeedSum();
+    private final FeedContent.FeedSum energyContent = new FeedContent.FeedSum();
+
     FeedInventory(Library library, InventoryBuilder builder, Optional<String> region) {
         this.library = library;
         this.background = Background.of(library);
@@ -66,6 +74,7 @@ final class FeedInventory {
                 term -> builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED_DRY_MATTER, term),
                 () -> dryMatterKnown = false);
         nitrogen(feed, mass, dry);
+        contents(feed, mass, dry);
         legality(feed.ingredient());
         taken.clear();
         burden(feed, mass, dry, Flux.CO2E, "ghg", feed.own().ghg());
@@ -153,6 +162,51 @@ final class FeedInventory {
         return dryMatterKnown;
     }
 
+    /** What the feed holds of something conserved. */
+    FeedContent content(FarmBalance.BalanceKind kind) {
+        return switch (kind) {
+            case NITROGEN -> nitrogenContent.content();
+            case DRY_MATTER -> dryMatterContent.content();
+            case GROSS_ENERGY -> energyContent.content();
+        };
+    }
+
+    private void contents(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        String ingredient = feed.ingredient();
+        // Nothing holds more dry matter than itself, more nitrogen than pure protein, or more energy than pure fat.
+        double dryAtMost = dry.map(ActivityTerm::central).orElse(mass.central());
+        dry.ifPresentOrElse(
+                term -> dryMatterContent.known(term.central(), rows(term)),
+                () -> dryMatterContent.unknown(ingredient, dryAtMost));
+        proteinOf(ingredient, mass, dry)
+                .ifPresentOrElse(
+                        term -> nitrogenContent.known(term.central() / PROTEIN_PER_NITROGEN, rows(term)),
+                        () -> nitrogenContent.unknown(ingredient, dryAtMost / PROTEIN_PER_NITROGEN));
+        grossEnergy(ingredient, mass, dry)
+                .ifPresentOrElse(
+                        term -> energyContent.known(term.central(), rows(term)),
+                        () -> energyContent.unknown(ingredient, dryAtMost * ENERGY_OF_FAT));
+    }
+
+    /** MJ by the ingredient's own row; of plants by the guidelines' mean of forage and grain. */
+    private Optional<ActivityTerm> grossEnergy(String ingredient, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        Optional<BackgroundFactor> own = background.row(COMPOSITION, ingredient, "gross-energy");
+        if (own.isPresent()) {
+            return base(own.get(), mass, dry).map(base -> base.times(background.factor(own.get())));
+        }
+        IpccTables tables = IpccTables.of(library, "2019");
+        return library.row("ingredients", ingredient)
+                .filter(row -> OF_PLANTS.contains(row.text("kind")))
+                .flatMap(row -> tables.find("feed-gross-energy", IpccTables.Where.of("all-animals")))
+                .flatMap(row -> dry.map(term -> term.times(tables.factor(row))));
+    }
+
+    private static List<String> rows(ActivityTerm term) {
+        return term.uses().stream()
+                .flatMap(use -> use.factor().row().stream())
+                .toList();
+    }
+
     private Optional<ActivityTerm> dryMatter(FeedUse feed, ActivityTerm mass) {
         if (feed.moisture().isPresent()) {
             return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
@@ -178,17 +232,22 @@ final class FeedInventory {
     }
 
     private void nitrogen(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
-        Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "protein");
-        Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
-        if (base.isEmpty()) {
+        Optional<ActivityTerm> known = proteinOf(feed.ingredient(), mass, dry);
+        if (known.isEmpty()) {
             withoutNitrogen.add(feed.ingredient());
             massWithoutNitrogen += feed.kilograms();
             return;
         }
         nitrogenKnown = true;
-        ActivityTerm protein = base.get().times(background.fraction(row.orElseThrow()));
+        ActivityTerm protein = known.get();
         builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
         nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
+    }
+
+    private Optional<ActivityTerm> proteinOf(String ingredient, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        return background
+                .row(COMPOSITION, ingredient, "protein")
+                .flatMap(row -> base(row, mass, dry).map(base -> base.times(background.fraction(row))));
     }
 
     private void legality(String ingredient) {

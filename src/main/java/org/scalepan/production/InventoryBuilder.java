@@ -12,6 +12,7 @@ public final class InventoryBuilder {
     private final List<UncountedLine> lines = new ArrayList<>();
     private final List<String> burdenFree = new ArrayList<>();
     private Optional<InventoryBuilder> displacedUse = Optional.empty();
+    private final List<FarmBalance> balances = new ArrayList<>();
 
     /** Recorded lines that no factor is held for may be this part of all lines of their kind before they make a bound. */
     private static final double NEGLIGIBLE = 0.01;
@@ -117,6 +118,18 @@ public final class InventoryBuilder {
         return other;
     }
 
+    /** Adds a balance; one that fails or is unusual is a remark too. */
+    public void balance(FarmBalance balance) {
+        balances.add(balance);
+        switch (balance.verdict()) {
+            case IMPOSSIBLE -> remark(Remark.AGAINST_PHYSICS, balance.reason());
+            case UNUSUAL -> remark(Remark.UNUSUAL, balance.reason());
+            case POSSIBLE, NOT_MADE -> {
+                // Told among the balances.
+            }
+        }
+    }
+
     /** The inventory of what was added. */
     public Inventory inventory(String name, Output output) {
         return new Inventory(
@@ -125,6 +138,7 @@ public final class InventoryBuilder {
                 flows,
                 lines.isEmpty() ? gaps : gaps.stream().map(this::weighed).toList(),
                 remarks,
+                balances,
                 displacedUse.map(other -> new DisplacedUse(burdenFree, other.flows, other.gaps)));
     }
 

@@ -25,7 +25,7 @@ class GapTest {
                 .climate("tropical-wet")
                 .gives(Herd.AnimalKind.MILK, 60_000)
                 .manure(manure, 1)
-                .feed(Fed.of("maize", 9000).moisture(0.13))
+                .feed(Fed.of("maize", 45_000).moisture(0.13))
                 .energy("diesel", 90)
                 .area(40, 500);
     }

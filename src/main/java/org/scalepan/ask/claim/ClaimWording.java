@@ -66,6 +66,10 @@ final class ClaimWording {
         if (!asked.hasEvidence()) {
             return where + ", there is no evidence: " + missing(asked) + ".";
         }
+        if (!asked.contradictions().isEmpty()) {
+            return where + ", it is not decided, because the records contradict themselves: " + asked.contradictions()
+                    + ".";
+        }
         if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
             return where + ", nothing can be compared, because both sides are " + asked.bothBounds() + ": "
                     + asked.openEnds() + ".";
@@ -203,6 +207,8 @@ final class ClaimWording {
         StringBuilder text = new StringBuilder(side.words()).append(": ");
         if (!asked.hasEvidence()) {
             text.append("not measured on the basis asked");
+        } else if (!asked.contradictions().isEmpty()) {
+            text.append("not decided, because the records contradict themselves");
         } else if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
             text.append("not comparable, because both sides are ").append(asked.bothBounds());
         } else if (question.claimed().times().isEmpty()) {

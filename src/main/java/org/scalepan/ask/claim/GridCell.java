@@ -45,6 +45,7 @@ public record GridCell(
      * @param bound whether the figure is the figure or a bound of it
      * @param uncounted what is required and not counted, so that the true figure is higher, in words
      * @param countedBeyond what is counted although the question leaves it out, so that the true figure is lower, in words
+     * @param contradictions how the records behind it contradict themselves, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param amount how many studies support it, in words
      * @param results the published numbers used
@@ -59,6 +60,7 @@ public record GridCell(
             Bound bound,
             List<String> uncounted,
             List<String> countedBeyond,
+            List<String> contradictions,
             boolean keepsOtherSets,
             String amount,
             List<PublishedResult> results,
@@ -67,6 +69,7 @@ public record GridCell(
         public Evidenced {
             uncounted = List.copyOf(uncounted);
             countedBeyond = List.copyOf(countedBeyond);
+            contradictions = List.copyOf(contradictions);
             results = List.copyOf(results);
         }
 
@@ -88,6 +91,7 @@ public record GridCell(
                     estimate.bound(),
                     estimate.uncounted(),
                     estimate.countedBeyond(),
+                    estimate.contradictions(),
                     published != null && published.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
@@ -204,6 +208,14 @@ public record GridCell(
     /** What both sides are where no ratio bounds anything. */
     String bothBounds() {
         return product.bound() == Bound.AT_MOST ? "upper bounds" : "lower bounds";
+    }
+
+    /** How records of a side contradict themselves, for whom; empty when they do not. */
+    String contradictions() {
+        return Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> !side.contradictions().isEmpty())
+                .map(side -> side.words() + ": " + String.join("; ", side.contradictions()))
+                .collect(Collectors.joining("; "));
     }
 
     /** How much stands behind both sides, in words. */

@@ -127,6 +127,15 @@ final class StrongestSentence {
 
     /** Of a bound that supports neither sentence: what is missing, and no number to be quoted. */
     private Instead undecided(GridCell cell, String where) {
+        if (!cell.contradictions().isEmpty()) {
+            return new Instead(
+                    where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
+                            + ", because the records contradict themselves: " + cell.contradictions() + ".",
+                    Optional.of(cell.basis()),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    sources(cell));
+        }
         return new Instead(
                 where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
                         + (cell.isOpenByLandUse()

@@ -84,6 +84,8 @@ public record BreakEven(
         NO_EFFECT("no-effect"),
         /** A side is a bound that does not decide it, or the entry's own factor is missing. */
         NOT_COUNTED("not-counted"),
+        /** The records of a side contradict themselves, so that no figure of them can be changed soundly. */
+        IMPOSSIBLE_BALANCE("impossible-balance"),
         ALWAYS_ABOVE("always-above"),
         ALWAYS_BELOW("always-below"),
         /** The footprint jumps over the reference, because a class of the guidelines' tables changes. */
@@ -113,6 +115,10 @@ public record BreakEven(
                 random);
         if (reference.footprint().isEmpty() || system.footprint().isEmpty()) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NO_FIGURE, Optional.empty()));
+        }
+        if (!system.contradictions().isEmpty() || !reference.contradictions().isEmpty()) {
+            return new BreakEven(
+                    question, system, reference, new NoBreakEven(Reason.IMPOSSIBLE_BALANCE, Optional.empty()));
         }
         if (isUncounted(question, system)) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NOT_COUNTED, Optional.empty()));

@@ -105,6 +105,11 @@ public final class BreakEvenWords {
                                 .collect(java.util.stream.Collectors.joining("; "))
                         + ".";
             case NOT_COUNTED -> "No break-even can be given for " + input.words() + ". " + uncounted();
+            case IMPOSSIBLE_BALANCE ->
+                "No break-even can be given."
+                        + Stream.<Estimate>of(answer.system(), answer.reference())
+                                .map(Sentences::contradicted)
+                                .collect(Collectors.joining());
             case NO_EFFECT ->
                 "Changing " + input.words() + " makes no difference to " + sentences.measure() + ", of " + system()
                         + ".";

@@ -140,6 +140,13 @@ public record Sensitivity(
         }
 
         Optional<String> missing() {
+            Optional<Estimate> impossible = java.util.stream.Stream.concat(
+                            java.util.stream.Stream.of(estimate), reference.stream())
+                    .filter(one -> !one.contradictions().isEmpty())
+                    .findFirst();
+            if (impossible.isPresent()) {
+                return impossible.map(one -> one.words() + ": " + String.join("; ", one.contradictions()));
+            }
             Optional<Estimate> without = java.util.stream.Stream.concat(
                             java.util.stream.Stream.of(estimate), reference.stream())
                     .filter(one -> one.footprint().isEmpty())
@@ -151,8 +158,9 @@ public record Sensitivity(
     /** Answers a question. */
     public static Sensitivity of(Library library, SensitivityQuestion question) {
         Sides sides = Sides.of(library, question);
-        List<EntrySwing> entries = entries(library, question);
         Optional<String> missing = sides.missing();
+        boolean contradicted = !sides.estimate.contradictions().isEmpty();
+        List<EntrySwing> entries = contradicted ? List.of() : entries(library, question);
         if (missing.isPresent()) {
             return new Sensitivity(
                     question, sides.estimate, sides.reference, 0, Optional.empty(), List.of(), entries, missing);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
@@ -112,13 +113,20 @@ public final class SubstitutionSentences {
                                             figures.avoided(), change.unit().words() + " a year", figures.bound())
                                     + "." + uncounted(change)),
                             () -> sentences.add(name + ": no evidence for " + String.join(" and ", change.silent())
-                                    + "." + instead(change)));
+                                    + "." + contradicted(change) + instead(change)));
         }
         people().forEach(sentences::add);
         substitution.money().ifPresent(money -> money(money, sentences));
         sentences.add(
                 "The estimate is ex ante and unverified, it is not an offset or a credit, and the displacement is assumed.");
         return String.join(" ", sentences);
+    }
+
+    private static String contradicted(YearlyChange change) {
+        return Stream.concat(Stream.of(change.product()), change.baseline().stream())
+                .distinct()
+                .map(Sentences::contradicted)
+                .collect(Collectors.joining());
     }
 
     /** What is required and not counted on any side of a change, as a sentence; empty when nothing is. */

@@ -76,7 +76,9 @@ public record YearlyChange(
     /** Why there are no figures. */
     public Optional<String> missing() {
         List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
-                .flatMap(estimate -> estimate.missing().map(why -> estimate.words() + ": " + why).stream())
+                .flatMap(estimate -> Stream.concat(
+                                estimate.missing().stream(), estimate.contradictions().stream())
+                        .map(why -> estimate.words() + ": " + why))
                 .distinct()
                 .toList();
         return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
@@ -85,10 +87,15 @@ public record YearlyChange(
     /** The sides that have no figure, by name. */
     public List<String> silent() {
         return Stream.concat(Stream.of(product), baseline.stream())
-                .filter(estimate -> estimate.footprint().isEmpty())
+                .filter(YearlyChange::isSilent)
                 .map(Estimate::words)
                 .distinct()
                 .toList();
+    }
+
+    /** True when no figure can rest on it: there is none, or it is of records that contradict themselves. */
+    private static boolean isSilent(Estimate estimate) {
+        return estimate.footprint().isEmpty() || !estimate.contradictions().isEmpty();
     }
 
     /** Every side behind the figures; none when there are none. */
@@ -112,7 +119,7 @@ public record YearlyChange(
                 .toList();
         YearlyUnit unit = YearlyUnit.of(basis.indicator());
         boolean silent = Stream.concat(Stream.of(product), baseline.stream())
-                .anyMatch(estimate -> estimate.footprint().isEmpty());
+                .anyMatch(YearlyChange::isSilent);
         if (silent) {
             return new YearlyChange(
                     basis,
@@ -197,7 +204,7 @@ public record YearlyChange(
             CommonRandomNumbers random) {
         EqualBasis equalBasis = question.equalBasis();
         Supply supply = Supply.of(library, side, equalBasis.counted(), equalBasis, basis);
-        if (estimate.footprint().isEmpty() || !(supply instanceof Supply.Known known)) {
+        if (isSilent(estimate) || !(supply instanceof Supply.Known known)) {
             return Optional.empty();
         }
         double[] perUnit = estimate.footprint().orElseThrow().draws();

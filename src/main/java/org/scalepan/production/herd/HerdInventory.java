@@ -61,11 +61,13 @@ public final class HerdInventory {
 
     private Inventory make() {
         ofTheTables();
-        new FarmInventory(library, herd.records(), builder).add(herd.records());
+        FarmInventory farm = new FarmInventory(library, herd.records(), builder);
+        farm.add(herd.records());
         Optional<EnergyNeed> need = herd.cattle().map(this::need);
         milkAgainstYield();
         enteric(need);
         manure(need);
+        new HerdBalances(library, herd, farm, builder).add();
         return builder.inventory(herd.records().name(), new HerdOutput(library, herd, builder).output());
     }
 

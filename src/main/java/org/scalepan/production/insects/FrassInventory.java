@@ -63,14 +63,8 @@ final class FrassInventory {
         if (recorded() && nitrogen.getAsDouble() == 0) {
             return;
         }
-        if (!(nitrogen.getAsDouble() > 0) && !unknown.isEmpty()) {
-            // Feed of unknown nitrogen may contain the nitrogen of the larvae.
-            return;
-        }
         if (!(nitrogen.getAsDouble() > 0)) {
-            builder.remark(
-                    Remark.AGAINST_PHYSICS,
-                    "the larvae hold more nitrogen than the feed recorded: feed is missing, or the harvest is too high");
+            // Feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what is wrong.
             return;
         }
         ActivityTerm n = ActivityTerm.of(nitrogen.getAsDouble());
@@ -103,24 +97,39 @@ final class FrassInventory {
         return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
     }
 
+    /**
+     * kg N in frass that the grower weighed, and the row by which it is known.
+     *
+     * @param kilograms empty where no frass was weighed or nothing is known of its nitrogen
+     */
+    record WeighedNitrogen(OptionalDouble kilograms, Optional<String> row) {}
+
+    /** The nitrogen of weighed frass, by the grower's own analysis or the published one of the species. */
+    WeighedNitrogen weighed() {
+        OptionalDouble mass = farm.frass().map(InsectFarm.Frass::kilograms).orElse(OptionalDouble.empty());
+        if (mass.isEmpty()) {
+            return new WeighedNitrogen(OptionalDouble.empty(), Optional.empty());
+        }
+        OptionalDouble own = farm.frass().orElseThrow().nitrogen();
+        if (own.isPresent()) {
+            return new WeighedNitrogen(OptionalDouble.of(mass.getAsDouble() * own.getAsDouble()), Optional.empty());
+        }
+        Optional<BackgroundFactor> row = background.row("frass", farm.product().id(), "nitrogen");
+        return new WeighedNitrogen(
+                row.map(found -> OptionalDouble.of(
+                                mass.getAsDouble() * background.fraction(found).central()))
+                        .orElse(OptionalDouble.empty()),
+                row.map(BackgroundFactor::id));
+    }
+
     private OptionalDouble nitrogen() {
         Optional<InsectFarm.Frass> frass = farm.frass();
-        if (frass.isPresent() && frass.get().kilograms().isPresent()) {
-            double kilograms = frass.get().kilograms().getAsDouble();
-            if (frass.get().nitrogen().isPresent()) {
-                return OptionalDouble.of(kilograms * frass.get().nitrogen().getAsDouble());
-            }
-            Optional<BackgroundFactor> row =
-                    background.row("frass", farm.product().id(), "nitrogen");
-            if (row.isPresent()) {
-                builder.filled(
-                        "frass/nitrogen",
-                        Gap.GHG,
-                        "the published nitrogen of this species' frass",
-                        row.get().id());
-                return OptionalDouble.of(
-                        kilograms * background.fraction(row.get()).central());
-            }
+        WeighedNitrogen weighed = weighed();
+        if (weighed.kilograms().isPresent()) {
+            weighed.row()
+                    .ifPresent(row -> builder.filled(
+                            "frass/nitrogen", Gap.GHG, "the published nitrogen of this species' frass", row));
+            return weighed.kilograms();
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
             return OptionalDouble.empty();

@@ -7,22 +7,41 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.factors.table.Row;
 import org.scalepan.production.Factor;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.SpreadReading;
 
 /** The library's factors of gases and composition of insects, read once. */
 final class InsectFactors {
-    private static final Set<String> FRACTIONS = Set.of("protein", "dry-matter");
+    private static final Set<String> FRACTIONS = Set.of("protein", "dry-matter", "fat");
 
     private final Map<String, Gases> gases = new HashMap<>();
     private final Map<LarvalContent, Factor> contents = new HashMap<>();
     private final Optional<Range> range;
+    private final Map<String, LeastFeed> leastFeed = new HashMap<>();
+    private final Map<String, EnergyOfNutrient> energies = new HashMap<>();
+
+    /**
+     * The least dry feed that was published for a species, in kg per kg live.
+     *
+     * @param row the row's id
+     */
+    record LeastFeed(double kilograms, String row, String source) {}
+
+    /**
+     * Energy of a nutrient by the factors of food labels.
+     *
+     * @param megajoules per kg
+     * @param row the row's id
+     */
+    record EnergyOfNutrient(double megajoules, String row) {}
 
     /**
      * The gases of a species as they were measured.
@@ -75,6 +94,44 @@ final class InsectFactors {
                                 row.id(),
                                 SpreadReading.readFraction(
                                         row.printed(), library.spreadDefaults().composition()))));
+        readLeastFeed(library);
+        readEnergies(library);
+    }
+
+    private void readLeastFeed(Library library) {
+        for (Row row : library.table("feed_conversion").rows()) {
+            OptionalDouble low = row.number("low").isPresent() ? row.number("low") : row.number("value");
+            if (row.text("feed_basis").equals("dry-matter")
+                    && row.text("per").equals("kg-live")
+                    && !row.text("check").equals("memory")
+                    && low.isPresent()) {
+                leastFeed.merge(
+                        row.text("product"),
+                        new LeastFeed(low.getAsDouble(), row.text("id"), row.text("source")),
+                        (one, other) -> other.kilograms() < one.kilograms() ? other : one);
+            }
+        }
+    }
+
+    private void readEnergies(Library library) {
+        for (Row row : library.table("food_energy_factors").rows()) {
+            if (row.text("set").equals("general") && row.text("unit").equals("kJ/g")) {
+                // kJ/g is MJ/kg.
+                energies.put(
+                        row.text("nutrient"),
+                        new EnergyOfNutrient(row.number("value").orElseThrow(), row.text("id")));
+            }
+        }
+    }
+
+    /** The least dry feed published for a species. */
+    Optional<LeastFeed> leastFeed(String product) {
+        return Optional.ofNullable(leastFeed.get(product));
+    }
+
+    /** The energy of a nutrient, such as protein or fat. */
+    Optional<EnergyOfNutrient> energy(String nutrient) {
+        return Optional.ofNullable(energies.get(nutrient));
     }
 
     static InsectFactors of(Library library) {
@@ -116,9 +173,9 @@ final class InsectFactors {
     }
 
     /**
-     * The part of a fresh animal that is protein or dry matter.
+     * The part of a fresh animal that is protein, fat or dry matter.
      *
-     * @param quantity protein or dry-matter
+     * @param quantity protein, fat or dry-matter
      */
     Optional<Factor> content(String product, String quantity) {
         return Optional.ofNullable(contents.get(new LarvalContent(product, quantity)));

@@ -50,21 +50,22 @@ public final class InsectInventory {
     private Inventory make() {
         farmInventory.add(farm.records());
         animals();
-        new FrassInventory(
-                        library,
-                        farm,
-                        builder,
-                        farmInventory.feedNitrogen(),
-                        farmInventory.feedWithoutNitrogen(),
-                        farmInventory.feedMassWithoutNitrogen(),
-                        larvalNitrogen())
-                .add();
+        FrassInventory frass = new FrassInventory(
+                library,
+                farm,
+                builder,
+                farmInventory.feedNitrogen(),
+                farmInventory.feedWithoutNitrogen(),
+                farmInventory.feedMassWithoutNitrogen(),
+                larvalNitrogen());
+        frass.add();
         if (farm.processing().isEmpty()) {
             builder.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
         }
         unprocessed();
         farm.processing().forEach(this::process);
-        new InsectPractice(library, farm, builder, farmInventory.feedDryMatter(), dryMatterOfHarvest()).remark();
+        new InsectBalances(library, farm, farmInventory, builder).add(frass.weighed());
+        new InsectPractice(library, farm, builder, farmInventory.feedDryMatter()).remark();
         return builder.inventory(farm.records().name(), output());
     }
 
@@ -175,12 +176,6 @@ public final class InsectInventory {
     private OptionalDouble larvalNitrogen() {
         return content("protein")
                 .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central() / PROTEIN_PER_NITROGEN))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private OptionalDouble dryMatterOfHarvest() {
-        return content("dry-matter")
-                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central()))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -19,19 +19,16 @@ final class InsectPractice {
     private final InsectFarm farm;
     private final InventoryBuilder builder;
     private final OptionalDouble feedDryMatter;
-    private final OptionalDouble harvestDryMatter;
 
     InsectPractice(
             Library library,
             InsectFarm farm,
             InventoryBuilder builder,
-            OptionalDouble feedDryMatter,
-            OptionalDouble harvestDryMatter) {
+            OptionalDouble feedDryMatter) {
         this.library = library;
         this.farm = farm;
         this.builder = builder;
         this.feedDryMatter = feedDryMatter;
-        this.harvestDryMatter = harvestDryMatter;
     }
 
     void remark() {
@@ -111,15 +108,7 @@ final class InsectPractice {
     }
 
     private void matter() {
-        if (feedDryMatter.isPresent()
-                && harvestDryMatter.isPresent()
-                && feedDryMatter.getAsDouble() < harvestDryMatter.getAsDouble()) {
-            builder.remark(
-                    Remark.AGAINST_PHYSICS,
-                    "the feed recorded holds less dry matter (%s kg) than the harvest (%s kg): feed is missing"
-                            .formatted(plain(feedDryMatter.getAsDouble()), plain(harvestDryMatter.getAsDouble())));
-        } else if (feedDryMatter.isEmpty()
-                && builder.total(Flux.FEED) < farm.harvest().kilograms()) {
+        if (feedDryMatter.isEmpty() && builder.total(Flux.FEED) < farm.harvest().kilograms()) {
             builder.remark(Remark.UNUSUAL, "less feed as fed than live harvest: look whether all feed is recorded");
         }
     }

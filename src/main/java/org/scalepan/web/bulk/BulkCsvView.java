@@ -11,6 +11,7 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Indicator;
+import org.scalepan.production.FarmBalance;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 import org.scalepan.uncertainty.Summary;
@@ -119,7 +120,8 @@ final class BulkCsvView implements BulkView {
         line.text(row.inventory().output().form());
         line.text(row.estimates().get(0).scope().boundary().id());
         line.text(row.status());
-        List<String> missing = new ArrayList<>();
+        List<String> missing = new ArrayList<>(
+                row.inventory().impossible().stream().map(FarmBalance::reason).toList());
         for (int i = 0; i < row.estimates().size(); i++) {
             SystemEstimate estimate = row.estimates().get(i);
             figure(line, Optional.of(estimate));

@@ -30,8 +30,11 @@ public sealed interface BulkRow {
             displacedUse = List.copyOf(displacedUse);
         }
 
-        /** Whether all, some or none of the indicators asked for have a figure. */
+        /** Whether all, some or none of the indicators asked for have a figure, or the records contradict themselves. */
         String status() {
+            if (!inventory.impossible().isEmpty()) {
+                return "impossible";
+            }
             int figures = 0;
             for (SystemEstimate estimate : estimates) {
                 if (estimate.system().isPresent()) {

@@ -163,6 +163,9 @@ final class ClaimJson {
             node.set("counted_beyond", Json.texts(side.countedBeyond()));
         }
         Json.put(node, "no_ratio", side.noRatio().map(NoRatio::id));
+        if (!side.contradictions().isEmpty()) {
+            node.set("contradictions", Json.texts(side.contradictions()));
+        }
         Json.put(node, "missing", side.missing());
     }
 

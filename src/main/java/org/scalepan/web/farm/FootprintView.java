@@ -53,6 +53,7 @@ final class FootprintView {
         node.set("key_figures", figures(KeyFigures.of(library, inventory)));
         node.set("gaps", gaps(inventory));
         node.set("remarks", remarks(inventory));
+        node.set("balances", balances(inventory));
         Envelope.close(node, provenance());
         return node;
     }
@@ -112,6 +113,7 @@ final class FootprintView {
         node.put("status", estimate.system().isPresent() ? "ok" : "not-computed");
         node.put("bound", estimate.bound().id());
         node.set("not_counted", Json.texts(estimate.uncounted()));
+        node.set("contradictions", Json.texts(estimate.contradictions()));
         Json.put(node, "reason", estimate.missing());
         estimate.summary()
                 .ifPresent(
@@ -225,6 +227,21 @@ final class FootprintView {
         inventory
                 .remarks()
                 .forEach(remark -> array.addObject().put("code", remark.code()).put("text", remark.text()));
+        return array;
+    }
+
+    private static ArrayNode balances(Inventory inventory) {
+        ArrayNode array = Json.array();
+        inventory.balances().forEach(balance -> {
+            ObjectNode one = array.addObject();
+            one.put("kind", balance.kind().id());
+            one.put("verdict", balance.verdict().id());
+            balance.in().ifPresent(in -> one.put("in", SevenDigits.rounded(in)));
+            balance.out().ifPresent(out -> one.put("out", SevenDigits.rounded(out)));
+            one.put("unit", balance.kind().unit());
+            one.put("reason", balance.reason());
+            one.set("rows", Json.texts(balance.rows()));
+        });
         return array;
     }
 

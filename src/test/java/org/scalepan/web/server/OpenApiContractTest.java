@@ -44,6 +44,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.Note;
+import org.scalepan.production.FarmBalance;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.web.Reply;
@@ -374,6 +375,7 @@ class OpenApiContractTest {
                     "lower-bound",
                     "luc-bound",
                     "later-boundary-lower",
+                    "impossible-balance",
                     "retail-feed-factor",
                     "processing-not-recorded",
                     "larger-than-farm",
@@ -405,6 +407,16 @@ class OpenApiContractTest {
         own.put("gases of records", () -> gasesAnd("co2e-not-split"));
         own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
         own.put("remark codes", () -> constants(Remark.class));
+        own.put(
+                "balance kinds",
+                () -> Stream.of(FarmBalance.BalanceKind.values())
+                        .map(FarmBalance.BalanceKind::id)
+                        .toList());
+        own.put(
+                "balance verdicts",
+                () -> Stream.of(FarmBalance.BalanceVerdict.values())
+                        .map(FarmBalance.BalanceVerdict::id)
+                        .toList());
         own.put("warming_sets or not-stated", () -> {
             Set<String> sets =
                     new LinkedHashSet<>(RunningScalepan.library().warmingSets().keySet());

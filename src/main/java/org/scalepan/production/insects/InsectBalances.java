@@ -1,0 +1,170 @@
+package org.scalepan.production.insects;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.production.Factor;
+import org.scalepan.production.FarmBalance;
+import org.scalepan.production.FarmBalance.BalanceKind;
+import org.scalepan.production.FarmBalance.BalanceVerdict;
+import org.scalepan.production.FarmBalance.OutgoingContent;
+import org.scalepan.production.FarmInventory;
+import org.scalepan.production.FeedContent;
+import org.scalepan.production.InventoryBuilder;
+import org.scalepan.quantity.SignificantFigures;
+
+/**
+ * The balances of an insect farm: nitrogen, dry matter and gross energy of larvae and frass against those of the feed.
+ *
+ * <p>The energy of the larvae is that of their protein and fat by the factors of food labels (17 and 37 kJ/g, Regulation (EU) 1169/2011,
+ * Annex XIV), which leave out what the body cannot use: less than their heat of combustion, so that it errs to the side of the farm.
+ */
+final class InsectBalances {
+    private static final double PROTEIN_PER_NITROGEN = 6.25;
+
+    /**
+     * Part of the feed's nitrogen in the larvae above which a farm is unusual: above all that is published of insects (0.38 to 0.55); the
+     * limit itself is a choice of this service.
+     */
+    private static final double MOST_NITROGEN_KEPT = 0.65;
+
+    private final Library library;
+    private final InsectFarm farm;
+    private final FarmInventory feed;
+    private final InsectFactors factors;
+    private final InventoryBuilder builder;
+
+    InsectBalances(Library library, InsectFarm farm, FarmInventory feed, InventoryBuilder builder) {
+        this.library = library;
+        this.farm = farm;
+        this.feed = feed;
+        this.factors = InsectFactors.of(library);
+        this.builder = builder;
+    }
+
+    /** @param frassNitrogen kg N in frass that was weighed */
+    void add(FrassInventory.WeighedNitrogen frassNitrogen) {
+        builder.balance(nitrogen(frassNitrogen));
+        builder.balance(dryMatter());
+        builder.balance(grossEnergy());
+    }
+
+    private FarmBalance nitrogen(FrassInventory.WeighedNitrogen frass) {
+        Optional<FeedContent> in = feed.feedContent(BalanceKind.NITROGEN);
+        Optional<Factor> protein = content("protein");
+        Optional<OutgoingContent> out = protein.map(share -> {
+            double larvae = kilograms() * share.central() / PROTEIN_PER_NITROGEN;
+            List<String> rows = new ArrayList<>(share.row().stream().toList());
+            frass.row().ifPresent(rows::add);
+            return new OutgoingContent(
+                    larvae + frass.kilograms().orElse(0),
+                    "larvae " + figure(larvae)
+                            + (frass.kilograms().isPresent()
+                                    ? ", frass " + figure(frass.kilograms().getAsDouble())
+                                    : "; frass was not weighed"),
+                    rows);
+        });
+        FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, missing("protein"));
+        double kept = in.isPresent() && protein.isPresent() && in.get().known() > 0
+                ? kilograms()
+                        * protein.get().central()
+                        / PROTEIN_PER_NITROGEN
+                        / in.get().known()
+                : 0;
+        return balance.verdict() == BalanceVerdict.POSSIBLE && kept > MOST_NITROGEN_KEPT
+                ? nitrogenKept(balance, kept)
+                : balance;
+    }
+
+    private FarmBalance nitrogenKept(FarmBalance balance, double kept) {
+        List<BackgroundFactor> published = library.background("insect_practice").stream()
+                .filter(row -> row.quantity().equals("nitrogen-efficiency")
+                        && row.cited().check().isAtLeast(Grade.SECONDARY)
+                        && row.printed().value().isPresent())
+                .toList();
+        return balance.unusual(
+                figure(kept) + " of the nitrogen of the feed is in the larvae, more than published of insects ("
+                        + String.join(
+                                ", ",
+                                published.stream()
+                                        .map(row -> row.subject() + " "
+                                                + figure(row.printed().value().orElseThrow()) + " "
+                                                + row.cited().source())
+                                        .toList())
+                        + "; unusual above " + figure(MOST_NITROGEN_KEPT) + ")",
+                published.stream().map(BackgroundFactor::id).toList());
+    }
+
+    /** Larvae alone: how moist the frass was when it was weighed is not recorded, and it varies several times over. */
+    private FarmBalance dryMatter() {
+        Optional<FeedContent> in = feed.feedContent(BalanceKind.DRY_MATTER);
+        Optional<OutgoingContent> out = content("dry-matter").map(share -> {
+            double larvae = kilograms() * share.central();
+            return new OutgoingContent(
+                    larvae,
+                    "larvae " + figure(larvae) + "; the moisture of frass is not known",
+                    share.row().stream().toList());
+        });
+        FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, missing("dry matter"));
+        if (balance.verdict() != BalanceVerdict.POSSIBLE) {
+            return balance;
+        }
+        double perKilogram = in.orElseThrow().known() / kilograms();
+        return factors.leastFeed(farm.product().id())
+                .filter(least -> perKilogram < least.kilograms())
+                .map(least -> balance.unusual(
+                        figure(perKilogram) + " kg of dry feed per kg of live larvae is less than published (from "
+                                + figure(least.kilograms()) + " kg, " + least.source() + ")",
+                        List.of(least.row())))
+                .orElse(balance);
+    }
+
+    private FarmBalance grossEnergy() {
+        Optional<Factor> protein = content("protein");
+        Optional<Factor> fat = content("fat");
+        Optional<InsectFactors.EnergyOfNutrient> ofProtein = factors.energy("protein");
+        Optional<InsectFactors.EnergyOfNutrient> ofFat = factors.energy("fat");
+        boolean known = protein.isPresent() && fat.isPresent() && ofProtein.isPresent() && ofFat.isPresent();
+        return FarmBalance.of(
+                BalanceKind.GROSS_ENERGY,
+                feed.feedContent(BalanceKind.GROSS_ENERGY),
+                known
+                        ? Optional.of(larvalEnergy(protein.get(), fat.get(), ofProtein.get(), ofFat.get()))
+                        : Optional.empty(),
+                missing(protein.isEmpty() ? "protein" : "fat"));
+    }
+
+    private OutgoingContent larvalEnergy(
+            Factor protein,
+            Factor fat,
+            InsectFactors.EnergyOfNutrient ofProtein,
+            InsectFactors.EnergyOfNutrient ofFat) {
+        double megajoules =
+                kilograms() * (protein.central() * ofProtein.megajoules() + fat.central() * ofFat.megajoules());
+        List<String> rows = new ArrayList<>();
+        protein.row().ifPresent(rows::add);
+        fat.row().ifPresent(rows::add);
+        rows.add(ofProtein.row());
+        rows.add(ofFat.row());
+        return new OutgoingContent(megajoules, "protein and fat of the larvae; frass is not counted", rows);
+    }
+
+    private Optional<Factor> content(String quantity) {
+        return factors.content(farm.product().id(), quantity);
+    }
+
+    private String missing(String what) {
+        return "the " + what + " of fresh " + farm.product().id() + " is not in this library";
+    }
+
+    private double kilograms() {
+        return farm.harvest().kilograms();
+    }
+
+    private static String figure(double amount) {
+        return SignificantFigures.text(amount, 3);
+    }
+}
