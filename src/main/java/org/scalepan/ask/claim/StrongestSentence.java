@@ -202,7 +202,8 @@ final class StrongestSentence {
                 .map(GridCell.Evidenced::bound)
                 .filter(bound -> bound != Bound.EXACT)
                 .toList();
-        if (bounds.isEmpty()) {
+        // Of records that contradict themselves there is no quotable ratio at all.
+        if (bounds.isEmpty() || !cell.contradictions().isEmpty()) {
             return "";
         }
         String which = bounds.size() == 2 ? "both true figures are " : "the true figure is ";

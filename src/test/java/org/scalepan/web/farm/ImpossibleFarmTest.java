@@ -148,9 +148,9 @@ class ImpossibleFarmTest {
                 "/v1/footprints?indicators=ghg",
                 "text/csv",
                 """
-                name,kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,frass.kg
-                sound,insects,mealworm,1000,wheat-bran,3600,
-                impossible,insects,mealworm,1000,maize,600,900
+                name,kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.1.burden,frass.kg
+                sound,insects,mealworm,1000,wheat-bran,3600,economic,
+                impossible,insects,mealworm,1000,maize,600,,900
                 """);
 
         String[] lines = posted.body().split("\r?\n");
