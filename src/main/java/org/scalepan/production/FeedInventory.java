@@ -89,7 +89,8 @@ final class FeedInventory {
                     Gap.OF_FEED_BURDEN,
                     "1 kg of " + feed.displaces().get() + " for each kg");
         }
-        if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent() && soldByProducts.includes(feed.ingredient())) {
+        if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent()
+                && soldByProducts.includes(feed.ingredient())) {
             InventoryBuilder beside = builder.displacedUse(feed.ingredient());
             FeedInventory other = elsewhere.orElseGet(() -> new FeedInventory(library, beside, region));
             elsewhere = Optional.of(other);
@@ -319,8 +320,8 @@ final class FeedInventory {
         List<BackgroundFactor> rows = rows(ingredient, indicator)
                 .filter(row -> !isAllocated(row, Burden.BURDEN_FREE) || !soldByProducts.includes(ingredient))
                 .toList();
-        Optional<BackgroundFactor> asked =
-                burden.flatMap(way -> rows.stream().filter(row -> isAllocated(row, way)).findFirst());
+        Optional<BackgroundFactor> asked = burden.flatMap(
+                way -> rows.stream().filter(row -> isAllocated(row, way)).findFirst());
         if (asked.isPresent()) {
             return asked;
         }

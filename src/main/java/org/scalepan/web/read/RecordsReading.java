@@ -74,8 +74,7 @@ final class RecordsReading {
                 body.needOneOf("ingredient", library.ids("ingredients")).orElse("");
         double kilograms = body.needNumber(RecordField.FEED_KG);
         OptionalDouble moisture = body.number(RecordField.FEED_MOISTURE);
-        Optional<Burden> burden = body.oneOf("burden", BURDENS)
-                .flatMap(Burden::of);
+        Optional<Burden> burden = body.oneOf("burden", BURDENS).flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", library.ids("ingredients"));
         OptionalDouble displaced = body.number(RecordField.FEED_DISPLACED);
         boolean instead = burden.filter(Burden.DISPLACED::equals).isPresent();
@@ -92,9 +91,7 @@ final class RecordsReading {
                 body.number(RecordField.FEED_WATER));
         FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
         if (!body.has("burden")) {
-            SoldByProducts.of(library)
-                    .obstacle(feed)
-                    .ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
+            SoldByProducts.of(library).obstacle(feed).ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
         }
         body.close();
         return feed;

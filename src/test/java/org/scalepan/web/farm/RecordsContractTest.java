@@ -336,7 +336,8 @@ class RecordsContractTest {
         List<String> faults = new ArrayList<>();
         Set<String> rows = new TreeSet<>();
         Reply.to(address).json().path("items").forEach(item -> {
-            ObjectNode use = uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
+            ObjectNode use =
+                    uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
             if (item.path("needs_burden").asBoolean()) {
                 use.put("burden", "economic");
             }
