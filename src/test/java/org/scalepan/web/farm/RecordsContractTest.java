@@ -338,7 +338,7 @@ class RecordsContractTest {
         Reply.to(address).json().path("items").forEach(item -> {
             ObjectNode use =
                     uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
-            if (item.path("needs_burden").asBoolean()) {
+            if (item.path("needs_burden").toString().equals("true")) {
                 use.put("burden", "economic");
             }
             item.path("default_rows").forEach(row -> rows.add(JsonAt.text(row, "/id")));
