@@ -25,11 +25,7 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
 
     /** Of a side that is drawn with the random numbers of its question; none where nothing is counted burden-free or its burden is moot. */
     public static Optional<DisplacedUseFigure> drawn(
-            Library library,
-            Estimate estimate,
-            ComparisonBasis basis,
-            Sampling sampling,
-            CommonRandomNumbers random) {
+            Library library, Estimate estimate, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
         return estimate instanceof SystemEstimate own
                 ? of(
                         own,
@@ -39,16 +35,14 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
     }
 
     /** The same with first-order propagation in place of draws. */
-    public static Optional<DisplacedUseFigure> undrawn(
-            Library library, SystemEstimate own, ComparisonBasis basis) {
+    public static Optional<DisplacedUseFigure> undrawn(Library library, SystemEstimate own, ComparisonBasis basis) {
         return of(
                 own,
-                inventory ->
-                        SystemEstimate.undrawn(library, inventory, basis, own.scope().credit()));
+                inventory -> SystemEstimate.undrawn(
+                        library, inventory, basis, own.scope().credit()));
     }
 
-    private static Optional<DisplacedUseFigure> of(
-            SystemEstimate own, Function<Inventory, SystemEstimate> estimated) {
+    private static Optional<DisplacedUseFigure> of(SystemEstimate own, Function<Inventory, SystemEstimate> estimated) {
         Optional<DisplacedUse> use = own.inventory().displacedUse();
         if (use.isEmpty() || own.scope().indicator().isFeed() || !counts(own)) {
             return Optional.empty();
@@ -73,14 +67,17 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
     /** As a warning beside a figure of other records than these alone. */
     public Warning warning(Sentences sentences, String side) {
         return new Warning(
-                "burden-free-by-product", sentences.measure() + ", " + side + ": " + sentence(sentences, Optional.empty(), ""), ingredients);
+                "burden-free-by-product",
+                sentences.measure() + ", " + side + ": " + sentence(sentences, Optional.empty(), ""),
+                ingredients);
     }
 
     /** In a sentence, with a ratio where there is one: {@code with the use elsewhere of … counted: 23 (15 to 36) kg CO2e per kg protein}. */
     public String sentence(Sentences sentences, Optional<Ratio> versus, String reference) {
         String subject = String.join(" and ", ingredients);
         String counted = subject + (ingredients.size() == 1 ? " is" : " are")
-                + " counted burden-free although sold as feed; with what had to replace " + (ingredients.size() == 1 ? "it" : "them")
+                + " counted burden-free although sold as feed; with what had to replace "
+                + (ingredients.size() == 1 ? "it" : "them")
                 + " elsewhere counted too, ";
         if (estimate.isEmpty()) {
             return counted + "the figure is not known (" + String.join("; ", missing) + ").";
@@ -90,8 +87,8 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
                 .map(summary -> "it is " + found.bound().words() + sentences.footprint(summary))
                 .orElse("it is higher");
         return counted + figure
-                + versus.map(ratio -> ", and " + reference + " has " + ratio.bound().words()
-                                + Sentences.ratio(ratio.timesLess()) + " times as much")
+                + versus.map(ratio -> ", and " + reference + " has "
+                                + ratio.bound().words() + Sentences.ratio(ratio.timesLess()) + " times as much")
                         .orElse("")
                 + (missing.isEmpty() ? "" : " (" + String.join("; ", missing) + ")") + ".";
     }

@@ -123,6 +123,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         inventories().forEach(inventory -> {
             inventory.flows().forEach(flow -> rows.addAll(flow.rows()));
             inventory.gaps().forEach(gap -> rows.addAll(gap.rows()));
+            inventory.remarks().forEach(remark -> rows.addAll(remark.rows()));
             inventory.displacedUse().ifPresent(use -> use.flows().forEach(flow -> rows.addAll(flow.rows())));
         });
         if (!rows.isEmpty()) {

@@ -16,7 +16,8 @@ public sealed interface Side {
     /** Why this cannot be held against another side: a ratio of something to itself says nothing about it. */
     default Optional<String> obstacleTo(Side other) {
         return equals(other)
-                ? Optional.of(words() + " is compared with itself, and nothing causes more or less than itself: name another")
+                ? Optional.of(
+                        words() + " is compared with itself, and nothing causes more or less than itself: name another")
                 : Optional.empty();
     }
 

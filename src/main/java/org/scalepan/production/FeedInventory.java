@@ -96,7 +96,8 @@ final class FeedInventory {
                     Gap.OF_FEED_BURDEN,
                     "1 kg of " + feed.displaces().get() + " for each kg");
         }
-        if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent() && soldByProducts.includes(feed.ingredient())) {
+        if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent()
+                && soldByProducts.includes(feed.ingredient())) {
             InventoryBuilder beside = builder.displacedUse(feed.ingredient());
             FeedInventory other = elsewhere.orElseGet(() -> new FeedInventory(library, beside, region));
             elsewhere = Optional.of(other);

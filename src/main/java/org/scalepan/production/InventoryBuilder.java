@@ -102,9 +102,13 @@ public final class InventoryBuilder {
         gaps.add(new Gap(field, Gap.Kind.CUT_OFF, indicators, why, List.of()));
     }
 
-    /** The same remark twice says nothing more. */
-    public void remark(String code, String text) {
-        Remark remark = new Remark(code, text);
+    /**
+     * The same remark twice says nothing more.
+     *
+     * @param rows the rows of the library that the records are held against
+     */
+    public void remark(String code, String text, String... rows) {
+        Remark remark = new Remark(code, text, List.of(rows));
         if (!remarks.contains(remark)) {
             remarks.add(remark);
         }

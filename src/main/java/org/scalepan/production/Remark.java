@@ -1,13 +1,20 @@
 package org.scalepan.production;
 
+import java.util.List;
+
 /**
  * Something about the records that a reader should look at: outside usual practice, against physics, or not lawful somewhere. Never
  * a refusal.
  *
  * @param code stable code
  * @param text the sentence
+ * @param rows the rows of the library that the records are held against; empty where it is arithmetic or law
  */
-public record Remark(String code, String text) {
+public record Remark(String code, String text, List<String> rows) {
+    public Remark {
+        rows = List.copyOf(rows);
+    }
+
     /** Outside what growers or published farms usually find. */
     public static final String UNUSUAL = "unusual-practice";
     /** Impossible, by conservation of matter or energy. */

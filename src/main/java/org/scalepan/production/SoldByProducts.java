@@ -43,19 +43,17 @@ public final class SoldByProducts {
         if (feed.burden().isPresent() || !includes(feed.ingredient()) || isComplete(feed.own())) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Obstacle(
-                        "burden",
-                        feed.ingredient()
-                                + " is a by-product that is bought and sold, so the records must say how much of the burden of the"
-                                + " whole it carries: " + Burden.ECONOMIC.id() + " (its share by price), "
-                                + Burden.MASS.id() + " (its share by mass), " + Burden.BURDEN_FREE.id()
-                                + " (nothing; displaces names what had to replace it where it was fed before) or "
-                                + Burden.DISPLACED.id() + " (the burden of what replaces it there, named by displaces)"));
+        return Optional.of(new Obstacle(
+                "burden",
+                feed.ingredient()
+                        + " is a by-product that is bought and sold, so the records must say how much of the burden of the"
+                        + " whole it carries: " + Burden.ECONOMIC.id() + " (its share by price), "
+                        + Burden.MASS.id() + " (its share by mass), " + Burden.BURDEN_FREE.id()
+                        + " (nothing; displaces names what had to replace it where it was fed before) or "
+                        + Burden.DISPLACED.id() + " (the burden of what replaces it there, named by displaces)"));
     }
 
     private static boolean isComplete(OwnFactors own) {
-        return Stream.of(own.ghg(), own.land(), own.energy(), own.water())
-                .allMatch(factor -> factor.isPresent());
+        return Stream.of(own.ghg(), own.land(), own.energy(), own.water()).allMatch(factor -> factor.isPresent());
     }
 }

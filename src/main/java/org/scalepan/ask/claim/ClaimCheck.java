@@ -148,8 +148,8 @@ public record ClaimCheck(
                                         found, other, question.sampling().coverage()))),
                         question.reference().map(Side::words).orElse(""))));
         reference
-                .flatMap(other -> DisplacedUseFigure.drawn(
-                        library, other, question.basis(), question.sampling(), random))
+                .flatMap(other ->
+                        DisplacedUseFigure.drawn(library, other, question.basis(), question.sampling(), random))
                 .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), "")));
         return said;
     }

@@ -118,9 +118,7 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
         List<OtherProduct> products = question.products().stream()
                 .map(product -> Estimating.estimate(library, product, basis, sampling, random))
                 .map(estimate -> new OtherProduct(
-                        estimate,
-                        Ratio.between(own, estimate, sampling.coverage()),
-                        withDisplaced.apply(estimate)))
+                        estimate, Ratio.between(own, estimate, sampling.coverage()), withDisplaced.apply(estimate)))
                 .toList();
         boolean hasCredit = question.system().flows().stream()
                 .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT

@@ -43,15 +43,18 @@ public record Shortfall(String farm, double wanted, double given, FunctionalUnit
         UnitChain chain =
                 UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
         return chain.path(output.per(), unit) instanceof ChainPath.FoundPath found
-                ? Optional.of(
-                        found.steps().stream().mapToDouble(ChainStep::multiplier).reduce(1, (one, other) -> one * other))
+                ? Optional.of(found.steps().stream()
+                        .mapToDouble(ChainStep::multiplier)
+                        .reduce(1, (one, other) -> one * other))
                 : Optional.empty();
     }
 
     /** In a sentence. */
     public String sentence() {
-        return "The programme takes " + Print.footprint(wanted) + " " + unit.words() + " a year, and " + farm + " gives "
-                + Print.footprint(given) + " by its records: the rest must come from elsewhere and is counted as if it came"
+        return "The programme takes " + Print.footprint(wanted) + " " + unit.words() + " a year, and " + farm
+                + " gives "
+                + Print.footprint(given)
+                + " by its records: the rest must come from elsewhere and is counted as if it came"
                 + " from such a farm.";
     }
 

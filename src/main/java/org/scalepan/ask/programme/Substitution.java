@@ -77,14 +77,16 @@ public record Substitution(
         return changes.stream()
                 .flatMap(change -> change.withEvidence().stream()
                         .flatMap(estimate -> DisplacedUseFigure.drawn(
-                                library,
-                                estimate,
-                                change.basis(),
-                                question.sampling(),
-                                question.sampling().random())
+                                        library,
+                                        estimate,
+                                        change.basis(),
+                                        question.sampling(),
+                                        question.sampling().random())
                                 .stream()
                                 .map(figure -> figure.warning(
-                                        new Sentences(change.basis(), question.sampling().coverage()),
+                                        new Sentences(
+                                                change.basis(),
+                                                question.sampling().coverage()),
                                         estimate.words()))));
     }
 

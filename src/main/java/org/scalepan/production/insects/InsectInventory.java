@@ -71,8 +71,8 @@ public final class InsectInventory {
 
     /** What is sold dried or milled was dried and milled somewhere. */
     private void unprocessed() {
-        boolean recorded = !farm.processing().isEmpty()
-                || farm.records().energy().stream().anyMatch(EnergyUse::forProcessing);
+        boolean recorded =
+                !farm.processing().isEmpty() || farm.records().energy().stream().anyMatch(EnergyUse::forProcessing);
         farm.form()
                 .filter(form -> !form.equals(FRESH) && !recorded)
                 .ifPresent(form -> builder.remark(

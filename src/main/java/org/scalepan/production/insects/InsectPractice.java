@@ -4,16 +4,23 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 
-/** Compares a farm's records with what growers of the species usually find, and with conservation of matter. Remarks, never refusals. */
+/** Compares a farm's records with what is published of the species or growers usually find, and with conservation of matter. Remarks, never refusals. */
 final class InsectPractice {
     /** Weeks without a harvest between cycles are usual; more days of cycles than days of a year are impossible in one container. */
     private static final double DAYS = 365;
+
+    private static final double GRAMS_PER_KILOGRAM = 1000;
+    /** What one or two trials found is no practice. */
+    private static final int FEWEST_ROWS = 3;
 
     private final Library library;
     private final InsectFarm farm;
@@ -49,8 +56,67 @@ final class InsectPractice {
         matter();
     }
 
+    /**
+     * Rows of named sources about what a record holds, in its unit. A cycle that counts the stocking too is a cycle, and the mass of a
+     * larva is the number to the kilogram turned round.
+     */
+    private List<PublishedRange> published(String quantity) {
+        return switch (quantity) {
+            case "cycle-days" ->
+                Stream.concat(sourced("cycle-days", number -> number), sourced("business-cycle-days", number -> number))
+                        .toList();
+            case "larvae-per-kg" ->
+                Stream.concat(
+                                sourced("larvae-per-kg", number -> number),
+                                sourced("individual-mass", grams -> GRAMS_PER_KILOGRAM / grams))
+                        .toList();
+            default -> sourced(quantity, number -> number).toList();
+        };
+    }
+
+    /** A row of a named source with the ends of what it found. */
+    private record PublishedRange(BackgroundFactor row, double low, double high) {}
+
+    private Stream<PublishedRange> sourced(String quantity, DoubleUnaryOperator inUnit) {
+        return library.background("insect_practice").stream()
+                .filter(row -> row.subject().equals(farm.product().id())
+                        && row.quantity().equals(quantity)
+                        && !row.use().equals("practice"))
+                .map(row -> {
+                    double value = row.printed().value().orElse(0);
+                    double one = inUnit.applyAsDouble(row.printed().low().orElse(value));
+                    double other = inUnit.applyAsDouble(row.printed().high().orElse(value));
+                    return new PublishedRange(row, Math.min(one, other), Math.max(one, other));
+                });
+    }
+
+    /** Held against named sources where there are enough of them, and otherwise against practice that has none. */
     private void usual(String quantity, String what, double value, String unit) {
         String species = farm.product().id();
+        List<PublishedRange> published = published(quantity);
+        if (published.size() >= FEWEST_ROWS) {
+            double low = published.stream().mapToDouble(PublishedRange::low).min().orElseThrow();
+            double high = published.stream().mapToDouble(PublishedRange::high).max().orElseThrow();
+            if (value < low || value > high) {
+                builder.remark(
+                        Remark.UNUSUAL,
+                        "%s %s %s is outside what is published of %s (%s to %s; %s)"
+                                .formatted(
+                                        what,
+                                        plain(value),
+                                        unit,
+                                        species,
+                                        plain(low),
+                                        plain(high),
+                                        published.stream()
+                                                .map(range -> range.row().cited().source())
+                                                .distinct()
+                                                .sorted()
+                                                .collect(Collectors.joining(", "))),
+                        published.stream().map(range -> range.row().id()).toArray(String[]::new));
+            }
+            return;
+        }
         for (BackgroundFactor row : practice(quantity)) {
             double low = row.printed().low().orElse(Double.NEGATIVE_INFINITY);
             double high = row.printed().high().orElse(Double.POSITIVE_INFINITY);
@@ -58,7 +124,8 @@ final class InsectPractice {
                 builder.remark(
                         Remark.UNUSUAL,
                         "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
-                                .formatted(what, plain(value), unit, species, plain(low), plain(high)));
+                                .formatted(what, plain(value), unit, species, plain(low), plain(high)),
+                        row.id());
             }
         }
     }

@@ -101,8 +101,7 @@ public final class BriefRoutes {
                 BriefDocument.Style.TEXT,
                 BriefDocument.Style.TEXT.id());
         LocalDate accessed = accessed(parameters);
-        boolean recorded =
-                Stream.concat(sides.stream(), against.stream()).anyMatch(Side.Recorded.class::isInstance);
+        boolean recorded = Stream.concat(sides.stream(), against.stream()).anyMatch(Side.Recorded.class::isInstance);
         ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
         Sampling sampling = reading.sampling();

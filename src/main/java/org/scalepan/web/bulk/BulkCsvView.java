@@ -75,10 +75,7 @@ final class BulkCsvView implements BulkView {
         if (row instanceof BulkRow.Computed computed) {
             computed(line, computed);
         } else if (row instanceof BulkRow.RejectedRow wrong) {
-            line.text(wrong.name().orElse(""))
-                    .empty(3)
-                    .text("wrong")
-                    .empty(header().size() - 8);
+            line.text(wrong.name().orElse("")).empty(3).text("wrong").empty(header().size() - 8);
             line.text(wrong.errors().stream()
                     .map(flaw -> flaw.parameter().or(flaw::pointer).orElse(""))
                     .distinct()

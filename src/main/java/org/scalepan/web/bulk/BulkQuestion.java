@@ -24,7 +24,12 @@ import org.scalepan.web.read.SystemReading;
  * @param drawn whether intervals come from draws; otherwise from first-order propagation
  */
 public record BulkQuestion(
-        Library library, List<ComparisonBasis> bases, boolean credit, boolean detailed, Sampling sampling, boolean drawn) {
+        Library library,
+        List<ComparisonBasis> bases,
+        boolean credit,
+        boolean detailed,
+        Sampling sampling,
+        boolean drawn) {
     public BulkQuestion {
         bases = List.copyOf(bases);
     }
@@ -46,7 +51,9 @@ public record BulkQuestion(
                 inventory.get(),
                 estimates,
                 IntStream.range(0, bases.size())
-                        .mapToObj(i -> detailed ? displacedUse(estimates.get(i), bases.get(i)) : Optional.<DisplacedUseFigure>empty())
+                        .mapToObj(i -> detailed
+                                ? displacedUse(estimates.get(i), bases.get(i))
+                                : Optional.<DisplacedUseFigure>empty())
                         .toList());
     }
 

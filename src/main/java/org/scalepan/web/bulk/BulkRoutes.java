@@ -58,8 +58,8 @@ public final class BulkRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters =
-                new ArrayList<>(List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit", "detail"));
+        List<String> parameters = new ArrayList<>(
+                List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit", "detail"));
         parameters.addAll(List.of("coverage", "draws", "seed"));
         parameters.addAll(Csv.PARAMETERS.stream().sorted().toList());
         return List.of(

@@ -122,8 +122,7 @@ final class ClaimReading {
 
     /** The whole question; empty after an error. */
     Optional<ClaimPlan> plan(Optional<Subject> subject, Optional<Side> reference, Optional<Claimed> claimed) {
-        boolean recorded = Stream.concat(
-                        subject.stream().flatMap(about -> about.sides().stream()), reference.stream())
+        boolean recorded = Stream.concat(subject.stream().flatMap(about -> about.sides().stream()), reference.stream())
                 .anyMatch(Side.Recorded.class::isInstance);
         ComparisonBasisReading reading = ComparisonBasisReading.of(library, parameters, recorded);
         ComparisonBasis basis = reading.basis(reading.indicator("indicator", "ghg"));
@@ -140,9 +139,14 @@ final class ClaimReading {
         if (!whole || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
-        ClaimPlan plan =
-                new ClaimPlan(library, new ClaimQuestion(
-                reference.map(subject.get()::without).orElse(subject.get()), reference, claimed.get(), basis, sampling));
+        ClaimPlan plan = new ClaimPlan(
+                library,
+                new ClaimQuestion(
+                        reference.map(subject.get()::without).orElse(subject.get()),
+                        reference,
+                        claimed.get(),
+                        basis,
+                        sampling));
         if (!plan.isAffordable()) {
             parameters.tooMuch(
                     "draws",

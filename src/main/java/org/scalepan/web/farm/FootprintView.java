@@ -226,7 +226,10 @@ final class FootprintView {
         ArrayNode array = Json.array();
         inventory
                 .remarks()
-                .forEach(remark -> array.addObject().put("code", remark.code()).put("text", remark.text()));
+                .forEach(remark -> array.addObject()
+                        .put("code", remark.code())
+                        .put("text", remark.text())
+                        .set("rows", Json.texts(remark.rows())));
         return array;
     }
 

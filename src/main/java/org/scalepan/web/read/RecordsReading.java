@@ -94,9 +94,7 @@ final class RecordsReading {
                 body.number(RecordField.FEED_WATER));
         FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
         if (!body.has("burden")) {
-            SoldByProducts.of(library)
-                    .obstacle(feed)
-                    .ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
+            SoldByProducts.of(library).obstacle(feed).ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
         }
         body.close();
         return feed;

@@ -78,7 +78,8 @@ class ComparisonTest {
         Comparison comparison = compare(LIBRARY, Asked.of(LIBRARY), SAMPLING, product, product);
         assertTrue(comparison.items().get(0).versus().isEmpty(), "a ratio to itself says nothing and is not given");
 
-        Ratio self = Ratio.between(comparison.reference(), comparison.items().get(0).estimate(), 0.9)
+        Ratio self = Ratio.between(
+                        comparison.reference(), comparison.items().get(0).estimate(), 0.9)
                 .orElseThrow();
         assertEquals(1, self.timesLess().low());
         assertEquals(1, self.timesLess().median());

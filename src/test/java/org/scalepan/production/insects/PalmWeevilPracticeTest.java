@@ -1,6 +1,7 @@
 package org.scalepan.production.insects;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -15,8 +16,9 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Tally;
 
 /**
- * Records of palm-weevil larvae compared with what growers usually find (common practice, no source): harvest at 21 to 28 days, 150 to 180
- * larvae per kg, 1 to 5 kg per container, 2 to 5 pairs stocked, up to 300 eggs per female. Remarks, and never a refusal.
+ * Records of palm-weevil larvae compared with what is published of them: cycles of 15 to 127 days (Monzenga 2017 to Commander 2019), larvae
+ * of 1.56 to 6.95 g (Bolondo 2023, Monzenga 2017); and else with what growers usually find (common practice, no source): 1 to 5 kg per
+ * container, 2 to 5 pairs stocked, up to 300 eggs per female. Remarks, and never a refusal.
  */
 class PalmWeevilPracticeTest {
     private static final Library LIBRARY = Libraries.bundled();
@@ -38,14 +40,14 @@ class PalmWeevilPracticeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"20.9, true", "21, false", "28, false", "28.1, true"})
-    void a_cycle_is_21_to_28_days(double days, boolean flagged) {
+    @CsvSource({"14.9, true", "15, false", "28, false", "110, false", "127, false", "127.1, true"})
+    void a_cycle_is_15_to_127_days(double days, boolean flagged) {
         assertEquals(flagged, !unusual(larvae().cycleDays(days)).isEmpty());
     }
 
     @ParameterizedTest
-    @CsvSource({"149, true", "150, false", "180, false", "181, true"})
-    void there_are_150_to_180_larvae_to_the_kg(double perKilogram, boolean flagged) {
+    @CsvSource({"143, true", "144, false", "180, false", "641, false", "642, true"})
+    void there_are_144_to_641_larvae_to_the_kg(double perKilogram, boolean flagged) {
         assertEquals(
                 flagged,
                 !unusual(larvae().harvest(new Harvest.ByNumber(90_000, perKilogram)))
@@ -82,10 +84,24 @@ class PalmWeevilPracticeTest {
     }
 
     @Test
-    void a_remark_states_that_practice_has_no_source() {
-        String remark = unusual(larvae().cycleDays(40)).get(0);
+    void a_remark_names_the_sources_and_their_rows() {
+        Remark remark = larvae().cycleDays(300).inventory().remarks().stream()
+                .filter(one -> one.code().equals(Remark.UNUSUAL))
+                .findFirst()
+                .orElseThrow();
 
-        assertTrue(remark.contains("40 days") && remark.contains("21 to 28"), remark);
+        assertTrue(remark.text().contains("300 days") && remark.text().contains("15 to 127"), remark::text);
+        assertTrue(remark.text().contains("bolondo-2023, commander-2019, ebenebe-okpoko"), remark::text);
+        assertFalse(remark.text().contains("no source"), remark::text);
+        assertTrue(remark.rows().contains("commander-2019.palm-weevil.business-cycle-days"), remark::toString);
+        assertFalse(remark.rows().contains("common-practice.palm-weevil.cycle-days"), remark::toString);
+    }
+
+    @Test
+    void a_remark_states_that_practice_has_no_source_where_it_has_none() {
+        String remark = unusual(larvae().pairs(6)).get(0);
+
+        assertTrue(remark.contains("6 pairs per container") && remark.contains("2 to 5"), remark);
         assertTrue(remark.contains("common practice, no source"), remark);
     }
 

@@ -222,7 +222,8 @@ class BriefTest {
 
     @Test
     void more_products_than_a_page_holds_are_refused_with_the_limit() {
-        Reply reply = Reply.to("/v1/brief?products=mealworm,turkey,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
+        Reply reply =
+                Reply.to("/v1/brief?products=mealworm,turkey,pork,egg,milk,tofu,chicken,pulses,lamb&against=beef");
 
         assertEquals(422, reply.status(), reply.body());
         assertEquals("products has 9 entries; at most 8 are allowed", JsonAt.text(reply.json(), "/detail"));

@@ -21,7 +21,8 @@ import org.scalepan.web.http.Limits;
 /** Bulk requests. The records are invented. */
 class BulkRowsTest {
     private static final String PATH = "/v1/footprints?per=kg-protein";
-    private static final String HEADER = "kind,name,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.1.burden\r\n";
+    private static final String HEADER =
+            "kind,name,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.1.burden\r\n";
     private static final String SHED = "insects,a shed,mealworm,180,wheat-bran,400,mass\r\n";
     private static final String SHED_AS_JSON = """
             {"kind": "insects", "name": "a shed", "product": "mealworm", "harvest": {"kg_per_year": 180},
@@ -99,9 +100,11 @@ class BulkRowsTest {
 
     @Test
     void an_empty_entry_is_skipped_and_an_error_still_names_its_column() {
-        String header = "kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.4.ingredient,feed.4.kg,feed.4.burden\n";
-        List<NamedCsvRecord> rows = rows(
-                csv(PATH, header + "insects,mealworm,180,,,wheat-bran,400,mass\ninsects,mealworm,180,,,wheat-bran,-1,mass\n"));
+        String header =
+                "kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.4.ingredient,feed.4.kg,feed.4.burden\n";
+        List<NamedCsvRecord> rows = rows(csv(
+                PATH,
+                header + "insects,mealworm,180,,,wheat-bran,400,mass\ninsects,mealworm,180,,,wheat-bran,-1,mass\n"));
 
         assertFalse(rows.get(0).getField("ghg").isEmpty());
         assertEquals("feed.4.kg", rows.get(1).getField("column"));

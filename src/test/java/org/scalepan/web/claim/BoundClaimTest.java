@@ -17,7 +17,8 @@ class BoundClaimTest {
             {"kind": "insects", "name": "bucket shed", "product": "palm-weevil", "region": "peru",
              "harvest": {"kg_per_year": 160}%s}""";
     private static final String RESIDUE = ", \"feed\": [{\"ingredient\": \"pineapple-residue\", \"kg\": 1500}]";
-    private static final String BRAN = ", \"feed\": [{\"ingredient\": \"wheat-bran\", \"kg\": 1500, \"burden\": \"mass\"}]";
+    private static final String BRAN =
+            ", \"feed\": [{\"ingredient\": \"wheat-bran\", \"kg\": 1500, \"burden\": \"mass\"}]";
 
     private static JsonNode claim(String records, String rest) {
         return answer("{\"system\": " + FARM.formatted(records) + ", \"reference\": \"beef\"" + rest + "}");

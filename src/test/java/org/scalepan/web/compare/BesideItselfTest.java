@@ -59,13 +59,14 @@ class BesideItselfTest {
 
     @Test
     void in_a_comparison_it_is_a_row_without_a_ratio() {
-        JsonNode answer =
-                Reply.to("/v1/comparison?products=beef,mealworm&against=beef&draws=2000").json();
+        JsonNode answer = Reply.to("/v1/comparison?products=beef,mealworm&against=beef&draws=2000")
+                .json();
 
         JsonNode itself = answer.at("/items/0");
         assertEquals("ok", JsonAt.text(itself, "/status"));
         assertTrue(itself.has("footprint"));
-        assertFalse(itself.has("times_less") || itself.has("share") || itself.has("against_sentence"), itself::toString);
+        assertFalse(
+                itself.has("times_less") || itself.has("share") || itself.has("against_sentence"), itself::toString);
         assertTrue(answer.at("/items/1").has("times_less"));
     }
 

@@ -25,7 +25,8 @@ class FootprintRefusalTest {
     }
 
     private static String farm(String more) {
-        return farm("{\"kg_per_year\": 100}", "{\"ingredient\": \"wheat-bran\", \"kg\": 250, \"burden\": \"mass\"}", more);
+        return farm(
+                "{\"kg_per_year\": 100}", "{\"ingredient\": \"wheat-bran\", \"kg\": 250, \"burden\": \"mass\"}", more);
     }
 
     private static String herd(String more) {

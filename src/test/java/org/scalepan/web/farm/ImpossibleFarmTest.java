@@ -17,8 +17,9 @@ class ImpossibleFarmTest {
     private static String mealworms(String feed, double kilograms, String frass) {
         return """
                 {"kind": "insects", "name": "attic trays", "product": "mealworm", "region": "netherlands",
-                 "harvest": {"kg_per_year": 1000}, "feed": [{"ingredient": "%s", "kg": %s}],
-                 "energy": [{"carrier": "grid-electricity", "amount": 300}]%s}""".formatted(feed, kilograms, frass);
+                 "harvest": {"kg_per_year": 1000}, "feed": [{"ingredient": "%s", "kg": %s%s}],
+                 "energy": [{"carrier": "grid-electricity", "amount": 300}]%s}"""
+                .formatted(feed, kilograms, feed.equals("wheat-bran") ? ", \"burden\": \"economic\"" : "", frass);
     }
 
     private static final String FRASS = ", \"frass\": {\"kg\": 900}";

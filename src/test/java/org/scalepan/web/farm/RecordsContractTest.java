@@ -336,8 +336,9 @@ class RecordsContractTest {
         List<String> faults = new ArrayList<>();
         Set<String> rows = new TreeSet<>();
         Reply.to(address).json().path("items").forEach(item -> {
-            ObjectNode use = uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
-            if (item.path("needs_burden").asBoolean()) {
+            ObjectNode use =
+                    uses.addObject().put(field, JsonAt.text(item, "/id")).put(amount, 10);
+            if (item.path("needs_burden").toString().equals("true")) {
                 use.put("burden", "economic");
             }
             item.path("default_rows").forEach(row -> rows.add(JsonAt.text(row, "/id")));

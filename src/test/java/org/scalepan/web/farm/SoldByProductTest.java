@@ -46,8 +46,7 @@ class SoldByProductTest {
                 "feather-meal"
             })
     void given_no_burden_then_its_line_is_refused_and_the_choices_are_explained(String ingredient) {
-        Posted posted = Posted.json(
-                "{\"system\": " + FARM.formatted("\"" + ingredient + "\", \"kg\": 600") + "}");
+        Posted posted = Posted.json("{\"system\": " + FARM.formatted("\"" + ingredient + "\", \"kg\": 600") + "}");
 
         assertEquals(400, posted.status());
         JsonNode fault = posted.fault("/system/feed/1/burden");
@@ -55,7 +54,9 @@ class SoldByProductTest {
         for (String word : new String[] {ingredient, "economic", "mass", "burden-free", "displaced", "displaces"}) {
             assertTrue(said.contains(word), said);
         }
-        assertEquals("[\"economic\",\"mass\",\"burden-free\",\"displaced\"]", fault.path("allowed").toString());
+        assertEquals(
+                "[\"economic\",\"mass\",\"burden-free\",\"displaced\"]",
+                fault.path("allowed").toString());
     }
 
     @ParameterizedTest
@@ -72,7 +73,8 @@ class SoldByProductTest {
         String own = "\"wheat-bran\", \"kg\": 600, \"ghg_per_kg\": 0.3, \"land_per_kg\": 2, \"energy_per_kg\": 1,"
                 + " \"water_per_kg\": 0.1";
 
-        assertEquals(200, Posted.json("{\"system\": " + FARM.formatted(own) + "}").status());
+        assertEquals(
+                200, Posted.json("{\"system\": " + FARM.formatted(own) + "}").status());
         posted(own.replace(", \"water_per_kg\": 0.1", "")).fault("/system/feed/1/burden");
     }
 
@@ -146,7 +148,8 @@ class SoldByProductTest {
 
     @Test
     void given_a_residue_without_a_market_then_burden_free_has_no_second_figure() {
-        assertFalse(ghg("\"cassava-peel\", \"kg\": 600, \"burden\": \"burden-free\"").has("with_displaced_use"));
+        assertFalse(ghg("\"cassava-peel\", \"kg\": 600, \"burden\": \"burden-free\"")
+                .has("with_displaced_use"));
     }
 
     @Test
@@ -168,7 +171,9 @@ class SoldByProductTest {
         JsonNode answer = posted.tree();
 
         String second = JsonAt.text(answer, "/checks/0/with_displaced_use/0");
-        assertTrue(second.matches(".*counted too, it is .* kg CO2e per kg protein, and beef has .* times as much.*"), second);
+        assertTrue(
+                second.matches(".*counted too, it is .* kg CO2e per kg protein, and beef has .* times as much.*"),
+                second);
         assertTrue(JsonAt.text(answer, "/say_instead/sentence").endsWith(second), answer.path("say_instead")::toString);
     }
 
@@ -185,14 +190,20 @@ class SoldByProductTest {
 
     @Test
     void a_row_in_bulk_fails_in_its_place_and_with_detail_gives_the_second_figure() {
-        String rows = (FARM.formatted(GRAINS) + "@" + FARM.formatted(FREE_OF_MAIZE)).replace("\n", "").replace("@", "\n");
+        String rows = (FARM.formatted(GRAINS) + "@" + FARM.formatted(FREE_OF_MAIZE))
+                .replace("\n", "")
+                .replace("@", "\n");
         String[] plain = bulk("/v1/footprints?indicators=ghg&per=kg-protein", "application/x-ndjson", rows);
-        String[] detailed = bulk("/v1/footprints?indicators=ghg&per=kg-protein&detail=yes", "application/x-ndjson", rows);
+        String[] detailed =
+                bulk("/v1/footprints?indicators=ghg&per=kg-protein&detail=yes", "application/x-ndjson", rows);
 
         assertTrue(plain[0].contains("\"status\":\"wrong\"") && plain[0].contains("/feed/1/burden"), plain[0]);
         assertTrue(plain[0].contains("bought and sold"), plain[0]);
         assertFalse(plain[1].contains("with_displaced_use"), plain[1]);
-        assertTrue(detailed[1].contains("\"with_displaced_use\":{\"ingredients\":[\"brewers-grains-wet\"],\"status\":\"ok\",\"value\":"), detailed[1]);
+        assertTrue(
+                detailed[1].contains(
+                        "\"with_displaced_use\":{\"ingredients\":[\"brewers-grains-wet\"],\"status\":\"ok\",\"value\":"),
+                detailed[1]);
     }
 
     @Test
@@ -201,11 +212,13 @@ class SoldByProductTest {
         String[] lines = bulk(
                 "/v1/footprints?indicators=ghg,feed&per=kg-protein&detail=yes",
                 "text/csv",
-                head + "insects,mealworm,100,wheat-bran,300,,\r\ninsects,mealworm,100,wheat-bran,300,burden-free,maize\r\n");
+                head
+                        + "insects,mealworm,100,wheat-bran,300,,\r\ninsects,mealworm,100,wheat-bran,300,burden-free,maize\r\n");
 
         assertTrue(
-                lines[0].contains("ghg_bound,ghg_with_displaced_use,ghg_with_displaced_use_low,ghg_with_displaced_use_high,"
-                        + "ghg_with_displaced_use_bound,feed,"),
+                lines[0].contains(
+                        "ghg_bound,ghg_with_displaced_use,ghg_with_displaced_use_low,ghg_with_displaced_use_high,"
+                                + "ghg_with_displaced_use_bound,feed,"),
                 lines[0]);
         assertTrue(lines[1].contains("feed.1.burden"), lines[1]);
         int column = java.util.List.of(lines[0].split(",")).indexOf("ghg_with_displaced_use");

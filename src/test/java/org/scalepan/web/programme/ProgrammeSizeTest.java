@@ -56,7 +56,8 @@ class ProgrammeSizeTest {
     void sizes_are_compared_in_the_unit_of_the_records(double kilograms, String unit, boolean larger) {
         JsonNode answer = answer(
                 FARM.formatted(", \"energy\": []"),
-                "\"kg_per_year\": " + kilograms + ", \"unit\": \"" + unit + "\", \"baseline\": [{\"product\": \"beef\"}]");
+                "\"kg_per_year\": " + kilograms + ", \"unit\": \"" + unit
+                        + "\", \"baseline\": [{\"product\": \"beef\"}]");
 
         assertEquals(larger, codes(answer).contains("larger-than-farm"), answer.path("warnings")::toString);
         assertEquals(larger, JsonAt.text(answer, "/paragraph").contains("bucket shed gives"));
@@ -73,13 +74,13 @@ class ProgrammeSizeTest {
             })
     void meal_without_recorded_processing_is_remarked_upon(String records, boolean remarked) {
         String farm = FARM.formatted(MEAL + ", " + records.replace('\'', '"'));
-        JsonNode computed = Posted.answer("{\"system\": " + farm + ", \"boundary\": \"processing-gate\", \"draws\": 2000}");
+        JsonNode computed =
+                Posted.answer("{\"system\": " + farm + ", \"boundary\": \"processing-gate\", \"draws\": 2000}");
         JsonNode programme = answer(
                 farm,
                 "\"as\": \"feed\", \"animal\": \"fish\", \"kg_per_year\": 40, \"baseline\": [{\"product\": \"fishmeal\"}]");
 
-        assertEquals(
-                remarked, computed.path("remarks").findValuesAsText("code").contains("processing-not-recorded"));
+        assertEquals(remarked, computed.path("remarks").findValuesAsText("code").contains("processing-not-recorded"));
         assertEquals(remarked, codes(programme).contains("processing-not-recorded"));
         assertFalse(codes(programme).contains("larger-than-farm"));
     }
