@@ -104,8 +104,17 @@ final class Harmonisation {
     }
 
     private Harmonised read(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
+        boolean inputs = result.printed().kind() == SpreadKind.INPUT_RANGE;
         boolean none = result.printed().kind() == SpreadKind.NONE;
-        double gsd = none ? assumed.gsd(result) : 1;
+        double gsd = none || inputs ? assumed.gsd(result) : 1;
+        if (inputs) {
+            notes.add(new Note(
+                    Note.Codes.ASSUMED_SPREAD,
+                    String.format(
+                            Locale.ROOT,
+                            "its range is of the inputs of a derivation; a geometric standard deviation of %.2f is assumed on top",
+                            gsd)));
+        }
         if (none) {
             notes.add(new Note(
                     Note.Codes.ASSUMED_SPREAD,
