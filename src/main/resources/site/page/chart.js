@@ -184,7 +184,7 @@ export function picture(box, on) {
     const { side, middle } = row;
     lane.append("line").attr("class", "nothing").attr("x1", left).attr("x2", right).attr("y1", middle).attr("y2", middle)
       .attr("aria-hidden", "true");
-    const elsewhere = [...new Set((side.known_instead ?? [])
+    const elsewhere = [...new Set((side.known_elsewhere ?? [])
       .filter((known) => known.indicator === question.indicator && known.published.boundary !== question.boundary
         && known.reason.startsWith("its boundary"))
       .map((known) => known.published.boundary))];

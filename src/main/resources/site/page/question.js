@@ -9,7 +9,7 @@ const usual = {
   gwp: "ar6-100",
   luc: "exclude",
   region: "world",
-  grade: "memory",
+  grade: "secondary",
 };
 const always = ["products", "against", "times_less"];
 

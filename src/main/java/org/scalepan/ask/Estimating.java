@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.CompositionRow;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -58,7 +59,7 @@ public final class Estimating {
                 Optional.empty(),
                 Optional.empty(),
                 elsewhere(library, item.product(), evidence),
-                composition(library, item));
+                composition(library, item, basis.lowestGrade()));
     }
 
     /** Most evidence is the same with and without land-use change, and is not drawn again. */
@@ -69,15 +70,16 @@ public final class Estimating {
                         .known(new EstimateCache.EstimateKey(item, other, sampling)));
     }
 
-    private static List<CompositionRow> composition(Library library, ProductForm item) {
+    private static List<CompositionRow> composition(Library library, ProductForm item, Grade lowest) {
         return library.composition().stream()
                 .filter(row -> row.product().equals(item.product().id())
                         && row.form().equals(item.form())
+                        && row.cited().check().isAtLeast(lowest)
                         && row.use() == CompositionRow.RowUse.DEFAULT)
                 .toList();
     }
 
-    /** All that is published of the product: first for the indicator asked, then for others. */
+    /** All that is published of the product and was seen as well as is asked: first for the indicator asked, then for others. */
     private static List<Unused> elsewhere(Library library, Product product, Evidence evidence) {
         Set<String> products =
                 library.withNarrower(product).stream().map(Product::id).collect(Collectors.toUnmodifiableSet());
@@ -86,6 +88,9 @@ public final class Estimating {
                         && !result.indicator()
                                 .equals(evidence.question().indicator().id()))
                 .map(result -> new Unused(result, "it is about another indicator, " + result.indicator()));
-        return Stream.concat(evidence.unused().stream(), others).toList();
+        return Stream.concat(evidence.unused().stream(), others)
+                .filter(unused ->
+                        unused.result().cited().check().isAtLeast(evidence.question().lowestGrade()))
+                .toList();
     }
 }

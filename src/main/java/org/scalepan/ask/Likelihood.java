@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import java.util.Optional;
+import org.scalepan.factors.Grade;
 
 /**
  * The words that the IPCC's Fifth Assessment Report uses for probabilities. They are for probabilities only; a count of studies
@@ -19,11 +20,18 @@ public final class Likelihood {
      */
     public static final int FEWEST_STUDIES = 3;
 
-    /** Why a likelihood word is withheld, as worded in a sentence. */
-    public static final String WITHHELD =
-            "fewer than " + FEWEST_STUDIES + " studies on a side, those from memory not counted";
 
     private Likelihood() {}
+
+    /**
+     * Why a likelihood word is withheld, as worded in a sentence.
+     *
+     * @param lowest lowest check grade of the numbers used
+     */
+    public static String withheld(Grade lowest) {
+        return "fewer than " + FEWEST_STUDIES + " studies on a side"
+                + (lowest == Grade.MEMORY ? ", those from memory not counted" : "");
+    }
 
     /** The word for a probability about two estimates, or nothing where one of them rests on too few studies. */
     public static Optional<String> word(double probability, Estimate one, Estimate other) {

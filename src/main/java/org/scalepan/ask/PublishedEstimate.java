@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
+import org.scalepan.literature.Pool;
+import org.scalepan.literature.PoolQuestion;
 import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
 
@@ -113,6 +116,14 @@ public record PublishedEstimate(
                         .map(finding -> finding.result().cited().check())
                         .max(Comparator.naturalOrder())
                 : Optional.empty();
+    }
+
+    /** True when there is no figure, and one where numbers may be used that nobody has seen. */
+    public boolean isKnownUnseen(Library library) {
+        PoolQuestion question = evidence.question();
+        return evidence instanceof Evidence.NoEvidence
+                && question.lowestGrade() != Grade.MEMORY
+                && Pool.of(library, question.grade(Grade.MEMORY)) instanceof Evidence.PooledEvidence;
     }
 
     /** The region whose results are used: the one asked for, or the nearest that has any. */

@@ -15,6 +15,9 @@ public enum Grade {
     /** Not seen for this library: provisional. */
     MEMORY;
 
+    /** The lowest grade that an answer uses unless another is asked for: nothing that nobody has seen. */
+    public static final Grade USUAL = SECONDARY;
+
     public String id() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -24,7 +24,8 @@ public record ChainFactor(
 
     /** True when the spread is the library's assumption and not the publication's. */
     public boolean spreadIsAssumed() {
-        return row.printed().kind() == SpreadKind.NONE && !(reading instanceof Constant);
+        return (row.printed().kind() == SpreadKind.NONE || row.printed().kind() == SpreadKind.INPUT_RANGE)
+                && !(reading instanceof Constant);
     }
 
     double[] draw(CommonRandomNumbers random) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -63,17 +64,9 @@ final class Harmonisation {
         if (product == null) {
             throw new IllegalStateException("the loader let a result of an unknown product through: " + result.id());
         }
-        UnitChain chain = UnitChain.of(
-                library,
-                product,
-                result.form(),
-                result.cited().source(),
-                question.protein(),
-                question.qualityCapped(),
-                question.lowestGrade());
-        ChainPath path = chain.path(FunctionalUnit.of(result.per()).orElseThrow(), question.per());
+        ChainPath path = path(result, product, question.lowestGrade());
         if (path instanceof ChainPath.MissingConversion missing) {
-            return Optional.of(missing.text());
+            return Optional.of(unseen(result, product).orElse(missing.text()));
         }
         for (ChainStep step : ((ChainPath.FoundPath) path).steps()) {
             steps.add(new HarmonisationStep.ToUnit(step));
@@ -103,9 +96,49 @@ final class Harmonisation {
         }
     }
 
+    private ChainPath path(PublishedResult result, Product product, Grade lowest) {
+        return UnitChain.of(
+                        library,
+                        product,
+                        result.form(),
+                        result.cited().source(),
+                        question.protein(),
+                        question.qualityCapped(),
+                        lowest)
+                .path(FunctionalUnit.of(result.per()).orElseThrow(), question.per());
+    }
+
+    /** Why a result that was seen cannot be used: its conversion was not, and which question uses it nevertheless. */
+    private Optional<String> unseen(PublishedResult result, Product product) {
+        if (question.lowestGrade() == Grade.MEMORY
+                || !(path(result, product, Grade.MEMORY) instanceof ChainPath.FoundPath found)) {
+            return Optional.empty();
+        }
+        String rows = found.steps().stream()
+                .filter(ChainStep.PublishedStep.class::isInstance)
+                .map(step -> ((ChainStep.PublishedStep) step).row())
+                .filter(row -> !row.cited().check().isAtLeast(question.lowestGrade()))
+                .map(CompositionRow::id)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of("what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
+                        + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
+    }
+
     private Harmonised read(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
+        boolean inputs = result.printed().kind() == SpreadKind.INPUT_RANGE;
         boolean none = result.printed().kind() == SpreadKind.NONE;
-        double gsd = none ? assumed.gsd(result) : 1;
+        double gsd = none || inputs ? assumed.gsd(result) : 1;
+        if (inputs) {
+            notes.add(new Note(
+                    Note.Codes.ASSUMED_SPREAD,
+                    String.format(
+                            Locale.ROOT,
+                            "its range is of the inputs of a derivation; a geometric standard deviation of %.2f is assumed on top",
+                            gsd)));
+        }
         if (none) {
             notes.add(new Note(
                     Note.Codes.ASSUMED_SPREAD,

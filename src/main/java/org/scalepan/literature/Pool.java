@@ -222,9 +222,15 @@ public final class Pool {
 
     /** Why results of the form asked for could not be used: their boundaries in one clause, other reasons one by one. */
     private String why() {
-        List<Unused> sameForm = unused.stream()
+        List<Unused> ofForm = unused.stream()
                 .filter(item -> item.result().form().equals(question.form()))
                 .toList();
+        List<Unused> sameForm = ofForm.stream().filter(this::isGoodEnough).toList();
+        if (sameForm.isEmpty() && !ofForm.isEmpty()) {
+            return question.lowestGrade() == Grade.SECONDARY
+                    ? "no number of it was seen for this library"
+                    : "no number of it was checked as well as grade=" + question.lowestGrade().id() + " asks";
+        }
         if (sameForm.isEmpty()) {
             return "its results are about other forms, "
                     + joined(unused.stream().map(item -> item.result().form()));
@@ -244,6 +250,10 @@ public final class Pool {
                 .limit(2)
                 .forEach(reasons::add);
         return String.join("; ", reasons);
+    }
+
+    private boolean isGoodEnough(Unused item) {
+        return item.result().cited().check().isAtLeast(question.lowestGrade());
     }
 
     private static String joined(Stream<String> words) {

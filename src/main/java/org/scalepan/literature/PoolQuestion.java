@@ -38,6 +38,25 @@ public record PoolQuestion(
         excluded = Set.copyOf(excluded);
     }
 
+    /** The same question with another lowest check grade. */
+    public PoolQuestion grade(Grade lowest) {
+        return new PoolQuestion(
+                product,
+                form,
+                indicator,
+                per,
+                boundary,
+                luc,
+                gwp,
+                region,
+                pinned,
+                excluded,
+                lowest,
+                protein,
+                qualityCapped,
+                strict);
+    }
+
     /** The same question with another system boundary. */
     public PoolQuestion endingAt(Boundary other) {
         return new PoolQuestion(

@@ -18,6 +18,8 @@ public enum SpreadKind {
     PERCENTILES("percentiles"),
     /** Smallest and largest value, with or without a central one. */
     RANGE("range"),
+    /** Smallest and largest value that the inputs of a derivation give; what else is uncertain comes on top. */
+    INPUT_RANGE("input-range"),
     /** A number alone. */
     NONE("none");
 

@@ -9,7 +9,8 @@ import java.util.TreeMap;
  * Turns a printed number with its spread into a distribution.
  *
  * <p>Positive quantities are read as lognormal where a mean or two limits are given, as a curve through all points where three
- * percentiles are, as triangular or log-uniform where only a range is. Quantities that are zero or negative (credits) are
+ * percentiles are, as triangular or log-uniform where only a range is, and as lognormal where the range is that of the inputs of a
+ * derivation: then the variance of a log-uniform, width squared over 12, and that of a number alone add up. Quantities that are zero or negative (credits) are
  * read as normal. A number with no spread gets the default geometric standard deviation of the caller, who must say so.
  *
  * <p>Sources: moments of the lognormal, Limpert, Stahel and Abbt (2001), BioScience 51, 341–352; limits as GSD =
@@ -25,7 +26,7 @@ public final class SpreadReading {
      * The distribution of a quantity without upper bound.
      *
      * @param printed the number as published
-     * @param defaultGsd geometric standard deviation (not its square) for a number without spread, 1 or more
+     * @param defaultGsd geometric standard deviation (not its square) for a number without spread, and on top of a range of inputs, 1 or more
      * @throws IllegalArgumentException naming what the spread lacks or what contradicts it
      */
     public static Distribution read(PublishedSpread printed, double defaultGsd) {
@@ -37,6 +38,7 @@ public final class SpreadReading {
             case P10_P90 -> twoPercentiles(printed, 0.10);
             case PERCENTILES -> percentiles(printed);
             case RANGE -> range(printed);
+            case INPUT_RANGE -> inputRange(printed, defaultGsd);
             case NONE -> alone(printed, defaultGsd);
         };
     }
@@ -58,7 +60,7 @@ public final class SpreadReading {
             case NONE -> fractionAlone(printed, defaultGsd);
             // Symmetric confidence limits may be printed beyond the bounds; percentiles and ranges may not.
             case CI95 -> capped(read(printed, defaultGsd));
-            case P5_P95, P10_P90, PERCENTILES, RANGE -> {
+            case P5_P95, P10_P90, PERCENTILES, RANGE, INPUT_RANGE -> {
                 printed.low().ifPresent(low -> requireFraction("low", low));
                 printed.high().ifPresent(high -> requireFraction("high", high));
                 printed.percentiles().values().forEach(point -> requireFraction("percentile value", point));
@@ -170,6 +172,19 @@ public final class SpreadReading {
             return new Triangular(low, printed.value().getAsDouble(), high);
         }
         return low > 0 ? new LogUniform(low, high) : new Uniform(low, high);
+    }
+
+    /** The range says only what the inputs differ by, so that the variance of the logarithm is its own and that of a number alone. */
+    private static Distribution inputRange(PublishedSpread printed, double defaultGsd) {
+        requireLimits(printed);
+        double low = printed.low().getAsDouble();
+        double high = printed.high().getAsDouble();
+        requireWithin(printed, low, high);
+        Require.positive("low", low);
+        double width = StrictMath.log(high / low);
+        double log = StrictMath.log(defaultGsd);
+        double middle = printed.value().orElse(Math.sqrt(low * high));
+        return new Lognormal(StrictMath.log(middle), Math.sqrt(width * width / 12 + log * log));
     }
 
     private static Distribution alone(PublishedSpread printed, double defaultGsd) {

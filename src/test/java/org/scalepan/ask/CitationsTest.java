@@ -47,7 +47,7 @@ class CitationsTest {
     void every_conversion_on_the_way_cites_its_source() {
         // Desjardins et al. 2012 per kg live, by dressing and bone-free fraction and protein content.
         assertEquals(
-                List.of("desjardins-2012", "cornell-yields-2012", "oecd-fao-outlook-2023", "usda-sr27-2014"),
+                List.of("desjardins-2012", "cornell-yields-2012", "usda-sr27-2014"),
                 cited(Asked.of(LIBRARY).only("desjardins-2012"), "beef"));
     }
 

@@ -185,7 +185,7 @@ class UnitChainTest {
     @Test
     void another_study_of_the_same_herd_uses_the_content_of_beef() {
         UnitChain other = chain("beef-beef-herd", "fresh", NO_SOURCE);
-        assertEquals(1 / 0.1859, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
+        assertEquals(1 / 0.1732, times(other, KG_EDIBLE, KG_PROTEIN), CUT_OFF);
         ChainStep.PublishedStep step =
                 (ChainStep.PublishedStep) ((ChainPath.FoundPath) other.path(KG_EDIBLE, KG_PROTEIN))
                         .steps()

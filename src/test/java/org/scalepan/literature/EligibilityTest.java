@@ -274,4 +274,41 @@ class EligibilityTest {
                 "no published ghg result of palm weevil is in this library",
                 none(Asked.of(LIBRARY).evidence("palm-weevil")).reason());
     }
+
+    /** Land after the farm is nil: an invented retail result without a split of its own stands at the farm gate. */
+    @Test
+    void land_at_retail_stands_at_the_farm_gate_with_a_note(@TempDir Path path) {
+        Library own = land(new OwnFolder(path), "invented.retail", "retail").library();
+        Harmonised finding = Asked.of(own)
+                .indicator("land")
+                .only("lundy-parrella-2015")
+                .some("mealworm")
+                .findings()
+                .findFirst()
+                .orElseThrow();
+        assertTrue(finding.says(Note.Codes.LAND_FROM_RETAIL));
+        assertEquals(5, finding.central(), 1e-9, "m2*yr per kg protein");
+    }
+
+    @Test
+    void land_that_a_study_gives_at_both_is_one_finding(@TempDir Path path) {
+        Library own = land(land(new OwnFolder(path), "invented.retail", "retail"), "invented.farm", "farm-gate")
+                .library();
+        Evidence.PooledEvidence some =
+                Asked.of(own).indicator("land").only("lundy-parrella-2015").some("mealworm");
+        assertEquals(
+                List.of("invented.farm"),
+                some.findings().map(finding -> finding.result().id()).toList());
+        assertEquals(
+                "its study has land at farm-gate too, which is the same finding", whyNot(some, "invented.retail"));
+    }
+
+    private static OwnFolder land(OwnFolder folder, String id, String boundary) {
+        return folder.rowLike(
+                "results",
+                "oonincx-deboer-2012.mealworm.land.kg-protein",
+                Map.of(
+                        "id", id, "finding", id, "boundary", boundary, "value", "5", "source", "lundy-parrella-2015", "check",
+                        "fulltext"));
+    }
 }

@@ -284,4 +284,13 @@ class SpreadReadingTest {
                 assertThrows(IllegalArgumentException.class, () -> read(printed))
                         .getMessage());
     }
+
+    /** Two inputs of a derivation say nothing of its method: ln GSD² = (ln(0.45/0.41))²/12 + (ln 1.219)². */
+    @Test
+    void a_range_of_inputs_is_widened_by_the_spread_of_a_number_alone() {
+        Distribution read = SpreadReading.read(
+                Printed.of(SpreadKind.INPUT_RANGE).low(0.41).high(0.45).spread(), 1.219);
+        assertEquals(Math.sqrt(0.41 * 0.45), read.median(), 1e-12);
+        assertEquals(Math.sqrt(0.0931 * 0.0931 / 12 + 0.1980 * 0.1980), read.lnSd(), 1e-4);
+    }
 }

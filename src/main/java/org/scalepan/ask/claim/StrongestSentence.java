@@ -188,7 +188,7 @@ final class StrongestSentence {
                 .toList();
         return ". "
                 + (single.isEmpty()
-                        ? capital(Likelihood.WITHHELD) + ": the evidence is thin."
+                        ? capital(Likelihood.withheld(cell.basis().lowestGrade())) + ": the evidence is thin."
                         : "It rests on " + String.join(" and ", single)
                                 + ": how far another study would lie is not in the draws, and the evidence is thin.")
                 + animals

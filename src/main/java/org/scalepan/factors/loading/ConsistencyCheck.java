@@ -113,6 +113,10 @@ final class ConsistencyCheck {
                             + row.text("high"),
                     "it must lie between them"));
         }
+        if (kind.equals("input-range") && low.isPresent() && low.getAsDouble() <= 0) {
+            faults.add(row.fault(
+                    "low", "a range of inputs from " + row.text("low"), "a range of inputs must be above zero"));
+        }
         boolean mustBePositive =
                 low.isPresent() && !ABOUT_THE_MEAN.contains(kind) && (kind.startsWith("p5") || kind.startsWith("p10"));
         if (mustBePositive && low.getAsDouble() <= 0) {

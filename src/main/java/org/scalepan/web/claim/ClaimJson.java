@@ -12,6 +12,7 @@ import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.Circulating;
@@ -31,6 +32,7 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.Permalink;
+import org.scalepan.web.render.PublishedEstimateView;
 
 /** A checked claim as JSON. */
 final class ClaimJson {
@@ -61,13 +63,29 @@ final class ClaimJson {
         node.put("reason", checks.reason());
         node.set("say_instead", instead(checks.instead()));
         ArrayNode each = node.putArray("checks");
-        checks.checks().forEach(check -> each.add(check(check)));
+        checks.checks().forEach(check -> {
+            ObjectNode one = check(check);
+            unseen(check, question, path)
+                    .ifPresent(at -> one.set("known_instead", PublishedEstimateView.unseenFigure(at)));
+            each.add(one);
+        });
         node.set(
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
         Provenance provenance = checks.grounds();
         Envelope.close(node, checks.warnings(), library, provenance.products(), checks.references());
         return node;
+    }
+
+    /** Where a claim that cannot be checked is checked with numbers that nobody has seen; of posted records, where their figure is. */
+    private Optional<String> unseen(ClaimCheck check, Map<String, Object> question, Optional<String> path) {
+        return Stream.concat(Stream.of(check.product()), check.reference().stream())
+                .filter(PublishedEstimate.class::isInstance)
+                .map(PublishedEstimate.class::cast)
+                .flatMap(side -> path.map(at -> PublishedEstimateView.unseen(library, side, at, question))
+                        .orElseGet(() -> PublishedEstimateView.unseen(library, side))
+                        .stream())
+                .findFirst();
     }
 
     private ObjectNode check(ClaimCheck check) {

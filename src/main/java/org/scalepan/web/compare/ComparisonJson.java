@@ -39,18 +39,22 @@ final class ComparisonJson {
 
     ObjectNode tree(String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
-        ObjectNode reference = PublishedEstimateView.json(comparison.reference(), sentences);
+        ObjectNode reference = view(comparison.reference(), path, question);
         byLandUse(reference, Comparison::reference, nobody -> Optional.empty());
         node.set("reference", reference);
         ArrayNode items = node.putArray("items");
-        comparison.items().forEach(item -> items.add(item(item)));
+        comparison.items().forEach(item -> items.add(item(item, view(item.estimate(), path, question))));
         Provenance provenance = comparison.grounds(library);
         Envelope.close(node, provenance.warnings(), library, provenance.products(), comparison.references(library));
         return node;
     }
 
-    private ObjectNode item(Comparison.ComparedProduct item) {
-        ObjectNode node = PublishedEstimateView.json(item.estimate(), sentences);
+    private ObjectNode view(PublishedEstimate estimate, String path, Map<String, Object> question) {
+        return PublishedEstimateView.json(
+                estimate, sentences, PublishedEstimateView.unseen(library, estimate, path, question));
+    }
+
+    private ObjectNode item(Comparison.ComparedProduct item, ObjectNode node) {
         int place = comparison.items().indexOf(item);
         byLandUse(
                 node, state -> state.items().get(place).estimate(), state -> state.items()
@@ -84,7 +88,7 @@ final class ComparisonJson {
             Likelihood.word(versus.less().orElseThrow().value(), item.estimate(), comparison.reference())
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put("likelihood_withheld", Likelihood.WITHHELD));
+                            () -> less.put("likelihood_withheld", Likelihood.withheld(comparison.question().basis().lowestGrade())));
         });
         NoRatio.between(item.estimate(), comparison.reference())
                 .ifPresent(why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));

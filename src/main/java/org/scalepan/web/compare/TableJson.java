@@ -3,6 +3,7 @@ package org.scalepan.web.compare;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
+import java.util.Optional;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Grade;
@@ -10,6 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.PublishedEstimateView;
 
 /** A table of estimates as JSON: an object for each row. */
 final class TableJson {
@@ -18,12 +20,14 @@ final class TableJson {
     static ObjectNode tree(Library library, EstimateTable table, String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
         ArrayNode rows = node.putArray("rows");
-        table.rows().forEach(row -> rows.add(row(row, table)));
+        table.rows()
+                .forEach(row -> rows.add(row(
+                        row, table, PublishedEstimateView.unseen(library, row.estimate(), path, question))));
         Envelope.close(node, table.grounds(library));
         return node;
     }
 
-    private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table) {
+    private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table, Optional<String> unseen) {
         ObjectNode node = Json.object();
         node.put("product", row.estimate().item().product().id());
         node.put("form", row.estimate().item().form());
@@ -43,6 +47,7 @@ final class TableJson {
         Json.put(node, "lowest_grade", row.estimate().lowestGrade().map(Grade::id));
         Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
+        unseen.ifPresent(question -> node.set("known_instead", PublishedEstimateView.unseenFigure(question)));
         node.put("bound", row.estimate().bound().id());
         node.set("sources", Json.texts(row.estimate().evidence().sources()));
         return node;

@@ -56,7 +56,7 @@ final class NutritionReading {
                 ProteinBasis::of,
                 ProteinBasis.CRUDE,
                 ProteinBasis.CRUDE.id());
-        Grade grade = parameters.oneOf("grade", library.ids("grades"), Grade::of, Grade.MEMORY, Grade.MEMORY.id());
+        Grade grade = parameters.oneOf("grade", library.ids("grades"), Grade::of, Grade.USUAL, Grade.USUAL.id());
         boolean mixed = parameters.oneOf("mixed_forms", YES_NO, "no").equals("yes");
         Map<ProductForm, Double> prices = prices(foods);
         Optional<String> currency = currency(!prices.isEmpty());

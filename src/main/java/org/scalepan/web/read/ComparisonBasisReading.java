@@ -161,7 +161,7 @@ public final class ComparisonBasisReading {
                 newest.id());
         String region = input.oneOf(
                 "region", library.regions().all().stream().map(Region::id).toList(), "world");
-        Grade grade = input.oneOf("grade", library.ids("grades"), Grade::of, Grade.MEMORY, Grade.MEMORY.id());
+        Grade grade = input.oneOf("grade", library.ids("grades"), Grade::of, Grade.USUAL, Grade.USUAL.id());
         Set<String> sources = sources("sources");
         Set<String> exclude = sources("exclude");
         ProteinBasis protein = input.oneOf(

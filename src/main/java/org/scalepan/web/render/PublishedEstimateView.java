@@ -2,15 +2,52 @@ package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.PoolQuestion;
 
 /** Renders the estimate of one product: its footprint with its derivation, or that there is no evidence and what is known instead. */
 public final class PublishedEstimateView {
     private PublishedEstimateView() {}
 
-    public static ObjectNode json(PublishedEstimate estimate, Sentences sentences) {
+    /** Where the same question is asked with numbers that nobody has seen; none of what is posted has an address. */
+    public static Optional<String> unseen(Library library, PublishedEstimate estimate, String path, Map<String, Object> question) {
+        if (!estimate.isKnownUnseen(library)) {
+            return Optional.empty();
+        }
+        Map<String, Object> other = new LinkedHashMap<>(question);
+        other.put("grade", Grade.MEMORY.id());
+        return Optional.of(Permalink.of(library, path, other));
+    }
+
+    /** Where the figure alone is asked with numbers that nobody has seen, for an answer that has no address of its own. */
+    public static Optional<String> unseen(Library library, PublishedEstimate estimate) {
+        PoolQuestion basis = estimate.evidence().question();
+        Map<String, Object> question = new LinkedHashMap<>();
+        question.put("per", basis.per().id());
+        question.put("boundary", basis.boundary().id());
+        basis.warmingSet().ifPresent(set -> question.put("gwp", set));
+        if (basis.indicator().isWarming()) {
+            question.put("luc", basis.luc().id());
+        }
+        question.put("region", basis.region());
+        return unseen(
+                library,
+                estimate,
+                "/v1/value/" + basis.indicator().id() + "/" + estimate.item().written(),
+                question);
+    }
+
+    /**
+     * @param unseen the address of a question whose answer rests on numbers that nobody has seen, where it is all that is known
+     */
+    public static ObjectNode json(PublishedEstimate estimate, Sentences sentences, Optional<String> unseen) {
         ObjectNode node = Json.object();
         node.put("product", estimate.item().product().id());
         node.put("form", estimate.item().form());
@@ -36,11 +73,17 @@ public final class PublishedEstimateView {
             node.set("not_used", EvidenceView.notUsed(some.unused(), some.question().boundary()));
         } else if (estimate.evidence() instanceof Evidence.NoEvidence none) {
             node.put("reason", none.reason());
-            node.set("known_instead", EvidenceView.unused(estimate.elsewhere()));
+            unseen.ifPresent(question -> node.set("known_instead", unseenFigure(question)));
+            node.set("known_elsewhere", EvidenceView.unused(estimate.elsewhere()));
             Json.put(node, "product_note", estimate.item().product().note());
             ArrayNode composition = node.putArray("known_composition");
             estimate.composition().forEach(row -> composition.add(RowView.composition(row)));
         }
         return node;
+    }
+
+    /** That a figure is known whose numbers nobody has seen, and the question that gives it. */
+    public static ObjectNode unseenFigure(String question) {
+        return Json.object().put("code", "unseen-figure").put("question", question);
     }
 }

@@ -32,7 +32,7 @@ class CirculatingClaimsTest {
         "c10, black-soldier-fly:dried, fishmeal, ghg, 1, kg-protein, processing-gate, partly, smetana-2019",
         "c12, mealworm, '', energy, 0, kg-protein, farm-gate, fails, dreyer-2021",
         "c13, mealworm, milk, energy, 1, kg-protein, farm-gate, fails, oonincx-deboer-2012",
-        "c14, house-cricket, beef, feed, 12, kg-edible, animal, partly, van-huis-2013",
+        "c14, house-cricket, pork, feed, 2, kg-edible, animal, partly, van-huis-2013",
         "c17, house-cricket, beef, feed, 4, kg-live, animal, partly, fao-edible-insects-poster",
         "c20, mealworm, beef, water-footprint, 2000, kg-protein, farm-gate, fails, miglietta-2015",
         "c21, mealworm, chicken, water-footprint, 1, kg-protein, farm-gate, partly, miglietta-2015",

@@ -24,6 +24,8 @@ import org.scalepan.ask.InventedResults;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
+import org.scalepan.ask.NoRatio;
+import org.scalepan.footprint.Bound;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
@@ -274,5 +276,40 @@ class ComparisonTest {
                         && item.reason().startsWith("its boundary is farm-gate")));
         assertTrue(mealworm.elsewhere().stream()
                 .anyMatch(item -> item.reason().equals("it is about another indicator, land")));
+    }
+
+    /** Oonincx et al. 2010 print 1.57 with a standard deviation of 1.80 g CO2e per kg gain for the gases of house crickets. */
+    @Test
+    void a_result_whose_own_interval_includes_zero_gives_no_ratio() {
+        Comparison.ComparedProduct cricket = compare(
+                        LIBRARY,
+                        Asked.of(LIBRARY).at("animal").per(FunctionalUnit.KG_LIVE),
+                        SAMPLING,
+                        "house-cricket",
+                        "pork")
+                .items()
+                .get(0);
+        assertTrue(cricket.estimate().footprint().isPresent());
+        assertTrue(cricket.versus().isEmpty());
+        assertEquals(NoRatio.INTERVAL_INCLUDES_ZERO, cricket.estimate().noRatio().orElseThrow());
+    }
+
+    /** Of goat milk at retail only assessments with land-use change are held. */
+    @Test
+    void a_ratio_with_a_bound_is_a_bound_and_has_no_share_of_draws() {
+        Comparison comparison = compare(LIBRARY, Asked.of(LIBRARY).at("retail"), SAMPLING, "goat-milk", "beef");
+        Ratio ratio = comparison.items().get(0).versus().orElseThrow();
+        assertEquals(Bound.AT_LEAST, ratio.bound(), "beef over what goat milk causes at most");
+        assertTrue(ratio.less().isEmpty());
+        Comparison with = comparison.underOtherLandUse().orElseThrow();
+        assertEquals(
+                Bound.EXACT, with.items().get(0).versus().orElseThrow().bound());
+    }
+
+    @Test
+    void land_has_no_second_state_of_land_use_change() {
+        assertTrue(compare(LIBRARY, Asked.of(LIBRARY).indicator("land"), SAMPLING, "egg", "beef")
+                .underOtherLandUse()
+                .isEmpty());
     }
 }

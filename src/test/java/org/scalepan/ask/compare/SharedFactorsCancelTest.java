@@ -48,10 +48,10 @@ class SharedFactorsCancelTest {
                 .versus()
                 .orElseThrow()
                 .timesLess();
-        // Protein 0.1859 and 0.1618, each with a geometric sd of 1.05: median 3 x 0.1618 / 0.1859 = 2.611,
-        // ln-sd 0.04879·√2 = 0.0690, so 90 % within 2.611·exp(±0.1135).
-        assertEquals(2.611, ratio.median(), 0.01);
-        assertEquals(2.331, ratio.low(), 0.03);
-        assertEquals(2.925, ratio.high(), 0.03);
+        // Protein 0.1732 and 0.1618, each with a geometric sd of 1.05: median 3 x 0.1618 / 0.1732 = 2.803,
+        // ln-sd 0.04879·√2 = 0.0690, so 90 % within 2.803·exp(±0.1135).
+        assertEquals(2.803, ratio.median(), 0.01);
+        assertEquals(2.502, ratio.low(), 0.03);
+        assertEquals(3.139, ratio.high(), 0.03);
     }
 }

@@ -11,6 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -236,5 +239,78 @@ class BundledLibraryTest {
     void a_reference_of_which_not_every_author_is_known_does_not_pass_for_one_of_a_single_author(
             String source, String label) {
         assertEquals(label, Libraries.bundled().reference(source).orElseThrow().label());
+    }
+
+    /** Such rows are withdrawn or kept: by default nothing stands that its own note says flatters insects. */
+    @Test
+    void no_default_flatters_insects_by_its_own_word() {
+        List<String> flattering = LIBRARY.tables().stream()
+                .flatMap(table -> table.rows().stream())
+                .filter(row -> row.optional("note")
+                        .filter(note -> note.toLowerCase(Locale.ROOT).contains("flatters"))
+                        .isPresent())
+                .filter(row -> row.optional("use").orElse("default").equals("default"))
+                .map(row -> row.text("id"))
+                .toList();
+        assertEquals(List.of(), flattering);
+    }
+
+    /**
+     * Within one source several findings of one product at one boundary differ in a column, or in a system or diet that the finding's name
+     * says. Two that differ in nothing are two statements of one finding.
+     */
+    @Test
+    void findings_of_one_source_differ_in_something_that_is_said() {
+        Map<String, Set<String>> alike = new TreeMap<>();
+        for (PublishedResult result : LIBRARY.results()) {
+            String same = String.join(
+                    " ",
+                    result.study(),
+                    result.cited().source(),
+                    result.product(),
+                    result.form(),
+                    result.indicator(),
+                    result.boundary().id(),
+                    result.luc(),
+                    result.region(),
+                    result.substrate().orElse(""),
+                    result.allocation().orElse(""),
+                    result.energyKind().orElse(""),
+                    result.feedBasis().orElse(""),
+                    result.dataYear().toString());
+            String plain = result.cited().source() + "." + result.product() + "." + result.indicator();
+            String said = result.finding().equals(plain) ? "" : result.finding();
+            alike.computeIfAbsent(same + " " + (said.isEmpty() ? "unnamed" : said), key -> new TreeSet<>())
+                    .add(result.finding());
+        }
+        alike.forEach((same, findings) -> assertEquals(1, findings.size(), same + ": " + findings));
+    }
+
+    @Test
+    void dry_feed_is_never_counted_as_feed_as_it_is_fed() {
+        LIBRARY.results().stream()
+                .filter(result -> result.feedBasis().isPresent())
+                .forEach(result -> assertEquals(
+                        result.feedBasis().filter("dry-matter"::equals).isPresent() ? "feed-dry-matter" : "feed",
+                        result.indicator(),
+                        result.id()));
+    }
+
+    /** Where one entry of the nutrient table has both, yield and protein are of one cut. */
+    @ParameterizedTest
+    @ValueSource(strings = {"beef", "chicken", "turkey", "duck"})
+    void yield_and_protein_are_of_one_cut(String product) {
+        assertEquals(entry(product, "bone-free-fraction"), entry(product, "protein"), product);
+    }
+
+    private static String entry(String product, String quantity) {
+        return LIBRARY.composition().stream()
+                .filter(row -> row.product().equals(product)
+                        && row.form().equals("fresh")
+                        && row.quantity().equals(quantity)
+                        && row.use() == CompositionRow.RowUse.DEFAULT)
+                .map(row -> row.cited().locator().replaceAll("\\D*0*(\\d{4,5}).*", "$1"))
+                .findFirst()
+                .orElseThrow();
     }
 }

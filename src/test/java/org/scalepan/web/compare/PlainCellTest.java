@@ -175,4 +175,38 @@ class PlainCellTest {
                 .body(containsString("90 % interval"))
                 .body(containsString("studies"));
     }
+
+    /** Of goat milk at retail only assessments with land-use change are held: without it the figure is at most theirs. */
+    @Test
+    void a_bound_is_no_number_of_a_cell_unless_bounds_are_asked_for() {
+        String figure = "/v1/value/ghg/goat-milk?boundary=retail";
+        String ratio = "/v1/ratio/ghg/goat-milk/beef?boundary=retail";
+
+        assertEquals(404, RunningScalepan.given().get(figure).statusCode());
+        assertTrue(cell(figure).startsWith("#at most "), cell(figure));
+        assertTrue(cell(figure).endsWith("; bounds=yes gives the number"), cell(figure));
+        assertTrue(cell(ratio).startsWith("#at least "), cell(ratio));
+        assertTrue(cell(figure + "&bounds=yes").matches(DIGITS), cell(figure + "&bounds=yes"));
+        assertTrue(cell(ratio + "&bounds=yes").matches(DIGITS), cell(ratio + "&bounds=yes"));
+        assertTrue(cell(figure + "&luc=include").matches(DIGITS), cell(figure + "&luc=include"));
+        assertTrue(cell(figure + "&stat=text").contains(": at most "), cell(figure + "&stat=text"));
+    }
+
+    @Test
+    void a_bound_leaves_the_numbers_of_a_table_empty_unless_bounds_are_asked_for() {
+        String table = "/v1/table?products=goat-milk&boundary=retail&stats=median";
+
+        assertTrue(cell(table).lines().toList().get(1).contains("retail,,"), cell(table));
+        assertTrue(cell(table).lines().toList().get(1).endsWith(",at-most"), cell(table));
+        assertTrue(
+                cell(table + "&bounds=yes").lines().toList().get(1).matches(".*retail,\\d.*"),
+                cell(table + "&bounds=yes"));
+    }
+
+    @Test
+    void a_sentence_says_shortly_what_land_use_change_does() {
+        String text = cell("/v1/ratio/ghg/mealworm/chicken?stat=text");
+
+        assertTrue(text.matches(".* With land-use change counted: [0-9.]+ \\([0-9.]+ to [0-9.]+\\)\\."), text);
+    }
 }
