@@ -9,6 +9,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.EnergyKind;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
 import org.scalepan.literature.Unused;
@@ -74,6 +75,11 @@ public record PublishedEstimate(
     @Override
     public List<String> uncounted() {
         return List.of();
+    }
+
+    /** Which energy its studies count, where they are about energy. */
+    public Optional<EnergyKind> energyKind() {
+        return evidence instanceof Evidence.PooledEvidence some ? some.energyKind() : Optional.empty();
     }
 
     /** How many studies speak. */

@@ -66,7 +66,7 @@ public record GridCell(
             results = List.copyOf(results);
         }
 
-        static Evidenced of(Estimate estimate) {
+        static Evidenced of(Estimate estimate, Optional<String> unlike) {
             PublishedEstimate published = estimate instanceof PublishedEstimate one ? one : null;
             List<PublishedResult> results =
                     published != null && published.evidence() instanceof Evidence.PooledEvidence some
@@ -88,7 +88,7 @@ public record GridCell(
                     published != null && published.keepsOtherWarmingSets(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
-                    estimate.missing());
+                    estimate.missing().or(() -> unlike));
         }
 
         /** True when something required is not counted, so that the true figure is higher. */
@@ -129,7 +129,9 @@ public record GridCell(
     static GridCell of(
             Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
-                .filter(other -> product.isComparable() && other.isComparable())
+                .filter(other -> product.isComparable()
+                        && other.isComparable()
+                        && product.unlike(other).isEmpty())
                 .map(other -> other.footprint()
                         .orElseThrow()
                         .dividedBy(product.footprint().orElseThrow()));
@@ -150,8 +152,8 @@ public record GridCell(
                 ratio.map(r -> Summary.of(r, coverage)),
                 bound,
                 ratio.map(r -> Bounds.of(r, bound)),
-                Evidenced.of(product),
-                reference.map(Evidenced::of));
+                Evidenced.of(product, Optional.empty()),
+                reference.map(other -> Evidenced.of(other, product.unlike(other))));
     }
 
     /** The probability that a footprint is zero or below, which only credits can bring about. */

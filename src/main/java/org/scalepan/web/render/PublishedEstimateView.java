@@ -18,6 +18,7 @@ public final class PublishedEstimateView {
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         node.put("sentence", sentences.estimate(estimate));
         estimate.summary().ifPresent(summary -> node.set("footprint", EstimateJson.footprint(summary, sentences)));
+        estimate.energyKind().ifPresent(kind -> node.put("energy_kind", kind.id()));
         node.put("studies", estimate.studies());
         node.put("results", estimate.results());
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
