@@ -53,7 +53,7 @@ function controls() {
   const all = [...words.products.values()];
   grouped(at("product"), productGroups(all, the), question.products[0]);
   grouped(at("against"), productGroups(all, the), question.against);
-  options(at("indicator"), [...words.indicators.values()].map(({ id, name: english }) => [id, name("indicator", id, english)]), question.indicator);
+  options(at("indicator"), [...words.indicators.values()].filter(({ id }) => !id.endsWith("-on-farm")).map(({ id, name: english }) => [id, name("indicator", id, english)]), question.indicator);
   options(at("per"), [...words.units.values()].filter(({ id }) => id !== "litre").map(({ id, name: english }) => [id, name("per", id, english)]), question.per);
   options(at("boundary"), [...words.boundaries.values()].map(({ id, name: english }) => [id, name("boundary", id, english)]), question.boundary);
   options(at("gwp"), [...words["warming-sets"].values()].map((set) => [set.id, set.name]), question.gwp);

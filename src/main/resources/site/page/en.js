@@ -7,10 +7,11 @@ export default {
   names: {
     indicator: {
       ghg: "greenhouse gas", land: "land use", energy: "energy use", water: "water withdrawn",
+      "energy-on-farm": "energy metered on the farm", "water-on-farm": "water drawn on the farm",
       "water-footprint": "water footprint", feed: "feed", "feed-dry-matter": "feed dry matter",
     },
     unit: {
-      ghg: "kg CO₂e", land: "m²·yr", energy: "MJ", water: "m³", "water-footprint": "m³", feed: "kg feed",
+      ghg: "kg CO₂e", land: "m²·yr", energy: "MJ", "energy-on-farm": "MJ", water: "m³", "water-on-farm": "m³", "water-footprint": "m³", feed: "kg feed",
       "feed-dry-matter": "kg feed dry matter",
     },
     per: {
@@ -168,6 +169,7 @@ export default {
     "sentence-besides": "That is {besides}.",
     "sentence-beside": "{times} than {product} ({interval}; {kind})",
     "impossible": "These records contradict themselves: more comes out than the feed holds. The figure is shown, and nothing can be said with it:", "beside-impossible": "no ratio with {product}: the records contradict themselves",
+    "beside-kind": "no ratio with {product}: its studies count another kind of energy",
     "beside-bound": "no ratio with {product}: something required is not counted", "at-least": "at least ", "sentence-lower": "It is a lower bound for {name}: something usual is not counted, so that in truth the figure is higher and any advantage smaller.",
     "sentence-by": "Computed with Scalepan library {version}.",
     "your-farm": "Your farm", "your-hens": "Your hens",

@@ -13,7 +13,7 @@ import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
 import { byId, choices, options, vocabulary } from "./vocabulary.js";
 
-const indicators = ["ghg", "land", "feed", "energy", "water"];
+const indicators = ["ghg", "land", "feed", "energy", "energy-on-farm", "water", "water-on-farm"];
 const units = ["kg-live", "kg-product", "kg-edible", "kg-dry-matter", "kg-protein", "100g-protein", "kg-quality-protein"];
 const boundaries = ["animal", "farm-gate", "processing-gate"];
 const usual = { indicator: "ghg", per: "kg-protein", boundary: "farm-gate", beside: "egg,chicken,beef" };
@@ -137,6 +137,7 @@ function besideSaid(side, found) {
 function withoutRatio(side, found) {
   if (!side.footprint) return "farm.beside-none";
   if (impossible(found) || impossible(side)) return "farm.beside-impossible";
+  if (["non-renewable", "cumulative-fossil"].includes(side.energy_kind)) return "farm.beside-kind";
   const positive = side.footprint.low > 0 && found.footprint.low > 0;
   return positive ? "farm.beside-bound" : "farm.beside-below";
 }

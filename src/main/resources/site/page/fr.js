@@ -23,10 +23,11 @@ export default {
     },
     indicator: {
       ghg: "gaz à effet de serre", land: "occupation de terres", energy: "énergie", water: "eau prélevée", "water-footprint": "empreinte eau",
+      "energy-on-farm": "énergie relevée à la ferme", "water-on-farm": "eau prélevée à la ferme",
       feed: "aliments", "feed-dry-matter": "matière sèche d’aliments",
     },
     unit: {
-      ghg: "kg CO₂e", land: "m²·an", energy: "MJ", water: "m³", "water-footprint": "m³", feed: "kg d’aliments", "feed-dry-matter": "kg de matière sèche d’aliments",
+      ghg: "kg CO₂e", land: "m²·an", energy: "MJ", "energy-on-farm": "MJ", water: "m³", "water-on-farm": "m³", "water-footprint": "m³", feed: "kg d’aliments", "feed-dry-matter": "kg de matière sèche d’aliments",
     },
     per: {
       "kg-live": "kg de poids vif", "kg-carcass": "kg de carcasse", "kg-product": "kg tel que vendu", "kg-edible": "kg de partie comestible",
@@ -171,6 +172,7 @@ export default {
     "sentence-besides": "C’est {besides}.",
     "sentence-beside": "{times} que {product} ({interval} ; {kind})",
     "impossible": "Ces relevés se contredisent : il sort plus que l’aliment ne contient. Le chiffre est montré, et rien ne peut en être dit :", "beside-impossible": "pas de rapport avec {product} : les relevés se contredisent",
+    "beside-kind": "pas de rapport avec {product} : ses études comptent une autre sorte d’énergie",
     "beside-bound": "pas de rapport avec {product} : quelque chose de requis n’est pas compté", "at-least": "au moins ", "sentence-lower": "C’est un minimum pour {name} : quelque chose d’habituel n’est pas compté, donc le chiffre est plus haut en vérité et tout avantage plus petit.",
     "sentence-by": "Calculé avec Scalepan, bibliothèque {version}.",
     "your-farm": "Votre élevage", "your-hens": "Vos poules",

@@ -2,6 +2,7 @@ package org.scalepan.ask;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -57,6 +58,26 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** What is counted although the question leaves it out, in words; empty when the figure is exact. */
     List<String> countedBeyond();
+
+    /**
+     * Why no ratio can be made with another although both have a figure: a farm's energy is all primary energy, and that of some
+     * publications is a part of it. Empty where nothing is in the way.
+     */
+    default Optional<String> unlike(Estimate other) {
+        return Stream.of(energyOfPublication(this, other), energyOfPublication(other, this))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<String> energyOfPublication(Estimate computed, Estimate printed) {
+        return computed instanceof SystemEstimate && printed instanceof PublishedEstimate published
+                ? published
+                        .energyKind()
+                        .filter(kind -> !kind.mayStandBesideTotal())
+                        .map(kind -> "publications of " + published.words() + " count " + kind.words()
+                                + ", and records all primary energy: no ratio can be made of the two")
+                : Optional.empty();
+    }
 
     /** How the records behind it contradict themselves, in words: then nothing can be said with the figure. Empty of publications. */
     default List<String> contradictions() {

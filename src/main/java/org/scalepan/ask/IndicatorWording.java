@@ -13,6 +13,8 @@ import org.scalepan.factors.Indicator;
  */
 public record IndicatorWording(String quantity, String noun, String verb) {
     private static final Map<String, IndicatorWording> BY_ID = Map.of(
+            "energy-on-farm", needed("energy metered on the farm", "energy metered on the farm"),
+            "water-on-farm", needed("water drawn on the farm", "water drawn on the farm"),
             "ghg", new IndicatorWording("greenhouse gas emissions", "greenhouse gas emissions", "causes"),
             "land", needed("land occupation", "land"),
             "energy", needed("energy use", "energy"),

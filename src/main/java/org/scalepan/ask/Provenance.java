@@ -13,6 +13,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
+import org.scalepan.literature.EnergyKind;
 import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
@@ -42,6 +43,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                     "Something required is not counted (see gaps): the figure is a lower bound, and a ratio with it is a bound too.",
                     List.of()));
         }
+        energyKinds().ifPresent(warnings::add);
         List<String> impossible = systems()
                 .flatMap(estimate -> estimate.contradictions().stream()
                         .map(why -> estimate.inventory().name() + ": " + why))
@@ -87,6 +89,28 @@ public record Provenance(Library library, List<Estimate> estimates) {
                         "Larvae are sold dried or milled, and no drying, milling or energy after the harvest is recorded: up to"
                                 + " the processing gate nothing of it is counted.",
                         farms));
+    }
+
+    /** Publications that count another energy than records do, or do not say which. */
+    private Optional<Warning> energyKinds() {
+        if (systems().findAny().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> said = published()
+                .flatMap(estimate -> estimate.energyKind().stream()
+                        .filter(kind -> kind != EnergyKind.TOTAL)
+                        .map(kind -> estimate.words() + " (" + kind.words() + ")"))
+                .distinct()
+                .toList();
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        "unlike-energy",
+                        "Records are computed in all primary energy, renewable included; these publications count otherwise or do"
+                                + " not say: " + String.join(", ", said)
+                                + ". With non-renewable or fossil energy no ratio is made; where the kind is not stated, a ratio may"
+                                + " hold unlike things together.",
+                        List.of()));
     }
 
     /** Which feed of the figures at hand is counted up to retail; lines of other indicators do not concern them. */

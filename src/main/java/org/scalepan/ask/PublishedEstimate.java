@@ -10,6 +10,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.EnergyKind;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
 import org.scalepan.literature.Pool;
@@ -92,6 +93,11 @@ public record PublishedEstimate(
                         && some.findings().anyMatch(finding -> finding.result().intervalIncludesZero())
                 ? Optional.of(NoRatio.INTERVAL_INCLUDES_ZERO)
                 : Estimate.super.noRatio();
+    }
+
+    /** Which energy its studies count, where they are about energy. */
+    public Optional<EnergyKind> energyKind() {
+        return evidence instanceof Evidence.PooledEvidence some ? some.energyKind() : Optional.empty();
     }
 
     /** How many studies speak. */

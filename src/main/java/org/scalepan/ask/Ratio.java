@@ -19,10 +19,13 @@ public record Ratio(Summary timesLess, Summary share, double ofMeans, Optional<P
 
     /**
      * The ratios of two estimates of one question; none when a side has no figure or one that is not above zero throughout, or when
-     * the two bound nothing together.
+     * the two bound nothing together or count different things.
      */
     public static Optional<Ratio> between(Estimate product, Estimate reference, double coverage) {
-        return product.isComparable() && reference.isComparable() && bound(product, reference) != Bound.NONE
+        boolean alike = product.isComparable()
+                && reference.isComparable()
+                && product.unlike(reference).isEmpty();
+        return alike && bound(product, reference) != Bound.NONE
                 ? Optional.of(of(product, reference, coverage))
                 : Optional.empty();
     }

@@ -166,8 +166,8 @@ public final class Warnings {
         if (question.indicator().id().equals("energy")) {
             warnings.add(new Warning(
                     "energy-kinds",
-                    "Studies count energy differently (fossil, non-renewable or all primary energy); the notes of the"
-                            + " results say which.",
+                    "Studies count energy differently (all primary energy, the non-renewable or the fossil part). One kind is"
+                            + " pooled for each product (see energy_kind): two products may count different kinds.",
                     products));
         }
         if (question.per() == FunctionalUnit.KG_QUALITY_PROTEIN) {

@@ -26,6 +26,11 @@ public record Indicator(
         return id.equals("ghg");
     }
 
+    /** True for what only a farm's own meters count, so that no publication can stand beside it. */
+    public boolean isOfRecordsAlone() {
+        return id.endsWith("-on-farm");
+    }
+
     /** True for the feed that the animals eat, as fed or as dry matter: counted at the animal, whichever boundary is asked. */
     public boolean isFeed() {
         return id.startsWith("feed");

@@ -31,6 +31,11 @@ public sealed interface Evidence {
             unused = List.copyOf(unused);
         }
 
+        /** Which energy is counted, where energy is; all findings count the same. */
+        public Optional<EnergyKind> energyKind() {
+            return findings().flatMap(finding -> EnergyKind.of(finding.result()).stream()).findFirst();
+        }
+
         /** Every finding of every study. */
         public Stream<Harmonised> findings() {
             return studies.stream().flatMap(study -> study.findings().stream());

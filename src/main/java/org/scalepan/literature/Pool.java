@@ -38,6 +38,14 @@ public final class Pool {
     private Evidence evidence() {
         List<PublishedResult> candidates = candidates();
         if (candidates.isEmpty()) {
+            if (question.indicator().isOfRecordsAlone()) {
+                return new Evidence.NoEvidence(
+                        question,
+                        "only a farm's own meters count " + question.indicator().id()
+                                + ": records can be asked for it (POST /v1/footprint), and no publication stands beside them"
+                                + sibling(),
+                        unused);
+            }
             return new Evidence.NoEvidence(
                     question,
                     "no published " + question.indicator().id() + " result of "
@@ -59,7 +67,28 @@ public final class Pool {
                 unused.add(new Unused(result, no.reason()));
             }
         }
-        return pooled(landOnce(oneForEachFinding(usable)));
+        return pooled(landOnce(oneForEachFinding(oneKindOfEnergy(usable))));
+    }
+
+    /** Energy of different kinds is not one quantity: the kind nearest to all primary energy is kept. */
+    private List<Harmonised> oneKindOfEnergy(List<Harmonised> usable) {
+        Optional<EnergyKind> kept = usable.stream()
+                .flatMap(item -> EnergyKind.of(item.result()).stream())
+                .min(Comparator.naturalOrder());
+        if (kept.isEmpty()) {
+            return usable;
+        }
+        List<Harmonised> same = usable.stream()
+                .filter(item -> EnergyKind.of(item.result()).equals(kept))
+                .toList();
+        usable.stream()
+                .filter(item -> !same.contains(item))
+                .forEach(item -> unused.add(new Unused(
+                        item.result(),
+                        "it counts " + EnergyKind.of(item.result()).orElseThrow().words()
+                                + ", which is not pooled with "
+                                + kept.get().words())));
+        return same;
     }
 
     /** An indicator in the same unit that is held, such as the water footprint where withdrawals are asked for: it is not the same. */

@@ -8,14 +8,16 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Regions;
 import org.scalepan.factors.table.Row;
 
 /**
- * Adds energy by carrier to the inventory: MJ delivered to the farm, the gases of combustion, and the upstream burden of supply. CO2 from
+ * Adds energy by carrier to the inventory: MJ delivered to the farm, the primary energy behind it, the gases of combustion, and the upstream burden of supply. CO2 from
  * wood and charcoal is biogenic and not counted; their methane and nitrous oxide are.
  */
 public final class EnergyInventory {
     private static final String FACTORS = "energy_factors";
+    private static final String PRIMARY = "primary-energy-total";
     private static final double MJ_PER_KWH = 3.6;
 
     private final Library library;
@@ -49,7 +51,7 @@ public final class EnergyInventory {
 
     /** Adds delivered energy in MJ, as a process needs it. */
     void addMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
-        builder.flow(stage, carrier, Flux.ENERGY, megajoules);
+        builder.flow(stage, carrier, Flux.ENERGY_ON_FARM, megajoules);
         if (carrier(carrier).text("kind").equals("fuel")) {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
@@ -59,6 +61,44 @@ public final class EnergyInventory {
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));
         }
+        primary(stage, carrier, megajoules);
+    }
+
+    /**
+     * All primary energy behind what is delivered, renewable included; factors of non-renewable energy are another kind and never stand in.
+     * Without a factor the delivered energy counts, which is less.
+     */
+    private void primary(Stage stage, String carrier, ActivityTerm megajoules) {
+        boolean grid = carrier(carrier).text("kind").equals("grid");
+        Optional<BackgroundFactor> row = grid
+                ? background.nearest(FACTORS, carrier, PRIMARY, region, year)
+                : background.row(FACTORS, carrier, PRIMARY);
+        if (row.isPresent()) {
+            builder.flow(stage, carrier, Flux.ENERGY, megajoules.times(background.factor(row.get())));
+            row.get()
+                    .region()
+                    .filter(place -> grid && region.filter(place::equals).isEmpty())
+                    .ifPresent(place -> builder.filled(
+                            "region",
+                            List.of("energy"),
+                            "primary energy of " + words(carrier) + " of "
+                                    + library.regions().words(place),
+                            row.get().id()));
+            return;
+        }
+        if (grid && region.isEmpty()) {
+            builder.filled("region", List.of("energy"), "the world, of whose " + words(carrier) + " no primary energy is held");
+        }
+        builder.flow(stage, carrier, Flux.ENERGY, megajoules);
+        builder.lineNotCounted(
+                stage,
+                Flux.ENERGY_ON_FARM,
+                megajoules.central(),
+                "energy/" + carrier + "/primary",
+                List.of("energy"),
+                "counted as delivered, less than it took to make: no factor of all primary energy of " + words(carrier)
+                        + (grid ? " of " + library.regions().words(region.orElse(Regions.WORLD)) : "")
+                        + " is in this library");
     }
 
     /** kg CO2e per kWh delivered that the library takes for a place and a year, centrally, where it has one. */
@@ -86,7 +126,7 @@ public final class EnergyInventory {
         if (row.isEmpty()) {
             builder.lineNotCounted(
                     stage,
-                    Flux.ENERGY,
+                    Flux.ENERGY_ON_FARM,
                     kilowattHours.central() * MJ_PER_KWH,
                     "energy/" + carrier,
                     uncounted(carrier),

@@ -48,17 +48,31 @@ public final class FarmInventory {
         }
         records.water()
                 .ifPresentOrElse(
-                        water -> builder.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(water)),
-                        () -> builder.notCounted("water_m3", List.of("water"), "not recorded, not counted"));
+                        this::water,
+                        () -> builder.notCounted(
+                                "water_m3", List.of("water", "water-on-farm"), "not recorded, not counted"));
         records.transport().forEach(this::transport);
+        if (!records.transport().isEmpty()) {
+            builder.notCounted(
+                    "transport/energy",
+                    List.of("energy"),
+                    "not counted: no energy per tonne-kilometre is in this library");
+        }
         records.materials().forEach(this::material);
         site(records);
         if (records.transport().isEmpty() && !records.none().contains("transport")) {
-            builder.cutOff("transport", Gap.GHG, "not recorded, not counted");
+            builder.cutOff("transport", List.of("energy", "ghg"), "not recorded, not counted");
         }
         if (records.materials().isEmpty() && !records.none().contains("materials")) {
-            builder.cutOff("materials", Gap.GHG, "not recorded, not counted");
+            builder.cutOff("materials", List.of("energy", "ghg"), "not recorded, not counted");
+        } else if (!records.materials().isEmpty()) {
+            builder.cutOff("materials/energy", List.of("energy"), "not counted: gases of materials alone are");
         }
+    }
+
+    private void water(double cubicMetres) {
+        builder.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(cubicMetres));
+        builder.flow(Stage.WATER, "water", Flux.WATER_ON_FARM, ActivityTerm.of(cubicMetres));
     }
 
     /** Adds heat that a process needs, from a carrier. */

@@ -12,8 +12,13 @@ public enum Flux {
     /** kg CO2e where the source does not give the gases apart; it stays under the source's warming set. */
     CO2E("ghg", null),
     LAND("land", null),
+    /** MJ primary energy, of all kinds. */
     ENERGY("energy", null),
+    /** MJ at the farm's own meters: electricity as delivered, fuel by its heat. */
+    ENERGY_ON_FARM("energy-on-farm", null),
     WATER("water", null),
+    /** m3 that the farm itself draws. */
+    WATER_ON_FARM("water-on-farm", null),
     FEED("feed", null),
     FEED_DRY_MATTER("feed-dry-matter", null),
     /** kg crude protein in the feed: no indicator of its own, but a figure growers know their animals by. */

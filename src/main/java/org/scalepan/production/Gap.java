@@ -20,13 +20,14 @@ public record Gap(
     /** Greenhouse gases alone. */
     public static final List<String> GHG = List.of("ghg");
     /** What an energy carrier adds to. */
-    public static final List<String> OF_ENERGY = List.of("energy", "ghg", "land");
+    public static final List<String> OF_ENERGY = List.of("energy", "energy-on-farm", "ghg", "land");
     /** What growing and milling feed adds to. */
     public static final List<String> OF_FEED_BURDEN = List.of("energy", "ghg", "land", "water");
     /** What feed adds to, by its burden or itself. */
     public static final List<String> OF_FEED = List.of("energy", "feed", "feed-dry-matter", "ghg", "land", "water");
     /** Every indicator: for what changes the output that a burden is divided by. */
-    public static final List<String> ALL = OF_FEED;
+    public static final List<String> ALL = List.of(
+            "energy", "energy-on-farm", "feed", "feed-dry-matter", "ghg", "land", "water", "water-on-farm");
 
     /** What fills a field that the records leave open. */
     public enum Kind {

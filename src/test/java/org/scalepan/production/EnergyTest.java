@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +52,7 @@ class EnergyTest {
         Inventory inventory = withSuppliersIntensity("grid-electricity", 0.12);
 
         assertEquals(12, of(inventory, Flux.CO2E), 1e-12, "100 kWh");
-        assertEquals(360, of(inventory, Flux.ENERGY), 1e-9, "MJ");
+        assertEquals(360, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "MJ");
         Flow line = inventory.flows().stream()
                 .filter(flow -> flow.flux() == Flux.CO2E && flow.stage() == Stage.ENERGY)
                 .findFirst()
@@ -67,7 +69,7 @@ class EnergyTest {
 
         assertEquals(4.1, of(inventory, Flux.CO2E), 0.2, "the middle of 26 to 60 g about 41 g");
         assertEquals(0.309, of(inventory, Flux.LAND), 1e-9, "m2·yr");
-        assertEquals(360, of(inventory, Flux.ENERGY), 1e-9, "MJ");
+        assertEquals(360, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "MJ");
     }
 
     /** IPCC 2006, volume 2, tables 1.2, 2.2 and 2.5; UK 2025 before the tank. LPG: 47.3 MJ per kg, 63.1 kg CO2, 5 g CH4 and 0.1 g N2O per GJ. */
@@ -76,7 +78,7 @@ class EnergyTest {
         Inventory inventory = farm().energy("lpg", 26).inventory();
         double gigajoules = 26 * 47.3 / 1000;
 
-        assertEquals(1000 * gigajoules, of(inventory, Flux.ENERGY), 1e-9, "two bottles of 13 kg");
+        assertEquals(1000 * gigajoules, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "two bottles of 13 kg");
         assertEquals(63.1 * gigajoules, of(inventory, Flux.CO2), 1e-9);
         assertEquals(0.005 * gigajoules, of(inventory, Flux.CH4_FOSSIL), 1e-12);
         assertEquals(0.0001 * gigajoules, of(inventory, Flux.N2O), 1e-12);
@@ -88,7 +90,7 @@ class EnergyTest {
     void a_fuel_metered_in_kilowatt_hours_is_burnt_by_the_kilowatt_hour() {
         Inventory inventory = farm().energy("natural-gas", 1000).inventory();
 
-        assertEquals(3600, of(inventory, Flux.ENERGY), 1e-9, "MJ");
+        assertEquals(3600, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "MJ");
         assertEquals(56.1 * 3.6, of(inventory, Flux.CO2), 1e-9);
         assertEquals(33.47, of(inventory, Flux.CO2E), 1e-9);
         assertEquals(0, of(inventory, Flux.LAND), 0.0);
@@ -133,12 +135,13 @@ class EnergyTest {
     void husks_of_which_only_the_heat_is_known_are_energy_and_no_gas() {
         Inventory inventory = farm().energy("other-solid-biomass", 10).inventory();
 
-        assertEquals(116, of(inventory, Flux.ENERGY), 1e-9, "11.6 MJ per kg (IPCC 2006, volume 2, table 1.2)");
+        assertEquals(116, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "11.6 MJ per kg (IPCC 2006, volume 2, table 1.2)");
         assertEquals(
-                1,
+                Set.of(Flux.ENERGY_ON_FARM, Flux.ENERGY),
                 inventory.flows().stream()
                         .filter(flow -> flow.stage() == Stage.ENERGY)
-                        .count());
+                        .map(Flow::flux)
+                        .collect(Collectors.toSet()));
     }
 
     /** Ember, copy of April 2026: Ghana has a figure of 2024, the world one of 2025. */
@@ -192,7 +195,7 @@ class EnergyTest {
         assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.ENERGY), 0.0);
         assertEquals(
                 26 * 47.3,
-                Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY),
+                Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY_ON_FARM),
                 1e-9);
         assertTrue(Tally.gaps(inventory).stream().noneMatch("energy"::equals));
     }

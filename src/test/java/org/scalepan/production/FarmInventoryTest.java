@@ -42,7 +42,7 @@ class FarmInventoryTest {
         Inventory inventory = farm().energy("diesel", 100).inventory();
         double gigajoules = 100 * Math.sqrt(0.820 * 0.845) * 43.0 / 1000;
 
-        assertEquals(1000 * gigajoules, of(inventory, Flux.ENERGY), 1e-6, "MJ");
+        assertEquals(1000 * gigajoules, of(inventory, Flux.ENERGY_ON_FARM), 1e-6, "MJ");
         assertEquals(74.1 * gigajoules, of(inventory, Flux.CO2), 1e-6, "265 kg");
         assertEquals(0.010 * gigajoules, of(inventory, Flux.CH4_FOSSIL), 1e-9);
         assertEquals(0.0006 * gigajoules, of(inventory, Flux.N2O), 1e-9);
@@ -85,7 +85,7 @@ class FarmInventoryTest {
         Inventory inventory = farm().in("ghana").energy("grid-electricity", 100).inventory();
 
         assertEquals(46.889 / ARRIVES_IN_GHANA, of(inventory, Flux.CO2E), 1e-9);
-        assertEquals(360, of(inventory, Flux.ENERGY), 1e-9, "MJ at the meter");
+        assertEquals(360, of(inventory, Flux.ENERGY_ON_FARM), 1e-9, "MJ at the meter");
         assertFalse(Tally.gaps(inventory).contains("region"));
         assertTrue(Tally.gaps(inventory).contains("year"), "the latest of 2024 and before");
         assertEquals(

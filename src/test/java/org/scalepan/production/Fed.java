@@ -44,6 +44,16 @@ public record Fed(FeedUse use) {
         return with(use.moisture(), use.burden(), use.displaces(), use.displacedPerKilogram(), own);
     }
 
+    /** With the grower's own MJ per kg and nothing else of the grower's. */
+    public Fed energy(double perKilogram) {
+        OwnFactors own = new OwnFactors(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(perKilogram),
+                OptionalDouble.empty());
+        return with(use.moisture(), use.burden(), use.displaces(), use.displacedPerKilogram(), own);
+    }
+
     private Fed with(
             OptionalDouble moisture,
             Optional<Burden> burden,

@@ -73,7 +73,7 @@ public record GridCell(
             results = List.copyOf(results);
         }
 
-        static Evidenced of(Estimate estimate) {
+        static Evidenced of(Estimate estimate, Optional<String> unlike) {
             PublishedEstimate published = estimate instanceof PublishedEstimate one ? one : null;
             List<PublishedResult> results =
                     published != null && published.evidence() instanceof Evidence.PooledEvidence some
@@ -96,7 +96,7 @@ public record GridCell(
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
                     estimate.noRatio(),
-                    estimate.missing());
+                    estimate.missing().or(() -> unlike));
         }
 
         /** True when too few studies stand behind it for a likelihood word. */
@@ -132,7 +132,9 @@ public record GridCell(
     static GridCell of(
             Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
         Optional<double[]> ratio = reference
-                .filter(other -> product.isComparable() && other.isComparable())
+                .filter(other -> product.isComparable()
+                        && other.isComparable()
+                        && product.unlike(other).isEmpty())
                 .map(other -> other.footprint()
                         .orElseThrow()
                         .dividedBy(product.footprint().orElseThrow()));
@@ -154,8 +156,8 @@ public record GridCell(
                 ratio.map(r -> Summary.of(r, coverage)),
                 bound,
                 ratio.map(r -> Bounds.of(r, bound)),
-                Evidenced.of(product),
-                reference.map(Evidenced::of));
+                Evidenced.of(product, Optional.empty()),
+                reference.map(other -> Evidenced.of(other, product.unlike(other))));
     }
 
     /** The probability that a footprint is zero or below, which only credits can bring about. */

@@ -113,7 +113,8 @@ public record BreakEven(
                 question.credit(),
                 question.sampling(),
                 random);
-        if (reference.footprint().isEmpty() || system.footprint().isEmpty()) {
+        boolean silent = reference.footprint().isEmpty() || system.footprint().isEmpty();
+        if (silent || system.unlike(reference).isPresent()) {
             return new BreakEven(question, system, reference, new NoBreakEven(Reason.NO_FIGURE, Optional.empty()));
         }
         if (!system.contradictions().isEmpty() || !reference.contradictions().isEmpty()) {

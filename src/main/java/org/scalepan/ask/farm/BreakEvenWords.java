@@ -98,11 +98,14 @@ public final class BreakEvenWords {
         return switch (none.reason()) {
             case NO_FIGURE ->
                 "There is nothing to compare: "
-                        + java.util.stream.Stream.of(answer.system(), answer.reference())
-                                .filter(estimate -> estimate.footprint().isEmpty())
-                                .map(estimate -> estimate.words() + ": "
-                                        + estimate.missing().orElse("no figure"))
-                                .collect(java.util.stream.Collectors.joining("; "))
+                        + Stream.concat(
+                                        Stream.<Estimate>of(answer.system(), answer.reference())
+                                                .filter(estimate ->
+                                                        estimate.footprint().isEmpty())
+                                                .map(estimate -> estimate.words() + ": "
+                                                        + estimate.missing().orElse("no figure")),
+                                        answer.system().unlike(answer.reference()).stream())
+                                .collect(Collectors.joining("; "))
                         + ".";
             case NOT_COUNTED -> "No break-even can be given for " + input.words() + ". " + uncounted();
             case IMPOSSIBLE_BALANCE ->

@@ -30,7 +30,7 @@ public final class KeyFigures {
         if (knownOfAllFeed(inventory, Flux.FEED_DRY_MATTER)) {
             put(figures, "feed_dry_matter_kg_per_kg_" + per, total(inventory, Flux.FEED_DRY_MATTER) / output);
         }
-        put(figures, "energy_mj_per_kg_" + per, total(inventory, Flux.ENERGY) / output);
+        put(figures, "energy_mj_per_kg_" + per, total(inventory, Flux.ENERGY_ON_FARM) / output);
         double area = inventory.flows().stream()
                 .filter(flow -> flow.stage() == Stage.SITE)
                 .mapToDouble(flow -> flow.term().central())

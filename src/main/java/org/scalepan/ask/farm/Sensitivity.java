@@ -151,7 +151,8 @@ public record Sensitivity(
                             java.util.stream.Stream.of(estimate), reference.stream())
                     .filter(one -> one.footprint().isEmpty())
                     .findFirst();
-            return without.map(one -> one.words() + ": " + one.missing().orElse("no figure"));
+            return without.map(one -> one.words() + ": " + one.missing().orElse("no figure"))
+                    .or(() -> reference.flatMap(estimate::unlike));
         }
     }
 

@@ -81,13 +81,18 @@ public record YearlyChange(
                         .map(why -> estimate.words() + ": " + why))
                 .distinct()
                 .toList();
+        if (reasons.isEmpty() && figures.isEmpty()) {
+            return baseline.stream()
+                    .flatMap(part -> product.unlike(part).stream())
+                    .findFirst();
+        }
         return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
     }
 
     /** The sides that have no figure, by name. */
     public List<String> silent() {
         return Stream.concat(Stream.of(product), baseline.stream())
-                .filter(YearlyChange::isSilent)
+                .filter(side -> isSilent(side) || product.unlike(side).isPresent())
                 .map(Estimate::words)
                 .distinct()
                 .toList();
@@ -120,7 +125,8 @@ public record YearlyChange(
         YearlyUnit unit = YearlyUnit.of(basis.indicator());
         boolean silent = Stream.concat(Stream.of(product), baseline.stream())
                 .anyMatch(YearlyChange::isSilent);
-        if (silent) {
+        boolean unlike = baseline.stream().anyMatch(part -> product.unlike(part).isPresent());
+        if (silent || unlike) {
             return new YearlyChange(
                     basis,
                     unit,

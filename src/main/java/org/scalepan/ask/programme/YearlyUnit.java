@@ -15,7 +15,8 @@ public record YearlyUnit(String words, double holds) {
             "land", new YearlyUnit("ha*yr", 10_000),
             "feed", new YearlyUnit("t feed", 1_000),
             "feed-dry-matter", new YearlyUnit("t feed dry matter", 1_000),
-            "energy", new YearlyUnit("GJ", 1_000));
+            "energy", new YearlyUnit("GJ", 1_000),
+            "energy-on-farm", new YearlyUnit("GJ", 1_000));
 
     public static YearlyUnit of(Indicator indicator) {
         return OF.getOrDefault(indicator.id(), new YearlyUnit(indicator.unit(), 1));

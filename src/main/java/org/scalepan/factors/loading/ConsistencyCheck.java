@@ -78,6 +78,7 @@ final class ConsistencyCheck {
         new FoodCheck(tables, faults).run();
         new CirculatingCheck(tables, faults).run();
         boundaries();
+        energyKinds();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -85,6 +86,23 @@ final class ConsistencyCheck {
         completeWarmingSets();
         treeOfRegions();
         spreadDefaults();
+    }
+
+    /** Energy without its kind is not one quantity, and no other indicator has a kind. */
+    private void energyKinds() {
+        for (Row row : rows("results", "indicator", "energy_kind")) {
+            boolean energy = row.text("indicator").equals("energy");
+            boolean given = row.optional("energy_kind").isPresent();
+            if (energy && !given) {
+                faults.add(row.fault(
+                        "energy_kind",
+                        "an energy result without its kind",
+                        "total, non-renewable, cumulative-fossil or not-stated"));
+            } else if (!energy && given) {
+                faults.add(row.fault(
+                        "energy_kind", "a kind of energy for " + row.text("indicator"), "only energy has a kind"));
+            }
+        }
     }
 
     private void spread(Row row) {

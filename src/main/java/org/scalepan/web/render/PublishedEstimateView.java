@@ -64,6 +64,7 @@ public final class PublishedEstimateView {
         estimate.summary()
                 .ifPresent(
                         summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
+        estimate.energyKind().ifPresent(kind -> node.put("energy_kind", kind.id()));
         node.put("studies", estimate.studies());
         node.put("results", estimate.results());
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {

@@ -248,7 +248,7 @@ class InsectInventoryTest {
                 .process(step, 600, "natural-gas")
                 .inventory();
         Flow heat = inventory.flows().stream()
-                .filter(flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY)
+                .filter(flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY_ON_FARM)
                 .findFirst()
                 .orElseThrow();
         double[] draws = new double[10_000];
@@ -300,6 +300,8 @@ class InsectInventoryTest {
                         "feed/water",
                         "year",
                         "region",
+                        "region",
+                        "energy/grid-electricity/primary",
                         "water_m3",
                         "building_m2, yard_m2",
                         "transport",
@@ -377,7 +379,7 @@ class InsectInventoryTest {
     }
 
     private static double heat(Inventory inventory) {
-        return Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY);
+        return Tally.yearly(inventory, flow -> flow.stage() == Stage.PROCESSING && flow.flux() == Flux.ENERGY_ON_FARM);
     }
 
     /** Nwakuba et al. 2016: dryers take 4.22 to 24.99 MJ per kg of water; that is measured use and not a minimum. */

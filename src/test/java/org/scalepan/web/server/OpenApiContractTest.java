@@ -376,6 +376,7 @@ class OpenApiContractTest {
                     "luc-bound",
                     "later-boundary-lower",
                     "impossible-balance",
+                    "unlike-energy",
                     "retail-feed-factor",
                     "processing-not-recorded",
                     "larger-than-farm",
@@ -405,7 +406,7 @@ class OpenApiContractTest {
                 "stages of records",
                 () -> Stream.of(Stage.values()).map(Stage::id).toList());
         own.put("gases of records", () -> gasesAnd("co2e-not-split"));
-        own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
+        own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "energy-on-farm", "water", "water-on-farm", "feed", "feed-dry-matter"));
         own.put("remark codes", () -> constants(Remark.class));
         own.put(
                 "balance kinds",
