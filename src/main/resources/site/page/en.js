@@ -78,7 +78,7 @@ export default {
     studies: {
       one: "{n} study of {product}", other: "{n} studies of {product}",
     },
-    memory: " ({n} from memory)", thin: "thin evidence", "thin-said": "Fewer than 3 studies on a side, those from memory not counted: the evidence is thin.",
+    memory: " ({n} from memory)", thin: "thin evidence", "thin-said": "Fewer than 3 studies on a side: the evidence is thin.",
     set: "{gwp}", "set-kept": "{gwp} where studies could be converted",
     per: "per {per}",
     elsewhere: "It holds only {boundaries}: a different question.",

@@ -106,7 +106,7 @@ export default {
     interval: "({interval} ; 90 % des tirages)", probability: "Au moins {times} fois apparaît dans {share} des tirages.",
     never: "Au moins {times} fois n’apparaît dans aucun tirage.", always: "Au moins {times} fois apparaît dans tous les tirages.",
     studies: { one: "{n} étude sur {product}", other: "{n} études sur {product}" }, memory: " (dont {n} de mémoire)", thin: "les données sont minces",
-    "thin-said": "Moins de 3 études d’un côté, celles de mémoire non comptées : les données sont minces.", set: "{gwp}", "set-kept": "{gwp} là où les études ont pu être converties", per: "par {per}",
+    "thin-said": "Moins de 3 études d’un côté : les données sont minces.", set: "{gwp}", "set-kept": "{gwp} là où les études ont pu être converties", per: "par {per}",
     elsewhere: "Elle ne tient que {boundaries} : c’est une autre question.",
     "elsewhere-animal": "Cela laisse de côté aliments, énergie et logement ; ce n’est pas l’empreinte d’un produit.",
     silent: "Aucun résultat publié sur {product} ou {reference} ne peut être converti à cette base.", "no-product": "Aucun résultat publié sur {product} ne peut être converti à cette base.",

@@ -26,7 +26,7 @@ function sentence(instead, check, question) {
   return { text: `${text} (${[studies(check, question), set].filter(Boolean).join("\u00a0; ")}).${isThin(asked, question) ? ` ${t("verdict.thin-said")}` : ""}`, lang: language };
 }
 
-/** Fewer than 3 studies on a side, those from memory not counted, as the service counts them. */
+/** Fewer than 3 studies on a side, as the service counts them: under grade=memory those from memory do not count. */
 const isThin = (asked, question) => Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
 
 function studies(check, question) {

@@ -131,9 +131,11 @@ class EligibilityTest {
                         .filter(note -> note.code().equals(Note.Codes.MEMORY_CONVERSION))
                         .map(Note::text)
                         .toList());
-        assertTrue(none(asked.grade(Grade.SECONDARY).evidence("housefly"))
-                .reason()
-                .contains("of check grade secondary or better"));
+        String why = "what converts it to kg-edible (common-practice.housefly.fresh.edible-fraction) is of a grade below"
+                + " grade=secondary; grade=memory uses it";
+        Evidence.NoEvidence unseen = none(asked.grade(Grade.SECONDARY).evidence("housefly"));
+        assertEquals(why, whyNot(unseen, "invented.housefly"));
+        assertTrue(unseen.reason().contains(why), unseen.reason());
         assertEquals(
                 1,
                 asked.per(FunctionalUnit.KG_LIVE)

@@ -62,7 +62,7 @@ class BriefTest {
         assertTrue(page.contains("2000 Monte Carlo draws (seed 1)"));
         assertTrue(page.contains("allergic to crustaceans"));
         assertTrue(page.contains("accessed 2026-11-02"));
-        assertTrue(page.contains("Environmental Impact of the Production of Mealworms"));
+        assertTrue(page.contains("Environmental life cycle assessment of yellow mealworm"));
         assertTrue(page.contains("library=" + RunningScalepan.digest()));
     }
 

@@ -37,11 +37,10 @@ class ClaimTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Insects emit a hundred times less greenhouse gas than beef. | holds-only-for | oonincx-deboer-2012",
-                "Mealworms need ten times less land than beef. | open | oonincx-deboer-2012",
+                "Insects emit a hundred times less greenhouse gas than beef. | holds-only-for | dreyer-2021",
+                "Mealworms need ten times less land than beef. | open | dreyer-2021",
                 "Crickets need twelve times less feed than cattle. | fails | van-huis-2013",
-                "Insects need two thousand times less water than beef. | fails | miglietta-2015",
-                "Insects emit no greenhouse gas. | fails | dreyer-2021"
+                                "Insects emit no greenhouse gas. | fails | dreyer-2021"
             })
     void the_five_sentences_come_back_with_verdict_reason_citation_and_a_better_sentence(
             String text, String verdict, String source) {
@@ -56,6 +55,21 @@ class ClaimTest {
         assertTrue(answer.path("say_instead").path("sources").toString().contains(source), better);
         assertTrue(answer.path("references").toString().contains("\"" + source + "\""));
         assertFalse(answer.path("checks").path(0).path("circulating").isEmpty(), "where the claim comes from");
+    }
+
+    /** The water of mealworms (Miglietta et al. 2015) is held from memory alone: nothing is printed of it, and the question that opens it works. */
+    @Test
+    void a_claim_about_what_nobody_has_seen_is_not_traceable_and_names_the_question_that_opens_it() {
+        JsonNode closed = Reply.to(asked("Mealworms need two thousand times less water than beef.") + "&draws=2000")
+                .json();
+        assertEquals("not-traceable", JsonAt.text(closed, "/verdict"));
+        assertEquals("unseen-figure", JsonAt.text(closed, "/checks/0/known_instead/code"));
+        assertFalse(JsonAt.text(closed, "/reason").contains("memory"), JsonAt.text(closed, "/reason"));
+
+        JsonNode open = Reply.to(JsonAt.text(closed, "/checks/0/known_instead/question"))
+                .json();
+        assertEquals("fails", JsonAt.text(open, "/verdict"));
+        assertTrue(open.path("say_instead").path("sources").toString().contains("miglietta-2015"));
     }
 
     @Test

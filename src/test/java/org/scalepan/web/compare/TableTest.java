@@ -53,13 +53,13 @@ class TableTest {
                         ",",
                         "mealworm,fresh",
                         Reply.to("/v1/value/ghg/mealworm").body(),
-                        "3",
-                        Reply.to("/v1/value/ghg/mealworm?per=100g-protein").body(),
-                        "3",
-                        Reply.to("/v1/value/land/mealworm").body(),
                         "2",
+                        Reply.to("/v1/value/ghg/mealworm?per=100g-protein").body(),
+                        "2",
+                        Reply.to("/v1/value/land/mealworm").body(),
+                        "1",
                         Reply.to("/v1/value/land/mealworm?per=100g-protein").body(),
-                        "2"),
+                        "1"),
                 lines.get(1));
         assertEquals("palm-weevil,fresh,,0,,0,,0,,0", lines.get(2));
     }
