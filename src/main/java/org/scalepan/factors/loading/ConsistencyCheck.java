@@ -88,7 +88,7 @@ final class ConsistencyCheck {
         spreadDefaults();
     }
 
-    /** Energy without its kind is not one quantity, and no other indicator has a kind. */
+    /** Energy without its kind is not one quantity, no other indicator has a kind, and nothing is published of a farm's own meters. */
     private void energyKinds() {
         for (Row row : rows("results", "indicator", "energy_kind")) {
             boolean energy = row.text("indicator").equals("energy");
@@ -98,6 +98,11 @@ final class ConsistencyCheck {
                         "energy_kind",
                         "an energy result without its kind",
                         "total, non-renewable, cumulative-fossil or not-stated"));
+            } else if (row.text("indicator").endsWith("-on-farm")) {
+                faults.add(row.fault(
+                        "indicator",
+                        "a published result of " + row.text("indicator"),
+                        "only records of a farm are asked for it"));
             } else if (!energy && given) {
                 faults.add(row.fault(
                         "energy_kind", "a kind of energy for " + row.text("indicator"), "only energy has a kind"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -105,6 +106,25 @@ class BrokenLibraryTest {
         copy.assertFaults(place
                 + ": the claimed ratio is incomplete; times-less needs times_less_low and times_less_high, and nothing else"
                 + " has them");
+    }
+
+    @Test
+    void energy_needs_its_kind_and_nothing_else_has_one() {
+        String without = copy.set(RESULTS, "cao-2011.shrimp.energy.kg-live", "energy_kind", "");
+        String needless = copy.set(RESULTS, "thevenot-2018.mealworm.ghg.kg-product", "energy_kind", "total");
+        List<String> faults = copy.faults();
+        assertTrue(
+                faults.contains(without
+                        + ": an energy result without its kind; total, non-renewable, cumulative-fossil or not-stated"),
+                faults::toString);
+        assertTrue(
+                faults.contains(needless + ": a kind of energy for ghg; only energy has a kind"), faults::toString);
+    }
+
+    @Test
+    void what_a_farms_own_meters_count_is_no_published_result() {
+        String place = copy.set(RESULTS, "poore-nemecek-2018.beef-beef-herd.water.100g-protein", "indicator", "water-on-farm");
+        copy.assertFaults(place + ": a published result of water-on-farm; only records of a farm are asked for it");
     }
 
     @Test

@@ -19,7 +19,7 @@ class FarmEnergyTest {
              "energy": [{"carrier": "grid-electricity", "amount": 500}], "water_m3": 2}""";
 
     private static JsonNode answer(String path, String rest) {
-        Posted posted = Posted.to(path, "application/json", "{\"system\": " + FARM + ", \"draws\": 1000" + rest + "}");
+        Posted posted = Posted.to(path, "application/json", "{\"system\": " + FARM + ", \"draws\": 1000, \"grade\": \"secondary\"" + rest + "}");
         assertEquals(200, posted.status(), posted.body());
         return posted.tree();
     }
@@ -33,8 +33,8 @@ class FarmEnergyTest {
 
     private static boolean warns(JsonNode answer, String text) {
         return StreamSupport.stream(answer.path("warnings").spliterator(), false)
-                .anyMatch(warning -> warning.path("code").asText().equals("unlike-energy")
-                        && warning.path("text").asText().contains(text));
+                .anyMatch(warning -> JsonAt.text(warning, "/code").equals("unlike-energy")
+                        && JsonAt.text(warning, "/text").contains(text));
     }
 
     /** Pork: garcia-gudino-2020, total; chicken: not stated; egg: three studies of fossil energy alone. */
@@ -69,8 +69,8 @@ class FarmEnergyTest {
         JsonNode compare = beside("energy-on-farm").at("/footprints/0/compare");
 
         for (JsonNode side : compare) {
-            assertEquals("no-evidence", side.path("status").asText());
-            assertTrue(side.path("reason").asText().startsWith("only a farm's own meters count energy-on-farm"), side::toString);
+            assertEquals("no-evidence", JsonAt.text(side, "/status"));
+            assertTrue(JsonAt.text(side, "/reason").startsWith("only a farm's own meters count energy-on-farm"), side::toString);
             assertFalse(side.has("times_less"));
         }
     }

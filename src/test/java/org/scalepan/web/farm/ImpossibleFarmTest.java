@@ -40,7 +40,7 @@ class ImpossibleFarmTest {
 
     private static JsonNode balance(JsonNode answer, String kind) {
         return StreamSupport.stream(answer.path("balances").spliterator(), false)
-                .filter(balance -> balance.path("kind").asText().equals(kind))
+                .filter(balance -> JsonAt.text(balance, "/kind").equals(kind))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(answer.path("balances").toString()));
     }
@@ -53,9 +53,9 @@ class ImpossibleFarmTest {
         JsonNode answer = footprint(mealworms("maize", maize, FRASS));
 
         JsonNode balance = balance(answer, "nitrogen");
-        assertEquals("impossible", balance.path("verdict").asText());
-        assertEquals(nitrogen, balance.path("in").asDouble(), 0.01, "kg N a year");
-        assertEquals(29.92 + 28.62, balance.path("out").asDouble(), 0.01, "kg N a year");
+        assertEquals("impossible", JsonAt.text(balance, "/verdict"));
+        assertEquals(nitrogen, JsonAt.number(balance, "/in"), 0.01, "kg N a year");
+        assertEquals(29.92 + 28.62, JsonAt.number(balance, "/out"), 0.01, "kg N a year");
         assertTrue(JsonAt.number(answer, "/footprints/0/footprint/median") > 0);
         assertEquals("none", JsonAt.text(answer, "/footprints/0/bound"));
         assertTrue(JsonAt.text(answer, "/footprints/0/contradictions/0").startsWith("more nitrogen comes out"));
@@ -69,10 +69,10 @@ class ImpossibleFarmTest {
         JsonNode with = balance(footprint(mealworms("wheat-bran", 1500, FRASS)), "nitrogen");
         JsonNode without = balance(footprint(mealworms("wheat-bran", 1500, "")), "nitrogen");
 
-        assertEquals(40, with.path("in").asDouble(), 3, "kg N a year");
-        assertEquals("impossible", with.path("verdict").asText());
-        assertEquals("unusual", without.path("verdict").asText(), without::toString);
-        assertTrue(without.path("reason").asText().contains("parodi-2020"), without::toString);
+        assertEquals(40, JsonAt.number(with, "/in"), 3, "kg N a year");
+        assertEquals("impossible", JsonAt.text(with, "/verdict"));
+        assertEquals("unusual", JsonAt.text(without, "/verdict"), without::toString);
+        assertTrue(JsonAt.text(without, "/reason").contains("parodi-2020"), without::toString);
     }
 
     @Test
@@ -80,7 +80,7 @@ class ImpossibleFarmTest {
         JsonNode answer = footprint(mealworms("wheat-bran", 3600, ""));
 
         answer.path("balances").forEach(balance -> assertEquals(
-                "possible", balance.path("verdict").asText(), balance::toString));
+                "possible", JsonAt.text(balance, "/verdict"), balance::toString));
         assertTrue(answer.at("/footprints/0/compare/0").has("times_less"));
     }
 
@@ -88,8 +88,8 @@ class ImpossibleFarmTest {
     void given_feed_of_unknown_composition_then_the_balance_is_not_made_and_says_of_what() {
         JsonNode balance = balance(footprint(mealworms("artificial-diet", 2000, FRASS)), "nitrogen");
 
-        assertEquals("not-made", balance.path("verdict").asText());
-        assertTrue(balance.path("reason").asText().contains("artificial-diet"), balance::toString);
+        assertEquals("not-made", JsonAt.text(balance, "/verdict"));
+        assertTrue(JsonAt.text(balance, "/reason").contains("artificial-diet"), balance::toString);
     }
 
     /** 100 kg of anything hold at most 100 kg dry matter, less than the 381 kg of the larvae. */
@@ -97,9 +97,9 @@ class ImpossibleFarmTest {
     void given_feed_of_unknown_composition_too_little_whatever_it_holds_then_it_is_impossible() {
         JsonNode balance = balance(footprint(mealworms("artificial-diet", 100, "")), "dry-matter");
 
-        assertEquals("impossible", balance.path("verdict").asText());
-        assertEquals(100, balance.path("in").asDouble(), 1e-9, "kg a year");
-        assertEquals(381, balance.path("out").asDouble(), 1e-9, "kg a year");
+        assertEquals("impossible", JsonAt.text(balance, "/verdict"));
+        assertEquals(100, JsonAt.number(balance, "/in"), 1e-9, "kg a year");
+        assertEquals(381, JsonAt.number(balance, "/out"), 1e-9, "kg a year");
     }
 
     @Test
@@ -140,7 +140,7 @@ class ImpossibleFarmTest {
 
         JsonNode change = answer.at("/indicators/0");
         assertFalse(change.has("avoided"), answer::toString);
-        assertTrue(change.path("reason").asText().contains("more nitrogen"), answer::toString);
+        assertTrue(JsonAt.text(change, "/reason").contains("more nitrogen"), answer::toString);
     }
 
     @Test
