@@ -3,6 +3,7 @@ package org.scalepan.production.herd;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
 import org.scalepan.production.RecordField;
@@ -20,6 +21,7 @@ import org.scalepan.quantity.SevenDigits;
  * @param yields what the herd gives a year
  * @param manure where the manure goes
  * @param cattle what Tier 2 needs to know of cattle and buffalo
+ * @param breedingStock where the animals that bear or lay the young are
  */
 public record Herd(
         FarmRecords records,
@@ -32,7 +34,8 @@ public record Herd(
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
-        Optional<String> product) {
+        Optional<String> product,
+        Optional<BreedingStock> breedingStock) {
     private static final List<String> TIER_2 = List.of("dairy-cattle", "other-cattle", "buffalo");
 
     /** Shares written with a few digits may add to a little more or less than 1. */
@@ -74,19 +77,19 @@ public record Herd(
     /** The same herd with other records. */
     public Herd with(FarmRecords other) {
         return new Herd(
-                other, category, edition, ipccRegion, productivity, climate, heads, yields, manure, cattle, product);
+                other, category, edition, ipccRegion, productivity, climate, heads, yields, manure, cattle, product, breedingStock);
     }
 
     /** The same herd with another number of heads. */
     public Herd withHeads(double other) {
         return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product);
+                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product, breedingStock);
     }
 
     /** The same herd with other yields, and cattle that give them. */
     public Herd withYields(List<Yield> other, Optional<Cattle> giving) {
         return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product);
+                records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product, breedingStock);
     }
 
     /** The same herd, asked about one of the products that it gives. */
@@ -102,7 +105,32 @@ public record Herd(
                 yields,
                 manure,
                 cattle,
-                Optional.of(id));
+                Optional.of(id),
+                breedingStock);
+    }
+
+    /** Where the animals are that bear or lay the young which become the herd. */
+    public enum BreedingStock {
+        /** Among the heads, and what they eat is in the feed. */
+        INCLUDED("included"),
+        /** With somebody else, from whom the young are bought: what they cause is not in the records. */
+        BOUGHT_IN("bought-in"),
+        /** There are none, or the figure is to be of these animals alone. */
+        NONE("none");
+
+        private final String id;
+
+        BreedingStock(String id) {
+            this.id = id;
+        }
+
+        public String id() {
+            return id;
+        }
+
+        public static Optional<BreedingStock> of(String id) {
+            return Stream.of(values()).filter(stock -> stock.id.equals(id)).findFirst();
+        }
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */

@@ -402,6 +402,11 @@ class OpenApiContractTest {
                 () -> Stream.of(Stage.values()).map(Stage::id).toList());
         own.put("gases of records", () -> gasesAnd("co2e-not-parted"));
         own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "water", "feed", "feed-dry-matter"));
+        own.put(
+                "places of breeding stock",
+                () -> Stream.of(org.scalepan.production.herd.Herd.BreedingStock.values())
+                        .map(org.scalepan.production.herd.Herd.BreedingStock::id)
+                        .toList());
         own.put("remark codes", () -> constants(Remark.class));
         own.put("warming_sets or not-stated", () -> {
             Set<String> sets =
