@@ -61,7 +61,7 @@ export const groups = [
   ["processing", "processing"],
   ["sold", [pick("form", "forms"), num("sold_kg", "kg"), num("price_per_kg", "price"), pick("co_product_allocation", ["none", "mass", "economic"]), num("year", "year"), text("name")],
     "co_products"],
-  ["hens", [num("hens.heads", "hens"), num("hens.yield.eggs_kg", "kg"), num("hens.yield.live_kg", "kg")], "hens.feed", "hens.energy",
+  ["hens", [num("hens.heads", "hens"), num("hens.yield.eggs_kg", "kg"), num("hens.yield.live_kg", "kg"), pick("hens.breeding_stock", ["included", "bought-in", "none"])], "hens.feed", "hens.energy",
     [num("hens.water_m3", "m3"), num("hens.building_m2", "m2"), num("hens.yard_m2", "m2"), pick("hens.climate", "climates"), pick("hens.region", "regions"), text("hens.name")],
     "hens.manure", "hens.transport", "hens.materials"],
 ];

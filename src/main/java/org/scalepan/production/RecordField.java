@@ -83,6 +83,7 @@ public enum RecordField {
     PRODUCTIVITY("productivity", FieldKind.WORD),
     CLIMATE("climate", FieldKind.WORD),
     HEADS("heads", "heads", RangeLimit.ABOVE_ZERO, 1e9),
+    BREEDING_STOCK("breeding_stock", FieldKind.WORD),
     MILK("yield.milk_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
     EGGS("yield.eggs_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
     LIVE("yield.live_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),

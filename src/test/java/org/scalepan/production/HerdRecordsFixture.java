@@ -22,6 +22,7 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
     private final List<Herd.ManureShare> manure = new ArrayList<>();
     private Optional<Herd.Cattle> cattle = Optional.empty();
     private Optional<String> product = Optional.empty();
+    private Optional<Herd.BreedingStock> breedingStock = Optional.of(Herd.BreedingStock.INCLUDED);
 
     private HerdRecordsFixture(Library library, String animals, double heads) {
         super(library);
@@ -68,6 +69,12 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
         return this;
     }
 
+    /** Where the breeding animals are; among the heads unless stated otherwise. */
+    public HerdRecordsFixture breedingStock(Optional<Herd.BreedingStock> place) {
+        breedingStock = place;
+        return this;
+    }
+
     /** Tier 2 for a cow in the stall, methane conversion from the tables. */
     public HerdRecordsFixture tier2(EnergyNeed.Animal animal, String activity) {
         return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", OptionalDouble.empty());
@@ -98,6 +105,7 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
                 yields,
                 manure,
                 cattle,
-                product);
+                product,
+                breedingStock);
     }
 }

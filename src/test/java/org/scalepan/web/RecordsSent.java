@@ -26,7 +26,7 @@ public final class RecordsSent {
               "frass": {"kg": 900, "nitrogen": 0.03, "fate": "spread", "credited": "yes"},
               "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity", "kwh_per_kg": 1.5}], "grid_ghg_per_kwh": 0.4},
              "compare": {"products": ["beef", "mealworm"], "systems": [{"kind": "herd", "name": "invented hens",
-                "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}}]},
+                "animals": "layers", "heads": 10, "breeding_stock": "included", "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
              "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
              "strict": "yes", "coverage": 0.8, "draws": 1000, "seed": 7}
@@ -41,7 +41,7 @@ public final class RecordsSent {
             """;
     private static final String FULL_HERD = """
             {"system": {"kind": "herd", "name": "invented cows", "animals": "dairy-cattle", "ipcc_edition": "2019",
-              "ipcc_region": "africa", "productivity": "low", "climate": "tropical-wet", "heads": 12,
+              "ipcc_region": "africa", "productivity": "low", "climate": "tropical-wet", "heads": 12, "breeding_stock": "included",
               "yield": {"milk_kg": 9000, "live_kg": 700}, "manure": [{"system": "pasture", "share": 1}],
               "cattle": {"weight_kg": 300, "mature_weight_kg": 320, "gain_kg_per_day": 0.1, "milk_kg_per_day": 3,
                 "milk_fat_percent": 4.5, "pregnant_share": 0.6, "work_hours_per_day": 1, "digestibility_percent": 58,
@@ -55,7 +55,7 @@ public final class RecordsSent {
              "indicators": ["ghg"], "draws": 1000}
             """;
     private static final String FLOCK = """
-            {"system": {"kind": "herd", "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40, "live_kg": 6},
+            {"system": {"kind": "herd", "animals": "layers", "heads": 10, "breeding_stock": "included", "yield": {"eggs_kg": 40, "live_kg": 6},
               "region": "peru", "feed": [{"ingredient": "maize", "kg": 150}]}, "draws": 1000}
             """;
 

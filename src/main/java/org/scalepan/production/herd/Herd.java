@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
 import org.scalepan.production.RecordField;
@@ -21,6 +22,7 @@ import org.scalepan.quantity.SevenDigits;
  * @param yields what the herd gives a year
  * @param manure where the manure goes
  * @param cattle what Tier 2 needs to know of cattle and buffalo
+ * @param breedingStock where the animals that bear or lay the young are
  */
 @RecordBuilder
 public record Herd(
@@ -34,7 +36,8 @@ public record Herd(
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
-        Optional<String> product)
+        Optional<String> product,
+        Optional<BreedingStock> breedingStock)
         implements HerdBuilder.With {
     private static final List<String> TIER_2 = List.of("dairy-cattle", "other-cattle", "buffalo");
 
@@ -72,6 +75,30 @@ public record Herd(
                 : Optional.of(new Obstacle(
                         "co_products",
                         "what a herd gives stands in yield: milk_kg, eggs_kg, live_kg; leave co_products out"));
+    }
+
+    /** Where the animals are that bear or lay the young which become the herd. */
+    public enum BreedingStock {
+        /** Among the heads, and what they eat is in the feed. */
+        INCLUDED("included"),
+        /** With somebody else, from whom the young are bought: what they cause is not in the records. */
+        BOUGHT_IN("bought-in"),
+        /** There are none, or the figure is to be of these animals alone. */
+        NONE("none");
+
+        private final String id;
+
+        BreedingStock(String id) {
+            this.id = id;
+        }
+
+        public String id() {
+            return id;
+        }
+
+        public static Optional<BreedingStock> of(String id) {
+            return Stream.of(values()).filter(stock -> stock.id.equals(id)).findFirst();
+        }
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */

@@ -64,11 +64,29 @@ public final class HerdInventory {
         FarmInventory farm = new FarmInventory(library, herd.records(), builder);
         farm.add(herd.records());
         Optional<EnergyNeed> need = herd.cattle().map(this::need);
+        breedingStock();
         milkAgainstYield();
         enteric(need);
         manure(need);
         new HerdBalances(library, herd, farm, builder).add();
         return builder.inventory(herd.records().name(), new HerdOutput(library, herd, builder).output());
+    }
+
+    /** What the parents of the herd eat and give off belongs to what the herd gives; it is not counted where it is not recorded. */
+    private void breedingStock() {
+        if (herd.breedingStock().isEmpty()) {
+            builder.notCounted(
+                    Stage.ANIMALS,
+                    "breeding_stock",
+                    Gap.ALL,
+                    "not said whether the animals that bear the young are in these numbers: those that are not, are not counted");
+        } else if (herd.breedingStock().get() == Herd.BreedingStock.BOUGHT_IN) {
+            builder.notCounted(
+                    Stage.ANIMALS,
+                    "breeding_stock",
+                    Gap.ALL,
+                    "not counted: the animals that bear the young which are bought in");
+        }
     }
 
     /** Milk given (for which energy need is computed) and milk sold should agree, apart from milk fed to calves and losses. */

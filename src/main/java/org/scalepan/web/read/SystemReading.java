@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
@@ -175,6 +176,12 @@ public final class SystemReading {
         Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
         Optional<String> climate = body.oneOf("climate", vocabulary.climates());
         double heads = body.needNumber(RecordField.HEADS);
+        Optional<Herd.BreedingStock> breeding = body.oneOf(
+                        RecordField.BREEDING_STOCK.field(),
+                        Stream.of(Herd.BreedingStock.values())
+                                .map(Herd.BreedingStock::id)
+                                .toList())
+                .flatMap(Herd.BreedingStock::of);
         List<Herd.Yield> yields = yields(body, category);
         List<Herd.ManureShare> manure = manure(body);
         Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
@@ -188,7 +195,7 @@ public final class SystemReading {
             return Optional.empty();
         }
         return Optional.of(new Herd(
-                read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product));
+                read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product, breeding));
     }
 
     /** The products that the herd's yields are. */

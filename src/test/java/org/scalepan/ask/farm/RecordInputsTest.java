@@ -82,7 +82,8 @@ class RecordInputsTest {
                 List.of(new Herd.Yield(Herd.AnimalKind.MILK, 9000)),
                 List.of(new Herd.ManureShare("mms.pasture", 1)),
                 Optional.of(cattle(2)),
-                Optional.of("milk"));
+                Optional.of("milk"),
+                Optional.of(Herd.BreedingStock.BOUGHT_IN));
     }
 
     private static Herd.Cattle cattle(double milk) {

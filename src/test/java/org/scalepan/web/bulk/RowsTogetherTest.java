@@ -76,6 +76,7 @@ class RowsTogetherTest {
             "ipcc_region",
             "climate",
             "heads",
+            "breeding_stock",
             "yield.milk_kg",
             "yield.live_kg",
             "yield.eggs_kg",
@@ -107,7 +108,7 @@ class RowsTogetherTest {
                     + " co_product_allocation=economic",
             "kind=insects name=b product=house-cricket harvest.kg_per_year=~50,900 energy.1.carrier=diesel"
                     + " energy.1.amount=~9,0 transport.1.mode=van-diesel transport.1.tonne_km=~60,0",
-            "kind=herd animals=layers region=portugal heads=~10,0.5 yield.eggs_kg=~140,3 yield.live_kg=~8,800"
+            "kind=herd animals=layers region=portugal breeding_stock=included heads=~10,0.5 yield.eggs_kg=~140,3 yield.live_kg=~8,800"
                     + " feed.1.ingredient=maize feed.1.kg=~380,0",
             "kind=herd name=c animals=dairy-cattle ipcc_region=western-europe climate=warm-temperate-dry heads=~40,7"
                     + " yield.milk_kg=~260000,900 yield.live_kg=~6500,90000 manure.1.system=pasture"

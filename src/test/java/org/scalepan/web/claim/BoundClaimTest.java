@@ -67,7 +67,7 @@ class BoundClaimTest {
     @Test
     void given_a_reference_that_is_a_lower_bound_then_a_reduction_can_hold() {
         String hens = """
-                {"kind": "herd", "name": "hens", "animals": "layers", "heads": 100, "region": "peru",
+                {"kind": "herd", "name": "hens", "animals": "layers", "heads": 100, "breeding_stock": "included", "region": "peru",
                  "yield": {"eggs_kg": 900}, "feed": [{"ingredient": "maize", "kg": 40000}]}""";
         JsonNode answer =
                 answer("{\"product\": \"mealworm\", \"reference_system\": " + hens + ", \"times_less\": 1.01}");
@@ -79,7 +79,7 @@ class BoundClaimTest {
     @Test
     void given_two_lower_bounds_then_nothing_is_compared() {
         String hens = """
-                {"kind": "herd", "name": "hens", "animals": "layers", "heads": 100, "region": "peru",
+                {"kind": "herd", "name": "hens", "animals": "layers", "heads": 100, "breeding_stock": "included", "region": "peru",
                  "yield": {"eggs_kg": 900}, "feed": [{"ingredient": "maize", "kg": 40000}]}""";
         JsonNode answer = answer(
                 "{\"system\": " + FARM.formatted("") + ", \"reference_system\": " + hens + ", \"times_less\": 2}");

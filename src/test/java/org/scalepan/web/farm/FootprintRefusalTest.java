@@ -30,7 +30,7 @@ class FootprintRefusalTest {
     }
 
     private static String herd(String more) {
-        return "{\"system\": {\"kind\": \"herd\", \"heads\": 10" + more + "}}";
+        return "{\"system\": {\"kind\": \"herd\", \"heads\": 10, \"breeding_stock\": \"included\"" + more + "}}";
     }
 
     private static Posted refused(String body) {

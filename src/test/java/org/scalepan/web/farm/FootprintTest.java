@@ -27,7 +27,7 @@ class FootprintTest {
               "water_m3": 15, "transport": [{"mode": "truck-average", "tonne_km": 90}]},
              "per": "kg-protein", "indicators": ["ghg", "land", "feed"],
              "compare": {"products": ["beef"],
-               "systems": [{"kind": "herd", "name": "village hens", "animals": "layers", "heads": 10,
+               "systems": [{"kind": "herd", "name": "village hens", "animals": "layers", "heads": 10, "breeding_stock": "included",
                             "region": "peru", "yield": {"eggs_kg": 40}}]}}
             """;
     private static final String THREE_FIELDS = """
@@ -119,7 +119,7 @@ class FootprintTest {
     @Test
     void ten_hens_with_their_eggs_alone_are_enough() {
         JsonNode answer = Posted.answer("""
-                {"system": {"kind": "herd", "animals": "layers", "heads": 10, "yield": {"eggs_kg": 40}},
+                {"system": {"kind": "herd", "animals": "layers", "heads": 10, "breeding_stock": "included", "yield": {"eggs_kg": 40}},
                  "indicators": ["ghg"]}
                 """);
 

@@ -371,7 +371,7 @@ class RecordsContractTest {
             for (String yield : List.of("milk_kg", "eggs_kg", "live_kg")) {
                 for (String edition : List.of("2019", "2006")) {
                     ObjectNode records = RecordsSent.read("""
-                            {"system": {"kind": "herd", "animals": "%s", "heads": 5, "yield": {"%s": 50},
+                            {"system": {"kind": "herd", "animals": "%s", "heads": 5, "breeding_stock": "included", "yield": {"%s": 50},
                              "ipcc_edition": "%s"}, "draws": 1000}
                             """.formatted(animals, yield, edition));
                     judge(animals + " " + yield + " " + edition, records, faults);
@@ -382,7 +382,7 @@ class RecordsContractTest {
             for (double milk : new double[] {0, 5, 20, 30}) {
                 for (String edition : List.of("2019", "2006")) {
                     ObjectNode records = RecordsSent.read("""
-                            {"system": {"kind": "herd", "animals": "%s", "heads": 5, "yield": {"live_kg": 50},
+                            {"system": {"kind": "herd", "animals": "%s", "heads": 5, "breeding_stock": "included", "yield": {"live_kg": 50},
                              "ipcc_edition": "%s",
                              "cattle": {"weight_kg": 500, "digestibility_percent": 60, "milk_kg_per_day": %s}},
                              "draws": 1000}
@@ -396,7 +396,7 @@ class RecordsContractTest {
         }) {
             Reply.to(word[0]).json().path("items").forEach(item -> {
                 ObjectNode records = RecordsSent.read("""
-                        {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 5, "yield": {"milk_kg": 5000},
+                        {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 5, "breeding_stock": "included", "yield": {"milk_kg": 5000},
                          "cattle": {"weight_kg": 300, "digestibility_percent": 60}}, "draws": 1000}
                         """);
                 ObjectNode system = (ObjectNode) records.path("system");

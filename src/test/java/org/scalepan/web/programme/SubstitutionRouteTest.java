@@ -41,7 +41,7 @@ class SubstitutionRouteTest {
             {"system": {"kind": "insects", "product": "palm-weevil", "name": "bins", "harvest": {"kg_per_year": 500},
                "feed": [{"ingredient": "wheat-bran", "kg": 900, "burden": "mass"}], "energy": []},
              "kg_per_year": 500, "unit": "kg-live", "displacement_rate": 0.8, "meals_per_year": 9000, "draws": 1000,
-             "baseline": [{"system": {"kind": "herd", "name": "hens", "animals": "layers", "heads": 10,
+             "baseline": [{"system": {"kind": "herd", "name": "hens", "animals": "layers", "heads": 10, "breeding_stock": "included",
                "yield": {"eggs_kg": 40}}, "share": 0.5}, {"product": "beef"}]}
             """;
     private static final String TROUGH = """

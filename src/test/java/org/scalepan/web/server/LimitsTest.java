@@ -183,7 +183,7 @@ class LimitsTest {
                 () -> post(
                         "/v1/footprint",
                         Answer.JSON,
-                        "{\"system\":{\"kind\":\"herd\",\"animals\":\"layers\",\"heads\":10,\"yield\":{\"eggs_kg\":40},"
+                        "{\"system\":{\"kind\":\"herd\",\"animals\":\"layers\",\"heads\":10, \"breeding_stock\": \"included\",\"yield\":{\"eggs_kg\":40},"
                                 + "\"manure\":[" + times(21, "{\"system\":\"pasture\",\"share\":0.04}") + "]}}"));
         requests.put(
                 "processing-steps",

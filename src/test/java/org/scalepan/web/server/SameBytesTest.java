@@ -72,7 +72,7 @@ class SameBytesTest {
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},
                   "feed": [{"ingredient": "wheat-bran", "kg": 2000, "burden": "mass"}, {"ingredient": "carrot", "kg": 300}]}, "draws": 1000}
                 """, """
-                {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 10,
+                {"system": {"kind": "herd", "animals": "dairy-cattle", "heads": 10, "breeding_stock": "included",
                   "yield": {"milk_kg": 20000, "live_kg": 900},
                   "cattle": {"weight_kg": 400, "milk_kg_per_day": 12, "digestibility_percent": 60}}, "draws": 1000}
                 """);
