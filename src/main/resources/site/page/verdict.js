@@ -52,7 +52,7 @@ export function sayVerdict(box, answer, question) {
   const check = answer.checks[0];
   const asked = check?.cells.find((cell) => cell.asked);
   const times = written(question.times_less);
-  if (!asked || asked.verdict === "no-evidence") {
+  if (!asked?.times_less || asked.verdict === "no-evidence") {
     const silent = !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
     fill(box,
       headline("no-evidence", times),
@@ -65,10 +65,16 @@ export function sayVerdict(box, answer, question) {
   fill(box,
     headline(asked.verdict, times),
     el("p", { class: "fact" },
-      t(less ? "verdict.fact" : "verdict.fact-more", { median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
+      t(less ? "verdict.fact" : "verdict.fact-more", { bound: bound(asked, less), median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
       el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
     el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked, question) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
     elsewhere(check, asked));
+}
+
+/** What stands before a ratio that is only a bound; turned round it bounds from the other side. */
+function bound(asked, less) {
+  if (asked.bound === "exact") return "";
+  return t((asked.bound === "at-least") === less ? "verdict.at-least" : "verdict.at-most");
 }
 
 function headline(verdict, times) {

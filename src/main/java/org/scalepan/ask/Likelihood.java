@@ -33,6 +33,11 @@ public final class Likelihood {
                 + (lowest == Grade.MEMORY ? ", those from memory not counted" : "");
     }
 
+    /** The same as a clause: {@code fewer than 3 studies on a side are too few for a likelihood}. */
+    public static String tooFew(Grade lowest) {
+        return withheld(lowest) + (lowest == Grade.MEMORY ? "," : "") + " are too few for a likelihood";
+    }
+
     /** The word for a probability about two estimates, or nothing where one of them rests on too few studies. */
     public static Optional<String> word(double probability, Estimate one, Estimate other) {
         return one.bearsLikelihood() && other.bearsLikelihood() ? Optional.of(word(probability)) : Optional.empty();

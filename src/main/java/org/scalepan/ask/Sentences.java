@@ -191,7 +191,7 @@ public final class Sentences {
         return Likelihood.word(value, product, reference)
                 .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
                 .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "
-                        + Likelihood.withheld(basis.lowestGrade()) + ", are too few for a likelihood.");
+                        + Likelihood.tooFew(basis.lowestGrade()) + ".");
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */

@@ -82,6 +82,11 @@ public record SystemEstimate(
         return inventory.impossible().stream().map(FarmBalance::reason).toList();
     }
 
+    /** The worst check grade among the factors that the figure rests on, which are counted whatever it is. */
+    public Optional<Grade> lowestGrade(Library library) {
+        return RowGrades.lowest(library, this);
+    }
+
     /** A gap's field in words: {@code feed (pineapple-residue, ghg)}. */
     private static String kind(String field) {
         int slash = field.indexOf('/');

@@ -99,7 +99,7 @@ final class ClaimWording {
         double probability = asked.probability().orElseThrow().value();
         String likelihood = asked.bearsLikelihood()
                 ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : "; " + Likelihood.withheld(asked.basis().lowestGrade()) + ", are too few for a likelihood: the evidence is thin";
+                : "; " + Likelihood.tooFew(asked.basis().lowestGrade()) + ": the evidence is thin";
         return where + ", " + ratio(question, side, asked) + ", and "
                 + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
                 + " comes out in "

@@ -15,6 +15,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.ask.farm.KeyFigures;
 import org.scalepan.ask.farm.SystemAnswer;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
@@ -117,6 +118,7 @@ final class FootprintView {
         node.put("bound", estimate.bound().id());
         node.set("not_counted", Json.texts(estimate.uncounted()));
         node.set("contradictions", Json.texts(estimate.contradictions()));
+        Json.put(node, "lowest_grade", estimate.lowestGrade(library).map(Grade::id));
         Json.put(node, "reason", estimate.missing());
         estimate.summary()
                 .ifPresent(

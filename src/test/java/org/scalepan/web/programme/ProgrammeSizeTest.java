@@ -16,7 +16,7 @@ import org.scalepan.web.Posted;
 class ProgrammeSizeTest {
     private static final String FARM = """
             {"kind": "insects", "name": "bucket shed", "product": "mealworm", "harvest": {"kg_per_year": 160},
-             "feed": [{"ingredient": "maize", "kg": 400}], "frass": {"kg": 100}, "building_m2": 12%s}""";
+             "feed": [{"ingredient": "maize", "kg": 1000}], "frass": {"kg": 100}, "building_m2": 12%s}""";
     private static final String MEAL = ", \"form\": \"meal\", \"sold_kg\": 45";
 
     private static JsonNode answer(String farm, String programme) {
