@@ -78,8 +78,8 @@ class ImpossibleFarmTest {
     void given_usual_practice_then_every_balance_is_possible_and_the_ratio_stands() {
         JsonNode answer = footprint(mealworms("wheat-bran", 3600, ""));
 
-        answer.path("balances").forEach(balance -> assertEquals(
-                "possible", JsonAt.text(balance, "/verdict"), balance::toString));
+        answer.path("balances")
+                .forEach(balance -> assertEquals("possible", JsonAt.text(balance, "/verdict"), balance::toString));
         assertTrue(answer.at("/footprints/0/compare/0").has("times_less"));
     }
 
@@ -144,10 +144,7 @@ class ImpossibleFarmTest {
 
     @Test
     void given_an_impossible_row_among_others_then_it_keeps_its_figure_and_names_the_balance() {
-        Posted posted = Posted.to(
-                "/v1/footprints?indicators=ghg",
-                "text/csv",
-                """
+        Posted posted = Posted.to("/v1/footprints?indicators=ghg", "text/csv", """
                 name,kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,frass.kg
                 sound,insects,mealworm,1000,wheat-bran,3600,
                 impossible,insects,mealworm,1000,maize,600,900
