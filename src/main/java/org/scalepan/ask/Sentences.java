@@ -55,7 +55,8 @@ public final class Sentences {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
                 .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent()
-                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate) + contradicted(estimate)
+                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                        + contradicted(estimate)
                         + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
     }

@@ -33,7 +33,9 @@ public sealed interface Evidence {
 
         /** Which energy is counted, where energy is; all findings count the same. */
         public Optional<EnergyKind> energyKind() {
-            return findings().flatMap(finding -> EnergyKind.of(finding.result()).stream()).findFirst();
+            return findings()
+                    .flatMap(finding -> EnergyKind.of(finding.result()).stream())
+                    .findFirst();
         }
 
         /** Every finding of every study. */

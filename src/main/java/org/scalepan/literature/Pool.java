@@ -85,7 +85,8 @@ public final class Pool {
                 .filter(item -> !same.contains(item))
                 .forEach(item -> unused.add(new Unused(
                         item.result(),
-                        "it counts " + EnergyKind.of(item.result()).orElseThrow().words()
+                        "it counts "
+                                + EnergyKind.of(item.result()).orElseThrow().words()
                                 + ", which is not pooled with "
                                 + kept.get().words())));
         return same;

@@ -87,7 +87,10 @@ public final class EnergyInventory {
             return;
         }
         if (grid && region.isEmpty()) {
-            builder.filled("region", List.of("energy"), "the world, of whose " + words(carrier) + " no primary energy is held");
+            builder.filled(
+                    "region",
+                    List.of("energy"),
+                    "the world, of whose " + words(carrier) + " no primary energy is held");
         }
         builder.flow(stage, carrier, Flux.ENERGY, megajoules);
         builder.lineNotCounted(

@@ -135,8 +135,8 @@ public record FarmBalance(
         out.rows().stream().filter(row -> !rows.contains(row)).forEach(rows::add);
         boolean impossible = out.amount() > MOST_OUT_PER_IN * in.atMost();
         boolean whole = in.unknown().isEmpty();
-        String figures = figure(out.amount()) + " " + kind.unit() + " in what comes out (" + out.words()
-                + ") and " + figure(impossible ? in.atMost() : in.known()) + " in the feed";
+        String figures = figure(out.amount()) + " " + kind.unit() + " in what comes out (" + out.words() + ") and "
+                + figure(impossible ? in.atMost() : in.known()) + " in the feed";
         String unknown = String.join(", ", in.unknown());
         if (impossible) {
             return new FarmBalance(
@@ -157,7 +157,8 @@ public record FarmBalance(
                 whole ? tight ? BalanceVerdict.UNUSUAL : BalanceVerdict.POSSIBLE : BalanceVerdict.NOT_MADE,
                 whole
                         ? (tight
-                                        ? "as much " + kind.words() + " comes out as goes in, and nothing is left to be lost: "
+                                        ? "as much " + kind.words()
+                                                + " comes out as goes in, and nothing is left to be lost: "
                                         : "")
                                 + figures
                         : "the balance of " + kind.words() + " is not made: the content of " + unknown

@@ -203,9 +203,7 @@ final class FeedInventory {
     }
 
     private static List<String> rows(ActivityTerm term) {
-        return term.uses().stream()
-                .flatMap(use -> use.factor().row().stream())
-                .toList();
+        return term.uses().stream().flatMap(use -> use.factor().row().stream()).toList();
     }
 
     private Optional<ActivityTerm> dryMatter(FeedUse feed, ActivityTerm mass) {

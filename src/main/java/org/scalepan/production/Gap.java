@@ -26,8 +26,8 @@ public record Gap(
     /** What feed adds to, by its burden or itself. */
     public static final List<String> OF_FEED = List.of("energy", "feed", "feed-dry-matter", "ghg", "land", "water");
     /** Every indicator: for what changes the output that a burden is divided by. */
-    public static final List<String> ALL = List.of(
-            "energy", "energy-on-farm", "feed", "feed-dry-matter", "ghg", "land", "water", "water-on-farm");
+    public static final List<String> ALL =
+            List.of("energy", "energy-on-farm", "feed", "feed-dry-matter", "ghg", "land", "water", "water-on-farm");
 
     /** What fills a field that the records leave open. */
     public enum Kind {

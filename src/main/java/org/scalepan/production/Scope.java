@@ -13,8 +13,8 @@ import org.scalepan.footprint.FunctionalUnit;
  */
 public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, WarmingSet gwp, boolean credit) {
     /** The indicators that can be computed from the records of a farm or herd. */
-    public static final List<String> INDICATORS = List.of(
-            "ghg", "land", "feed", "feed-dry-matter", "energy", "energy-on-farm", "water", "water-on-farm");
+    public static final List<String> INDICATORS =
+            List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "energy-on-farm", "water", "water-on-farm");
 
     /** Those that are computed where a question names none. */
     public static final List<String> USUAL_INDICATORS = List.of("ghg", "land", "feed", "energy", "water");

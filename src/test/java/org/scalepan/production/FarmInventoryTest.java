@@ -135,7 +135,8 @@ class FarmInventoryTest {
 
         assertEquals(100 * intensity / (1 - loss), of(inventory, Flux.CO2E), 1e-9);
         assertTrue(inventory.gaps().stream()
-                .noneMatch(gap -> gap.field().equals("region") && gap.indicators().contains("ghg")));
+                .noneMatch(
+                        gap -> gap.field().equals("region") && gap.indicators().contains("ghg")));
     }
 
     @Test

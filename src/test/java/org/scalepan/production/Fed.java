@@ -47,10 +47,7 @@ public record Fed(FeedUse use) {
     /** With the grower's own MJ per kg and nothing else of the grower's. */
     public Fed energy(double perKilogram) {
         OwnFactors own = new OwnFactors(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(perKilogram),
-                OptionalDouble.empty());
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(perKilogram), OptionalDouble.empty());
         return with(use.moisture(), use.burden(), use.displaces(), use.displacedPerKilogram(), own);
     }
 

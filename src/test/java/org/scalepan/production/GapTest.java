@@ -67,7 +67,8 @@ class GapTest {
     void given_no_water_meter_then_water_is_a_lower_bound_and_feed_is_not() {
         Inventory inventory = cows("mms.pasture").inventory();
 
-        assertEquals(List.of("water", "water-on-farm"), gap(inventory, "water_m3").indicators());
+        assertEquals(
+                List.of("water", "water-on-farm"), gap(inventory, "water_m3").indicators());
         assertEquals(Bound.AT_LEAST, bound(inventory, "water"));
         assertEquals(Bound.EXACT, bound(inventory, "feed"));
         assertEquals(Bound.EXACT, bound(inventory, "feed-dry-matter"));

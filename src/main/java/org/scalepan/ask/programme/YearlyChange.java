@@ -76,8 +76,7 @@ public record YearlyChange(
     /** Why there are no figures. */
     public Optional<String> missing() {
         List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
-                .flatMap(estimate -> Stream.concat(
-                                estimate.missing().stream(), estimate.contradictions().stream())
+                .flatMap(estimate -> Stream.concat(estimate.missing().stream(), estimate.contradictions().stream())
                         .map(why -> estimate.words() + ": " + why))
                 .distinct()
                 .toList();
@@ -123,8 +122,7 @@ public record YearlyChange(
                 .map(part -> part.side().on(library, basis, sampling, random))
                 .toList();
         YearlyUnit unit = YearlyUnit.of(basis.indicator());
-        boolean silent = Stream.concat(Stream.of(product), baseline.stream())
-                .anyMatch(YearlyChange::isSilent);
+        boolean silent = Stream.concat(Stream.of(product), baseline.stream()).anyMatch(YearlyChange::isSilent);
         boolean unlike = baseline.stream().anyMatch(part -> product.unlike(part).isPresent());
         if (silent || unlike) {
             return new YearlyChange(

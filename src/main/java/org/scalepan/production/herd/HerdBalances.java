@@ -42,8 +42,8 @@ final class HerdBalances {
     void add() {
         builder.balance(balance(BalanceKind.NITROGEN, FunctionalUnit.KG_PROTEIN, PROTEIN_PER_NITROGEN));
         builder.balance(balance(BalanceKind.DRY_MATTER, FunctionalUnit.KG_DRY_MATTER, 1));
-        builder.balance(
-                FarmBalance.notMade(BalanceKind.GROSS_ENERGY, "gross energy of livestock products is not in this library"));
+        builder.balance(FarmBalance.notMade(
+                BalanceKind.GROSS_ENERGY, "gross energy of livestock products is not in this library"));
     }
 
     private FarmBalance balance(BalanceKind kind, FunctionalUnit content, double divisor) {

@@ -64,7 +64,8 @@ final class FrassInventory {
             return;
         }
         if (!(nitrogen.getAsDouble() > 0)) {
-            // Feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what is wrong.
+            // Feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what
+            // is wrong.
             return;
         }
         ActivityTerm n = ActivityTerm.of(nitrogen.getAsDouble());

@@ -27,11 +27,7 @@ final class InsectPractice {
     private final InventoryBuilder builder;
     private final OptionalDouble feedDryMatter;
 
-    InsectPractice(
-            Library library,
-            InsectFarm farm,
-            InventoryBuilder builder,
-            OptionalDouble feedDryMatter) {
+    InsectPractice(Library library, InsectFarm farm, InventoryBuilder builder, OptionalDouble feedDryMatter) {
         this.library = library;
         this.farm = farm;
         this.builder = builder;

@@ -117,13 +117,13 @@ class BrokenLibraryTest {
                 faults.contains(without
                         + ": an energy result without its kind; total, non-renewable, cumulative-fossil or not-stated"),
                 faults::toString);
-        assertTrue(
-                faults.contains(needless + ": a kind of energy for ghg; only energy has a kind"), faults::toString);
+        assertTrue(faults.contains(needless + ": a kind of energy for ghg; only energy has a kind"), faults::toString);
     }
 
     @Test
     void what_a_farms_own_meters_count_is_no_published_result() {
-        String place = copy.set(RESULTS, "poore-nemecek-2018.beef-beef-herd.water.100g-protein", "indicator", "water-on-farm");
+        String place =
+                copy.set(RESULTS, "poore-nemecek-2018.beef-beef-herd.water.100g-protein", "indicator", "water-on-farm");
         copy.assertFaults(place + ": a published result of water-on-farm; only records of a farm are asked for it");
     }
 

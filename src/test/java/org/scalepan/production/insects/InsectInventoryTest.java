@@ -150,7 +150,9 @@ class InsectInventoryTest {
 
         // 1 740 kg dry x 8.514 % / 6.25 = 23.7 kg N eaten, 29.9 kg N harvested.
         assertEquals(1, Tally.remarks(inventory, Remark.AGAINST_PHYSICS).size(), inventory::toString);
-        assertTrue(Tally.remarks(inventory, Remark.AGAINST_PHYSICS).get(0).startsWith("more nitrogen comes out than goes in"));
+        assertTrue(Tally.remarks(inventory, Remark.AGAINST_PHYSICS)
+                .get(0)
+                .startsWith("more nitrogen comes out than goes in"));
         assertEquals(0, Tally.yearly(inventory, flow -> flow.stage() == Stage.MANURE), 0.0);
     }
 

@@ -19,7 +19,10 @@ class FarmEnergyTest {
              "energy": [{"carrier": "grid-electricity", "amount": 500}], "water_m3": 2}""";
 
     private static JsonNode answer(String path, String rest) {
-        Posted posted = Posted.to(path, "application/json", "{\"system\": " + FARM + ", \"draws\": 1000, \"grade\": \"secondary\"" + rest + "}");
+        Posted posted = Posted.to(
+                path,
+                "application/json",
+                "{\"system\": " + FARM + ", \"draws\": 1000, \"grade\": \"secondary\"" + rest + "}");
         assertEquals(200, posted.status(), posted.body());
         return posted.tree();
     }
@@ -39,7 +42,8 @@ class FarmEnergyTest {
 
     /** Pork: garcia-gudino-2020, total; chicken: not stated; egg: three studies of fossil energy alone. */
     @Test
-    void given_published_energy_of_three_kinds_then_a_ratio_is_made_with_all_primary_energy_and_with_what_is_not_stated() {
+    void
+            given_published_energy_of_three_kinds_then_a_ratio_is_made_with_all_primary_energy_and_with_what_is_not_stated() {
         JsonNode answer = beside("energy");
         JsonNode compare = answer.at("/footprints/0/compare");
 
@@ -57,7 +61,8 @@ class FarmEnergyTest {
     /** 500 kWh x 3.6 x 1.9, and 360 kg x 2 MJ, over 100 kg. */
     @Test
     void given_meter_and_feed_then_energy_is_primary_and_energy_on_farm_is_the_meter() {
-        JsonNode energy = answer("/v1/footprint", ", \"per\": \"kg-live\", \"indicators\": [\"energy\", \"energy-on-farm\"]");
+        JsonNode energy =
+                answer("/v1/footprint", ", \"per\": \"kg-live\", \"indicators\": [\"energy\", \"energy-on-farm\"]");
 
         assertEquals(34.2 + 7.2, JsonAt.number(energy, "/footprints/0/first_order/value"), 1e-4, "MJ per kg live");
         assertEquals("exact", JsonAt.text(energy, "/footprints/0/bound"));
@@ -70,7 +75,9 @@ class FarmEnergyTest {
 
         for (JsonNode side : compare) {
             assertEquals("no-evidence", JsonAt.text(side, "/status"));
-            assertTrue(JsonAt.text(side, "/reason").startsWith("only a farm's own meters count energy-on-farm"), side::toString);
+            assertTrue(
+                    JsonAt.text(side, "/reason").startsWith("only a farm's own meters count energy-on-farm"),
+                    side::toString);
             assertFalse(side.has("times_less"));
         }
     }
@@ -78,8 +85,10 @@ class FarmEnergyTest {
     @Test
     void given_fossil_energy_alone_then_claim_break_even_and_shares_say_why_nothing_is_compared() {
         JsonNode claim = answer(
-                "/v1/claim", ", \"reference\": \"egg\", \"indicator\": \"energy\", \"times_less\": 1.1, \"boundary\": \"farm-gate\"");
-        JsonNode even = answer("/v1/break-even", ", \"against\": \"egg\", \"indicator\": \"energy\", \"input\": \"feed\"");
+                "/v1/claim",
+                ", \"reference\": \"egg\", \"indicator\": \"energy\", \"times_less\": 1.1, \"boundary\": \"farm-gate\"");
+        JsonNode even =
+                answer("/v1/break-even", ", \"against\": \"egg\", \"indicator\": \"energy\", \"input\": \"feed\"");
         JsonNode shares = answer("/v1/sensitivity", ", \"against\": \"egg\", \"indicator\": \"energy\"");
 
         assertTrue(JsonAt.text(claim, "/reason").contains("count fossil energy"), claim.path("reason")::toString);

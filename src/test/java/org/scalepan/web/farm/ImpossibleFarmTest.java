@@ -79,8 +79,8 @@ class ImpossibleFarmTest {
     void given_usual_practice_then_every_balance_is_possible_and_the_ratio_stands() {
         JsonNode answer = footprint(mealworms("wheat-bran", 3600, ""));
 
-        answer.path("balances").forEach(balance -> assertEquals(
-                "possible", JsonAt.text(balance, "/verdict"), balance::toString));
+        answer.path("balances")
+                .forEach(balance -> assertEquals("possible", JsonAt.text(balance, "/verdict"), balance::toString));
         assertTrue(answer.at("/footprints/0/compare/0").has("times_less"));
     }
 
