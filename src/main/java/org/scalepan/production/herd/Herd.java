@@ -77,19 +77,52 @@ public record Herd(
     /** The same herd with other records. */
     public Herd with(FarmRecords other) {
         return new Herd(
-                other, category, edition, ipccRegion, productivity, climate, heads, yields, manure, cattle, product, breedingStock);
+                other,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                heads,
+                yields,
+                manure,
+                cattle,
+                product,
+                breedingStock);
     }
 
     /** The same herd with another number of heads. */
     public Herd withHeads(double other) {
         return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, other, yields, manure, cattle, product, breedingStock);
+                records,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                other,
+                yields,
+                manure,
+                cattle,
+                product,
+                breedingStock);
     }
 
     /** The same herd with other yields, and cattle that give them. */
     public Herd withYields(List<Yield> other, Optional<Cattle> giving) {
         return new Herd(
-                records, category, edition, ipccRegion, productivity, climate, heads, other, manure, giving, product, breedingStock);
+                records,
+                category,
+                edition,
+                ipccRegion,
+                productivity,
+                climate,
+                heads,
+                other,
+                manure,
+                giving,
+                product,
+                breedingStock);
     }
 
     /** The same herd, asked about one of the products that it gives. */

@@ -50,7 +50,7 @@ public final class CellRoutes {
             "sources",
             "references");
     private static final List<String> RATIO_STATS =
-            List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources", "references");
+            List.of("median", "mean", "low", "high", "share_of_draws", "studies", "text", "sources", "references");
 
     private final Library library;
 
@@ -130,7 +130,7 @@ public final class CellRoutes {
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());
                     case "low" -> SevenDigits.plain(versus.timesLess().low());
                     case "high" -> SevenDigits.plain(versus.timesLess().high());
-                    case "probability" ->
+                    case "share_of_draws" ->
                         SevenDigits.plain(versus.less().orElseThrow().value());
                     default -> SevenDigits.plain(versus.timesLess().median());
                 });
