@@ -72,7 +72,7 @@ export default {
     fact: "The evidence says {bound}{median} times less", "at-least": "at least ", "at-most": "at most ",
     "fact-more": "The evidence says {bound}{median} times more",
     interval: "({interval}; 90 % of the draws)",
-    probability: "At least {times} times comes out in {share} of the draws.",
+    "share-of-draws": "At least {times} times comes out in {share} of the draws.",
     never: "At least {times} times comes out in none of the draws.",
     always: "At least {times} times comes out in all of the draws.",
     studies: {

@@ -38,13 +38,13 @@ function studies(check, question) {
   ].join(", ");
 }
 
-/** The probability from the draws, in one sentence. */
+/** The share of the draws, in one sentence. */
 function chance(asked, times) {
-  const part = asked.probability?.value;
+  const part = asked.share_of_draws?.value;
   if (part === undefined) return null;
   if (part === 0) return t("verdict.never", { times });
   if (part === 1) return t("verdict.always", { times });
-  return t("verdict.probability", { times, share: share(part) });
+  return t("verdict.share-of-draws", { times, share: share(part) });
 }
 
 /** Shows the verdict; the box is a live region, so it is filled once. */

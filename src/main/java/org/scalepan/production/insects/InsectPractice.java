@@ -91,8 +91,10 @@ final class InsectPractice {
         String species = farm.product().id();
         List<PublishedRange> published = published(quantity);
         if (published.size() >= FEWEST_ROWS) {
-            double low = published.stream().mapToDouble(PublishedRange::low).min().orElseThrow();
-            double high = published.stream().mapToDouble(PublishedRange::high).max().orElseThrow();
+            double low =
+                    published.stream().mapToDouble(PublishedRange::low).min().orElseThrow();
+            double high =
+                    published.stream().mapToDouble(PublishedRange::high).max().orElseThrow();
             if (value < low || value > high) {
                 builder.remark(
                         Remark.UNUSUAL,
@@ -105,7 +107,8 @@ final class InsectPractice {
                                         plain(low),
                                         plain(high),
                                         published.stream()
-                                                .map(range -> range.row().cited().source())
+                                                .map(range ->
+                                                        range.row().cited().source())
                                                 .distinct()
                                                 .sorted()
                                                 .collect(Collectors.joining(", "))),

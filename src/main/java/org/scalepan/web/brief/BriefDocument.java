@@ -157,7 +157,7 @@ final class BriefDocument {
                         "product",
                         "median (interval)",
                         "times less than " + brief.reference().words(),
-                        "probability of " + brief.question().claimed().words(),
+                        "share of draws with " + brief.question().claimed().words(),
                         "evidence",
                         "ratios out of one paper"),
                 rows);

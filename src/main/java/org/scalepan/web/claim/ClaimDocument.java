@@ -44,7 +44,7 @@ final class ClaimDocument {
         boolean none = check.question().claimed().times().isEmpty();
         List<String> heads = none
                 ? List.of(check.side().words(), "warming set", "median (interval)", "verdict", "studies")
-                : List.of(check.side().words(), "warming set", "times less", "probability", "verdict", "studies");
+                : List.of(check.side().words(), "warming set", "times less", "share of draws", "verdict", "studies");
         return new Block.TextTable(
                 heads, check.cells().stream().map(cell -> row(cell, none)).toList());
     }

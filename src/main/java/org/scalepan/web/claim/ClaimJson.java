@@ -150,12 +150,12 @@ final class ClaimJson {
         node.put("verdict", cell.verdict().id());
         node.put("bound", cell.bound().id());
         cell.probability().ifPresent(found -> {
-            ObjectNode probability = node.putObject("probability");
-            probability.put("value", SevenDigits.rounded(found.value()));
-            probability.put("standard_error", SevenDigits.rounded(found.standardError()));
+            ObjectNode share = node.putObject("share_of_draws");
+            share.put("value", SevenDigits.rounded(found.value()));
+            share.put("standard_error", SevenDigits.rounded(found.standardError()));
             if (cell.bearsLikelihood()) {
-                probability.put("likelihood", Likelihood.word(found.value()));
-                probability.put("scale", Likelihood.SCALE);
+                share.put("likelihood", Likelihood.word(found.value()));
+                share.put("scale", Likelihood.SCALE);
             }
         });
         if (cell.bound() != Bound.NONE) {

@@ -54,7 +54,7 @@ public final class CellRoutes {
             "sources",
             "references");
     private static final List<String> RATIO_STATS =
-            List.of("median", "mean", "low", "high", "probability", "studies", "text", "sources", "references");
+            List.of("median", "mean", "low", "high", "share_of_draws", "studies", "text", "sources", "references");
 
     private final Library library;
 
@@ -133,7 +133,7 @@ public final class CellRoutes {
                     Math.min(item.estimate().studies(), comparison.reference().studies())));
         }
         Ratio versus = item.versus().orElseThrow(() -> noEvidence(estimates, item.paired()));
-        if (asked.stat.equals("probability") && versus.less().isEmpty()) {
+        if (asked.stat.equals("share_of_draws") && versus.less().isEmpty()) {
             throw noEvidence(estimates, PairedEvidence.NONE);
         }
         if (isNumber(asked.stat)) {
@@ -153,7 +153,7 @@ public final class CellRoutes {
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());
                     case "low" -> SevenDigits.plain(versus.timesLess().low());
                     case "high" -> SevenDigits.plain(versus.timesLess().high());
-                    case "probability" ->
+                    case "share_of_draws" ->
                         SevenDigits.plain(versus.less().orElseThrow().value());
                     default -> SevenDigits.plain(versus.timesLess().median());
                 });

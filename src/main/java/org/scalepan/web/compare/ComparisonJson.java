@@ -76,12 +76,12 @@ final class ComparisonJson {
             if (versus.less().isEmpty()) {
                 return;
             }
-            ObjectNode less = node.putObject("probability_less");
+            ObjectNode less = node.putObject("share_of_draws_less");
             less.put("value", SevenDigits.rounded(versus.less().orElseThrow().value()));
             less.put(
                     "standard_error",
                     SevenDigits.rounded(versus.less().orElseThrow().standardError()));
-            // With n draws a probability within about 3/n of 0 or 1 cannot be told from it.
+            // With n draws a share within about 3/n of 0 or 1 cannot be told from it.
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));

@@ -197,7 +197,7 @@ final class FootprintView {
         versus.ifPresent(found -> {
             node.set("times_less", ratio(found));
             found.less().ifPresent(share -> {
-                ObjectNode less = node.putObject("probability_less");
+                ObjectNode less = node.putObject("share_of_draws_less");
                 less.put("value", SevenDigits.rounded(share.value()));
                 less.put("standard_error", SevenDigits.rounded(share.standardError()));
             });

@@ -121,7 +121,7 @@ final class SubstitutionView {
         node.set("caused_by_product", interval(figures.own(), yearly, figures.ownBound()));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly, figures.displacedBound()));
         figures.saves().ifPresent(share -> {
-            ObjectNode saves = node.putObject("probability_avoids");
+            ObjectNode saves = node.putObject("share_of_draws_avoids");
             saves.put("value", SevenDigits.rounded(share.value()));
             saves.put("standard_error", SevenDigits.rounded(share.standardError()));
         });

@@ -195,7 +195,18 @@ public final class SystemReading {
             return Optional.empty();
         }
         return Optional.of(new Herd(
-                read, category.get(), edition, region, productivity, climate, heads, yields, manure, cattle, product, breeding));
+                read,
+                category.get(),
+                edition,
+                region,
+                productivity,
+                climate,
+                heads,
+                yields,
+                manure,
+                cattle,
+                product,
+                breeding));
     }
 
     /** The products that the herd's yields are. */

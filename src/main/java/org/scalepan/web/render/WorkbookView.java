@@ -36,8 +36,8 @@ public final class WorkbookView {
             "times_less=/times_less/median",
             "times_less_low=/times_less/low",
             "times_less_high=/times_less/high",
-            "probability_less=/probability_less/value",
-            "likelihood=/probability_less/likelihood",
+            "share_of_draws_less=/share_of_draws_less/value",
+            "likelihood=/share_of_draws_less/likelihood",
             "sentence",
             "against_sentence",
             "reason");

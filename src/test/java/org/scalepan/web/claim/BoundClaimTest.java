@@ -46,7 +46,7 @@ class BoundClaimTest {
         assertEquals("undecided", JsonAt.text(answer, "/verdict"));
         assertEquals("at-most", JsonAt.text(cell, "/bound"));
         assertTrue(JsonAt.text(cell, "/times_less/text").startsWith("at most "), cell::toString);
-        assertFalse(cell.has("probability"), "no share of draws rests on a bound");
+        assertFalse(cell.has("share_of_draws"), "no share of draws rests on a bound");
         assertEquals("at-least", JsonAt.text(cell, "/product/bound"));
         assertTrue(JsonAt.text(cell, "/product/text").startsWith("at least "), cell::toString);
         JsonNode instead = answer.path("say_instead");
@@ -96,6 +96,6 @@ class BoundClaimTest {
 
         assertEquals("at-most", JsonAt.text(asked(open), "/bound"));
         assertEquals("exact", JsonAt.text(asked(none), "/bound"), none::toString);
-        assertTrue(asked(none).has("probability"));
+        assertTrue(asked(none).has("share_of_draws"));
     }
 }

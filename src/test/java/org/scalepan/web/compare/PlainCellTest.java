@@ -35,7 +35,7 @@ class PlainCellTest {
                 "/v1/value/ghg/mealworm?stat=studies",
                 "/v1/value/ghg/mealworm?stat=results",
                 "/v1/ratio/ghg/mealworm/beef",
-                "/v1/ratio/ghg/mealworm/beef?stat=probability",
+                "/v1/ratio/ghg/mealworm/beef?stat=share_of_draws",
                 "/v1/ratio/land/mealworm/beef?stat=studies"
             })
     void a_cell_holds_the_digits_alone(String question) {

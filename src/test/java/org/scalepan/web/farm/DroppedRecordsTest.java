@@ -83,7 +83,7 @@ class DroppedRecordsTest {
             if (cell.path("bound").asText("").equals("at-most")) {
                 assertFalse(JsonAt.text(cell, "/verdict").startsWith("holds"), cell::toString);
                 assertFalse(JsonAt.text(cell, "/verdict").startsWith("leans"), cell::toString);
-                assertFalse(cell.has("probability"), cell::toString);
+                assertFalse(cell.has("share_of_draws"), cell::toString);
             }
         }
         assertFalse(
@@ -95,7 +95,7 @@ class DroppedRecordsTest {
         beside.putArray("indicators").add(indicator);
         beside.putObject("compare").putArray("products").add("beef");
         JsonNode other = posted("/v1/footprint", beside).at("/footprints/0/compare/0");
-        assertFalse(other.has("probability_less"), other::toString);
+        assertFalse(other.has("share_of_draws_less"), other::toString);
     }
 
     private static ObjectNode ask(ObjectNode system, String indicator) {

@@ -54,7 +54,7 @@ class FarmEnergyTest {
         assertTrue(warns(answer, "chicken (energy of a kind that is not stated)"), answer.path("warnings")::toString);
         assertEquals("cumulative-fossil", JsonAt.text(compare, "/2/energy_kind"));
         assertFalse(compare.path(2).has("times_less"));
-        assertFalse(compare.path(2).has("probability_less"));
+        assertFalse(compare.path(2).has("share_of_draws_less"));
         assertTrue(warns(answer, "(fossil energy)"), answer.path("warnings")::toString);
     }
 

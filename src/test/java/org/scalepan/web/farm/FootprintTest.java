@@ -83,7 +83,7 @@ class FootprintTest {
         assertTrue(JsonAt.number(times, "/low") < JsonAt.number(times, "/high"), times::toString);
         assertEquals("at-most", JsonAt.text(times, "/bound"));
         assertTrue(JsonAt.text(times, "/text").startsWith("at most "), times::toString);
-        assertFalse(compare.path(1).has("probability_less"), "no share of draws rests on a bound");
+        assertFalse(compare.path(1).has("share_of_draws_less"), "no share of draws rests on a bound");
     }
 
     @Test

@@ -60,7 +60,7 @@ class ImpossibleFarmTest {
         assertEquals("none", JsonAt.text(answer, "/footprints/0/bound"));
         assertTrue(JsonAt.text(answer, "/footprints/0/contradictions/0").startsWith("more nitrogen comes out"));
         assertFalse(answer.at("/footprints/0/compare/0").has("times_less"));
-        assertFalse(answer.at("/footprints/0/compare/0").has("probability_less"));
+        assertFalse(answer.at("/footprints/0/compare/0").has("share_of_draws_less"));
     }
 
     /** 1 500 kg of wheat bran hold about 40 kg N: enough for the larvae, not for the frass beside them. */
@@ -113,7 +113,7 @@ class ImpossibleFarmTest {
         assertTrue(JsonAt.text(answer, "/reason").contains("more nitrogen comes out than goes in"), answer::toString);
         assertFalse(answer.path("say_instead").has("times_less"));
         assertEquals("undecided", JsonAt.text(answer, "/checks/0/cells/0/verdict"));
-        assertFalse(answer.at("/checks/0/cells/0").has("probability"), answer::toString);
+        assertFalse(answer.at("/checks/0/cells/0").has("share_of_draws"), answer::toString);
         assertFalse(answer.at("/checks/0/cells/0").has("times_less"), answer::toString);
     }
 

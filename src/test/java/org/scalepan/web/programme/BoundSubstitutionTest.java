@@ -32,7 +32,7 @@ class BoundSubstitutionTest {
         assertEquals("at-least", JsonAt.text(ghg, "/caused_by_product/bound"));
         assertEquals("exact", JsonAt.text(ghg, "/caused_by_displaced/bound"));
         assertFalse(ghg.path("conservative").has("value"), ghg::toString);
-        assertFalse(ghg.has("probability_avoids"), ghg::toString);
+        assertFalse(ghg.has("share_of_draws_avoids"), ghg::toString);
         for (JsonNode swing : ghg.path("sensitivity")) {
             assertEquals("at-most", JsonAt.text(swing, "/avoided/bound"));
         }
