@@ -107,7 +107,7 @@ final class ClaimJson {
             Stream.of(check.asked(), other)
                     .sorted(Comparator.comparing(
                             (GridCell state) -> state.basis().luc(), Comparator.reverseOrder()))
-                    .forEach(state -> states.set(state.basis().luc().id(), cell(state, state != other)));
+                    .forEach(state -> states.set(state.basis().luc().id(), cell(state, state.basis().luc() == check.asked().basis().luc())));
         });
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));

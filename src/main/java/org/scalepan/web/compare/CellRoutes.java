@@ -166,9 +166,15 @@ public final class CellRoutes {
     /** A bound must not stand in a cell as if it were the number. */
     private static void refuseBound(Bound bound, CellRequest asked, String number, List<PublishedEstimate> estimates) {
         if (bound != Bound.EXACT && !asked.bounds) {
-            throw new ProblemException(Problem.noEvidence(bound.words() + number + ":"
-                    + Sentences.bounds(estimates.stream()).replaceAll("\\.$", "") + "; bounds=yes gives the number"));
+            throw new ProblemException(Problem.noEvidence(
+                    bound.words() + number + ":" + clause(estimates) + "; bounds=yes gives the number"));
         }
+    }
+
+    /** What makes bounds of the sides, as a clause behind a colon. */
+    private static String clause(List<PublishedEstimate> estimates) {
+        String said = Sentences.bounds(estimates.stream()).replaceAll("\\.$", "").strip();
+        return said.isEmpty() ? "" : " " + Character.toLowerCase(said.charAt(0)) + said.substring(1);
     }
 
     private record CellRequest(ComparisonBasis basis, Sampling sampling, String stat, boolean bounds) {}
@@ -226,7 +232,7 @@ public final class CellRoutes {
         if (estimates.size() == 2) {
             NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));
             if (Ratio.bound(estimates.get(0), estimates.get(1)) != Bound.EXACT) {
-                reasons.add("a side is a bound:" + Sentences.bounds(estimates.stream()));
+                reasons.add("a side is a bound:" + clause(estimates));
             }
         }
         for (PublishedEstimate estimate : estimates) {

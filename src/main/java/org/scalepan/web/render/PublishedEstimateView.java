@@ -45,6 +45,8 @@ public final class PublishedEstimateView {
     }
 
     /**
+     * Renders an estimate.
+     *
      * @param unseen the address of a question whose answer rests on numbers that nobody has seen, where it is all that is known
      */
     public static ObjectNode json(PublishedEstimate estimate, Sentences sentences, Optional<String> unseen) {
