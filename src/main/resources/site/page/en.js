@@ -175,6 +175,8 @@ export default {
     "your-farm": "Your farm", "your-hens": "Your hens",
     "lower-named": "At least this much. Not counted: {what}. In truth the figure is higher, and an advantage smaller.",
     next: "What to record next", "next-share": "({share} of the figure)", uncounted: "not counted", "at-most": "at most ",
+    displaced: "If what replaces {feed} elsewhere counts too: {value} ({interval}).",
+    "displaced-unknown": "What replaces {feed} elsewhere is not known; it would add to this. Name it under Feed.",
     lower: "At least this much: something usual is not counted (see below), so that an advantage is smaller in truth.",
     "hens-lower": "Nor is everything counted for {hens}: the real distance may be another (see below).",
     "hens-gaps": "What was filled in or left out of {hens}",
@@ -248,7 +250,7 @@ export default {
       "hens.yield.live_kg": "Live weight sold or eaten.", breeding_stock: "The hens that laid them ate too; not said, the figure is a lower bound.", "manure.share": "All shares together are 100 %.", year: "For the electricity of that year.",
     },
     choice: {
-      economic: "a share by price", mass: "a share by mass", "burden-free": "nothing: it would be wasted", displaced: "what must replace it elsewhere", none: "nothing", included: "in these numbers", "bought-in": "bought in, not counted",
+      economic: "a share by price", mass: "a share by mass", "burden-free": "nothing, as a waste", displaced: "what replaces it elsewhere", none: "nothing", included: "in these numbers", "bought-in": "bought in, not counted",
       stored: "kept on the farm", spread: "spread on a field", yes: "yes", no: "no", farm: "on the farm", processing: "after the harvest",
     },
     blank: "not said", nowhere: "a place not said",

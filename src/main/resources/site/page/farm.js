@@ -7,7 +7,7 @@ import { drivers } from "./farm-more.js";
 import { flattened, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
-import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js";
+import { capital, figure, interval, name, share, small, t, the, unit } from "./i18n.js";
 import { fetched, get, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
@@ -107,6 +107,7 @@ function show(flat) {
     el("p", { class: "fact" }, el("span", { class: "range" }, t("farm.range", { interval: interval(whole.low, whole.high) })), ", ", name("boundary", found.boundary)),
     found.credit_the_other_way?.footprint ? el("p", {}, t("farm.with-credit", { value: figure(found.credit_the_other_way.footprint.median),
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
+    found.with_displaced_use ? el("p", {}, displacedSaid(found.with_displaced_use)) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
     lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.join("; ") }) : t("farm.lower")) : null,
     impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: "en" }, ` ${found.contradictions.join("; ")}.`)) : null,
@@ -126,6 +127,12 @@ const next = (found) => (found.length === 0 ? null : el("details", { class: "rec
 
 /** Whether the records contradict themselves: then the figure is shown, and nothing is there to be copied. */
 const impossible = (found) => (found.contradictions ?? []).length > 0;
+
+/** The second figure where a by-product that is sold is counted as carrying nothing: with what replaces it elsewhere. */
+function displacedSaid({ ingredients, footprint }) {
+  const feed = ingredients.map((id) => small(name("ingredients", id, id.replaceAll("-", " ")))).join(", ");
+  return footprint ? t("farm.displaced", { feed, value: figure(footprint.median), interval: interval(footprint.low, footprint.high) }) : t("farm.displaced-unknown", { feed });
+}
 
 function besideSaid(side, found) {
   const told = times(side);
@@ -178,7 +185,8 @@ function link(flat) {
 
 function takeAway(found, flat, lower) {
   const { version, digest } = answer.library;
-  const said = sentence(found, { farm: asked.system.name, product: the("product", asked.system.product, words.products.get(asked.system.product)?.name), lower, version });
+  const second = found.with_displaced_use ? ` ${displacedSaid(found.with_displaced_use)}` : "";
+  const said = sentence(found, { farm: asked.system.name, product: the("product", asked.system.product, words.products.get(asked.system.product)?.name), lower, version }) + second;
   const file = `scalepan-farm-${found.indicator}`;
   const question = asked;
   take(at("take"), {

@@ -178,6 +178,8 @@ export default {
     "your-farm": "Votre élevage", "your-hens": "Vos poules",
     "lower-named": "Au moins autant. Non compté : {what}. En vérité le chiffre est plus haut, et tout avantage plus petit.",
     next: "Que noter ensuite", "next-share": "({share} du chiffre)", uncounted: "non compté", "at-most": "au plus ",
+    displaced: "Si l’on compte aussi ce qui remplace ailleurs {feed} : {value} ({interval}).",
+    "displaced-unknown": "Ce qui remplace ailleurs {feed} n’est pas connu et s’ajouterait. Nommez-le sous Aliments.",
     lower: "Au moins autant : quelque chose d’habituel n’est pas compté (voir plus bas), donc tout avantage est plus petit en vérité.",
     "hens-lower": "Tout n’est pas compté non plus pour {hens} : la vraie distance peut être autre (voir plus bas).",
     "hens-gaps": "Ce qui a été complété ou laissé de côté pour {hens}",
@@ -251,7 +253,7 @@ export default {
       "hens.yield.live_kg": "Poids vif vendu ou mangé.", breeding_stock: "Les poules qui les ont pondus ont mangé aussi ; non précisé, le chiffre est une borne inférieure.", "manure.share": "Toutes les parts font 100 %.", year: "Pour l’électricité de cette année-là.",
     },
     choice: {
-      economic: "une part selon le prix", mass: "une part selon la masse", "burden-free": "rien : il serait perdu", displaced: "ce qui doit le remplacer ailleurs", none: "rien", included: "dans ces nombres", "bought-in": "achetés, non comptés",
+      economic: "une part selon le prix", mass: "une part selon la masse", "burden-free": "rien, comme un déchet", displaced: "ce qui le remplace ailleurs", none: "rien", included: "dans ces nombres", "bought-in": "achetés, non comptés",
       stored: "gardé à la ferme", spread: "épandu sur un champ", yes: "oui", no: "non", farm: "à la ferme", processing: "après la récolte",
     },
     blank: "non précisé", nowhere: "non précisé",

@@ -72,7 +72,7 @@ public final class HerdInventory {
         return builder.inventory(herd.records().name(), new HerdOutput(library, herd, builder).output());
     }
 
-    /** What the parents of the herd eat and give off belongs to what the herd gives; it is not counted where it is not recorded. */
+    /** What the parents of the herd eat and give off belongs to what the herd gives; what is bought in is cut off, as other goods are. */
     private void breedingStock() {
         if (herd.breedingStock().isEmpty()) {
             builder.notCounted(
@@ -81,11 +81,8 @@ public final class HerdInventory {
                     Gap.ALL,
                     "not said whether the animals that bear the young are in these numbers: those that are not, are not counted");
         } else if (herd.breedingStock().get() == Herd.BreedingStock.BOUGHT_IN) {
-            builder.notCounted(
-                    Stage.ANIMALS,
-                    "breeding_stock",
-                    Gap.ALL,
-                    "not counted: the animals that bear the young which are bought in");
+            builder.cutOff(
+                    "breeding_stock", Gap.ALL, "not counted: the animals that bear the young which are bought in");
         }
     }
 

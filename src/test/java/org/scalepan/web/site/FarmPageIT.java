@@ -375,6 +375,29 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
+    void a_by_product_that_is_sold_is_asked_about_in_the_sentence_and_carrying_nothing_gives_a_second_figure() {
+        browser.open("/farm");
+        awaitForm();
+        browser.at("[name='harvest.kg_per_year']").sendKeys("180");
+        browser.at("[name='feed.1.kg']").sendKeys("400");
+        browser.at("[name='energy.1.amount']").sendKeys("220");
+        browser.await(
+                "a word that bran needs an answer",
+                () -> browser.text("#field-feed-1-burden-wrong").equals("Still needed."));
+        assertTrue(browser.at("[name='feed.1.burden']").isDisplayed());
+        assertTrue(browser.all(".own-figure").isEmpty(), "no figure before it is answered");
+
+        new Select(browser.at("[name='feed.1.burden']")).selectByValue("burden-free");
+        browser.await(
+                "what is not known",
+                () -> browser.text("#figure").contains("What replaces wheat bran elsewhere is not known"));
+        new Select(browser.at("[name='feed.1.ingredient']")).selectByValue("maize");
+        browser.await(
+                "no question about a crop",
+                () -> !browser.at("[name='feed.1.burden']").isDisplayed());
+    }
+
+    @Test
     void an_error_of_the_service_is_shown_at_its_field() {
         openWith(LINK);
         browser.at("[data-group='site'] summary").click();
