@@ -1,7 +1,9 @@
 package org.scalepan.uncertainty.hierarchy;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -72,23 +74,20 @@ public final class LeaveOneOut {
      * @throws IllegalArgumentException when the scale is out of range
      */
     public static List<HeldOut> table(List<StudyEffects> pools, double scale) {
-        int[] cases = new int[Remaining.values().length];
-        int[][] held = new int[cases.length][COVERAGES.length];
+        Map<Remaining, List<Double>> places = new EnumMap<>(Remaining.class);
         for (StudyEffects pool : pools) {
             for (int left = 0; left < pool.size() && pool.size() > 1; left++) {
-                int group = Remaining.of(pool.size() - 1).ordinal();
-                double place = place(pool, left, scale);
-                cases[group]++;
-                for (int c = 0; c < COVERAGES.length; c++) {
-                    held[group][c] += holds(COVERAGES[c], place) ? 1 : 0;
-                }
+                places.computeIfAbsent(Remaining.of(pool.size() - 1), none -> new ArrayList<>())
+                        .add(place(pool, left, scale));
             }
         }
         List<HeldOut> table = new ArrayList<>();
         for (Remaining remaining : Remaining.values()) {
-            int group = remaining.ordinal();
-            for (int c = 0; c < COVERAGES.length; c++) {
-                table.add(HeldOut.of(remaining, COVERAGES[c], cases[group], held[group][c]));
+            List<Double> of = places.getOrDefault(remaining, List.of());
+            for (double coverage : COVERAGES) {
+                int held = (int)
+                        of.stream().filter(place -> holds(coverage, place)).count();
+                table.add(HeldOut.of(remaining, coverage, of.size(), held));
             }
         }
         return List.copyOf(table);

@@ -81,7 +81,8 @@ class NormalMixtureTest {
     @Test
     void numbers_out_of_range_are_refused() {
         double[] one = {1};
-        assertThrows(IllegalArgumentException.class, () -> NormalMixture.of(new double[0], new double[0], new double[0]));
+        assertThrows(
+                IllegalArgumentException.class, () -> NormalMixture.of(new double[0], new double[0], new double[0]));
         assertThrows(IllegalArgumentException.class, () -> NormalMixture.of(new double[1], one, one));
         assertThrows(IllegalArgumentException.class, () -> NormalMixture.of(one, new double[] {Double.NaN}, one));
         assertThrows(IllegalArgumentException.class, () -> NormalMixture.of(one, one, new double[] {-1}));

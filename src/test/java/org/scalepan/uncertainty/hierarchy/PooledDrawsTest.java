@@ -18,7 +18,7 @@ import org.scalepan.uncertainty.hierarchy.StudyEffects.MeanGivenTau;
 /** Effects are natural logarithms of footprints; a difference is the logarithm of a ratio. */
 class PooledDrawsTest {
     private static final long SEED = 1;
-    private static final int DRAWS = 20_000;
+    private static final int DRAWS = 10_000;
     /** Kolmogorov's distance that 99 % of samples from the right distribution keep within. */
     private static final double KOLMOGOROV = 1.628 / Math.sqrt(DRAWS);
 
@@ -87,8 +87,8 @@ class PooledDrawsTest {
     @Test
     void a_conversion_that_both_sides_use_cancels_and_one_that_one_side_uses_does_not() {
         double[] shared = perturbed("protein");
-        PooledDraws bread = PooledDraws.of(
-                BREAD, BAKERIES, tausOf("bread", OF_BREAD), new double[][] {shared, shared, shared});
+        PooledDraws bread =
+                PooledDraws.of(BREAD, BAKERIES, tausOf("bread", OF_BREAD), new double[][] {shared, shared, shared});
         PooledDraws cake =
                 PooledDraws.of(CAKE, List.of("a", "b"), tausOf("cake", OF_CAKE), new double[][] {shared, shared});
 
@@ -154,7 +154,7 @@ class PooledDrawsTest {
                 () -> PooledDraws.of(BREAD, BAKERIES, taus, new double[3][4]));
         PooledDraws pool = PooledDraws.of(BREAD, BAKERIES, taus, new double[3][0]);
         assertRefused(
-                "draws of one side and draws of the other must be equally many, not 5 and 20000",
+                "draws of one side and draws of the other must be equally many, not 5 and 10000",
                 () -> pool.less(bread()));
         assertRefused(
                 "scores of an error and draws of τ must be equally many, not 4 and 5",
@@ -207,7 +207,7 @@ class PooledDrawsTest {
         double[] sorted = draws.clone();
         Arrays.sort(sorted);
         double distance = 0;
-        for (int i = 0; i < sorted.length; i += 20) {
+        for (int i = 0; i < sorted.length; i += 25) {
             double expected = law.applyAsDouble(sorted[i]);
             distance = Math.max(distance, Math.abs(expected - (i + 0.5) / sorted.length));
         }
