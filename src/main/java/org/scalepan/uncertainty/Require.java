@@ -1,18 +1,21 @@
 package org.scalepan.uncertainty;
 
-/** The conditions a number must meet before it may enter a distribution; NaN meets none of them. */
-final class Require {
+/**
+ * The conditions a number must meet before it may enter a distribution; NaN meets none of them. A number that meets the condition is
+ * returned; one that does not is an {@link IllegalArgumentException} that names it.
+ */
+public final class Require {
     private Require() {}
 
-    static double finite(String name, double value) {
+    public static double finite(String name, double value) {
         return met(Double.isFinite(value), name, "finite", value);
     }
 
-    static double positive(String name, double value) {
+    public static double positive(String name, double value) {
         return met(Double.isFinite(value) && value > 0, name, "positive and finite", value);
     }
 
-    static double notNegative(String name, double value) {
+    public static double notNegative(String name, double value) {
         return met(Double.isFinite(value) && value >= 0, name, "zero or more and finite", value);
     }
 
@@ -20,11 +23,11 @@ final class Require {
         return met(Double.isFinite(value) && value >= 1, name, "1 or more and finite", value);
     }
 
-    static double probability(double value) {
+    public static double probability(double value) {
         return met(value >= 0 && value <= 1, "probability", "within 0 and 1", value);
     }
 
-    static double innerProbability(double value) {
+    public static double innerProbability(double value) {
         return met(value > 0 && value < 1, "probability", "between 0 and 1, both excluded", value);
     }
 
@@ -45,14 +48,14 @@ final class Require {
         }
     }
 
-    static void sameLength(String firstName, double[] first, String secondName, double[] second) {
+    public static void sameLength(String firstName, double[] first, String secondName, double[] second) {
         if (first.length != second.length) {
             throw new IllegalArgumentException(firstName + " and " + secondName + " must be equally many, not "
                     + first.length + " and " + second.length);
         }
     }
 
-    static void allFinite(String name, double[] values) {
+    public static void allFinite(String name, double[] values) {
         for (int i = 0; i < values.length; i++) {
             if (!Double.isFinite(values[i])) {
                 throw new IllegalArgumentException(name + " " + i + " must be finite, not " + values[i]);

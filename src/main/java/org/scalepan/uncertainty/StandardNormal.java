@@ -166,7 +166,7 @@ public final class StandardNormal {
     }
 
     /** The density of the standard normal at the score. */
-    static double density(double score) {
+    public static double density(double score) {
         return ONE_OVER_ROOT_TWO_PI * StrictMath.exp(-0.5 * score * score);
     }
 

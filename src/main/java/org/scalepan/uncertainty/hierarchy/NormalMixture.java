@@ -1,0 +1,161 @@
+package org.scalepan.uncertainty.hierarchy;
+
+import java.util.Arrays;
+import org.scalepan.uncertainty.Require;
+import org.scalepan.uncertainty.StandardNormal;
+
+/**
+ * A mixture of normal distributions: with probability p_j the normal N(m_j, d_j²). Its distribution function is F(x) = Σp_j·Φ((x − m_j)/d_j).
+ * A component without spread is a step, and half of it lies below its own place, as ties count half.
+ *
+ * <p>The same components give the same bits on every machine.
+ */
+public final class NormalMixture {
+    private static final int MOST_STEPS = 200;
+    /** Relative to the stretch in which a quantile is looked for: a little above the rounding of the sums. */
+    private static final double CLOSE = 1e-14;
+
+    private final double[] weights;
+    private final double[] means;
+    private final double[] sds;
+
+    private NormalMixture(double[] weights, double[] means, double[] sds) {
+        this.weights = weights;
+        this.means = means;
+        this.sds = sds;
+    }
+
+    /**
+     * A mixture.
+     *
+     * @param weights one per component, at least one, zero or more and not all zero; they are taken relative to their sum
+     * @param means as many, finite
+     * @param sds standard deviations, as many, zero or more
+     * @throws IllegalArgumentException when there are none, unequal numbers, or a value out of range
+     */
+    public static NormalMixture of(double[] weights, double[] means, double[] sds) {
+        Require.sameLength("weights", weights, "means", means);
+        Require.sameLength("weights", weights, "standard deviations", sds);
+        Require.allFinite("mean", means);
+        double sum = 0;
+        for (int j = 0; j < weights.length; j++) {
+            sum += Require.notNegative("weight", weights[j]);
+            Require.notNegative("standard deviation", sds[j]);
+        }
+        Require.positive("sum of weights", sum);
+        double[] shares = new double[weights.length];
+        for (int j = 0; j < shares.length; j++) {
+            shares[j] = weights[j] / sum;
+        }
+        return new NormalMixture(shares, means.clone(), sds.clone());
+    }
+
+    /**
+     * A mixture of equally probable components, such as one for each draw of what is given.
+     *
+     * @param means at least one, finite
+     * @param sds standard deviations, as many, zero or more
+     * @throws IllegalArgumentException when there are none, unequal numbers, or a value out of range
+     */
+    public static NormalMixture ofEqual(double[] means, double[] sds) {
+        double[] weights = new double[means.length];
+        Arrays.fill(weights, 1);
+        return of(weights, means, sds);
+    }
+
+    /** The share at or below a value, 0 to 1: F(x). */
+    public double shareBelow(double value) {
+        return share(value, 1);
+    }
+
+    /** The share above a value, 0 to 1: 1 − F(x), with its own figures however small it is. */
+    public double shareAbove(double value) {
+        return share(value, -1);
+    }
+
+    /** @param side 1 for what lies below, −1 for what lies above */
+    private double share(double value, double side) {
+        double sum = 0;
+        for (int j = 0; j < weights.length; j++) {
+            sum += weights[j] * StandardNormal.probabilityBelow(side * score(value, j));
+        }
+        return Math.min(1, sum);
+    }
+
+    private double score(double value, int component) {
+        double distance = value - means[component];
+        return distance == 0 ? 0 : distance / sds[component];
+    }
+
+    private double density(double value) {
+        double sum = 0;
+        for (int j = 0; j < weights.length; j++) {
+            if (sds[j] > 0) {
+                sum += weights[j] * StandardNormal.density(score(value, j)) / sds[j];
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * The value not exceeded with the given probability, to about 10⁻¹⁴ of the spread of the mixture.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException when the probability is not between 0 and 1, or NaN
+     */
+    public double quantile(double probability) {
+        Require.innerProbability(probability);
+        // The quantile of a mixture lies among the quantiles of its components.
+        double z = StandardNormal.score(probability);
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int j = 0; j < weights.length; j++) {
+            double own = means[j] + z * sds[j];
+            low = Math.min(low, own);
+            high = Math.max(high, own);
+        }
+        // From the smaller tail, so that its figures count.
+        double side = probability <= 0.5 ? 1 : -1;
+        double wanted = probability <= 0.5 ? probability : 1 - probability;
+        double close = CLOSE * (high - low);
+        double x = low + (high - low) / 2;
+        for (int step = 0; step < MOST_STEPS && high - low > close; step++) {
+            double excess = side * (share(x, side) - wanted);
+            if (excess == 0) {
+                return x;
+            }
+            if (excess > 0) {
+                high = x;
+            } else {
+                low = x;
+            }
+            double next = x - excess / density(x);
+            if (Math.abs(next - x) <= close) {
+                return Math.min(Math.max(next, low), high);
+            }
+            // Newton's step while it stays inside, half the stretch otherwise.
+            x = next > low && next < high ? next : low + (high - low) / 2;
+        }
+        return low + (high - low) / 2;
+    }
+
+    /** The expected value: Σp_j·m_j. */
+    public double mean() {
+        double mean = 0;
+        for (int j = 0; j < weights.length; j++) {
+            mean += weights[j] * means[j];
+        }
+        return mean;
+    }
+
+    /** The standard deviation: the root of Σp_j(d_j² + (m_j − mean)²). */
+    public double sd() {
+        double mean = mean();
+        double variance = 0;
+        for (int j = 0; j < weights.length; j++) {
+            double deviation = means[j] - mean;
+            variance += weights[j] * (sds[j] * sds[j] + deviation * deviation);
+        }
+        return Math.sqrt(variance);
+    }
+}
