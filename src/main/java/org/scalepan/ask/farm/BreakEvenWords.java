@@ -2,7 +2,6 @@ package org.scalepan.ask.farm;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;

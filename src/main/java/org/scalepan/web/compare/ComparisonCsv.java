@@ -111,8 +111,7 @@ final class ComparisonCsv {
                                 .mapToDouble(Probability::standardError)
                                 .findFirst())
                         .text(found.less()
-                                .flatMap(less ->
-                                        Likelihood.word(less.value(), estimate, comparison.reference()))
+                                .flatMap(less -> Likelihood.word(less.value(), estimate, comparison.reference()))
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);
