@@ -1,6 +1,7 @@
 package org.scalepan.ask.farm;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
