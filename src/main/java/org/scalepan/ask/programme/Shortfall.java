@@ -23,8 +23,8 @@ import org.scalepan.quantity.Print;
  * @param unit what both are counted in
  */
 public record Shortfall(String farm, double wanted, double given, FunctionalUnit unit) {
-    /** Numbers of records are rounded. */
-    private static final double ROUNDING = 1e-6;
+    /** Numbers of records and of programmes are rounded; less than this is no shortfall that anybody could tell; common practice, no source. */
+    private static final double ROUNDING = 0.01;
 
     /** None where the product is published, where the farm gives enough, and where no factor leads from one unit to the other. */
     static Optional<Shortfall> of(Library library, SubstitutionQuestion question) {

@@ -40,7 +40,11 @@ public final class WorkbookView {
             "likelihood=/share_of_draws_less/likelihood",
             "sentence",
             "against_sentence",
-            "reason");
+            "reason",
+            "bound",
+            "times_less_bound=/times_less/bound",
+            "not_counted",
+            "contradictions");
 
     private static final Columns STUDIES = Columns.of(
             "indicator",

@@ -48,7 +48,8 @@ class ProgrammeSizeTest {
     @ParameterizedTest(name = "{0} {1} a year of 160 kg live: larger than the farm {2}")
     @CsvSource({
         "160, kg-live, false",
-        "161, kg-live, true",
+        "161, kg-live, false",
+        "162, kg-live, true",
         "40, kg-dry-matter, false",
         "100, kg-dry-matter, true",
         "60, kg-protein, true"
