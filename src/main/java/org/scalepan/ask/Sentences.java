@@ -70,7 +70,7 @@ public final class Sentences {
                         + " times the " + indicator() + " of " + name(reference);
         return more + ", per " + basis.per().words() + ", " + boundary() + " (" + percent() + " interval; "
                 + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
-                + basis(List.of(product, reference)) + "). " + probability(product, reference, versus)
+                + basis(List.of(product, reference)) + "). " + shareOfDraws(product, reference, versus)
                 + animalsOnly();
     }
 
@@ -184,15 +184,14 @@ public final class Sentences {
                         + String.join("; ", estimate.contradictions()) + ".";
     }
 
-    private String probability(Estimate product, Estimate reference, Ratio versus) {
+    private String shareOfDraws(Estimate product, Estimate reference, Ratio versus) {
         if (versus.less().isEmpty()) {
             return bounds(Stream.of(product, reference)).strip();
         }
         double value = versus.less().get().value();
-        return Likelihood.word(value, product, reference)
-                .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
-                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "
-                        + Likelihood.tooFew(basis.lowestGrade()) + ".");
+        boolean thin = !product.hasEnoughStudies() || !reference.hasEnoughStudies();
+        return capital(name(product)) + " has less in " + share(value) + " of the draws"
+                + (thin ? "; " + ThinEvidence.words(basis.lowestGrade()) : "") + ".";
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */

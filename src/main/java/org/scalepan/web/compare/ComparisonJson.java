@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -85,10 +84,6 @@ final class ComparisonJson {
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
-            Likelihood.word(versus.less().orElseThrow().value(), item.estimate(), comparison.reference())
-                    .ifPresentOrElse(
-                            word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put("likelihood_withheld", Likelihood.withheld(comparison.question().basis().lowestGrade())));
         });
         NoRatio.between(item.estimate(), comparison.reference())
                 .ifPresent(why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
