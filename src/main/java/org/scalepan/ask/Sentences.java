@@ -9,6 +9,7 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
@@ -142,6 +143,25 @@ public final class Sentences {
                         .reference()
                         .map(from -> ", reference from " + from)
                         .orElse("");
+    }
+
+    /**
+     * The ratios out of single studies: {@code 2 of 2 studies of both find less for chicken than for pork (pork ÷ chicken: 3.5, 3.4).} Of three
+     * or more the pooled ratio stands behind it; two make no interval.
+     */
+    public static String paired(Estimate product, Estimate reference, PairedEvidence paired) {
+        List<PairedStudy> ratios = paired.ratios();
+        long less = ratios.stream().filter(ratio -> ratio.central() > 1).count();
+        return less + " of " + count(ratios.size(), "study", "studies") + " of both "
+                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for " + name(reference)
+                + " (" + name(reference) + " ÷ " + name(product) + ": "
+                + ratios.stream().map(ratio -> Print.ratio(ratio.central())).collect(Collectors.joining(", "))
+                + paired.pooled()
+                        .map(pooled -> "; pooled " + Print.ratio(StrictMath.exp(pooled.mean())) + ", 95 % interval "
+                                + Print.ratio(PairedEvidence.low(pooled)) + " to "
+                                + Print.ratio(PairedEvidence.high(pooled)))
+                        .orElse("")
+                + ").";
     }
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
