@@ -116,7 +116,7 @@ export default {
   },
   study: {
     title: "How to read it", band: "90 % of the pooled draws; the tick is their median",
-    line: "The reference: {reference}", flag: "The claim, to be dragged", defensible: "What can be defended with 90 % probability",
+    line: "The reference: {reference}", flag: "The claim, to be dragged", defensible: "What holds in 90 % of the draws",
     point: "Point at a mark, or walk there with the keyboard, to see the study.",
     close: "Close", published: "Printed", range: "{low} to {high}",
     seen: "Seen", place: "Place", scale: "Scale", substrate: "Fed on", allocation: "Allocation", weight: "Weight",

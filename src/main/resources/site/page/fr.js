@@ -128,7 +128,7 @@ export default {
   },
   study: {
     title: "Comment lire", band: "90 % des tirages réunis ; le trait est leur médiane", line: "La référence : {reference}",
-    flag: "L’affirmation, à tirer", defensible: "Ce qui se défend avec une probabilité de 90 %", point: "Pointez une marque, ou allez-y au clavier, pour voir l’étude.", close: "Fermer",
+    flag: "L’affirmation, à tirer", defensible: "Ce qui tient dans 90 % des tirages", point: "Pointez une marque, ou allez-y au clavier, pour voir l’étude.", close: "Fermer",
     published: "Imprimé", range: "{low} à {high}", seen: "Vu", place: "Lieu", scale: "Échelle", substrate: "Nourri de",
     allocation: "Allocation", weight: "Poids", "weight-said": "{share} de l’ensemble sur {product}", steps: "Converti à cette base", none: "Il y est déjà.",
     unit: "de {from} à {to} : × {by}", "warming-set": "de {from} à {to} : × {by}", stages: "limite déplacée selon les étapes de sa source : × {by}", from: "{quantity}, {source}",

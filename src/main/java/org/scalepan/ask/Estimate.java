@@ -43,10 +43,9 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     }
 
     /**
-     * True when a likelihood may be stated for the figure: it rests on enough studies whose numbers were seen, at least quoted elsewhere.
-     * A figure computed from records is about that farm alone and needs no others, but it must count all that is usual.
+     * True when the figure rests on enough studies whose numbers were seen, at least quoted elsewhere. A figure computed from records is about that farm alone and needs no others, but it must count all that is usual.
      */
-    boolean bearsLikelihood();
+    boolean hasEnoughStudies();
 
     /** True when the true figure is higher, because something required is not counted. */
     boolean isLowerBound();

@@ -63,8 +63,8 @@ public record PublishedEstimate(
     }
 
     @Override
-    public boolean bearsLikelihood() {
-        return bound() == Bound.EXACT && studies() - studiesFromMemory() >= Likelihood.FEWEST_STUDIES;
+    public boolean hasEnoughStudies() {
+        return bound() == Bound.EXACT && studies() - studiesFromMemory() >= ThinEvidence.FEWEST_STUDIES;
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
@@ -70,7 +71,7 @@ public final class Sentences {
                         + " times the " + indicator() + " of " + name(reference);
         return more + ", per " + basis.per().words() + ", " + boundary() + " (" + percent() + " interval; "
                 + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
-                + basis(List.of(product, reference)) + "). " + probability(product, reference, versus)
+                + basis(List.of(product, reference)) + "). " + shareOfDraws(product, reference, versus)
                 + animalsOnly();
     }
 
@@ -144,6 +145,25 @@ public final class Sentences {
                         .orElse("");
     }
 
+    /**
+     * The ratios out of single studies: {@code 2 of 2 studies of both find less for chicken than for pork (pork ÷ chicken: 3.5, 3.4).} Of three
+     * or more the pooled ratio stands behind it; two make no interval.
+     */
+    public static String paired(Estimate product, Estimate reference, PairedEvidence paired) {
+        List<PairedStudy> ratios = paired.ratios();
+        long less = ratios.stream().filter(ratio -> ratio.central() > 1).count();
+        return less + " of " + count(ratios.size(), "study", "studies") + " of both "
+                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for " + name(reference)
+                + " (" + name(reference) + " ÷ " + name(product) + ": "
+                + ratios.stream().map(ratio -> Print.ratio(ratio.central())).collect(Collectors.joining(", "))
+                + paired.pooled()
+                        .map(pooled -> "; pooled " + Print.ratio(StrictMath.exp(pooled.mean())) + ", 95 % interval "
+                                + Print.ratio(PairedEvidence.low(pooled)) + " to "
+                                + Print.ratio(PairedEvidence.high(pooled)))
+                        .orElse("")
+                + ").";
+    }
+
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
     public String animalsOnly() {
         boolean gases = basis.boundary() == Boundary.ANIMAL && basis.indicator().isWarming();
@@ -183,15 +203,14 @@ public final class Sentences {
                         + String.join("; ", estimate.contradictions()) + ".";
     }
 
-    private String probability(Estimate product, Estimate reference, Ratio versus) {
+    private String shareOfDraws(Estimate product, Estimate reference, Ratio versus) {
         if (versus.less().isEmpty()) {
             return bounds(Stream.of(product, reference)).strip();
         }
         double value = versus.less().get().value();
-        return Likelihood.word(value, product, reference)
-                .map(word -> "That " + name(product) + " has less is " + word + " (" + Likelihood.SCALE + ").")
-                .orElse(capital(name(product)) + " has less in " + share(value) + " of the draws; "
-                        + Likelihood.tooFew(basis.lowestGrade()) + ".");
+        boolean thin = !product.hasEnoughStudies() || !reference.hasEnoughStudies();
+        return capital(name(product)) + " has less in " + share(value) + " of the draws"
+                + (thin ? "; " + ThinEvidence.words(basis.lowestGrade()) : "") + ".";
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */

@@ -49,7 +49,7 @@ public record SystemEstimate(
     }
 
     @Override
-    public boolean bearsLikelihood() {
+    public boolean hasEnoughStudies() {
         return bound() == Bound.EXACT;
     }
 

@@ -19,7 +19,7 @@ import org.scalepan.literature.PoolQuestion;
 /** Collects the warnings about the figures of an answer, each once, with the rows that it is about. */
 public final class Warnings {
     /** Below this many studies an interval says more about the studies than about the world. */
-    private static final int FEW = Likelihood.FEWEST_STUDIES;
+    private static final int FEW = ThinEvidence.FEWEST_STUDIES;
 
     private static final Map<String, String> TEXTS = Map.ofEntries(
             Map.entry(

@@ -13,14 +13,17 @@ import org.scalepan.uncertainty.RandomEffects;
  * elsewhere, {@link Borrowed} says so. What differs between studies (boundary details,
  * warming set, allocation) cancels inside each; so these ratios are reported beside the pooled one as a check on it.
  *
- * <p>Pooled by random effects on ln R: DerSimonian & Laird 1986, with the interval of Hartung & Knapp 2001 and the prediction
- * interval of Higgins et al. 2009. Where few studies agree closely, Hartung and Knapp's interval can be narrower than DerSimonian
- * and Laird's; then the wider one is given (Röver et al. 2015).
+ * <p>From three studies on pooled by random effects on ln R with the studies' sampling variances: DerSimonian & Laird 1986, with the interval
+ * of Hartung & Knapp 2001 and the prediction interval of Higgins et al. 2009. Where few studies agree closely, Hartung and Knapp's factor q
+ * falls below 1 and their interval is too narrow; then 1 stands for it (Röver et al. 2015). Two studies are shown and not pooled: on one
+ * degree of freedom the interval says nothing, and without it, it says too much.
  *
  * @param ratios one for each study
- * @param pooled the pooled ln R, when there are two or more studies
+ * @param pooled the pooled ln R, when there are three or more studies
  */
 public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Pooled> pooled) {
+    private static final int FEWEST_POOLED = 3;
+
     /** No study assessed both. */
     public static final PairedEvidence NONE = new PairedEvidence(List.of(), Optional.empty());
 
@@ -36,7 +39,7 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
         if (product instanceof Evidence.PooledEvidence left && reference instanceof Evidence.PooledEvidence right) {
             for (Study study : left.studies()) {
                 right.study(study.id())
-                        .flatMap(other -> PairedStudy.computed(study, other))
+                        .flatMap(other -> PairedStudy.computed(library, study, other))
                         .ifPresent(ratio -> byStudy.putIfAbsent(ratio.study(), ratio));
             }
         }
@@ -47,21 +50,22 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
     private static Optional<RandomEffects.Pooled> pool(List<PairedStudy> ratios) {
         // A ratio without uncertainty, such as an own row with equal limits, would outweigh every other: there is no
         // pooling by variances.
-        if (ratios.size() < 2 || ratios.stream().anyMatch(ratio -> ratio.lnVariance() == 0)) {
+        if (ratios.size() < FEWEST_POOLED
+                || ratios.stream().anyMatch(ratio -> ratio.samplingVariance() == 0)) {
             return Optional.empty();
         }
         return Optional.of(RandomEffects.pool(
                 ratios.stream().mapToDouble(PairedStudy::lnMean).toArray(),
-                ratios.stream().mapToDouble(PairedStudy::lnVariance).toArray()));
+                ratios.stream().mapToDouble(PairedStudy::samplingVariance).toArray()));
     }
 
     /** Lower end of the 95 % interval of the pooled ratio. */
     public static double low(RandomEffects.Pooled pooled) {
-        return StrictMath.exp(Math.min(pooled.hartungKnappLow(), pooled.low()));
+        return StrictMath.exp(pooled.flooredLow());
     }
 
     /** Upper end of the 95 % interval of the pooled ratio. */
     public static double high(RandomEffects.Pooled pooled) {
-        return StrictMath.exp(Math.max(pooled.hartungKnappHigh(), pooled.high()));
+        return StrictMath.exp(pooled.flooredHigh());
     }
 }

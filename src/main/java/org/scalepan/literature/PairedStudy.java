@@ -21,7 +21,8 @@ import org.scalepan.uncertainty.StandardNormal;
  *
  * @param study source id of the study
  * @param lnMean mean of ln(reference ÷ product)
- * @param lnVariance its variance; spread between farms counts as uncertainty, so it is wide rather than narrow
+ * @param lnVariance its variance over everything that the study's own spreads hold, the differences between farms among them
+ * @param samplingVariance the squared standard error of lnMean, which is what pooling needs: see {@link SamplingError}
  * @param origin printed by the study, or computed from its two results
  * @param borrowed which side it took from elsewhere
  * @param rows the rows behind it
@@ -31,6 +32,7 @@ public record PairedStudy(
         String study,
         double lnMean,
         double lnVariance,
+        double samplingVariance,
         Origin origin,
         Borrowed borrowed,
         List<String> rows,
@@ -65,7 +67,7 @@ public record PairedStudy(
     }
 
     /** Mean and variance of a logarithm. */
-    private record LogMoments(double mean, double variance) {
+    record LogMoments(double mean, double variance) {
         static LogMoments of(Distribution reading, double scale) {
             double spread = (StrictMath.log(reading.quantile(1 - ONE_SD_BELOW))
                             - StrictMath.log(reading.quantile(ONE_SD_BELOW)))
@@ -93,6 +95,7 @@ public record PairedStudy(
         Map<String, List<LogMoments>> moments = new LinkedHashMap<>();
         Map<String, List<PairedRatio>> rows = new LinkedHashMap<>();
         Map<String, Borrowed> borrowed = new LinkedHashMap<>();
+        SamplingError error = SamplingError.ofRatio(library.spreadDefaults().result());
         for (PairedRatio ratio : library.pairedRatios()) {
             boolean straight = is(ratio, product, reference);
             if ((straight || is(ratio, reference, product)) && mayServe(library, ratio, product)) {
@@ -115,6 +118,7 @@ public record PairedStudy(
                     study,
                     mixed.mean(),
                     mixed.variance(),
+                    error.variance(own),
                     Origin.PRINTED,
                     borrowed.getOrDefault(study, Borrowed.NONE),
                     own.stream().map(PairedRatio::id).toList(),
@@ -170,7 +174,7 @@ public record PairedStudy(
     }
 
     /** The ratio of a study's two results, unless the study is a review of others that did not use one method. */
-    static Optional<PairedStudy> computed(Study product, Study reference) {
+    static Optional<PairedStudy> computed(Library library, Study product, Study reference) {
         List<Harmonised> both = Stream.concat(product.findings().stream(), reference.findings().stream())
                 .toList();
         if (both.stream().anyMatch(PairedStudy::gathersOtherMethods)) {
@@ -182,6 +186,7 @@ public record PairedStudy(
                 product.id(),
                 right.mean() - left.mean(),
                 right.variance() + left.variance(),
+                SamplingError.ofRatio(library.spreadDefaults().result()).variance(product, reference),
                 Origin.COMPUTED,
                 new Borrowed(gathered(product), gathered(reference)),
                 both.stream().map(item -> item.result().id()).toList(),

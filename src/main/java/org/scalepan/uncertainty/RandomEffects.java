@@ -7,8 +7,9 @@ import org.apache.commons.math3.distribution.TDistribution;
  * Pools the effects of several studies, allowing that each study measured an effect of its own.
  *
  * <p>Sources: DerSimonian and Laird (1986), Control. Clin. Trials 7, 177–188; I²: Higgins and Thompson (2002), Stat. Med. 21,
- * 1539–1558; interval on t: Hartung and Knapp (2001), Stat. Med. 20, 3875–3889, without a floor on its width; prediction
- * interval: Higgins, Thompson and Spiegelhalter (2009), J. R. Stat. Soc. A 172, 137–159.
+ * 1539–1558; interval on t: Hartung and Knapp (2001), Stat. Med. 20, 3875–3889, without a floor on its width; the same with their
+ * factor q no smaller than 1: Röver, Knapp and Friede (2015), BMC Med. Res. Methodol. 15, 99; prediction interval: Higgins, Thompson and
+ * Spiegelhalter (2009), J. R. Stat. Soc. A 172, 137–159.
  */
 public final class RandomEffects {
     private static final double UPPER = 0.975;
@@ -33,6 +34,10 @@ public final class RandomEffects {
      * @param hartungKnappStandardError standard error from the observed scatter
      * @param hartungKnappLow lower limit of the mean on t with k − 1 degrees of freedom
      * @param hartungKnappHigh upper limit of the mean on t with k − 1 degrees of freedom
+     * @param flooredStandardError the same, but with the scatter never counted smaller than the studies' own errors explain: standardError
+     *     times √max(1, q), where q is the scatter of the weighted effects over k − 1
+     * @param flooredLow lower limit of the mean with it, on t with k − 1 degrees of freedom
+     * @param flooredHigh upper limit of the mean with it, on t with k − 1 degrees of freedom
      * @param predictionLow lower limit for the effect of a further study, t with k − 2 degrees of freedom; empty below three studies
      * @param predictionHigh upper limit for the effect of a further study; empty below three studies
      */
@@ -52,6 +57,9 @@ public final class RandomEffects {
             double hartungKnappStandardError,
             double hartungKnappLow,
             double hartungKnappHigh,
+            double flooredStandardError,
+            double flooredLow,
+            double flooredHigh,
             OptionalDouble predictionLow,
             OptionalDouble predictionHigh) {}
 
@@ -82,6 +90,7 @@ public final class RandomEffects {
         double z = StandardNormal.score(UPPER);
         double t = studentT(k - 1);
         double scatterError = Math.sqrt(random.scatter() / ((k - 1) * random.weight()));
+        double flooredError = random.standardError() * Math.sqrt(Math.max(1, random.scatter() / (k - 1)));
         OptionalDouble reach = k < 3
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(studentT(k - 2) * Math.sqrt(tau2 + 1 / random.weight()));
@@ -101,6 +110,9 @@ public final class RandomEffects {
                 scatterError,
                 random.mean() - t * scatterError,
                 random.mean() + t * scatterError,
+                flooredError,
+                random.mean() - t * flooredError,
+                random.mean() + t * flooredError,
                 reach.isPresent() ? OptionalDouble.of(random.mean() - reach.getAsDouble()) : reach,
                 reach.isPresent() ? OptionalDouble.of(random.mean() + reach.getAsDouble()) : reach);
     }

@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.scalepan.ask.Compared.SAMPLING;
 import static org.scalepan.ask.Compared.compare;
@@ -69,7 +70,7 @@ class SentencesTest {
                 "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of Argentinean cockroach, per kg live"
                         + " weight, up to the farm gate (90 % interval; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
                         + " GWP100, without land-use change where studies report it). Argentinean cockroach has less in more than 99 % of the"
-                        + " draws; fewer than 3 studies on a side, those from memory not counted, are too few for a likelihood.",
+                        + " draws; fewer than 3 studies on a side, those from memory not counted: the evidence is thin.",
                 say.versus(
                         item.estimate(), comparison.reference(), item.versus().orElseThrow()));
     }
@@ -132,18 +133,19 @@ class SentencesTest {
                 item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
         assertTrue(versus.contains("(90 % interval; " + item.estimate().studies() + " stud"), versus);
-        boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= Likelihood.FEWEST_STUDIES;
-        assertEquals(enough, versus.endsWith("(" + Likelihood.SCALE + ")."), versus);
+        boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= ThinEvidence.FEWEST_STUDIES;
+        assertEquals(enough, versus.endsWith("of the draws."), versus);
+        assertFalse(versus.matches(".*(likely|certain|probability).*"), versus);
     }
 
     private static int seen(PublishedEstimate estimate) {
         return estimate.studies() - estimate.studiesFromMemory();
     }
 
-    /** Invented results: three studies a side are enough for a likelihood word only where each of them was seen. */
+    /** Invented results: three studies a side are enough only where each of them was seen. */
     @ParameterizedTest
     @CsvSource({"secondary, true", "memory, false"})
-    void a_study_from_memory_does_not_count_towards_a_likelihood(String gradeOfTheThird, boolean word) {
+    void a_study_from_memory_does_not_count_towards_the_three(String gradeOfTheThird, boolean enough) {
         InventedResults invented = new InventedResults(folder);
         for (String seen : List.of("oonincx-2010", "dreyer-2021")) {
             invented.graded("cockroach", seen, 2, "secondary").graded("sun-beetle", seen, 8, "secondary");
@@ -157,8 +159,8 @@ class SentencesTest {
         String sentence = sentences(live)
                 .versus(item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertEquals(3, item.estimate().studies());
-        assertEquals(word, item.estimate().bearsLikelihood());
-        assertEquals(word, sentence.endsWith("(" + Likelihood.SCALE + ")."), sentence);
-        assertEquals(!word, sentence.contains("those from memory not counted"), sentence);
+        assertEquals(enough, item.estimate().hasEnoughStudies());
+        assertEquals(enough, sentence.endsWith(" of the draws."), sentence);
+        assertEquals(!enough, sentence.contains("those from memory not counted"), sentence);
     }
 }

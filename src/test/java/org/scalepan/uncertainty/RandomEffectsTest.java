@@ -67,6 +67,31 @@ class RandomEffectsTest {
         assertEquals(-0.3204, pooled.hartungKnappHigh(), 5e-5);
     }
 
+    /** The scatter of these trials is more than their own errors explain (q = 1.0224), so that the floor changes nothing. */
+    @Test
+    void the_floored_interval_of_the_vaccine_trials_is_that_of_hartung_and_knapp() {
+        Pooled pooled = logRiskRatios();
+
+        assertEquals(pooled.hartungKnappStandardError(), pooled.flooredStandardError(), 1e-12);
+        assertEquals(-1.1078, pooled.flooredLow(), 5e-5);
+        assertEquals(-0.3204, pooled.flooredHigh(), 5e-5);
+    }
+
+    /**
+     * By hand: effects 1.0, 1.1, 1.2 of variance 0.04 have mean 1.1, Q = (0.01 + 0 + 0.01)/0.04 = 0.5, τ² = 0, q = 0.25. Hartung and Knapp's
+     * error is √(0.25 × 0.04/3) = 0.057735, the floored one √(0.04/3) = 0.115470; t with 2 degrees of freedom is 4.302653.
+     */
+    @Test
+    void where_three_studies_agree_more_closely_than_their_errors_allow_the_interval_is_not_narrowed() {
+        Pooled pooled = RandomEffects.pool(new double[] {1.0, 1.1, 1.2}, new double[] {0.04, 0.04, 0.04});
+
+        assertEquals(0, pooled.tau2());
+        assertEquals(0.057735, pooled.hartungKnappStandardError(), 5e-7);
+        assertEquals(0.115470, pooled.flooredStandardError(), 5e-7);
+        assertEquals(1.1 - 4.302653 * 0.115470, pooled.flooredLow(), 5e-6);
+        assertEquals(1.1 + 4.302653 * 0.115470, pooled.flooredHigh(), 5e-6);
+    }
+
     /** Expected: the formula of Higgins and others 2009 with SciPy's t quantile (11 degrees of freedom); no published figure at hand. */
     @Test
     void a_further_trial_may_differ_far_more_than_the_mean_is_uncertain() {

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.IndicatorWording;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.ask.ThinEvidence;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
@@ -96,16 +96,15 @@ final class ClaimWording {
                             ? " Record them, or give their factors, to decide it."
                             : "");
         }
-        double probability = asked.probability().orElseThrow().value();
-        String likelihood = asked.bearsLikelihood()
-                ? "; that it is true is " + Likelihood.word(probability) + " (" + Likelihood.SCALE + ")"
-                : "; " + Likelihood.tooFew(asked.basis().lowestGrade()) + ": the evidence is thin";
+        String thin = asked.hasEnoughStudies()
+                ? ""
+                : "; " + ThinEvidence.words(asked.basis().lowestGrade());
         return where + ", " + ratio(question, side, asked) + ", and "
                 + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
                 + " comes out in "
-                + Sentences.share(probability) + " of the draws: "
+                + Sentences.share(asked.probability().orElseThrow().value()) + " of the draws: "
                 + asked.verdict().words() + " there (" + asked.amounts()
-                + likelihood + ").";
+                + thin + ").";
     }
 
     /** {@code With land-use change counted: 7.4 (3.9 to 16) times, it holds.}, where the ratio asked is another. */

@@ -26,7 +26,7 @@ import org.scalepan.uncertainty.Summary;
  *     no credit can bring to zero, and none where a side is a bound
  * @param timesLess reference ÷ product
  * @param bound whether that ratio is one or a bound; of a claim of none, whether the product's footprint is
- * @param bounds what can be said of that ratio with 90 % probability
+ * @param bounds what can be said of that ratio in 90 % of the draws
  */
 public record GridCell(
         ComparisonBasis basis,
@@ -56,7 +56,7 @@ public record GridCell(
             Optional<Summary> footprint,
             OptionalDouble leastCaused,
             int studies,
-            boolean bearsLikelihood,
+            boolean hasEnoughStudies,
             Bound bound,
             List<String> uncounted,
             List<String> countedBeyond,
@@ -87,7 +87,7 @@ public record GridCell(
                             .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
                             .orElse(OptionalDouble.empty()),
                     published == null ? 0 : published.studies(),
-                    estimate.bearsLikelihood(),
+                    estimate.hasEnoughStudies(),
                     estimate.bound(),
                     estimate.uncounted(),
                     estimate.countedBeyond(),
@@ -99,9 +99,9 @@ public record GridCell(
                     estimate.missing().or(() -> unlike));
         }
 
-        /** True when too few studies stand behind it for a likelihood word. */
+        /** True when too few studies stand behind it. */
         boolean isThin() {
-            return !bearsLikelihood && bound == Bound.EXACT;
+            return !hasEnoughStudies && bound == Bound.EXACT;
         }
     }
 
@@ -230,9 +230,9 @@ public record GridCell(
         return product.isThin() || reference.filter(Evidenced::isThin).isPresent();
     }
 
-    /** True when both sides rest on enough studies for a likelihood word, and nothing usual is left out of what was computed. */
-    public boolean bearsLikelihood() {
-        return product.bearsLikelihood()
-                && reference.filter(side -> !side.bearsLikelihood()).isEmpty();
+    /** True when both sides rest on enough studies, and nothing usual is left out of what was computed. */
+    public boolean hasEnoughStudies() {
+        return product.hasEnoughStudies()
+                && reference.filter(side -> !side.hasEnoughStudies()).isEmpty();
     }
 }

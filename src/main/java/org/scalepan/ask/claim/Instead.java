@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 
 /**
- * The strongest sentence that can be defended with 90 % probability.
+ * The strongest sentence that holds in 90 % of the draws.
  *
  * @param basis the basis it is said on: the one asked, or the nearest with evidence
  * @param timesLess "at least so many times less", where a reduction can be defended; two figures, rounded down

@@ -9,15 +9,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.IndicatorWording;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.ask.ThinEvidence;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SignificantFigures;
 
 /** Finds the strongest sentence that can be defended instead of a claim, and words it. */
 final class StrongestSentence {
+    /** How sure it is: never a probability, because draws are no more than what was put into them. */
+    private static final String IN_SO_MANY_DRAWS = "in 90 % of the draws";
+
     private final ClaimQuestion question;
     private final Side side;
     private final List<GridCell> cells;
@@ -64,7 +67,7 @@ final class StrongestSentence {
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
-        String behind = odds(cell) + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
+        String behind = IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " "
@@ -93,7 +96,7 @@ final class StrongestSentence {
             return undecided(cell, where);
         }
         return new Instead(
-                where + "no reduction can be defended " + odds(cell) + ": " + ClaimWording.ratio(question, side, cell)
+                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": " + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
                         + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell),
                 Optional.of(cell.basis()),
@@ -164,17 +167,12 @@ final class StrongestSentence {
                         + IndicatorWording.of(basis).verb()
                         + " at least "
                         + number(cell.product().leastCaused().getAsDouble()) + " "
-                        + new Sentences(basis, 0.9).unit() + ", " + odds(cell) + " ("
+                        + new Sentences(basis, 0.9).unit() + ", " + IN_SO_MANY_DRAWS + " ("
                         + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
                 Optional.of(basis),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
-    }
-
-    /** Draws about too few studies are no statement about farms at large, so that they support a share of draws and no probability. */
-    private static String odds(GridCell cell) {
-        return cell.bearsLikelihood() ? "with 90 % probability" : "in 90 % of the draws";
     }
 
     private static String thin(GridCell cell) {
@@ -188,7 +186,7 @@ final class StrongestSentence {
                 .toList();
         return ". "
                 + (single.isEmpty()
-                        ? capital(Likelihood.withheld(cell.basis().lowestGrade())) + ": the evidence is thin."
+                        ? capital(ThinEvidence.words(cell.basis().lowestGrade())) + "."
                         : "It rests on " + String.join(" and ", single)
                                 + ": how far another study would lie is not in the draws, and the evidence is thin.")
                 + animals

@@ -4,9 +4,9 @@ import java.util.Locale;
 import org.scalepan.footprint.Bound;
 
 /**
- * The verdict of the draws on a claim on one basis. The limits are those of the likelihood words of the IPCC's Fifth Assessment Report
- * (very likely 0.90, likely 0.66, unlikely 0.33, very unlikely 0.10); the verdict itself is no such word, because it is given also where
- * there are too few studies.
+ * The verdict of the draws on a claim on one basis. The limits (0.90, 0.66, 0.33, 0.10) are those of the scale of
+ * the IPCC's Fifth Assessment Report (Mastrandrea et al. 2010, guidance note, table 1); its words are not used, because a share of draws is
+ * no calibrated probability.
  */
 public enum Verdict {
     HOLDS("it holds"),
@@ -24,7 +24,7 @@ public enum Verdict {
         this.words = words;
     }
 
-    /** The verdict for the probability that the claim is true. */
+    /** The verdict for the share of draws in which the claim is true. */
     public static Verdict of(double probability) {
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException("a probability lies between 0 and 1, not at " + probability);

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -158,10 +157,6 @@ final class ClaimJson {
             ObjectNode share = node.putObject("share_of_draws");
             share.put("value", SevenDigits.rounded(found.value()));
             share.put("standard_error", SevenDigits.rounded(found.standardError()));
-            if (cell.bearsLikelihood()) {
-                share.put("likelihood", Likelihood.word(found.value()));
-                share.put("scale", Likelihood.SCALE);
-            }
         });
         if (cell.bound() != Bound.NONE) {
             cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio, cell.bound())));

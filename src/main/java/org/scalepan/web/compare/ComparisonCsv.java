@@ -2,7 +2,6 @@ package org.scalepan.web.compare;
 
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
@@ -42,7 +41,6 @@ final class ComparisonCsv {
             "share_high",
             "share_of_draws_less",
             "share_of_draws_standard_error",
-            "likelihood",
             "paired_studies",
             "sources",
             "text",
@@ -109,11 +107,8 @@ final class ComparisonCsv {
                                 .findFirst())
                         .number(found.less().stream()
                                 .mapToDouble(Probability::standardError)
-                                .findFirst())
-                        .text(found.less()
-                                .flatMap(less -> Likelihood.word(less.value(), estimate, comparison.reference()))
-                                .orElse("")),
-                () -> line.empty(9));
+                                .findFirst()),
+                () -> line.empty(8));
         line.number(pairedStudies);
         line.text(String.join(" ", estimate.evidence().sources()));
         line.text(sentences.estimate(estimate));

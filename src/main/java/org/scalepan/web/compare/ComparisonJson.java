@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -81,19 +80,12 @@ final class ComparisonJson {
             less.put(
                     "resolution",
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
-            Likelihood.word(versus.less().orElseThrow().value(), item.estimate(), comparison.reference())
-                    .ifPresentOrElse(
-                            word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put(
-                                    "likelihood_withheld",
-                                    Likelihood.withheld(
-                                            comparison.question().basis().lowestGrade())));
         });
         NoRatio.between(item.estimate(), comparison.reference())
                 .ifPresent(
                         why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
         if (!item.paired().ratios().isEmpty()) {
-            node.set("paired", paired(item.paired()));
+            node.set("paired", paired(item));
         }
         return node;
     }
@@ -120,8 +112,10 @@ final class ComparisonJson {
         });
     }
 
-    private static ObjectNode paired(PairedEvidence paired) {
+    private ObjectNode paired(Comparison.ComparedProduct item) {
+        PairedEvidence paired = item.paired();
         ObjectNode node = Json.object();
+        node.put("text", Sentences.paired(item.estimate(), comparison.reference(), paired));
         ArrayNode ratios = node.putArray("studies");
         for (PairedStudy ratio : paired.ratios()) {
             ObjectNode one = ratios.addObject();
@@ -129,6 +123,7 @@ final class ComparisonJson {
             one.put("times_less", SevenDigits.rounded(ratio.central()));
             one.put("ln_mean", SevenDigits.rounded(ratio.lnMean()));
             one.put("ln_variance", SevenDigits.rounded(ratio.lnVariance()));
+            one.put("sampling_variance", SevenDigits.rounded(ratio.samplingVariance()));
             one.put("origin", ratio.origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed");
             Json.put(one, "product_from", ratio.borrowed().product());
             Json.put(one, "reference_from", ratio.borrowed().reference());
@@ -144,7 +139,7 @@ final class ComparisonJson {
         ObjectNode node = Json.object();
         node.put(
                 "method",
-                "DerSimonian-Laird on ln ratio; 95 % interval by Hartung-Knapp, never narrower than DerSimonian-Laird's");
+                "DerSimonian-Laird on ln ratio with sampling variances; 95 % interval by Hartung-Knapp with a factor of at least 1");
         node.put("times_less", SevenDigits.rounded(StrictMath.exp(pooled.mean())));
         node.put("low", SevenDigits.rounded(PairedEvidence.low(pooled)));
         node.put("high", SevenDigits.rounded(PairedEvidence.high(pooled)));

@@ -37,7 +37,6 @@ public final class WorkbookView {
             "times_less_low=/times_less/low",
             "times_less_high=/times_less/high",
             "share_of_draws_less=/share_of_draws_less/value",
-            "likelihood=/share_of_draws_less/likelihood",
             "sentence",
             "against_sentence",
             "reason",

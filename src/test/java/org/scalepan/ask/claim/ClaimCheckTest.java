@@ -136,7 +136,8 @@ class ClaimCheckTest {
         assertTrue(alone.contains("in 90 % of the draws"), alone);
         assertTrue(alone.contains("It rests on one study of pea and one study of lamb and mutton"), alone);
         assertFalse(alone.contains("probability"), alone);
-        assertTrue(enough.contains("with 90 % probability"), enough);
+        assertTrue(enough.contains("in 90 % of the draws"), enough);
+        assertFalse(enough.contains("thin"), enough);
         assertFalse(enough.contains("rests on"), enough);
     }
 
@@ -192,14 +193,14 @@ class ClaimCheckTest {
     }
 
     @Test
-    void a_likelihood_word_needs_three_studies_on_each_side() {
+    void evidence_is_called_thin_with_fewer_than_three_studies_on_a_side() {
         ClaimCheck thin = SampleClaims.check(asked(), "mealworm", "beef", 100);
         ClaimCheck enough = SampleClaims.check(asked(), "beef", "chicken", 1);
 
-        assertFalse(thin.asked().bearsLikelihood());
-        assertTrue(thin.reason().contains("too few for a likelihood"), thin::reason);
-        assertTrue(enough.asked().bearsLikelihood());
-        assertTrue(enough.reason().contains("IPCC AR5 likelihood scale"), enough::reason);
+        assertFalse(thin.asked().hasEnoughStudies());
+        assertTrue(thin.reason().contains("those from memory not counted: the evidence is thin"), thin::reason);
+        assertTrue(enough.asked().hasEnoughStudies());
+        assertFalse(enough.reason().contains("thin"), enough::reason);
     }
 
     @Test

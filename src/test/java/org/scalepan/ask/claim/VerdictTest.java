@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class VerdictTest {
-    /** The limits are those of Mastrandrea et al. 2010, table 1: very likely 90, likely 66, unlikely 33, very unlikely 10 %. */
+    /** The limits are those of Mastrandrea et al. 2010, table 1: 90, 66, 33 and 10 %. */
     @ParameterizedTest
     @CsvSource({
         "1, holds",

@@ -35,7 +35,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.JsonAt;
-import org.scalepan.ask.Likelihood;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.ask.nutrition.Caveat;
 import org.scalepan.factors.Gas;
@@ -390,11 +389,6 @@ class OpenApiContractTest {
             codes.addAll(caveats());
             return codes;
         });
-        own.put(
-                "likelihood words",
-                () -> IntStream.rangeClosed(0, 1_000)
-                        .mapToObj(i -> Likelihood.word(i / 1_000.0))
-                        .toList());
         own.put("livestock of records", () -> SystemReading.CATEGORIES);
         own.put("processing steps", () -> SystemReading.STEPS);
         RecordWordRoutes.GUIDELINE.forEach((path, part) -> {
