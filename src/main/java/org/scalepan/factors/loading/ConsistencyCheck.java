@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Gas;
@@ -79,6 +80,7 @@ final class ConsistencyCheck {
         new CirculatingCheck(tables, faults).run();
         boundaries();
         energyKinds();
+        reasonsOfOutliers();
         indicatorUnits();
         warmingSetOfGhg();
         oneDefaultComposition();
@@ -106,6 +108,25 @@ final class ConsistencyCheck {
             } else if (!energy && given) {
                 faults.add(row.fault(
                         "energy_kind", "a kind of energy for " + row.text("indicator"), "only energy has a kind"));
+            }
+        }
+    }
+
+    /** A reason is about a published result; two tables hold them, so that no foreign key of one column can say it. */
+    private void reasonsOfOutliers() {
+        if (!complete("results", "id") || !complete("feed_conversion", "id")) {
+            return;
+        }
+        Set<String> known = Stream.of("results", "feed_conversion")
+                .flatMap(table -> rows(table).stream())
+                .map(row -> row.text("id"))
+                .collect(Collectors.toUnmodifiableSet());
+        for (Row row : rows("outliers", "id")) {
+            if (!known.contains(row.text("id"))) {
+                faults.add(row.fault(
+                        "id",
+                        "unknown result \"" + row.text("id") + "\"",
+                        "a reason is about a row of results.csv or feed_conversion.csv"));
             }
         }
     }
