@@ -10,6 +10,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.Pool;
 import org.scalepan.literature.PoolQuestion;
@@ -32,6 +33,7 @@ public final class Asked {
     private ProteinBasis protein = ProteinBasis.CRUDE;
     private boolean capped = true;
     private boolean strict = false;
+    private IntervalOf of = IntervalOf.STUDY;
 
     private Asked(Library library) {
         this.library = library;
@@ -91,6 +93,11 @@ public final class Asked {
         return this;
     }
 
+    public Asked of(IntervalOf subject) {
+        of = subject;
+        return this;
+    }
+
     public Asked strict() {
         strict = true;
         return this;
@@ -109,7 +116,8 @@ public final class Asked {
                 excluded,
                 protein,
                 capped,
-                strict);
+                strict,
+                of);
     }
 
     /** A product in its usual form, or as {@code product:form}. */
@@ -138,7 +146,8 @@ public final class Asked {
                         basis.lowestGrade(),
                         basis.protein(),
                         basis.qualityCapped(),
-                        basis.strict()));
+                        basis.strict(),
+                        basis.of()));
     }
 
     /** The evidence for a product that has some; fails where there is none. */

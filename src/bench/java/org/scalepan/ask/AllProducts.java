@@ -11,6 +11,7 @@ import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 
 /** The question of the benchmarks: every product of the library with evidence on one comparison basis, 18 today, beside beef. */
@@ -33,7 +34,8 @@ public final class AllProducts {
                 Set.of(),
                 ProteinBasis.CRUDE,
                 true,
-                false);
+                false,
+                IntervalOf.STUDY);
     }
 
     private static final List<ProductForm> SPEAKING = LIBRARY.products().values().stream()

@@ -9,6 +9,7 @@ import org.scalepan.factors.Indicator;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.PoolQuestion;
 
@@ -17,6 +18,7 @@ import org.scalepan.literature.PoolQuestion;
  *
  * @param pinned ids of the only eligible sources; empty for all
  * @param excluded ids of excluded sources
+ * @param of what the interval of a pooled side speaks of; a computed side does not know it
  * @param strict whether results under another warming set that cannot be converted are left out
  */
 @RecordBuilder
@@ -32,7 +34,8 @@ public record ComparisonBasis(
         Set<String> excluded,
         ProteinBasis protein,
         boolean qualityCapped,
-        boolean strict)
+        boolean strict,
+        IntervalOf of)
         implements ComparisonBasisBuilder.With {
     public ComparisonBasis {
         pinned = Set.copyOf(pinned);
@@ -60,6 +63,7 @@ public record ComparisonBasis(
                 lowestGrade,
                 protein,
                 qualityCapped,
-                strict);
+                strict,
+                of);
     }
 }

@@ -19,8 +19,13 @@ final class EstimateCache {
     private final Cache<EstimateKey, PublishedEstimate> cache = Caffeine.newBuilder()
             .maximumWeight(MOST_BYTES)
             .weigher((EstimateKey key, PublishedEstimate estimate) ->
-                    OF_ITS_TRAIL + (estimate.footprint().isPresent() ? Double.BYTES * key.sampling.draws() : 0))
+                    OF_ITS_TRAIL + arrays(estimate) * Double.BYTES * key.sampling.draws())
             .build();
+
+    /** How many numbers an estimate may keep of each draw: itself, what its distribution depends on, and the conversions of each study. */
+    private static int arrays(PublishedEstimate estimate) {
+        return estimate.footprint().isPresent() ? 4 + estimate.studies() : 0;
+    }
 
     /** Everything that an estimate depends on beside the library. */
     record EstimateKey(ProductForm item, ComparisonBasis basis, Sampling sampling) {}

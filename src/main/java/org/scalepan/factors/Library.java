@@ -86,7 +86,7 @@ public final class Library {
         this.regions = new Regions(map("regions", Region::of));
         this.claims = map("claims", Claim::of);
         this.cautions = map("cautions", Caution::of);
-        this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pedigree"));
+        this.spreadDefaults = SpreadDefaults.of(table("default_spreads"), table("pooling"), table("pedigree"));
         Map<String, List<BackgroundFactor>> read = new LinkedHashMap<>();
         BACKGROUND.forEach((table, columns) ->
                 read.put(table, map(table, row -> BackgroundFactor.of(row, columns.get(0), columns.get(1)))));

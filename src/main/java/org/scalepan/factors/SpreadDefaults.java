@@ -19,26 +19,32 @@ public final class SpreadDefaults {
 
     private final double result;
     private final double composition;
+    private final double betweenStudies;
     private final Map<String, Double> squaredFactors;
 
-    private SpreadDefaults(double result, double composition, Map<String, Double> squaredFactors) {
+    private SpreadDefaults(double result, double composition, double betweenStudies, Map<String, Double> squaredFactors) {
         this.result = result;
         this.composition = composition;
+        this.betweenStudies = betweenStudies;
         this.squaredFactors = Map.copyOf(squaredFactors);
     }
 
-    static SpreadDefaults of(Table defaults, Table pedigree) {
+    static SpreadDefaults of(Table defaults, Table pooling, Table pedigree) {
         Map<String, Double> gsd = new HashMap<>();
         defaults.rows()
                 .forEach(
                         row -> gsd.put(row.text("applies_to"), row.number("gsd").orElseThrow()));
+        Map<String, Double> scales = new HashMap<>();
+        pooling.rows()
+                .forEach(row -> scales.put(
+                        row.text("quantity"), row.number("scale").orElseThrow()));
         Map<String, Double> factors = new HashMap<>();
         pedigree.rows().stream()
                 .filter(row -> row.text("set").equals(PEDIGREE_SET))
                 .forEach(row -> factors.put(
                         key(row.text("criterion"), row.integer("score").orElseThrow()),
                         row.number("factor").orElseThrow()));
-        return new SpreadDefaults(need(gsd, "result"), need(gsd, "composition"), factors);
+        return new SpreadDefaults(need(gsd, "result"), need(gsd, "composition"), need(scales, "between-studies"), factors);
     }
 
     private static double need(Map<String, Double> gsd, String what) {
@@ -53,6 +59,13 @@ public final class SpreadDefaults {
     /** Basic GSD of a published result without a spread. */
     public double result() {
         return result;
+    }
+
+    /**
+     * Scale of the half-normal prior of the standard deviation between studies of one product, of the natural logarithm of a footprint.
+     */
+    public double betweenStudies() {
+        return betweenStudies;
     }
 
     /** GSD of a composition figure without a spread. */

@@ -133,6 +133,11 @@ public final class CommonRandomNumbers {
         return places.length == draws ? this : new CommonRandomNumbers(new SelectedDraws(this, places), places.length);
     }
 
+    /** The same random numbers, of which nothing is kept yet: for what may be drawn much later, or never. */
+    public CommonRandomNumbers anew() {
+        return new CommonRandomNumbers(source, draws, exchange);
+    }
+
     private static double[] at(int[] places, double[] all) {
         double[] some = new double[places.length];
         for (int i = 0; i < places.length; i++) {

@@ -1,16 +1,22 @@
 package org.scalepan.footprint;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.scalepan.factors.Boundary;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.uncertainty.hierarchy.LognormalMixture;
+import org.scalepan.uncertainty.hierarchy.NormalMixture;
+import org.scalepan.uncertainty.hierarchy.PooledDraws;
 
 /**
  * A distribution of one indicator on one functional unit: what both the literature and a farm's own records end in, and what
  * every question starts from.
  *
  * <p>The draws are kept in the order of the question's {@link CommonRandomNumbers}, so that draw i of two footprints belongs to the same
- * state of the factors they share.
+ * state of the factors they share. A pooled footprint is a distribution given each draw of its factors; it is drawn itself only where draws
+ * are asked for, and its summaries and ratios are read from those distributions.
  */
 public final class Footprint {
     private final String indicator;
@@ -18,9 +24,66 @@ public final class Footprint {
     private final FunctionalUnit per;
     private final Boundary boundary;
     private final Optional<String> warmingSet;
-    private final double[] draws;
+    private final Drawn drawn;
+    private final Optional<PooledLogarithm> pooled;
     private final boolean positive;
     private final Bound bound;
+
+    /** The draws, made when they are first asked for. */
+    private static final class Drawn {
+        private final int size;
+        private final Supplier<double[]> make;
+        private volatile double @Nullable [] made;
+
+        Drawn(int size, Supplier<double[]> make) {
+            this.size = size;
+            this.make = make;
+        }
+
+        /** Whoever asks first makes them; who asks meanwhile makes the same. */
+        double[] values() {
+            double[] values = made;
+            if (values == null) {
+                values = make.get();
+                made = values;
+            }
+            return values;
+        }
+    }
+
+    /** The natural logarithm of a pooled footprint: normal, given τ and the conversions of each draw. */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
+    private record PooledLogarithm(PooledDraws pool, double[] means, double[] sds) {
+        static PooledLogarithm of(PooledDraws pool) {
+            return new PooledLogarithm(pool, pool.givenMeans(), pool.givenSds());
+        }
+
+        NormalMixture distribution() {
+            return NormalMixture.ofEqual(means, sds);
+        }
+
+        NormalMixture less(PooledLogarithm other) {
+            if (pool.sharesWith(other.pool)) {
+                return pool.less(other.pool);
+            }
+            double[] difference = new double[means.length];
+            double[] spread = new double[means.length];
+            for (int i = 0; i < difference.length; i++) {
+                difference[i] = means[i] - other.means[i];
+                spread[i] = Math.sqrt(sds[i] * sds[i] + other.sds[i] * other.sds[i]);
+            }
+            return NormalMixture.ofEqual(difference, spread);
+        }
+
+        /** Less the logarithms of draws that share its factors. */
+        NormalMixture less(double[] draws, double sign) {
+            double[] difference = new double[means.length];
+            for (int i = 0; i < difference.length; i++) {
+                difference[i] = sign * (means[i] - StrictMath.log(draws[i]));
+            }
+            return NormalMixture.ofEqual(difference, sds);
+        }
+    }
 
     /**
      * @param indicator indicator id, for instance {@code ghg}
@@ -54,13 +117,72 @@ public final class Footprint {
             Optional<String> warmingSet,
             double[] draws,
             Bound bound) {
+        this(
+                indicator,
+                unit,
+                per,
+                boundary,
+                warmingSet,
+                new Drawn(draws.length, () -> draws),
+                Optional.empty(),
+                allPositive(draws),
+                bound);
+    }
+
+    /**
+     * A pooled footprint, above zero.
+     *
+     * @param pool natural logarithm of the footprint, given the draws of its factors
+     * @param logarithms draws of it, made when they are first asked for; the same whenever they are
+     * @param bound on which side of every draw the true value lies
+     */
+    public static Footprint pooled(
+            String indicator,
+            String unit,
+            FunctionalUnit per,
+            Boundary boundary,
+            Optional<String> warmingSet,
+            PooledDraws pool,
+            Supplier<double[]> logarithms,
+            Bound bound) {
+        return new Footprint(
+                indicator,
+                unit,
+                per,
+                boundary,
+                warmingSet,
+                new Drawn(pool.size(), () -> exponentials(logarithms.get())),
+                Optional.of(PooledLogarithm.of(pool)),
+                true,
+                bound);
+    }
+
+    private static double[] exponentials(double[] logarithms) {
+        double[] values = new double[logarithms.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = StrictMath.exp(logarithms[i]);
+        }
+        return values;
+    }
+
+    private Footprint(
+            String indicator,
+            String unit,
+            FunctionalUnit per,
+            Boundary boundary,
+            Optional<String> warmingSet,
+            Drawn drawn,
+            Optional<PooledLogarithm> pooled,
+            boolean positive,
+            Bound bound) {
         this.indicator = indicator;
         this.unit = unit;
         this.per = per;
         this.boundary = boundary;
         this.warmingSet = warmingSet;
-        this.draws = draws;
-        this.positive = allPositive(draws);
+        this.drawn = drawn;
+        this.pooled = pooled;
+        this.positive = positive;
         this.bound = bound;
     }
 
@@ -91,7 +213,7 @@ public final class Footprint {
 
     /** A copy of the draws. */
     public double[] draws() {
-        return draws.clone();
+        return drawn.values().clone();
     }
 
     /** True when every draw is above zero, as a ratio needs; a footprint with credits may not be. */
@@ -119,19 +241,48 @@ public final class Footprint {
      */
     public Probability below(Footprint other) {
         requireSameQuestion(other);
-        return Probability.ofLess(draws, other.draws);
+        return isPositive() && other.isPositive()
+                ? logarithmLess(other).map(less -> less.below(0)).orElseGet(() -> lessByDraws(other))
+                : lessByDraws(other);
+    }
+
+    private Probability lessByDraws(Footprint other) {
+        return Probability.ofLess(drawn.values(), other.drawn.values());
+    }
+
+    /** The natural logarithm of this over another, where a side is pooled. */
+    private Optional<NormalMixture> logarithmLess(Footprint other) {
+        if (pooled.isPresent() && other.pooled.isPresent()) {
+            return Optional.of(pooled.get().less(other.pooled.get()));
+        }
+        if (pooled.isPresent()) {
+            return Optional.of(pooled.get().less(other.drawn.values(), 1));
+        }
+        return other.pooled.map(law -> law.less(drawn.values(), -1));
     }
 
     /**
-     * Draw by draw, this footprint over another and the other over this, summed up.
+     * This footprint over another and the other over this, summed up.
      *
      * @param other positive, as this one must be
      * @param coverage share of the draws inside the intervals
      * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
      */
     public Summary.OfRatio ratioTo(Footprint other, double coverage) {
+        return over(other).bothWays(coverage);
+    }
+
+    /**
+     * The ratio of this footprint to another.
+     *
+     * @param other positive, as this one must be
+     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
+     */
+    public FootprintRatio over(Footprint other) {
         requireSameQuestion(other);
-        return Summary.ofRatio(draws, other.draws, coverage);
+        return logarithmLess(other)
+                .map(FootprintRatio::ofLogarithm)
+                .orElseGet(() -> FootprintRatio.ofDraws(drawn.values(), other.drawn.values()));
     }
 
     /**
@@ -141,9 +292,10 @@ public final class Footprint {
      */
     public double[] dividedBy(Footprint other) {
         requireSameQuestion(other);
-        double[] ratio = new double[draws.length];
+        double[] ratio = draws();
+        double[] divisors = other.drawn.values();
         for (int i = 0; i < ratio.length; i++) {
-            ratio[i] = draws[i] / other.draws[i];
+            ratio[i] /= divisors[i];
         }
         return ratio;
     }
@@ -154,7 +306,23 @@ public final class Footprint {
      * @param coverage share of the draws inside the interval, for instance 0.9
      */
     public Summary summary(double coverage) {
-        return Summary.of(draws, coverage);
+        return pooled.map(law -> LognormalMixture.of(law.distribution()).summary(coverage))
+                .orElseGet(() -> Summary.of(drawn.values(), coverage));
+    }
+
+    /**
+     * A lower bound of the value that it exceeds with a probability: the estimate less two Monte Carlo standard errors, so that more draws do not
+     * lower what was printed.
+     *
+     * @param probability above 0 and below 1
+     */
+    public double exceeded(double probability) {
+        double below = 1 - probability;
+        if (pooled.isEmpty()) {
+            return FootprintRatio.cautious(drawn.values(), below);
+        }
+        LognormalMixture law = LognormalMixture.of(pooled.get().distribution());
+        return law.quantile(below) - FootprintRatio.CAUTION * law.quantileStandardError(below);
     }
 
     /** A ratio has no unit only if both sides have the same one. */
@@ -163,9 +331,9 @@ public final class Footprint {
             throw new IllegalArgumentException(
                     "footprints of different questions: " + measure() + " and " + other.measure());
         }
-        if (other.draws.length != draws.length) {
+        if (other.drawn.size != drawn.size) {
             throw new IllegalArgumentException(
-                    "footprints of different questions: " + draws.length + " draws and " + other.draws.length);
+                    "footprints of different questions: " + drawn.size + " draws and " + other.drawn.size);
         }
     }
 }

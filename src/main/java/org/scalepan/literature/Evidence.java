@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.uncertainty.hierarchy.PooledDraws;
 
 /** The published evidence for a question about one product. */
 public sealed interface Evidence {
@@ -20,18 +21,25 @@ public sealed interface Evidence {
     /**
      * There are results.
      *
+     * @param hierarchy how the studies are pooled; empty where a finding is not above zero throughout: then every study weighs the same, on the
+     *     linear scale
      * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
      * @param regionWords what a sentence calls it
      */
     record PooledEvidence(
-            PoolQuestion question, List<Study> studies, String regionUsed, String regionWords, List<Unused> unused)
+            PoolQuestion question,
+            List<Study> studies,
+            Optional<StudyHierarchy> hierarchy,
+            String regionUsed,
+            String regionWords,
+            List<Unused> unused)
             implements Evidence {
         public PooledEvidence {
             studies = List.copyOf(studies);
             unused = List.copyOf(unused);
         }
 
-        /** Which energy is counted, where energy is; all findings count the same. */
+        /** Which energy is counted, where energy is; all findings are of the same kind. */
         public Optional<EnergyKind> energyKind() {
             return findings()
                     .flatMap(finding -> EnergyKind.of(finding.result()).stream())
@@ -68,21 +76,43 @@ public sealed interface Evidence {
                     .toList();
         }
 
-        /** The weight of each study in the pool: all weigh the same, however many results they print. */
-        public double weight() {
-            return 1.0 / studies.size();
+        /** The weight of a study in the pool; those of all add up to 1. */
+        public double weight(Study study) {
+            return hierarchy.map(pool -> pool.share(study)).orElse(1.0 / studies.size());
         }
 
-        /** The weight of each finding of a study: they share the weight of the study equally. */
-        public double weightOfFinding(Study study) {
-            return weight() / study.findings().size();
+        /** The weight of a finding of a study in the pool; those of a study add up to its weight. */
+        public double weight(Study study, Harmonised finding) {
+            return weight(study)
+                    * hierarchy
+                            .map(pool -> pool.shareWithin(study, finding))
+                            .orElse(1.0 / study.findings().size());
         }
 
         /**
-         * The footprint: an equal-weight mixture over the studies, and within a study over its findings. The choice of
-         * study is drawn from a stream of the product's own, so that a product compared with itself gives exactly 1.
+         * The footprint. Everything that is drawn for it has a stream of its own or of the product's, so that a product compared with itself
+         * gives exactly 1.
          */
         public Footprint footprint(CommonRandomNumbers random) {
+            return hierarchy.map(pool -> pooled(pool, random)).orElseGet(() -> mixed(random));
+        }
+
+        private Footprint pooled(StudyHierarchy pool, CommonRandomNumbers random) {
+            PooledDraws given = pool.given(random);
+            CommonRandomNumbers later = random.anew();
+            return Footprint.pooled(
+                    question.indicator().id(),
+                    question.indicator().unit(),
+                    question.per(),
+                    question.boundary(),
+                    question.warmingSet(),
+                    given,
+                    () -> pool.logarithms(given, later),
+                    bound());
+        }
+
+        /** An equal-weight mixture over the studies, and within a study over its findings. */
+        private Footprint mixed(CommonRandomNumbers random) {
             Mixture mixture = Mixture.of(
                     studies.stream().mapToInt(study -> study.findings().size()).toArray(),
                     random.uniforms(choice().id()));
@@ -107,7 +137,7 @@ public sealed interface Evidence {
                     bound());
         }
 
-        /** The stream by which a draw chooses its study, and a finding within it. */
+        /** The stream by which a draw of an equal-weight mixture chooses its study, and a finding within it. */
         public CommonRandomNumbers.Substream choice() {
             return new CommonRandomNumbers.Substream(
                     "pool/" + question.product().id() + "/" + question.form() + "/"
@@ -128,8 +158,8 @@ public sealed interface Evidence {
             List<WeightedFinding> places = new ArrayList<>();
             double before = 0;
             for (Study study : studies) {
-                double weight = weightOfFinding(study);
                 for (Harmonised finding : study.findings()) {
+                    double weight = weight(study, finding);
                     places.add(new WeightedFinding(finding, weight, before + weight / 2));
                     before += weight;
                 }

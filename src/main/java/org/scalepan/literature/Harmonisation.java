@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
@@ -14,6 +15,7 @@ import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.SpreadKind;
 import org.scalepan.uncertainty.SpreadReading;
 
@@ -161,6 +163,32 @@ final class Harmonisation {
                     Note.Codes.FEED_BASIS_NOT_STATED,
                     "whether the feed is counted as fed or dry is not stated; read as fed"));
         }
-        return new Harmonised(result, SpreadReading.read(result.printed(), gsd), gsd, steps, notes);
+        if (none && result.statistic().filter("mean"::equals).isPresent()) {
+            notes.add(new Note(
+                    Note.Codes.STATISTIC_MEAN, "a mean without a spread, from which no median follows; it is used as it is"));
+        }
+        Distribution reading = SpreadReading.read(result.printed(), gsd);
+        OptionalDouble betweenFarms = betweenFarms(result, reading);
+        return new Harmonised(
+                result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
+    }
+
+    /** How much farms differ, where a survey of several prints it. */
+    private static OptionalDouble betweenFarms(PublishedResult result, Distribution reading) {
+        boolean dispersion = switch (result.printed().kind()) {
+            case SD, P5_P95, P10_P90, PERCENTILES, RANGE -> true;
+            case SE, CI95, INPUT_RANGE, NONE -> false;
+        };
+        return dispersion && result.farms().orElse(1) > 1 && reading.lnSd() > 0
+                ? OptionalDouble.of(reading.lnSd())
+                : OptionalDouble.empty();
+    }
+
+    /** A survey errs by its dispersion over the root of its number of farms. What prints no spread errs as is assumed. */
+    private double lnError(PublishedResult result, Distribution reading, OptionalDouble betweenFarms) {
+        if (betweenFarms.isPresent()) {
+            return betweenFarms.getAsDouble() / Math.sqrt(result.farms().orElse(1));
+        }
+        return reading.lnSd() > 0 ? reading.lnSd() : StrictMath.log(assumed.gsd(result));
     }
 }

@@ -6,6 +6,7 @@ import org.scalepan.factors.StageSplit;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Rebasing;
+import org.scalepan.uncertainty.Constant;
 
 /** One conversion on the way from the published number to the basis of the question. */
 public sealed interface HarmonisationStep {
@@ -14,6 +15,9 @@ public sealed interface HarmonisationStep {
     double multiplier();
 
     void apply(double[] values, CommonRandomNumbers random);
+
+    /** True when it is not the same in every draw. */
+    boolean isDrawn();
 
     /** To another functional unit. */
     record ToUnit(ChainStep step) implements HarmonisationStep {
@@ -25,6 +29,12 @@ public sealed interface HarmonisationStep {
         @Override
         public void apply(double[] values, CommonRandomNumbers random) {
             step.apply(values, random);
+        }
+
+        @Override
+        public boolean isDrawn() {
+            return step instanceof ChainStep.PublishedStep published
+                    && !(published.factor().reading() instanceof Constant);
         }
     }
 
@@ -59,6 +69,11 @@ public sealed interface HarmonisationStep {
                 values[i] *= fixed;
             }
             landUse.ifPresent(drawn -> drawn.apply(values, random));
+        }
+
+        @Override
+        public boolean isDrawn() {
+            return landUse.isPresent();
         }
     }
 
@@ -96,6 +111,11 @@ public sealed interface HarmonisationStep {
         @Override
         public void apply(double[] values, CommonRandomNumbers random) {
             rebasing.apply(values, random);
+        }
+
+        @Override
+        public boolean isDrawn() {
+            return rebasing.isOpen();
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.scalepan.literature;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.uncertainty.Distribution;
@@ -11,6 +12,10 @@ import org.scalepan.uncertainty.Distribution;
  * @param result the row as published
  * @param reading its spread as a distribution, still in the published unit
  * @param geometricSd the geometric standard deviation assumed, when the spread is the library's assumption; 1 otherwise
+ * @param lnError standard error of the natural logarithm of the number that the study found, without the conversions, above zero: the
+ *     dispersion of a survey over the root of its number of farms; a spread as printed where that number is not; what is assumed of a number
+ *     alone
+ * @param farmLnSd standard deviation of the natural logarithm between the farms of a survey
  * @param steps the conversions, in order
  * @param notes what a reader must know
  */
@@ -18,6 +23,8 @@ public record Harmonised(
         PublishedResult result,
         Distribution reading,
         double geometricSd,
+        double lnError,
+        OptionalDouble farmLnSd,
         List<HarmonisationStep> steps,
         List<Note> notes) {
     public Harmonised {
@@ -33,6 +40,11 @@ public record Harmonised(
     /** Whether a note of a code is about it. */
     public boolean says(String code) {
         return notes.stream().anyMatch(note -> note.code().equals(code));
+    }
+
+    /** True when nothing of it is at or below zero: its centre, what its source prints as an interval, and how that is read. */
+    public boolean isPositive() {
+        return central() > 0 && !result.intervalIncludesZero() && reading.quantile(0.05) > 0;
     }
 
     /** The central value after all conversions. */

@@ -11,6 +11,7 @@ public record Note(String code, String text) {
     /** The codes in use; clients may rely on them. */
     public static final class Codes {
         public static final String ASSUMED_SPREAD = "assumed-spread";
+        public static final String STATISTIC_MEAN = "statistic-mean";
         public static final String MEMORY_GRADED = "memory-graded";
         public static final String OTHER_WARMING_SET = "other-warming-set";
         public static final String OPEN_GAS_SHARES = "open-gas-shares";

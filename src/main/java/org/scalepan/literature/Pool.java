@@ -18,7 +18,7 @@ import org.scalepan.footprint.ChainStep;
 
 /**
  * Selects the eligible published results of a question and their weights: boundary equal or converted by the source's own stage split, form
- * equal, region by nearest match, land-use change as asked where any result is, equal weight for each study.
+ * equal, region by nearest match, land-use change as asked where any result is. The weights come of the hierarchy of the studies.
  */
 public final class Pool {
     private final Library library;
@@ -239,8 +239,17 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(asLandUseIsAsked(here));
+                Optional<StudyHierarchy> hierarchy =
+                        StudyHierarchy.of(question, studies, library.spreadDefaults().betweenStudies());
+                if (question.of() == IntervalOf.FARM && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
+                    return new Evidence.NoEvidence(
+                            question,
+                            "no study of " + question.product().name() + " publishes how much its farms differ, so that nothing is"
+                                    + " known of the next farm; of=study asks for the next study",
+                            unused);
+                }
                 return new Evidence.PooledEvidence(
-                        question, studies, region, library.regions().words(region), unused);
+                        question, studies, hierarchy, region, library.regions().words(region), unused);
             }
         }
         return new Evidence.NoEvidence(

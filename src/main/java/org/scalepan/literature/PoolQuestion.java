@@ -13,6 +13,7 @@ import org.scalepan.footprint.ProteinBasis;
 /**
  * What is asked of the literature: one product, one indicator, on one basis.
  *
+ * @param of what the interval speaks of
  * @param pinned ids of the only eligible sources; empty for all
  * @param excluded ids of excluded sources
  * @param lowestGrade lowest check grade used
@@ -32,7 +33,8 @@ public record PoolQuestion(
         Grade lowestGrade,
         ProteinBasis protein,
         boolean qualityCapped,
-        boolean strict) {
+        boolean strict,
+        IntervalOf of) {
     public PoolQuestion {
         pinned = Set.copyOf(pinned);
         excluded = Set.copyOf(excluded);
@@ -54,7 +56,8 @@ public record PoolQuestion(
                 lowest,
                 protein,
                 qualityCapped,
-                strict);
+                strict,
+                of);
     }
 
     /** The same question with another system boundary. */
@@ -73,7 +76,8 @@ public record PoolQuestion(
                 lowestGrade,
                 protein,
                 qualityCapped,
-                strict);
+                strict,
+                of);
     }
 
     /** The warming set of the footprint: only warming has one. */

@@ -152,12 +152,12 @@ class StudyWeightTest {
         Evidence.PooledEvidence beef = Asked.of(LIBRARY).some("beef");
 
         assertTrue(beef.studies().size() > 1);
-        assertEquals(1, beef.weight() * beef.studies().size(), 1e-12);
+        assertEquals(1, beef.studies().stream().mapToDouble(beef::weight).sum(), 1e-12);
         assertEquals(
                 1,
                 beef.studies().stream()
-                        .mapToDouble(study ->
-                                beef.weightOfFinding(study) * study.findings().size())
+                        .flatMapToDouble(study -> study.findings().stream()
+                                .mapToDouble(finding -> beef.weight(study, finding)))
                         .sum(),
                 1e-12);
     }

@@ -13,10 +13,10 @@ import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.footprint.FootprintRatio;
 import org.scalepan.literature.Evidence;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Probability;
-import org.scalepan.uncertainty.Quantiles;
 import org.scalepan.uncertainty.Summary;
 
 /**
@@ -84,7 +84,7 @@ public record GridCell(
                     estimate.summary(),
                     estimate.footprint()
                             .filter(footprint -> estimate.isComparable())
-                            .map(footprint -> OptionalDouble.of(tenth(footprint.draws())))
+                            .map(footprint -> OptionalDouble.of(SignificantFigures.floor(footprint.exceeded(0.9), 2)))
                             .orElse(OptionalDouble.empty()),
                     published == null ? 0 : published.studies(),
                     estimate.hasEnoughStudies(),
@@ -112,9 +112,11 @@ public record GridCell(
      * @param reverseLeast the 10th percentile of the ratio turned round, rounded down to two figures: "at least so many times more"
      */
     public record Bounds(double least, double reverseLeast, Bound bound) {
-        static Bounds of(double[] timesLess, Bound bound) {
-            double[] tails = Quantiles.of(timesLess, 0.1, 0.9);
-            return new Bounds(SignificantFigures.floor(tails[0], 2), SignificantFigures.floor(1 / tails[1], 2), bound);
+        static Bounds of(FootprintRatio timesLess, Bound bound) {
+            return new Bounds(
+                    SignificantFigures.floor(timesLess.exceeded(0.9), 2),
+                    SignificantFigures.floor(1 / timesLess.notExceeded(0.9), 2),
+                    bound);
         }
 
         /** True when a reduction can be defended. */
@@ -131,15 +133,15 @@ public record GridCell(
     /** Checks a claim for two estimates on one basis. */
     static GridCell of(
             Claimed claimed, ComparisonBasis basis, Estimate product, Optional<Estimate> reference, double coverage) {
-        Optional<double[]> ratio = reference
+        Optional<FootprintRatio> ratio = reference
                 .filter(other -> product.isComparable()
                         && other.isComparable()
                         && product.unlike(other).isEmpty())
                 .map(other -> other.footprint()
                         .orElseThrow()
-                        .dividedBy(product.footprint().orElseThrow()));
+                        .over(product.footprint().orElseThrow()));
         Optional<Probability> probability = claimed.times().isPresent()
-                ? ratio.map(r -> Probability.ofAtLeast(r, claimed.times().getAsDouble()))
+                ? ratio.map(r -> r.atLeast(claimed.times().getAsDouble()))
                 : product.footprint().map(GridCell::ofNone);
         // A footprint without credits is above zero by the form of its distribution: that it is none is ruled out and
         // not improbable.
@@ -153,7 +155,7 @@ public record GridCell(
                 basis,
                 probability.map(found -> Verdict.of(found.value(), ofClaim)).orElse(Verdict.NO_EVIDENCE),
                 probability.filter(found -> !ruledOut && ofClaim == Bound.EXACT),
-                ratio.map(r -> Summary.of(r, coverage)),
+                ratio.map(r -> r.bothWays(coverage).forth()),
                 bound,
                 ratio.map(r -> Bounds.of(r, bound)),
                 Evidenced.of(product, Optional.empty()),
@@ -167,10 +169,6 @@ public record GridCell(
             turned[i] = -turned[i];
         }
         return Probability.ofAtLeast(turned, 0);
-    }
-
-    private static double tenth(double[] draws) {
-        return SignificantFigures.floor(Quantiles.of(draws, 0.1), 2);
     }
 
     /** True when there is a verdict. */

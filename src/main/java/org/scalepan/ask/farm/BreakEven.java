@@ -128,7 +128,7 @@ public record BreakEven(
                 new OneAtATimeCurve(library, question.input(), question.basis(), question.credit(), random);
         double[] other = reference.footprint().get().draws();
         Bound bound = reference.bound().minus(system.bound());
-        return new BreakEven(question, system, reference, decided(outcome(question, response, other), bound));
+        return new BreakEven(question, system, reference, decided(outcome(question, response, other, reference.summary().orElseThrow().median()), bound));
     }
 
     /** True when some of what the entry adds is not counted, so that the footprint rises with it more than is computed. */
@@ -171,10 +171,10 @@ public record BreakEven(
         return undecided ? new NoBreakEven(Reason.NOT_COUNTED, Optional.empty()) : outcome;
     }
 
-    private static BreakEvenOutcome outcome(BreakEvenQuestion question, OneAtATimeCurve response, double[] reference) {
+    private static BreakEvenOutcome outcome(
+            BreakEvenQuestion question, OneAtATimeCurve response, double[] reference, double level) {
         RecordInput input = question.input();
         OneAtATimeCurve.Direction direction = response.direction();
-        double level = Quantiles.of(reference, 0.5);
         if (direction == OneAtATimeCurve.Direction.NONE) {
             return new NoBreakEven(Reason.NO_EFFECT, Optional.empty());
         }

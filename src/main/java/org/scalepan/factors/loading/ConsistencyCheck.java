@@ -362,10 +362,20 @@ final class ConsistencyCheck {
         }
     }
 
-    /** Without these two tables no number that was printed alone could be read. */
+    /** Without these tables no number that was printed alone could be read. */
     private void spreadDefaults() {
-        if (!complete("default_spreads", "applies_to") || !complete("pedigree", "set", "criterion")) {
+        if (!complete("default_spreads", "applies_to")
+                || !complete("pooling", "quantity")
+                || !complete("pedigree", "set", "criterion")) {
             return;
+        }
+        if (rows("pooling").stream().noneMatch(row -> row.text("quantity").equals("between-studies"))) {
+            faults.add(new Fault(
+                    "pooling.csv",
+                    1,
+                    1,
+                    "no prior of the standard deviation between studies",
+                    "add a row of between-studies"));
         }
         Set<String> defaults = new HashSet<>();
         rows("default_spreads").forEach(row -> defaults.add(row.text("applies_to")));

@@ -1,6 +1,7 @@
 package org.scalepan.uncertainty.hierarchy;
 
 import java.util.Arrays;
+import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Require;
 import org.scalepan.uncertainty.StandardNormal;
 
@@ -14,6 +15,10 @@ public final class NormalMixture {
     private static final int MOST_STEPS = 200;
     /** Relative to the stretch in which a quantile is looked for: a little above the rounding of the sums. */
     private static final double CLOSE = 1e-14;
+    /** From so many components on, a quantile is first looked for among every {@value #THINNED}th. */
+    private static final int MANY = 512;
+
+    private static final int THINNED = 16;
 
     private final double[] weights;
     private final double[] means;
@@ -118,7 +123,8 @@ public final class NormalMixture {
         double side = probability <= 0.5 ? 1 : -1;
         double wanted = probability <= 0.5 ? probability : 1 - probability;
         double close = CLOSE * (high - low);
-        double x = low + (high - low) / 2;
+        double first = weights.length < MANY || high - low <= close ? Double.NaN : thinned().quantile(probability);
+        double x = first > low && first < high ? first : low + (high - low) / 2;
         for (int step = 0; step < MOST_STEPS && high - low > close; step++) {
             double excess = side * (share(x, side) - wanted);
             if (excess == 0) {
@@ -137,6 +143,96 @@ public final class NormalMixture {
             x = next > low && next < high ? next : low + (high - low) / 2;
         }
         return low + (high - low) / 2;
+    }
+
+    /** Every so many components: nearly the same distribution, for a first guess. */
+    private NormalMixture thinned() {
+        int number = (weights.length + THINNED - 1) / THINNED;
+        double[] some = new double[number];
+        double[] places = new double[number];
+        double[] spreads = new double[number];
+        double sum = 0;
+        for (int j = 0; j < number; j++) {
+            some[j] = weights[THINNED * j];
+            places[j] = means[THINNED * j];
+            spreads[j] = sds[THINNED * j];
+            sum += some[j];
+        }
+        if (!(sum > 0)) {
+            return firstWithWeight();
+        }
+        for (int j = 0; j < number; j++) {
+            some[j] /= sum;
+        }
+        return new NormalMixture(some, places, spreads);
+    }
+
+    private NormalMixture firstWithWeight() {
+        int j = 0;
+        while (!(weights[j] > 0)) {
+            j++;
+        }
+        return new NormalMixture(new double[] {1}, new double[] {means[j]}, new double[] {sds[j]});
+    }
+
+    /** How many components. */
+    public int components() {
+        return weights.length;
+    }
+
+    /**
+     * A value with the standard error that it has because the components are a sample.
+     *
+     * @param value estimated from the components
+     * @param standardError in its unit, zero or more
+     */
+    public record Estimated(double value, double standardError) {}
+
+    /** The share above a value with its standard error, for equally probable components that are independent draws. */
+    public Probability above(double value) {
+        return new Probability(shareAbove(value), standardErrorOfShare(value));
+    }
+
+    /** The share below a value with its standard error, for equally probable components that are independent draws. */
+    public Probability below(double value) {
+        return new Probability(shareBelow(value), standardErrorOfShare(value));
+    }
+
+    private double standardErrorOfShare(double value) {
+        double share = shareBelow(value);
+        double squares = 0;
+        for (int j = 0; j < weights.length; j++) {
+            double deviation = StandardNormal.probabilityBelow(score(value, j)) - share;
+            squares += weights[j] * deviation * deviation;
+        }
+        return Math.sqrt(squares / weights.length);
+    }
+
+    /**
+     * The standard error of the quantile that a value is, for equally probable components that are independent draws; 0 where there is no
+     * density.
+     */
+    public double standardErrorAt(double value) {
+        double density = density(value);
+        double error = density > 0 ? standardErrorOfShare(value) / density : 0;
+        return Double.isFinite(error) ? error : 0;
+    }
+
+    /**
+     * The expected value of the exponential of a multiple, Σp_j·exp(k·m_j + k²d_j²/2), with its standard error for equally probable components
+     * that are independent draws.
+     *
+     * @param times k: 1 for a quantity of which this is the natural logarithm, −1 for its reciprocal
+     */
+    public Estimated meanOfExponential(double times) {
+        double sum = 0;
+        double squares = 0;
+        for (int j = 0; j < weights.length; j++) {
+            double mean = StrictMath.exp(times * means[j] + times * times * sds[j] * sds[j] / 2);
+            sum += weights[j] * mean;
+            squares += weights[j] * mean * mean;
+        }
+        return new Estimated(sum, Math.sqrt(Math.max(0, squares - sum * sum) / weights.length));
     }
 
     /** The expected value: Σp_j·m_j. */

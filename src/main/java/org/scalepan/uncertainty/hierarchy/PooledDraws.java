@@ -86,6 +86,17 @@ public final class PooledDraws {
         return new PooledDraws(effects, findings, taus, conversions, Optional.of(study));
     }
 
+    /** True when a finding, or the further study asked for, is also in another pool, so that what they share cancels. */
+    public boolean sharesWith(PooledDraws other) {
+        return isOfSameFurther(other) || findings.stream().anyMatch(other.findings::contains);
+    }
+
+    private boolean isOfSameFurther(PooledDraws other) {
+        return further.isPresent()
+                && other.further.isPresent()
+                && further.get().id().equals(other.further.get().id());
+    }
+
     /** How many draws. */
     public int size() {
         return taus.length;
@@ -180,9 +191,7 @@ public final class PooledDraws {
         double[] others = new double[other.effects.size()];
         int[] partners = findings.stream().mapToInt(other.findings::indexOf).toArray();
         int[] alone = unshared(partners, others.length);
-        boolean sameFurther = further.isPresent()
-                && other.further.isPresent()
-                && further.get().id().equals(other.further.get().id());
+        boolean sameFurther = isOfSameFurther(other);
         for (int d = 0; d < means.length; d++) {
             effects.shares(taus[d], shares);
             other.effects.shares(other.taus[d], others);

@@ -18,6 +18,7 @@ import org.scalepan.factors.Region;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Limits;
@@ -25,7 +26,7 @@ import org.scalepan.web.http.Limits;
 /** Reads the parameters that all comparing questions share: the comparison basis and the sampling. */
 public final class ComparisonBasisReading {
     static final List<String> BASIS = List.of(
-            "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict");
+            "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict", "of");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
@@ -173,8 +174,10 @@ public final class ComparisonBasisReading {
         boolean capped =
                 input.oneOf("quality", List.of("capped", "uncapped"), "capped").equals("capped");
         boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
+        IntervalOf of =
+                input.oneOf("of", IntervalOf.ids(), IntervalOf::of, IntervalOf.STUDY, IntervalOf.STUDY.id());
         return new ComparisonBasis(
-                indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict);
+                indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict, of);
     }
 
     private Boundary boundary(Indicator indicator) {

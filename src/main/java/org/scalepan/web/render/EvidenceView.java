@@ -29,9 +29,9 @@ final class EvidenceView {
         for (Study study : evidence.studies()) {
             ObjectNode node = array.addObject();
             node.put("study", study.id());
-            node.put("weight", SevenDigits.rounded(evidence.weight()));
+            node.put("weight", SevenDigits.rounded(evidence.weight(study)));
             ArrayNode findings = node.putArray("findings");
-            study.findings().forEach(finding -> findings.add(finding(finding, evidence.weightOfFinding(study))));
+            study.findings().forEach(finding -> findings.add(finding(finding, evidence.weight(study, finding))));
         }
         return array;
     }
