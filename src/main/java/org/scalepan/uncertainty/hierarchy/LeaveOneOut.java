@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
@@ -34,6 +35,16 @@ public final class LeaveOneOut {
         }
     }
 
+    /** What a row says of the intervals. */
+    public enum Finding {
+        NO_CASES,
+        AS_PROMISED,
+        /** Fewer are held than chance allows: the interval promises too much. */
+        TOO_NARROW,
+        /** More are held than chance allows: the interval is wider than it says. */
+        WIDE
+    }
+
     /**
      * One row of the table.
      *
@@ -54,6 +65,29 @@ public final class LeaveOneOut {
                     held,
                     promised.inverseCumulativeProbability(ONE_SIDED),
                     promised.inverseSurvivalProbability(ONE_SIDED));
+        }
+
+        /** The share of the cases that was held, 0 to 1; empty where there are none. */
+        public OptionalDouble share() {
+            return cases == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) held / cases);
+        }
+
+        /** The fewest as a share of the cases, 0 to 1; 0 where there are none. */
+        public double fewestShare() {
+            return cases == 0 ? 0 : (double) fewest / cases;
+        }
+
+        /** The most as a share of the cases, 0 to 1; 0 where there are none. */
+        public double mostShare() {
+            return cases == 0 ? 0 : (double) most / cases;
+        }
+
+        /** How the row compares with what the coverage promises. */
+        public Finding finding() {
+            if (cases == 0) {
+                return Finding.NO_CASES;
+            }
+            return isTooNarrow() ? Finding.TOO_NARROW : isWide() ? Finding.WIDE : Finding.AS_PROMISED;
         }
 
         /** Whether fewer are held than chance allows: the interval promises too much. */
