@@ -48,10 +48,7 @@ public record PairedEvidence(List<PairedStudy> ratios, Optional<RandomEffects.Po
     }
 
     private static Optional<RandomEffects.Pooled> pool(List<PairedStudy> ratios) {
-        // A ratio without uncertainty, such as an own row with equal limits, would outweigh every other: there is no
-        // pooling by variances.
-        if (ratios.size() < FEWEST_POOLED
-                || ratios.stream().anyMatch(ratio -> ratio.samplingVariance() == 0)) {
+        if (ratios.size() < FEWEST_POOLED) {
             return Optional.empty();
         }
         return Optional.of(RandomEffects.pool(

@@ -62,12 +62,13 @@ final class SamplingError {
     }
 
     /**
-     * The sampling variance of ln of a printed number; empty where its source publishes none.
+     * The sampling variance of ln of a printed number; empty where its source publishes none. Limits without width, as in a row of one's own,
+     * are no error either: nothing is known so well that it outweighs all else.
      *
      * @param farms how many farms stand behind the number, where the source says so
      */
     static OptionalDouble published(PublishedSpread printed, OptionalInt farms) {
-        return switch (printed.kind()) {
+        OptionalDouble variance = switch (printed.kind()) {
             case SE, CI95 -> OptionalDouble.of(dispersion(printed));
             case SD, P5_P95, P10_P90, PERCENTILES, RANGE -> farms.stream()
                     .filter(many -> many > 1)
@@ -75,6 +76,7 @@ final class SamplingError {
                     .findFirst();
             case INPUT_RANGE, NONE -> OptionalDouble.empty();
         };
+        return variance.stream().filter(found -> found > 0).findFirst();
     }
 
     private static double dispersion(PublishedSpread printed) {

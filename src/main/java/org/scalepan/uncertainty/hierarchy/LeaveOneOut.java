@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -33,6 +35,16 @@ public final class LeaveOneOut {
         }
     }
 
+    /** What a row says of the intervals. */
+    public enum Finding {
+        NO_CASES,
+        AS_PROMISED,
+        /** Fewer are held than chance allows: the interval promises too much. */
+        TOO_NARROW,
+        /** More are held than chance allows: the interval is wider than it says. */
+        WIDE
+    }
+
     /**
      * One row of the table.
      *
@@ -55,6 +67,29 @@ public final class LeaveOneOut {
                     promised.inverseSurvivalProbability(ONE_SIDED));
         }
 
+        /** The share of the cases that was held, 0 to 1; empty where there are none. */
+        public OptionalDouble share() {
+            return cases == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) held / cases);
+        }
+
+        /** The fewest as a share of the cases, 0 to 1; 0 where there are none. */
+        public double fewestShare() {
+            return cases == 0 ? 0 : (double) fewest / cases;
+        }
+
+        /** The most as a share of the cases, 0 to 1; 0 where there are none. */
+        public double mostShare() {
+            return cases == 0 ? 0 : (double) most / cases;
+        }
+
+        /** How the row compares with what the coverage promises. */
+        public Finding finding() {
+            if (cases == 0) {
+                return Finding.NO_CASES;
+            }
+            return isTooNarrow() ? Finding.TOO_NARROW : isWide() ? Finding.WIDE : Finding.AS_PROMISED;
+        }
+
         /** Whether fewer are held than chance allows: the interval promises too much. */
         public boolean isTooNarrow() {
             return held < fewest;
@@ -74,13 +109,38 @@ public final class LeaveOneOut {
      * @throws IllegalArgumentException when the scale is out of range
      */
     public static List<HeldOut> table(List<StudyEffects> pools, double scale) {
+        return table(pools.stream()
+                .flatMap(pool -> leftOut(pool, scale).stream())
+                .toList());
+    }
+
+    /**
+     * One study left out.
+     *
+     * @param remaining how many others its pool has
+     * @param place where it lies in what they said of the next statement: the share of that distribution below it, 0 to 1
+     */
+    public record LeftOut(Remaining remaining, double place) {}
+
+    /**
+     * Each study of a pool, left out in turn, in the order of the pool; none where the pool has only one.
+     *
+     * @param scale σ of the half-normal prior of τ
+     * @throws IllegalArgumentException when the scale is out of range
+     */
+    public static List<LeftOut> leftOut(StudyEffects pool, double scale) {
+        return pool.size() < 2
+                ? List.of()
+                : IntStream.range(0, pool.size())
+                        .mapToObj(left -> new LeftOut(Remaining.of(pool.size() - 1), place(pool, left, scale)))
+                        .toList();
+    }
+
+    /** The table of studies left out: by number of remaining studies, then by coverage; twelve rows. */
+    public static List<HeldOut> table(List<LeftOut> each) {
         Map<Remaining, List<Double>> places = new EnumMap<>(Remaining.class);
-        for (StudyEffects pool : pools) {
-            for (int left = 0; left < pool.size() && pool.size() > 1; left++) {
-                places.computeIfAbsent(Remaining.of(pool.size() - 1), none -> new ArrayList<>())
-                        .add(place(pool, left, scale));
-            }
-        }
+        each.forEach(one -> places.computeIfAbsent(one.remaining(), none -> new ArrayList<>())
+                .add(one.place()));
         List<HeldOut> table = new ArrayList<>();
         for (Remaining remaining : Remaining.values()) {
             List<Double> of = places.getOrDefault(remaining, List.of());

@@ -200,7 +200,7 @@ class ComparisonTest {
 
     /** Invented results without uncertainty, of two studies that assessed both. */
     @Test
-    void paired_studies_without_any_uncertainty_are_shown_and_not_pooled(@TempDir Path folder) {
+    void two_paired_studies_are_shown_and_not_pooled(@TempDir Path folder) {
         InventedResults invented = new InventedResults(folder);
         for (String study : List.of("oonincx-2010", "dreyer-2021")) {
             invented.exact("cockroach", study, 2, "kg-live").exact("sun-beetle", study, 8, "kg-live");

@@ -1,0 +1,49 @@
+package org.scalepan.web.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scalepan.factors.Library;
+import org.scalepan.literature.Calibration;
+import org.scalepan.web.http.Answer;
+import org.scalepan.web.read.Input;
+import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.Json;
+import org.scalepan.web.render.MarkdownRenderer;
+import org.scalepan.web.render.Permalink;
+import org.scalepan.web.route.Format;
+import org.scalepan.web.route.Request;
+import org.scalepan.web.route.Route;
+
+/** Whether the intervals of the library hold what they promise: {@code GET /v1/calibration}. */
+public final class CalibrationRoutes {
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN, Format.SVG);
+
+    private final Library library;
+
+    public CalibrationRoutes(Library library) {
+        this.library = library;
+    }
+
+    public List<Route> routes() {
+        List<String> parameters = new ArrayList<>(List.of("format"));
+        parameters.addAll(Csv.PARAMETERS);
+        return List.of(
+                Route.of("/v1/calibration", parameters, this::calibration).computing());
+    }
+
+    private Answer calibration(Request request) {
+        Input parameters = request.parameters();
+        Format format = request.format(FORMATS);
+        Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
+        parameters.refuseIfWrong();
+        CalibrationView view = new CalibrationView(library, Calibration.of(library));
+        return switch (format) {
+            case CSV -> view.csv(style);
+            case MARKDOWN ->
+                MarkdownRenderer.answer(
+                        view.document(Permalink.of(library, request.path(), parameters.resolved())));
+            case SVG -> Answer.of(Answer.SVG, new CalibrationSvg(view.all(), view.text()).svg());
+            default -> Answer.of(Answer.JSON, Json.write(view.json(request.path(), parameters.resolved())));
+        };
+    }
+}
