@@ -158,6 +158,12 @@ export function picture(box, on) {
       lane.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", x(high) - from).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
     }
+    // What the average of such studies is known to lie in, inside what the next study would find.
+    const mean = side.pooling?.mean_of_studies;
+    if (mean?.low > 0 && side.interval_of !== "mean") {
+      lane.append("rect").attr("class", "band band-mean").attr("x", x(mean.low)).attr("width", x(mean.high) - x(mean.low)).attr("y", middle - 13)
+        .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
+    }
     if (median > 0) {
       lane.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 17)
         .attr("y2", middle + 17).attr("aria-hidden", "true");
@@ -217,7 +223,7 @@ export function picture(box, on) {
       .attr("tabindex", row.index === at.row && index === at.mark ? 0 : -1)
       .attr("aria-label", t("chart.mark", { study, place: name("region", finding.region, on.region(finding.region)), value, unit: words,
         grade: capital(name("grade", finding.check)) }));
-    drawMark(mark, finding.check);
+    drawMark(mark, finding.check, 0.7 + 0.8 * Math.sqrt(finding.weight));
     const look = (hold) => {
       if (hold) {
         pinned = pinned === finding ? null : finding;

@@ -115,7 +115,7 @@ export default {
     below: "(at or below zero, not drawn)", "no-times": "no ratio at or below zero",
   },
   study: {
-    title: "How to read it", band: "90 % of the pooled draws; the tick is their median",
+    title: "How to read it", band: "90 % interval for what the next study would find; the tick is its middle", mean: "90 % interval for the average of such studies", sizes: "The larger a mark, the more its study weighs",
     line: "The reference: {reference}", flag: "The claim, to be dragged", defensible: "What holds in 90 % of the draws",
     point: "Point at a mark, or walk there with the keyboard, to see the study.",
     close: "Close", published: "Printed", range: "{low} to {high}",

@@ -127,7 +127,7 @@ export default {
     below: "(nul ou négatif, non dessiné)", "no-times": "pas de rapport à zéro ou plus bas",
   },
   study: {
-    title: "Comment lire", band: "90 % des tirages réunis ; le trait est leur médiane", line: "La référence : {reference}",
+    title: "Comment lire", band: "Intervalle à 90 % de ce que trouverait une prochaine étude ; le trait est son milieu", mean: "Intervalle à 90 % de la moyenne de telles études", sizes: "Plus une marque est grande, plus son étude pèse", line: "La référence : {reference}",
     flag: "L’affirmation, à tirer", defensible: "Ce qui tient dans 90 % des tirages", point: "Pointez une marque, ou allez-y au clavier, pour voir l’étude.", close: "Fermer",
     published: "Imprimé", range: "{low} à {high}", seen: "Vu", place: "Lieu", scale: "Échelle", substrate: "Nourri de",
     allocation: "Allocation", weight: "Poids", "weight-said": "{share} de l’ensemble sur {product}", steps: "Converti à cette base", none: "Il y est déjà.",

@@ -3,9 +3,10 @@ import { symbol, symbolDiamond, symbolTimes } from "./d3.js";
 
 const radius = 5.5;
 
-/** Draws the mark of a check grade into a group around its origin. */
-export function drawMark(group, grade) {
-  group.append("circle").attr("class", "mark-ground").attr("r", radius + 6.5);
+/** Draws the mark of a check grade into a group around its origin, so many times its usual size. */
+export function drawMark(whole, grade, size = 1) {
+  whole.append("circle").attr("class", "mark-ground").attr("r", radius + 6.5);
+  const group = size === 1 ? whole : whole.append("g").attr("transform", `scale(${size.toFixed(2)})`);
   if (grade === "fulltext") {
     group.append("circle").attr("class", "mark-full").attr("r", radius);
   } else if (grade === "abstract") {

@@ -7,6 +7,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.uncertainty.Summary;
 
 /** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
@@ -52,6 +53,14 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** Whether the figure is the figure or a bound of it. */
     Bound bound();
+
+    /**
+     * What the interval speaks of, where studies are pooled by their differences. Of records it is what is known of these records alone, and
+     * of studies that all weigh the same it is where they lie.
+     */
+    default Optional<IntervalOf> speaksOf() {
+        return Optional.empty();
+    }
 
     /** What is required and not counted, in words; empty when the figure is exact. */
     List<String> uncounted();

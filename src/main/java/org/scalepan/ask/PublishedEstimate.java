@@ -12,9 +12,11 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.EnergyKind;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.Note;
 import org.scalepan.literature.Pool;
 import org.scalepan.literature.PoolQuestion;
+import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
 
@@ -65,6 +67,22 @@ public record PublishedEstimate(
     @Override
     public boolean hasEnoughStudies() {
         return bound() == Bound.EXACT && studies() - studiesFromMemory() >= ThinEvidence.FEWEST_STUDIES;
+    }
+
+    @Override
+    public Optional<IntervalOf> speaksOf() {
+        return hierarchy().map(StudyHierarchy::of);
+    }
+
+    /** The mean of such studies, with its own interval, whatever is asked; empty where studies are not pooled by their differences. */
+    public Optional<Summary> meanOfStudies() {
+        return summary.flatMap(
+                asked -> footprint.flatMap(found -> found.summaryOfMean(asked.coverage())));
+    }
+
+    /** How the studies are pooled by their differences; empty where there are none, or a finding is not above zero throughout. */
+    public Optional<StudyHierarchy> hierarchy() {
+        return evidence instanceof Evidence.PooledEvidence some ? some.hierarchy() : Optional.empty();
     }
 
     @Override

@@ -55,8 +55,8 @@ public final class Sentences {
     public String estimate(Estimate estimate) {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
-                .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " (" + percent()
-                        + " interval; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " ("
+                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
                         + contradicted(estimate)
                         + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
@@ -69,7 +69,8 @@ public final class Sentences {
                         + " times the " + indicator() + " of " + name(product)
                 : capital(name(product)) + " has " + versus.bound().reversed().words() + ratio(versus.share())
                         + " times the " + indicator() + " of " + name(reference);
-        return more + ", per " + basis.per().words() + ", " + boundary() + " (" + percent() + " interval; "
+        return more + ", per " + basis.per().words() + ", " + boundary() + " ("
+                + interval(List.of(product, reference)) + "; "
                 + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
                 + basis(List.of(product, reference)) + "). " + shareOfDraws(product, reference, versus)
                 + animalsOnly();
@@ -247,6 +248,18 @@ public final class Sentences {
         String luc = basis.luc() == LandUseChange.EXCLUDE ? "without" : "with";
         return "; " + basis.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
                 + " land-use change where studies report it";
+    }
+
+    /** {@code 90 % interval for what the next study of each would find}: of what the interval speaks. */
+    private String interval(List<Estimate> sides) {
+        List<Estimate> pooled =
+                sides.stream().filter(side -> side.speaksOf().isPresent()).toList();
+        if (pooled.isEmpty()) {
+            return percent() + " interval";
+        }
+        String of = pooled.size() == 2 ? " of each" : sides.size() == 2 ? " of " + name(pooled.get(0)) : "";
+        return percent() + " interval for "
+                + pooled.get(0).speaksOf().map(subject -> subject.words(of)).orElse("");
     }
 
     private String percent() {

@@ -15,6 +15,7 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.Note;
 import org.scalepan.literature.PoolQuestion;
+import org.scalepan.literature.StudyHierarchy;
 
 /** Collects the warnings about the figures of an answer, each once, with the rows that it is about. */
 public final class Warnings {
@@ -25,6 +26,9 @@ public final class Warnings {
             Map.entry(
                     Note.Codes.ASSUMED_SPREAD,
                     "Some numbers are published without a spread; the one used is this library's assumption."),
+            Map.entry(
+                    Note.Codes.STATISTIC_MEAN,
+                    "Some numbers are means without a spread, from which no median follows; they are used as they are."),
             Map.entry(
                     Note.Codes.MEMORY_GRADED,
                     "Some numbers were not seen in any text for this library; they are from memory and provisional"
@@ -80,6 +84,7 @@ public final class Warnings {
         basis(estimates, warnings);
         forms(estimates, warnings);
         bounds(estimates, warnings);
+        averagedProducts(estimates, warnings);
         LaterBoundaries.withTheOneAsked(library, estimates).ifPresent(warnings::add);
         notes(estimates, warnings);
         ownLibrary(library).ifPresent(warnings::add);
@@ -210,6 +215,22 @@ public final class Warnings {
                     "Every result of these products treats land-use change otherwise than asked, and no source splits it: the"
                             + " figure is a bound, and a ratio with it too. The other state of luc= is what they state.",
                     bounded));
+        }
+    }
+
+    private static void averagedProducts(List<PublishedEstimate> estimates, List<Warning> warnings) {
+        List<String> averaged = estimates.stream()
+                .filter(estimate ->
+                        estimate.hierarchy().filter(StudyHierarchy::averagesProducts).isPresent())
+                .map(estimate -> estimate.item().written())
+                .distinct()
+                .toList();
+        if (!averaged.isEmpty()) {
+            warnings.add(new Warning(
+                    "kinds-averaged",
+                    "A study of these products has results for several kinds, such as beef of beef herds and of dairy herds. Each kind"
+                            + " counts the same in it, because no share of production is held.",
+                    averaged));
         }
     }
 

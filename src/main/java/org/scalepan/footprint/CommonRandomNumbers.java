@@ -58,7 +58,7 @@ public final class CommonRandomNumbers {
         static ScoreSource secondSeeded(long seed) {
             return (stream, count) -> {
                 String id = "anew/" + stream.id();
-                return stream.choice() ? Draws.uniforms(id, seed, count) : Draws.scores(id, seed, count);
+                return stream.choice() ? Draws.stratified(id, seed, count) : Draws.stratifiedScores(id, seed, count);
             };
         }
     }
@@ -92,8 +92,8 @@ public final class CommonRandomNumbers {
 
     private record DrawnFactor(String id, Distribution reading) {}
 
-    /** A stream that is read from another instance. */
-    private record Exchange(Substream stream, CommonRandomNumbers from, CommonRandomNumbers others) {}
+    /** Streams that are read from another instance. */
+    private record Exchange(Set<Substream> streams, CommonRandomNumbers from, CommonRandomNumbers others) {}
 
     /**
      * @param seed the question's seed
@@ -114,13 +114,13 @@ public final class CommonRandomNumbers {
     }
 
     /**
-     * These random numbers with one stream taken from another instance of the same length; everything else stays and is not drawn again.
+     * These random numbers with some streams taken from another instance of the same length; everything else stays and is not drawn again.
      */
-    public CommonRandomNumbers exchanging(Substream stream, CommonRandomNumbers from) {
+    public CommonRandomNumbers exchanging(Set<Substream> exchanged, CommonRandomNumbers from) {
         if (from.draws != draws) {
             throw new IllegalArgumentException("numbers of draws differ: " + draws + " and " + from.draws);
         }
-        return new CommonRandomNumbers(source, draws, Optional.of(new Exchange(stream, from, this)));
+        return new CommonRandomNumbers(source, draws, Optional.of(new Exchange(Set.copyOf(exchanged), from, this)));
     }
 
     /**
@@ -163,7 +163,7 @@ public final class CommonRandomNumbers {
     /** The draws of a factor's value. Drawn once for each reading. Shared: callers must not write to them. */
     public double[] values(String factor, Distribution reading) {
         Substream stream = new Substream(factor, false);
-        boolean exchanged = exchange.isPresent() && exchange.get().stream().equals(stream);
+        boolean exchanged = exchange.isPresent() && exchange.get().streams().contains(stream);
         if (exchange.isPresent() && !exchanged) {
             return exchange.get().others().values(factor, reading);
         }
@@ -196,7 +196,7 @@ public final class CommonRandomNumbers {
     private double[] read(Substream stream) {
         if (exchange.isPresent()) {
             Exchange other = exchange.get();
-            return (other.stream().equals(stream) ? other.from() : other.others()).read(stream);
+            return (other.streams().contains(stream) ? other.from() : other.others()).read(stream);
         }
         return streams.computeIfAbsent(stream, one -> {
             used.add(one);

@@ -30,8 +30,8 @@ final class DrawCache {
         return CACHE.get(
                 new DrawKey(stream, seed, draws, Optional.empty()),
                 key -> stream.choice()
-                        ? Draws.uniforms(stream.id(), seed, draws)
-                        : Draws.scores(stream.id(), seed, draws));
+                        ? Draws.stratified(stream.id(), seed, draws)
+                        : Draws.stratifiedScores(stream.id(), seed, draws));
     }
 
     /** The values of a factor. Shared: callers must not write to them. */

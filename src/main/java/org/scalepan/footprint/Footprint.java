@@ -52,36 +52,47 @@ public final class Footprint {
     }
 
     /** The natural logarithm of a pooled footprint: normal, given τ and the conversions of each draw. */
-    @SuppressWarnings("ArrayRecordComponent") // Never compared.
-    private record PooledLogarithm(PooledDraws pool, double[] means, double[] sds) {
-        static PooledLogarithm of(PooledDraws pool) {
-            return new PooledLogarithm(pool, pool.givenMeans(), pool.givenSds());
+    private static final class PooledLogarithm {
+        private final PooledDraws pool;
+        private final Drawn givenMeans;
+        private final Drawn givenSds;
+
+        PooledLogarithm(PooledDraws pool) {
+            this.pool = pool;
+            this.givenMeans = new Drawn(pool.size(), pool::givenMeans);
+            this.givenSds = new Drawn(pool.size(), pool::givenSds);
         }
 
         NormalMixture distribution() {
-            return NormalMixture.ofEqual(means, sds);
+            return NormalMixture.ofEqual(givenMeans.values(), givenSds.values());
+        }
+
+        NormalMixture distributionOfMean() {
+            return NormalMixture.ofEqual(givenMeans.values(), pool.askedForMean().givenSds());
         }
 
         NormalMixture less(PooledLogarithm other) {
             if (pool.sharesWith(other.pool)) {
                 return pool.less(other.pool);
             }
-            double[] difference = new double[means.length];
-            double[] spread = new double[means.length];
+            double[] difference = givenMeans.values().clone();
+            double[] spread = givenSds.values().clone();
+            double[] otherMeans = other.givenMeans.values();
+            double[] otherSds = other.givenSds.values();
             for (int i = 0; i < difference.length; i++) {
-                difference[i] = means[i] - other.means[i];
-                spread[i] = Math.sqrt(sds[i] * sds[i] + other.sds[i] * other.sds[i]);
+                difference[i] -= otherMeans[i];
+                spread[i] = Math.sqrt(spread[i] * spread[i] + otherSds[i] * otherSds[i]);
             }
             return NormalMixture.ofEqual(difference, spread);
         }
 
         /** Less the logarithms of draws that share its factors. */
         NormalMixture less(double[] draws, double sign) {
-            double[] difference = new double[means.length];
+            double[] difference = givenMeans.values().clone();
             for (int i = 0; i < difference.length; i++) {
-                difference[i] = sign * (means[i] - StrictMath.log(draws[i]));
+                difference[i] = sign * (difference[i] - StrictMath.log(draws[i]));
             }
-            return NormalMixture.ofEqual(difference, sds);
+            return NormalMixture.ofEqual(difference, givenSds.values());
         }
     }
 
@@ -152,7 +163,7 @@ public final class Footprint {
                 boundary,
                 warmingSet,
                 new Drawn(pool.size(), () -> exponentials(logarithms.get())),
-                Optional.of(PooledLogarithm.of(pool)),
+                Optional.of(new PooledLogarithm(pool)),
                 true,
                 bound);
     }
@@ -308,6 +319,15 @@ public final class Footprint {
     public Summary summary(double coverage) {
         return pooled.map(law -> LognormalMixture.of(law.distribution()).summary(coverage))
                 .orElseGet(() -> Summary.of(drawn.values(), coverage));
+    }
+
+    /**
+     * Of a pooled footprint the mean of the pool, whatever is asked of it: median, mean and equal-tailed interval.
+     *
+     * @param coverage share inside the interval, for instance 0.9
+     */
+    public Optional<Summary> summaryOfMean(double coverage) {
+        return pooled.map(law -> LognormalMixture.of(law.distributionOfMean()).summary(coverage));
     }
 
     /**

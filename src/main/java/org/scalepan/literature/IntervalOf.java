@@ -11,16 +11,18 @@ import java.util.stream.Stream;
  * <p>Source: prediction interval beside the interval of the mean, Higgins, Thompson and Spiegelhalter (2009), J. R. Stat. Soc. A 172, 137–159.
  */
 public enum IntervalOf {
-    MEAN("mean", "the average of such studies"),
-    STUDY("study", "what the next study would find"),
-    FARM("farm", "what would be found on the next farm");
+    MEAN("mean", "the average of such studies", ""),
+    STUDY("study", "what the next study", " would find"),
+    FARM("farm", "what the next farm", " would be found to have");
 
     private final String id;
-    private final String words;
+    private final String before;
+    private final String after;
 
-    IntervalOf(String id, String words) {
+    IntervalOf(String id, String before, String after) {
         this.id = id;
-        this.words = words;
+        this.before = before;
+        this.after = after;
     }
 
     /** As it is written in a question. */
@@ -28,9 +30,13 @@ public enum IntervalOf {
         return id;
     }
 
-    /** As a sentence says it, behind "interval for". */
-    public String words() {
-        return words;
+    /**
+     * As a sentence says it, behind "interval for": {@code what the next study of beef would find}.
+     *
+     * @param of of what, such as {@code " of beef"}; may be empty
+     */
+    public String words(String of) {
+        return before + of + after;
     }
 
     public static Optional<IntervalOf> of(String id) {

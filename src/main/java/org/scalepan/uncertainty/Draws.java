@@ -19,6 +19,9 @@ public final class Draws {
     /** The most draws of one stream; a limit on memory, not on method. */
     public static final int MOST = 1_000_000;
 
+    private static final double LARGEST_BELOW_ONE = 1 - 0x1p-53;
+    private static final double SMALLEST = 0x1p-60;
+
     private Draws() {}
 
     /**
@@ -57,6 +60,43 @@ public final class Draws {
             uniforms[i] = generator.nextDouble();
         }
         return uniforms;
+    }
+
+    /**
+     * Stratified uniform draws: one in each of n equal parts of 0 to 1, at random within its part, the parts in random order. Independent of
+     * the streams of other ids. The share of draws below any value is then right to 1/n in every single stream, so that means and quantiles
+     * of what mostly depends on one stream, or adds up several, settle much sooner than with independent draws.
+     *
+     * <p>Source: McKay, Beckman and Conover (1979), Technometrics 21, 239–245 (Latin hypercube sampling).
+     *
+     * @param id names the stream, not blank
+     * @param seed any number
+     * @param n 1 to {@link #MOST}
+     * @throws IllegalArgumentException when the id is blank or n out of range
+     */
+    public static double[] stratified(String id, long seed, int n) {
+        requireCount(n);
+        XoRoShiRo128PlusPlus generator = generator(key(id, seed), 2);
+        double[] uniforms = new double[n];
+        for (int i = 0; i < n; i++) {
+            // The shuffle of Fisher and Yates, from the inside out.
+            int place = generator.nextInt(i + 1);
+            uniforms[i] = uniforms[place];
+            uniforms[place] = i;
+        }
+        for (int i = 0; i < n; i++) {
+            uniforms[i] = Math.min((uniforms[i] + generator.nextDouble()) / n, LARGEST_BELOW_ONE);
+        }
+        return uniforms;
+    }
+
+    /** Standard normal scores of {@link #stratified} draws, which are independent of them: their own stream of the same id. */
+    public static double[] stratifiedScores(String factorId, long seed, int n) {
+        double[] scores = stratified("score/" + factorId, seed, n);
+        for (int i = 0; i < n; i++) {
+            scores[i] = StandardNormal.score(Math.max(scores[i], SMALLEST));
+        }
+        return scores;
     }
 
     /** The digest is four longs: the first two start the scores of an id, the last two its uniforms. */

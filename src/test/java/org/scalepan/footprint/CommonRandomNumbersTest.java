@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.scalepan.footprint.CommonRandomNumbers.ScoreSource;
 import org.scalepan.footprint.CommonRandomNumbers.Substream;
@@ -36,7 +37,7 @@ class CommonRandomNumbersTest {
         CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
         double[] grid = random.values("grid", UNCERTAIN);
 
-        CommonRandomNumbers exchanged = random.exchanging(new Substream("feed", false), secondSample);
+        CommonRandomNumbers exchanged = random.exchanging(Set.of(new Substream("feed", false)), secondSample);
 
         assertArrayEquals(secondSample.scores("feed"), exchanged.scores("feed"));
         assertFalse(Arrays.equals(random.values("feed", UNCERTAIN), exchanged.values("feed", UNCERTAIN)));
@@ -62,7 +63,7 @@ class CommonRandomNumbersTest {
         CommonRandomNumbers longer = new CommonRandomNumbers(1, 3);
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new CommonRandomNumbers(1, 2).exchanging(new Substream("feed", false), longer));
+                () -> new CommonRandomNumbers(1, 2).exchanging(Set.of(new Substream("feed", false)), longer));
     }
 
     @Test
@@ -94,7 +95,7 @@ class CommonRandomNumbersTest {
     void values_of_an_exchanged_factor_use_the_scores_of_the_other_instance() {
         CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
         CommonRandomNumbers exchanged =
-                new CommonRandomNumbers(7, N).exchanging(new Substream("feed", false), secondSample);
+                new CommonRandomNumbers(7, N).exchanging(Set.of(new Substream("feed", false)), secondSample);
         double[] expected = new double[N];
         UNCERTAIN.fill(secondSample.scores("feed"), expected);
 

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,31 +15,22 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
-import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.FunctionalUnit;
 
 /** Which studies are in a pool, and with what weight. */
 class StudyWeightTest {
     private static final Library LIBRARY = Libraries.bundled();
-    private static final int DRAWS = 20_000;
 
     @TempDir
     Path folder;
 
-    /** An invented result, the same in every draw, of a product that has no other at the farm gate. */
+    /** An invented result, printed alone, of a product that has no other at the farm gate. */
     private static OwnFolder invented(OwnFolder own, String id, String finding, String source, String value) {
         Map<String, String> cells = new HashMap<>(
-                Map.of("id", id, "finding", finding, "source", source, "boundary", "farm-gate", "gwp", "ar6-100"));
+                Map.of("id", id, "finding", finding, "source", source, "boundary", "farm-gate", "gwp", "ar6-100", "data_year", "2020"));
         cells.putAll(Map.of("value", "", "statistic", "none", "spread", "range", "low", value, "high", value));
         cells.putAll(Map.of("reliability", "", "completeness", "", "technology", ""));
         return own.rowLike("results", "oonincx-2010.cockroach.ghg.kg-live", cells);
-    }
-
-    private static double share(double[] draws, double value) {
-        return (double) Arrays.stream(draws)
-                        .filter(draw -> Math.abs(draw - value) < 1e-9)
-                        .count()
-                / draws.length;
     }
 
     @Test
@@ -53,9 +43,9 @@ class StudyWeightTest {
                 Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
         assertEquals(2, some.studies().size());
         assertEquals(10, some.findings().count());
-        double[] draws = some.footprint(new CommonRandomNumbers(1, DRAWS)).draws();
-        assertEquals(0.5, share(draws, 1), 0.015, "share of draws from the study with one result");
-        assertEquals(0.5, share(draws, 100), 0.015, "share of draws from the study with nine");
+        for (Study study : some.studies()) {
+            assertEquals(0.5, some.weight(study), 1e-12, study.id());
+        }
     }
 
     @Test
@@ -64,15 +54,13 @@ class StudyWeightTest {
         invented(own, "own.b", "own.b", "dreyer-2021", "2");
         invented(own, "own.c", "own.c", "dreyer-2021", "3");
         invented(own, "own.d", "own.d", "oonincx-2010", "4");
-        double[] draws = Asked.of(own.library())
-                .per(FunctionalUnit.KG_LIVE)
-                .some("cockroach")
-                .footprint(new CommonRandomNumbers(1, DRAWS))
-                .draws();
-        for (double value : new double[] {1, 2, 3}) {
-            assertEquals(1.0 / 6, share(draws, value), 0.012, "share of " + value);
+        Evidence.PooledEvidence some =
+                Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
+        Study three = some.study("dreyer-2021").orElseThrow();
+        for (Harmonised finding : three.findings()) {
+            assertEquals(1.0 / 6, some.weight(three, finding), 1e-12, finding.result().id());
         }
-        assertEquals(0.5, share(draws, 4), 0.015);
+        assertEquals(0.5, some.weight(some.study("oonincx-2010").orElseThrow()), 1e-12);
     }
 
     @Test

@@ -78,4 +78,28 @@ class DrawsTest {
         assertThrows(IllegalArgumentException.class, () -> Draws.scores(" ", 1, 10));
         assertFalse(Double.isNaN(Draws.scores("a", Long.MIN_VALUE, 1)[0]));
     }
+
+    @Test
+    void stratified_draws_have_one_in_each_equal_part_in_random_order() {
+        double[] draws = Draws.stratified("feed", 1, 1_000);
+        double[] sorted = draws.clone();
+        java.util.Arrays.sort(sorted);
+
+        for (int part = 0; part < sorted.length; part++) {
+            assertEquals(part, (int) (sorted[part] * 1_000), "the part of draw " + part);
+        }
+        assertTrue(draws[0] != sorted[0] || draws[1] != sorted[1], "in order of size");
+    }
+
+    @Test
+    void stratified_streams_of_two_ids_are_not_related() {
+        double[] one = Draws.stratifiedScores("feed", 1, 10_000);
+        double[] other = Draws.stratifiedScores("milk", 1, 10_000);
+        double product = 0;
+        for (int i = 0; i < one.length; i++) {
+            product += one[i] * other[i] / one.length;
+        }
+
+        assertEquals(0, product, 0.03, "correlation");
+    }
 }

@@ -26,11 +26,12 @@ public final class MethodStatement {
                                 + " and marked."
                         : "Results are used only where they count the same thing in the same unit.");
         lines.add(
-                "Each study weighs the same, however many results it has; its published spread, or a documented default where it"
-                        + " has none, is kept through every step.");
-        lines.add("Figures are medians of " + sampling.draws() + " Monte Carlo draws (seed " + sampling.seed()
+                "Studies are pooled by a random-effects model of logarithms, each with its published error or a documented default"
+                        + " and all with what they differ by; the interval is for "
+                        + basis.of().words("") + ".");
+        lines.add("Figures are medians over " + sampling.draws() + " Monte Carlo draws (seed " + sampling.seed()
                 + ") with the interval that holds " + Math.round(100 * sampling.coverage())
-                + " % of them; a factor that serves both sides is drawn once.");
+                + " %; a factor that serves both sides is drawn once.");
         lines.add(
                 recorded
                         ? "The farm was computed from its own records with the library's factors and the methods of the IPCC"

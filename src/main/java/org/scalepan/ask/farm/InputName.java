@@ -14,7 +14,7 @@ import org.scalepan.footprint.CommonRandomNumbers;
 /**
  * What an uncertain input is called.
  *
- * @param kind choice-of-study, published-number, conversion, gas-shares or factor
+ * @param kind between-studies, next-study, choice-of-study, published-number, conversion, gas-shares or factor
  * @param words as a sentence says it
  * @param rows the rows of the library behind it
  */
@@ -34,7 +34,11 @@ public record InputName(InputKind kind, String words, List<String> rows) {
 
     /** Kinds of input. */
     public enum InputKind {
-        /** Which study a draw of the literature comes from. */
+        /** What studies of a product differ by, beyond their own errors. */
+        BETWEEN_STUDIES,
+        /** The error of the next study, or what is the next farm's own. */
+        NEXT_STUDY,
+        /** Which study a draw of the literature comes from, where all weigh the same. */
         CHOICE_OF_STUDY,
         /** The spread of one published result. */
         PUBLISHED_NUMBER,
@@ -57,17 +61,17 @@ public record InputName(InputKind kind, String words, List<String> rows) {
     /**
      * Names a stream of draws.
      *
-     * @param choices the choices of study of the literature, with what they choose for
+     * @param known streams of the literature that bear no row's id, with their names
      * @param lines the lines of inventories that factors stand in, by the factor's id
      */
     static InputName of(
             Library library,
             CommonRandomNumbers.Substream stream,
-            Map<CommonRandomNumbers.Substream, String> choices,
+            Map<CommonRandomNumbers.Substream, InputName> known,
             Map<String, String> lines) {
-        String product = choices.get(stream);
-        if (product != null) {
-            return new InputName(InputKind.CHOICE_OF_STUDY, "choice of study for " + product, List.of());
+        InputName named = known.get(stream);
+        if (named != null) {
+            return named;
         }
         if (stream.choice()) {
             return new InputName(
@@ -77,14 +81,19 @@ public record InputName(InputKind kind, String words, List<String> rows) {
                 .filter(result -> result.finding().equals(stream.id()))
                 .toList();
         if (!results.isEmpty()) {
-            return new InputName(
-                    InputKind.PUBLISHED_NUMBER,
-                    words(results.get(0).indicator()) + " of "
-                            + Names.of(library).of("product", results.get(0).product()) + ", "
-                            + label(library, results.get(0).cited().source()),
-                    results.stream().map(PublishedResult::id).toList());
+            return ofResults(library, results);
         }
         return ofRow(library, stream.id(), Optional.ofNullable(lines.get(stream.id())));
+    }
+
+    /** The error of what a study found, by the numbers that it prints. */
+    static InputName ofResults(Library library, List<PublishedResult> results) {
+        return new InputName(
+                InputKind.PUBLISHED_NUMBER,
+                words(results.get(0).indicator()) + " of "
+                        + Names.of(library).of("product", results.get(0).product()) + ", "
+                        + label(library, results.get(0).cited().source()),
+                results.stream().map(PublishedResult::id).toList());
     }
 
     private static InputName ofRow(Library library, String id, Optional<String> line) {

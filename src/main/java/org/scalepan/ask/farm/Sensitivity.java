@@ -20,6 +20,8 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.CommonRandomNumbers.Substream;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.IntervalOf;
+import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.uncertainty.Sobol;
 
 /**
@@ -29,7 +31,7 @@ import org.scalepan.uncertainty.Sobol;
  *
  * <p>Entries of the records are taken as certain; what they do to the figure is shown apart, by moving each.
  *
- * @param central the figure, or with a reference the ratio, with every input in the middle and the middle study chosen
+ * @param central the figure, or with a reference the ratio, with every input in the middle
  * @param inputs those that are uncertain, the largest total share first; empty when there is no figure or no uncertainty
  * @param entries what a grower can change, the largest effect first
  * @param missing why there is nothing to analyse
@@ -87,12 +89,16 @@ public record Sensitivity(
     /**
      * One uncertain input.
      *
-     * @param swing absent where the input has no effect with the middle study
+     * @param stream what is drawn for it; of what is between studies the size of their differences, which stands for all draws of these
+     * @param swing absent where the input has no effect with the others in the middle
      */
     public record UncertainInput(
             Substream stream, InputName name, Sobol.VarianceShare share, Optional<InputSwing> swing) {}
 
-    /** The figure at an input's 5th and 95th percentile, or for a choice of study with the lowest and the highest finding. */
+    /**
+     * The figure at an input's 5th and 95th percentile; for what is between studies, at those of the next study's own difference or, of a mean,
+     * of the mean of their differences; for a choice among studies of equal weight, with the lowest and the highest finding.
+     */
     public record InputSwing(double low, double high) {}
 
     /**
@@ -127,7 +133,16 @@ public record Sensitivity(
     private static SortedSet<Substream> streams(Estimate estimate) {
         CommonRandomNumbers probe = new CommonRandomNumbers(0, PROBE);
         estimate.drawn(probe);
-        return probe.streams();
+        SortedSet<Substream> streams = new TreeSet<>(probe.streams());
+        hierarchy(estimate).ifPresent(pool -> {
+            streams.addAll(pool.errorStreams().keySet());
+            pool.nextErrorStream().ifPresent(streams::add);
+        });
+        return streams;
+    }
+
+    private static Optional<StudyHierarchy> hierarchy(Estimate estimate) {
+        return estimate instanceof PublishedEstimate published ? published.hierarchy() : Optional.empty();
     }
 
     /** The two standings of a question. */
@@ -137,6 +152,19 @@ public record Sensitivity(
             return new Sides(
                     question.side().on(library, question.basis(), question.sampling(), random),
                     question.against().map(side -> side.on(library, question.basis(), question.sampling(), random)));
+        }
+
+        java.util.stream.Stream<Estimate> both() {
+            return java.util.stream.Stream.concat(java.util.stream.Stream.of(estimate), reference.stream());
+        }
+
+        /** All that is drawn for an input: one stream, or those of the differences between the studies of a side. */
+        Set<Substream> drawnFor(Substream input) {
+            return both().flatMap(side -> hierarchy(side).stream())
+                    .filter(pool -> pool.sizeStream().equals(input))
+                    .findFirst()
+                    .map(StudyHierarchy::betweenStreams)
+                    .orElse(Set.of(input));
         }
 
         Optional<String> missing() {
@@ -183,7 +211,7 @@ public record Sensitivity(
                     entries,
                     Optional.of(text));
         }
-        Middle middle = new Middle(sides);
+        Middle middle = new Middle(library, sides);
         List<UncertainInput> inputs = new ArrayList<>();
         for (int i = 0; i < sobol.shares().size(); i++) {
             Sobol.VarianceShare share = sobol.shares().get(i);
@@ -303,7 +331,7 @@ public record Sensitivity(
         }
 
         double[] mixed(Substream stream) {
-            CommonRandomNumbers exchanged = random.exchanging(stream, secondSample);
+            CommonRandomNumbers exchanged = random.exchanging(sides.drawnFor(stream), secondSample);
             return result(
                     ofOwn.contains(stream) ? sides.estimate().drawn(exchanged).orElseThrow() : own,
                     ofOther.contains(stream)
@@ -335,25 +363,56 @@ public record Sensitivity(
     private static final class Middle {
         private final Sides sides;
         private final Map<Substream, Evidence.PooledEvidence> pools = new HashMap<>();
-        private final Map<Substream, String> names = new HashMap<>();
+        private final Map<Substream, StudyHierarchy> hierarchies = new HashMap<>();
+        private final Map<Substream, InputName> names = new HashMap<>();
         private final CommonRandomNumbers random;
 
-        Middle(Sides sides) {
+        Middle(Library library, Sides sides) {
             this.sides = sides;
-            pool(sides.estimate());
-            sides.reference().ifPresent(this::pool);
+            sides.both().forEach(estimate -> pool(library, estimate));
             this.random = new CommonRandomNumbers((stream, count) -> new double[] {middle(stream)}, 1);
         }
 
-        private void pool(Estimate estimate) {
+        private void pool(Library library, Estimate estimate) {
             if (estimate instanceof PublishedEstimate published
                     && published.evidence() instanceof Evidence.PooledEvidence some) {
+                if (some.hierarchy().isPresent()) {
+                    hierarchy(library, some.hierarchy().get(), published.words());
+                    return;
+                }
                 pools.put(some.choice(), some);
-                names.put(some.choice(), published.words());
+                names.put(
+                        some.choice(),
+                        new InputName(
+                                InputName.InputKind.CHOICE_OF_STUDY,
+                                "choice of study for " + published.words(),
+                                List.of()));
             }
         }
 
-        Map<Substream, String> names() {
+        private void hierarchy(Library library, StudyHierarchy pool, String words) {
+            hierarchies.put(pool.sizeStream(), pool);
+            names.put(
+                    pool.sizeStream(),
+                    new InputName(
+                            InputName.InputKind.BETWEEN_STUDIES, "differences between studies of " + words, List.of()));
+            String next = pool.of() == IntervalOf.FARM
+                    ? "what is the next farm's own of " + words
+                    : "the error of the next study of " + words;
+            pool.nextErrorStream()
+                    .ifPresent(stream ->
+                            names.put(stream, new InputName(InputName.InputKind.NEXT_STUDY, next, List.of())));
+            pool.errorStreams()
+                    .forEach((stream, study) -> names.put(
+                            stream,
+                            InputName.ofResults(
+                                    library,
+                                    study.findings().stream()
+                                            .map(finding -> finding.result())
+                                            .toList())));
+        }
+
+        Map<Substream, InputName> names() {
             return names;
         }
 
@@ -375,9 +434,13 @@ public record Sensitivity(
 
         Optional<InputSwing> swing(Substream stream) {
             Evidence.PooledEvidence pool = pools.get(stream);
+            StudyHierarchy hierarchy = hierarchies.get(stream);
             double low;
             double high;
-            if (pool != null) {
+            if (hierarchy != null) {
+                low = at(ownDifferences(hierarchy, -SCORE_P95));
+                high = at(ownDifferences(hierarchy, SCORE_P95));
+            } else if (pool != null) {
                 List<Evidence.PooledEvidence.WeightedFinding> places = pool.places();
                 low = at(stream, places.get(0).place());
                 high = at(stream, places.get(places.size() - 1).place());
@@ -398,8 +461,29 @@ public record Sensitivity(
             return stream.choice() ? 0.5 : 0;
         }
 
+        /** The next study's own difference at a score, or of a mean those of all studies that together are likeliest to move it so far. */
+        private static Map<Substream, Double> ownDifferences(StudyHierarchy hierarchy, double score) {
+            if (hierarchy.nextOwnStream().isPresent()) {
+                return Map.of(hierarchy.nextOwnStream().get(), score);
+            }
+            List<Substream> own = hierarchy.ownStreams();
+            double[] shares = hierarchy.between().shares();
+            double squares = java.util.Arrays.stream(shares).map(share -> share * share).sum();
+            Map<Substream, Double> scores = new HashMap<>();
+            for (int i = 0; i < shares.length; i++) {
+                scores.put(own.get(i), score * shares[i] / Math.sqrt(squares));
+            }
+            return scores;
+        }
+
         private double at(Substream stream, double value) {
-            return at(random.exchanging(stream, new CommonRandomNumbers((other, count) -> new double[] {value}, 1)));
+            return at(Map.of(stream, value));
+        }
+
+        private double at(Map<Substream, Double> moved) {
+            return at(random.exchanging(
+                    moved.keySet(),
+                    new CommonRandomNumbers((other, count) -> new double[] {moved.getOrDefault(other, 0.0)}, 1)));
         }
 
         private double at(CommonRandomNumbers one) {

@@ -58,6 +58,11 @@ public final class HeterogeneityPosterior {
         return effects.size() == 1 ? prior : prior + effects.logLikelihood(tau);
     }
 
+    /** σ of the half-normal prior, in the unit of the effects. */
+    public double scale() {
+        return scale;
+    }
+
     /** The studies it is of. */
     public StudyEffects effects() {
         return effects;

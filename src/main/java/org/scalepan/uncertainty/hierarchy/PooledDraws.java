@@ -86,6 +86,11 @@ public final class PooledDraws {
         return new PooledDraws(effects, findings, taus, conversions, Optional.of(study));
     }
 
+    /** The same pool, asked for the mean. */
+    public PooledDraws askedForMean() {
+        return new PooledDraws(effects, findings, taus, conversions, Optional.empty());
+    }
+
     /** True when a finding, or the further study asked for, is also in another pool, so that what they share cancels. */
     public boolean sharesWith(PooledDraws other) {
         return isOfSameFurther(other) || findings.stream().anyMatch(other.findings::contains);

@@ -116,6 +116,7 @@ final class FootprintView {
         }
         node.put("status", estimate.system().isPresent() ? "ok" : "not-computed");
         node.put("bound", estimate.bound().id());
+        EstimateJson.intervalOf(node, estimate);
         node.set("not_counted", Json.texts(estimate.uncounted()));
         node.set("contradictions", Json.texts(estimate.contradictions()));
         Json.put(node, "lowest_grade", estimate.lowestGrade(library).map(Grade::id));

@@ -167,6 +167,7 @@ final class SubstitutionView {
         node.put("role", role);
         node.put("name", estimate.words());
         node.put("sentence", sentences.estimate(estimate));
+        EstimateJson.intervalOf(node, estimate);
         estimate.summary()
                 .ifPresent(summary -> node.set(
                         "footprint",

@@ -3,7 +3,9 @@ package org.scalepan.web.render;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.ask.SystemEstimate;
 import org.scalepan.footprint.Bound;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 
@@ -46,7 +48,16 @@ public final class EstimateJson {
     public static void state(ObjectNode node, Estimate estimate, Sentences sentences) {
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         node.put("bound", estimate.bound().id());
+        intervalOf(node, estimate);
         estimate.summary().ifPresent(summary -> node.set("footprint", footprint(summary, sentences, estimate.bound())));
+    }
+
+    /** What the interval speaks of, where there is one. */
+    public static void intervalOf(ObjectNode node, Estimate estimate) {
+        if (estimate.summary().isPresent()) {
+            String computed = estimate instanceof SystemEstimate ? "records" : "equal-weights";
+            node.put("interval_of", estimate.speaksOf().map(IntervalOf::id).orElse(computed));
+        }
     }
 
     private static ObjectNode numbers(Summary summary) {

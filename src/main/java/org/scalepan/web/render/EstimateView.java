@@ -18,6 +18,7 @@ public final class EstimateView {
                 .ifPresent(
                         summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
         node.put("bound", estimate.bound().id());
+        EstimateJson.intervalOf(node, estimate);
         node.put("sentence", sentences.estimate(estimate));
         return node;
     }

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.scalepan.ask.PoolingWords;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.PublishedResult;
@@ -14,8 +16,11 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.HarmonisationStep;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.Study;
+import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.literature.Unused;
 import org.scalepan.quantity.SevenDigits;
+import org.scalepan.uncertainty.Summary;
+import org.scalepan.uncertainty.hierarchy.HeterogeneityPosterior;
 
 /** Renders the derivation of a figure: each study, each published number, and each conversion with its library row. */
 final class EvidenceView {
@@ -30,10 +35,33 @@ final class EvidenceView {
             ObjectNode node = array.addObject();
             node.put("study", study.id());
             node.put("weight", SevenDigits.rounded(evidence.weight(study)));
+            evidence.hierarchy().ifPresent(pool -> {
+                node.put("found", SevenDigits.rounded(pool.found(study)));
+                node.put("error", SevenDigits.rounded(pool.error(study)));
+            });
             ArrayNode findings = node.putArray("findings");
             study.findings().forEach(finding -> findings.add(finding(finding, evidence.weight(study, finding))));
         }
         return array;
+    }
+
+    /** How the studies were pooled: their differences, and the mean of such studies with its own, narrower interval. */
+    static ObjectNode pooling(StudyHierarchy hierarchy, Optional<Summary> mean) {
+        HeterogeneityPosterior between = hierarchy.between();
+        ObjectNode node = Json.object();
+        ObjectNode tau = node.putObject("between_studies");
+        tau.put("median", SevenDigits.rounded(between.quantile(0.5)));
+        tau.put("low", SevenDigits.rounded(between.quantile(0.05)));
+        tau.put("high", SevenDigits.rounded(between.quantile(0.95)));
+        tau.put("prior_scale", between.scale());
+        mean.ifPresent(summary -> {
+            ObjectNode average = node.putObject("mean_of_studies");
+            average.put("median", SevenDigits.rounded(summary.median()));
+            average.put("low", SevenDigits.rounded(summary.low()));
+            average.put("high", SevenDigits.rounded(summary.high()));
+        });
+        node.put("text", PoolingWords.of(hierarchy));
+        return node;
     }
 
     private static ObjectNode finding(Harmonised finding, double weight) {

@@ -58,6 +58,7 @@ public final class PublishedEstimateView {
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         node.put("sentence", sentences.estimate(estimate));
         node.put("bound", estimate.bound().id());
+        EstimateJson.intervalOf(node, estimate);
         if (!estimate.uncounted().isEmpty()) {
             node.set("not_counted", Json.texts(estimate.uncounted()));
         }
@@ -72,6 +73,8 @@ public final class PublishedEstimateView {
         node.put("results", estimate.results());
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
+            some.hierarchy()
+                    .ifPresent(hierarchy -> node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
             node.set("evidence", EvidenceView.studies(some));
             node.put("unused_results", some.unused().size());
             node.set(

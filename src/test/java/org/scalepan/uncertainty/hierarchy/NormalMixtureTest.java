@@ -32,6 +32,24 @@ class NormalMixtureTest {
         assertEquals(Math.sqrt(0.75 * (1 + 1.25 * 1.25) + 0.25 * (0.01 + 3.75 * 3.75)), TWO_CAMPS.sd(), 1e-14);
     }
 
+    /** Ten thousand components, as a footprint has: taken in groups, to 10⁻⁴ of a standard deviation. */
+    @Test
+    void quantiles_of_many_components_are_those_of_all_of_them_one_by_one() {
+        SplittableRandom random = new SplittableRandom(7);
+        double[] means = new double[10_000];
+        double[] sds = new double[means.length];
+        for (int j = 0; j < means.length; j++) {
+            means[j] = 3 + 0.2 * StandardNormal.score(random.nextDouble(1e-9, 1));
+            double tau = 0.5 * Math.abs(StandardNormal.score(random.nextDouble(1e-9, 1)));
+            sds[j] = Math.sqrt(0.06 + 1.5 * tau * tau);
+        }
+        NormalMixture many = NormalMixture.ofEqual(means, sds);
+
+        for (double p : new double[] {0.005, 0.05, 0.1, 0.5, 0.9, 0.95, 0.995}) {
+            assertEquals(many.quantileOfAll(p), many.quantile(p), 1e-4 * many.sd(), "quantile at " + p);
+        }
+    }
+
     @Test
     void quantiles_undo_shares_over_components_of_every_size() {
         SplittableRandom random = new SplittableRandom(3);
