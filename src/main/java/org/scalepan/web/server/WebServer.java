@@ -32,6 +32,7 @@ import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.library.CautionRoutes;
+import org.scalepan.web.library.CoverageRoutes;
 import org.scalepan.web.library.ProductRoutes;
 import org.scalepan.web.library.RecordWordRoutes;
 import org.scalepan.web.library.ResultRoutes;
@@ -100,6 +101,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new NutritionRoutes(library).routes());
         all.addAll(new CautionRoutes(library).routes());
+        all.addAll(new CoverageRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
