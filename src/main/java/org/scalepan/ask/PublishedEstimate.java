@@ -160,6 +160,11 @@ public record PublishedEstimate(
         return says(Note.Codes.OTHER_WARMING_SET);
     }
 
+    /** True when the figure rests on a publication that nobody has identified: it is shown, marked, and no sentence quotes it. */
+    public boolean isUnciteable() {
+        return says(Note.Codes.PUBLICATION_NOT_IDENTIFIED);
+    }
+
     /** True when rows of a user's own library are among those used. */
     public boolean ownRows() {
         return says(Note.Codes.OWN_ROWS);

@@ -54,6 +54,9 @@ public final class Sentences {
     /** One product or farm in a sentence. */
     public String estimate(Estimate estimate) {
         String where = capital(name(estimate)) + ", " + boundary();
+        if (isUnciteable(estimate)) {
+            return where + ": " + unciteable(List.of(estimate));
+        }
         return estimate.summary()
                 .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " ("
                         + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
@@ -64,6 +67,10 @@ public final class Sentences {
 
     /** A product against the reference in a sentence. */
     public String versus(Estimate product, Estimate reference, Ratio versus) {
+        if (isUnciteable(product) || isUnciteable(reference)) {
+            return capital(name(product)) + " against " + name(reference) + ", " + boundary() + ": "
+                    + unciteable(List.of(product, reference));
+        }
         String more = versus.timesLess().median() >= 1
                 ? capital(name(reference)) + " has " + versus.bound().words() + ratio(versus.timesLess())
                         + " times the " + indicator() + " of " + name(product)
@@ -79,6 +86,9 @@ public final class Sentences {
     /** A product against the reference in a sentence, and shortly with land-use change the other way round where that differs. */
     public String versus(Estimate product, Estimate reference, Ratio versus, Optional<Ratio> otherLandUse) {
         String asked = turned(versus, versus);
+        if (isUnciteable(product) || isUnciteable(reference)) {
+            return versus(product, reference, versus);
+        }
         return versus(product, reference, versus)
                 + otherLandUse
                         .map(other -> turned(versus, other))
@@ -97,6 +107,9 @@ public final class Sentences {
     /** One product or farm in a sentence, and shortly with land-use change the other way round where that differs. */
     public String estimate(Estimate estimate, Optional<? extends Estimate> otherLandUse) {
         String asked = estimate.summary().map(Sentences::interval).orElse("");
+        if (isUnciteable(estimate)) {
+            return estimate(estimate);
+        }
         return estimate(estimate)
                 + otherLandUse
                         .flatMap(other -> other.summary()
@@ -104,6 +117,21 @@ public final class Sentences {
                                 .filter(figure -> !figure.equals(asked))
                                 .map(figure -> otherLandUse(other.bound().words() + figure)))
                         .orElse("");
+    }
+
+    /** True when the figure rests on a publication that nobody can look up. */
+    private static boolean isUnciteable(Estimate estimate) {
+        return estimate instanceof PublishedEstimate published && published.isUnciteable();
+    }
+
+    /** Why no sentence is made, in place of a figure. */
+    private static String unciteable(List<Estimate> estimates) {
+        String which = estimates.stream()
+                .filter(Sentences::isUnciteable)
+                .map(Estimate::words)
+                .collect(Collectors.joining(" and "));
+        return "no sentence is made, because the publication behind the figure of " + which
+                + " is not identified and cannot be cited.";
     }
 
     /** {@code " With land-use change counted: 9.3 (4.1 to 21)."} */
@@ -130,6 +158,7 @@ public final class Sentences {
             String many = all ? (published.studies() == 1 ? "" : "all ") : published.studiesFromMemory() + " ";
             text.append(", ").append(many).append("from memory");
         }
+        text.append(published.isUnciteable() ? ", publication not identified" : "");
         return text.append(published.ownRows() ? ", own rows among them" : "").toString();
     }
 

@@ -71,6 +71,10 @@ public final class Warnings {
             Map.entry(
                     Note.Codes.ASSUMED_CONVERSION_SPREAD,
                     "Some conversion factors are published without a spread; the one used is this library's assumption."),
+            Map.entry(
+                    Note.Codes.PUBLICATION_NOT_IDENTIFIED,
+                    "Some numbers were seen, but their publication is not identified: they cannot be looked up or cited, and no"
+                            + " sentence is made of them."),
             Map.entry(Note.Codes.OWN_ROWS, "Rows of your own library are in this answer."));
 
     private Warnings() {}

@@ -60,6 +60,7 @@ final class CslEntry {
         Optional<String> note = text(node, "note", "note", false);
         String check = custom("check").orElse("");
         Optional<String> licence = custom("licence");
+        Optional<String> publication = custom("publication");
         try {
             Reference read = new Reference(
                     id,
@@ -78,7 +79,8 @@ final class CslEntry {
                     isbn,
                     note,
                     check,
-                    licence);
+                    licence,
+                    publication);
             return faults.isEmpty() ? Optional.of(read) : Optional.empty();
         } catch (UnsoundReference unsound) {
             faults.addAll(unsound.broken());

@@ -15,8 +15,8 @@ import java.util.function.Consumer;
  * References as CSL-JSON, the open exchange form of the Citation Style Language 1.0.2 (csl-data.json,
  * https://resource.citationstyles.org/schema/v1.0/input/json/csl-data.json).
  *
- * <p>How a source was seen and its licence have no CSL field; they travel as {@code check} and {@code licence} under
- * {@code custom}. Fields of the schema that a {@link Reference} does not carry (abstract, language, ...) are passed over,
+ * <p>How a source was seen, its licence and what is not known of the publication have no CSL field; they travel as {@code check},
+ * {@code licence} and {@code publication} under {@code custom}. Fields of the schema that a {@link Reference} does not carry (abstract, language, ...) are passed over,
  * so that a list exported from a reference manager can be read; fields outside the schema are faults.
  */
 public final class CslJson {
@@ -94,6 +94,7 @@ public final class CslJson {
         ObjectNode custom = entry.putObject("custom");
         custom.put("check", reference.check());
         put(custom, "licence", reference.licence());
+        put(custom, "publication", reference.publication());
         return entry;
     }
 

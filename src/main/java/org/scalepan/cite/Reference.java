@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
  * @param note remark on the source or on the copy read
  * @param check how the source itself was seen (fulltext, abstract, secondary, memory)
  * @param licence licence of the source
+ * @param publication what is not known of the publication, such as {@value #NOT_IDENTIFIED}; empty where it is known
  */
 public record Reference(
         String id,
@@ -49,7 +50,11 @@ public record Reference(
         Optional<String> isbn,
         Optional<String> note,
         String check,
-        Optional<String> licence) {
+        Optional<String> licence,
+        Optional<String> publication) {
+
+    /** What {@code custom.publication} says of a source whose numbers were seen and that nobody can look up. */
+    public static final String NOT_IDENTIFIED = "not identified";
 
     /** Words a note carries when the record the reference was taken from did not list every author. */
     static final String OTHERS_UNLISTED = "further authors not in the record seen";
@@ -68,6 +73,7 @@ public record Reference(
         optionalText.put("ISBN", isbn);
         optionalText.put("note", note);
         optionalText.put("custom.licence", licence);
+        optionalText.put("custom.publication", publication);
         List<String> broken = ReferenceRules.broken(id, type, title, year, doi, url, check, optionalText);
         if (!broken.isEmpty()) {
             throw new UnsoundReference(broken);
@@ -80,6 +86,11 @@ public record Reference(
      */
     public String label() {
         return citedAuthors() + " " + citedYear();
+    }
+
+    /** True unless the publication is not identified, so that nobody can look its numbers up. */
+    public boolean isIdentified() {
+        return publication.filter(NOT_IDENTIFIED::equals).isEmpty();
     }
 
     /** True if there are authors the record seen did not list, so that the list must end in "et al.". */

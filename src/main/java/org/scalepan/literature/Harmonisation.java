@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.scalepan.cite.Reference;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -130,6 +131,12 @@ final class Harmonisation {
                                 + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
     }
 
+    private boolean isIdentified(PublishedResult result) {
+        return library.reference(result.cited().source())
+                .map(Reference::isIdentified)
+                .orElse(true);
+    }
+
     private Harmonised read(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         boolean inputs = result.printed().kind() == SpreadKind.INPUT_RANGE;
         boolean none = result.printed().kind() == SpreadKind.NONE;
@@ -154,6 +161,11 @@ final class Harmonisation {
             notes.add(new Note(
                     Note.Codes.MEMORY_GRADED,
                     "the number was not seen for this library; it is from memory and provisional"));
+        }
+        if (!isIdentified(result)) {
+            notes.add(new Note(
+                    Note.Codes.PUBLICATION_NOT_IDENTIFIED,
+                    "the number was seen, but its publication is not identified: it cannot be looked up or cited"));
         }
         if (result.overlaid()) {
             notes.add(new Note(Note.Codes.OWN_ROWS, "a row of your own library"));

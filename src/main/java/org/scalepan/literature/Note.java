@@ -24,6 +24,7 @@ public record Note(String code, String text) {
         public static final String BROADER_PRODUCT = "factor-of-broader-product";
         public static final String MEMORY_CONVERSION = "memory-conversion";
         public static final String ASSUMED_CONVERSION_SPREAD = "assumed-conversion-spread";
+        public static final String PUBLICATION_NOT_IDENTIFIED = "publication-not-identified";
         public static final String OWN_ROWS = "own-rows";
 
         private Codes() {}

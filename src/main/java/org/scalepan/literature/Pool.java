@@ -207,6 +207,22 @@ public final class Pool {
         return others;
     }
 
+    /** A result that nobody can look up is used only where there is no other. */
+    private List<Harmonised> identifiedFirst(List<Harmonised> findings) {
+        List<Harmonised> identified = findings.stream()
+                .filter(item -> !item.says(Note.Codes.PUBLICATION_NOT_IDENTIFIED))
+                .toList();
+        if (identified.isEmpty() || identified.size() == findings.size()) {
+            return findings;
+        }
+        findings.stream()
+                .filter(item -> item.says(Note.Codes.PUBLICATION_NOT_IDENTIFIED))
+                .forEach(item -> unused.add(new Unused(
+                        item.result(),
+                        "its publication is not identified, and results are left whose publication is")));
+        return identified;
+    }
+
     /** How many conversions the printed number needs to reach the basis. */
     private static double conversions(Harmonised item) {
         double conversions = 0;
@@ -238,7 +254,7 @@ public final class Pool {
                         .filter(item -> !here.contains(item))
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
-                List<Study> studies = studies(asLandUseIsAsked(here));
+                List<Study> studies = studies(identifiedFirst(asLandUseIsAsked(here)));
                 Optional<StudyHierarchy> hierarchy =
                         StudyHierarchy.of(question, studies, library.spreadDefaults().betweenStudies());
                 if (question.of() == IntervalOf.FARM && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {

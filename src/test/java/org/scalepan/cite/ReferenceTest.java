@@ -230,6 +230,7 @@ class ReferenceTest {
                 plain.isbn(),
                 note,
                 plain.check(),
-                plain.licence());
+                plain.licence(),
+                plain.publication());
     }
 }

@@ -74,7 +74,8 @@ final class SampleReferences {
                 Optional.empty(),
                 Optional.empty(),
                 "abstract",
-                Optional.of("CC BY"));
+                Optional.of("CC BY"),
+                Optional.empty());
     }
 
     static Reference poore() {
@@ -100,6 +101,7 @@ final class SampleReferences {
                 Optional.empty(),
                 Optional.of("The copy read predates the erratum of February 2019"),
                 "fulltext",
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -122,6 +124,7 @@ final class SampleReferences {
                 Optional.empty(),
                 Optional.empty(),
                 "abstract",
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -143,6 +146,7 @@ final class SampleReferences {
                 Optional.of("978-92-5-107595-1"),
                 Optional.of(Reference.OTHERS_UNLISTED),
                 "secondary",
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -169,6 +173,7 @@ final class SampleReferences {
                 Optional.empty(),
                 Optional.empty(),
                 "memory",
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -210,7 +215,8 @@ final class SampleReferences {
                     perhaps(random),
                     perhaps(random),
                     hostileText(random),
-                    perhaps(random)));
+                    perhaps(random),
+                    Optional.empty()));
         }
         return List.copyOf(references);
     }

@@ -47,6 +47,7 @@ public record GridCell(
      * @param countedBeyond what is counted although the question leaves it out, so that the true figure is lower, in words
      * @param contradictions how the records behind it contradict themselves, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
+     * @param unciteable whether the publication behind the figure is not identified, so that no sentence may quote it
      * @param amount how many studies support it, in words
      * @param results the published numbers used
      * @param noRatio what stands against a ratio of the figure
@@ -62,6 +63,7 @@ public record GridCell(
             List<String> countedBeyond,
             List<String> contradictions,
             boolean keepsOtherSets,
+            boolean unciteable,
             String amount,
             List<PublishedResult> results,
             Optional<NoRatio> noRatio,
@@ -93,6 +95,7 @@ public record GridCell(
                     estimate.countedBeyond(),
                     estimate.contradictions(),
                     published != null && published.keepsOtherWarmingSets(),
+                    published != null && published.isUnciteable(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
                     estimate.noRatio(),
@@ -169,6 +172,14 @@ public record GridCell(
             turned[i] = -turned[i];
         }
         return Probability.ofAtLeast(turned, 0);
+    }
+
+    /** The sides whose figure no sentence may quote, in words; empty when there are none. */
+    List<String> unciteable() {
+        return Stream.concat(Stream.of(product), reference.stream())
+                .filter(Evidenced::unciteable)
+                .map(Evidenced::words)
+                .toList();
     }
 
     /** True when there is a verdict. */

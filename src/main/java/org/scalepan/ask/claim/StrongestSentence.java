@@ -36,6 +36,7 @@ final class StrongestSentence {
     /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
     Instead find() {
         Optional<GridCell> cell = cells.stream()
+                .filter(one -> one.unciteable().isEmpty())
                 .filter(one -> question.reference().isPresent()
                         ? one.bounds().isPresent()
                         : one.product().leastCaused().isPresent())
@@ -46,13 +47,25 @@ final class StrongestSentence {
                             + question.reference()
                                     .map(other -> " against " + other.words())
                                     .orElse("")
-                            + " from this library; if you have a farm's records, send them as a system.",
+                            + " from this library" + unciteable() + "; if you have a farm's records, send them as a system.",
                     Optional.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     List.of());
         }
         return question.reference().isPresent() ? compared(cell.get()) : caused(cell.get());
+    }
+
+    /** Why the figures that there are make no sentence; empty where none is withheld. */
+    private String unciteable() {
+        List<String> which = cells.stream()
+                .flatMap(cell -> cell.unciteable().stream())
+                .distinct()
+                .toList();
+        return which.isEmpty()
+                ? ""
+                : ", because the publication behind the figure of " + String.join(" and ", which)
+                        + " is not identified and cannot be cited";
     }
 
     private int remoteness(GridCell cell) {

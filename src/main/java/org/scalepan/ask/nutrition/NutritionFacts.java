@@ -13,6 +13,7 @@ import org.scalepan.footprint.ProteinBasis;
  * @param figures contents on the basis asked, in one order for every food
  * @param score amino-acid score against the pattern asked, where amino acids are published
  * @param quality measured scores, PDCAAS before DIAAS, of each the one in use first
+ * @param absorption what people absorbed of its iron and zinc in trials
  * @param notes why there is no score, PDCAAS or DIAAS
  * @param price price of a kilogram of protein, where a price was given
  */
@@ -21,6 +22,7 @@ public record NutritionFacts(
         List<NutrientFigure> figures,
         Optional<AminoAcidScore> score,
         List<MeasuredQuality> quality,
+        List<AbsorptionTrial> absorption,
         List<Unmeasured> notes,
         Optional<NutrientFigure> price) {
     /** The id of protein by the product's own nitrogen factor. */
@@ -32,6 +34,7 @@ public record NutritionFacts(
     public NutritionFacts {
         figures = List.copyOf(figures);
         quality = List.copyOf(quality);
+        absorption = List.copyOf(absorption);
         notes = List.copyOf(notes);
     }
 
@@ -71,7 +74,14 @@ public record NutritionFacts(
         }
         Optional<NutrientFigure> price =
                 Optional.ofNullable(question.prices().get(item)).map(perKilogram -> price(food, perKilogram, question));
-        return new NutritionFacts(item, figures(food, question), score, quality, notes, price);
+        return new NutritionFacts(
+                item,
+                figures(food, question),
+                score,
+                quality,
+                AbsorptionTrial.of(library, item.product(), question.grade()),
+                notes,
+                price);
     }
 
     private static List<NutrientFigure> figures(Food food, NutritionQuestion question) {

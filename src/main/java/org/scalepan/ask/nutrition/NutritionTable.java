@@ -19,6 +19,8 @@ import org.scalepan.footprint.ProteinBasis;
 
 /** Foods compared on one basis, with warnings and sources. */
 public record NutritionTable(Library library, NutritionQuestion question, List<NutritionFacts> foods) {
+    private static final Set<String> MINERALS_OF_TRIALS = Set.of(Nutrient.IRON.id(), Nutrient.ZINC.id());
+
     public NutritionTable {
         foods = List.copyOf(foods);
     }
@@ -47,6 +49,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                         sourcesOf(share.rows()).forEach(citations::addSource);
                         citations.addSource(share.requirement().cited().source());
                     }));
+            facts.absorption().forEach(trial -> citations.addSource(trial.source()));
             facts.quality()
                     .forEach(measured ->
                             citations.addSource(measured.row().cited().source()));
@@ -93,6 +96,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                         + " ones could only lower it.",
                 facts -> facts.score().filter(score -> !score.isComplete()).isPresent());
         otherPatterns(warnings);
+        absorption(warnings);
         memory(warnings);
         Warnings.ownLibrary(library).ifPresent(warnings::add);
         return warnings;
@@ -150,6 +154,18 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                                 .flatMap(method -> method.pattern())
                                 .filter(question.pattern().id()::equals)
                                 .isEmpty()));
+    }
+
+    private void absorption(List<Warning> warnings) {
+        about(
+                warnings,
+                "minerals-eaten",
+                "Iron and zinc are what is eaten, not what a body takes up: that differs by food, meal and person, several-fold. Where"
+                        + " a trial with people is held it is shown as measured, for its meal and people; this is no advice.",
+                facts -> !facts.absorption().isEmpty()
+                        || facts.figures().stream()
+                        .filter(figure -> MINERALS_OF_TRIALS.contains(figure.id()))
+                        .anyMatch(figure -> figure.content() instanceof Content.HeldContent));
     }
 
     private void memory(List<Warning> warnings) {

@@ -54,6 +54,7 @@ public final class VocabularyRoutes {
         tables.put("/v1/gas-shares", "gas_shares");
         tables.put("/v1/stage-splits", "stage_splits");
         tables.put("/v1/paired-ratios", "paired_ratios");
+        tables.put("/v1/outliers", "outliers");
         tables.put("/v1/composition", "composition");
         tables.put("/v1/claims", "claims");
         tables.put("/v1/amino-acids", "amino_acids");

@@ -33,6 +33,8 @@ final class NutritionDocument {
                                 "per " + table.question().basis().words(),
                                 food -> food.food().words()),
                         rows()))
+                .paragraph("Absorption of iron and zinc, measured in people")
+                .bullets(absorption())
                 .paragraph("References")
                 .references(table.references())
                 .paragraph("Warnings")
@@ -68,6 +70,15 @@ final class NutritionDocument {
                     food -> food.price().map(price -> text(price.content())).orElse("")));
         }
         return rows;
+    }
+
+    private List<String> absorption() {
+        List<String> trials = table.foods().stream()
+                .flatMap(food -> food.absorption().stream())
+                .map(NutritionView::text)
+                .distinct()
+                .toList();
+        return trials.isEmpty() ? List.of("no trial with people is held for these foods") : trials;
     }
 
     private List<String> row(String head, Function<NutritionFacts, String> cell) {

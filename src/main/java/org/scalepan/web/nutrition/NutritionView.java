@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.nutrition.AbsorptionTrial;
 import org.scalepan.ask.nutrition.AminoAcidScore;
 import org.scalepan.ask.nutrition.Caveat;
 import org.scalepan.ask.nutrition.Content;
@@ -50,6 +51,8 @@ final class NutritionView {
         facts.score().ifPresent(score -> node.set("amino_acid_score", score(score)));
         ArrayNode quality = node.putArray("protein_quality");
         facts.quality().forEach(measured -> quality.add(quality(measured)));
+        ArrayNode absorption = node.putArray("absorption");
+        facts.absorption().forEach(trial -> absorption.add(absorption(trial)));
         ArrayNode unmeasured = node.putArray("not_measured");
         facts.notes()
                 .forEach(note -> unmeasured.addObject().put("id", note.id()).put("reason", note.reason()));
@@ -121,6 +124,35 @@ final class NutritionView {
     static String text(AminoAcidScore score) {
         return (score.isComplete() ? "" : "at most ") + Print.content(score.value()) + " ("
                 + score.limiting().acid() + ")";
+    }
+
+    private static ObjectNode absorption(AbsorptionTrial trial) {
+        ObjectNode node = Json.object();
+        node.put("nutrient", trial.nutrient());
+        node.put("quantity", trial.quantity());
+        node.put("food", trial.food());
+        Json.put(node, "form", trial.form());
+        node.put("reference", trial.reference());
+        Json.put(node, "value", trial.value());
+        Json.put(node, "low", trial.low());
+        Json.put(node, "high", trial.high());
+        node.put("unit", trial.unit());
+        node.put("meal", trial.meal());
+        node.put("people", trial.people());
+        node.put("row", trial.row());
+        node.put("source", trial.source());
+        node.put("check", trial.check().id());
+        return node;
+    }
+
+    /** A trial in a line: what was absorbed, of what, by whom. */
+    static String text(AbsorptionTrial trial) {
+        String many = trial.value().isPresent()
+                ? Print.content(trial.value().getAsDouble())
+                : Print.content(trial.low().orElseThrow()) + " to "
+                        + Print.content(trial.high().orElseThrow());
+        return trial.nutrient() + ", " + trial.quantity() + " " + many + " (" + trial.unit() + ") of "
+                + trial.meal() + "; " + trial.people() + " (" + trial.source() + ")";
     }
 
     private static ObjectNode quality(MeasuredQuality measured) {

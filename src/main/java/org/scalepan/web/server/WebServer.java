@@ -33,6 +33,7 @@ import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.library.CalibrationRoutes;
 import org.scalepan.web.library.CautionRoutes;
+import org.scalepan.web.library.CoverageRoutes;
 import org.scalepan.web.library.ProductRoutes;
 import org.scalepan.web.library.RecordWordRoutes;
 import org.scalepan.web.library.ResultRoutes;
@@ -101,6 +102,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new TableRoutes(library).routes());
         all.addAll(new NutritionRoutes(library).routes());
         all.addAll(new CautionRoutes(library).routes());
+        all.addAll(new CoverageRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new CalibrationRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());

@@ -371,6 +371,7 @@ class OpenApiContractTest {
                     "energy-kinds",
                     "quality-patterns",
                     "form-mix",
+                    "minerals-eaten",
                     "lower-bound",
                     "luc-bound",
                     "later-boundary-lower",
