@@ -18,7 +18,7 @@ final class CalibrationSvg {
     private static final int TOP = 62;
     private static final int WIDTH = LEFT + 3 * SIDE + 2 * GAP + 14;
     private static final int HEIGHT = TOP + SIDE + 66;
-    private static final double FROM = 0.3;
+    private static final double FROM = 0.2;
     private static final String INK = "#1d2a26";
     private static final String QUIET = "#5f6f69";
     private static final String BAND = "#b9cfc4";
@@ -52,7 +52,7 @@ final class CalibrationSvg {
         for (Remaining remaining : Remaining.values()) {
             panel(out, remaining, LEFT + panel++ * (SIDE + GAP));
         }
-        text(out, LEFT, HEIGHT - 10, QUIET, "start", "mark: held; bar: what chance allows; line: as promised");
+        text(out, LEFT, HEIGHT - 10, QUIET, "start", "upwards: held; bar: what chance allows; line: as promised");
         return out.append("</svg>\n").toString();
     }
 
@@ -69,7 +69,7 @@ final class CalibrationSvg {
                 SIDE,
                 SIDE));
         line(out, across(left, FROM), up(FROM), across(left, 1), up(1), QUIET, "4 3", 1);
-        for (int tenth = 4; tenth <= 10; tenth += 2) {
+        for (int tenth = 2; tenth <= 10; tenth += 2) {
             text(out, left - 6, (int) up(tenth / 10.0) + 4, QUIET, "end", CalibrationView.percent(tenth / 10.0));
         }
         for (HeldOut row : own) {

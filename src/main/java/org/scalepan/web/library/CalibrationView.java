@@ -52,21 +52,20 @@ final class CalibrationView {
         return calibration.tables().get(0).rows();
     }
 
-    /** {@code Intervals of 90 % hold 36 of 38 studies left out where one other remains, …} */
+    /** {@code Intervals of 90 % hold, of the studies left out, 36 of 38 where one other remains, …} */
     String text() {
         List<HeldOut> spoken =
                 all().stream().filter(row -> row.coverage() == SPOKEN).toList();
         boolean narrow = spoken.stream().anyMatch(HeldOut::isTooNarrow);
         boolean wide = spoken.stream().anyMatch(HeldOut::isWide);
-        return "Intervals of 90 % hold "
+        return "Intervals of 90 % hold, of the studies left out, "
                 + spoken.stream()
-                        .map(row -> row.held() + " of " + row.cases() + " studies left out where "
-                                + remain(row.remaining()))
+                        .map(row -> row.held() + " of " + row.cases() + " where " + remain(row.remaining()))
                         .collect(Collectors.joining(", "))
                 + ": "
                 + (narrow
                         ? "fewer than chance allows, so that they promise too much"
-                        : wide ? "more than chance allows, so that they are wide" : "as many as they promise")
+                        : wide ? "more than chance allows, so that they are wide" : "within what chance allows")
                 + ".";
     }
 

@@ -16,6 +16,7 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
 import org.commonmark.node.CustomBlock;
 import org.commonmark.node.Heading;
+import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
@@ -105,6 +106,12 @@ record GuideText(String title, String lead, List<Section> sections, String html)
         public void visit(Link link) {
             link.setDestination(address(link.getDestination()));
             visitChildren(link);
+        }
+
+        @Override
+        public void visit(Image picture) {
+            picture.setDestination(address(picture.getDestination()));
+            visitChildren(picture);
         }
 
         @Override
