@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scalepan.factors.Boundary;
@@ -31,13 +32,6 @@ import org.scalepan.uncertainty.hierarchy.LeaveOneOut;
  * @param tables the table of all, then one for each indicator with cases
  */
 public record Calibration(int pools, List<StudyLeftOut> leftOut, List<CalibrationTable> tables) {
-    /**
-     * σ of the half-normal prior of the standard deviation between studies on ln. Studies of a product then differ by less than a factor of
-     * e^(1.96 × 0.5) = 2.7 from their middle in 95 % of the prior's weight at its scale. The choice is this library's; Röver et al. (2021), Res.
-     * Synth. Methods 12, 448–474, discuss it for ln ratios.
-     */
-    public static final double PRIOR_SCALE = 0.5;
-
     public Calibration {
         leftOut = List.copyOf(leftOut);
         tables = List.copyOf(tables);
@@ -65,7 +59,7 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
     }
 
     /** The pool of a question. */
-    private record StatedPool(PoolQuestion question, StatedEffects effects, Set<String> findings) {
+    private record StatedPool(PoolQuestion question, List<Study> studies, StudyHierarchy hierarchy, Set<String> findings) {
         boolean isWithin(StatedPool other) {
             return question.indicator().equals(other.question.indicator())
                     && question.boundary() == other.question.boundary()
@@ -81,7 +75,7 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
     private static Calibration computed(Library library) {
         List<StatedPool> pools = pools(library);
         List<StudyLeftOut> leftOut =
-                pools.stream().flatMap(Calibration::leftOut).toList();
+                pools.stream().flatMap(pool -> leftOut(library, pool)).toList();
         List<CalibrationTable> tables = new ArrayList<>();
         tables.add(new CalibrationTable(Optional.empty(), table(leftOut)));
         for (Indicator indicator : library.indicators().values()) {
@@ -101,19 +95,20 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
         return LeaveOneOut.table(leftOut.stream().map(StudyLeftOut::place).toList());
     }
 
-    private static Stream<StudyLeftOut> leftOut(StatedPool pool) {
+    private static Stream<StudyLeftOut> leftOut(Library library, StatedPool pool) {
         List<LeaveOneOut.LeftOut> places =
-                LeaveOneOut.leftOut(pool.effects().effects(), PRIOR_SCALE);
+                LeaveOneOut.leftOut(
+                        pool.hierarchy().effects(), library.spreadDefaults().betweenStudies());
         return IntStream.range(0, places.size())
                 .mapToObj(i -> new StudyLeftOut(
-                        pool.question(), pool.effects().studies().get(i).id(), places.get(i)));
+                        pool.question(), pool.studies().get(i).id(), places.get(i)));
     }
 
     /** The pools with two or more studies, each finding of a basis in one pool only where one holds all of another. */
     private static List<StatedPool> pools(Library library) {
         List<StatedPool> all = questions(library).stream()
                 .flatMap(question -> stated(library, question).stream())
-                .filter(pool -> pool.effects().effects().size() > 1)
+                .filter(pool -> pool.studies().size() > 1)
                 .toList();
         List<StatedPool> kept = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
@@ -133,8 +128,14 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
 
     private static Optional<StatedPool> stated(Library library, PoolQuestion question) {
         return Pool.of(library, question) instanceof Evidence.PooledEvidence some
-                ? StatedEffects.of(library, some)
-                        .map(effects -> new StatedPool(question, effects, new HashSet<>(effects.findings())))
+                ? some.hierarchy()
+                        .map(hierarchy -> new StatedPool(
+                                question,
+                                some.studies(),
+                                hierarchy,
+                                some.findings()
+                                        .map(finding -> finding.result().finding())
+                                        .collect(Collectors.toUnmodifiableSet())))
                 : Optional.empty();
     }
 
@@ -184,6 +185,7 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
                 Grade.SECONDARY,
                 ProteinBasis.CRUDE,
                 true,
-                false);
+                false,
+                IntervalOf.STUDY);
     }
 }

@@ -100,7 +100,8 @@ public record Coverage(List<CoverageCell> cells) {
                 Grade.USUAL,
                 ProteinBasis.CRUDE,
                 true,
-                false);
+                false,
+                IntervalOf.STUDY);
     }
 
     private static Optional<Grade> worst(Evidence.PooledEvidence some) {

@@ -118,7 +118,7 @@ final class CalibrationView {
         ObjectNode node = Envelope.open(library, path, question);
         node.put("text", text());
         node.put("pools", calibration.pools());
-        node.put("prior_scale", Calibration.PRIOR_SCALE);
+        node.put("prior_scale", library.spreadDefaults().betweenStudies());
         ArrayNode items = node.putArray("items");
         for (Calibration.CalibrationTable table : calibration.tables()) {
             table.rows().forEach(row -> items.add(item(indicator(table), row)));
