@@ -153,7 +153,8 @@ public final class Sentences {
         List<PairedStudy> ratios = paired.ratios();
         long less = ratios.stream().filter(ratio -> ratio.central() > 1).count();
         return less + " of " + count(ratios.size(), "study", "studies") + " of both "
-                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for " + name(reference)
+                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for "
+                + name(reference)
                 + " (" + name(reference) + " ÷ " + name(product) + ": "
                 + ratios.stream().map(ratio -> Print.ratio(ratio.central())).collect(Collectors.joining(", "))
                 + paired.pooled()
@@ -187,8 +188,7 @@ public final class Sentences {
                 + bounds(" Counted beside what is asked are ", all, Estimate::countedBeyond);
     }
 
-    private static String bounds(
-            String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
+    private static String bounds(String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
         String named = sides.stream()
                 .filter(side -> !what.apply(side).isEmpty())
                 .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())

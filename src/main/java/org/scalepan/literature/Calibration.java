@@ -102,8 +102,7 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
     }
 
     private static Stream<StudyLeftOut> leftOut(StatedPool pool) {
-        List<LeaveOneOut.LeftOut> places =
-                LeaveOneOut.leftOut(pool.effects().effects(), PRIOR_SCALE);
+        List<LeaveOneOut.LeftOut> places = LeaveOneOut.leftOut(pool.effects().effects(), PRIOR_SCALE);
         return IntStream.range(0, places.size())
                 .mapToObj(i -> new StudyLeftOut(
                         pool.question(), pool.effects().studies().get(i).id(), places.get(i)));

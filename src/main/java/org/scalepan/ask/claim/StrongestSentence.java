@@ -67,7 +67,8 @@ final class StrongestSentence {
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
-        String behind = IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
+        String behind =
+                IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " "
@@ -96,7 +97,8 @@ final class StrongestSentence {
             return undecided(cell, where);
         }
         return new Instead(
-                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": " + ClaimWording.ratio(question, side, cell)
+                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": "
+                        + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
                         + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell),
                 Optional.of(cell.basis()),
@@ -195,8 +197,7 @@ final class StrongestSentence {
 
     /** A figure that leaves out something usual, or counts more than is asked, is a bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
-        List<Bound> bounds = Stream.concat(
-                        Stream.of(cell.product()), cell.reference().stream())
+        List<Bound> bounds = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .map(GridCell.Evidenced::bound)
                 .filter(bound -> bound != Bound.EXACT)
                 .toList();

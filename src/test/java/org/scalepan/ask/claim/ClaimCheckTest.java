@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scalepan.factors.Grade;
 import org.scalepan.Asked;
 import org.scalepan.factors.Boundary;
+import org.scalepan.factors.Grade;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
 
