@@ -183,7 +183,8 @@ public final class Sentences {
         List<PairedStudy> ratios = paired.ratios();
         long less = ratios.stream().filter(ratio -> ratio.central() > 1).count();
         return less + " of " + count(ratios.size(), "study", "studies") + " of both "
-                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for " + name(reference)
+                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for "
+                + name(reference)
                 + " (" + name(reference) + " ÷ " + name(product) + ": "
                 + ratios.stream().map(ratio -> Print.ratio(ratio.central())).collect(Collectors.joining(", "))
                 + paired.pooled()

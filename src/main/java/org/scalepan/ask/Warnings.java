@@ -106,14 +106,19 @@ public final class Warnings {
     }
 
     private static void fewStudies(List<PublishedEstimate> estimates, List<Warning> warnings) {
-        List<String> thin = estimates.stream()
-                .filter(estimate -> estimate.studies() > 0 && estimate.studies() < FEW)
-                .map(estimate -> estimate.item().written())
-                .distinct()
+        List<PublishedEstimate> thin = estimates.stream()
+                .filter(estimate -> estimate.studies() > 0 && estimate.studies() - estimate.studiesFromMemory() < FEW)
                 .toList();
         if (!thin.isEmpty()) {
+            boolean memory = thin.stream().anyMatch(estimate -> estimate.studiesFromMemory() > 0);
             warnings.add(new Warning(
-                    "few-studies", "Fewer than " + FEW + " studies cover these products: the evidence is thin.", thin));
+                    "few-studies",
+                    "Fewer than " + FEW + " studies" + (memory ? ", those from memory not counted," : "")
+                            + " cover these products: the evidence is thin.",
+                    thin.stream()
+                            .map(estimate -> estimate.item().written())
+                            .distinct()
+                            .toList()));
         }
     }
 

@@ -3,10 +3,8 @@ package org.scalepan.literature;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.scalepan.factors.PairedRatio;
 import org.scalepan.uncertainty.PublishedSpread;
-import org.scalepan.uncertainty.SpreadKind;
 import org.scalepan.uncertainty.SpreadReading;
 
 /**
@@ -38,7 +36,8 @@ final class SamplingError {
     /** The variance of ln ratio that a study prints; of several rows the mean. */
     double variance(List<PairedRatio> rows) {
         return rows.stream()
-                .mapToDouble(row -> published(row.printed(), OptionalInt.empty()).orElse(defaultVariance))
+                .mapToDouble(
+                        row -> published(row.printed(), OptionalInt.empty()).orElse(defaultVariance))
                 .average()
                 .orElse(defaultVariance);
     }
@@ -53,8 +52,8 @@ final class SamplingError {
     /** The mean of the published sampling variances of a study's findings; empty where one of them has none. */
     private static OptionalDouble published(Study study) {
         List<OptionalDouble> each = study.findings().stream()
-                .map(finding -> published(
-                        finding.result().printed(), finding.result().farms()))
+                .map(finding ->
+                        published(finding.result().printed(), finding.result().farms()))
                 .toList();
         return each.stream().anyMatch(OptionalDouble::isEmpty)
                 ? OptionalDouble.empty()
@@ -70,10 +69,11 @@ final class SamplingError {
     static OptionalDouble published(PublishedSpread printed, OptionalInt farms) {
         OptionalDouble variance = switch (printed.kind()) {
             case SE, CI95 -> OptionalDouble.of(dispersion(printed));
-            case SD, P5_P95, P10_P90, PERCENTILES, RANGE -> farms.stream()
-                    .filter(many -> many > 1)
-                    .mapToDouble(many -> dispersion(printed) / many)
-                    .findFirst();
+            case SD, P5_P95, P10_P90, PERCENTILES, RANGE ->
+                farms.stream()
+                        .filter(many -> many > 1)
+                        .mapToDouble(many -> dispersion(printed) / many)
+                        .findFirst();
             case INPUT_RANGE, NONE -> OptionalDouble.empty();
         };
         return variance.stream().filter(found -> found > 0).findFirst();

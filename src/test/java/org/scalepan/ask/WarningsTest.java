@@ -51,14 +51,23 @@ class WarningsTest {
 
     @Test
     void three_studies_are_not() {
-        // Egg at the farm gate: de Vries & de Boer 2010, Leinonen 2012b, Poore & Nemecek 2018.
-        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "egg");
+        // Chicken at the farm gate has three and more that were seen.
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "chicken");
         assertTrue(!codes(warnings).contains("few-studies"), warnings::toString);
     }
 
     @Test
+    void a_study_from_memory_does_not_count_towards_the_three() {
+        // Egg at the farm gate: of de Vries & de Boer 2010, Leinonen 2012b and Poore & Nemecek 2018 not all were seen.
+        Warning few = warning(warnings(LIBRARY, Asked.of(LIBRARY), "egg"), "few-studies");
+        assertEquals(
+                "Fewer than 3 studies, those from memory not counted, cover these products: the evidence is thin.",
+                few.text());
+    }
+
+    @Test
     void a_product_without_evidence_is_named_and_not_counted_as_thin() {
-        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "palm-weevil", "egg");
+        List<Warning> warnings = warnings(LIBRARY, Asked.of(LIBRARY), "palm-weevil", "chicken");
         assertEquals(List.of("palm-weevil"), warning(warnings, "no-evidence").about());
         assertTrue(!codes(warnings).contains("few-studies"), warnings::toString);
     }

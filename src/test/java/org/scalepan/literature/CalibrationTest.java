@@ -39,7 +39,10 @@ class CalibrationTest {
         List<HeldOut> all = calibration.tables().get(0).rows();
 
         assertEquals(12, all.size());
-        int cases = all.stream().filter(row -> row.coverage() == 0.9).mapToInt(HeldOut::cases).sum();
+        int cases = all.stream()
+                .filter(row -> row.coverage() == 0.9)
+                .mapToInt(HeldOut::cases)
+                .sum();
         assertEquals(calibration.leftOut().size(), cases);
         assertEquals(
                 cases,
@@ -67,6 +70,8 @@ class CalibrationTest {
         assertEquals(2, own.size());
         own.forEach(one -> assertEquals(LeaveOneOut.Remaining.ONE, one.place().remaining()));
         assertEquals(1, own.get(0).place().place() + own.get(1).place().place(), 0.02, "mirrored");
-        assertTrue(Math.abs(own.get(0).place().place() - 0.5) > 0.45, "outside 90 %: " + own.get(0).place());
+        assertTrue(
+                Math.abs(own.get(0).place().place() - 0.5) > 0.45,
+                "outside 90 %: " + own.get(0).place());
     }
 }

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.Asked;
@@ -52,7 +52,8 @@ class PairedEvidenceTest {
         }
         PairedEvidence paired = live(invented.library());
 
-        paired.ratios().forEach(ratio -> assertEquals(0.080018, ratio.samplingVariance(), 1e-6, "ln² of " + ratio.study()));
+        paired.ratios()
+                .forEach(ratio -> assertEquals(0.080018, ratio.samplingVariance(), 1e-6, "ln² of " + ratio.study()));
         RandomEffects.Pooled pooled = paired.pooled().orElseThrow();
         assertEquals(1.386294, pooled.mean(), 1e-6, "ln ratio");
         assertEquals(0.400436, pooled.tau2(), 5e-5);
@@ -64,7 +65,8 @@ class PairedEvidenceTest {
     @Test
     void a_single_case_takes_the_default_spread_once() {
         InventedResults invented = new InventedResults(folder);
-        STUDIES.forEach(study -> invented.exact("cockroach", study, 2, "kg-live").exact("sun-beetle", study, 8, "kg-live"));
+        STUDIES.forEach(
+                study -> invented.exact("cockroach", study, 2, "kg-live").exact("sun-beetle", study, 8, "kg-live"));
         Library library = invented.library();
         double error = Math.log(library.spreadDefaults().result());
         PairedEvidence paired = live(library);

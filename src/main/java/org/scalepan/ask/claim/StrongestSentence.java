@@ -80,7 +80,8 @@ final class StrongestSentence {
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
-        String behind = IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
+        String behind =
+                IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
         if (bounds.less()) {
             return new Instead(
                     where + side.words() + " "
@@ -109,7 +110,8 @@ final class StrongestSentence {
             return undecided(cell, where);
         }
         return new Instead(
-                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": " + ClaimWording.ratio(question, side, cell)
+                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": "
+                        + ClaimWording.ratio(question, side, cell)
                         + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
                         + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell),
                 Optional.of(cell.basis()),

@@ -109,9 +109,8 @@ public final class LeaveOneOut {
      * @throws IllegalArgumentException when the scale is out of range
      */
     public static List<HeldOut> table(List<StudyEffects> pools, double scale) {
-        return table(pools.stream()
-                .flatMap(pool -> leftOut(pool, scale).stream())
-                .toList());
+        return table(
+                pools.stream().flatMap(pool -> leftOut(pool, scale).stream()).toList());
     }
 
     /**

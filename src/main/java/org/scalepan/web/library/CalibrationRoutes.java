@@ -40,8 +40,7 @@ public final class CalibrationRoutes {
         return switch (format) {
             case CSV -> view.csv(style);
             case MARKDOWN ->
-                MarkdownRenderer.answer(
-                        view.document(Permalink.of(library, request.path(), parameters.resolved())));
+                MarkdownRenderer.answer(view.document(Permalink.of(library, request.path(), parameters.resolved())));
             case SVG -> Answer.of(Answer.SVG, new CalibrationSvg(view.all(), view.text()).svg());
             default -> Answer.of(Answer.JSON, Json.write(view.json(request.path(), parameters.resolved())));
         };

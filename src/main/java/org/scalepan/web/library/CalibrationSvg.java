@@ -47,7 +47,13 @@ final class CalibrationSvg {
                 Markup.text(words)));
         out.append("<title>").append(Markup.text(words)).append("</title>\n");
         out.append(String.format(Locale.ROOT, "<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>\n", WIDTH, HEIGHT));
-        text(out, 0, 18, INK, "start", "Studies held by the interval of the others, against what the interval promises");
+        text(
+                out,
+                0,
+                18,
+                INK,
+                "start",
+                "Studies held by the interval of the others, against what the interval promises");
         int panel = 0;
         for (Remaining remaining : Remaining.values()) {
             panel(out, remaining, LEFT + panel++ * (SIDE + GAP));

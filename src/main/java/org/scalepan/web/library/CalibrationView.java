@@ -29,15 +29,7 @@ final class CalibrationView {
     private static final double SPOKEN = 0.9;
 
     private static final List<String> COLUMNS = List.of(
-            "indicator",
-            "studies_remaining",
-            "coverage",
-            "cases",
-            "held",
-            "share_held",
-            "fewest",
-            "most",
-            "finding");
+            "indicator", "studies_remaining", "coverage", "cases", "held", "share_held", "fewest", "most", "finding");
 
     private final Library library;
     private final Calibration calibration;

@@ -42,8 +42,9 @@ class CalibrationAnswerTest {
         String text = RunningScalepan.given().get(PATH).jsonPath().getString("text");
 
         assertTrue(
-                text.matches("Intervals of 90 % hold, of the studies left out, [0-9]+ of [0-9]+ where one other remains, [0-9]+ of"
-                        + " [0-9]+ where two remain, [0-9]+ of [0-9]+ where three or more remain: within what chance allows\\."),
+                text.matches(
+                        "Intervals of 90 % hold, of the studies left out, [0-9]+ of [0-9]+ where one other remains, [0-9]+ of"
+                                + " [0-9]+ where two remain, [0-9]+ of [0-9]+ where three or more remain: within what chance allows\\."),
                 text);
     }
 
