@@ -73,14 +73,37 @@ public final class NitrousOxide {
         onSoil(nitrogen);
     }
 
-    /** In a dry climate the guidelines count no leaching (table 11.3). */
+    /**
+     * Mineral nitrogen that is not applied to a field, because what is spread there replaces it: what it would have given off is a credit,
+     * by the same tables and paths.
+     *
+     * @param nitrogen kg N a year that is replaced
+     */
+    public void replaced(ActivityTerm nitrogen) {
+        ActivityTerm less = nitrogen.times(-1);
+        avoid("in the field", less.times(soil("ef1", "synthetic")));
+        avoid("volatilised", less.times(soil("frac-gasf", "synthetic")).times(soil("ef4", "volatilised")));
+        if (leaches()) {
+            avoid("leached", less.times(soil("frac-leach", "all")).times(soil("ef5", "leached")));
+        }
+    }
+
+    private void avoid(String how, ActivityTerm nitrogenKept) {
+        builder.flow(Stage.CREDIT, "fertiliser replaced, " + how, Flux.N2O, nitrogenKept.times(TO_N2O));
+    }
+
     private void onSoil(ActivityTerm nitrogen) {
         add(
                 "volatilised",
                 nitrogen.times(soil("frac-gasm", "organic-and-grazing")).times(soil("ef4", "volatilised")));
-        if (!Moisture.of(climate).equals(Optional.of(Moisture.DRY))) {
+        if (leaches()) {
             add("leached", nitrogen.times(soil("frac-leach", "all")).times(soil("ef5", "leached")));
         }
+    }
+
+    /** In a dry climate the guidelines count no leaching (table 11.3). */
+    private boolean leaches() {
+        return !Moisture.of(climate).equals(Optional.of(Moisture.DRY));
     }
 
     private Factor soil(String quantity, String input) {

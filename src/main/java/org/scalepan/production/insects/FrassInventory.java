@@ -81,7 +81,13 @@ final class FrassInventory {
             builder.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
             n2o.spread(n);
         }
-        farm.frass().filter(InsectFarm.Frass::credited).ifPresent(frass -> credit(n));
+        if (farm.frass().filter(InsectFarm.Frass::credited).isPresent()) {
+            credit(n);
+            if (!stored) {
+                // Stored frass has no field in its account, so that the field of the fertiliser stays out too.
+                n2o.replaced(n);
+            }
+        }
     }
 
     private void leftOpen(InsectFarm.Frass frass) {
@@ -165,7 +171,8 @@ final class FrassInventory {
                     builder.remark(
                             Remark.METHOD,
                             "frass is credited as if each kg of its nitrogen replaced a kg of bought nitrogen: the figure is given"
-                                    + " with and without");
+                                    + " with and without. Where it is spread, the N2O of the field without it is credited too; where it is"
+                                    + " stored, neither field is counted");
                 });
     }
 }

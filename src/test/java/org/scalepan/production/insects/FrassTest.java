@@ -153,4 +153,26 @@ class FrassTest {
         assertTrue(plain.flows().stream().noneMatch(flow -> flow.stage() == Stage.CREDIT));
         assertTrue(Tally.remarks(plain, Remark.METHOD).stream().noneMatch(text -> text.contains("bought nitrogen")));
     }
+
+    /**
+     * 3 kg N of fertiliser not applied: 0.01 direct, 0.11 volatilised x 0.01, 0.24 leached x 0.011, times 44/28 (IPCC 2019, tables 11.1 and
+     * 11.3). Frass itself volatilises 0.21, so that less is credited than spread frass gives off.
+     */
+    @Test
+    void the_field_of_the_fertiliser_is_credited_as_the_field_of_the_frass_is_charged() {
+        Inventory credited =
+                farm("mealworm").frass(100, 0.03, Fate.SPREAD, true).inventory();
+        double avoided = Tally.yearly(credited, flow -> flow.stage() == Stage.CREDIT && flow.flux() == Flux.N2O);
+        double charged = Tally.yearly(credited, flow -> flow.stage() == Stage.MANURE && flow.flux() == Flux.N2O);
+
+        assertEquals(-3 * (0.01 + 0.11 * 0.01 + 0.24 * 0.011) * 44 / 28, avoided, 1e-3, "kg N2O a year");
+        assertTrue(charged > -avoided, "kg N2O a year: " + charged + " against " + avoided);
+    }
+
+    @Test
+    void stored_frass_has_no_field_and_gets_no_credit_for_one() {
+        Inventory credited =
+                farm("mealworm").frass(100, 0.03, Fate.STORED, true).inventory();
+        assertEquals(0, Tally.yearly(credited, flow -> flow.stage() == Stage.CREDIT && flow.flux() == Flux.N2O), 0.0);
+    }
 }
