@@ -170,7 +170,13 @@ public final class NormalMixture {
 
     /** The share below a value with its standard error, for equally probable components that are independent draws. */
     public Probability below(double value) {
-        return new Probability(shareBelow(value), standardErrorOfShare(value));
+        // Distances from a half are summed, so that a half is exactly that.
+        double distance = 0;
+        for (int j = 0; j < weights.length; j++) {
+            distance += weights[j] * (StandardNormal.probabilityBelow(score(value, j)) - 0.5);
+        }
+        double share = Math.min(1, Math.max(0, 0.5 + distance));
+        return new Probability(share, standardErrorOfShare(value));
     }
 
     private double standardErrorOfShare(double value) {
@@ -213,14 +219,16 @@ public final class NormalMixture {
      * @param times k: 1 for a quantity of which this is the natural logarithm, −1 for its reciprocal
      */
     public Estimated meanOfExponential(double times) {
+        // Distances from the first are summed, so that equal ones have exactly themselves as their mean.
+        double first = StrictMath.exp(times * means[0] + times * times * sds[0] * sds[0] / 2);
         double sum = 0;
         double squares = 0;
         for (int j = 0; j < weights.length; j++) {
-            double mean = StrictMath.exp(times * means[j] + times * times * sds[j] * sds[j] / 2);
-            sum += weights[j] * mean;
-            squares += weights[j] * mean * mean;
+            double distance = StrictMath.exp(times * means[j] + times * times * sds[j] * sds[j] / 2) - first;
+            sum += weights[j] * distance;
+            squares += weights[j] * distance * distance;
         }
-        return new Estimated(sum, Math.sqrt(Math.max(0, squares - sum * sum) / weights.length));
+        return new Estimated(first + sum, Math.sqrt(Math.max(0, squares - sum * sum) / weights.length));
     }
 
     /** The expected value: Σp_j·m_j. */

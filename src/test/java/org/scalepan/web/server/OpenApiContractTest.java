@@ -374,6 +374,7 @@ class OpenApiContractTest {
                     "form-mix",
                     "lower-bound",
                     "luc-bound",
+                    "kinds-averaged",
                     "later-boundary-lower",
                     "impossible-balance",
                     "unlike-energy",
