@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * Components of a mixture of normals that lie close together, each group replaced by the normal with its mean and variance. A group is a fifth of
- * the least standard deviation wide and 2 % deep in standard deviation, so that the shares below any value move by less than one in 10⁵.
+ * the least standard deviation wide and 2 % deep in standard deviation near the least (deeper where it is larger, as the root), so that the shares below any value move by less than one in 10⁵.
  *
  * @param weights of the groups, adding up to what the components add up to
  * @param means of the groups
@@ -14,7 +14,7 @@ import java.util.Optional;
 @SuppressWarnings("ArrayRecordComponent") // Never compared.
 record ComponentGroups(double[] weights, double[] means, double[] sds) {
     private static final double WIDTH = 0.2;
-    private static final double DEPTH = 0.02;
+    private static final double DEPTH = 0.01;
     /** More cells than this are no gain; and spreads so unlike, or none, are no neighbours. */
     private static final int MOST_CELLS = 1 << 16;
 
@@ -53,7 +53,7 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
     }
 
     private static double bin(double sd, double least) {
-        return StrictMath.log(sd / least) / DEPTH;
+        return (1 - Math.sqrt(least / sd)) / DEPTH;
     }
 
     private static ComponentGroups together(double[] weights, double[] means, double[] sds, int[] of, int count) {
