@@ -81,8 +81,7 @@ public final class LaterBoundaries {
                 && at(library, estimate, later) instanceof Evidence.PooledEvidence after
                 && before.bound() == after.bound()
                 && !studies(before).equals(studies(after))
-                && after.middle().finding().central()
-                        < before.middle().finding().central();
+                && after.centre() < before.centre();
     }
 
     private static Evidence at(Library library, PublishedEstimate estimate, Boundary boundary) {

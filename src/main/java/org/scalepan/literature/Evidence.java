@@ -181,6 +181,13 @@ public sealed interface Evidence {
             return places.get(places.size() - 1);
         }
 
+        /** The middle of what is known of the mean, at the medians of all conversions; nothing is drawn for it. */
+        public double centre() {
+            return hierarchy
+                    .map(pool -> StrictMath.exp(pool.between().pooledMean().quantile(0.5)))
+                    .orElseGet(() -> middle().finding().central());
+        }
+
         /** A study by its id, if it is among the eligible studies. */
         public Optional<Study> study(String id) {
             return studies.stream().filter(study -> study.id().equals(id)).findFirst();

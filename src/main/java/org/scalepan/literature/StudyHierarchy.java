@@ -218,9 +218,10 @@ public final class StudyHierarchy {
     public PooledDraws given(CommonRandomNumbers random) {
         double[] taus = posterior.at(random.uniforms(sizeOfDifferences()));
         Map<Map<HarmonisationStep, Double>, double[]> known = new HashMap<>();
+        Map<HarmonisationStep, double[]> drawn = new HashMap<>();
         double[][] conversions = new double[studies.size()][];
         for (int i = 0; i < conversions.length; i++) {
-            conversions[i] = known.computeIfAbsent(steps(i), steps -> deviation(steps, random));
+            conversions[i] = known.computeIfAbsent(steps(i), steps -> deviation(steps, drawn, random));
         }
         PooledDraws mean = PooledDraws.of(effects(), ids, taus, conversions);
         return of == IntervalOf.MEAN ? mean : mean.askedFor(further());
@@ -245,20 +246,31 @@ public final class StudyHierarchy {
     }
 
     /** The natural logarithm of what the conversions multiply by, less that at their medians. */
-    private static double[] deviation(Map<HarmonisationStep, Double> steps, CommonRandomNumbers random) {
+    private static double[] deviation(
+            Map<HarmonisationStep, Double> steps,
+            Map<HarmonisationStep, double[]> drawn,
+            CommonRandomNumbers random) {
         if (steps.isEmpty()) {
             return new double[0];
         }
         double[] sum = new double[random.size()];
-        double[] values = new double[sum.length];
         steps.forEach((step, weight) -> {
-            Arrays.fill(values, 1 / step.multiplier());
-            step.apply(values, random);
+            double[] logarithms = drawn.computeIfAbsent(step, one -> deviation(one, random));
             for (int i = 0; i < sum.length; i++) {
-                sum[i] += weight * StrictMath.log(values[i]);
+                sum[i] += weight * logarithms[i];
             }
         });
         return sum;
+    }
+
+    private static double[] deviation(HarmonisationStep step, CommonRandomNumbers random) {
+        double[] values = new double[random.size()];
+        Arrays.fill(values, 1 / step.multiplier());
+        step.apply(values, random);
+        for (int i = 0; i < values.length; i++) {
+            values[i] = StrictMath.log(values[i]);
+        }
+        return values;
     }
 
     /** Draws of the natural logarithm of what is asked. */

@@ -15,8 +15,10 @@ public final class InventedResults {
 
     private final OwnFolder folder;
 
+    /** A library in which studies of one product do not differ but by their own errors: closed forms are known there. */
     public InventedResults(Path path) {
         folder = new OwnFolder(path);
+        folder.rowLike("pooling", "pooling.between-studies", Map.of("scale", "0.000001"));
     }
 
     /** A lognormal result: its 95 % interval per kg live, at the farm gate, under AR6. */
@@ -24,9 +26,14 @@ public final class InventedResults {
         return row(product, source, Map.of("spread", "ci95", "low", text(low), "high", text(high)));
     }
 
-    /** A result without uncertainty, per a unit of one's own choice. */
+    /** A result with next to no uncertainty, one part in ten million, per a unit of one's own choice. */
     public InventedResults exact(String product, String source, double value, String per) {
-        return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value), "per", per));
+        return row(product, source, Map.of("spread", "range", "low", text(value * (1 - 1e-7)), "high", text(value * (1 + 1e-7)), "per", per));
+    }
+
+    /** A number that is printed as if it were certain, per kg live. */
+    public InventedResults certain(String product, String source, double value) {
+        return row(product, source, Map.of("spread", "range", "low", text(value), "high", text(value)));
     }
 
     /** A result per kg live with a tenth of uncertainty to either side, of the check grade given. */

@@ -63,12 +63,12 @@ class SentencesTest {
         Sentences say = sentences(live);
         Comparison.ComparedProduct item = comparison.items().get(0);
         assertEquals(
-                "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval; 1"
-                        + " study, own rows among them; AR6 GWP100, without land-use change where studies report it).",
+                "Argentinean cockroach, up to the farm gate: 2.0 (2.0 to 2.0) kg CO2e per kg live weight (90 % interval for what the next"
+                        + " study would find; 1 study, own rows among them; AR6 GWP100, without land-use change where studies report it).",
                 say.estimate(item.estimate()));
         assertEquals(
                 "Sun beetle has 4.5 (4.5 to 4.5) times the greenhouse gas emissions of Argentinean cockroach, per kg live"
-                        + " weight, up to the farm gate (90 % interval; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
+                        + " weight, up to the farm gate (90 % interval for what the next study of each would find; 1 study of Argentinean cockroach, own rows among them, 1 study of sun beetle, own rows among them; AR6"
                         + " GWP100, without land-use change where studies report it). Argentinean cockroach has less in more than 99 % of the"
                         + " draws; fewer than 3 studies on a side, those from memory not counted: the evidence is thin.",
                 say.versus(
@@ -128,11 +128,12 @@ class SentencesTest {
         String figure = "[0-9.]+ \\([0-9.]+ to [0-9.]+\\)";
         String estimate = say.estimate(item.estimate());
         assertTrue(
-                estimate.matches("[^0-9]+: " + figure + " .+ \\(90 % interval; [0-9]+ stud(y|ies).*\\)\\."), estimate);
+                estimate.matches("[^0-9]+: " + figure + " .+ \\(90 % interval for what the next study would find; [0-9]+ stud(y|ies).*\\)\\."),
+                estimate);
         String versus = say.versus(
                 item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
-        assertTrue(versus.contains("(90 % interval; " + item.estimate().studies() + " stud"), versus);
+        assertTrue(versus.contains("(90 % interval for what the next study of each would find; " + item.estimate().studies() + " stud"), versus);
         boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= ThinEvidence.FEWEST_STUDIES;
         assertEquals(enough, versus.endsWith("of the draws."), versus);
         assertFalse(versus.matches(".*(likely|certain|probability).*"), versus);

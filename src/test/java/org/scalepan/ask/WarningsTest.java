@@ -161,7 +161,7 @@ class WarningsTest {
                 .exact("cockroach", "oonincx-2010", 2, "kg-live")
                 .library();
         assertEquals(
-                "1 row of a user's own library lies over the bundled one.",
+                "2 rows of a user's own library lie over the bundled one.",
                 warning(warnings(library, Asked.of(library), "egg"), "own-library")
                         .text());
         assertEquals(

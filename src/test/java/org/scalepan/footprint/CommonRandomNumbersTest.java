@@ -27,8 +27,8 @@ class CommonRandomNumbersTest {
     void draws_depend_on_id_and_seed() {
         CommonRandomNumbers random = new CommonRandomNumbers(7, N);
 
-        assertArrayEquals(Draws.scores("feed", 7, N), random.scores("feed"));
-        assertArrayEquals(Draws.uniforms("study", 7, N), random.uniforms("study"));
+        assertArrayEquals(Draws.stratifiedScores("feed", 7, N), random.scores("feed"));
+        assertArrayEquals(Draws.stratified("study", 7, N), random.uniforms("study"));
     }
 
     @Test
@@ -68,11 +68,11 @@ class CommonRandomNumbersTest {
 
     @Test
     void cached_scores_equal_freshly_drawn_ones() {
-        assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
-        assertArrayEquals(Draws.scores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
-        assertArrayEquals(Draws.scores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
+        assertArrayEquals(Draws.stratifiedScores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
+        assertArrayEquals(Draws.stratifiedScores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
+        assertArrayEquals(Draws.stratifiedScores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
         assertArrayEquals(
-                Draws.scores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
+                Draws.stratifiedScores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
     }
 
     @Test
@@ -108,8 +108,8 @@ class CommonRandomNumbersTest {
         CommonRandomNumbers secondSample = new CommonRandomNumbers(ScoreSource.secondSeeded(7), N);
 
         assertFalse(Arrays.equals(new CommonRandomNumbers(7, N).scores("feed"), secondSample.scores("feed")));
-        assertArrayEquals(Draws.scores("anew/feed", 7, N), secondSample.scores("feed"));
-        assertArrayEquals(Draws.uniforms("anew/study", 7, N), secondSample.uniforms("study"));
+        assertArrayEquals(Draws.stratifiedScores("anew/feed", 7, N), secondSample.scores("feed"));
+        assertArrayEquals(Draws.stratified("anew/study", 7, N), secondSample.uniforms("study"));
     }
 
     @Test

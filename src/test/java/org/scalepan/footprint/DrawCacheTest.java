@@ -22,8 +22,8 @@ class DrawCacheTest {
         double[] scores = DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", false), seed, 300);
         double[] choice = DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", true), seed, 300);
 
-        assertArrayEquals(Draws.scores("kept-yield", seed, 300), scores);
-        assertArrayEquals(Draws.uniforms("kept-yield", seed, 300), choice);
+        assertArrayEquals(Draws.stratifiedScores("kept-yield", seed, 300), scores);
+        assertArrayEquals(Draws.stratified("kept-yield", seed, 300), choice);
         assertSame(scores, DrawCache.of(new CommonRandomNumbers.Substream("kept-yield", false), seed, 300));
     }
 
@@ -34,7 +34,7 @@ class DrawCacheTest {
         double[] others = DrawCache.values("kept-yield", other, seed, 300);
 
         double[] expected = new double[300];
-        other.fill(Draws.scores("kept-yield", seed, 300), expected);
+        other.fill(Draws.stratifiedScores("kept-yield", seed, 300), expected);
         assertArrayEquals(expected, others);
         assertSame(values, DrawCache.values("kept-yield", YIELD, seed, 300));
     }

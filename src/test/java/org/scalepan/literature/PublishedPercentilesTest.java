@@ -35,8 +35,10 @@ class PublishedPercentilesTest {
                 .gwp("ar5-100-feedback")
                 .per(FunctionalUnit.HUNDRED_G_PROTEIN)
                 .some(product)
-                .footprint(new CommonRandomNumbers(1, 10_000))
-                .summary(0.8);
+                .findings()
+                .map(finding -> Summary.of(finding.draw(new CommonRandomNumbers(1, 10_000)), 0.8))
+                .findFirst()
+                .orElseThrow();
         assertEquals(p10, summary.low(), 0.03 * p10, "kg CO2e per 100 g protein, p10");
         assertEquals(median, summary.median(), 0.03 * median, "kg CO2e per 100 g protein, median");
         assertEquals(p90, summary.high(), 0.03 * p90, "kg CO2e per 100 g protein, p90");
@@ -52,8 +54,10 @@ class PublishedPercentilesTest {
                 .at("retail")
                 .per(FunctionalUnit.HUNDRED_G_PROTEIN)
                 .some(product)
-                .footprint(new CommonRandomNumbers(1, 10_000))
-                .summary(0.8);
+                .findings()
+                .map(finding -> Summary.of(finding.draw(new CommonRandomNumbers(1, 10_000)), 0.8))
+                .findFirst()
+                .orElseThrow();
         assertEquals(p10, summary.low(), 0.03 * p10, "m2*yr per 100 g protein, p10");
         assertEquals(median, summary.median(), 0.03 * median, "m2*yr per 100 g protein, median");
         assertEquals(p90, summary.high(), 0.03 * p90, "m2*yr per 100 g protein, p90");

@@ -84,7 +84,7 @@ class StudyHierarchyTest {
 
     @Test
     void a_number_alone_errs_as_is_assumed_and_its_conversion_is_no_part_of_that() {
-        Harmonised alone = asked().only("oonincx-deboer-2012").some("mealworm").findings().findFirst().orElseThrow();
+        Harmonised alone = Asked.of(LIBRARY).only("oonincx-deboer-2012").some("mealworm").findings().findFirst().orElseThrow();
 
         assertTrue(alone.says(Note.Codes.ASSUMED_SPREAD));
         assertEquals(Math.log(alone.geometricSd()), alone.lnError(), 1e-12);

@@ -29,7 +29,7 @@ public final class RecordsSent {
                 "animals": "layers", "heads": 10, "breeding_stock": "included", "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
              "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
-             "strict": "yes", "coverage": 0.8, "draws": 1000, "seed": 7}
+             "strict": "yes", "of": "mean", "coverage": 0.8, "draws": 1000, "seed": 7}
             """;
     private static final String COUNTED_FARM = """
             {"system": {"kind": "insects", "product": "mealworm", "harvest": {"larvae": 5000000, "larvae_per_kg": 8000},

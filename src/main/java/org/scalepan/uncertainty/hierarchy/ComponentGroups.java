@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * Components of a mixture of normals that lie close together, each group replaced by the normal with its mean and variance. A group is a fifth of
- * the least standard deviation wide and 4 % deep in standard deviation, so that the shares below any value move by less than one in 10⁵.
+ * the least standard deviation wide and 2 % deep in standard deviation near the least (deeper where it is larger, as the root), so that the shares below any value move by less than one in 10⁵.
  *
  * @param weights of the groups, adding up to what the components add up to
  * @param means of the groups
@@ -14,7 +14,7 @@ import java.util.Optional;
 @SuppressWarnings("ArrayRecordComponent") // Never compared.
 record ComponentGroups(double[] weights, double[] means, double[] sds) {
     private static final double WIDTH = 0.2;
-    private static final double DEPTH = 0.04;
+    private static final double DEPTH = 0.01;
     /** More cells than this are no gain; and spreads so unlike, or none, are no neighbours. */
     private static final int MOST_CELLS = 1 << 16;
 
@@ -28,7 +28,10 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
             return Optional.empty();
         }
         double width = WIDTH * leastSd;
-        double cells = (Math.floor((high - low) / width) + 1) * (Math.floor(bin(mostSd, leastSd)) + 1);
+        // Cells lie evenly about the middle, so that the groups of a difference are those of the difference turned round.
+        double middle = low + (high - low) / 2;
+        double columnsBelow = Math.floor((high - middle) / width) + 1;
+        double cells = 2 * columnsBelow * (Math.floor(bin(mostSd, leastSd)) + 1);
         if (!(cells <= MOST_CELLS)) {
             return Optional.empty();
         }
@@ -38,7 +41,9 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
         int[] of = new int[weights.length];
         int count = 0;
         for (int j = 0; j < of.length; j++) {
-            int cell = (int) ((means[j] - low) / width) * rows + (int) bin(sds[j], leastSd);
+            double distance = means[j] - middle;
+            int column = (int) Math.min(Math.abs(distance) / width, columnsBelow - 1) + (distance < 0 ? (int) columnsBelow : 0);
+            int cell = column * rows + (int) bin(sds[j], leastSd);
             if (group[cell] < 0) {
                 group[cell] = count++;
             }
@@ -48,7 +53,7 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
     }
 
     private static double bin(double sd, double least) {
-        return StrictMath.log(sd / least) / DEPTH;
+        return (1 - Math.sqrt(least / sd)) / DEPTH;
     }
 
     private static ComponentGroups together(double[] weights, double[] means, double[] sds, int[] of, int count) {

@@ -16,6 +16,8 @@ public final class NormalMixture {
     private static final int MOST_STEPS = 200;
     /** Relative to the stretch in which a quantile is looked for: a little above the rounding of the sums. */
     private static final double CLOSE = 1e-14;
+    /** Relative to the least spread of a component: a step of Newton's method as short ends where its square is as good as nothing. */
+    private static final double NEARLY_CLOSE = 1e-8;
     /** From so many components on, quantiles are read from groups of them. */
     private static final int MANY = 512;
 
@@ -104,7 +106,7 @@ public final class NormalMixture {
 
     /**
      * The value not exceeded with the given probability: to about 10⁻¹⁴ of the spread of the mixture, and from {@value #MANY} components on,
-     * whose neighbours are taken together, to about 10⁻⁵ of it.
+     * whose neighbours are taken together, to about 10⁻⁴ of it.
      *
      * @param probability above 0 and below 1
      * @throws IllegalArgumentException when the probability is not between 0 and 1, or NaN
@@ -120,7 +122,9 @@ public final class NormalMixture {
         double z = StandardNormal.score(probability);
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
+        double leastSd = Double.POSITIVE_INFINITY;
         for (int j = 0; j < weights.length; j++) {
+            leastSd = Math.min(leastSd, sds[j]);
             double own = means[j] + z * sds[j];
             low = Math.min(low, own);
             high = Math.max(high, own);
@@ -129,6 +133,7 @@ public final class NormalMixture {
         double side = probability <= 0.5 ? 1 : -1;
         double wanted = probability <= 0.5 ? probability : 1 - probability;
         double close = CLOSE * (high - low);
+        double nearlyClose = Math.max(close, NEARLY_CLOSE * leastSd);
         double x = low + (high - low) / 2;
         for (int step = 0; step < MOST_STEPS && high - low > close; step++) {
             double excess = side * (share(x, side) - wanted);
@@ -141,7 +146,7 @@ public final class NormalMixture {
                 low = x;
             }
             double next = x - excess / density(x);
-            if (Math.abs(next - x) <= close) {
+            if (Math.abs(next - x) <= nearlyClose) {
                 return Math.min(Math.max(next, low), high);
             }
             // Newton's step while it stays inside, half the stretch otherwise.
@@ -165,15 +170,31 @@ public final class NormalMixture {
 
     /** The share above a value with its standard error, for equally probable components that are independent draws. */
     public Probability above(double value) {
-        return new Probability(shareAbove(value), standardErrorOfShare(value));
+        NormalMixture near = weights.length < MANY ? this : grouped();
+        return new Probability(near.shareAbove(value), standardErrorOfShare(value));
     }
 
     /** The share below a value with its standard error, for equally probable components that are independent draws. */
     public Probability below(double value) {
-        return new Probability(shareBelow(value), standardErrorOfShare(value));
+        NormalMixture near = weights.length < MANY ? this : grouped();
+        return new Probability(near.shareFromHalf(value), standardErrorOfShare(value));
+    }
+
+    /** The share below a value, by distances from a half, so that a half is exactly that. */
+    private double shareFromHalf(double value) {
+        double distance = 0;
+        for (int j = 0; j < weights.length; j++) {
+            distance += weights[j] * (StandardNormal.probabilityBelow(score(value, j)) - 0.5);
+        }
+        return Math.min(1, Math.max(0, 0.5 + distance));
     }
 
     private double standardErrorOfShare(double value) {
+        NormalMixture near = weights.length < MANY ? this : grouped();
+        return Math.sqrt(near.varianceOfShare(value) / weights.length);
+    }
+
+    private double varianceOfShare(double value) {
         double share = 0;
         double squares = 0;
         for (int j = 0; j < weights.length; j++) {
@@ -181,7 +202,7 @@ public final class NormalMixture {
             share += weights[j] * below;
             squares += weights[j] * below * below;
         }
-        return Math.sqrt(Math.max(0, squares - share * share) / weights.length);
+        return Math.max(0, squares - share * share);
     }
 
     /** Neighbouring components taken together; made when it is first asked for, and the same whoever makes it. */
@@ -213,14 +234,22 @@ public final class NormalMixture {
      * @param times k: 1 for a quantity of which this is the natural logarithm, −1 for its reciprocal
      */
     public Estimated meanOfExponential(double times) {
+        return weights.length < MANY
+                ? meanOfExponential(times, weights.length)
+                : grouped().meanOfExponential(times, weights.length);
+    }
+
+    private Estimated meanOfExponential(double times, int components) {
+        // Distances from the first are summed, so that equal ones have exactly themselves as their mean.
+        double first = StrictMath.exp(times * means[0] + times * times * sds[0] * sds[0] / 2);
         double sum = 0;
         double squares = 0;
         for (int j = 0; j < weights.length; j++) {
-            double mean = StrictMath.exp(times * means[j] + times * times * sds[j] * sds[j] / 2);
-            sum += weights[j] * mean;
-            squares += weights[j] * mean * mean;
+            double distance = StrictMath.exp(times * means[j] + times * times * sds[j] * sds[j] / 2) - first;
+            sum += weights[j] * distance;
+            squares += weights[j] * distance * distance;
         }
-        return new Estimated(sum, Math.sqrt(Math.max(0, squares - sum * sum) / weights.length));
+        return new Estimated(first + sum, Math.sqrt(Math.max(0, squares - sum * sum) / components));
     }
 
     /** The expected value: Σp_j·m_j. */

@@ -56,14 +56,14 @@ class ClaimCheckTest {
                 "beef",
                 100);
 
-        // Printed without a spread the cattle value is the middle of what is drawn; the insects' values are means.
+        // Printed without a spread the cattle value is the middle of its interval; the insects' values are means as printed.
         double ratio = check.asked()
                         .reference()
                         .orElseThrow()
                         .footprint()
                         .orElseThrow()
                         .median()
-                / check.asked().product().footprint().orElseThrow().mean();
+                / check.asked().product().results().get(0).printed().value().orElseThrow();
         assertEquals(printed, ratio, 0.03 * printed);
     }
 

@@ -127,14 +127,14 @@ class SensitivityTest {
     }
 
     @Test
-    void the_choice_of_study_is_an_input_of_a_published_product() {
+    void what_studies_differ_by_is_an_input_of_a_published_product() {
         Sensitivity answer = of("beef", Optional.empty());
         Sensitivity.UncertainInput choice = answer.inputs().stream()
-                .filter(input -> input.name().kind() == InputName.InputKind.CHOICE_OF_STUDY)
+                .filter(input -> input.name().kind() == InputName.InputKind.BETWEEN_STUDIES)
                 .findFirst()
                 .orElseThrow();
 
-        assertEquals("choice of study for beef", choice.name().words());
+        assertEquals("differences between studies of beef", choice.name().words());
         assertTrue(choice.share().total() > 0.3);
         Sensitivity.InputSwing swing = choice.swing().orElseThrow();
         assertTrue(swing.low() < answer.central() && answer.central() < swing.high());

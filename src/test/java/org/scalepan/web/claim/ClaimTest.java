@@ -162,7 +162,7 @@ class ClaimTest {
         String full = FARM.replace("{\"system\"", "{\"reference_system\"") + """
                  "product": "mealworm", "credit": "no", "indicator": "ghg", "percent_less": 50, "per": "kg-protein",
                  "boundary": "farm-gate", "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary",
-                 "protein": "corrected", "quality": "uncapped", "strict": "yes", "coverage": 0.8, "draws": 1000, "seed": 7}
+                 "protein": "corrected", "quality": "uncapped", "strict": "yes", "of": "mean", "coverage": 0.8, "draws": 1000, "seed": 7}
                 """;
         String none = "{\"product\": \"insects\", \"indicator\": \"land\", \"none\": \"yes\", \"draws\": 1000}";
         String text = FARM + "\"text\": \"half the emissions of chicken\", \"draws\": 1000}";

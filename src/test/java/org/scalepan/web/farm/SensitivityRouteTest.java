@@ -49,10 +49,10 @@ class SensitivityRouteTest {
     }
 
     @Test
-    void a_ratio_of_published_products_has_both_choices_of_study() {
+    void a_ratio_of_published_products_has_the_differences_between_studies_of_both() {
         JsonNode answer = answer("{\"product\": \"mealworm\", \"against\": \"beef\", \"boundary\": \"farm-gate\"}");
 
-        assertEquals("choice-of-study", JsonAt.text(answer, "/inputs/0/kind"));
+        assertEquals("between-studies", JsonAt.text(answer, "/inputs/0/kind"));
         assertTrue(JsonAt.array(answer, "/you_can_change").isEmpty());
         assertEquals(10_000, JsonAt.integer(answer, "/question/draws"));
     }

@@ -35,7 +35,7 @@ class SubstitutionRouteTest {
              "women": 900, "men": 700, "grams_per_meal": 50, "price_per_kg": 9, "cost_per_year": 30000,
              "currency": "EUR", "on": "kg-protein", "as": "food", "credit": "no", "boundary": "farm-gate",
              "luc": "exclude", "gwp": "ar6-100", "region": "world", "grade": "memory", "protein": "crude",
-             "quality": "capped", "strict": "no", "coverage": 0.8, "draws": 1000, "seed": 2}
+             "quality": "capped", "strict": "no", "of": "mean", "coverage": 0.8, "draws": 1000, "seed": 2}
             """;
     private static final String FARM = """
             {"system": {"kind": "insects", "product": "palm-weevil", "name": "bins", "harvest": {"kg_per_year": 500},

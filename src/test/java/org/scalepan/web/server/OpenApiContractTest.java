@@ -374,6 +374,7 @@ class OpenApiContractTest {
                     "minerals-eaten",
                     "lower-bound",
                     "luc-bound",
+                    "kinds-averaged",
                     "later-boundary-lower",
                     "impossible-balance",
                     "unlike-energy",
