@@ -29,7 +29,7 @@ class RecordNextTest {
         assertEquals("feed", JsonAt.text(next, "/0/field"));
         assertEquals("not-counted", JsonAt.text(next, "/0/kind"));
         assertEquals("energy", JsonAt.text(next, "/1/field"));
-        assertFalse(next.path(0).has("share"), "nobody knows the share of what is not counted");
+        assertFalse(JsonAt.node(next, "/0").has("share"), "nobody knows the share of what is not counted");
     }
 
     @Test
@@ -41,7 +41,7 @@ class RecordNextTest {
 
         List<Double> shares = new ArrayList<>();
         next.forEach(one -> {
-            if (one.path("kind").asText().equals("filled")) {
+            if (JsonAt.text(one, "/kind").equals("filled")) {
                 shares.add(JsonAt.number(one, "/share"));
             }
         });

@@ -150,13 +150,14 @@ class ConcurrencyLimiterTest {
     }
 
     @Test
-    void the_routes_that_draw_are_the_ones_that_are_limited() {
+    void the_routes_that_draw_or_pool_the_whole_library_are_the_ones_that_are_limited() {
         Set<String> computing = new TreeSet<>();
         RunningScalepan.routes().stream().filter(Route::computes).forEach(route -> computing.add(route.path()));
 
         assertEquals(
                 Set.of(
                         "/v1/brief",
+                        "/v1/calibration",
                         "/v1/claim",
                         "/v1/comparison",
                         "/v1/break-even",
