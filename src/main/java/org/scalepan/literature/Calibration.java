@@ -32,16 +32,6 @@ import org.scalepan.uncertainty.hierarchy.LeaveOneOut;
  * @param tables the table of all, then one for each indicator with cases
  */
 public record Calibration(int pools, List<StudyLeftOut> leftOut, List<CalibrationTable> tables) {
-<<<<<<< HEAD
-=======
-    /**
-     * σ of the half-normal prior of the standard deviation between studies on ln. Studies of a product then differ by less than a factor of
-     * e^(1.96 × 0.5) = 2.7 from their middle in 95 % of the prior's weight at its scale. The choice is this library's; Röver et al. (2021), Res.
-     * Synth. Methods 12, 448, discuss it for ln ratios.
-     */
-    public static final double PRIOR_SCALE = 0.5;
-
->>>>>>> wt-g
     public Calibration {
         leftOut = List.copyOf(leftOut);
         tables = List.copyOf(tables);
