@@ -14,6 +14,7 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
+import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
 /** A number was seen, and nobody can look up where: it is shown and marked, and no sentence quotes it. */
@@ -43,7 +44,7 @@ class UnidentifiedPublicationTest {
         var answer = Reply.to(
                         "/v1/claim?product=house-cricket:meal&reference=house-cricket&times_less=1&boundary=processing-gate&draws=1000")
                 .json();
-        String instead = answer.findValue("say_instead").path("sentence").asText();
+        String instead = JsonAt.text(answer.findValue("say_instead"), "/sentence");
         assertTrue(instead.contains("is not identified and cannot be cited"), instead);
     }
 
