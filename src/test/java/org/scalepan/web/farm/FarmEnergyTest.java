@@ -15,7 +15,7 @@ class FarmEnergyTest {
     private static final String FARM = """
             {"kind": "insects", "name": "bakery cellar", "product": "mealworm", "region": "france",
              "harvest": {"kg_per_year": 100},
-             "feed": [{"ingredient": "wheat-bran", "kg": 360, "energy_per_kg": 2}],
+             "feed": [{"ingredient": "wheat-bran", "kg": 360, "burden": "economic", "energy_per_kg": 2}],
              "energy": [{"carrier": "grid-electricity", "amount": 500}], "water_m3": 2}""";
 
     private static JsonNode answer(String path, String rest) {

@@ -197,7 +197,7 @@ class FootprintTest {
     void a_figure_of_records_tells_the_worst_grade_among_its_factors() {
         JsonNode farm = Posted.answer("""
                         {"system": {"kind": "insects", "product": "mealworm", "harvest": {"kg_per_year": 1000},
-                         "feed": [{"ingredient": "wheat-bran", "kg": 2000}], "energy": []}, "indicators": ["land"], "draws": 1000}""").path("footprints").path(0);
+                         "feed": [{"ingredient": "wheat-bran", "kg": 2000, "burden": "mass"}], "energy": []}, "indicators": ["land"], "draws": 1000}""").path("footprints").path(0);
         // Land of wheat bran follows from yields that were seen quoted; the protein of mealworm was seen quoted too.
         assertEquals("secondary", JsonAt.text(farm, "/lowest_grade"), farm.toString());
     }
