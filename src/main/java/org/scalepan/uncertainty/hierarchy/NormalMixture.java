@@ -134,7 +134,8 @@ public final class NormalMixture {
         double wanted = probability <= 0.5 ? probability : 1 - probability;
         double close = CLOSE * (high - low);
         double nearlyClose = Math.max(close, NEARLY_CLOSE * leastSd);
-        double x = low + (high - low) / 2;
+        double guess = mean() + z * sd();
+        double x = guess > low && guess < high ? guess : low + (high - low) / 2;
         for (int step = 0; step < MOST_STEPS && high - low > close; step++) {
             double excess = side * (share(x, side) - wanted);
             if (excess == 0) {
