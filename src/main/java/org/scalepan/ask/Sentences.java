@@ -196,8 +196,7 @@ public final class Sentences {
                 + bounds(" Counted beside what is asked are ", all, Estimate::countedBeyond);
     }
 
-    private static String bounds(
-            String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
+    private static String bounds(String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
         String named = sides.stream()
                 .filter(side -> !what.apply(side).isEmpty())
                 .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())

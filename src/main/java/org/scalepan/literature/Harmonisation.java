@@ -124,8 +124,9 @@ final class Harmonisation {
                 .collect(Collectors.joining(", "));
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of("what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
-                        + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
+                : Optional.of(
+                        "what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
+                                + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
     }
 
     private boolean isIdentified(PublishedResult result) {

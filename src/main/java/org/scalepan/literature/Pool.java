@@ -176,8 +176,12 @@ public final class Pool {
             boolean again = item.says(Note.Codes.LAND_FROM_RETAIL)
                     && findings.stream()
                             .anyMatch(other -> other.result().boundary() == question.boundary()
-                                    && other.result().study().equals(item.result().study())
-                                    && other.result().product().equals(item.result().product()));
+                                    && other.result()
+                                            .study()
+                                            .equals(item.result().study())
+                                    && other.result()
+                                            .product()
+                                            .equals(item.result().product()));
             if (again) {
                 unused.add(new Unused(
                         item.result(),
@@ -275,7 +279,8 @@ public final class Pool {
         if (sameForm.isEmpty() && !ofForm.isEmpty()) {
             return question.lowestGrade() == Grade.SECONDARY
                     ? "no number of it was seen for this library"
-                    : "no number of it was checked as well as grade=" + question.lowestGrade().id() + " asks";
+                    : "no number of it was checked as well as grade="
+                            + question.lowestGrade().id() + " asks";
         }
         if (sameForm.isEmpty()) {
             return "its results are about other forms, "

@@ -44,7 +44,8 @@ final class StrongestSentence {
                             + question.reference()
                                     .map(other -> " against " + other.words())
                                     .orElse("")
-                            + " from this library" + unciteable() + "; if you have a farm's records, send them as a system.",
+                            + " from this library" + unciteable()
+                            + "; if you have a farm's records, send them as a system.",
                     Optional.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
@@ -210,8 +211,7 @@ final class StrongestSentence {
 
     /** A figure that leaves out something usual, or counts more than is asked, is a bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
-        List<Bound> bounds = Stream.concat(
-                        Stream.of(cell.product()), cell.reference().stream())
+        List<Bound> bounds = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .map(GridCell.Evidenced::bound)
                 .filter(bound -> bound != Bound.EXACT)
                 .toList();

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.Asked;
+import org.scalepan.JsonAt;
 import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.literature.Evidence;
@@ -43,7 +44,7 @@ class UnidentifiedPublicationTest {
         var answer = Reply.to(
                         "/v1/claim?product=house-cricket:meal&reference=house-cricket&times_less=1&boundary=processing-gate&draws=1000")
                 .json();
-        String instead = answer.findValue("say_instead").path("sentence").asText();
+        String instead = JsonAt.text(answer.findValue("say_instead"), "/sentence");
         assertTrue(instead.contains("is not identified and cannot be cited"), instead);
     }
 
@@ -61,7 +62,8 @@ class UnidentifiedPublicationTest {
                 .at("processing-gate")
                 .some("house-cricket");
         assertEquals(List.of("dreyer-2021"), some.sources());
-        assertTrue(some.unused().stream().anyMatch(item -> item.reason().startsWith("its publication is not identified")));
+        assertTrue(
+                some.unused().stream().anyMatch(item -> item.reason().startsWith("its publication is not identified")));
     }
 
     @Test

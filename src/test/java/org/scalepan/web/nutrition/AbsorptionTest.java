@@ -7,12 +7,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
 /** What people take up of iron and zinc is shown as a trial measured it, and never made into a content or advice. */
 class AbsorptionTest {
-    private static final JsonNode ANSWER =
-            Reply.to("/v1/nutrition?products=house-cricket:dried,beef&basis=100g-dry-matter").json();
+    private static final JsonNode ANSWER = Reply.to(
+                    "/v1/nutrition?products=house-cricket:dried,beef&basis=100g-dry-matter")
+            .json();
 
     private static List<JsonNode> trials(int food) {
         return StreamSupport.stream(
@@ -23,22 +25,23 @@ class AbsorptionTest {
     @Test
     void a_trial_is_shown_with_its_meal_its_people_and_its_source() {
         JsonNode iron = trials(0).stream()
-                .filter(trial -> trial.path("row").asText().equals("mwangi-2022.house-cricket.iron.absorption"))
+                .filter(trial -> JsonAt.text(trial, "/row").equals("mwangi-2022.house-cricket.iron.absorption"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(0.0306, iron.path("value").asDouble(), "part of the iron of the crickets");
-        assertEquals("iron of the crickets, refined maize porridge", iron.path("meal").asText());
-        assertTrue(iron.path("people").asText().contains("20 women"));
+        assertEquals(0.0306, JsonAt.number(iron, "/value"), "part of the iron of the crickets");
+        assertEquals("iron of the crickets, refined maize porridge", JsonAt.text(iron, "/meal"));
+        assertTrue(JsonAt.text(iron, "/people").contains("20 women"));
         assertTrue(ANSWER.path("references").toString().contains("mwangi-2022"));
     }
 
     @Test
     void the_reference_meal_of_the_same_trial_stands_beside_it() {
         JsonNode porridge = trials(0).stream()
-                .filter(trial -> trial.path("reference").asBoolean() && trial.path("nutrient").asText().equals("iron"))
+                .filter(trial -> JsonAt.flag(trial, "/reference")
+                        && JsonAt.text(trial, "/nutrient").equals("iron"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(0.142, porridge.path("value").asDouble(), "part of iron sulfate, without crickets");
+        assertEquals(0.142, JsonAt.number(porridge, "/value"), "part of iron sulfate, without crickets");
     }
 
     @Test
@@ -49,10 +52,10 @@ class AbsorptionTest {
     @Test
     void every_food_with_iron_or_zinc_is_warned_about_and_nobody_is_advised() {
         JsonNode warning = StreamSupport.stream(ANSWER.path("warnings").spliterator(), false)
-                .filter(one -> one.path("code").asText().equals("minerals-eaten"))
+                .filter(one -> JsonAt.text(one, "/code").equals("minerals-eaten"))
                 .findFirst()
                 .orElseThrow();
         assertEquals("[\"house-cricket:dried\",\"beef\"]", warning.path("about").toString());
-        assertTrue(warning.path("text").asText().endsWith("this is no advice."));
+        assertTrue(JsonAt.text(warning, "/text").endsWith("this is no advice."));
     }
 }
