@@ -73,8 +73,7 @@ public record Coverage(List<CoverageCell> cells) {
     private static CoverageCell cell(Library library, Product product, Indicator indicator, Boundary boundary) {
         Evidence evidence = Pool.of(library, question(library, product, indicator, boundary));
         if (evidence instanceof Evidence.PooledEvidence some) {
-            return new CoverageCell(
-                    product, indicator, boundary, some.studies().size(), worst(some), Optional.empty());
+            return new CoverageCell(product, indicator, boundary, some.studies().size(), worst(some), Optional.empty());
         }
         return new CoverageCell(
                 product,
@@ -113,8 +112,7 @@ public record Coverage(List<CoverageCell> cells) {
     }
 
     private static Stream<Grade> grades(HarmonisationStep step) {
-        if (step instanceof HarmonisationStep.ToUnit unit
-                && unit.step() instanceof ChainStep.PublishedStep published) {
+        if (step instanceof HarmonisationStep.ToUnit unit && unit.step() instanceof ChainStep.PublishedStep published) {
             return Stream.of(published.row().cited().check());
         }
         if (step instanceof HarmonisationStep.ByStages stages) {

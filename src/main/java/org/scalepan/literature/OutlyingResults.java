@@ -73,7 +73,8 @@ public final class OutlyingResults {
      * basis of feed, horizon of warming and land-use change counted in or not make another basis.
      */
     private OnBasis onBasis(PublishedResult result) {
-        Indicator indicator = java.util.Objects.requireNonNull(library.indicators().get(result.indicator()));
+        Indicator indicator =
+                java.util.Objects.requireNonNull(library.indicators().get(result.indicator()));
         Product product = java.util.Objects.requireNonNull(library.products().get(result.product()));
         FunctionalUnit printed = FunctionalUnit.of(result.per()).orElseThrow();
         FunctionalUnit usual = FunctionalUnit.of(indicator.defaultPer()).orElse(printed);
@@ -98,9 +99,8 @@ public final class OutlyingResults {
     }
 
     private static String basis(PublishedResult result, FunctionalUnit unit) {
-        String horizon = result.gwp()
-                .map(set -> set.contains("-20") ? "20 years" : "")
-                .orElse("");
+        String horizon =
+                result.gwp().map(set -> set.contains("-20") ? "20 years" : "").orElse("");
         return String.join(
                         "/",
                         result.product(),

@@ -76,6 +76,10 @@ public final class MemoryFactors {
                 .distinct()
                 .collect(Collectors.joining(", "));
         return new MemoryFactor(
-                row.text("id"), read.table(), about, row.optional(read.quantity()).orElse(read.quantity()), read.usedBy());
+                row.text("id"),
+                read.table(),
+                about,
+                row.optional(read.quantity()).orElse(read.quantity()),
+                read.usedBy());
     }
 }

@@ -47,7 +47,8 @@ final class StrongestSentence {
                             + question.reference()
                                     .map(other -> " against " + other.words())
                                     .orElse("")
-                            + " from this library" + unciteable() + "; if you have a farm's records, send them as a system.",
+                            + " from this library" + unciteable()
+                            + "; if you have a farm's records, send them as a system.",
                     Optional.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),

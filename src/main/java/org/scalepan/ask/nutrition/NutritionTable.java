@@ -164,8 +164,8 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                         + " a trial with people is held it is shown as measured, for its meal and people; this is no advice.",
                 facts -> !facts.absorption().isEmpty()
                         || facts.figures().stream()
-                        .filter(figure -> MINERALS_OF_TRIALS.contains(figure.id()))
-                        .anyMatch(figure -> figure.content() instanceof Content.HeldContent));
+                                .filter(figure -> MINERALS_OF_TRIALS.contains(figure.id()))
+                                .anyMatch(figure -> figure.content() instanceof Content.HeldContent));
     }
 
     private void memory(List<Warning> warnings) {

@@ -122,9 +122,9 @@ public final class CoverageRoutes {
                 Envelope.open(library, request.path(), request.parameters().resolved());
         node.put("count", factors.size());
         ArrayNode tables = node.putArray("by_table");
-        MemoryFactors.byTable(factors).forEach((table, count) -> tables.addObject()
-                .put("table", table)
-                .put("count", count));
+        MemoryFactors.byTable(factors)
+                .forEach(
+                        (table, count) -> tables.addObject().put("table", table).put("count", count));
         ArrayNode items = node.putArray("items");
         for (MemoryFactors.MemoryFactor factor : factors) {
             ObjectNode item = items.addObject();

@@ -151,8 +151,8 @@ final class NutritionView {
                 ? Print.content(trial.value().getAsDouble())
                 : Print.content(trial.low().orElseThrow()) + " to "
                         + Print.content(trial.high().orElseThrow());
-        return trial.nutrient() + ", " + trial.quantity() + " " + many + " (" + trial.unit() + ") of "
-                + trial.meal() + "; " + trial.people() + " (" + trial.source() + ")";
+        return trial.nutrient() + ", " + trial.quantity() + " " + many + " (" + trial.unit() + ") of " + trial.meal()
+                + "; " + trial.people() + " (" + trial.source() + ")";
     }
 
     private static ObjectNode quality(MeasuredQuality measured) {

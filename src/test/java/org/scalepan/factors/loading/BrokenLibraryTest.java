@@ -311,9 +311,11 @@ class BrokenLibraryTest {
 
     @Test
     void a_reason_for_a_result_that_is_not_held_is_refused() {
-        String place = copy.set("outliers.csv", "bartl-2011.milk.highland.land.kg-product", "id", "bartl-2011.milk.land");
+        String place =
+                copy.set("outliers.csv", "bartl-2011.milk.highland.land.kg-product", "id", "bartl-2011.milk.land");
         copy.assertFaults(
-                place + ": unknown result \"bartl-2011.milk.land\"; a reason is about a row of results.csv or feed_conversion.csv");
+                place
+                        + ": unknown result \"bartl-2011.milk.land\"; a reason is about a row of results.csv or feed_conversion.csv");
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.Asked;
+import org.scalepan.JsonAt;
 import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.literature.Evidence;
@@ -62,7 +63,8 @@ class UnidentifiedPublicationTest {
                 .at("processing-gate")
                 .some("house-cricket");
         assertEquals(List.of("dreyer-2021"), some.sources());
-        assertTrue(some.unused().stream().anyMatch(item -> item.reason().startsWith("its publication is not identified")));
+        assertTrue(
+                some.unused().stream().anyMatch(item -> item.reason().startsWith("its publication is not identified")));
     }
 
     @Test

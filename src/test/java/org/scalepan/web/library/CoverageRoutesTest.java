@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Asked;
+import org.scalepan.JsonAt;
 import org.scalepan.Libraries;
 import org.scalepan.factors.AminoAcidContent;
 import org.scalepan.factors.Boundary;
@@ -46,8 +47,9 @@ class CoverageRoutesTest {
     void a_default_question_has_an_answer_for_so_many_products(
             String indicator, String boundary, String per, int products) {
         assertEquals(per, LIBRARY.indicators().get(indicator).defaultPer());
-        List<String> found =
-                filled(indicator, boundary).stream().map(cell -> cell.product().id()).toList();
+        List<String> found = filled(indicator, boundary).stream()
+                .map(cell -> cell.product().id())
+                .toList();
         assertTrue(found.size() >= products, () -> found.size() + " products: " + found);
     }
 
@@ -85,24 +87,29 @@ class CoverageRoutesTest {
                         Collectors.mapping(AminoAcidContent::acid, Collectors.toSet())))
                 .entrySet()
                 .stream()
-                .filter(held -> held.getValue().size() == LIBRARY.ids("amino_acids").size())
+                .filter(held ->
+                        held.getValue().size() == LIBRARY.ids("amino_acids").size())
                 .map(java.util.Map.Entry::getKey)
                 .collect(Collectors.toCollection(TreeSet::new));
         assertTrue(complete.size() >= 20, () -> complete.size() + " profiles: " + complete);
         for (String food : complete) {
-            JsonNode answer = Reply.to("/v1/nutrition?basis=100g-edible&products=" + food)
-                    .json();
+            JsonNode answer =
+                    Reply.to("/v1/nutrition?basis=100g-edible&products=" + food).json();
             assertTrue(answer.findValue("amino_acid_score") != null, () -> food + ": " + answer);
         }
     }
 
     @Test
     void the_route_has_every_cell_and_says_why_one_is_empty() {
-        JsonNode crickets = Reply.to("/v1/library/coverage?product=house-cricket").json();
-        assertEquals(5 * 4 + 2, crickets.path("count").asInt(), "five indicators at four boundaries, feed at the animal");
+        JsonNode crickets =
+                Reply.to("/v1/library/coverage?product=house-cricket").json();
+        assertEquals(
+                5 * 4 + 2,
+                JsonAt.integer(crickets, "/count"),
+                "five indicators at four boundaries, feed at the animal");
         for (JsonNode cell : crickets.path("items")) {
-            assertEquals(cell.path("studies").asInt() == 0, cell.has("reason"), cell::toString);
-            assertEquals(cell.path("studies").asInt() > 0, cell.has("worst_grade"), cell::toString);
+            assertEquals(JsonAt.integer(cell, "/studies") == 0, cell.has("reason"), cell::toString);
+            assertEquals(JsonAt.integer(cell, "/studies") > 0, cell.has("worst_grade"), cell::toString);
         }
     }
 
@@ -120,17 +127,20 @@ class CoverageRoutesTest {
     void factors_from_memory_are_listed_with_their_table_and_what_reads_it() {
         JsonNode answer = Reply.to("/v1/library/memory-factors").json();
         List<MemoryFactors.MemoryFactor> factors = MemoryFactors.of(LIBRARY);
-        assertEquals(factors.size(), answer.path("count").asInt());
+        assertEquals(factors.size(), JsonAt.integer(answer, "/count"));
         assertEquals(
                 factors.size(),
                 StreamSupport.stream(answer.path("by_table").spliterator(), false)
-                        .mapToInt(table -> table.path("count").asInt())
+                        .mapToInt(table -> JsonAt.integer(table, "/count"))
                         .sum(),
                 "the tables add up");
         for (MemoryFactors.MemoryFactor factor : factors) {
-            assertEquals("memory", LIBRARY.row(factor.table(), factor.id()).orElseThrow().text("check"));
+            assertEquals(
+                    "memory",
+                    LIBRARY.row(factor.table(), factor.id()).orElseThrow().text("check"));
             assertFalse(factor.usedBy().isEmpty(), factor::id);
         }
-        assertTrue(factors.stream().noneMatch(factor -> factor.table().equals("waste_factors")), "no inventory reads it");
+        assertTrue(
+                factors.stream().noneMatch(factor -> factor.table().equals("waste_factors")), "no inventory reads it");
     }
 }

@@ -12,8 +12,9 @@ import org.scalepan.web.Reply;
 
 /** What people take up of iron and zinc is shown as a trial measured it, and never made into a content or advice. */
 class AbsorptionTest {
-    private static final JsonNode ANSWER =
-            Reply.to("/v1/nutrition?products=house-cricket:dried,beef&basis=100g-dry-matter").json();
+    private static final JsonNode ANSWER = Reply.to(
+                    "/v1/nutrition?products=house-cricket:dried,beef&basis=100g-dry-matter")
+            .json();
 
     private static List<JsonNode> trials(int food) {
         return StreamSupport.stream(
@@ -36,7 +37,8 @@ class AbsorptionTest {
     @Test
     void the_reference_meal_of_the_same_trial_stands_beside_it() {
         JsonNode porridge = trials(0).stream()
-                .filter(trial -> JsonAt.flag(trial, "/reference") && JsonAt.text(trial, "/nutrient").equals("iron"))
+                .filter(trial -> JsonAt.flag(trial, "/reference")
+                        && JsonAt.text(trial, "/nutrient").equals("iron"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(0.142, JsonAt.number(porridge, "/value"), "part of iron sulfate, without crickets");
