@@ -18,7 +18,11 @@ public final class LognormalMixture {
         this.logarithm = logarithm;
     }
 
-    /** @param logarithm natural logarithm of the quantity, a component for each draw */
+    /**
+     * A quantity by its logarithm.
+     *
+     * @param logarithm natural logarithm of the quantity, a component for each draw
+     */
     public static LognormalMixture of(NormalMixture logarithm) {
         return new LognormalMixture(logarithm);
     }
