@@ -18,7 +18,7 @@ public final class LognormalMixture {
         this.logarithm = logarithm;
     }
 
-    /** @param logarithm natural logarithm of the quantity, a component for each draw */
+    /** The quantity whose natural logarithm is a mixture, with a component for each draw. */
     public static LognormalMixture of(NormalMixture logarithm) {
         return new LognormalMixture(logarithm);
     }

@@ -9,6 +9,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Grade;
 import org.scalepan.uncertainty.Probability;
+import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
 
@@ -47,7 +48,8 @@ final class ComparisonCsv {
             "sources",
             "text",
             "bound",
-            "times_less_bound");
+            "times_less_bound",
+            "interval_of");
 
     private final Comparison comparison;
     private final Sentences sentences;
@@ -120,6 +122,7 @@ final class ComparisonCsv {
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));
+        line.text(EstimateJson.intervalOf(estimate).orElse(""));
         line.end();
     }
 }
