@@ -37,7 +37,8 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** What stands against a ratio of the figure: a draw of it that is not above zero. */
     default Optional<NoRatio> noRatio() {
-        return footprint().filter(Footprint::isPositive).isPresent() || footprint().isEmpty()
+        return footprint().filter(Footprint::isPositive).isPresent()
+                        || footprint().isEmpty()
                 ? Optional.empty()
                 : Optional.of(NoRatio.NOT_ABOVE_ZERO);
     }

@@ -39,7 +39,8 @@ public final class Estimating {
         Evidence evidence = Pool.of(library, basis.question(item));
         if (evidence instanceof Evidence.PooledEvidence some) {
             Optional<PublishedEstimate> same = underOtherLandUse(library, item, basis, sampling)
-                    .filter(other -> other.evidence() instanceof Evidence.PooledEvidence pooled && pooled.drawsAs(some));
+                    .filter(other ->
+                            other.evidence() instanceof Evidence.PooledEvidence pooled && pooled.drawsAs(some));
             if (same.isPresent()) {
                 return new PublishedEstimate(
                         item, evidence, same.get().footprint(), same.get().summary(), List.of(), List.of());
@@ -66,8 +67,8 @@ public final class Estimating {
     private static Optional<PublishedEstimate> underOtherLandUse(
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
         return basis.withOtherLandUse()
-                .flatMap(other -> EstimateCache.of(library)
-                        .known(new EstimateCache.EstimateKey(item, other, sampling)));
+                .flatMap(
+                        other -> EstimateCache.of(library).known(new EstimateCache.EstimateKey(item, other, sampling)));
     }
 
     private static List<CompositionRow> composition(Library library, ProductForm item, Grade lowest) {
@@ -89,8 +90,10 @@ public final class Estimating {
                                 .equals(evidence.question().indicator().id()))
                 .map(result -> new Unused(result, "it is about another indicator, " + result.indicator()));
         return Stream.concat(evidence.unused().stream(), others)
-                .filter(unused ->
-                        unused.result().cited().check().isAtLeast(evidence.question().lowestGrade()))
+                .filter(unused -> unused.result()
+                        .cited()
+                        .check()
+                        .isAtLeast(evidence.question().lowestGrade()))
                 .toList();
     }
 }

@@ -20,7 +20,6 @@ public final class Likelihood {
      */
     public static final int FEWEST_STUDIES = 3;
 
-
     private Likelihood() {}
 
     /**

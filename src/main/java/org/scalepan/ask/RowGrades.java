@@ -16,9 +16,12 @@ final class RowGrades {
     private final Map<String, Grade> byId = new HashMap<>();
 
     private RowGrades(Library library) {
-        library.tables().forEach(table -> table.rows()
-                .forEach(row -> row.optional("id")
-                        .ifPresent(id -> row.optional("check").flatMap(Grade::of).ifPresent(grade -> byId.put(id, grade)))));
+        library.tables()
+                .forEach(table -> table.rows()
+                        .forEach(row -> row.optional("id")
+                                .ifPresent(id -> row.optional("check")
+                                        .flatMap(Grade::of)
+                                        .ifPresent(grade -> byId.put(id, grade)))));
     }
 
     private static RowGrades of(Library library) {

@@ -55,7 +55,8 @@ public final class Sentences {
         String where = capital(name(estimate)) + ", " + boundary();
         return estimate.summary()
                 .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " ("
-                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")."
+                        + uncounted(estimate)
                         + contradicted(estimate)
                         + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");
@@ -168,8 +169,7 @@ public final class Sentences {
                 + bounds(" Counted beside what is asked are ", all, Estimate::countedBeyond);
     }
 
-    private static String bounds(
-            String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
+    private static String bounds(String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
         String named = sides.stream()
                 .filter(side -> !what.apply(side).isEmpty())
                 .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())

@@ -70,7 +70,8 @@ public sealed interface Evidence {
         private List<List<Object>> trail() {
             return studies.stream()
                     .map(study -> study.findings().stream()
-                            .<Object>map(finding -> List.of(finding.result().id(), finding.geometricSd(), finding.steps()))
+                            .<Object>map(
+                                    finding -> List.of(finding.result().id(), finding.geometricSd(), finding.steps()))
                             .toList())
                     .toList();
         }

@@ -125,8 +125,9 @@ final class Harmonisation {
                 .collect(Collectors.joining(", "));
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of("what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
-                        + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
+                : Optional.of(
+                        "what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
+                                + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
     }
 
     private Harmonised read(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
@@ -164,12 +165,12 @@ final class Harmonisation {
         }
         if (none && result.statistic().filter("mean"::equals).isPresent()) {
             notes.add(new Note(
-                    Note.Codes.STATISTIC_MEAN, "a mean without a spread, from which no median follows; it is used as it is"));
+                    Note.Codes.STATISTIC_MEAN,
+                    "a mean without a spread, from which no median follows; it is used as it is"));
         }
         Distribution reading = SpreadReading.read(result.printed(), gsd);
         OptionalDouble betweenFarms = betweenFarms(result, reading);
-        return new Harmonised(
-                result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
+        return new Harmonised(result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
     }
 
     /** How much farms differ, where a survey of several prints it. */

@@ -176,8 +176,12 @@ public final class Pool {
             boolean again = item.says(Note.Codes.LAND_FROM_RETAIL)
                     && findings.stream()
                             .anyMatch(other -> other.result().boundary() == question.boundary()
-                                    && other.result().study().equals(item.result().study())
-                                    && other.result().product().equals(item.result().product()));
+                                    && other.result()
+                                            .study()
+                                            .equals(item.result().study())
+                                    && other.result()
+                                            .product()
+                                            .equals(item.result().product()));
             if (again) {
                 unused.add(new Unused(
                         item.result(),
@@ -235,12 +239,14 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(asLandUseIsAsked(here));
-                Optional<StudyHierarchy> hierarchy =
-                        StudyHierarchy.of(question, studies, library.spreadDefaults().betweenStudies());
-                if (question.of() == IntervalOf.FARM && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
+                Optional<StudyHierarchy> hierarchy = StudyHierarchy.of(
+                        question, studies, library.spreadDefaults().betweenStudies());
+                if (question.of() == IntervalOf.FARM
+                        && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
                     return new Evidence.NoEvidence(
                             question,
-                            "no study of " + question.product().name() + " publishes how much its farms differ, so that nothing is"
+                            "no study of " + question.product().name()
+                                    + " publishes how much its farms differ, so that nothing is"
                                     + " known of the next farm; of=study asks for the next study",
                             unused);
                 }
@@ -268,7 +274,8 @@ public final class Pool {
         if (sameForm.isEmpty() && !ofForm.isEmpty()) {
             return question.lowestGrade() == Grade.SECONDARY
                     ? "no number of it was seen for this library"
-                    : "no number of it was checked as well as grade=" + question.lowestGrade().id() + " asks";
+                    : "no number of it was checked as well as grade="
+                            + question.lowestGrade().id() + " asks";
         }
         if (sameForm.isEmpty()) {
             return "its results are about other forms, "

@@ -122,7 +122,8 @@ class WarningsTest {
     /** Petersson et al. and others at retail lie below studies that end at the farm gate. */
     @Test
     void a_later_boundary_below_an_earlier_one_is_told() {
-        Warning told = warning(warnings(LIBRARY, Asked.of(LIBRARY).indicator("land"), "chicken"), "later-boundary-lower");
+        Warning told =
+                warning(warnings(LIBRARY, Asked.of(LIBRARY).indicator("land"), "chicken"), "later-boundary-lower");
         assertEquals(List.of("chicken"), told.about());
         assertTrue(told.text().contains("retail below farm-gate (chicken)"), told.text());
     }

@@ -131,8 +131,9 @@ class EligibilityTest {
                         .filter(note -> note.code().equals(Note.Codes.MEMORY_CONVERSION))
                         .map(Note::text)
                         .toList());
-        String why = "what converts it to kg-edible (common-practice.housefly.fresh.edible-fraction) is of a grade below"
-                + " grade=secondary; grade=memory uses it";
+        String why =
+                "what converts it to kg-edible (common-practice.housefly.fresh.edible-fraction) is of a grade below"
+                        + " grade=secondary; grade=memory uses it";
         Evidence.NoEvidence unseen = none(asked.grade(Grade.SECONDARY).evidence("housefly"));
         assertEquals(why, whyNot(unseen, "invented.housefly"));
         assertTrue(unseen.reason().contains(why), unseen.reason());
@@ -301,8 +302,7 @@ class EligibilityTest {
         assertEquals(
                 List.of("invented.farm"),
                 some.findings().map(finding -> finding.result().id()).toList());
-        assertEquals(
-                "its study has land at farm-gate too, which is the same finding", whyNot(some, "invented.retail"));
+        assertEquals("its study has land at farm-gate too, which is the same finding", whyNot(some, "invented.retail"));
     }
 
     private static OwnFolder land(OwnFolder folder, String id, String boundary) {
@@ -310,7 +310,17 @@ class EligibilityTest {
                 "results",
                 "oonincx-deboer-2012.mealworm.land.kg-protein",
                 Map.of(
-                        "id", id, "finding", id, "boundary", boundary, "value", "5", "source", "lundy-parrella-2015", "check",
+                        "id",
+                        id,
+                        "finding",
+                        id,
+                        "boundary",
+                        boundary,
+                        "value",
+                        "5",
+                        "source",
+                        "lundy-parrella-2015",
+                        "check",
                         "fulltext"));
     }
 }

@@ -34,7 +34,16 @@ class LandUseChangeTest {
 
     private LandUseChangeTest given(String source, String luc, double value, String finding, String region) {
         Map<String, String> cells = new HashMap<>(Map.of(
-                "id", "invented." + source + "." + luc, "finding", finding, "source", source, "luc", luc, "region", region));
+                "id",
+                "invented." + source + "." + luc,
+                "finding",
+                finding,
+                "source",
+                source,
+                "luc",
+                luc,
+                "region",
+                region));
         cells.putAll(Map.of("boundary", "farm-gate", "gwp", "ar6-100", "value", "", "statistic", "none"));
         cells.putAll(Map.of("spread", "range", "low", Double.toString(value), "high", Double.toString(value)));
         cells.putAll(Map.of("reliability", "", "completeness", "", "technology", ""));
@@ -68,8 +77,9 @@ class LandUseChangeTest {
         assertEquals(List.of("oonincx-2010"), without.sources());
         assertEquals(Bound.EXACT, without.bound());
         assertEquals(
-                List.of("invented.dreyer-2021.included: land-use change is counted in it, and results are left that leave it out or do"
-                        + " not say"),
+                List.of(
+                        "invented.dreyer-2021.included: land-use change is counted in it, and results are left that leave it out or do"
+                                + " not say"),
                 whyNot(without));
     }
 
@@ -79,8 +89,9 @@ class LandUseChangeTest {
         Evidence.PooledEvidence with = asked(LandUseChange.INCLUDE);
         assertEquals(List.of("dreyer-2021"), with.sources());
         assertEquals(
-                List.of("invented.oonincx-2010.excluded: land-use change is left out of it, and results are left that count it or do"
-                        + " not say"),
+                List.of(
+                        "invented.oonincx-2010.excluded: land-use change is left out of it, and results are left that count it or do"
+                                + " not say"),
                 whyNot(with));
     }
 

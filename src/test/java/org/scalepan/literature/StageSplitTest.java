@@ -38,10 +38,12 @@ class StageSplitTest {
 
     @Test
     void to_the_farm_gate_without_land_use_change_by_hand() {
-        // After the farm: 57.544 / 59.570 = 0.96599. Of the 57.544 left 16.278 are land-use change, 0.28288: the part without it is
+        // After the farm: 57.544 / 59.570 = 0.96599. Of the 57.544 left 16.278 are land-use change, 0.28288: the part
+        // without it is
         // drawn between 0.71712 and 1, in the middle 0.85856. 30.27 x 0.96599 x 0.85856 = 25.105
         Harmonised beef = beef(poore().at("farm-gate").luc(LandUseChange.EXCLUDE));
-        HarmonisationStep.ByStages step = (HarmonisationStep.ByStages) beef.steps().get(0);
+        HarmonisationStep.ByStages step =
+                (HarmonisationStep.ByStages) beef.steps().get(0);
         assertEquals(41.266 / 59.570, step.bounds()[0], 1e-9, "with the mean share taken off");
         assertEquals(57.544 / 59.570, step.bounds()[1], 1e-9, "with nothing to take off");
         assertEquals(25.105, beef.central(), 0.001, "kg CO2e per 100 g protein");
@@ -69,7 +71,10 @@ class StageSplitTest {
         double[] protein = new double[1_000];
         java.util.Arrays.fill(edible, 1);
         java.util.Arrays.fill(protein, 1);
-        beef(poore().at("farm-gate").per(FunctionalUnit.KG_EDIBLE)).steps().get(0).apply(edible, random);
+        beef(poore().at("farm-gate").per(FunctionalUnit.KG_EDIBLE))
+                .steps()
+                .get(0)
+                .apply(edible, random);
         beef(poore().at("farm-gate")).steps().get(0).apply(protein, random);
         assertTrue(java.util.Arrays.equals(edible, protein));
     }
@@ -117,7 +122,8 @@ class StageSplitTest {
 
     @Test
     void at_retail_without_land_use_change_by_hand() {
-        // Land-use change is 16.278 / 59.570 = 0.27326 of the mean: the part without it is drawn between 0.72674 and 1, in the middle
+        // Land-use change is 16.278 / 59.570 = 0.27326 of the mean: the part without it is drawn between 0.72674 and 1,
+        // in the middle
         // 0.86337. 30.27 x 0.86337 = 26.134
         Harmonised beef = beef(poore().at("retail").luc(LandUseChange.EXCLUDE));
         assertEquals(26.134, beef.central(), 0.001, "kg CO2e per 100 g protein");

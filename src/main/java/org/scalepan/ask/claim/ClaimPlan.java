@@ -36,8 +36,7 @@ public final class ClaimPlan {
     /** How many footprints will be drawn. */
     public int footprints() {
         int sides = question.reference().isPresent() ? 2 : 1;
-        int otherLandUse =
-                question.basis().withOtherLandUse().isPresent() ? bases.size() : 0;
+        int otherLandUse = question.basis().withOtherLandUse().isPresent() ? bases.size() : 0;
         return sides * (bases.values().stream().mapToInt(List::size).sum() + otherLandUse);
     }
 

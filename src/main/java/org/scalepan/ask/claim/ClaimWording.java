@@ -237,9 +237,11 @@ final class ClaimWording {
 
     private static String missing(GridCell cell) {
         return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
-                .flatMap(one -> one.missing()
-                        .or(() -> one.noRatio().map(why -> "of " + one.words() + ", " + why.words()))
-                        .stream())
+                .flatMap(one ->
+                        one
+                                .missing()
+                                .or(() -> one.noRatio().map(why -> "of " + one.words() + ", " + why.words()))
+                                .stream())
                 .findFirst()
                 .orElse(NoRatio.NOT_ABOVE_ZERO.words());
     }

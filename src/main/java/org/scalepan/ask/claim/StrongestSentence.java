@@ -197,8 +197,7 @@ final class StrongestSentence {
 
     /** A figure that leaves out something usual, or counts more than is asked, is a bound; a quoted ratio must say so. */
     private static String leftOut(GridCell cell) {
-        List<Bound> bounds = Stream.concat(
-                        Stream.of(cell.product()), cell.reference().stream())
+        List<Bound> bounds = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .map(GridCell.Evidenced::bound)
                 .filter(bound -> bound != Bound.EXACT)
                 .toList();

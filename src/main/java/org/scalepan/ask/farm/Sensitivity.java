@@ -469,7 +469,8 @@ public record Sensitivity(
             }
             List<Substream> own = hierarchy.ownStreams();
             double[] shares = hierarchy.between().shares();
-            double squares = java.util.Arrays.stream(shares).map(share -> share * share).sum();
+            double squares =
+                    java.util.Arrays.stream(shares).map(share -> share * share).sum();
             Map<Substream, Double> scores = new HashMap<>();
             for (int i = 0; i < shares.length; i++) {
                 scores.put(own.get(i), score * shares[i] / Math.sqrt(squares));

@@ -82,7 +82,8 @@ final class ClaimJson {
         return Stream.concat(Stream.of(check.product()), check.reference().stream())
                 .filter(PublishedEstimate.class::isInstance)
                 .map(PublishedEstimate.class::cast)
-                .flatMap(side -> path.map(at -> PublishedEstimateView.unseen(library, side, at, question))
+                .flatMap(side -> path
+                        .map(at -> PublishedEstimateView.unseen(library, side, at, question))
                         .orElseGet(() -> PublishedEstimateView.unseen(library, side))
                         .stream())
                 .findFirst();
@@ -107,7 +108,11 @@ final class ClaimJson {
             Stream.of(check.asked(), other)
                     .sorted(Comparator.comparing(
                             (GridCell state) -> state.basis().luc(), Comparator.reverseOrder()))
-                    .forEach(state -> states.set(state.basis().luc().id(), cell(state, state.basis().luc() == check.asked().basis().luc())));
+                    .forEach(state -> states.set(
+                            state.basis().luc().id(),
+                            cell(
+                                    state,
+                                    state.basis().luc() == check.asked().basis().luc())));
         });
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell, cell.equals(check.asked()))));

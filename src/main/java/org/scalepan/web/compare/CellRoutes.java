@@ -40,6 +40,7 @@ public final class CellRoutes {
     public static final String ON_ERROR = "on_error";
     /** {@code bounds=yes} gives the number of a bound, which otherwise is no number of a cell. */
     public static final String BOUNDS = "bounds";
+
     private static final List<String> VALUE_STATS = List.of(
             "median",
             "mean",
@@ -173,7 +174,8 @@ public final class CellRoutes {
 
     /** What makes bounds of the sides, as a clause behind a colon. */
     private static String clause(List<PublishedEstimate> estimates) {
-        String said = Sentences.bounds(estimates.stream()).replaceAll("\\.$", "").strip();
+        String said =
+                Sentences.bounds(estimates.stream()).replaceAll("\\.$", "").strip();
         return said.isEmpty() ? "" : " " + Character.toLowerCase(said.charAt(0)) + said.substring(1);
     }
 
@@ -193,10 +195,7 @@ public final class CellRoutes {
                 .getOrDefault(id, library.indicators().values().iterator().next());
         ComparisonBasis basis = reading.basis(indicator);
         return new CellRequest(
-                basis,
-                reading.sampling(),
-                parameters.oneOf("stat", stats, "median"),
-                readBounds(parameters));
+                basis, reading.sampling(), parameters.oneOf("stat", stats, "median"), readBounds(parameters));
     }
 
     /** Whether numbers of bounds are asked for. */

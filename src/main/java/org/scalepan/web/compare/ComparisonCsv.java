@@ -9,9 +9,9 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Grade;
 import org.scalepan.uncertainty.Probability;
-import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.EstimateJson;
 
 /** A comparison as CSV: the reference first, then a line for each product. */
 final class ComparisonCsv {
@@ -113,8 +113,7 @@ final class ComparisonCsv {
                                 .mapToDouble(Probability::standardError)
                                 .findFirst())
                         .text(found.less()
-                                .flatMap(less ->
-                                        Likelihood.word(less.value(), estimate, comparison.reference()))
+                                .flatMap(less -> Likelihood.word(less.value(), estimate, comparison.reference()))
                                 .orElse("")),
                 () -> line.empty(9));
         line.number(pairedStudies);

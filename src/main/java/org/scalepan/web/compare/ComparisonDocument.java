@@ -76,7 +76,8 @@ public final class ComparisonDocument {
             words.append(" (").append(none.reason()).append(')');
         }
         NoRatio.between(item.estimate(), comparison.reference())
-                .ifPresent(why -> words.append(" There is no ratio: ").append(why.words()).append('.'));
+                .ifPresent(why ->
+                        words.append(" There is no ratio: ").append(why.words()).append('.'));
         item.paired()
                 .ratios()
                 .forEach(study -> words.append(" One study gives the ratio itself: ")

@@ -57,21 +57,17 @@ final class ComparisonJson {
     private ObjectNode item(Comparison.ComparedProduct item, ObjectNode node) {
         int place = comparison.items().indexOf(item);
         byLandUse(
-                node, state -> state.items().get(place).estimate(), state -> state.items()
-                        .get(place)
-                        .versus());
+                node,
+                state -> state.items().get(place).estimate(),
+                state -> state.items().get(place).versus());
         item.versus().ifPresent(versus -> {
             node.put(
                     "against_sentence",
                     sentences.versus(
-                            item.estimate(),
-                            comparison.reference(),
-                            versus,
-                            comparison.versusUnderOtherLandUse(item)));
+                            item.estimate(), comparison.reference(), versus, comparison.versusUnderOtherLandUse(item)));
             node.set("times_less", EstimateJson.bounded(versus.timesLess(), versus.bound()));
             node.set(
-                    "share",
-                    EstimateJson.bounded(versus.share(), versus.bound().reversed()));
+                    "share", EstimateJson.bounded(versus.share(), versus.bound().reversed()));
             node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
             if (versus.less().isEmpty()) {
                 return;
@@ -88,10 +84,14 @@ final class ComparisonJson {
             Likelihood.word(versus.less().orElseThrow().value(), item.estimate(), comparison.reference())
                     .ifPresentOrElse(
                             word -> less.put("likelihood", word).put("scale", Likelihood.SCALE),
-                            () -> less.put("likelihood_withheld", Likelihood.withheld(comparison.question().basis().lowestGrade())));
+                            () -> less.put(
+                                    "likelihood_withheld",
+                                    Likelihood.withheld(
+                                            comparison.question().basis().lowestGrade())));
         });
         NoRatio.between(item.estimate(), comparison.reference())
-                .ifPresent(why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
+                .ifPresent(
+                        why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item.paired()));
         }

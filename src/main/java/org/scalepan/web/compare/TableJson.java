@@ -21,8 +21,8 @@ final class TableJson {
         ObjectNode node = Envelope.open(library, path, question);
         ArrayNode rows = node.putArray("rows");
         table.rows()
-                .forEach(row -> rows.add(row(
-                        row, table, PublishedEstimateView.unseen(library, row.estimate(), path, question))));
+                .forEach(row -> rows.add(
+                        row(row, table, PublishedEstimateView.unseen(library, row.estimate(), path, question))));
         Envelope.close(node, table.grounds(library));
         return node;
     }

@@ -26,8 +26,7 @@ final class WideTableCsv {
             line.text(table.products().get(i).product().id())
                     .text(table.products().get(i).form());
             table.rowsOf(i)
-                    .forEach(row -> table.statistics()
-                            .forEach(statistic -> line.number(table.number(row, statistic))));
+                    .forEach(row -> table.statistics().forEach(statistic -> line.number(table.number(row, statistic))));
             line.end();
         }
         return csv.answer();

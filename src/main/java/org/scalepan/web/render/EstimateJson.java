@@ -61,7 +61,8 @@ public final class EstimateJson {
     /** What the interval speaks of: mean, study or farm, {@code records} or {@code equal-weights}; empty where there is none. */
     public static Optional<String> intervalOf(Estimate estimate) {
         String other = estimate instanceof SystemEstimate ? "records" : "equal-weights";
-        return estimate.summary().map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse(other));
+        return estimate.summary()
+                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse(other));
     }
 
     private static ObjectNode numbers(Summary summary) {

@@ -164,10 +164,10 @@ final class EvidenceView {
                 .sorted(Comparator.comparing(item -> item.result().boundary() != asked))
                 .limit(MOST_UNUSED)
                 .forEach(item -> array.addObject()
-                .put("result", item.result().id())
-                .put("source", item.result().cited().source())
-                .put("check", item.result().cited().check().id())
-                .put("reason", item.reason()));
+                        .put("result", item.result().id())
+                        .put("source", item.result().cited().source())
+                        .put("check", item.result().cited().check().id())
+                        .put("reason", item.reason()));
         return array;
     }
 

@@ -17,7 +17,8 @@ public final class PublishedEstimateView {
     private PublishedEstimateView() {}
 
     /** Where the same question is asked with numbers that nobody has seen; none of what is posted has an address. */
-    public static Optional<String> unseen(Library library, PublishedEstimate estimate, String path, Map<String, Object> question) {
+    public static Optional<String> unseen(
+            Library library, PublishedEstimate estimate, String path, Map<String, Object> question) {
         if (!estimate.isKnownUnseen(library)) {
             return Optional.empty();
         }
@@ -73,10 +74,13 @@ public final class PublishedEstimateView {
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
             some.hierarchy()
-                    .ifPresent(hierarchy -> node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
+                    .ifPresent(hierarchy ->
+                            node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
             node.set("evidence", EvidenceView.studies(some));
             node.put("unused_results", some.unused().size());
-            node.set("not_used", EvidenceView.notUsed(some.unused(), some.question().boundary()));
+            node.set(
+                    "not_used",
+                    EvidenceView.notUsed(some.unused(), some.question().boundary()));
         } else if (estimate.evidence() instanceof Evidence.NoEvidence none) {
             node.put("reason", none.reason());
             unseen.ifPresent(question -> node.set("known_instead", unseenFigure(question)));

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scalepan.factors.Grade;
 import org.scalepan.Asked;
 import org.scalepan.factors.Boundary;
+import org.scalepan.factors.Grade;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.Borrowed;
 
@@ -56,7 +56,8 @@ class ClaimCheckTest {
                 "beef",
                 100);
 
-        // Printed without a spread the cattle value is the middle of its interval; the insects' values are means as printed.
+        // Printed without a spread the cattle value is the middle of its interval; the insects' values are means as
+        // printed.
         double ratio = check.asked()
                         .reference()
                         .orElseThrow()

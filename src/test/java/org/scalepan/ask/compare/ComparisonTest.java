@@ -21,18 +21,18 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.ask.Estimating;
 import org.scalepan.ask.InventedResults;
+import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
-import org.scalepan.ask.NoRatio;
-import org.scalepan.footprint.Bound;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
+import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.uncertainty.Summary;
 
@@ -291,7 +291,8 @@ class ComparisonTest {
                 .get(0);
         assertTrue(cricket.estimate().footprint().isPresent());
         assertTrue(cricket.versus().isEmpty());
-        assertEquals(NoRatio.INTERVAL_INCLUDES_ZERO, cricket.estimate().noRatio().orElseThrow());
+        assertEquals(
+                NoRatio.INTERVAL_INCLUDES_ZERO, cricket.estimate().noRatio().orElseThrow());
     }
 
     /** Of goat milk at retail only assessments with land-use change are held. */
@@ -302,8 +303,7 @@ class ComparisonTest {
         assertEquals(Bound.AT_LEAST, ratio.bound(), "beef over what goat milk causes at most");
         assertTrue(ratio.less().isEmpty());
         Comparison with = comparison.underOtherLandUse().orElseThrow();
-        assertEquals(
-                Bound.EXACT, with.items().get(0).versus().orElseThrow().bound());
+        assertEquals(Bound.EXACT, with.items().get(0).versus().orElseThrow().bound());
     }
 
     @Test

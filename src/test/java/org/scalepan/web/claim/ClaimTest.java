@@ -40,7 +40,7 @@ class ClaimTest {
                 "Insects emit a hundred times less greenhouse gas than beef. | holds-only-for | dreyer-2021",
                 "Mealworms need ten times less land than beef. | open | dreyer-2021",
                 "Crickets need twelve times less feed than cattle. | fails | van-huis-2013",
-                                "Insects emit no greenhouse gas. | fails | dreyer-2021"
+                "Insects emit no greenhouse gas. | fails | dreyer-2021"
             })
     void the_five_sentences_come_back_with_verdict_reason_citation_and_a_better_sentence(
             String text, String verdict, String source) {

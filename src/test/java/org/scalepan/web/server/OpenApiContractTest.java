@@ -407,7 +407,17 @@ class OpenApiContractTest {
                 "stages of records",
                 () -> Stream.of(Stage.values()).map(Stage::id).toList());
         own.put("gases of records", () -> gasesAnd("co2e-not-split"));
-        own.put("fluxes of records", () -> gasesAnd("co2e", "land", "energy", "energy-on-farm", "water", "water-on-farm", "feed", "feed-dry-matter"));
+        own.put(
+                "fluxes of records",
+                () -> gasesAnd(
+                        "co2e",
+                        "land",
+                        "energy",
+                        "energy-on-farm",
+                        "water",
+                        "water-on-farm",
+                        "feed",
+                        "feed-dry-matter"));
         own.put(
                 "places of breeding stock",
                 () -> Stream.of(org.scalepan.production.herd.Herd.BreedingStock.values())
