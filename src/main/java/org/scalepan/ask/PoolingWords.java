@@ -13,9 +13,10 @@ public final class PoolingWords {
         String factor = Print.ratio(StrictMath.exp(hierarchy.between().quantile(0.5)));
         String high = Print.ratio(StrictMath.exp(hierarchy.between().quantile(0.95)));
         return studies == 1
-                ? "One study says nothing of how studies differ: that they typically differ from their mean by a factor of " + factor
-                        + ", and hardly by more than " + high + ", is what is assumed before any is seen."
-                : "These studies typically differ from their mean by a factor of about " + factor + " (hardly more than " + high
+                ? "One study says nothing of how studies differ: that they typically differ from their mean by a factor of "
+                        + factor + ", and hardly by more than " + high + ", is what is assumed before any is seen."
+                : "These studies typically differ from their mean by a factor of about " + factor
+                        + " (hardly more than " + high
                         + ") beyond their own errors. A study weighs the more, the smaller its error is beside that difference.";
     }
 }

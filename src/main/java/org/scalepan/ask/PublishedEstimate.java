@@ -76,8 +76,7 @@ public record PublishedEstimate(
 
     /** The mean of such studies, with its own interval, whatever is asked; empty where studies are not pooled by their differences. */
     public Optional<Summary> meanOfStudies() {
-        return summary.flatMap(
-                asked -> footprint.flatMap(found -> found.summaryOfMean(asked.coverage())));
+        return summary.flatMap(asked -> footprint.flatMap(found -> found.summaryOfMean(asked.coverage())));
     }
 
     /** How the studies are pooled by their differences; empty where there are none, or a finding is not above zero throughout. */

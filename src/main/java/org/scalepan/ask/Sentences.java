@@ -59,7 +59,8 @@ public final class Sentences {
         }
         return estimate.summary()
                 .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " ("
-                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")." + uncounted(estimate)
+                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")."
+                        + uncounted(estimate)
                         + contradicted(estimate)
                         + animalsOnly())
                 .orElse(where + ": no evidence per " + basis.per().words() + ".");

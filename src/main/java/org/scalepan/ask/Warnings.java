@@ -229,8 +229,9 @@ public final class Warnings {
 
     private static void averagedProducts(List<PublishedEstimate> estimates, List<Warning> warnings) {
         List<String> averaged = estimates.stream()
-                .filter(estimate ->
-                        estimate.hierarchy().filter(StudyHierarchy::averagesProducts).isPresent())
+                .filter(estimate -> estimate.hierarchy()
+                        .filter(StudyHierarchy::averagesProducts)
+                        .isPresent())
                 .map(estimate -> estimate.item().written())
                 .distinct()
                 .toList();

@@ -22,7 +22,8 @@ public final class SpreadDefaults {
     private final double betweenStudies;
     private final Map<String, Double> squaredFactors;
 
-    private SpreadDefaults(double result, double composition, double betweenStudies, Map<String, Double> squaredFactors) {
+    private SpreadDefaults(
+            double result, double composition, double betweenStudies, Map<String, Double> squaredFactors) {
         this.result = result;
         this.composition = composition;
         this.betweenStudies = betweenStudies;
@@ -36,15 +37,16 @@ public final class SpreadDefaults {
                         row -> gsd.put(row.text("applies_to"), row.number("gsd").orElseThrow()));
         Map<String, Double> scales = new HashMap<>();
         pooling.rows()
-                .forEach(row -> scales.put(
-                        row.text("quantity"), row.number("scale").orElseThrow()));
+                .forEach(row ->
+                        scales.put(row.text("quantity"), row.number("scale").orElseThrow()));
         Map<String, Double> factors = new HashMap<>();
         pedigree.rows().stream()
                 .filter(row -> row.text("set").equals(PEDIGREE_SET))
                 .forEach(row -> factors.put(
                         key(row.text("criterion"), row.integer("score").orElseThrow()),
                         row.number("factor").orElseThrow()));
-        return new SpreadDefaults(need(gsd, "result"), need(gsd, "composition"), need(scales, "between-studies"), factors);
+        return new SpreadDefaults(
+                need(gsd, "result"), need(gsd, "composition"), need(scales, "between-studies"), factors);
     }
 
     private static double need(Map<String, Double> gsd, String what) {

@@ -68,7 +68,8 @@ public final class Footprint {
         }
 
         NormalMixture distributionOfMean() {
-            return NormalMixture.ofEqual(givenMeans.values(), pool.askedForMean().givenSds());
+            return NormalMixture.ofEqual(
+                    givenMeans.values(), pool.askedForMean().givenSds());
         }
 
         NormalMixture less(PooledLogarithm other) {

@@ -57,8 +57,7 @@ public final class FootprintRatio {
      * @param probability above 0 and below 1
      */
     public double exceeded(double probability) {
-        return mixture.map(law ->
-                        law.quantile(1 - probability) - CAUTION * law.quantileStandardError(1 - probability))
+        return mixture.map(law -> law.quantile(1 - probability) - CAUTION * law.quantileStandardError(1 - probability))
                 .orElseGet(() -> cautious(divided(), 1 - probability));
     }
 
@@ -79,8 +78,8 @@ public final class FootprintRatio {
     /** The quantile less two standard errors, by the quantiles that lie one standard error of the share about it. */
     static double cautious(double[] draws, double probability) {
         double reach = SCORE_95 * Math.sqrt(probability * (1 - probability) / draws.length);
-        double[] near = Quantiles.of(
-                draws, Math.max(0, probability - reach), probability, Math.min(1, probability + reach));
+        double[] near =
+                Quantiles.of(draws, Math.max(0, probability - reach), probability, Math.min(1, probability + reach));
         return near[1] - CAUTION * (near[2] - near[0]) / (2 * SCORE_95);
     }
 

@@ -59,7 +59,8 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
     }
 
     /** The pool of a question. */
-    private record StatedPool(PoolQuestion question, List<Study> studies, StudyHierarchy hierarchy, Set<String> findings) {
+    private record StatedPool(
+            PoolQuestion question, List<Study> studies, StudyHierarchy hierarchy, Set<String> findings) {
         boolean isWithin(StatedPool other) {
             return question.indicator().equals(other.question.indicator())
                     && question.boundary() == other.question.boundary()
@@ -96,12 +97,11 @@ public record Calibration(int pools, List<StudyLeftOut> leftOut, List<Calibratio
     }
 
     private static Stream<StudyLeftOut> leftOut(Library library, StatedPool pool) {
-        List<LeaveOneOut.LeftOut> places =
-                LeaveOneOut.leftOut(
-                        pool.hierarchy().effects(), library.spreadDefaults().betweenStudies());
+        List<LeaveOneOut.LeftOut> places = LeaveOneOut.leftOut(
+                pool.hierarchy().effects(), library.spreadDefaults().betweenStudies());
         return IntStream.range(0, places.size())
-                .mapToObj(i -> new StudyLeftOut(
-                        pool.question(), pool.studies().get(i).id(), places.get(i)));
+                .mapToObj(i ->
+                        new StudyLeftOut(pool.question(), pool.studies().get(i).id(), places.get(i)));
     }
 
     /** The pools with two or more studies, each finding of a basis in one pool only where one holds all of another. */

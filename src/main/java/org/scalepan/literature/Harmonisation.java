@@ -177,12 +177,12 @@ final class Harmonisation {
         }
         if (none && result.statistic().filter("mean"::equals).isPresent()) {
             notes.add(new Note(
-                    Note.Codes.STATISTIC_MEAN, "a mean without a spread, from which no median follows; it is used as it is"));
+                    Note.Codes.STATISTIC_MEAN,
+                    "a mean without a spread, from which no median follows; it is used as it is"));
         }
         Distribution reading = SpreadReading.read(result.printed(), gsd);
         OptionalDouble betweenFarms = betweenFarms(result, reading);
-        return new Harmonised(
-                result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
+        return new Harmonised(result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
     }
 
     /** How much farms differ, where a survey of several prints it. */

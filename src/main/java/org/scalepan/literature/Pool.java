@@ -255,12 +255,14 @@ public final class Pool {
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
                 List<Study> studies = studies(identifiedFirst(asLandUseIsAsked(here)));
-                Optional<StudyHierarchy> hierarchy =
-                        StudyHierarchy.of(question, studies, library.spreadDefaults().betweenStudies());
-                if (question.of() == IntervalOf.FARM && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
+                Optional<StudyHierarchy> hierarchy = StudyHierarchy.of(
+                        question, studies, library.spreadDefaults().betweenStudies());
+                if (question.of() == IntervalOf.FARM
+                        && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
                     return new Evidence.NoEvidence(
                             question,
-                            "no study of " + question.product().name() + " publishes how much its farms differ, so that nothing is"
+                            "no study of " + question.product().name()
+                                    + " publishes how much its farms differ, so that nothing is"
                                     + " known of the next farm; of=study asks for the next study",
                             unused);
                 }

@@ -40,7 +40,11 @@ public final class StudyHierarchy {
     private final IntervalOf of;
 
     private StudyHierarchy(
-            PoolQuestion question, List<Study> studies, List<List<Double>> findingShares, StudyEffects effects, double scale) {
+            PoolQuestion question,
+            List<Study> studies,
+            List<List<Double>> findingShares,
+            StudyEffects effects,
+            double scale) {
         this.studies = studies;
         this.findingShares = findingShares;
         this.ids = studies.stream().map(StudyHierarchy::id).toList();
@@ -59,7 +63,8 @@ public final class StudyHierarchy {
      * @param scale of the half-normal prior of the standard deviation between studies, of natural logarithms
      */
     static Optional<StudyHierarchy> of(PoolQuestion question, List<Study> studies, double scale) {
-        boolean linear = studies.stream().flatMap(study -> study.findings().stream()).anyMatch(item -> !item.isPositive());
+        boolean linear =
+                studies.stream().flatMap(study -> study.findings().stream()).anyMatch(item -> !item.isPositive());
         if (linear) {
             return Optional.empty();
         }
@@ -73,7 +78,9 @@ public final class StudyHierarchy {
             double squares = 0;
             for (int f = 0; f < findings.size(); f++) {
                 effects[i] += within.get(f) * StrictMath.log(findings.get(f).central());
-                squares += within.get(f) * findings.get(f).lnError() * findings.get(f).lnError();
+                squares += within.get(f)
+                        * findings.get(f).lnError()
+                        * findings.get(f).lnError();
             }
             errors[i] = Math.sqrt(squares);
         }
@@ -247,9 +254,7 @@ public final class StudyHierarchy {
 
     /** The natural logarithm of what the conversions multiply by, less that at their medians. */
     private static double[] deviation(
-            Map<HarmonisationStep, Double> steps,
-            Map<HarmonisationStep, double[]> drawn,
-            CommonRandomNumbers random) {
+            Map<HarmonisationStep, Double> steps, Map<HarmonisationStep, double[]> drawn, CommonRandomNumbers random) {
         if (steps.isEmpty()) {
             return new double[0];
         }

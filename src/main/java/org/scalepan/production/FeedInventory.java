@@ -118,7 +118,8 @@ final class FeedInventory {
             }
             if (feed.displaces().isPresent()) {
                 displaced(feed, mass, flux, flux.indicator());
-            } else if (background.defaultsByAllocation(FACTORS, feed.ingredient(), flux.indicator()).stream().anyMatch(row -> isAllocated(row, Burden.ECONOMIC))) {
+            } else if (background.defaultsByAllocation(FACTORS, feed.ingredient(), flux.indicator()).stream()
+                    .anyMatch(row -> isAllocated(row, Burden.ECONOMIC))) {
                 published(feed, mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
             } else {
                 builder.notCounted(

@@ -47,7 +47,13 @@ public record Inventory(
     /** The same year with {@link #displacedUse} counted. */
     public Optional<Inventory> withDisplacedUse() {
         return displacedUse.map(use -> new Inventory(
-                name, output, joined(flows, use.flows()), joined(gaps, use.gaps()), remarks, balances, Optional.empty()));
+                name,
+                output,
+                joined(flows, use.flows()),
+                joined(gaps, use.gaps()),
+                remarks,
+                balances,
+                Optional.empty()));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

@@ -28,7 +28,18 @@ public final class InventedResults {
 
     /** A result with next to no uncertainty, one part in ten million, per a unit of one's own choice. */
     public InventedResults exact(String product, String source, double value, String per) {
-        return row(product, source, Map.of("spread", "range", "low", text(value * (1 - 1e-7)), "high", text(value * (1 + 1e-7)), "per", per));
+        return row(
+                product,
+                source,
+                Map.of(
+                        "spread",
+                        "range",
+                        "low",
+                        text(value * (1 - 1e-7)),
+                        "high",
+                        text(value * (1 + 1e-7)),
+                        "per",
+                        per));
     }
 
     /** A number that is printed as if it were certain, per kg live. */

@@ -128,12 +128,16 @@ class SentencesTest {
         String figure = "[0-9.]+ \\([0-9.]+ to [0-9.]+\\)";
         String estimate = say.estimate(item.estimate());
         assertTrue(
-                estimate.matches("[^0-9]+: " + figure + " .+ \\(90 % interval for what the next study would find; [0-9]+ stud(y|ies).*\\)\\."),
+                estimate.matches("[^0-9]+: " + figure
+                        + " .+ \\(90 % interval for what the next study would find; [0-9]+ stud(y|ies).*\\)\\."),
                 estimate);
         String versus = say.versus(
                 item.estimate(), comparison.reference(), item.versus().orElseThrow());
         assertTrue(versus.matches("[^0-9]+ has " + figure + " times the .+, per kg protein, .+"), versus);
-        assertTrue(versus.contains("(90 % interval for what the next study of each would find; " + item.estimate().studies() + " stud"), versus);
+        assertTrue(
+                versus.contains("(90 % interval for what the next study of each would find; "
+                        + item.estimate().studies() + " stud"),
+                versus);
         boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= ThinEvidence.FEWEST_STUDIES;
         assertEquals(enough, versus.endsWith("of the draws."), versus);
         assertFalse(versus.matches(".*(likely|certain|probability).*"), versus);

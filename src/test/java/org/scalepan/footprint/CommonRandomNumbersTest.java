@@ -69,10 +69,14 @@ class CommonRandomNumbersTest {
     @Test
     void cached_scores_equal_freshly_drawn_ones() {
         assertArrayEquals(Draws.stratifiedScores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"));
-        assertArrayEquals(Draws.stratifiedScores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
-        assertArrayEquals(Draws.stratifiedScores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
         assertArrayEquals(
-                Draws.stratifiedScores("a", 7, 2000), new CommonRandomNumbers(7, 2000).scores("a"), "of another number");
+                Draws.stratifiedScores("a", 7, 1000), new CommonRandomNumbers(7, 1000).scores("a"), "a second time");
+        assertArrayEquals(
+                Draws.stratifiedScores("a", 8, 1000), new CommonRandomNumbers(8, 1000).scores("a"), "of another seed");
+        assertArrayEquals(
+                Draws.stratifiedScores("a", 7, 2000),
+                new CommonRandomNumbers(7, 2000).scores("a"),
+                "of another number");
     }
 
     @Test

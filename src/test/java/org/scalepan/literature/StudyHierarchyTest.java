@@ -73,7 +73,10 @@ class StudyHierarchyTest {
     /** 724 farms, whose logarithms differ by 0.6: the middle is known to 0.02, and what the next farm adds is 0.6. */
     @Test
     void a_survey_errs_by_its_dispersion_over_the_root_of_its_farms() {
-        Harmonised survey = asked().luc(LandUseChange.INCLUDE).at("retail").some("beef").findings()
+        Harmonised survey = asked().luc(LandUseChange.INCLUDE)
+                .at("retail")
+                .some("beef")
+                .findings()
                 .filter(finding -> finding.result().farms().orElse(1) == 724)
                 .findFirst()
                 .orElseThrow();
@@ -84,7 +87,12 @@ class StudyHierarchyTest {
 
     @Test
     void a_number_alone_errs_as_is_assumed_and_its_conversion_is_no_part_of_that() {
-        Harmonised alone = Asked.of(LIBRARY).only("oonincx-deboer-2012").some("mealworm").findings().findFirst().orElseThrow();
+        Harmonised alone = Asked.of(LIBRARY)
+                .only("oonincx-deboer-2012")
+                .some("mealworm")
+                .findings()
+                .findFirst()
+                .orElseThrow();
 
         assertTrue(alone.says(Note.Codes.ASSUMED_SPREAD));
         assertEquals(Math.log(alone.geometricSd()), alone.lnError(), 1e-12);
@@ -112,7 +120,8 @@ class StudyHierarchyTest {
                 Asked.of(LIBRARY).at("animal").per(FunctionalUnit.KG_LIVE).some("house-cricket");
 
         assertTrue(cricket.hierarchy().isEmpty());
-        assertEquals(1.0 / cricket.studies().size(), cricket.weight(cricket.studies().get(0)), 1e-12);
+        assertEquals(
+                1.0 / cricket.studies().size(), cricket.weight(cricket.studies().get(0)), 1e-12);
     }
 
     /** The standard deviation of printed ends over 20 seeds, in parts of the end. */
@@ -155,7 +164,9 @@ class StudyHierarchyTest {
 
     private static double scatter(double[] values) {
         double mean = Arrays.stream(values).average().orElseThrow();
-        double squares = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+        double squares = Arrays.stream(values)
+                .map(value -> (value - mean) * (value - mean))
+                .sum();
         return Math.sqrt(squares / (values.length - 1)) / mean;
     }
 

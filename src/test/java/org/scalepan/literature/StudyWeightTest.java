@@ -26,8 +26,19 @@ class StudyWeightTest {
 
     /** An invented result, printed alone, of a product that has no other at the farm gate. */
     private static OwnFolder invented(OwnFolder own, String id, String finding, String source, String value) {
-        Map<String, String> cells = new HashMap<>(
-                Map.of("id", id, "finding", finding, "source", source, "boundary", "farm-gate", "gwp", "ar6-100", "data_year", "2020"));
+        Map<String, String> cells = new HashMap<>(Map.of(
+                "id",
+                id,
+                "finding",
+                finding,
+                "source",
+                source,
+                "boundary",
+                "farm-gate",
+                "gwp",
+                "ar6-100",
+                "data_year",
+                "2020"));
         cells.putAll(Map.of("value", "", "statistic", "none", "spread", "range", "low", value, "high", value));
         cells.putAll(Map.of("reliability", "", "completeness", "", "technology", ""));
         return own.rowLike("results", "oonincx-2010.cockroach.ghg.kg-live", cells);
@@ -58,7 +69,11 @@ class StudyWeightTest {
                 Asked.of(own.library()).per(FunctionalUnit.KG_LIVE).some("cockroach");
         Study three = some.study("dreyer-2021").orElseThrow();
         for (Harmonised finding : three.findings()) {
-            assertEquals(1.0 / 6, some.weight(three, finding), 1e-12, finding.result().id());
+            assertEquals(
+                    1.0 / 6,
+                    some.weight(three, finding),
+                    1e-12,
+                    finding.result().id());
         }
         assertEquals(0.5, some.weight(some.study("oonincx-2010").orElseThrow()), 1e-12);
     }
@@ -144,8 +159,8 @@ class StudyWeightTest {
         assertEquals(
                 1,
                 beef.studies().stream()
-                        .flatMapToDouble(study -> study.findings().stream()
-                                .mapToDouble(finding -> beef.weight(study, finding)))
+                        .flatMapToDouble(
+                                study -> study.findings().stream().mapToDouble(finding -> beef.weight(study, finding)))
                         .sum(),
                 1e-12);
     }

@@ -140,9 +140,8 @@ public record GridCell(
                 .filter(other -> product.isComparable()
                         && other.isComparable()
                         && product.unlike(other).isEmpty())
-                .map(other -> other.footprint()
-                        .orElseThrow()
-                        .over(product.footprint().orElseThrow()));
+                .map(other ->
+                        other.footprint().orElseThrow().over(product.footprint().orElseThrow()));
         Optional<Probability> probability = claimed.times().isPresent()
                 ? ratio.map(r -> r.atLeast(claimed.times().getAsDouble()))
                 : product.footprint().map(GridCell::ofNone);

@@ -128,7 +128,17 @@ public record BreakEven(
                 new OneAtATimeCurve(library, question.input(), question.basis(), question.credit(), random);
         double[] other = reference.footprint().get().draws();
         Bound bound = reference.bound().minus(system.bound());
-        return new BreakEven(question, system, reference, decided(outcome(question, response, other, reference.summary().orElseThrow().median()), bound));
+        return new BreakEven(
+                question,
+                system,
+                reference,
+                decided(
+                        outcome(
+                                question,
+                                response,
+                                other,
+                                reference.summary().orElseThrow().median()),
+                        bound));
     }
 
     /** True when some of what the entry adds is not counted, so that the footprint rises with it more than is computed. */

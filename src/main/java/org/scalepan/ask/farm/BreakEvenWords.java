@@ -1,8 +1,8 @@
 package org.scalepan.ask.farm;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -133,7 +134,7 @@ public record Sensitivity(
     private static SortedSet<Substream> streams(Estimate estimate) {
         CommonRandomNumbers probe = new CommonRandomNumbers(0, PROBE);
         estimate.drawn(probe);
-        SortedSet<Substream> streams = new TreeSet<>(probe.streams());
+        NavigableSet<Substream> streams = new TreeSet<>(probe.streams());
         hierarchy(estimate).ifPresent(pool -> {
             streams.addAll(pool.errorStreams().keySet());
             pool.nextErrorStream().ifPresent(streams::add);
@@ -468,7 +469,8 @@ public record Sensitivity(
             }
             List<Substream> own = hierarchy.ownStreams();
             double[] shares = hierarchy.between().shares();
-            double squares = java.util.Arrays.stream(shares).map(share -> share * share).sum();
+            double squares =
+                    java.util.Arrays.stream(shares).map(share -> share * share).sum();
             Map<Substream, Double> scores = new HashMap<>();
             for (int i = 0; i < shares.length; i++) {
                 scores.put(own.get(i), score * shares[i] / Math.sqrt(squares));

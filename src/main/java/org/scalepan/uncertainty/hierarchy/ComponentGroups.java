@@ -28,7 +28,8 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
             return Optional.empty();
         }
         double width = WIDTH * leastSd;
-        // Cells lie evenly about the middle, so that the groups of a difference are those of the difference turned round.
+        // Cells lie evenly about the middle, so that the groups of a difference are those of the difference turned
+        // round.
         double middle = low + (high - low) / 2;
         double columnsBelow = Math.floor((high - middle) / width) + 1;
         double cells = 2 * columnsBelow * (Math.floor(bin(mostSd, leastSd)) + 1);
@@ -42,7 +43,8 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
         int count = 0;
         for (int j = 0; j < of.length; j++) {
             double distance = means[j] - middle;
-            int column = (int) Math.min(Math.abs(distance) / width, columnsBelow - 1) + (distance < 0 ? (int) columnsBelow : 0);
+            int column = (int) Math.min(Math.abs(distance) / width, columnsBelow - 1)
+                    + (distance < 0 ? (int) columnsBelow : 0);
             int cell = column * rows + (int) bin(sds[j], leastSd);
             if (group[cell] < 0) {
                 group[cell] = count++;

@@ -36,8 +36,7 @@ final class FlatColumns {
     }
 
     /** One column: its name, the object or list it fills, the entry of the list (0 for none) and the field. */
-    private record RecordColumn(
-            String name, String group, int entry, String field, boolean number, String owner) {
+    private record RecordColumn(String name, String group, int entry, String field, boolean number, String owner) {
         /** @param owner what all columns of one entry of a list have in common */
         RecordColumn {}
 

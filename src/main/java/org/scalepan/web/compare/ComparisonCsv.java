@@ -10,6 +10,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.EstimateJson;
 
 /** A comparison as CSV: the reference first, then a line for each product. */
 final class ComparisonCsv {
@@ -45,7 +46,8 @@ final class ComparisonCsv {
             "sources",
             "text",
             "bound",
-            "times_less_bound");
+            "times_less_bound",
+            "interval_of");
 
     private final Comparison comparison;
     private final Sentences sentences;
@@ -114,6 +116,7 @@ final class ComparisonCsv {
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));
+        line.text(EstimateJson.intervalOf(estimate).orElse(""));
         line.end();
     }
 }

@@ -91,10 +91,10 @@ final class FootprintView {
             others.add(one);
         });
         on.products().forEach(other -> {
-            ObjectNode one = beside("publications", PublishedEstimateView.json(
-                            other.estimate(),
-                            sentences,
-                            PublishedEstimateView.unseen(library, other.estimate())));
+            ObjectNode one = beside(
+                    "publications",
+                    PublishedEstimateView.json(
+                            other.estimate(), sentences, PublishedEstimateView.unseen(library, other.estimate())));
             versus(one, other.versus(), other.withDisplacedUse());
             others.add(one);
         });

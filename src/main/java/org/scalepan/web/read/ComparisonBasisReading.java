@@ -26,7 +26,18 @@ import org.scalepan.web.http.Limits;
 /** Reads the parameters that all comparing questions share: the comparison basis and the sampling. */
 public final class ComparisonBasisReading {
     static final List<String> BASIS = List.of(
-            "per", "boundary", "luc", "gwp", "region", "grade", "sources", "exclude", "protein", "quality", "strict", "of");
+            "per",
+            "boundary",
+            "luc",
+            "gwp",
+            "region",
+            "grade",
+            "sources",
+            "exclude",
+            "protein",
+            "quality",
+            "strict",
+            "of");
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
@@ -174,8 +185,7 @@ public final class ComparisonBasisReading {
         boolean capped =
                 input.oneOf("quality", List.of("capped", "uncapped"), "capped").equals("capped");
         boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
-        IntervalOf of =
-                input.oneOf("of", IntervalOf.ids(), IntervalOf::of, IntervalOf.STUDY, IntervalOf.STUDY.id());
+        IntervalOf of = input.oneOf("of", IntervalOf.ids(), IntervalOf::of, IntervalOf.STUDY, IntervalOf.STUDY.id());
         return new ComparisonBasis(
                 indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict, of);
     }

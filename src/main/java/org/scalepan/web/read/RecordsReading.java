@@ -76,8 +76,7 @@ final class RecordsReading {
                 body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
         double kilograms = body.needNumber(RecordField.FEED_KG);
         OptionalDouble moisture = body.number(RecordField.FEED_MOISTURE);
-        Optional<Burden> burden = body.oneOf("burden", BURDENS)
-                .flatMap(Burden::of);
+        Optional<Burden> burden = body.oneOf("burden", BURDENS).flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
         OptionalDouble displaced = body.number(RecordField.FEED_DISPLACED);
         boolean instead = burden.filter(Burden.DISPLACED::equals).isPresent();
@@ -101,8 +100,7 @@ final class RecordsReading {
     }
 
     private EnergyUse energy(Input body) {
-        String carrier =
-                body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
+        String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
         double amount = body.needNumber(RecordField.ENERGY_AMOUNT);
         Optional<Site> site = body.oneOf("for", List.of("farm", "processing"))
                 .map(name -> Site.valueOf(name.toUpperCase(Locale.ROOT)));

@@ -161,8 +161,7 @@ public final class SystemReading {
     private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
         double water = body.needNumber(RecordField.PROCESSING_WATER);
-        String carrier =
-                body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
+        String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
         OptionalDouble energy = body.number(RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);

@@ -1,6 +1,7 @@
 package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
@@ -54,10 +55,14 @@ public final class EstimateJson {
 
     /** What the interval speaks of, where there is one. */
     public static void intervalOf(ObjectNode node, Estimate estimate) {
-        if (estimate.summary().isPresent()) {
-            String computed = estimate instanceof SystemEstimate ? "records" : "equal-weights";
-            node.put("interval_of", estimate.speaksOf().map(IntervalOf::id).orElse(computed));
-        }
+        Json.put(node, "interval_of", intervalOf(estimate));
+    }
+
+    /** What the interval speaks of: mean, study or farm, {@code records} or {@code equal-weights}; empty where there is none. */
+    public static Optional<String> intervalOf(Estimate estimate) {
+        String other = estimate instanceof SystemEstimate ? "records" : "equal-weights";
+        return estimate.summary()
+                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse(other));
     }
 
     private static ObjectNode numbers(Summary summary) {

@@ -74,7 +74,8 @@ public final class PublishedEstimateView {
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
             some.hierarchy()
-                    .ifPresent(hierarchy -> node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
+                    .ifPresent(hierarchy ->
+                            node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
             node.set("evidence", EvidenceView.studies(some));
             node.put("unused_results", some.unused().size());
             node.set(

@@ -68,11 +68,17 @@ class CirculatingClaimsTest {
         assertEquals(verdict, claim.verdict(), "the verdict of " + source);
         String came = check.overall() + ", asked " + check.asked().verdict() + ": " + check.reason();
         switch (verdict) {
-            case "holds" -> assertTrue(
-                    List.of(Verdict.HOLDS, Verdict.LEANS_TO_HOLD).contains(check.asked().verdict()), came);
+            case "holds" ->
+                assertTrue(
+                        List.of(Verdict.HOLDS, Verdict.LEANS_TO_HOLD)
+                                .contains(check.asked().verdict()),
+                        came);
             // What one study found of each can only lean: the next one may differ.
-            case "fails" -> assertTrue(
-                    List.of(Verdict.FAILS, Verdict.LEANS_AGAINST).contains(check.asked().verdict()), came);
+            case "fails" ->
+                assertTrue(
+                        List.of(Verdict.FAILS, Verdict.LEANS_AGAINST)
+                                .contains(check.asked().verdict()),
+                        came);
             default ->
                 assertTrue(
                         check.overall() == Overall.HOLDS_ONLY_FOR || check.overall() == Overall.OPEN,

@@ -56,7 +56,8 @@ class ClaimCheckTest {
                 "beef",
                 100);
 
-        // Printed without a spread the cattle value is the middle of its interval; the insects' values are means as printed.
+        // Printed without a spread the cattle value is the middle of its interval; the insects' values are means as
+        // printed.
         double ratio = check.asked()
                         .reference()
                         .orElseThrow()

@@ -84,7 +84,8 @@ class SubstitutionTest {
 
     @Test
     void mealworm_meal_for_soybean_meal_by_hand_from_the_published_rows() {
-        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd 0.76: median 3.8/√(1 + 0.2²) = 3.73), 65 % protein. Adom et al. 2012: soybean meal
+        // Thevenot et al. 2018: mealworm meal 3.8 kg CO2e per kg (sd 0.76: median 3.8/√(1 + 0.2²) = 3.73), 65 %
+        // protein. Adom et al. 2012: soybean meal
         // 0.41
         // kg CO2e per kg dry matter; USDA SR27: 93.06 % dry matter, 49.2 % protein. 1 000 kg of insect meal hold 650 kg
         // protein, as do 1 321 kg of soybean meal, which cause 0.5041 t; the insect meal causes 3.73 t: 3.22 t more.
@@ -121,7 +122,11 @@ class SubstitutionTest {
                 Asked.of(LIBRARY).item("mealworm"),
                 Asked.of(LIBRARY).per(FunctionalUnit.KG_PRODUCT).basis(),
                 Compared.SAMPLING);
-        assertEquals(estimate.summary().orElseThrow().median(), figures.own().median(), 0.01 * figures.own().median(), "1 000 kg in t");
+        assertEquals(
+                estimate.summary().orElseThrow().median(),
+                figures.own().median(),
+                0.01 * figures.own().median(),
+                "1 000 kg in t");
     }
 
     @Test

@@ -15,7 +15,6 @@ import org.scalepan.Libraries;
 import org.scalepan.OwnFolder;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Note;
-import org.scalepan.JsonAt;
 import org.scalepan.web.Reply;
 
 /** A number was seen, and nobody can look up where: it is shown and marked, and no sentence quotes it. */

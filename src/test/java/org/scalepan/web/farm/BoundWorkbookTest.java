@@ -16,8 +16,7 @@ import org.scalepan.web.RunningScalepan;
 
 /** A number in a workbook travels without its sentence: whether it is a bound has a column of its own. The farm is invented. */
 class BoundWorkbookTest {
-    private static final String QUESTION =
-            """
+    private static final String QUESTION = """
             {"system": {"kind": "insects", "name": "bucket shed", "product": "mealworm", "harvest": {"kg_per_year": 160}},
              "indicators": ["ghg"], "draws": 1000, "compare": {"products": ["beef"]}}""";
 

@@ -18,8 +18,7 @@ class ImpossibleFarmTest {
         return """
                 {"kind": "insects", "name": "attic trays", "product": "mealworm", "region": "netherlands",
                  "harvest": {"kg_per_year": 1000}, "feed": [{"ingredient": "%s", "kg": %s%s}],
-                 "energy": [{"carrier": "grid-electricity", "amount": 300}]%s}"""
-                .formatted(feed, kilograms, feed.equals("wheat-bran") ? ", \"burden\": \"economic\"" : "", frass);
+                 "energy": [{"carrier": "grid-electricity", "amount": 300}]%s}""".formatted(feed, kilograms, feed.equals("wheat-bran") ? ", \"burden\": \"economic\"" : "", frass);
     }
 
     private static final String FRASS = ", \"frass\": {\"kg\": 900}";
@@ -145,10 +144,7 @@ class ImpossibleFarmTest {
 
     @Test
     void given_an_impossible_row_among_others_then_it_keeps_its_figure_and_names_the_balance() {
-        Posted posted = Posted.to(
-                "/v1/footprints?indicators=ghg",
-                "text/csv",
-                """
+        Posted posted = Posted.to("/v1/footprints?indicators=ghg", "text/csv", """
                 name,kind,product,harvest.kg_per_year,feed.1.ingredient,feed.1.kg,feed.1.burden,frass.kg
                 sound,insects,mealworm,1000,wheat-bran,3600,economic,
                 impossible,insects,mealworm,1000,maize,600,,900

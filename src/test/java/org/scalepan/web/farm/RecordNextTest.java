@@ -13,8 +13,7 @@ import org.scalepan.web.Posted;
 
 /** A farm is told what to record next: first what its figure leaves out, then the defaults by the part of the figure that rests on them. */
 class RecordNextTest {
-    private static final String SHED =
-            """
+    private static final String SHED = """
             {"kind": "insects", "product": "mealworm", "name": "invented shed", "region": "peru", "harvest": {"kg_per_year": 160}%s}""";
 
     private static JsonNode next(String records) {
@@ -34,8 +33,7 @@ class RecordNextTest {
 
     @Test
     void defaults_stand_in_the_order_of_the_part_of_the_figure_that_rests_on_them() {
-        JsonNode next = next(
-                """
+        JsonNode next = next("""
                 , "feed": [{"ingredient": "wheat-bran", "kg": 400, "burden": "economic"}],
                 "energy": [{"carrier": "grid-electricity", "amount": 60}], "building_m2": 12, "water_m3": 1""");
 
