@@ -153,9 +153,11 @@ export function picture(box, on) {
     }
     const { low, high, median } = side.footprint;
     if (high > 0) {
-      // A band that reaches zero or below has no left end on this scale and extends to the edge of the picture.
-      const from = low > 0 ? x(low) : left - 10;
-      lane.append("rect").attr("class", low > 0 ? "band" : "band band-open").attr("x", from).attr("width", x(high) - from).attr("y", middle - 13)
+      // A band that reaches zero or below has no left end on this scale and extends to the edge of the picture; a bound has none on the side
+      // where the true value lies.
+      const from = low > 0 && side.bound !== "at-most" ? x(low) : left - 10;
+      const to = side.bound === "at-least" ? right : x(high);
+      lane.append("rect").attr("class", low > 0 && side.bound === "exact" ? "band" : "band band-open").attr("x", from).attr("width", to - from).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
     }
     // What the average of such studies is known to lie in, inside what the next study would find.

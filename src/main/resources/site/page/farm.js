@@ -154,7 +154,7 @@ function lists() {
   return [
     list(t("farm.remarks"), answer.remarks.filter((remark) => remark.code !== "method").map((remark) => remark.text)),
     gaps(t("farm.gaps"), answer.gaps),
-    el("div", { id: "hens-told" }),
+    el("div", { id: "hens-gaps" }),
     el("details", {}, el("summary", {}, t("notes.title")),
       el("ul", { lang: "en" }, answer.warnings.map((warning) => el("li", {}, warning.text)), answer.remarks.filter((remark) => remark.code === "method").map((remark) => el("li", {}, remark.text))),
       el("ul", { lang: "en" }, answer.cautions.map((caution) => el("li", {}, caution.text))),
@@ -171,7 +171,7 @@ async function tellHens(hens) {
   const told = await latestHens((signal) => post("/v1/footprint", { system: hens, indicators: ["ghg"], draws: 1000 }, signal));
   if (!told) return;
   const lower = told.warnings.some((warning) => warning.code === "lower-bound");
-  fill(at("hens-told"), gaps(t("farm.hens-gaps", { hens: hens.name }), told.gaps));
+  fill(at("hens-gaps"), gaps(t("farm.hens-gaps", { hens: hens.name }), told.gaps));
   if (lower) at("figure").append(el("p", { class: "lower" }, t("farm.hens-lower", { hens: hens.name })));
 }
 

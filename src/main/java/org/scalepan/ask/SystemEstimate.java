@@ -10,6 +10,7 @@ import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
@@ -124,7 +125,13 @@ public record SystemEstimate(
 
     /** Without draws: the central value, with {@link #firstOrder} for its uncertainty. */
     public static SystemEstimate undrawn(Library library, Inventory inventory, ComparisonBasis basis, boolean credit) {
-        Scope scope = new Scope(basis.indicator(), basis.per(), basis.boundary(), basis.gwp(), credit);
+        Scope scope = new Scope(
+                basis.indicator(),
+                basis.per(),
+                basis.boundary(),
+                basis.gwp(),
+                credit,
+                basis.luc() == LandUseChange.INCLUDE);
         if (!Scope.BOUNDARIES.contains(scope.boundary())) {
             return none(inventory, scope, "records end at the processing gate: what a shop adds is in none");
         }

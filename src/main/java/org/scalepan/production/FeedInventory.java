@@ -336,6 +336,9 @@ final class FeedInventory {
             }
             ActivityTerm term = base.get().times(background.factor(row.get()));
             if (flux == Flux.CO2E) {
+                if (row.get().luc().filter("included"::equals).isEmpty()) {
+                    builder.landUseChangeNotCounted(feed.ingredient(), row.get().id());
+                }
                 builder.co2e(
                         Stage.FEED,
                         feed.ingredient(),

@@ -12,9 +12,16 @@ import org.scalepan.factors.Boundary;
  * @param filledWith the default in words, or what is not counted and why
  * @param rows the rows of the library behind the default; empty when nothing is counted
  * @param boundary the narrowest system boundary within which it matters
+ * @param landUseChange true where it is about emissions of land-use change, and matters only where those are asked for
  */
 public record Gap(
-        String field, Kind kind, List<String> indicators, String filledWith, List<String> rows, Boundary boundary) {
+        String field,
+        Kind kind,
+        List<String> indicators,
+        String filledWith,
+        List<String> rows,
+        Boundary boundary,
+        boolean landUseChange) {
     /** Begins the field of the gases that the animals themselves give off, where the species was never measured. */
     public static final String ANIMAL_GASES = "direct gases of ";
     /** Greenhouse gases alone. */
@@ -57,7 +64,7 @@ public record Gap(
     }
 
     Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
-        this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE);
+        this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE, false);
     }
 
     private static boolean isSorted(List<String> names) {
@@ -70,7 +77,7 @@ public record Gap(
     }
 
     Gap as(Kind other) {
-        return new Gap(field, other, indicators, filledWith, rows, boundary);
+        return new Gap(field, other, indicators, filledWith, rows, boundary, landUseChange);
     }
 
     /** True when the true figure on a basis is higher than what is counted, for want of this. */
@@ -79,6 +86,7 @@ public record Gap(
                 scope.boundary().includes(boundary) || scope.indicator().isFeed();
         return kind == Kind.NOT_COUNTED
                 && inside
+                && (!landUseChange || scope.landUseChange())
                 && indicators.contains(scope.indicator().id());
     }
 }

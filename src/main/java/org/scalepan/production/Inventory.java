@@ -62,6 +62,13 @@ public record Inventory(
         return all;
     }
 
+    /** The gaps that a question has to tell: those of land-use change only where its emissions are asked for. */
+    public List<Gap> gaps(boolean landUseChange) {
+        return landUseChange
+                ? gaps
+                : gaps.stream().filter(gap -> !gap.landUseChange()).toList();
+    }
+
     /** What is required on a basis and not counted. */
     public List<Gap> uncounted(Scope scope) {
         return gaps.stream().filter(gap -> gap.lowers(scope)).toList();

@@ -82,7 +82,19 @@ public final class InventoryBuilder {
 
     /** Notes that something of a stage is not counted; it matters within boundaries that include the stage. */
     public void notCounted(Stage stage, String field, List<String> indicators, String why) {
-        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of(), stage.boundary()));
+        gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of(), stage.boundary(), false));
+    }
+
+    /** Notes that the factor of a feed does not count emissions of land-use change, which matters where those are asked for. */
+    void landUseChangeNotCounted(String ingredient, String row) {
+        gaps.add(new Gap(
+                "feed/" + ingredient + "/land-use change",
+                Gap.Kind.NOT_COUNTED,
+                Gap.GHG,
+                "emissions of land-use change are not counted: no factor of " + ingredient + " says that it has them",
+                List.of(row),
+                Stage.FEED.boundary(),
+                true));
     }
 
     /**

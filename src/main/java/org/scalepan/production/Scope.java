@@ -10,8 +10,20 @@ import org.scalepan.footprint.FunctionalUnit;
  * The basis on which an inventory is summed.
  *
  * @param credit whether the credit for replaced fertiliser is taken off
+ * @param landUseChange whether emissions of land-use change are asked for
  */
-public record Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, WarmingSet gwp, boolean credit) {
+public record Scope(
+        Indicator indicator,
+        FunctionalUnit per,
+        Boundary boundary,
+        WarmingSet gwp,
+        boolean credit,
+        boolean landUseChange) {
+    /** Without emissions of land-use change. */
+    public Scope(Indicator indicator, FunctionalUnit per, Boundary boundary, WarmingSet gwp, boolean credit) {
+        this(indicator, per, boundary, gwp, credit, false);
+    }
+
     /** The indicators that can be computed from the records of a farm or herd. */
     public static final List<String> INDICATORS =
             List.of("ghg", "land", "feed", "feed-dry-matter", "energy", "energy-on-farm", "water", "water-on-farm");

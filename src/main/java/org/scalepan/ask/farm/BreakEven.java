@@ -17,7 +17,7 @@ import org.scalepan.uncertainty.Crossing;
 import org.scalepan.uncertainty.Quantiles;
 
 /**
- * Which value of one entry of a farm's records makes its footprint equal to another (M9). The entry is changed in the records and the
+ * Which value of one entry of a farm's records makes its footprint equal to another. The entry is changed in the records and the
  * whole inventory computed again, so that {@code POST /v1/footprint} with that value gives two equal medians.
  *
  * <p>The value is where the median of the farm's draws meets that of the reference. The range is that of the values which make the

@@ -18,10 +18,10 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.production.Inventory;
 
 /**
- * A farm or herd computed from its records, beside other systems and published products, for one or more indicators (M7, M8). All are
+ * A farm or herd computed from its records, beside other systems and published products, for one or more indicators. All are
  * drawn from one book, so that a factor that serves several of them, such as the grid's intensity, is drawn once.
  */
-public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
+public record SystemAnswer(SystemQuestion question, List<OnBasis> bases) {
     public SystemAnswer {
         bases = List.copyOf(bases);
     }
@@ -55,14 +55,14 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
      * @param displacedUse the same system with the use elsewhere of burden-free by-products counted, where there are any
      * @param withCredit the same system with the credit taken off, or without it, whichever was not asked for; when there is a credit
      */
-    public record OnRuler(
+    public record OnBasis(
             ComparisonBasis basis,
             SystemEstimate system,
             Optional<DisplacedUseFigure> displacedUse,
             Optional<SystemEstimate> withCredit,
             List<OtherSystem> others,
             List<OtherProduct> products) {
-        public OnRuler {
+        public OnBasis {
             others = List.copyOf(others);
             products = List.copyOf(products);
         }
@@ -90,14 +90,14 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
 
     /** Answers a question. */
     public static SystemAnswer of(Library library, SystemQuestion question) {
-        List<OnRuler> bases = new ArrayList<>();
+        List<OnBasis> bases = new ArrayList<>();
         for (ComparisonBasis basis : question.bases()) {
             bases.add(onBasis(library, question, basis));
         }
         return new SystemAnswer(question, bases);
     }
 
-    private static OnRuler onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
+    private static OnBasis onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
         Sampling sampling = question.sampling();
         CommonRandomNumbers random = sampling.random();
         SystemEstimate own = SystemEstimate.of(library, question.system(), basis, question.credit(), sampling, random);
@@ -127,6 +127,6 @@ public record SystemAnswer(SystemQuestion question, List<OnRuler> bases) {
                 ? Optional.of(
                         SystemEstimate.of(library, question.system(), basis, !question.credit(), sampling, random))
                 : Optional.empty();
-        return new OnRuler(basis, own, displaced, otherWay, others, products);
+        return new OnBasis(basis, own, displaced, otherWay, others, products);
     }
 }

@@ -10,6 +10,7 @@ import org.scalepan.production.Scope;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ProblemView;
+import org.scalepan.web.render.RecordNextJson;
 
 /** One JSON object per line for each row received. */
 final class BulkJsonView implements BulkView {
@@ -52,12 +53,15 @@ final class BulkJsonView implements BulkView {
         ArrayNode footprints = node.putArray("footprints");
         for (int i = 0; i < row.estimates().size(); i++) {
             ObjectNode footprint = footprint(row.estimates().get(i));
+            if (question.detailed()) {
+                row.estimates().get(i).system().ifPresent(system -> footprint.set("record_next", RecordNextJson.of(system)));
+            }
             row.displacedUse().get(i).ifPresent(second -> footprint.set("with_displaced_use", displaced(second)));
             footprints.add(footprint);
         }
         node.set(
                 "gaps",
-                Json.texts(row.inventory().gaps().stream()
+                Json.texts(row.inventory().gaps(false).stream()
                         .map(Gap::field)
                         .distinct()
                         .toList()));

@@ -17,10 +17,12 @@ import org.scalepan.ask.farm.KeyFigures;
 import org.scalepan.ask.farm.SystemAnswer;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.footprint.Bound;
+import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
+import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
-import org.scalepan.production.RecordingPriority;
 import org.scalepan.production.Stage;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.quantity.SevenDigits;
@@ -29,12 +31,10 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.PublishedEstimateView;
+import org.scalepan.web.render.RecordNextJson;
 
 /** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */
 final class FootprintView {
-    /** A longer list is read by nobody. */
-    private static final int MOST_RECORD_NEXT = 5;
-
     private final Library library;
     private final SystemAnswer answer;
 
@@ -52,7 +52,9 @@ final class FootprintView {
         ArrayNode footprints = node.putArray("footprints");
         answer.bases().forEach(basis -> footprints.add(onBasis(basis)));
         node.set("key_figures", figures(KeyFigures.of(library, inventory)));
-        node.set("gaps", gaps(inventory));
+        boolean landUseChange = answer.question().bases().stream()
+                .anyMatch(basis -> basis.luc() == LandUseChange.INCLUDE);
+        node.set("gaps", gaps(inventory.gaps(landUseChange)));
         node.set("remarks", remarks(inventory));
         node.set("balances", balances(inventory));
         Envelope.close(node, provenance());
@@ -71,11 +73,11 @@ final class FootprintView {
         return node;
     }
 
-    private ObjectNode onBasis(SystemAnswer.OnRuler on) {
+    private ObjectNode onBasis(SystemAnswer.OnBasis on) {
         ComparisonBasis basis = on.basis();
         Sentences sentences = new Sentences(basis, answer.question().sampling().coverage());
         ObjectNode node = estimate(on.system(), sentences);
-        on.system().system().ifPresent(system -> node.set("record_next", recordNext(system)));
+        on.system().system().ifPresent(system -> node.set("record_next", RecordNextJson.of(system)));
         displaced(node, on.displacedUse(), sentences);
         on.withCredit().ifPresent(other -> {
             ObjectNode beside = estimate(other, sentences);
@@ -135,18 +137,6 @@ final class FootprintView {
         return node;
     }
 
-    private static ArrayNode recordNext(SystemFootprint system) {
-        ArrayNode array = Json.array();
-        RecordingPriority.of(system).stream().limit(MOST_RECORD_NEXT).forEach(next -> {
-            ObjectNode one = array.addObject();
-            one.put("field", next.gap().field());
-            one.put("kind", next.gap().kind().id());
-            one.put("now", next.gap().filledWith());
-            next.share().ifPresent(share -> one.put("share", SevenDigits.rounded(share)));
-        });
-        return array;
-    }
-
     private static void parts(ObjectNode node, SystemFootprint system) {
         ArrayNode stages = node.putArray("by_stage");
         for (Map.Entry<Stage, Double> stage : system.byStage().entrySet()) {
@@ -186,7 +176,9 @@ final class FootprintView {
     }
 
     private static void share(ObjectNode node, SystemFootprint system, double part) {
-        system.shareOf(part).ifPresent(share -> node.put("share", SevenDigits.rounded(share)));
+        // Of an incomplete whole nobody knows a share.
+        String name = system.bound() == Bound.EXACT ? "share" : "share_of_counted";
+        system.shareOf(part).ifPresent(share -> node.put(name, SevenDigits.rounded(share)));
     }
 
     private static void displaced(ObjectNode node, Optional<DisplacedUseFigure> figure, Sentences sentences) {
@@ -215,9 +207,9 @@ final class FootprintView {
         return node;
     }
 
-    private static ArrayNode gaps(Inventory inventory) {
+    private static ArrayNode gaps(List<Gap> gaps) {
         ArrayNode array = Json.array();
-        inventory.gaps().forEach(gap -> {
+        gaps.forEach(gap -> {
             ObjectNode one = array.addObject();
             one.put("field", gap.field());
             one.put("kind", gap.kind().id());
