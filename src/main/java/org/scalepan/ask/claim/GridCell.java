@@ -15,6 +15,7 @@ import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.footprint.FootprintRatio;
 import org.scalepan.literature.Evidence;
+import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
@@ -48,6 +49,7 @@ public record GridCell(
      * @param contradictions how the records behind it contradict themselves, in words
      * @param keepsOtherSets whether some result could not be put on the warming set asked for
      * @param unciteable whether the publication behind the figure is not identified, so that no sentence may quote it
+     * @param speaksOf of what the interval of a pooled figure speaks
      * @param amount how many studies support it, in words
      * @param results the published numbers used
      * @param noRatio what stands against a ratio of the figure
@@ -64,6 +66,7 @@ public record GridCell(
             List<String> contradictions,
             boolean keepsOtherSets,
             boolean unciteable,
+            Optional<IntervalOf> speaksOf,
             String amount,
             List<PublishedResult> results,
             Optional<NoRatio> noRatio,
@@ -96,6 +99,7 @@ public record GridCell(
                     estimate.contradictions(),
                     published != null && published.keepsOtherWarmingSets(),
                     published != null && published.isUnciteable(),
+                    estimate.speaksOf(),
                     org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
                     results,
                     estimate.noRatio(),
@@ -230,7 +234,23 @@ public record GridCell(
 
     /** How much stands behind both sides, in words. */
     String amounts() {
-        return product.amount() + reference.map(other -> ", " + other.amount()).orElse("");
+        return subject()
+                + product.amount()
+                + reference.map(other -> ", " + other.amount()).orElse("");
+    }
+
+    /** {@code for what the next study of each would find; }: of what the draws of pooled sides speak; empty where none is pooled. */
+    private String subject() {
+        List<Evidenced> pooled = Stream.concat(Stream.of(product), reference.stream())
+                .filter(side -> side.speaksOf().isPresent())
+                .toList();
+        if (pooled.isEmpty()) {
+            return "";
+        }
+        String of = pooled.size() == 2
+                ? " of each"
+                : reference.isPresent() ? " of " + pooled.get(0).words() : "";
+        return "for " + pooled.get(0).speaksOf().orElseThrow().words(of) + "; ";
     }
 
     /** True when a side rests on too few studies. */

@@ -204,7 +204,7 @@ final class StrongestSentence {
                 + (single.isEmpty()
                         ? capital(ThinEvidence.words(cell.basis().lowestGrade())) + "."
                         : "It rests on " + String.join(" and ", single)
-                                + ": how far another study would lie is not in the draws, and the evidence is thin.")
+                                + ": how far another study would lie is assumed and not seen, and the evidence is thin.")
                 + animals
                 + leftOut(cell);
     }

@@ -132,7 +132,8 @@ final class BulkCsvView implements BulkView {
                 line.text(second.map(found -> found.bound().id()).orElse(""));
             }
         }
-        line.text(row.inventory().gaps(false).stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
+        line.text(
+                row.inventory().gaps(false).stream().map(Gap::field).distinct().collect(Collectors.joining(" ")));
         line.text(
                 row.inventory().remarks().stream().map(Remark::code).distinct().collect(Collectors.joining(" ")));
         line.empty(1).text(String.join("; ", missing));

@@ -54,7 +54,10 @@ final class BulkJsonView implements BulkView {
         for (int i = 0; i < row.estimates().size(); i++) {
             ObjectNode footprint = footprint(row.estimates().get(i));
             if (question.detailed()) {
-                row.estimates().get(i).system().ifPresent(system -> footprint.set("record_next", RecordNextJson.of(system)));
+                row.estimates()
+                        .get(i)
+                        .system()
+                        .ifPresent(system -> footprint.set("record_next", RecordNextJson.of(system)));
             }
             row.displacedUse().get(i).ifPresent(second -> footprint.set("with_displaced_use", displaced(second)));
             footprints.add(footprint);

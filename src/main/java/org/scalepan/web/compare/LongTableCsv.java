@@ -6,6 +6,7 @@ import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.EstimateJson;
 
 /** A table of estimates as CSV with one line for each product, indicator and unit. */
 final class LongTableCsv {
@@ -14,7 +15,7 @@ final class LongTableCsv {
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
         table.statistics().forEach(statistic -> header.add(statistic.id()));
-        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound"));
+        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound", "interval_of"));
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();
@@ -32,6 +33,7 @@ final class LongTableCsv {
                     .text(row.status())
                     .text(row.sources())
                     .text(row.estimate().bound().id())
+                    .text(EstimateJson.intervalOf(row.estimate()).orElse(""))
                     .end();
         }
         return csv.answer();

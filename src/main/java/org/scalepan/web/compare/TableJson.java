@@ -10,6 +10,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
+import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.PublishedEstimateView;
 
@@ -49,6 +50,7 @@ final class TableJson {
         node.put("status", row.status());
         unseen.ifPresent(question -> node.set("known_instead", PublishedEstimateView.unseenFigure(question)));
         node.put("bound", row.estimate().bound().id());
+        EstimateJson.intervalOf(node, row.estimate());
         node.set("sources", Json.texts(row.estimate().evidence().sources()));
         return node;
     }

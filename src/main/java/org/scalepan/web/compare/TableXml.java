@@ -10,6 +10,7 @@ import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.render.EstimateJson;
 
 /** A table of estimates as small XML without namespaces, because spreadsheet functions that read XML fail on them. */
 final class TableXml {
@@ -38,6 +39,10 @@ final class TableXml {
                 element(writer, "status", row.status());
                 element(writer, "sources", row.sources());
                 element(writer, "bound", row.estimate().bound().id());
+                element(
+                        writer,
+                        "interval_of",
+                        EstimateJson.intervalOf(row.estimate()).orElse(""));
                 writer.writeEndElement();
             }
             writer.writeEndElement();

@@ -52,8 +52,8 @@ final class FootprintView {
         ArrayNode footprints = node.putArray("footprints");
         answer.bases().forEach(basis -> footprints.add(onBasis(basis)));
         node.set("key_figures", figures(KeyFigures.of(library, inventory)));
-        boolean landUseChange = answer.question().bases().stream()
-                .anyMatch(basis -> basis.luc() == LandUseChange.INCLUDE);
+        boolean landUseChange =
+                answer.question().bases().stream().anyMatch(basis -> basis.luc() == LandUseChange.INCLUDE);
         node.set("gaps", gaps(inventory.gaps(landUseChange)));
         node.set("remarks", remarks(inventory));
         node.set("balances", balances(inventory));

@@ -297,6 +297,7 @@ class InsectInventoryTest {
         assertEquals(
                 List.of(
                         "feed/wheat-bran/moisture",
+                        "feed/wheat-bran/land-use change",
                         "feed/wheat-bran/burden",
                         "feed/energy",
                         "feed/water",

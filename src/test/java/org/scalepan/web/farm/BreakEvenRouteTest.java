@@ -38,7 +38,7 @@ class BreakEvenRouteTest {
         return Posted.to(PATH, "application/json", question.toString());
     }
 
-    /** The pointer of an input in the records. With land-use change chicken lies within reach of each input. */
+    /** The pointer of an input in the records. */
     @ParameterizedTest
     @CsvSource({
         "feed:wheat-bran, /system/feed/0, kg, farm-gate",
@@ -51,12 +51,12 @@ class BreakEvenRouteTest {
     })
     void the_value_sent_to_footprint_gives_equal_medians(String input, String at, String field, String boundary) {
         ObjectNode question = question();
-        question.put("input", input).put("boundary", boundary).put("luc", "include");
+        question.put("input", input).put("boundary", boundary);
         JsonNode answer = answer(question);
         assertEquals("ok", JsonAt.text(answer, "/status"), answer::toString);
 
         ObjectNode footprint = RecordsSent.read("{\"indicators\": [\"ghg\"], \"draws\": 2000, \"boundary\": \""
-                + boundary + "\", \"luc\": \"include\", \"compare\": {\"products\": [\"chicken\"]}}");
+                + boundary + "\", \"compare\": {\"products\": [\"chicken\"]}}");
         footprint.set("system", question.path("system"));
         ((ObjectNode) footprint.at(at)).put(field, JsonAt.number(answer, "/break_even/value"));
         JsonNode there = Posted.answer(footprint.toString()).path("footprints").path(0);

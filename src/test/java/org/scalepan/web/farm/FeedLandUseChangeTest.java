@@ -15,12 +15,10 @@ import org.scalepan.web.Posted;
  */
 class FeedLandUseChangeTest {
     private static JsonNode answer(String feed, String luc) {
-        return Posted.answer(
-                """
+        return Posted.answer("""
                 {"system": {"kind": "insects", "name": "attic trays", "product": "mealworm", "region": "peru",
                   "harvest": {"kg_per_year": 180}, "feed": [%s], "energy": [], "frass": {"kg": 100}, "building_m2": 12},
-                 "indicators": ["ghg"], "luc": "%s", "draws": 1000, "compare": {"products": ["beef"]}}"""
-                        .formatted(feed, luc));
+                 "indicators": ["ghg"], "luc": "%s", "draws": 1000, "compare": {"products": ["beef"]}}""".formatted(feed, luc));
     }
 
     private static final String BRAN = "{\"ingredient\": \"wheat-bran\", \"kg\": 700, \"burden\": \"mass\"}";

@@ -53,7 +53,8 @@ class RecordNextTest {
     @Test
     void rows_in_bulk_have_it_where_detail_is_asked_for() {
         String farm = SHED.formatted("").replace("\n", "");
-        String plain = Posted.to("/v1/footprints?indicators=ghg", "application/x-ndjson", farm).body();
+        String plain = Posted.to("/v1/footprints?indicators=ghg", "application/x-ndjson", farm)
+                .body();
         Posted detailed = Posted.to("/v1/footprints?indicators=ghg&detail=yes", "application/x-ndjson", farm);
 
         assertEquals("feed", JsonAt.text(detailed.tree(), "/footprints/0/record_next/0/field"));
