@@ -96,7 +96,7 @@ class CommonBasisTest {
                 .feed("maize", 1500)
                 .none("energy")
                 .inventory();
-        SystemAnswer.OnBasis on =
+        SystemAnswer.IndicatorAnswer on =
                 answer(larvae, List.of(hens), List.of(), false).bases().get(0);
         Summary own = on.system().summary().orElseThrow();
         Summary other = on.others().get(0).estimate().summary().orElseThrow();
@@ -111,7 +111,7 @@ class CommonBasisTest {
         Inventory larvae = InsectRecordsFixture.of(LIBRARY, "mealworm", 100)
                 .feed("wheat-bran", 250)
                 .inventory();
-        SystemAnswer.OnBasis on =
+        SystemAnswer.IndicatorAnswer on =
                 answer(larvae, List.of(), List.of("beef"), false).bases().get(0);
 
         Summary ratio = on.products().get(0).versus().orElseThrow().timesLess();
@@ -124,9 +124,9 @@ class CommonBasisTest {
                 .feed("wheat-bran", 300)
                 .frass(50, 0.03, Fate.SPREAD, true)
                 .inventory();
-        SystemAnswer.OnBasis without =
+        SystemAnswer.IndicatorAnswer without =
                 answer(farm, List.of(), List.of(), false).bases().get(0);
-        SystemAnswer.OnBasis with =
+        SystemAnswer.IndicatorAnswer with =
                 answer(farm, List.of(), List.of(), true).bases().get(0);
 
         assertEquals(without.system().summary(), with.withCredit().orElseThrow().summary(), "the other way of the one");

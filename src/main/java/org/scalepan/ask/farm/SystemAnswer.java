@@ -21,7 +21,7 @@ import org.scalepan.production.Inventory;
  * A farm or herd computed from its records, beside other systems and published products, for one or more indicators. All are
  * drawn from one book, so that a factor that serves several of them, such as the grid's intensity, is drawn once.
  */
-public record SystemAnswer(SystemQuestion question, List<OnBasis> bases) {
+public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases) {
     public SystemAnswer {
         bases = List.copyOf(bases);
     }
@@ -55,14 +55,14 @@ public record SystemAnswer(SystemQuestion question, List<OnBasis> bases) {
      * @param displacedUse the same system with the use elsewhere of burden-free by-products counted, where there are any
      * @param withCredit the same system with the credit taken off, or without it, whichever was not asked for; when there is a credit
      */
-    public record OnBasis(
+    public record IndicatorAnswer(
             ComparisonBasis basis,
             SystemEstimate system,
             Optional<DisplacedUseFigure> displacedUse,
             Optional<SystemEstimate> withCredit,
             List<OtherSystem> others,
             List<OtherProduct> products) {
-        public OnBasis {
+        public IndicatorAnswer {
             others = List.copyOf(others);
             products = List.copyOf(products);
         }
@@ -90,14 +90,14 @@ public record SystemAnswer(SystemQuestion question, List<OnBasis> bases) {
 
     /** Answers a question. */
     public static SystemAnswer of(Library library, SystemQuestion question) {
-        List<OnBasis> bases = new ArrayList<>();
+        List<IndicatorAnswer> bases = new ArrayList<>();
         for (ComparisonBasis basis : question.bases()) {
             bases.add(onBasis(library, question, basis));
         }
         return new SystemAnswer(question, bases);
     }
 
-    private static OnBasis onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
+    private static IndicatorAnswer onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
         Sampling sampling = question.sampling();
         CommonRandomNumbers random = sampling.random();
         SystemEstimate own = SystemEstimate.of(library, question.system(), basis, question.credit(), sampling, random);
@@ -127,6 +127,6 @@ public record SystemAnswer(SystemQuestion question, List<OnBasis> bases) {
                 ? Optional.of(
                         SystemEstimate.of(library, question.system(), basis, !question.credit(), sampling, random))
                 : Optional.empty();
-        return new OnBasis(basis, own, displaced, otherWay, others, products);
+        return new IndicatorAnswer(basis, own, displaced, otherWay, others, products);
     }
 }

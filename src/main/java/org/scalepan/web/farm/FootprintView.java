@@ -73,7 +73,7 @@ final class FootprintView {
         return node;
     }
 
-    private ObjectNode onBasis(SystemAnswer.OnBasis on) {
+    private ObjectNode onBasis(SystemAnswer.IndicatorAnswer on) {
         ComparisonBasis basis = on.basis();
         Sentences sentences = new Sentences(basis, answer.question().sampling().coverage());
         ObjectNode node = estimate(on.system(), sentences);

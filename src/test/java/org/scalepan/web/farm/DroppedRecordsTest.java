@@ -2,7 +2,6 @@ package org.scalepan.web.farm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -99,8 +98,13 @@ class DroppedRecordsTest {
         assertFalse(other.has("share_of_draws_less"), other::toString);
     }
 
+    /** No protein of dried black soldier fly is in the library, so that no programme on equal protein can be made with it. */
+    static Stream<Arguments> damagedFresh() throws IOException {
+        return damaged().filter(one -> !((ObjectNode) one.get()[3]).has("form"));
+    }
+
     @ParameterizedTest(name = "{0}, {1}: {2}")
-    @MethodSource("damaged")
+    @MethodSource("damagedFresh")
     void no_saving_that_rests_on_an_upper_bound_is_to_be_quoted(
             String name, String damage, String indicator, ObjectNode system) {
         ObjectNode programme = JSON.createObjectNode();
@@ -108,11 +112,7 @@ class DroppedRecordsTest {
         programme.put("kg_per_year", 1).put("displacement_rate", 1).put("draws", 1000);
         programme.putArray("baseline").addObject().put("product", "beef");
 
-        Posted posted = Posted.to("/v1/substitution", "application/json", programme.toString());
-        // The protein of dried black soldier fly is not in the library, so that no programme can be made with it.
-        assumeFalse(posted.body().contains("no way from kg product as sold to kg protein"), posted.body());
-        assertEquals(200, posted.status(), posted.body());
-        for (JsonNode change : JsonAt.array(posted.tree(), "/indicators")) {
+        for (JsonNode change : JsonAt.array(posted("/v1/substitution", programme), "/indicators")) {
             if (JsonAt.text(change, "/indicator").equals(indicator) && change.has("avoided")) {
                 assertEquals("at-most", JsonAt.text(change, "/avoided/bound"), change::toString);
                 assertFalse(JsonAt.node(change, "/conservative").has("value"), change::toString);
