@@ -71,7 +71,7 @@ export default {
     claim: "{times} times less",
     fact: "The evidence says {bound}{median} times less", "at-least": "at least ", "at-most": "at most ",
     "fact-more": "The evidence says {bound}{median} times more",
-    interval: "({interval}; 90 % interval for what the next study of each would find)",
+    interval: "({interval}; 90 %, next study)",
     "share-of-draws": "At least {times} times comes out in {share} of the draws.",
     never: "At least {times} times comes out in none of the draws.",
     always: "At least {times} times comes out in all of the draws.",

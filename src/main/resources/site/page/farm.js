@@ -101,7 +101,8 @@ function show(flat) {
     fill(at("said"), lists());
     return;
   }
-  const lower = answer.warnings.some((warning) => warning.code === "lower-bound");
+  // The warning may be about another indicator.
+  const lower = found.bound === "at-least";
   fill(at("figure"),
     el("p", { class: "headline own-figure" }, el("strong", {}, (found.bound === "at-least" ? t("farm.at-least") : "") + figure(whole.median)), ` ${unit(found.indicator, found.per)}`),
     el("p", { class: "fact" }, el("span", { class: "range" }, t("farm.range", { interval: interval(whole.low, whole.high) })), ", ", name("boundary", found.boundary)),

@@ -103,7 +103,7 @@ export default {
   verdict: {
     title: "Verdict", checking: "Vérification …", holds: "tient", "leans-to-hold": "tient plutôt", open: "indécis", "leans-against": "ne tient plutôt pas", fails: "ne tient pas", undecided: "non tranché",
     "no-evidence": "aucune donnée", claim: "{times} fois moins", fact: "Les études disent {bound}{median} fois moins", "at-least": "au moins ", "at-most": "au plus ", "fact-more": "Les études disent {bound}{median} fois plus",
-    interval: "({interval} ; intervalle à 90 % de ce que trouverait une prochaine étude de chacun)", "share-of-draws": "Au moins {times} fois apparaît dans {share} des tirages.",
+    interval: "({interval} ; 90 %, prochaine étude)", "share-of-draws": "Au moins {times} fois apparaît dans {share} des tirages.",
     never: "Au moins {times} fois n’apparaît dans aucun tirage.", always: "Au moins {times} fois apparaît dans tous les tirages.",
     studies: { one: "{n} étude sur {product}", other: "{n} études sur {product}" }, memory: " (dont {n} de mémoire)", thin: "les données sont minces",
     "thin-said": "Moins de 3 études d’un côté : les données sont minces.", set: "{gwp}", "set-kept": "{gwp} là où les études ont pu être converties", per: "par {per}",

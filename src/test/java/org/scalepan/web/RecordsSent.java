@@ -33,7 +33,7 @@ public final class RecordsSent {
             """;
     private static final String COUNTED_FARM = """
             {"system": {"kind": "insects", "product": "mealworm", "harvest": {"larvae": 5000000, "larvae_per_kg": 8000},
-              "feed": [{"ingredient": "wheat-bran", "kg": 1400, "burden": "mass"}], "frass": {"kg": 700}}, "draws": 1000}
+              "feed": [{"ingredient": "wheat-bran", "kg": 1700, "burden": "mass"}], "frass": {"kg": 700}}, "draws": 1000}
             """;
     private static final String WEIGHED_FARM = """
             {"system": {"kind": "insects", "product": "house-cricket", "harvest": {"kg_per_year": 100}},
