@@ -5,7 +5,7 @@ Reads a job from standard input: {"pipe": name, "steps": [step, ...]}, where a s
   {"do": "new"}                              a blank document, in which typed formulas need no trust
   {"do": "text", "sheet": name, "cell": "A1", "text": ...}
   {"do": "formula", "sheet": name, "cell": "A1", "formula": ...}
-  {"do": "again"}                            works everything out anew
+  {"do": "again"}                            computes everything again
   {"do": "read"}                             prints every used cell
   {"do": "csv", "sheet": name, "url": ...}   writes one sheet as CSV
 """

@@ -134,7 +134,7 @@ public final class CommonRandomNumbers {
     }
 
     /** The same random numbers, of which nothing is kept yet: for what may be drawn much later, or never. */
-    public CommonRandomNumbers anew() {
+    public CommonRandomNumbers uncached() {
         return new CommonRandomNumbers(source, draws, exchange);
     }
 

@@ -99,7 +99,7 @@ public sealed interface Evidence {
 
         private Footprint pooled(StudyHierarchy pool, CommonRandomNumbers random) {
             PooledDraws given = pool.given(random);
-            CommonRandomNumbers later = random.anew();
+            CommonRandomNumbers later = random.uncached();
             return Footprint.pooled(
                     question.indicator().id(),
                     question.indicator().unit(),

@@ -139,7 +139,7 @@ class BreakEvenTest {
         BreakEven.FoundValue found = found(answer);
 
         RecordInput entry = answer.question().input();
-        // As POST /v1/footprint would: records read anew, a book of their own.
+        // As POST /v1/footprint would: records read again, with random numbers of their own.
         double there = SystemEstimate.drawn(
                         LIBRARY, entry.at().apply(found.value()).inventory(LIBRARY), basis, false, SAMPLING)
                 .summary()
