@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.Obstacle;
 
 /**
  * The records of an insect farm; only feed, harvest and energy are required, the rest may be open.
