@@ -245,6 +245,7 @@ public enum RecordField {
         }
     }
 
+    @SuppressWarnings("ImmutableEnumChecker") // A record of texts and unmodifiable lists.
     private final FieldDefinition definition;
 
     RecordField(FieldDefinition definition) {
