@@ -193,7 +193,7 @@ public final class LibraryLoader {
 
     private void missing(String name) {
         faults.add(new Fault(
-                base.place(name), 1, 1, "the file is missing", "every table named in datapackage.json must be there"));
+                base.place(name), 1, 1, "the file is missing", "every file named in datapackage.json must be there"));
     }
 
     private Optional<Table> table(TableSchema schema) {
@@ -267,7 +267,11 @@ public final class LibraryLoader {
     }
 
     private void document(String name, Map<String, byte[]> documents) {
-        bytes(base, name).ifPresent(content -> documents.put(name, content));
+        Optional<byte[]> content = bytes(base, name);
+        if (content.isEmpty() && name.startsWith(REFERENCE_FARMS)) {
+            missing(name);
+        }
+        content.ifPresent(bytes -> documents.put(name, bytes));
     }
 
     private LibraryVersion version(

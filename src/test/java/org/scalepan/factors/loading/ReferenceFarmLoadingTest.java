@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.LibraryCopy;
 import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.table.Fault;
 
@@ -24,15 +25,8 @@ class ReferenceFarmLoadingTest {
     private Path folder;
 
     @BeforeEach
-    void copied() throws IOException {
-        Path bundled = Path.of("factors");
-        try (Stream<Path> files = Files.walk(bundled)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(bundled.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+    void copied() {
+        new LibraryCopy(folder);
     }
 
     @Test
@@ -54,6 +48,13 @@ class ReferenceFarmLoadingTest {
                             .toList(),
                     "datapackage.json lists every file of the folder among its documents");
         }
+    }
+
+    @Test
+    void a_farm_that_is_listed_and_not_there_is_refused() throws IOException {
+        Files.delete(folder.resolve(FARM));
+
+        assertFault("the file is missing", "every file named in datapackage.json must be there");
     }
 
     @Test
