@@ -41,6 +41,7 @@ public final class Library {
     private final SpreadDefaults spreadDefaults;
     private final Map<String, List<BackgroundFactor>> background;
     private final List<IpccRow> ipcc;
+    private final List<ReferenceFarm> referenceFarms;
     private final Map<Class<?>, Object> views = new ConcurrentHashMap<>();
 
     /** The background tables, with the columns that say what a row is about and what is given of it. */
@@ -60,8 +61,10 @@ public final class Library {
             LibraryVersion version,
             Map<String, Table> tables,
             List<Reference> references,
-            Map<String, byte[]> documents) {
+            Map<String, byte[]> documents,
+            List<ReferenceFarm> referenceFarms) {
         this.version = version;
+        this.referenceFarms = List.copyOf(referenceFarms);
         this.documents = Map.copyOf(documents);
         this.tables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(tables));
         this.references = byId(references, Reference::id);
@@ -127,6 +130,11 @@ public final class Library {
         Map<String, Row> rows =
                 rowsById.computeIfAbsent(table, name -> byId(table(name).rows(), row -> row.text("id")));
         return Optional.ofNullable(rows.get(id));
+    }
+
+    /** The reference farms, in the order of {@code datapackage.json}. */
+    public List<ReferenceFarm> referenceFarms() {
+        return referenceFarms;
     }
 
     /** Every table, in the order of {@code datapackage.json}. */
