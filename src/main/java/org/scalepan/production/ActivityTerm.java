@@ -41,7 +41,7 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
      *
      * @param inputs without factors of the library
      */
-    public static ActivityTerm derived(TermFactor.Formula formula, List<ActivityTerm> inputs) {
+    public static ActivityTerm derived(TermFactor.RecordFormula formula, List<ActivityTerm> inputs) {
         return inputs.stream().allMatch(ActivityTerm::isCertain)
                 ? of(formula.of(centrals(inputs)))
                 : of(1).times(new TermFactor.DerivedFactor(inputs, formula));
@@ -52,7 +52,7 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
         return derived(new Sum(), parts);
     }
 
-    private record Sum() implements TermFactor.Formula {
+    private record Sum() implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             double sum = 0;
@@ -68,7 +68,7 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
         return derived(new Complement(), List.of(this));
     }
 
-    private record Complement() implements TermFactor.Formula {
+    private record Complement() implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             return 1 - inputs[0];

@@ -1,7 +1,6 @@
 package org.scalepan.production;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.Triangular;
@@ -26,9 +25,9 @@ public record RecordedNumber(double central, Optional<Factor> factor) {
         return new RecordedNumber(value, Optional.empty());
     }
 
-    /** A number that is known, or none. */
-    public static Optional<RecordedNumber> of(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(of(value.getAsDouble())) : Optional.empty();
+    /** The same where a number may be left open. */
+    public static Optional<RecordedNumber> known(double value) {
+        return Optional.of(of(value));
     }
 
     /**

@@ -26,7 +26,7 @@ public sealed interface TermFactor permits Factor, TermFactor.DerivedFactor {
     double centralWith(Factor moved, double value);
 
     /** How a number follows from others. A record, so that two inventories of the same records are equal. */
-    interface Formula {
+    interface RecordFormula {
         /** The number that follows from its inputs, in their order. */
         double of(double[] inputs);
     }
@@ -37,12 +37,12 @@ public sealed interface TermFactor permits Factor, TermFactor.DerivedFactor {
      * @param inputs without factors of the library
      * @param central the formula at the central values of the inputs
      */
-    record DerivedFactor(List<ActivityTerm> inputs, Formula formula, double central) implements TermFactor {
+    record DerivedFactor(List<ActivityTerm> inputs, RecordFormula formula, double central) implements TermFactor {
         public DerivedFactor {
             inputs = List.copyOf(inputs);
         }
 
-        DerivedFactor(List<ActivityTerm> inputs, Formula formula) {
+        DerivedFactor(List<ActivityTerm> inputs, RecordFormula formula) {
             this(inputs, formula, formula.of(ActivityTerm.centrals(inputs)));
         }
 

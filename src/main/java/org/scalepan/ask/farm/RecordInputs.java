@@ -25,6 +25,7 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.records.EditableRecords;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
@@ -163,7 +164,7 @@ public final class RecordInputs {
                     "the intensity of grid electricity",
                     RecordField.GRID_GHG,
                     value,
-                    other -> notebook.with(records -> records.withGridIntensity(known(other)))));
+                    other -> notebook.with(records -> records.withGridIntensity(RecordedNumber.known(other)))));
         }
     }
 
@@ -192,7 +193,7 @@ public final class RecordInputs {
                 "the share of animals that die before harvest",
                 RecordField.MORTALITY,
                 RecordedNumber.centralOr(farm.mortality(), 0),
-                other -> new EditableRecords.Insects(farm.withMortality(known(other))));
+                other -> new EditableRecords.Insects(farm.withMortality(RecordedNumber.known(other))));
         if (farm.coProductRule()
                 .filter(InsectFarm.CoProductRule.ECONOMIC::equals)
                 .isEmpty()) {
@@ -206,7 +207,7 @@ public final class RecordInputs {
                 LEAST_PRICE,
                 RecordField.PRICE.most(),
                 Optional.empty(),
-                other -> new EditableRecords.Insects(farm.withPrice(known(other)))));
+                other -> new EditableRecords.Insects(farm.withPrice(RecordedNumber.known(other)))));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
                 .filter(other -> RecordedNumber.centralOr(other.price(), 0) > 0)
@@ -228,7 +229,7 @@ public final class RecordInputs {
                 present,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
                         .map(one -> one.name().equals(name)
-                                ? new CoProduct(name, one.kilograms(), known(other))
+                                ? new CoProduct(name, one.kilograms(), RecordedNumber.known(other))
                                 : one)
                         .toList())));
     }
@@ -257,7 +258,7 @@ public final class RecordInputs {
                 other -> new EditableRecords.Insects(farm.withProcessing(farm.processing().stream()
                         .map(step -> step.step().equals(DRYING)
                                 ? new InsectFarm.Processing(
-                                        step.step(), step.water(), step.carrier(), known(other))
+                                        step.step(), step.water(), step.carrier(), RecordedNumber.known(other))
                                 : step)
                         .toList()))));
     }
@@ -364,7 +365,7 @@ public final class RecordInputs {
                         "water",
                         RecordField.WATER,
                         water.central(),
-                        other -> notebook.with(records -> records.withWater(known(other)))));
+                        other -> notebook.with(records -> records.withWater(RecordedNumber.known(other)))));
         List<TransportUse> uses = books.transport();
         shared(
                 "transport",
@@ -414,10 +415,6 @@ public final class RecordInputs {
 
     private static Optional<RecordedNumber> scaled(Optional<RecordedNumber> amount, double factor) {
         return amount.map(present -> scaled(present, factor));
-    }
-
-    private static Optional<RecordedNumber> known(double number) {
-        return Optional.of(RecordedNumber.of(number));
     }
 
     /** Changes one line of a list. */

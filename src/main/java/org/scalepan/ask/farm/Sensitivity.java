@@ -23,6 +23,7 @@ import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.StudyHierarchy;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Sobol;
 
 /**
@@ -425,7 +426,9 @@ public record Sensitivity(
                     .flatMap(estimate -> ((SystemEstimate) estimate).inventory().flows().stream())
                     .forEach(flow -> flow.term()
                             .uses()
-                            .forEach(use -> lines.putIfAbsent(use.factor().id(), flow.what())));
+                            .stream()
+                            .flatMap(use -> use.factor().behind())
+                            .forEach(factor -> lines.putIfAbsent(factor.id(), flow.what())));
             return lines;
         }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.scalepan.production.ActivityTerm;
-import org.scalepan.production.TermFactor.Formula;
+import org.scalepan.production.TermFactor.RecordFormula;
 
 /**
  * The energy that one head needs in a day, and what follows from it, where its records may be ranges: the equations of {@link EnergyNeed},
@@ -29,14 +29,14 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
                         : ActivityTerm.derived(new GrowthEnergy(coefficients), records));
     }
 
-    private record GrossEnergy(EnergyNeed.Coefficients coefficients) implements Formula {
+    private record GrossEnergy(EnergyNeed.Coefficients coefficients) implements RecordFormula {
         @Override
         public double of(double[] inputs) {
             return EnergyNeed.of(HeadRecords.animal(inputs), coefficients).gross();
         }
     }
 
-    private record GrowthEnergy(EnergyNeed.Coefficients coefficients) implements Formula {
+    private record GrowthEnergy(EnergyNeed.Coefficients coefficients) implements RecordFormula {
         @Override
         public double of(double[] inputs) {
             return EnergyNeed.of(HeadRecords.animal(inputs), coefficients).growth();
@@ -57,7 +57,7 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
         return ActivityTerm.derived(new EntericMethane(), List.of(gross, conversion));
     }
 
-    private record EntericMethane() implements Formula {
+    private record EntericMethane() implements RecordFormula {
         @Override
         public double of(double[] inputs) {
             return Methane.enteric(inputs[0], inputs[1]);
@@ -71,7 +71,7 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
                 List.of(gross, head.digestibility().term()));
     }
 
-    private record VolatileSolids(double urinary, double ash) implements Formula {
+    private record VolatileSolids(double urinary, double ash) implements RecordFormula {
         @Override
         public double of(double[] inputs) {
             return Methane.volatileSolids(inputs[0], inputs[1], urinary, ash);
@@ -89,7 +89,7 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
         return ActivityTerm.derived(new ExcretedNitrogen(), inputs);
     }
 
-    private record ExcretedNitrogen() implements Formula {
+    private record ExcretedNitrogen() implements RecordFormula {
         @Override
         public double of(double[] inputs) {
             int head = HeadRecords.TERMS;

@@ -45,19 +45,15 @@ public record HeadRecords(
     public static HeadRecords of(EnergyNeed.Animal animal, String activity, String kind) {
         return new HeadRecords(
                 RecordedNumber.of(animal.weight()),
-                known(animal.matureWeight()),
-                known(animal.gain()),
-                known(animal.milk()),
-                known(animal.fat()),
-                known(animal.pregnant()),
-                known(animal.workHours()),
+                RecordedNumber.known(animal.matureWeight()),
+                RecordedNumber.known(animal.gain()),
+                RecordedNumber.known(animal.milk()),
+                RecordedNumber.known(animal.fat()),
+                RecordedNumber.known(animal.pregnant()),
+                RecordedNumber.known(animal.workHours()),
                 RecordedNumber.of(animal.digestibility()),
                 Optional.of(activity),
                 Optional.of(kind));
-    }
-
-    private static Optional<RecordedNumber> known(double number) {
-        return Optional.of(RecordedNumber.of(number));
     }
 
     /** The same head with other milk, kg a day. */
@@ -66,7 +62,7 @@ public record HeadRecords(
                 weight,
                 matureWeight,
                 gain,
-                known(other),
+                RecordedNumber.known(other),
                 fat,
                 pregnant,
                 workHours,

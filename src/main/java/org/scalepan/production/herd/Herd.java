@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.Obstacle;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.TermFactor;
@@ -92,7 +92,7 @@ public record Herd(
                         .toList();
     }
 
-    private record PartOfAll(int place) implements TermFactor.Formula {
+    private record PartOfAll(int place) implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             return inputs[place] / DoubleStream.of(inputs).sum();

@@ -111,7 +111,7 @@ public final class HerdOutput {
         }
     }
 
-    private record PartOfYield(int place) implements TermFactor.Formula {
+    private record PartOfYield(int place) implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             return inputs[place] / DoubleStream.of(inputs).sum();

@@ -153,7 +153,7 @@ final class FrassInventory {
     }
 
     /** Nothing comes out of nothing: what is in the larvae is taken off what is in the feed, and no more. */
-    private record WhatIsLeft() implements TermFactor.Formula {
+    private record WhatIsLeft() implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             return Math.max(inputs[0] - inputs[1], 0);

@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Product;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.Obstacle;
 import org.scalepan.production.RecordedNumber;
 
 /**

@@ -136,7 +136,7 @@ public final class InsectInventory {
     }
 
     /** The part that the first has of all. */
-    private record FirstOfAll() implements TermFactor.Formula {
+    private record FirstOfAll() implements TermFactor.RecordFormula {
         @Override
         public double of(double[] inputs) {
             double all = 0;

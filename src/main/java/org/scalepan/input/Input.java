@@ -1,4 +1,4 @@
-package org.scalepan.web.read;
+package org.scalepan.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -16,11 +16,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
-import org.scalepan.production.Obstacle;
-import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
-import org.scalepan.web.http.Limits;
-import org.scalepan.web.http.Problem;
 
 /**
  * The named values of a question, from a query string or an object of a JSON body. A value is a scalar, a list (in a query string
@@ -61,7 +57,8 @@ public final class Input {
         return body;
     }
 
-    boolean isQuery() {
+    /** Whether the values are the parameters of a request rather than an object of a body. */
+    public boolean isQuery() {
         return faults.isQuery();
     }
 
@@ -85,7 +82,7 @@ public final class Input {
         }
         String what = isQuery() ? "parameter" : "field";
         for (String name : names) {
-            String shortName = isQuery() ? Problem.shortened(name) : name;
+            String shortName = isQuery() ? Excerpt.of(name) : name;
             faults.addUnknownName(
                     name, "unknown " + what + " \"" + shortName + "\"", right, Nearest.to(name, known, 2));
         }
@@ -125,8 +122,8 @@ public final class Input {
         if (value.isBlank()) {
             return Optional.empty();
         }
-        if (value.length() > Limits.PARAMETER_CHARACTERS) {
-            tooMuch(name, name + " is longer than " + Limits.PARAMETER_CHARACTERS + " characters");
+        if (value.length() > InputLimits.PARAMETER_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + InputLimits.PARAMETER_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.strip());
@@ -213,7 +210,7 @@ public final class Input {
     // Lists
 
     /** The texts of a list, each with its location: separated by commas in a query string, one entry each in a body. */
-    List<InputItem> items(String name, int most) {
+    public List<InputItem> items(String name, int most) {
         if (!isQuery()) {
             return texts(name, most, true);
         }
@@ -231,7 +228,7 @@ public final class Input {
     }
 
     /** The text of a name. */
-    InputItem item(String name, String text) {
+    public InputItem item(String name, String text) {
         return new InputItem(name, "", text, faults);
     }
 
@@ -244,7 +241,7 @@ public final class Input {
         List<InputItem> texts = new ArrayList<>();
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
-            if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
+            if (inner.isTextual() && inner.asText().length() <= InputLimits.FIELD_CHARACTERS) {
                 texts.add(new InputItem(name, "/" + i, stripped ? inner.asText().strip() : inner.asText(), faults));
             } else {
                 faults.add(name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of());
@@ -309,22 +306,63 @@ public final class Input {
             return OptionalDouble.empty();
         }
         JsonNode value = node.path(name);
-        if (!value.isNumber() || !(value.asDouble() >= least && value.asDouble() <= most)) {
-            fault(name, name + " must be a number from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most));
+        if (!isWithin(value, least, most)) {
+            String one = value.isArray() ? "one number" : "a number";
+            fault(name, name + " must be " + one + limits(least, most) + (value.isArray() ? ", not a range" : ""));
             return OptionalDouble.empty();
         }
         resolved.put(name, value.asDouble());
         return OptionalDouble.of(value.asDouble());
     }
 
-    /** A number of the records, if given, within the limits of its field. */
-    OptionalDouble number(RecordField field) {
-        return number(field.field(), field.least(), field.most());
+    private static boolean isWithin(JsonNode value, double least, double most) {
+        return value.isNumber() && value.asDouble() >= least && value.asDouble() <= most;
     }
 
-    /** A number of the records that must be given, within the limits of its field; 0 stands for it after a fault. */
-    double needNumber(RecordField field) {
-        return needNumber(field.field(), field.least(), field.most());
+    private static String limits(double least, double most) {
+        return " from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most);
+    }
+
+    /**
+     * A number within limits or a range of such, if given.
+     *
+     * @return nothing where it is absent or wrong; one number; low and high; or low, most likely and high
+     */
+    public double[] numberOrRange(String name, double least, double most) {
+        if (!has(name)) {
+            return new double[0];
+        }
+        JsonNode value = node.path(name);
+        if (isWithin(value, least, most)) {
+            return new double[] {value.asDouble()};
+        }
+        double[] range = new double[value.isArray() ? value.size() : 0];
+        boolean right = range.length == 2 || range.length == 3;
+        boolean rising = true;
+        for (int i = 0; i < range.length && right; i++) {
+            right = isWithin(value.path(i), least, most);
+            range[i] = value.path(i).asDouble();
+            rising &= i == 0 || range[i] >= range[i - 1];
+        }
+        if (!right) {
+            fault(
+                    name,
+                    name + " must be a number" + limits(least, most)
+                            + ", or a range of such: [low, high] or [low, most likely, high]");
+            return new double[0];
+        }
+        if (!rising || range[0] == range[range.length - 1]) {
+            fault(
+                    name,
+                    name + " must rise from low to high: [low, high] or [low, most likely, high], or be one number");
+            return new double[0];
+        }
+        return range;
+    }
+
+    /** Where a field of this object stands: a JSON Pointer (RFC 6901) into the body. */
+    public String pointer(String name) {
+        return faults.place(name);
     }
 
     /** A required number; 0 after an error. */
@@ -342,12 +380,12 @@ public final class Input {
             return Optional.empty();
         }
         JsonNode value = node.path(name);
-        if (value.isTextual() && value.asText().length() > Limits.FIELD_CHARACTERS) {
-            tooMuch(name, name + " is longer than " + Limits.FIELD_CHARACTERS + " characters");
+        if (value.isTextual() && value.asText().length() > InputLimits.FIELD_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         if (!value.isTextual() || value.asText().isBlank()) {
-            fault(name, name + " must be a text of 1 to " + Limits.FIELD_CHARACTERS + " characters");
+            fault(name, name + " must be a text of 1 to " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.asText().strip());
@@ -410,17 +448,12 @@ public final class Input {
     }
 
     /** All errors found so far, anywhere in the question. */
-    public List<Problem.FieldError> faults() {
+    public List<FieldError> faults() {
         return faults.all();
     }
 
-    /** Throws the problem if there are errors. */
-    public void refuseIfWrong() {
-        faults.refuseIfAny();
-    }
-
     static String unknownWords(String what, String value) {
-        return "unknown " + what + " \"" + Problem.shortened(value) + "\"";
+        return "unknown " + what + " \"" + Excerpt.of(value) + "\"";
     }
 
     // The resolved question
