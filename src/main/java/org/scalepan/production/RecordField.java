@@ -282,6 +282,11 @@ public enum RecordField {
         return definition.unit();
     }
 
+    /** True for a share as a fraction. */
+    public boolean isShare() {
+        return kind == FieldKind.NUMBER && unit.isEmpty();
+    }
+
     /** The least value of a number, in its unit; without bound for what is no number. */
     public double least() {
         return definition.least();
