@@ -284,7 +284,7 @@ public enum RecordField {
 
     /** True for a share as a fraction. */
     public boolean isShare() {
-        return kind == FieldKind.NUMBER && unit.isEmpty();
+        return kind() == FieldKind.NUMBER && unit().isEmpty();
     }
 
     /** The least value of a number, in its unit; without bound for what is no number. */
