@@ -80,6 +80,15 @@ public final class FarmInventory {
         energy.addMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
+    /**
+     * Adds heat that keeps the animals warm.
+     *
+     * @param rows rows of the library that the demand rests on
+     */
+    public void roomHeat(String carrier, ActivityTerm megajoules, List<String> rows) {
+        energy.addMegajoules(Stage.ENERGY, carrier, megajoules, rows.toArray(String[]::new));
+    }
+
     /** kg N in the feed of a year, as far as it is known; none where no feed is recorded. */
     public OptionalDouble feedNitrogen() {
         return feedRecorded ? feed.nitrogen() : OptionalDouble.empty();

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
+import org.scalepan.production.heating.Heating;
 
 /**
  * The records of an insect farm; only feed, harvest and energy are required, the rest may be open.
@@ -18,6 +19,7 @@ import org.scalepan.production.Obstacle;
  * @param pairs breeding pairs stocked per container
  * @param keptForBreeding share of the harvest retained, 0 to below 1
  * @param mortality share of the animals that die before harvest, 0 to below 1
+ * @param heating a heated room whose heat no meter has; empty where there is none or energy has it
  */
 @RecordBuilder
 public record InsectFarm(
@@ -33,10 +35,43 @@ public record InsectFarm(
         OptionalDouble mortality,
         Optional<Frass> frass,
         List<Processing> processing,
-        Optional<CoProductRule> coProductRule)
+        Optional<CoProductRule> coProductRule,
+        Optional<Heating> heating)
         implements InsectFarmBuilder.With {
     public InsectFarm {
         processing = List.copyOf(processing);
+    }
+
+    /** A farm without a room to heat, or with a meter for it. */
+    public InsectFarm(
+            FarmRecords records,
+            Product product,
+            Optional<String> form,
+            Harvest harvest,
+            OptionalDouble sold,
+            OptionalDouble price,
+            OptionalDouble cycleDays,
+            OptionalDouble pairs,
+            OptionalDouble keptForBreeding,
+            OptionalDouble mortality,
+            Optional<Frass> frass,
+            List<Processing> processing,
+            Optional<CoProductRule> coProductRule) {
+        this(
+                records,
+                product,
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                processing,
+                coProductRule,
+                Optional.empty());
     }
 
     /** The fate of the frass. */
