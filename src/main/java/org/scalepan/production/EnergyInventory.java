@@ -49,13 +49,9 @@ public final class EnergyInventory {
         addMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 
-    /**
-     * Adds delivered energy in MJ, as a process needs it.
-     *
-     * @param rows rows of the library that the amount rests on
-     */
-    void addMegajoules(Stage stage, String carrier, ActivityTerm megajoules, String... rows) {
-        builder.flow(stage, carrier, Flux.ENERGY_ON_FARM, megajoules, rows);
+    /** Adds delivered energy in MJ, as a process needs it. */
+    void addMegajoules(Stage stage, String carrier, ActivityTerm megajoules) {
+        builder.flow(stage, carrier, Flux.ENERGY_ON_FARM, megajoules);
         if (carrier(carrier).text("kind").equals("fuel")) {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {

@@ -86,7 +86,7 @@ public final class FarmInventory {
      * @param rows rows of the library that the demand rests on
      */
     public void roomHeat(String carrier, ActivityTerm megajoules, List<String> rows) {
-        energy.addMegajoules(Stage.ENERGY, carrier, megajoules, rows.toArray(String[]::new));
+        builder.citing(rows, () -> energy.addMegajoules(Stage.ENERGY, carrier, megajoules));
     }
 
     /** kg N in the feed of a year, as far as it is known; none where no feed is recorded. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
+import org.scalepan.production.heating.Heating;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
@@ -24,6 +25,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     private OptionalDouble mortality = OptionalDouble.empty();
     private Optional<InsectFarm.Frass> frass = Optional.empty();
     private final List<InsectFarm.Processing> processing = new ArrayList<>();
+    private Optional<Heating> heating = Optional.empty();
     private CoProductRule rule = CoProductRule.NONE;
 
     private InsectRecordsFixture(Library library, String product, Harvest harvest) {
@@ -54,6 +56,12 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
 
     public InsectRecordsFixture cycleDays(double days) {
         cycleDays = OptionalDouble.of(days);
+        return this;
+    }
+
+    /** A room that is heated, and has no meter. */
+    public InsectRecordsFixture heated(Heating room) {
+        heating = Optional.of(room);
         return this;
     }
 
@@ -128,6 +136,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
                 mortality,
                 frass,
                 processing,
-                Optional.of(rule));
+                Optional.of(rule),
+                heating);
     }
 }

@@ -82,7 +82,10 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
                     ? "warm-temperate-moist"
                     : beyond("cool-temperate", normals.mean()) ? "cool-temperate-moist" : "boreal-moist";
             return new ClimateZone(
-                    zone, false, measured + "; moist is taken, because no evapotranspiration is held", rows);
+                    zone,
+                    false,
+                    measured + "; evapotranspiration is not held, so moist is taken for methane and any moisture for nitrous oxide",
+                    rows);
         }
 
         private boolean beyond(String zone, double value) {

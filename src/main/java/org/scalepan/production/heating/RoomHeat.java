@@ -29,6 +29,9 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
     /** The insulation classes of the library, worst first. */
     public static final List<String> CLASSES = List.of("uninsulated", "lightly-insulated", "well-insulated");
 
+    /** Begins the id that the heat of a room is drawn under. */
+    public static final String DRAWN_AS = "room-heat.";
+
     /** Walls of a square room: four times its side. */
     private static final double SIDES = 4;
 
@@ -125,7 +128,7 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                     HeatDemand.megajoules(normals, least, inside.low(), gains.high()) / efficiency,
                     HeatDemand.megajoules(normals, most, inside.high(), gains.low()) / efficiency,
                     inside,
-                    "heat of a room/" + heating.insulation().orElse("any-insulation"),
+                    DRAWN_AS + heating.insulation().orElse("any-insulation"),
                     new ArrayList<>(rows));
         }
 
