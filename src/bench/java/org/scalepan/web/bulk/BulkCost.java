@@ -19,7 +19,7 @@ import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.web.bulk.BulkRows.SentRow;
 import org.scalepan.web.http.ConcurrencyLimiter;
-import org.scalepan.web.read.Input;
+import org.scalepan.input.Input;
 import org.scalepan.web.render.Csv;
 
 /** Processor time per row of {@code POST /v1/footprints} without HTTP, by part, compared with reading and writing the same file. */

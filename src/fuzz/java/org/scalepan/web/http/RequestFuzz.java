@@ -15,7 +15,7 @@ import org.scalepan.web.bulk.BulkJsonRows;
 import org.scalepan.web.bulk.BulkQuestion;
 import org.scalepan.web.bulk.BulkRows;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
+import org.scalepan.input.Input;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.route.Format;
 

@@ -13,6 +13,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.production.Gap;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Crossing;
 import org.scalepan.uncertainty.Quantiles;
 

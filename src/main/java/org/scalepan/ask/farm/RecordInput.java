@@ -2,6 +2,7 @@ package org.scalepan.ask.farm;
 
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import org.scalepan.production.records.EditableRecords;
 
 /**
  * One number in a farm's records that can be put to another value. Where several records make it together, or it follows from

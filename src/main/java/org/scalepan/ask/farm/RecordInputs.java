@@ -24,6 +24,7 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.records.EditableRecords;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such

@@ -23,6 +23,7 @@ import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.StudyHierarchy;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Sobol;
 
 /**

@@ -3,7 +3,7 @@ package org.scalepan.ask.programme;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.production.Obstacle;
+import org.scalepan.input.Obstacle;
 
 /**
  * What a programme supplies in a year, and to whom.

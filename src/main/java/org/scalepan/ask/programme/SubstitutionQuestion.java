@@ -10,7 +10,7 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
-import org.scalepan.production.Obstacle;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.Scope;
 
 /**

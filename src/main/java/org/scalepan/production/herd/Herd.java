@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.Obstacle;
 import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Obstacle;
 import org.scalepan.production.heating.Heating;

@@ -14,9 +14,10 @@ import org.scalepan.ask.brief.Brief;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.Claimed;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.read.SideReading;
 import org.scalepan.web.render.HtmlRenderer;
@@ -60,14 +61,14 @@ public final class BriefRoutes {
         products.some("products", Brief.MOST_PRODUCTS).forEach(item -> sides.add(new Side.PublishedSide(item)));
         Optional<Side> against = products.one("against").map(Side.PublishedSide::new);
         Optional<BriefRequest> asked = asked(parameters, sides, against);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         String link = Permalink.of(library, request.path(), parameters.resolved());
         return answer(asked.orElseThrow(), format, Optional.of(link));
     }
 
     private Answer recorded(Request request) {
         Format format = request.format(FORMATS);
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SideReading reading = new SideReading(library, SideReading.credit(body));
         List<Side> sides = new ArrayList<>();
@@ -80,7 +81,7 @@ public final class BriefRoutes {
                 .inBody(OWN.toArray(String[]::new));
         Optional<BriefRequest> asked = body.faults().isEmpty() ? asked(body, sides, against) : Optional.empty();
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         return answer(asked.orElseThrow(), format, Optional.empty());
     }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.input.FieldError;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
@@ -53,7 +54,7 @@ public final class BulkCsvRows implements BulkRows {
     }
 
     private static ProblemException refused(String detail) {
-        return new ProblemException(Problem.badBody(List.of(Problem.FieldError.of("column", detail))));
+        return new ProblemException(Problem.badBody(List.of(FieldError.of("column", detail))));
     }
 
     @Override
@@ -88,8 +89,7 @@ public final class BulkCsvRows implements BulkRows {
     }
 
     private static SentRow wrong(long its, String message) {
-        return SentRow.wrong(
-                new BulkRow.RejectedRow(its, Optional.empty(), List.of(Problem.FieldError.of("", message))));
+        return SentRow.wrong(new BulkRow.RejectedRow(its, Optional.empty(), List.of(FieldError.of("", message))));
     }
 
     @Override

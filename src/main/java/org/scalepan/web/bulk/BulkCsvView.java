@@ -11,11 +11,11 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Indicator;
+import org.scalepan.input.FieldError;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 import org.scalepan.uncertainty.Summary;
-import org.scalepan.web.http.Problem;
 import org.scalepan.web.render.Csv;
 
 /** One line of CSV for each row received: figures with their intervals, or the errors of the row. */
@@ -85,7 +85,7 @@ final class BulkCsvView implements BulkView {
         line.end();
     }
 
-    private static String message(Problem.FieldError error) {
+    private static String message(FieldError error) {
         if (!error.didYouMean().isEmpty()) {
             return error.message() + ": did you mean " + String.join(", ", error.didYouMean()) + "?";
         }

@@ -5,9 +5,9 @@ import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.input.FieldError;
 import org.scalepan.web.http.JsonBody;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 
 /** Rows as JSON objects, one per line. */
@@ -59,7 +59,7 @@ public final class BulkJsonRows implements BulkRows {
 
     private static SentRow wrong(long its, String message) {
         return SentRow.wrong(new BulkRow.RejectedRow(
-                its, Optional.empty(), List.of(Problem.FieldError.at("", message, List.of(), List.of()))));
+                its, Optional.empty(), List.of(FieldError.at("", message, List.of(), List.of()))));
     }
 
     @Override

@@ -10,10 +10,10 @@ import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Library;
+import org.scalepan.input.FieldError;
+import org.scalepan.input.Input;
 import org.scalepan.production.Inventory;
-import org.scalepan.web.http.Problem;
-import org.scalepan.web.read.Input;
-import org.scalepan.web.read.SystemReading;
+import org.scalepan.production.records.SystemReading;
 
 /**
  * What is asked of every row of a bulk run.
@@ -77,8 +77,8 @@ public record BulkQuestion(
         return answer;
     }
 
-    private static Problem.FieldError inColumns(Problem.FieldError error, FlatRow row) {
-        return new Problem.FieldError(
+    private static FieldError inColumns(FieldError error, FlatRow row) {
+        return new FieldError(
                 error.pointer().map(row::column).or(error::parameter),
                 Optional.empty(),
                 error.message(),

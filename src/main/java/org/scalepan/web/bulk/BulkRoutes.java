@@ -9,16 +9,17 @@ import java.util.Set;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.production.Scope;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ByteQuota;
 import org.scalepan.web.http.Client;
 import org.scalepan.web.http.ConcurrencyLimiter;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -71,7 +72,7 @@ public final class BulkRoutes {
         Input parameters = request.parameters();
         BulkQuestion question = question(parameters);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         String type = request.sent().mediaType();
         boolean table = type.equals("text/csv");
         if (!table && !JSON_LINES.contains(type)) {
@@ -103,7 +104,7 @@ public final class BulkRoutes {
                 parameters.someOf("indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
         boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
         boolean detailed = parameters.oneOf("detail", YES_NO, "no").equals("yes");
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);
         List<ComparisonBasis> bases = new ArrayList<>();
         for (String id : indicators) {

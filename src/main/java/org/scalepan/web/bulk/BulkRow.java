@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.SystemEstimate;
+import org.scalepan.input.FieldError;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
-import org.scalepan.web.http.Problem;
 
 /** The result of one row of a bulk run. */
 public sealed interface BulkRow {
@@ -46,7 +46,7 @@ public sealed interface BulkRow {
     }
 
     /** The row could not be read: what is wrong, with the column or field as its parameter or pointer. */
-    record RejectedRow(long number, Optional<String> name, List<Problem.FieldError> errors) implements BulkRow {
+    record RejectedRow(long number, Optional<String> name, List<FieldError> errors) implements BulkRow {
         public RejectedRow {
             errors = List.copyOf(errors);
         }

@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
+import org.scalepan.input.FieldError;
 import org.scalepan.production.RecordField;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
@@ -47,21 +48,21 @@ final class FlatColumns {
 
     /** Reads a header; unknown and repeated columns are refused before any row is computed. */
     static FlatColumns read(List<String> header, char decimal) {
-        List<Problem.FieldError> errors = new ArrayList<>();
+        List<FieldError> errors = new ArrayList<>();
         List<RecordColumn> columns = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String cell : header) {
             String name = cell.strip();
             Optional<RecordColumn> column = column(name);
             if (column.isEmpty()) {
-                errors.add(Problem.FieldError.of(
+                errors.add(FieldError.of(
                         "column",
                         "unknown column \"" + (name.length() > 60 ? name.substring(0, 60) + "..." : name)
                                 + "\"; /v1/footprints/template.csv shows columns",
                         List.of(),
                         near(name)));
             } else if (!seen.add(name)) {
-                errors.add(Problem.FieldError.of("column", "the column " + name + " stands twice"));
+                errors.add(FieldError.of("column", "the column " + name + " stands twice"));
             } else {
                 columns.add(column.get());
             }
@@ -109,7 +110,7 @@ final class FlatColumns {
         ObjectNode records = Json.object();
         Map<String, ObjectNode> owners = new HashMap<>();
         Map<String, String> places = new LinkedHashMap<>();
-        List<Problem.FieldError> errors = new ArrayList<>();
+        List<FieldError> errors = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             String cell = cells.get(i).strip();
             if (cell.isEmpty()) {
@@ -124,7 +125,7 @@ final class FlatColumns {
                 if (Double.isFinite(value)) {
                     owner.put(column.field(), value);
                 } else {
-                    errors.add(Problem.FieldError.of(
+                    errors.add(FieldError.of(
                             column.name(), column.name() + " must be a number such as 12" + decimal + "5"));
                 }
             }

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import org.scalepan.web.http.Problem;
+import org.scalepan.input.FieldError;
 
 /**
  * One row of a table as records.
@@ -13,7 +13,7 @@ import org.scalepan.web.http.Problem;
  * @param errors cells that could not be read
  * @param places the columns that entries of lists came from, by JSON Pointer
  */
-record FlatRow(ObjectNode records, List<Problem.FieldError> errors, Map<String, String> places) {
+record FlatRow(ObjectNode records, List<FieldError> errors, Map<String, String> places) {
     FlatRow {
         errors = List.copyOf(errors);
         places = Collections.unmodifiableMap(places);

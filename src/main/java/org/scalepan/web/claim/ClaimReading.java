@@ -14,8 +14,8 @@ import org.scalepan.ask.claim.Claimed;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 
 /**

@@ -11,9 +11,10 @@ import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SideReading;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.MarkdownRenderer;
@@ -47,9 +48,9 @@ public final class ClaimRoutes {
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
         // confuse.
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
@@ -60,7 +61,7 @@ public final class ClaimRoutes {
 
     private Answer recorded(Request request) {
         Format format = request.format(FORMATS);
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         Optional<String> text = body.text("text");
         boolean ownProduct = body.has("product") || body.has("system");
@@ -91,7 +92,7 @@ public final class ClaimRoutes {
         }
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());

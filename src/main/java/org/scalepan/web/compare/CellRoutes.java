@@ -19,15 +19,17 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
+import org.scalepan.input.FieldError;
+import org.scalepan.input.Input;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -81,7 +83,7 @@ public final class CellRoutes {
         Input parameters = request.parameters();
         CellRequest asked = read(request, VALUE_STATS);
         Optional<ProductForm> product = product(request, "product");
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         PublishedEstimate estimate = Estimating.estimate(library, product.orElseThrow(), asked.basis, asked.sampling);
         if (asked.stat.equals("studies") || asked.stat.equals("results")) {
             return text(Integer.toString(asked.stat.equals("studies") ? estimate.studies() : estimate.results()));
@@ -122,7 +124,7 @@ public final class CellRoutes {
         new Side.PublishedSide(product.orElseThrow())
                 .obstacleTo(new Side.PublishedSide(reference.orElseThrow()))
                 .ifPresent(why -> parameters.fault("reference", why));
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Comparison comparison = Comparison.of(
                 library,
                 new Comparison.ComparisonQuestion(
@@ -222,7 +224,7 @@ public final class CellRoutes {
 
     /** The resource named by the path does not exist. */
     private static ProblemException notFound(Input parameters) {
-        Problem.FieldError last = parameters.faults().get(parameters.faults().size() - 1);
+        FieldError last = parameters.faults().get(parameters.faults().size() - 1);
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));
     }
 

@@ -10,10 +10,11 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Json;
@@ -53,7 +54,7 @@ public final class ComparisonRoutes {
         ComparisonBasis basis = reading.basis(indicator);
         Sampling sampling = reading.sampling();
         reading.afford(sampling, asked.size());
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Comparison comparison = Comparison.of(
                 library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), basis, sampling));
         Map<String, Object> question = parameters.resolved();

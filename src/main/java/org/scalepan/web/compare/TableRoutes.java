@@ -11,10 +11,11 @@ import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Json;
@@ -74,7 +75,7 @@ public final class TableRoutes {
         } else {
             reading.afford(sampling, products.size() * bases.size());
         }
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         if (bases.size() > 1) {
             // Each indicator has its own default boundary and unit; parameters that were not given stay unset in the
             // resolved question.

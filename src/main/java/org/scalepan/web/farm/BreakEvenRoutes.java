@@ -8,18 +8,19 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.farm.BreakEven;
-import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.ask.farm.RecordInput;
 import org.scalepan.ask.farm.RecordInputs;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
+import org.scalepan.input.Input;
+import org.scalepan.production.records.EditableRecords;
+import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.read.CommonBasis;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SideReading;
-import org.scalepan.web.read.SystemReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
@@ -39,7 +40,7 @@ public final class BreakEvenRoutes {
     }
 
     private Answer breakEven(Request request) {
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         if (body.has("product")) {
             body.fault(
@@ -66,7 +67,7 @@ public final class BreakEvenRoutes {
         Sampling sampling = reading.sampling();
         reading.afford(sampling, WORK_OF_FOOTPRINTS);
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         BreakEven answer = BreakEven.of(
                 library,
                 new BreakEven.BreakEvenQuestion(

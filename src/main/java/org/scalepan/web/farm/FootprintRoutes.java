@@ -13,15 +13,16 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.farm.SystemAnswer;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
+import org.scalepan.input.Input;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Scope;
+import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.read.SideReading;
-import org.scalepan.web.read.SystemReading;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.WorkbookView;
 import org.scalepan.web.route.Format;
@@ -45,7 +46,7 @@ public final class FootprintRoutes {
 
     private Answer footprint(Request request) {
         Format format = request.format(FORMATS);
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SystemReading systems = new SystemReading(library);
         Optional<Inventory> system = body.object("system").flatMap(systems::read);
@@ -68,7 +69,7 @@ public final class FootprintRoutes {
         Sampling sampling = reading.sampling();
         reading.afford(sampling, 1 + others.size() + products.size());
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         SystemAnswer answer = SystemAnswer.of(
                 library,
                 new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, bases, credit, sampling));

@@ -7,15 +7,16 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.ask.farm.Sensitivity;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.CommonBasis;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SideReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -38,7 +39,7 @@ public final class SensitivityRoutes {
     }
 
     private Answer sensitivity(Request request) {
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         boolean credit = SideReading.credit(body);
         SideReading sides = new SideReading(library, credit);
@@ -64,7 +65,7 @@ public final class SensitivityRoutes {
                 found.side(), found.notebook(), against, basis, sampling, usual, percents));
         // The number of inputs is known only once the question is valid.
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         Sensitivity.SensitivityQuestion asked = afford(body, read.orElseThrow(), drawsGiven);
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("side", asked.side().written());
@@ -98,7 +99,7 @@ public final class SensitivityRoutes {
                         : "draws may be at most " + most + " for the " + inputs
                                 + " uncertain inputs of this question: an answer makes at most "
                                 + Sensitivity.MOST_DRAWS_OF_INPUTS + " draws of inputs in all");
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         return asked;
     }
 

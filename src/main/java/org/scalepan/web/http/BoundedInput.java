@@ -9,6 +9,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.IntConsumer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpStatus;
+import org.scalepan.input.FieldError;
 
 /**
  * A request body with a limit. Transport errors, such as a premature end or invalid chunks, are the client's and become a 4xx problem;
@@ -78,7 +79,7 @@ public final class BoundedInput extends FilterInputStream {
                         "the body must come at " + Limits.SLOWEST_SENDING + " bytes a second or faster"));
             }
         }
-        return new ProblemException(Problem.badBody(List.of(Problem.FieldError.at(
+        return new ProblemException(Problem.badBody(List.of(FieldError.at(
                 "", "the body ended too early or is not framed as HTTP asks for", List.of(), List.of()))));
     }
 }

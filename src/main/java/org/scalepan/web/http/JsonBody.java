@@ -12,6 +12,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.scalepan.input.FieldError;
 
 /** Parses a JSON text strictly: UTF-8 only, no duplicate keys, nothing after it, and within the limits of depth and length. */
 public final class JsonBody {
@@ -47,7 +48,7 @@ public final class JsonBody {
             return node;
         } catch (StreamConstraintsException e) {
             throw new ProblemException(
-                    Problem.badBody(List.of(Problem.FieldError.at("", e.getOriginalMessage(), List.of(), List.of())
+                    Problem.badBody(List.of(FieldError.at("", e.getOriginalMessage(), List.of(), List.of())
                             .ofTooMuch())));
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null
@@ -67,6 +68,6 @@ public final class JsonBody {
     }
 
     private static ProblemException refused(String detail) {
-        return new ProblemException(Problem.badBody(List.of(Problem.FieldError.at("", detail, List.of(), List.of()))));
+        return new ProblemException(Problem.badBody(List.of(FieldError.at("", detail, List.of(), List.of()))));
     }
 }

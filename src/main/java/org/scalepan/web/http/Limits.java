@@ -8,7 +8,6 @@ public final class Limits {
     // Requests and connections.
     public static final int HEADER_BYTES = 16_384;
     public static final int PARAMETERS = 64;
-    public static final int PARAMETER_CHARACTERS = 2_000;
     public static final int CONNECTIONS = 200;
     public static final int CONNECTIONS_OF_CLIENT = CONNECTIONS / 2;
     public static final int IDLE_MILLISECONDS = 30_000;
@@ -45,12 +44,7 @@ public final class Limits {
     public static final int SPREADS = 50;
 
     // Records of a farm.
-    public static final int FIELD_CHARACTERS = 200;
     public static final int SYSTEMS = 10;
-    public static final int ENTRIES = 100;
-    public static final int CO_PRODUCTS = 20;
-    public static final int MANURE_SYSTEMS = 20;
-    public static final int PROCESSING_STEPS = 10;
 
     // Rows of many farms.
     public static final long ROWS_BYTES = 256L * 1_048_576;

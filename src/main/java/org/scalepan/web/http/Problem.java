@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.scalepan.input.Excerpt;
+import org.scalepan.input.FieldError;
 
 /**
  * A problem detail (RFC 9457).
@@ -17,8 +19,6 @@ public record Problem(int status, String type, String title, String detail, List
     private static final int MOST_IN_A_CELL = 20;
     /** A longer list of errors is no help. */
     private static final int MOST_ERRORS = 20;
-    /** How much of a client's own text is repeated in a message. */
-    private static final int MOST_REPEATED = 60;
     /** What a cell shows of one error, which may repeat the client's own text. */
     private static final int MOST_OF_A_FAULT = 200;
     /** What a cell shows in all: the error with a list of allowed values, or why there is no evidence. */
@@ -39,69 +39,6 @@ public record Problem(int status, String type, String title, String detail, List
         String rest = "and " + (errors.size() - first.size()) + " more faults";
         first.add(new FieldError(Optional.empty(), Optional.empty(), rest, List.of(), List.of()));
         return List.copyOf(first);
-    }
-
-    /** A client's own text, truncated so that it can be repeated in a message. */
-    public static String shortened(String text) {
-        return shortened(text, MOST_REPEATED);
-    }
-
-    private static String shortened(String text, int most) {
-        if (text.length() <= most) {
-            return text;
-        }
-        int end = most - 3;
-        // A character outside the basic plane is two units long and must not be split.
-        return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "...";
-    }
-
-    /**
-     * One error.
-     *
-     * @param parameter the query or path parameter it is about
-     * @param pointer the place in the body it is about, as a JSON Pointer (RFC 6901)
-     * @param allowed the allowed values, where they are a closed list
-     * @param didYouMean the nearest allowed values, best first
-     * @param beyond whether the value is valid and only exceeds a limit
-     */
-    public record FieldError(
-            Optional<String> parameter,
-            Optional<String> pointer,
-            String message,
-            List<String> allowed,
-            List<String> didYouMean,
-            boolean beyond) {
-        public FieldError(
-                Optional<String> parameter,
-                Optional<String> pointer,
-                String message,
-                List<String> allowed,
-                List<String> didYouMean) {
-            this(parameter, pointer, message, allowed, didYouMean, false);
-        }
-
-        public FieldError {
-            parameter = parameter.map(Problem::shortened);
-            allowed = List.copyOf(allowed);
-            didYouMean = List.copyOf(didYouMean);
-        }
-
-        /** The same error, marked as an exceeded limit. */
-        public FieldError ofTooMuch() {
-            return new FieldError(parameter, pointer, message, allowed, didYouMean, true);
-        }
-
-        public static FieldError of(String parameter, String message) {
-            return new FieldError(Optional.of(parameter), Optional.empty(), message, List.of(), List.of());
-        }
-
-        public static FieldError at(String pointer, String message, List<String> allowed, List<String> didYouMean) {
-            return new FieldError(Optional.empty(), Optional.of(pointer), message, allowed, didYouMean);
-        }
-
-        public static FieldError of(String parameter, String message, List<String> allowed, List<String> didYouMean) {
-            return new FieldError(Optional.of(parameter), Optional.empty(), message, allowed, didYouMean);
-        }
     }
 
     public static Problem badBody(List<FieldError> errors) {
@@ -161,6 +98,6 @@ public record Problem(int status, String type, String title, String detail, List
     }
 
     private static String shown(String text, int most) {
-        return shortened(UNSHOWABLE.matcher(text).replaceAll(" "), most);
+        return Excerpt.of(UNSHOWABLE.matcher(text).replaceAll(" "), most);
     }
 }

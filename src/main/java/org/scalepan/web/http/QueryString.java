@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.scalepan.input.Excerpt;
+import org.scalepan.input.FieldError;
 
 /**
  * Reads a query string strictly: a bad percent escape, bytes that are not UTF-8 or a repeated name is an error, where the framework would
@@ -20,14 +22,14 @@ public final class QueryString {
 
     public static Map<String, String> read(@Nullable String raw) {
         Map<String, String> values = new LinkedHashMap<>();
-        List<Problem.FieldError> errors = new ArrayList<>();
+        List<FieldError> errors = new ArrayList<>();
         if (raw == null || raw.isEmpty()) {
             return values;
         }
         String[] pairs = raw.split("&", Limits.PARAMETERS + 1);
         if (pairs.length > Limits.PARAMETERS) {
             String message = "the query string has more than " + Limits.PARAMETERS + " parameters";
-            throw new ProblemException(Problem.badQuery(List.of(new Problem.FieldError(
+            throw new ProblemException(Problem.badQuery(List.of(new FieldError(
                             java.util.Optional.empty(), java.util.Optional.empty(), message, List.of(), List.of())
                     .ofTooMuch())));
         }
@@ -40,13 +42,13 @@ public final class QueryString {
                 String name = decode(equals < 0 ? pair : pair.substring(0, equals));
                 String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
                 if (values.putIfAbsent(name, value) != null) {
-                    errors.add(Problem.FieldError.of(
+                    errors.add(FieldError.of(
                             name,
-                            "parameter \"" + Problem.shortened(name)
+                            "parameter \"" + Excerpt.of(name)
                                     + "\" is given twice; give several values as one comma list"));
                 }
             } catch (CharacterCodingException | IllegalArgumentException e) {
-                errors.add(new Problem.FieldError(
+                errors.add(new FieldError(
                         java.util.Optional.empty(),
                         java.util.Optional.empty(),
                         "the query string has a part that is not percent-encoded UTF-8",

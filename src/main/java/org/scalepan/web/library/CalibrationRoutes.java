@@ -3,9 +3,10 @@ package org.scalepan.web.library;
 import java.util.ArrayList;
 import java.util.List;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.literature.Calibration;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.MarkdownRenderer;
@@ -35,7 +36,7 @@ public final class CalibrationRoutes {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         CalibrationView view = new CalibrationView(library, Calibration.of(library));
         return switch (format) {
             case CSV -> view.csv(style);

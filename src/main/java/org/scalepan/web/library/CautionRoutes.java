@@ -12,8 +12,9 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.read.MarketReading;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.render.Csv;
@@ -50,7 +51,7 @@ public final class CautionRoutes {
                 ? Optional.empty()
                 : new ProductReading(library, parameters).one("product").map(item -> item.product());
         Optional<String> market = MarketReading.market(library, parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Set<String> wanted = library.cautions().stream()
                 .filter(caution -> product.map(caution::concerns).orElse(true))
                 .filter(caution -> market.map(caution::holdsIn).orElse(true))

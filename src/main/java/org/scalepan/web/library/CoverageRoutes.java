@@ -8,10 +8,11 @@ import java.util.Optional;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.literature.Coverage;
 import org.scalepan.production.MemoryFactors;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
@@ -51,7 +52,7 @@ public final class CoverageRoutes {
         Optional<String> indicator =
                 filter(parameters, "indicator", library.indicators().keySet());
         Optional<String> boundary = filter(parameters, "boundary", Boundary.ids());
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         List<Coverage.CoverageCell> cells = Coverage.of(library).cells().stream()
                 .filter(cell -> product.map(cell.product().id()::equals).orElse(true))
                 .filter(cell -> indicator.map(cell.indicator().id()::equals).orElse(true))
@@ -105,7 +106,7 @@ public final class CoverageRoutes {
     private Answer memory(Request request) {
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(request.parameters());
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         List<MemoryFactors.MemoryFactor> factors = MemoryFactors.of(library);
         if (format == Format.CSV) {
             Csv csv = new Csv(style, FACTOR);

@@ -11,10 +11,11 @@ import java.util.stream.Collectors;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
@@ -45,7 +46,7 @@ public final class ProductRoutes {
     private Answer products(Request request) {
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(request.parameters());
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         if (format == Format.CSV) {
             return RowView.csv(
                     library.table("products"), library.table("products").rows(), style);
@@ -61,7 +62,7 @@ public final class ProductRoutes {
     private Answer product(Request request) {
         Input parameters = request.parameters();
         // An invalid parameter must give 400, not 404.
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         String id = request.variable("id");
         new ProductReading(library, parameters).written("id", id);
         if (!parameters.faults().isEmpty()) {

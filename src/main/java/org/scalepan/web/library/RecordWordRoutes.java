@@ -11,10 +11,11 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
+import org.scalepan.input.Input;
 import org.scalepan.production.SoldByProducts;
+import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
-import org.scalepan.web.read.SystemReading;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
@@ -180,7 +181,7 @@ public final class RecordWordRoutes {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         if (format == Format.CSV) {
             Csv csv = new Csv(style, columns);
             for (ObjectNode item : items) {

@@ -13,8 +13,9 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.Region;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
@@ -57,7 +58,7 @@ public final class ResultRoutes {
         Optional<String> grade = filter(parameters, "grade", library.ids("grades"));
         Optional<String> source =
                 filter(parameters, "source", library.references().keySet());
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Optional<Set<String>> products = product.map(this::withNarrower);
         List<PublishedResult> results = library.results().stream()
                 .filter(result ->

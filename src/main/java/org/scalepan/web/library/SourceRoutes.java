@@ -13,12 +13,14 @@ import org.scalepan.cite.Ris;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.loading.LibraryFolder;
+import org.scalepan.input.FieldError;
+import org.scalepan.input.Input;
 import org.scalepan.sheet.FixedZip;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Format;
@@ -59,7 +61,7 @@ public final class SourceRoutes {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         List<String> ids = parameters.someOf("ids", library.references().keySet(), List.of(), Limits.SOURCES_TO_CITE);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         List<Reference> references = library.references().values().stream()
                 .filter(reference -> ids.isEmpty() || ids.contains(reference.id()))
                 .toList();
@@ -68,13 +70,13 @@ public final class SourceRoutes {
 
     private Answer source(Request request) {
         Format format = request.format(FORMATS);
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         String id = request.variable("id");
         Reference reference = library.references().get(id);
         if (reference == null) {
             throw new ProblemException(Problem.notFound(
                     "no source has the id given",
-                    List.of(Problem.FieldError.of(
+                    List.of(FieldError.of(
                             "id",
                             "unknown source",
                             List.of(),

@@ -12,10 +12,12 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
+import org.scalepan.input.FieldError;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
@@ -81,7 +83,7 @@ public final class VocabularyRoutes {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         Table table = library.table(name);
         if (format == Format.CSV) {
             return RowView.csv(table, table.rows(), style);
@@ -107,7 +109,7 @@ public final class VocabularyRoutes {
 
     /** The row of any id that an answer names, with its publication. */
     private Answer row(Request request) {
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         String id = request.variable("id");
         Optional<Answer> found =
                 find(request, id, row -> row.optional("source").isPresent()).or(() -> find(request, id, row -> true));
@@ -120,7 +122,7 @@ public final class VocabularyRoutes {
                 .toList();
         throw new ProblemException(Problem.notFound(
                 "no row has the id given",
-                List.of(Problem.FieldError.of("id", "unknown row", List.of(), Nearest.to(id, ids, 3)))));
+                List.of(FieldError.of("id", "unknown row", List.of(), Nearest.to(id, ids, 3)))));
     }
 
     /** A row with a source takes precedence over a vocabulary term of the same id. */

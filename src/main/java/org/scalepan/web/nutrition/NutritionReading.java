@@ -13,9 +13,9 @@ import org.scalepan.factors.AminoAcidPattern;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.input.Excerpt;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.http.Problem;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 
 /** Reads a question about foods. */
@@ -130,7 +130,7 @@ final class NutritionReading {
         }
         parameters.fault(
                 "prices",
-                "price \"" + Problem.shortened(text) + "\" must be a number from " + Input.plain(CHEAPEST) + " to "
+                "price \"" + Excerpt.of(text) + "\" must be a number from " + Input.plain(CHEAPEST) + " to "
                         + Input.plain(DEAREST) + ", or - for none");
         return Optional.empty();
     }

@@ -7,8 +7,9 @@ import java.util.Optional;
 import org.scalepan.ask.nutrition.NutritionQuestion;
 import org.scalepan.ask.nutrition.NutritionTable;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.read.MarketReading;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Json;
@@ -41,7 +42,7 @@ public final class NutritionRoutes {
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
         NutritionQuestion question = new NutritionReading(library, parameters).question();
         Optional<String> market = MarketReading.market(library, parameters);
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         NutritionTable table = NutritionTable.of(library, question);
         Map<String, Object> resolved = parameters.resolved();
         return switch (format) {

@@ -9,9 +9,9 @@ import org.scalepan.ask.programme.Baseline;
 import org.scalepan.ask.programme.Shares;
 import org.scalepan.ask.programme.Use;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.input.Input;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.SideReading;
 
 /** Reads what a programme displaces: products or systems, their shares, and their prices. */

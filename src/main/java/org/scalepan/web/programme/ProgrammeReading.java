@@ -7,7 +7,7 @@ import org.scalepan.ask.programme.Programme;
 import org.scalepan.ask.programme.Substitution;
 import org.scalepan.ask.programme.Use;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.web.read.Input;
+import org.scalepan.input.Input;
 
 /** Reads the yearly quantity of a programme and its beneficiaries. */
 final class ProgrammeReading {

@@ -18,9 +18,10 @@ import org.scalepan.ask.programme.Use;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
+import org.scalepan.input.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.read.SideReading;
 
@@ -73,7 +74,7 @@ final class SubstitutionReading {
         int estimates = 1 + Math.max(1, displaced.size()) + alternatives.size();
         reading.afford(sampling, estimates * bases.size());
         body.close();
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         SubstitutionQuestion question = new SubstitutionQuestion(
                 use,
                 animal,
@@ -87,7 +88,7 @@ final class SubstitutionReading {
                 priced ? Optional.of(prices) : Optional.empty(),
                 sampling);
         question.obstacles(library).forEach(body::fault);
-        body.refuseIfWrong();
+        InputProblem.refuseIfWrong(body);
         return question;
     }
 

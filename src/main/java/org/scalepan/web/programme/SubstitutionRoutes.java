@@ -4,8 +4,9 @@ import java.util.List;
 import org.scalepan.ask.programme.Substitution;
 import org.scalepan.ask.programme.SubstitutionQuestion;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
@@ -31,7 +32,7 @@ public final class SubstitutionRoutes {
 
     private Answer substitution(Request request) {
         Format format = request.format(FORMATS);
-        request.parameters().refuseIfWrong();
+        InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SubstitutionQuestion question = new SubstitutionReading(library, body).question();
         Substitution substitution = Substitution.of(library, question);

@@ -3,6 +3,7 @@ package org.scalepan.web.read;
 import java.util.List;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.production.Scope;
 
 /** Reads the one indicator and the one comparison basis of a question whose sides may be farms and herds. */

@@ -18,6 +18,7 @@ import org.scalepan.factors.Region;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.input.Input;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Scope;

@@ -2,6 +2,7 @@ package org.scalepan.web.read;
 
 import java.util.Optional;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 
 /** Reads the market whose food and feed law applies to a question. */
 public final class MarketReading {

@@ -10,6 +10,8 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
+import org.scalepan.input.Input;
+import org.scalepan.input.InputItem;
 
 /** Reads names of products, which may carry a form: {@code mealworm} or {@code mealworm:meal}. */
 public final class ProductReading {

@@ -3,8 +3,10 @@ package org.scalepan.web.read;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Side;
-import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
+import org.scalepan.production.records.EditableRecords;
+import org.scalepan.production.records.SystemReading;
 
 /** Reads one side of a question from a body: a product by its name, or a farm or herd by its records, in separate fields. */
 public final class SideReading {

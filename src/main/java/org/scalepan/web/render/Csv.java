@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.scalepan.input.Input;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.sheet.FormulaGuard;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.read.Input;
 
 /**
  * Writes CSV (RFC 4180) in a given style. A text cell that a spreadsheet would run as a formula is prefixed with an apostrophe; a number

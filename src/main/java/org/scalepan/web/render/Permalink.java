@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.scalepan.factors.Library;
-import org.scalepan.web.read.Input;
+import org.scalepan.input.Input;
 
 /**
  * A relative reference that repeats a question on the same library: every parameter resolved, pinned by the library's digest. Relative,

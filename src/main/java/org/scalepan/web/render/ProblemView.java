@@ -3,6 +3,7 @@ package org.scalepan.web.render;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.scalepan.input.FieldError;
 import org.scalepan.web.http.Problem;
 
 /** Renders a problem as {@code application/problem+json} (RFC 9457). */
@@ -23,9 +24,9 @@ public final class ProblemView {
         return Json.write(node);
     }
 
-    public static ArrayNode errors(List<Problem.FieldError> errors) {
+    public static ArrayNode errors(List<FieldError> errors) {
         ArrayNode array = Json.array();
-        for (Problem.FieldError error : errors) {
+        for (FieldError error : errors) {
             ObjectNode one = array.addObject();
             Json.put(one, "parameter", error.parameter());
             Json.put(one, "pointer", error.pointer());

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.input.Input;
 import org.scalepan.sheet.ExcelFile;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.Input;
 
 /** The formats an answer can have. */
 public enum Format {

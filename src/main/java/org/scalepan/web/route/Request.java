@@ -2,9 +2,9 @@ package org.scalepan.web.route;
 
 import java.util.List;
 import java.util.Map;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.Client;
 import org.scalepan.web.http.RequestBody;
-import org.scalepan.web.read.Input;
 
 /**
  * One request as a handler sees it.

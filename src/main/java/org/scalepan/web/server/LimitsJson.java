@@ -8,6 +8,8 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.brief.Brief;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.farm.Sensitivity;
+import org.scalepan.input.InputLimits;
+import org.scalepan.production.records.RecordLimits;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.Limits;
@@ -42,7 +44,12 @@ final class LimitsJson {
                 refused("address", Limits.HEADER_BYTES, BYTES, 414, "the address with its question"),
                 refused("headers", Limits.HEADER_BYTES, BYTES, 431, "the head of a request"),
                 refused("parameters", Limits.PARAMETERS, "parameters", TOO_MUCH, "a question"),
-                refused("parameter", Limits.PARAMETER_CHARACTERS, CHARACTERS, TOO_MUCH, "the value of a parameter"),
+                refused(
+                        "parameter",
+                        InputLimits.PARAMETER_CHARACTERS,
+                        CHARACTERS,
+                        TOO_MUCH,
+                        "the value of a parameter"),
                 refused("products", Limits.PRODUCTS, "products", TOO_MUCH, "a comparison, or beside a farm"),
                 refused("products-of-brief", Brief.MOST_PRODUCTS, "products", TOO_MUCH, "a brief"),
                 refused("products-of-table", Limits.PRODUCTS_OF_TABLE, "products", TOO_MUCH, "a table"),
@@ -80,14 +87,19 @@ final class LimitsJson {
                 refused("number", Limits.NUMBER_DIGITS, "digits", TOO_MUCH, "a number in a body"),
                 refused("text", Limits.TEXT_CHARACTERS, CHARACTERS, TOO_MUCH, "a text in a body"),
                 refused("name", Limits.NAME_CHARACTERS, CHARACTERS, TOO_MUCH, "the name of a field"),
-                refused("field", Limits.FIELD_CHARACTERS, CHARACTERS, TOO_MUCH, "a name or id in records"),
+                refused("field", InputLimits.FIELD_CHARACTERS, CHARACTERS, TOO_MUCH, "a name or id in records"),
                 refused("systems", Limits.SYSTEMS, "systems", TOO_MUCH, "farms beside each other"),
-                refused("lines", Limits.ENTRIES, "entries", TOO_MUCH, "a list in records, such as feed"),
-                refused("co-products", Limits.CO_PRODUCTS, "entries", TOO_MUCH, "the co-products of a farm"),
-                refused("manure-systems", Limits.MANURE_SYSTEMS, "entries", TOO_MUCH, "the manure systems of a herd"),
+                refused("lines", RecordLimits.ENTRIES, "entries", TOO_MUCH, "a list in records, such as feed"),
+                refused("co-products", RecordLimits.CO_PRODUCTS, "entries", TOO_MUCH, "the co-products of a farm"),
+                refused(
+                        "manure-systems",
+                        RecordLimits.MANURE_SYSTEMS,
+                        "entries",
+                        TOO_MUCH,
+                        "the manure systems of a herd"),
                 refused(
                         "processing-steps",
-                        Limits.PROCESSING_STEPS,
+                        RecordLimits.PROCESSING_STEPS,
                         "entries",
                         TOO_MUCH,
                         "the steps behind a farm's gate"),

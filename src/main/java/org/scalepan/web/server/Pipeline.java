@@ -15,6 +15,9 @@ import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.http.PreEncodedHttpField;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Excerpt;
+import org.scalepan.input.FieldError;
+import org.scalepan.input.Input;
 import org.scalepan.web.compare.CellRoutes;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.BufferedBody;
@@ -23,13 +26,13 @@ import org.scalepan.web.http.Client;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.http.EntityTag;
+import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.http.QueryString;
 import org.scalepan.web.http.RequestBody;
 import org.scalepan.web.http.StreamedBody;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.render.ProblemView;
 import org.scalepan.web.route.Request;
@@ -130,7 +133,7 @@ final class Pipeline {
                         header(context, "Host"),
                         client));
         // Safeguard: a handler that forgot this check would otherwise answer an invalid question.
-        parameters.refuseIfWrong();
+        InputProblem.refuseIfWrong(parameters);
         return answer;
     }
 
@@ -180,14 +183,14 @@ final class Pipeline {
         String digest = library.version().digest();
         if (pin.isPresent() && !pin.get().equals(digest)) {
             String detail = "this service answers from library " + digest + ", the link is pinned to "
-                    + Problem.shortened(pin.get())
+                    + Excerpt.of(pin.get())
                     + "; leave out library= for today's answer";
             throw new ProblemException(new Problem(
                     409,
                     "/problems/other-library",
                     "The library has changed",
                     detail,
-                    List.of(Problem.FieldError.of(Route.LIBRARY, detail, List.of(digest), List.of()))));
+                    List.of(FieldError.of(Route.LIBRARY, detail, List.of(digest), List.of()))));
         }
     }
 

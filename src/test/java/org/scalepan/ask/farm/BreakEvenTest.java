@@ -27,6 +27,7 @@ import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Quantiles;
 
 /** Break-even values are checked by putting them back: the farms are invented. */

@@ -25,6 +25,7 @@ import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
+import org.scalepan.production.records.EditableRecords;
 
 /** "What if only this were otherwise?": break-even and sensitivity change one thing of a farm, and all else must stay as recorded. */
 class RecordInputsTest {

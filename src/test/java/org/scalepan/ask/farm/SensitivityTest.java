@@ -20,6 +20,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.HerdRecordsFixture;
 import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.herd.Herd;
+import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Summary;
 
 /** The farms are invented. */

@@ -33,8 +33,8 @@ import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.input.Obstacle;
 import org.scalepan.production.InsectRecordsFixture;
-import org.scalepan.production.Obstacle;
 import org.scalepan.uncertainty.Summary;
 
 /** A programme substitutes one food for another: the impact of the displaced food is avoided, that of the product is caused. */

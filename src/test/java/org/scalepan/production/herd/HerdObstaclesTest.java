@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scalepan.production.Obstacle;
+import org.scalepan.input.Obstacle;
 
 /** Which records of a herd contradict each other. */
 class HerdObstaclesTest {

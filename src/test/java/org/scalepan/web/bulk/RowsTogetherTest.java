@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
+import org.scalepan.input.Input;
 import org.scalepan.web.http.ConcurrencyLimiter;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.render.Csv;
 
 /**

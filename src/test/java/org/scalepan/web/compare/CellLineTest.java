@@ -9,14 +9,14 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.input.FieldError;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Problem;
 
 /** A refusal in a cell is one printable line, whatever the client sent. */
 class CellLineTest {
     private static String line(String message) {
-        return Problem.badQuery(List.of(Problem.FieldError.of("product", message)))
-                .line();
+        return Problem.badQuery(List.of(FieldError.of("product", message))).line();
     }
 
     @ParameterizedTest
@@ -51,15 +51,14 @@ class CellLineTest {
     void a_list_of_allowed_values_is_shown_up_to_400_characters() {
         List<String> statistics =
                 IntStream.range(0, 20).mapToObj(i -> "statistic-" + i).toList();
-        String whole = Problem.badQuery(
-                        List.of(Problem.FieldError.of("stat", "unknown stat \"x\"", statistics, List.of())))
+        String whole = Problem.badQuery(List.of(FieldError.of("stat", "unknown stat \"x\"", statistics, List.of())))
                 .line();
         assertTrue(whole.endsWith("statistic-19"), whole);
 
         List<String> long20 = statistics.stream().map(id -> id.repeat(5)).toList();
         assertEquals(
                 400,
-                Problem.badQuery(List.of(Problem.FieldError.of("stat", "unknown stat \"x\"", long20, List.of())))
+                Problem.badQuery(List.of(FieldError.of("stat", "unknown stat \"x\"", long20, List.of())))
                         .line()
                         .length());
     }

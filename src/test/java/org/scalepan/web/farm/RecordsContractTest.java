@@ -23,9 +23,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.JsonAt;
+import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
-import org.scalepan.web.read.SystemReading;
 import org.scalepan.web.server.DescribedSchemas;
 import org.scalepan.web.server.Description;
 

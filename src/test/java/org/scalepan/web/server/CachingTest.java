@@ -14,10 +14,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.input.Input;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.http.Client;
 import org.scalepan.web.http.RequestBody;
-import org.scalepan.web.read.Input;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 

@@ -15,9 +15,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.scalepan.JsonAt;
+import org.scalepan.input.Input;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
-import org.scalepan.web.read.Input;
 
 /**
  * Generates requests from the description: every path with parameters and bodies that its schemas allow, half of them then made invalid

@@ -1,4 +1,4 @@
-package org.scalepan.ask.farm;
+package org.scalepan.production.records;
 
 import java.util.function.UnaryOperator;
 import org.scalepan.factors.Library;

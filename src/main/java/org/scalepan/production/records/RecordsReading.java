@@ -1,4 +1,4 @@
-package org.scalepan.web.read;
+package org.scalepan.production.records;
 
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
+import org.scalepan.input.Input;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.CoProduct;
@@ -19,7 +20,6 @@ import org.scalepan.production.FarmRecords.Site;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.SoldByProducts;
-import org.scalepan.web.http.Limits;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
 final class RecordsReading {
@@ -39,28 +39,30 @@ final class RecordsReading {
                 body.text("name").orElse(usualName),
                 body.oneOf("region", vocabulary.regions()),
                 year(body),
-                body.objects("feed", Limits.ENTRIES).stream().map(this::feed).toList(),
-                body.objects("energy", Limits.ENTRIES).stream()
+                body.objects("feed", RecordLimits.ENTRIES).stream()
+                        .map(this::feed)
+                        .toList(),
+                body.objects("energy", RecordLimits.ENTRIES).stream()
                         .map(this::energy)
                         .toList(),
-                body.number(RecordField.WATER),
-                body.objects("transport", Limits.ENTRIES).stream()
+                RecordNumbers.number(body, RecordField.WATER),
+                body.objects("transport", RecordLimits.ENTRIES).stream()
                         .map(this::transport)
                         .toList(),
-                body.objects("materials", Limits.ENTRIES).stream()
+                body.objects("materials", RecordLimits.ENTRIES).stream()
                         .map(this::material)
                         .toList(),
-                body.number(RecordField.BUILDING),
-                body.number(RecordField.YARD),
+                RecordNumbers.number(body, RecordField.BUILDING),
+                RecordNumbers.number(body, RecordField.YARD),
                 body.objects("co_products", 20).stream()
                         .map(RecordsReading::coProduct)
                         .toList(),
-                body.number(RecordField.GRID_GHG),
+                RecordNumbers.number(body, RecordField.GRID_GHG),
                 FarmRecords.LISTS.stream().filter(body::isEmptyList).collect(Collectors.toUnmodifiableSet()));
     }
 
     private static OptionalInt year(Input body) {
-        OptionalDouble given = body.number(RecordField.YEAR);
+        OptionalDouble given = RecordNumbers.number(body, RecordField.YEAR);
         if (given.isEmpty()) {
             return OptionalInt.empty();
         }
@@ -74,11 +76,11 @@ final class RecordsReading {
     private FeedUse feed(Input body) {
         String ingredient =
                 body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
-        double kilograms = body.needNumber(RecordField.FEED_KG);
-        OptionalDouble moisture = body.number(RecordField.FEED_MOISTURE);
+        double kilograms = RecordNumbers.needNumber(body, RecordField.FEED_KG);
+        OptionalDouble moisture = RecordNumbers.number(body, RecordField.FEED_MOISTURE);
         Optional<Burden> burden = body.oneOf("burden", BURDENS).flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
-        OptionalDouble displaced = body.number(RecordField.FEED_DISPLACED);
+        OptionalDouble displaced = RecordNumbers.number(body, RecordField.FEED_DISPLACED);
         boolean instead = burden.filter(Burden.DISPLACED::equals).isPresent();
         boolean beside = burden.filter(Burden.BURDEN_FREE::equals).isPresent();
         if (instead ? displaces.isEmpty() : displaces.isPresent() && !beside) {
@@ -87,10 +89,10 @@ final class RecordsReading {
                     "displaces goes with the burdens displaced and burden-free: name the ingredient used instead");
         }
         OwnFactors own = new OwnFactors(
-                body.number(RecordField.FEED_GHG),
-                body.number(RecordField.FEED_LAND),
-                body.number(RecordField.FEED_ENERGY),
-                body.number(RecordField.FEED_WATER));
+                RecordNumbers.number(body, RecordField.FEED_GHG),
+                RecordNumbers.number(body, RecordField.FEED_LAND),
+                RecordNumbers.number(body, RecordField.FEED_ENERGY),
+                RecordNumbers.number(body, RecordField.FEED_WATER));
         FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
         if (!body.has("burden")) {
             SoldByProducts.of(library).obstacle(feed).ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
@@ -101,7 +103,7 @@ final class RecordsReading {
 
     private EnergyUse energy(Input body) {
         String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
-        double amount = body.needNumber(RecordField.ENERGY_AMOUNT);
+        double amount = RecordNumbers.needNumber(body, RecordField.ENERGY_AMOUNT);
         Optional<Site> site = body.oneOf("for", List.of("farm", "processing"))
                 .map(name -> Site.valueOf(name.toUpperCase(Locale.ROOT)));
         body.close();
@@ -110,23 +112,23 @@ final class RecordsReading {
 
     private TransportUse transport(Input body) {
         String mode = body.needOneOf("mode", vocabulary.transportModes()).orElse("");
-        double work = body.needNumber(RecordField.TRANSPORT_WORK);
+        double work = RecordNumbers.needNumber(body, RecordField.TRANSPORT_WORK);
         body.close();
         return new TransportUse(mode, work);
     }
 
     private MaterialUse material(Input body) {
         String material = body.needOneOf("material", vocabulary.materials()).orElse("");
-        double kilograms = body.needNumber(RecordField.MATERIAL_KG);
-        OptionalDouble years = body.number(RecordField.MATERIAL_YEARS);
+        double kilograms = RecordNumbers.needNumber(body, RecordField.MATERIAL_KG);
+        OptionalDouble years = RecordNumbers.number(body, RecordField.MATERIAL_YEARS);
         body.close();
         return new MaterialUse(material, kilograms, years);
     }
 
     private static CoProduct coProduct(Input body) {
         String name = body.text("name").orElse("co-product");
-        double kilograms = body.needNumber(RecordField.CO_PRODUCT_KG);
-        OptionalDouble price = body.number(RecordField.CO_PRODUCT_PRICE);
+        double kilograms = RecordNumbers.needNumber(body, RecordField.CO_PRODUCT_KG);
+        OptionalDouble price = RecordNumbers.number(body, RecordField.CO_PRODUCT_PRICE);
         body.close();
         return new CoProduct(name, kilograms, price);
     }

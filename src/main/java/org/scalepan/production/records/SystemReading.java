@@ -1,14 +1,14 @@
-package org.scalepan.web.read;
+package org.scalepan.production.records;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.scalepan.ask.farm.EditableRecords;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.factors.table.Row;
+import org.scalepan.input.Input;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.RecordField;
@@ -17,7 +17,6 @@ import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
-import org.scalepan.web.http.Limits;
 
 /** Reads one production system from a request: the records of an insect farm or of a herd. */
 public final class SystemReading {
@@ -61,7 +60,7 @@ public final class SystemReading {
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
         Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body);
-        OptionalDouble sold = body.number(RecordField.SOLD);
+        OptionalDouble sold = RecordNumbers.number(body, RecordField.SOLD);
         if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
@@ -72,14 +71,14 @@ public final class SystemReading {
         Optional<InsectFarm.CoProductRule> rule = body.oneOf(
                         "co_product_allocation", List.of("none", "mass", "economic"))
                 .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
-        OptionalDouble price = body.number(RecordField.PRICE);
+        OptionalDouble price = RecordNumbers.number(body, RecordField.PRICE);
         rule.flatMap(chosen -> chosen.obstacle(price, read.coProducts())).ifPresent(body::fault);
-        OptionalDouble cycle = body.number(RecordField.CYCLE_DAYS);
-        OptionalDouble pairs = body.number(RecordField.PAIRS);
-        OptionalDouble kept = body.number(RecordField.KEPT_FOR_BREEDING);
-        OptionalDouble mortality = body.number(RecordField.MORTALITY);
+        OptionalDouble cycle = RecordNumbers.number(body, RecordField.CYCLE_DAYS);
+        OptionalDouble pairs = RecordNumbers.number(body, RecordField.PAIRS);
+        OptionalDouble kept = RecordNumbers.number(body, RecordField.KEPT_FOR_BREEDING);
+        OptionalDouble mortality = RecordNumbers.number(body, RecordField.MORTALITY);
         Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
-        List<InsectFarm.Processing> processing = body.objects("processing", Limits.PROCESSING_STEPS).stream()
+        List<InsectFarm.Processing> processing = body.objects("processing", RecordLimits.PROCESSING_STEPS).stream()
                 .map(this::processing)
                 .toList();
         if (species.isEmpty() || harvest.isEmpty()) {
@@ -133,7 +132,7 @@ public final class SystemReading {
                                 RecordField.HARVEST_KG_PER_CONTAINER,
                                 RecordField.HARVEST_CYCLES)
                         : List.of(RecordField.HARVEST_LARVAE, RecordField.HARVEST_LARVAE_PER_KG);
-        fields.forEach(field -> numbers.add(harvest.needNumber(field)));
+        fields.forEach(field -> numbers.add(RecordNumbers.needNumber(harvest, field)));
         harvest.close();
         if (body.faults().size() != before) {
             return Optional.empty();
@@ -147,8 +146,8 @@ public final class SystemReading {
     }
 
     private static InsectFarm.Frass frass(Input body) {
-        OptionalDouble kilograms = body.number(RecordField.FRASS_KG);
-        OptionalDouble nitrogen = body.number(RecordField.FRASS_NITROGEN);
+        OptionalDouble kilograms = RecordNumbers.number(body, RecordField.FRASS_KG);
+        OptionalDouble nitrogen = RecordNumbers.number(body, RecordField.FRASS_NITROGEN);
         Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
                 .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         boolean credited = body.oneOf("credited", List.of("no", "yes"))
@@ -160,9 +159,9 @@ public final class SystemReading {
 
     private InsectFarm.Processing processing(Input body) {
         String step = body.needOneOf("step", STEPS).orElse("");
-        double water = body.needNumber(RecordField.PROCESSING_WATER);
+        double water = RecordNumbers.needNumber(body, RecordField.PROCESSING_WATER);
         String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
-        OptionalDouble energy = body.number(RecordField.PROCESSING_ENERGY);
+        OptionalDouble energy = RecordNumbers.number(body, RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
@@ -174,7 +173,7 @@ public final class SystemReading {
                 body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
         Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
         Optional<String> climate = body.oneOf("climate", vocabulary.climates());
-        double heads = body.needNumber(RecordField.HEADS);
+        double heads = RecordNumbers.needNumber(body, RecordField.HEADS);
         Optional<Herd.BreedingStock> breeding = body.oneOf(
                         RecordField.BREEDING_STOCK.field(),
                         Stream.of(Herd.BreedingStock.values())
@@ -225,7 +224,7 @@ public final class SystemReading {
         Input yield = given.get();
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             String field = kind.field().field();
-            OptionalDouble kilograms = yield.number(kind.field());
+            OptionalDouble kilograms = RecordNumbers.number(yield, kind.field());
             if (kilograms.isPresent()) {
                 yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
                 category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
@@ -242,10 +241,10 @@ public final class SystemReading {
 
     private List<Herd.ManureShare> manure(Input body) {
         List<Herd.ManureShare> shares = new ArrayList<>();
-        for (Input given : body.objects("manure", Limits.MANURE_SYSTEMS)) {
+        for (Input given : body.objects("manure", RecordLimits.MANURE_SYSTEMS)) {
             String system =
                     given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
-            double share = given.needNumber(RecordField.MANURE_SHARE);
+            double share = RecordNumbers.needNumber(given, RecordField.MANURE_SHARE);
             given.close();
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
@@ -256,18 +255,18 @@ public final class SystemReading {
     private static Optional<Herd.Cattle> cattle(Input body) {
         int before = body.faults().size();
         HeadRecords head = new HeadRecords(
-                body.needNumber(RecordField.CATTLE_WEIGHT),
-                body.number(RecordField.CATTLE_MATURE_WEIGHT),
-                body.number(RecordField.CATTLE_GAIN),
-                body.number(RecordField.CATTLE_MILK),
-                body.number(RecordField.CATTLE_MILK_FAT),
-                body.number(RecordField.CATTLE_PREGNANT),
-                body.number(RecordField.CATTLE_WORK),
-                body.needNumber(RecordField.CATTLE_DIGESTIBILITY),
+                RecordNumbers.needNumber(body, RecordField.CATTLE_WEIGHT),
+                RecordNumbers.number(body, RecordField.CATTLE_MATURE_WEIGHT),
+                RecordNumbers.number(body, RecordField.CATTLE_GAIN),
+                RecordNumbers.number(body, RecordField.CATTLE_MILK),
+                RecordNumbers.number(body, RecordField.CATTLE_MILK_FAT),
+                RecordNumbers.number(body, RecordField.CATTLE_PREGNANT),
+                RecordNumbers.number(body, RecordField.CATTLE_WORK),
+                RecordNumbers.needNumber(body, RecordField.CATTLE_DIGESTIBILITY),
                 body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
                 body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
-        OptionalDouble conversion = body.number(RecordField.CATTLE_METHANE_CONVERSION);
-        OptionalDouble protein = body.number(RecordField.CATTLE_CRUDE_PROTEIN);
+        OptionalDouble conversion = RecordNumbers.number(body, RecordField.CATTLE_METHANE_CONVERSION);
+        OptionalDouble protein = RecordNumbers.number(body, RecordField.CATTLE_CRUDE_PROTEIN);
         body.close();
         return body.faults().size() == before
                 ? Optional.of(new Herd.Cattle(head, conversion, protein))

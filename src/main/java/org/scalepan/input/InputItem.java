@@ -1,4 +1,4 @@
-package org.scalepan.web.read;
+package org.scalepan.input;
 
 import java.util.Collection;
 import java.util.List;
@@ -10,18 +10,18 @@ import org.scalepan.factors.Nearest;
  * @param name the parameter or field that has it
  * @param entry the rest of the pointer in a list of a body, such as {@code /2}; otherwise empty
  */
-record InputItem(String name, String entry, String text, InputFaults faults) {
-    void fault(String message) {
+public record InputItem(String name, String entry, String text, InputFaults faults) {
+    public void fault(String message) {
         faults.add(name, entry, message, List.of(), List.of());
     }
 
     /** Adds an error: the text, or the part that identifies it, is unknown. */
-    void unknown(String value, Collection<String> allowed, List<String> near) {
+    public void unknown(String value, Collection<String> allowed, List<String> near) {
         faults.add(name, entry, Input.unknownWords(Input.singular(name), value), allowed, near);
     }
 
     /** Adds an error about another part of the text, which a query string reports under the part's name. */
-    void unknownPart(String part, String value, Collection<String> allowed) {
+    public void unknownPart(String part, String value, Collection<String> allowed) {
         faults.add(
                 faults.isQuery() ? part : name,
                 entry,

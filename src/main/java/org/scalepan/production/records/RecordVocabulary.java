@@ -1,4 +1,4 @@
-package org.scalepan.web.read;
+package org.scalepan.production.records;
 
 import java.util.Collection;
 import java.util.Collections;

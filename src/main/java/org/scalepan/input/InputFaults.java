@@ -1,10 +1,8 @@
-package org.scalepan.web.read;
+package org.scalepan.input;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import org.scalepan.web.http.Problem;
-import org.scalepan.web.http.ProblemException;
 
 /** The errors of a question, each with its location: a parameter of a query string, or a JSON Pointer into a body (RFC 6901). */
 final class InputFaults {
@@ -12,9 +10,9 @@ final class InputFaults {
 
     private final boolean query;
     private final String pointer;
-    private final List<Problem.FieldError> faults;
+    private final List<FieldError> faults;
 
-    private InputFaults(boolean query, String pointer, List<Problem.FieldError> faults) {
+    private InputFaults(boolean query, String pointer, List<FieldError> faults) {
         this.query = query;
         this.pointer = pointer;
         this.faults = faults;
@@ -49,7 +47,7 @@ final class InputFaults {
 
     /** An error of the body as a whole. */
     void addWhole(String message) {
-        faults.add(Problem.FieldError.at("", message, List.of(), List.of()));
+        faults.add(FieldError.at("", message, List.of(), List.of()));
     }
 
     /**
@@ -73,23 +71,13 @@ final class InputFaults {
         faults.add(fault(name, "", message, List.of(), List.of()).ofTooMuch());
     }
 
-    private Problem.FieldError fault(
-            String name, String entry, String message, List<String> allowed, List<String> near) {
+    private FieldError fault(String name, String entry, String message, List<String> allowed, List<String> near) {
         return query
-                ? Problem.FieldError.of(name, message, allowed, near)
-                : Problem.FieldError.at(place(name) + entry, message, allowed, near);
+                ? FieldError.of(name, message, allowed, near)
+                : FieldError.at(place(name) + entry, message, allowed, near);
     }
 
-    List<Problem.FieldError> all() {
+    List<FieldError> all() {
         return List.copyOf(faults);
-    }
-
-    /** Throws the problem if there are errors. */
-    void refuseIfAny() {
-        if (!faults.isEmpty()) {
-            // A comparison basis read once for each indicator finds the same error each time.
-            List<Problem.FieldError> once = faults.stream().distinct().toList();
-            throw new ProblemException(query ? Problem.badQuery(once) : Problem.badBody(once));
-        }
     }
 }

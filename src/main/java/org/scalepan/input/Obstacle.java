@@ -1,4 +1,4 @@
-package org.scalepan.production;
+package org.scalepan.input;
 
 /**
  * Why records or a question cannot be answered as they are: two entries contradict each other, or one needs another.

@@ -1,4 +1,4 @@
-package org.scalepan.web.read;
+package org.scalepan.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -16,11 +16,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
-import org.scalepan.production.Obstacle;
-import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
-import org.scalepan.web.http.Limits;
-import org.scalepan.web.http.Problem;
 
 /**
  * The named values of a question, from a query string or an object of a JSON body. A value is a scalar, a list (in a query string
@@ -61,7 +57,8 @@ public final class Input {
         return body;
     }
 
-    boolean isQuery() {
+    /** Whether the values are the parameters of a request rather than an object of a body. */
+    public boolean isQuery() {
         return faults.isQuery();
     }
 
@@ -85,7 +82,7 @@ public final class Input {
         }
         String what = isQuery() ? "parameter" : "field";
         for (String name : names) {
-            String shortName = isQuery() ? Problem.shortened(name) : name;
+            String shortName = isQuery() ? Excerpt.of(name) : name;
             faults.addUnknownName(
                     name, "unknown " + what + " \"" + shortName + "\"", right, Nearest.to(name, known, 2));
         }
@@ -125,8 +122,8 @@ public final class Input {
         if (value.isBlank()) {
             return Optional.empty();
         }
-        if (value.length() > Limits.PARAMETER_CHARACTERS) {
-            tooMuch(name, name + " is longer than " + Limits.PARAMETER_CHARACTERS + " characters");
+        if (value.length() > InputLimits.PARAMETER_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + InputLimits.PARAMETER_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.strip());
@@ -213,7 +210,7 @@ public final class Input {
     // Lists
 
     /** The texts of a list, each with its location: separated by commas in a query string, one entry each in a body. */
-    List<InputItem> items(String name, int most) {
+    public List<InputItem> items(String name, int most) {
         if (!isQuery()) {
             return texts(name, most, true);
         }
@@ -231,7 +228,7 @@ public final class Input {
     }
 
     /** The text of a name. */
-    InputItem item(String name, String text) {
+    public InputItem item(String name, String text) {
         return new InputItem(name, "", text, faults);
     }
 
@@ -244,7 +241,7 @@ public final class Input {
         List<InputItem> texts = new ArrayList<>();
         for (int i = 0; i < elements(name, most); i++) {
             JsonNode inner = node.path(name).path(i);
-            if (inner.isTextual() && inner.asText().length() <= Limits.FIELD_CHARACTERS) {
+            if (inner.isTextual() && inner.asText().length() <= InputLimits.FIELD_CHARACTERS) {
                 texts.add(new InputItem(name, "/" + i, stripped ? inner.asText().strip() : inner.asText(), faults));
             } else {
                 faults.add(name, "/" + i, "entries of " + name + " must be short texts", List.of(), List.of());
@@ -317,16 +314,6 @@ public final class Input {
         return OptionalDouble.of(value.asDouble());
     }
 
-    /** A number of the records, if given, within the limits of its field. */
-    OptionalDouble number(RecordField field) {
-        return number(field.field(), field.least(), field.most());
-    }
-
-    /** A number of the records that must be given, within the limits of its field; 0 stands for it after a fault. */
-    double needNumber(RecordField field) {
-        return needNumber(field.field(), field.least(), field.most());
-    }
-
     /** A required number; 0 after an error. */
     public double needNumber(String name, double least, double most) {
         if (!has(name)) {
@@ -342,12 +329,12 @@ public final class Input {
             return Optional.empty();
         }
         JsonNode value = node.path(name);
-        if (value.isTextual() && value.asText().length() > Limits.FIELD_CHARACTERS) {
-            tooMuch(name, name + " is longer than " + Limits.FIELD_CHARACTERS + " characters");
+        if (value.isTextual() && value.asText().length() > InputLimits.FIELD_CHARACTERS) {
+            tooMuch(name, name + " is longer than " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         if (!value.isTextual() || value.asText().isBlank()) {
-            fault(name, name + " must be a text of 1 to " + Limits.FIELD_CHARACTERS + " characters");
+            fault(name, name + " must be a text of 1 to " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
         return Optional.of(value.asText().strip());
@@ -410,17 +397,12 @@ public final class Input {
     }
 
     /** All errors found so far, anywhere in the question. */
-    public List<Problem.FieldError> faults() {
+    public List<FieldError> faults() {
         return faults.all();
     }
 
-    /** Throws the problem if there are errors. */
-    public void refuseIfWrong() {
-        faults.refuseIfAny();
-    }
-
     static String unknownWords(String what, String value) {
-        return "unknown " + what + " \"" + Problem.shortened(value) + "\"";
+        return "unknown " + what + " \"" + Excerpt.of(value) + "\"";
     }
 
     // The resolved question
