@@ -25,6 +25,8 @@ export const lists = {
 export const together = [
   { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
   { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "heating.room_m2", needs: ["heating.carrier", "region"] },
+  { given: "heating.carrier", needs: ["heating.room_m2"] },
   { given: "form", unless: "fresh", needs: ["sold_kg"] },
   { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
 ];
@@ -55,6 +57,7 @@ export const groups = [
     num("cycle_days", "days"), num("pairs_stocked", "eachbox")]],
   ["feed", "feed"],
   ["energy", [num("grid_ghg_per_kwh", "ghgperkwh")], "energy"],
+  ["heating", [num("heating.room_m2", "m2"), num("heating.temperature_c", "celsius"), pick("heating.insulation", ["uninsulated", "lightly-insulated", "well-insulated"]), pick("heating.carrier", "energy-carriers")]],
   ["site", [num("water_m3", "m3"), num("building_m2", "m2"), num("yard_m2", "m2")], "transport"],
   ["materials", "materials"],
   ["frass", [pick("frass.fate", ["stored", "spread"]), num("frass.kg", "kg"), num("frass.nitrogen", "percent"), pick("frass.credited", ["no", "yes"])]],

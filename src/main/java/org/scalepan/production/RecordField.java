@@ -77,6 +77,12 @@ public enum RecordField {
     /** The worst dryer published takes 7. */
     PROCESSING_ENERGY("processing.#.kwh_per_kg", "kWh of delivered energy per kg of water removed", 0, 100),
 
+    HEATING_ROOM("heating.room_m2", "m2", RangeLimit.ABOVE_ZERO, 1e6),
+    /** No farmed insect is kept warmer. */
+    HEATING_TEMPERATURE("heating.temperature_c", "°C", 0, 45),
+    HEATING_INSULATION("heating.insulation", FieldKind.WORD),
+    HEATING_CARRIER("heating.carrier", FieldKind.WORD),
+
     ANIMALS("animals", FieldKind.WORD),
     IPCC_EDITION("ipcc_edition", FieldKind.WORD),
     IPCC_REGION("ipcc_region", FieldKind.WORD),

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.Obstacle;
 import org.scalepan.production.heating.Heating;
 
 /**

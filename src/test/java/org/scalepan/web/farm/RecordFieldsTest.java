@@ -43,6 +43,7 @@ class RecordFieldsTest {
             Map.entry("kgeach", Set.of("kg live")),
             Map.entry("m3", Set.of("m3 a year")),
             Map.entry("m2", Set.of("m2")),
+            Map.entry("celsius", Set.of("°C")),
             Map.entry("percent", Set.of("", "kg N per kg")),
             Map.entry("count", Set.of("containers")),
             Map.entry("ayear", Set.of("a year")),
