@@ -58,7 +58,8 @@ public final class InventoryBuilder {
 
     /** Every row behind a line, because a number without its sources is worth nothing to a reader. */
     private List<String> cited(ActivityTerm term, String... rows) {
-        List<String> all = new ArrayList<>(also.size() + rows.length + term.uses().size());
+        List<String> all =
+                new ArrayList<>(also.size() + rows.length + term.uses().size());
         also.forEach(row -> addOnce(all, row));
         for (String row : rows) {
             addOnce(all, row);

@@ -75,7 +75,9 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
                         true,
                         measured
                                 + String.format(
-                                        Locale.ROOT, ", %.0f mm of rain; height and frost not looked at", normals.rain()),
+                                        Locale.ROOT,
+                                        ", %.0f mm of rain; height and frost not looked at",
+                                        normals.rain()),
                         rows);
             }
             String zone = beyond("warm-temperate", normals.mean())
@@ -84,7 +86,8 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
             return new ClimateZone(
                     zone,
                     false,
-                    measured + "; evapotranspiration is not held, so moist is taken for methane and any moisture for nitrous oxide",
+                    measured
+                            + "; evapotranspiration is not held, so moist is taken for methane and any moisture for nitrous oxide",
                     rows);
         }
 

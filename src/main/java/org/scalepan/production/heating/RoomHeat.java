@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Obstacle;
@@ -46,9 +45,10 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
     public static Optional<Obstacle> obstacle(
             Library library, Optional<String> region, String product, Heating heating) {
         if (region.isEmpty()) {
-            return Optional.of(new Obstacle(
-                    "heating",
-                    "heating needs region: how much heat a room takes depends on the climate of the country it stands in"));
+            return Optional.of(
+                    new Obstacle(
+                            "heating",
+                            "heating needs region: how much heat a room takes depends on the climate of the country it stands in"));
         }
         if (ClimateNormals.of(library, region.get()).isEmpty()) {
             return Optional.of(new Obstacle(
@@ -56,7 +56,8 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                     "heating needs a country as region: no monthly temperatures of "
                             + library.regions().words(region.get()) + " are in this library"));
         }
-        if (heating.temperature().isEmpty() && published(library, product, TEMPERATURE).isEmpty()) {
+        if (heating.temperature().isEmpty()
+                && published(library, product, TEMPERATURE).isEmpty()) {
             return Optional.of(new Obstacle(
                     "heating",
                     "heating needs temperature_c: no rearing temperature of " + product + " is in this library"));
@@ -76,16 +77,14 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                 ? Optional.of(RowSpan.recorded(heating.temperature().getAsDouble()))
                 : published(library, product, TEMPERATURE);
         return region.flatMap(place -> ClimateNormals.of(library, place))
-                .flatMap(normals -> inside.map(
-                        kept -> new DemandOfRoom(library, normals, heating).between(kept, gains)));
+                .flatMap(normals ->
+                        inside.map(kept -> new DemandOfRoom(library, normals, heating).between(kept, gains)));
     }
 
     /** What the default rows of a species' practice span. */
     public static Optional<RowSpan> published(Library library, String product, String quantity) {
         List<BackgroundFactor> rows = library.background("insect_practice").stream()
-                .filter(row -> row.subject().equals(product)
-                        && row.quantity().equals(quantity)
-                        && row.isDefault())
+                .filter(row -> row.subject().equals(product) && row.quantity().equals(quantity) && row.isDefault())
                 .toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(RowSpan.of(rows));
     }
@@ -152,9 +151,8 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
 
         private RowSpan span(List<String> subjects, String quantity) {
             RowSpan found = RowSpan.of(library.background(TABLE).stream()
-                    .filter(row -> subjects.contains(row.subject())
-                            && row.quantity().equals(quantity)
-                            && row.isDefault())
+                    .filter(row ->
+                            subjects.contains(row.subject()) && row.quantity().equals(quantity) && row.isDefault())
                     .toList());
             rows.addAll(found.rows());
             return found;

@@ -18,7 +18,10 @@ public record RowSpan(double low, double high, List<String> rows) {
     /** The span of rows, of which there is one or more. */
     static RowSpan of(List<BackgroundFactor> rows) {
         List<Double> ends = rows.stream()
-                .flatMap(row -> Stream.of(row.printed().low(), row.printed().value(), row.printed().high()))
+                .flatMap(row -> Stream.of(
+                        row.printed().low(),
+                        row.printed().value(),
+                        row.printed().high()))
                 .filter(OptionalDouble::isPresent)
                 .map(OptionalDouble::getAsDouble)
                 .sorted()

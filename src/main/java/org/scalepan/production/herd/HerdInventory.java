@@ -404,11 +404,8 @@ public final class HerdInventory {
     }
 
     private void manureNitrogen(ActivityTerm nitrogen, Where there, String soilClimate) {
-        NitrousOxide n2o = new NitrousOxide(
-                tables,
-                builder,
-                "manure, " + there.system().substring("mms.".length()),
-                soilClimate);
+        NitrousOxide n2o =
+                new NitrousOxide(tables, builder, "manure, " + there.system().substring("mms.".length()), soilClimate);
         if (there.system().equals("mms.pasture")) {
             boolean other = List.of("sheep", "goats").contains(herd.category());
             n2o.dropped(nitrogen, other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs");

@@ -119,7 +119,8 @@ final class HeatingInventory {
 
     /** W given off by the animals that are in the room at any time, where it was measured and the length of the cycle is known. */
     private Optional<RowSpan> gains() {
-        Optional<RowSpan> perKilogram = RoomHeat.published(library, farm.product().id(), "heat-given-off");
+        Optional<RowSpan> perKilogram =
+                RoomHeat.published(library, farm.product().id(), "heat-given-off");
         Optional<BackgroundFactor> usual =
                 Background.of(library).row("insect_practice", farm.product().id(), "cycle-days");
         OptionalDouble days = farm.cycleDays().isPresent()

@@ -50,16 +50,19 @@ class ClimateNormalsTest {
 
     @Test
     void where_people_live_is_what_is_taken() {
-        assertEquals("population", ClimateNormals.of(library, "canada").orElseThrow().weights());
+        assertEquals(
+                "population", ClimateNormals.of(library, "canada").orElseThrow().weights());
         assertEquals(6.7, ClimateNormals.of(library, "canada").orElseThrow().mean(), 0.05, "°C");
     }
 
     @Test
     void every_country_has_normals_and_no_larger_region_has() {
-        library.regions().all().forEach(region -> assertEquals(
-                region.level().equals("country"),
-                ClimateNormals.of(library, region.id()).isPresent(),
-                region.id()));
+        library.regions()
+                .all()
+                .forEach(region -> assertEquals(
+                        region.level().equals("country"),
+                        ClimateNormals.of(library, region.id()).isPresent(),
+                        region.id()));
     }
 
     static LongStream seeds() {
@@ -75,7 +78,11 @@ class ClimateNormalsTest {
         double base = 10 + 25 * random.nextDouble();
         ClimateNormals place = new ClimateNormals("invented", "invented", "area", months, 800);
         ClimateNormals other = new ClimateNormals(
-                "invented", "invented", "area", months.stream().map(t -> t + warmer).toList(), 800);
+                "invented",
+                "invented",
+                "area",
+                months.stream().map(t -> t + warmer).toList(),
+                800);
 
         assertTrue(other.degreeDays(base) <= place.degreeDays(base));
         assertTrue(place.degreeDays(base) >= 0);

@@ -25,8 +25,8 @@ class HeatDemandTest {
     /** The Open University, Energy in buildings (T313), section 2.4.1, table 7: an end-of-terrace house. */
     @Test
     void the_fabric_of_the_house_in_the_textbook_loses_as_much_as_it_prints() {
-        List<Surface> house = List.of(
-                new Surface(48, 0.25), new Surface(48, 0.16), new Surface(80, 0.35), new Surface(20, 2.00));
+        List<Surface> house =
+                List.of(new Surface(48, 0.25), new Surface(48, 0.16), new Surface(80, 0.35), new Surface(20, 2.00));
 
         assertEquals(87.7, HeatDemand.lossCoefficient(house, STILL), 0.05, "W/K");
     }

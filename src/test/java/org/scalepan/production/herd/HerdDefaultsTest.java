@@ -62,9 +62,13 @@ class HerdDefaultsTest {
     @ParameterizedTest
     @CsvSource({"norway, cool-temperate-moist", "mali, tropical-dry", "netherlands, warm-temperate-moist"})
     void manure_of_a_herd_of_a_country_is_in_the_climate_of_the_country(String country, String climate) {
-        Inventory open = herd("swine", 10).in(country).gives(AnimalKind.LIVE, 20).inventory();
-        Inventory told =
-                herd("swine", 10).in(country).climate(climate).gives(AnimalKind.LIVE, 20).inventory();
+        Inventory open =
+                herd("swine", 10).in(country).gives(AnimalKind.LIVE, 20).inventory();
+        Inventory told = herd("swine", 10)
+                .in(country)
+                .climate(climate)
+                .gives(AnimalKind.LIVE, 20)
+                .inventory();
 
         assertEquals(Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "kg CH4");
         assertTrue(gap(open, "climate").filledWith().startsWith(climate + ": "), gap(open, "climate")::toString);
@@ -76,7 +80,8 @@ class HerdDefaultsTest {
     /** Outside the tropics it is not known whether a place is moist: nitrous oxide is as where no climate is known. */
     @Test
     void nitrous_oxide_takes_no_moisture_that_is_only_assumed() {
-        Inventory open = herd("swine", 10).in("norway").gives(AnimalKind.LIVE, 20).inventory();
+        Inventory open =
+                herd("swine", 10).in("norway").gives(AnimalKind.LIVE, 20).inventory();
         Inventory moist = herd("swine", 10)
                 .in("norway")
                 .climate("cool-temperate-moist")

@@ -53,7 +53,12 @@ class HeatedFarmTest {
      */
     @Test
     void the_least_heat_of_a_room_is_what_one_works_out_by_hand() {
-        assertEquals(27_740, heat("netherlands", room("well-insulated", 28, "grid-electricity")).low(), 60, "MJ a year");
+        assertEquals(
+                27_740,
+                heat("netherlands", room("well-insulated", 28, "grid-electricity"))
+                        .low(),
+                60,
+                "MJ a year");
     }
 
     @Test
@@ -68,8 +73,8 @@ class HeatedFarmTest {
 
     @Test
     void nothing_is_heated_where_every_month_is_as_warm_as_the_room() {
-        Inventory inventory =
-                farm("house-cricket", room("uninsulated", 24, "grid-electricity"), "mali").inventory();
+        Inventory inventory = farm("house-cricket", room("uninsulated", 24, "grid-electricity"), "mali")
+                .inventory();
 
         assertEquals(0, Tally.yearly(inventory, Flux.ENERGY_ON_FARM), "MJ a year");
         assertTrue(gap(inventory, "heating").filledWith().startsWith("0: every month of Mali"));
@@ -80,16 +85,25 @@ class HeatedFarmTest {
         Heating open = new Heating(50, OptionalDouble.of(28), Optional.empty(), "grid-electricity");
 
         assertEquals(
-                heat("norway", room("well-insulated", 28, "grid-electricity")).low(), heat("norway", open).low(), 1e-6);
+                heat("norway", room("well-insulated", 28, "grid-electricity")).low(),
+                heat("norway", open).low(),
+                1e-6);
         assertEquals(
-                heat("norway", room("uninsulated", 28, "grid-electricity")).high(), heat("norway", open).high(), 1e-6);
+                heat("norway", room("uninsulated", 28, "grid-electricity")).high(),
+                heat("norway", open).high(),
+                1e-6);
     }
 
     @Test
     void part_of_the_heat_of_a_fuel_leaves_by_the_chimney() {
-        double electric = heat("norway", room("uninsulated", 28, "grid-electricity")).high();
+        double electric =
+                heat("norway", room("uninsulated", 28, "grid-electricity")).high();
 
-        assertEquals(electric / 0.9, heat("norway", room("uninsulated", 28, "natural-gas")).high(), 1e-6, "MJ of gas");
+        assertEquals(
+                electric / 0.9,
+                heat("norway", room("uninsulated", 28, "natural-gas")).high(),
+                1e-6,
+                "MJ of gas");
     }
 
     @Test
@@ -104,7 +118,9 @@ class HeatedFarmTest {
         assertTrue(heat.rows().contains("gortan-2024.netherlands.population"), heat.rows()::toString);
         assertTrue(heat.rows().contains("common-practice.room.height"), heat.rows()::toString);
         assertTrue(
-                gap(inventory, "heating").filledWith().matches("heat demand by degree days of the Netherlands: \\d+ to \\d+ MJ a year.*"),
+                gap(inventory, "heating")
+                        .filledWith()
+                        .matches("heat demand by degree days of the Netherlands: \\d+ to \\d+ MJ a year.*"),
                 gap(inventory, "heating").filledWith());
         assertEquals(Gap.Kind.FILLED, gap(inventory, "heating").kind());
     }
@@ -114,7 +130,9 @@ class HeatedFarmTest {
         Heating open = new Heating(50, OptionalDouble.empty(), Optional.of("uninsulated"), "grid-electricity");
         Inventory inventory = farm("house-cricket", open, "norway").inventory();
 
-        assertEquals("27 to 32 °C, as published of house-cricket", gap(inventory, "heating/temperature_c").filledWith());
+        assertEquals(
+                "27 to 32 °C, as published of house-cricket",
+                gap(inventory, "heating/temperature_c").filledWith());
     }
 
     /** 1000 kg a year of 100 days hold 274 kg at harvest; 5.75 W/kg and more than that of half of it warm a well insulated room. */
@@ -123,8 +141,8 @@ class HeatedFarmTest {
         Heating room = room("well-insulated", 27, "grid-electricity");
         double flies = Tally.yearly(
                 farm("black-soldier-fly", room, "norway").cycleDays(100).inventory(), Flux.ENERGY_ON_FARM);
-        double crickets =
-                Tally.yearly(farm("house-cricket", room, "norway").cycleDays(100).inventory(), Flux.ENERGY_ON_FARM);
+        double crickets = Tally.yearly(
+                farm("house-cricket", room, "norway").cycleDays(100).inventory(), Flux.ENERGY_ON_FARM);
 
         assertTrue(flies < crickets, flies + " MJ of flies, " + crickets + " MJ of crickets");
     }
@@ -145,14 +163,19 @@ class HeatedFarmTest {
         Heating open = new Heating(50, OptionalDouble.empty(), Optional.empty(), "grid-electricity");
 
         assertEquals(
-                Optional.of("heating needs region: how much heat a room takes depends on the climate of the country it stands in"),
-                RoomHeat.obstacle(library, Optional.empty(), "house-cricket", open).map(Obstacle::text));
+                Optional.of(
+                        "heating needs region: how much heat a room takes depends on the climate of the country it stands in"),
+                RoomHeat.obstacle(library, Optional.empty(), "house-cricket", open)
+                        .map(Obstacle::text));
         assertEquals(
                 Optional.of("heating needs a country as region: no monthly temperatures of Africa are in this library"),
-                RoomHeat.obstacle(library, Optional.of("africa"), "house-cricket", open).map(Obstacle::text));
+                RoomHeat.obstacle(library, Optional.of("africa"), "house-cricket", open)
+                        .map(Obstacle::text));
         assertEquals(
                 Optional.of("heating needs temperature_c: no rearing temperature of superworm is in this library"),
-                RoomHeat.obstacle(library, Optional.of("norway"), "superworm", open).map(Obstacle::text));
-        assertTrue(RoomHeat.obstacle(library, Optional.of("norway"), "house-cricket", open).isEmpty());
+                RoomHeat.obstacle(library, Optional.of("norway"), "superworm", open)
+                        .map(Obstacle::text));
+        assertTrue(RoomHeat.obstacle(library, Optional.of("norway"), "house-cricket", open)
+                .isEmpty());
     }
 }

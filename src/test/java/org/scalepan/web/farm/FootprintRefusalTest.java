@@ -81,15 +81,17 @@ class FootprintRefusalTest {
 
     @Test
     void a_heated_room_on_a_continent() {
-        Posted posted = refused(farm(", \"region\": \"europe\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\"}"));
+        Posted posted =
+                refused(farm(", \"region\": \"europe\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\"}"));
 
         message("heating needs a country as region", posted.fault("/system/heating"));
     }
 
     @Test
     void a_heated_room_of_unheard_insulation() {
-        Posted posted = refused(farm(
-                ", \"region\": \"norway\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\", \"insulation\": \"thick\"}"));
+        Posted posted = refused(
+                farm(
+                        ", \"region\": \"norway\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\", \"insulation\": \"thick\"}"));
 
         message("insulation", posted.fault("/system/heating/insulation"));
     }
