@@ -196,7 +196,7 @@ export default {
     "of-sentence": "The one in the sentence:",
     group: {
       harvest: "The harvest in detail", feed: "Feed", energy: "Energy", heating: "A heated room without a meter", site: "Water, ground, transport", materials: "Containers and materials",
-      frass: "Frass", processing: "After the harvest", sold: "What is sold", hens: "Hens beside it",
+      frass: "Frass", processing: "After the harvest", sold: "What is sold", other: "Other records", hens: "Hens beside it",
     },
     about: {
       harvest: "For a harvest by containers or by number, leave the harvest of the sentence blank.",
@@ -230,9 +230,11 @@ export default {
     },
     "unit-a-year": "{unit} a year",
     unit: {
-      kg: "kg a year", m3: "m³ a year", m2: "m²", percent: "%", kgeach: "kg", years: "years", days: "days", kgkept: "kg", count: "", ayear: "a year", perkg: "per kg",
-      eachbox: "per container", kgperkg: "kg per kg", ghgperkg: "kg CO₂e per kg", landperkg: "m²·yr per kg", mjperkg: "MJ per kg", m3perkg: "m³ per kg",
-      ghgperkwh: "kg CO₂e per kWh", kwhperkg: "kWh per kg", price: "per kg", hens: "on average", year: "", celsius: "°C",
+      "kg a year": "kg a year", "kg as fed a year": "kg a year", "kg live a year": "kg a year", "m3 a year": "m³ a year", m2: "m²", percent: "%",
+      "kg live": "kg", years: "years", days: "days", "kg in use": "kg", containers: "", "a year": "a year", "per kg": "per kg",
+      "pairs per container": "per container", "kg per kg": "kg per kg", "kg CO2e per kg": "kg CO₂e per kg", "m2*yr per kg": "m²·yr per kg",
+      "MJ per kg": "MJ per kg", "m3 per kg": "m³ per kg", "kg CO2e per kWh": "kg CO₂e per kWh",
+      "kWh of delivered energy per kg of water removed": "kWh per kg", "per kg, in the currency of the records": "per kg", heads: "on average", "°C": "°C",
     },
     help: {
       "harvest.kg_per_year": "Harvest: live weight, everything you took out.",

@@ -199,7 +199,7 @@ export default {
     "of-sentence": "Celui de la phrase :",
     group: {
       harvest: "La récolte en détail", feed: "Aliments", energy: "Énergie", heating: "Une pièce chauffée sans compteur", site: "Eau, sol, transport", materials: "Bacs et matériaux",
-      frass: "Frass", processing: "Après la récolte", sold: "Ce qui est vendu", hens: "Des poules à côté",
+      frass: "Frass", processing: "Après la récolte", sold: "Ce qui est vendu", other: "Autres notes", hens: "Des poules à côté",
     },
     about: {
       harvest: "Pour une récolte comptée par bacs ou par larves, laissez vide la récolte de la phrase.",
@@ -233,9 +233,11 @@ export default {
     },
     "unit-a-year": "{unit} par an",
     unit: {
-      kg: "kg par an", m3: "m³ par an", m2: "m²", percent: "%", kgeach: "kg", years: "ans", days: "jours", kgkept: "kg", count: "", ayear: "par an", perkg: "par kg",
-      eachbox: "par bac", kgperkg: "kg par kg", ghgperkg: "kg CO₂e par kg", landperkg: "m²·an par kg", mjperkg: "MJ par kg", m3perkg: "m³ par kg",
-      ghgperkwh: "kg CO₂e par kWh", kwhperkg: "kWh par kg", price: "par kg", hens: "en moyenne", year: "", celsius: "°C",
+      "kg a year": "kg par an", "kg as fed a year": "kg par an", "kg live a year": "kg par an", "m3 a year": "m³ par an", m2: "m²", percent: "%",
+      "kg live": "kg", years: "ans", days: "jours", "kg in use": "kg", containers: "", "a year": "par an", "per kg": "par kg",
+      "pairs per container": "par bac", "kg per kg": "kg par kg", "kg CO2e per kg": "kg CO₂e par kg", "m2*yr per kg": "m²·an par kg",
+      "MJ per kg": "MJ par kg", "m3 per kg": "m³ par kg", "kg CO2e per kWh": "kg CO₂e par kWh",
+      "kWh of delivered energy per kg of water removed": "kWh par kg", "per kg, in the currency of the records": "par kg", heads: "en moyenne", "°C": "°C",
     },
     help: {
       "harvest.kg_per_year": "Récolte : poids vif, tout ce que vous avez sorti.",

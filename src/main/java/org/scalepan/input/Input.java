@@ -306,12 +306,63 @@ public final class Input {
             return OptionalDouble.empty();
         }
         JsonNode value = node.path(name);
-        if (!value.isNumber() || !(value.asDouble() >= least && value.asDouble() <= most)) {
-            fault(name, name + " must be a number from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most));
+        if (!isWithin(value, least, most)) {
+            String one = value.isArray() ? "one number" : "a number";
+            fault(name, name + " must be " + one + limits(least, most) + (value.isArray() ? ", not a range" : ""));
             return OptionalDouble.empty();
         }
         resolved.put(name, value.asDouble());
         return OptionalDouble.of(value.asDouble());
+    }
+
+    private static boolean isWithin(JsonNode value, double least, double most) {
+        return value.isNumber() && value.asDouble() >= least && value.asDouble() <= most;
+    }
+
+    private static String limits(double least, double most) {
+        return " from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most);
+    }
+
+    /**
+     * A number within limits or a range of such, if given.
+     *
+     * @return nothing where it is absent or wrong; one number; low and high; or low, most likely and high
+     */
+    public double[] numberOrRange(String name, double least, double most) {
+        if (!has(name)) {
+            return new double[0];
+        }
+        JsonNode value = node.path(name);
+        if (isWithin(value, least, most)) {
+            return new double[] {value.asDouble()};
+        }
+        double[] range = new double[value.isArray() ? value.size() : 0];
+        boolean right = range.length == 2 || range.length == 3;
+        boolean rising = true;
+        for (int i = 0; i < range.length && right; i++) {
+            right = isWithin(value.path(i), least, most);
+            range[i] = value.path(i).asDouble();
+            rising &= i == 0 || range[i] >= range[i - 1];
+        }
+        if (!right) {
+            fault(
+                    name,
+                    name + " must be a number" + limits(least, most)
+                            + ", or a range of such: [low, high] or [low, most likely, high]");
+            return new double[0];
+        }
+        if (!rising || range[0] == range[range.length - 1]) {
+            fault(
+                    name,
+                    name + " must rise from low to high: [low, high] or [low, most likely, high], or be one number");
+            return new double[0];
+        }
+        return range;
+    }
+
+    /** Where a field of this object stands: a JSON Pointer (RFC 6901) into the body. */
+    public String pointer(String name) {
+        return faults.place(name);
     }
 
     /** A required number; 0 after an error. */

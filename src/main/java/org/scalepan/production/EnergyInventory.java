@@ -25,7 +25,7 @@ public final class EnergyInventory {
     private final InventoryBuilder builder;
     private final Optional<String> region;
     private final OptionalInt year;
-    private final OptionalDouble gridIntensity;
+    private final Optional<RecordedNumber> gridIntensity;
 
     EnergyInventory(Library library, InventoryBuilder builder, FarmRecords records) {
         this.library = library;
@@ -37,15 +37,15 @@ public final class EnergyInventory {
     }
 
     /** Adds an amount in the carrier's own unit: kWh, kg or litre. */
-    void add(Stage stage, String carrier, double amount) {
+    void add(Stage stage, String carrier, ActivityTerm amount) {
         Row row = carrier(carrier);
         if (row.text("unit").equals("kWh")) {
-            addMegajoules(stage, carrier, ActivityTerm.of(amount * MJ_PER_KWH));
+            addMegajoules(stage, carrier, amount.times(MJ_PER_KWH));
             return;
         }
         ActivityTerm mass = row.text("unit").equals("litre")
-                ? ActivityTerm.of(amount).times(factor(carrier, "density"))
-                : ActivityTerm.of(amount);
+                ? amount.times(factor(carrier, "density"))
+                : amount;
         addMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 
@@ -56,7 +56,7 @@ public final class EnergyInventory {
             fuel(stage, carrier, megajoules);
         } else if (carrier(carrier).text("kind").equals("grid") && gridIntensity.isPresent()) {
             ActivityTerm kilowattHours = megajoules.times(1 / MJ_PER_KWH);
-            builder.co2e(stage, carrier, kilowattHours.times(gridIntensity.getAsDouble()), "not-stated");
+            builder.co2e(stage, carrier, kilowattHours.times(gridIntensity.get().term()), "not-stated");
             land(stage, carrier, kilowattHours);
         } else {
             electricity(stage, carrier, megajoules.times(1 / MJ_PER_KWH));

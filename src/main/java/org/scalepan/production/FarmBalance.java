@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.quantity.SignificantFigures;
 
 /**
@@ -14,8 +15,8 @@ import org.scalepan.quantity.SignificantFigures;
  *
  * <p>Source: material and energy balance (system analysis by conservation of mass, ISO 14044:2006, 4.3.3.3; clause from memory).
  *
- * @param in in the feed of a year, as far as it is known; empty when nothing can be said
- * @param out in what leaves the animals in a year, as far as it was recorded
+ * @param in in the feed of a year, centrally and as far as it is known; empty when nothing can be said
+ * @param out in what leaves the animals in a year, centrally and as far as it was recorded
  * @param reason the balance in words, with what is missing where it is not made
  * @param rows ids of the rows of the library that it rests on
  */
@@ -32,6 +33,14 @@ public record FarmBalance(
     public FarmBalance {
         rows = List.copyOf(rows);
     }
+
+    /**
+     * Records with ranges contradict themselves where they do so in as many of their draws; common practice, no source.
+     */
+    public static final double DRAWS_IMPOSSIBLE = 0.95;
+
+    private static final int DRAWS = 1_000;
+    private static final long SEED = 1;
 
     /** What is conserved. */
     public enum BalanceKind {
@@ -84,7 +93,7 @@ public record FarmBalance(
      * @param words of what, such as {@code larvae 29.9, frass 28.6}
      * @param rows ids of the rows of the library behind it
      */
-    public record OutgoingContent(double amount, String words, List<String> rows) {
+    public record OutgoingContent(ActivityTerm amount, String words, List<String> rows) {
         public OutgoingContent {
             rows = List.copyOf(rows);
         }
@@ -133,27 +142,35 @@ public record FarmBalance(
     private static FarmBalance made(BalanceKind kind, FeedContent in, OutgoingContent out) {
         List<String> rows = new ArrayList<>(in.rows());
         out.rows().stream().filter(row -> !rows.contains(row)).forEach(rows::add);
-        boolean impossible = out.amount() > MOST_OUT_PER_IN * in.atMost();
+        boolean ranges = !out.amount().isCertain() || !in.atMost().isCertain();
+        double leaving = out.amount().central();
+        double known = in.known().central();
+        double atMost = in.atMost().central();
+        boolean impossible = ranges
+                ? shareAbove(out.amount(), in.atMost()) >= DRAWS_IMPOSSIBLE
+                : leaving > MOST_OUT_PER_IN * atMost;
         boolean whole = in.unknown().isEmpty();
-        String figures = figure(out.amount()) + " " + kind.unit() + " in what comes out (" + out.words() + ") and "
-                + figure(impossible ? in.atMost() : in.known()) + " in the feed";
+        String figures = figure(leaving) + " " + kind.unit() + " in what comes out (" + out.words() + ") and "
+                + figure(impossible ? atMost : known) + " in the feed"
+                + (ranges ? ", in the middle of the ranges" : "");
         String unknown = String.join(", ", in.unknown());
         if (impossible) {
             return new FarmBalance(
                     kind,
-                    OptionalDouble.of(in.atMost()),
-                    OptionalDouble.of(out.amount()),
+                    OptionalDouble.of(atMost),
+                    OptionalDouble.of(leaving),
                     BalanceVerdict.IMPOSSIBLE,
-                    "more " + kind.words() + " comes out than goes in: " + figures
+                    "more " + kind.words() + " comes out than goes in"
+                            + (ranges ? ", almost wherever in their ranges the records lie" : "") + ": " + figures
                             + (whole ? "" : ", even with the most that " + unknown + " can hold")
                             + "; feed is missing, or harvest, frass or yield is too high",
                     rows);
         }
-        boolean tight = out.amount() > in.known();
+        boolean tight = leaving > known;
         return new FarmBalance(
                 kind,
-                OptionalDouble.of(in.known()),
-                OptionalDouble.of(out.amount()),
+                OptionalDouble.of(known),
+                OptionalDouble.of(leaving),
                 whole ? tight ? BalanceVerdict.UNUSUAL : BalanceVerdict.POSSIBLE : BalanceVerdict.NOT_MADE,
                 whole
                         ? (tight
@@ -164,6 +181,20 @@ public record FarmBalance(
                         : "the balance of " + kind.words() + " is not made: the content of " + unknown
                                 + " is not in this library; of the rest, " + figures,
                 rows);
+    }
+
+    /** The share of draws in which out is above the most that it may be of in. */
+    private static double shareAbove(ActivityTerm out, ActivityTerm in) {
+        CommonRandomNumbers random = new CommonRandomNumbers(SEED, DRAWS);
+        double[] leaving = out.drawn(random);
+        double[] fed = in.drawn(random);
+        int above = 0;
+        for (int i = 0; i < leaving.length; i++) {
+            if (leaving[i] > MOST_OUT_PER_IN * fed[i]) {
+                above++;
+            }
+        }
+        return (double) above / leaving.length;
     }
 
     private static String figure(double amount) {

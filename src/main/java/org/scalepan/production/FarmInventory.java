@@ -38,7 +38,10 @@ public final class FarmInventory {
             if (use.site().isEmpty()) {
                 builder.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
             }
-            energy.add(use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY, use.carrier(), use.amount());
+            energy.add(
+                    use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY,
+                    use.carrier(),
+                    use.amount().term());
         }
         if (!feedRecorded) {
             builder.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
@@ -70,9 +73,9 @@ public final class FarmInventory {
         }
     }
 
-    private void water(double cubicMetres) {
-        builder.flow(Stage.WATER, "water", Flux.WATER, ActivityTerm.of(cubicMetres));
-        builder.flow(Stage.WATER, "water", Flux.WATER_ON_FARM, ActivityTerm.of(cubicMetres));
+    private void water(RecordedNumber cubicMetres) {
+        builder.flow(Stage.WATER, "water", Flux.WATER, cubicMetres.term());
+        builder.flow(Stage.WATER, "water", Flux.WATER_ON_FARM, cubicMetres.term());
     }
 
     /** Adds heat that a process needs, from a carrier. */
@@ -89,9 +92,9 @@ public final class FarmInventory {
         builder.citing(rows, () -> energy.addMegajoules(Stage.ENERGY, carrier, megajoules));
     }
 
-    /** kg N in the feed of a year, as far as it is known; none where no feed is recorded. */
-    public OptionalDouble feedNitrogen() {
-        return feedRecorded ? feed.nitrogen() : OptionalDouble.empty();
+    /** kg N in the feed of a year, as far as it is known, with the library's contents in the middle; none where no feed is recorded. */
+    public Optional<ActivityTerm> feedNitrogen() {
+        return feedRecorded ? feed.nitrogen() : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not in {@link #feedNitrogen}, because it is not known. */
@@ -115,17 +118,18 @@ public final class FarmInventory {
     }
 
     private void site(FarmRecords records) {
-        double area = records.buildingArea().orElse(0) + records.yardArea().orElse(0);
+        ActivityTerm area = ActivityTerm.sum(List.of(
+                RecordedNumber.termOr(records.buildingArea(), 0), RecordedNumber.termOr(records.yardArea(), 0)));
         if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {
             builder.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
         }
-        if (area > 0 && records.buildingArea().isEmpty()) {
+        if (area.central() > 0 && records.buildingArea().isEmpty()) {
             builder.filled("building_m2", List.of("land"), "0");
         }
-        if (area > 0 && records.yardArea().isEmpty()) {
+        if (area.central() > 0 && records.yardArea().isEmpty()) {
             builder.filled("yard_m2", List.of("land"), "0");
         }
-        builder.flow(Stage.SITE, "buildings and yard", Flux.LAND, ActivityTerm.of(area));
+        builder.flow(Stage.SITE, "buildings and yard", Flux.LAND, area);
     }
 
     private void transport(TransportUse use) {
@@ -141,7 +145,7 @@ public final class FarmInventory {
                 builder.co2e(
                         Stage.TRANSPORT,
                         use.mode(),
-                        ActivityTerm.of(use.tonneKilometres()).times(background.factor(row.get())),
+                        use.tonneKilometres().term().times(background.factor(row.get())),
                         row.get().gwp().orElse("not-stated"),
                         row.get().id());
             }
@@ -176,7 +180,10 @@ public final class FarmInventory {
         builder.co2e(
                 Stage.MATERIALS,
                 use.material(),
-                ActivityTerm.of(use.kilograms() / use.years().orElse(1)).times(background.factor(row.get())),
+                use.kilograms()
+                        .term()
+                        .over(RecordedNumber.termOr(use.years(), 1))
+                        .times(background.factor(row.get())),
                 row.get().gwp().orElse("not-stated"),
                 row.get().id());
     }

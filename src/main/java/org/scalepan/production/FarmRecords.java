@@ -3,7 +3,6 @@ package org.scalepan.production;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -25,13 +24,13 @@ public record FarmRecords(
         OptionalInt year,
         List<FeedUse> feed,
         List<EnergyUse> energy,
-        OptionalDouble water,
+        Optional<RecordedNumber> water,
         List<TransportUse> transport,
         List<MaterialUse> materials,
-        OptionalDouble buildingArea,
-        OptionalDouble yardArea,
+        Optional<RecordedNumber> buildingArea,
+        Optional<RecordedNumber> yardArea,
         List<CoProduct> coProducts,
-        OptionalDouble gridIntensity,
+        Optional<RecordedNumber> gridIntensity,
         Set<String> none)
         implements FarmRecordsBuilder.With {
     /** The lists of records that may say that there was none. */
@@ -44,13 +43,13 @@ public record FarmRecords(
             OptionalInt year,
             List<FeedUse> feed,
             List<EnergyUse> energy,
-            OptionalDouble water,
+            Optional<RecordedNumber> water,
             List<TransportUse> transport,
             List<MaterialUse> materials,
-            OptionalDouble buildingArea,
-            OptionalDouble yardArea,
+            Optional<RecordedNumber> buildingArea,
+            Optional<RecordedNumber> yardArea,
             List<CoProduct> coProducts,
-            OptionalDouble gridIntensity) {
+            Optional<RecordedNumber> gridIntensity) {
         this(
                 name,
                 region,
@@ -116,17 +115,21 @@ public record FarmRecords(
      */
     public record FeedUse(
             String ingredient,
-            double kilograms,
-            OptionalDouble moisture,
+            RecordedNumber kilograms,
+            Optional<RecordedNumber> moisture,
             Optional<Burden> burden,
             Optional<String> displaces,
-            OptionalDouble displacedPerKilogram,
+            Optional<RecordedNumber> displacedPerKilogram,
             OwnFactors own) {}
 
     /** The grower's own factors per kg as fed: kg CO2e, m2·yr, MJ, m3. */
-    public record OwnFactors(OptionalDouble ghg, OptionalDouble land, OptionalDouble energy, OptionalDouble water) {
-        public static final OwnFactors NONE = new OwnFactors(
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    public record OwnFactors(
+            Optional<RecordedNumber> ghg,
+            Optional<RecordedNumber> land,
+            Optional<RecordedNumber> energy,
+            Optional<RecordedNumber> water) {
+        public static final OwnFactors NONE =
+                new OwnFactors(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -135,9 +138,9 @@ public record FarmRecords(
      * @param amount a year, in the carrier's own unit: kWh, kg or litre
      * @param site where it is used; on the farm when absent
      */
-    public record EnergyUse(String carrier, double amount, Optional<Site> site) {
+    public record EnergyUse(String carrier, RecordedNumber amount, Optional<Site> site) {
         public EnergyUse(String carrier, double amount, boolean forProcessing) {
-            this(carrier, amount, Optional.of(forProcessing ? Site.PROCESSING : Site.FARM));
+            this(carrier, RecordedNumber.of(amount), Optional.of(forProcessing ? Site.PROCESSING : Site.FARM));
         }
 
         /** True for energy used beyond the farm gate. */
@@ -153,15 +156,15 @@ public record FarmRecords(
     }
 
     /** Transport: tonnes times kilometres a year. */
-    public record TransportUse(String mode, double tonneKilometres) {}
+    public record TransportUse(String mode, RecordedNumber tonneKilometres) {}
 
     /** Material with a service life: its mass and how many years it lasts, 1 when absent. */
-    public record MaterialUse(String material, double kilograms, OptionalDouble years) {}
+    public record MaterialUse(String material, RecordedNumber kilograms, Optional<RecordedNumber> years) {}
 
     /**
      * A co-product, to which part of the burden may be allocated.
      *
      * @param price per kg, in any one currency
      */
-    public record CoProduct(String name, double kilograms, OptionalDouble price) {}
+    public record CoProduct(String name, RecordedNumber kilograms, Optional<RecordedNumber> price) {}
 }

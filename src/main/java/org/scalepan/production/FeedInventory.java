@@ -1,12 +1,12 @@
 package org.scalepan.production;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.scalepan.factors.BackgroundFactor;
@@ -35,7 +35,7 @@ final class FeedInventory {
     private final InventoryBuilder builder;
     private final Optional<String> region;
     private final SoldByProducts soldByProducts;
-    private double nitrogen;
+    private final List<ActivityTerm> nitrogen = new ArrayList<>();
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();
@@ -67,7 +67,7 @@ final class FeedInventory {
     }
 
     void add(FeedUse feed) {
-        ActivityTerm mass = ActivityTerm.of(feed.kilograms());
+        ActivityTerm mass = feed.kilograms().term();
         builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED, mass);
         Optional<ActivityTerm> dry = dryMatter(feed, mass);
         dry.ifPresentOrElse(
@@ -107,7 +107,7 @@ final class FeedInventory {
 
     /** What a burden-free feed would add if its use elsewhere counted; own factors are in the figure already. */
     private void usedElsewhere(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
-        Map<Flux, OptionalDouble> own = new EnumMap<>(Map.of(
+        Map<Flux, Optional<RecordedNumber>> own = new EnumMap<>(Map.of(
                 Flux.CO2E, feed.own().ghg(),
                 Flux.LAND, feed.own().land(),
                 Flux.ENERGY, feed.own().energy(),
@@ -120,7 +120,8 @@ final class FeedInventory {
                 displaced(feed, mass, flux, flux.indicator());
             } else if (background.defaultsByAllocation(FACTORS, feed.ingredient(), flux.indicator()).stream()
                     .anyMatch(row -> isAllocated(row, Burden.ECONOMIC))) {
-                published(feed, mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
+                published(
+                        feed.ingredient(), mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
             } else {
                 builder.notCounted(
                         Stage.FEED,
@@ -144,9 +145,13 @@ final class FeedInventory {
                 "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
     }
 
-    /** kg N in those ingredients of a year whose protein is known; empty when there is feed and none of it is. */
-    OptionalDouble nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? OptionalDouble.of(nitrogen) : OptionalDouble.empty();
+    /**
+     * kg N in those ingredients of a year whose protein is known, which is taken in the middle; empty when there is feed and none of it is.
+     */
+    Optional<ActivityTerm> nitrogen() {
+        return nitrogenKnown || withoutNitrogen.isEmpty()
+                ? Optional.of(ActivityTerm.sum(nitrogen))
+                : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -176,18 +181,18 @@ final class FeedInventory {
     private void contents(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
         String ingredient = feed.ingredient();
         // Nothing holds more dry matter than itself, more nitrogen than pure protein, or more energy than pure fat.
-        double dryAtMost = dry.map(ActivityTerm::central).orElse(mass.central());
+        ActivityTerm dryAtMost = dry.orElse(mass).ofRecordsAlone();
         dry.ifPresentOrElse(
-                term -> dryMatterContent.known(term.central(), rows(term)),
+                term -> dryMatterContent.known(term.ofRecordsAlone(), rows(term)),
                 () -> dryMatterContent.unknown(ingredient, dryAtMost));
         proteinOf(ingredient, mass, dry)
                 .ifPresentOrElse(
-                        term -> nitrogenContent.known(term.central() / PROTEIN_PER_NITROGEN, rows(term)),
-                        () -> nitrogenContent.unknown(ingredient, dryAtMost / PROTEIN_PER_NITROGEN));
+                        term -> nitrogenContent.known(inProtein(term), rows(term)),
+                        () -> nitrogenContent.unknown(ingredient, dryAtMost.over(PROTEIN_PER_NITROGEN)));
         grossEnergy(ingredient, mass, dry)
                 .ifPresentOrElse(
-                        term -> energyContent.known(term.central(), rows(term)),
-                        () -> energyContent.unknown(ingredient, dryAtMost * ENERGY_OF_FAT));
+                        term -> energyContent.known(term.ofRecordsAlone(), rows(term)),
+                        () -> energyContent.unknown(ingredient, dryAtMost.times(ENERGY_OF_FAT)));
     }
 
     /** MJ by the ingredient's own row; of plants by the guidelines' mean of forage and grain. */
@@ -209,14 +214,14 @@ final class FeedInventory {
 
     private Optional<ActivityTerm> dryMatter(FeedUse feed, ActivityTerm mass) {
         if (feed.moisture().isPresent()) {
-            return Optional.of(mass.times(1 - feed.moisture().getAsDouble()));
+            return Optional.of(mass.times(feed.moisture().get().term().complement()));
         }
         Optional<BackgroundFactor> row = background.row(COMPOSITION, feed.ingredient(), "dry-matter");
         if (row.isEmpty()) {
             builder.lineNotCounted(
                     Stage.FEED,
                     Flux.FEED,
-                    feed.kilograms(),
+                    feed.kilograms().central(),
                     "feed/" + feed.ingredient() + "/moisture",
                     List.of("feed-dry-matter"),
                     "its dry matter is not counted: none of " + feed.ingredient()
@@ -235,13 +240,18 @@ final class FeedInventory {
         Optional<ActivityTerm> known = proteinOf(feed.ingredient(), mass, dry);
         if (known.isEmpty()) {
             withoutNitrogen.add(feed.ingredient());
-            massWithoutNitrogen += feed.kilograms();
+            massWithoutNitrogen += feed.kilograms().central();
             return;
         }
         nitrogenKnown = true;
         ActivityTerm protein = known.get();
         builder.flow(Stage.FEED, feed.ingredient(), Flux.FEED_PROTEIN, protein);
-        nitrogen += protein.central() / PROTEIN_PER_NITROGEN;
+        nitrogen.add(inProtein(protein));
+    }
+
+    /** kg N, with the protein of the library in the middle. */
+    private static ActivityTerm inProtein(ActivityTerm protein) {
+        return protein.ofRecordsAlone().over(PROTEIN_PER_NITROGEN);
     }
 
     private Optional<ActivityTerm> proteinOf(String ingredient, ActivityTerm mass, Optional<ActivityTerm> dry) {
@@ -269,9 +279,9 @@ final class FeedInventory {
             Optional<ActivityTerm> dry,
             Flux flux,
             String indicator,
-            OptionalDouble own) {
+            Optional<RecordedNumber> own) {
         if (own.isPresent()) {
-            ActivityTerm term = mass.times(own.getAsDouble());
+            ActivityTerm term = mass.times(own.get().term());
             if (flux == Flux.CO2E) {
                 builder.co2e(Stage.FEED, feed.ingredient(), term, "not-stated");
             } else {
@@ -291,67 +301,59 @@ final class FeedInventory {
             displaced(feed, mass, flux, indicator);
             return;
         }
-        published(feed, mass, dry, flux, indicator, Optional.ofNullable(burden));
+        published(feed.ingredient(), mass, dry, flux, indicator, Optional.ofNullable(burden));
     }
 
     /** What was fed elsewhere must now be replaced there: the burden of the replacement counts. */
     private void displaced(FeedUse feed, ActivityTerm mass, Flux flux, String indicator) {
         String instead = feed.displaces().orElseThrow();
-        ActivityTerm replaced = mass.times(feed.displacedPerKilogram().orElse(1));
+        ActivityTerm replaced = mass.times(RecordedNumber.termOr(feed.displacedPerKilogram(), 1));
         Optional<ActivityTerm> dry =
                 background.row(COMPOSITION, instead, "dry-matter").map(row -> replaced.times(background.fraction(row)));
-        FeedUse other = new FeedUse(
-                instead,
-                replaced.amount(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                FarmRecords.OwnFactors.NONE);
-        published(other, replaced, dry, flux, indicator, Optional.empty());
+        published(instead, replaced, dry, flux, indicator, Optional.empty());
     }
 
     private void published(
-            FeedUse feed,
+            String ingredient,
             ActivityTerm mass,
             Optional<ActivityTerm> dry,
             Flux flux,
             String indicator,
             Optional<Burden> burden) {
-        Optional<BackgroundFactor> row = choose(feed.ingredient(), indicator, burden);
+        Optional<BackgroundFactor> row = choose(ingredient, indicator, burden);
         Optional<ActivityTerm> base = row.flatMap(found -> base(found, mass, dry));
         if (row.isPresent() && base.isPresent()) {
             taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (isAllocated(row.get(), Burden.BURDEN_FREE)) {
                 builder.remark(
                         Remark.METHOD,
-                        feed.ingredient() + " is burden-free as a residue: a choice of method, not evidence");
+                        ingredient + " is burden-free as a residue: a choice of method, not evidence");
                 return;
             }
             if (row.get().endsAtRetail()) {
                 builder.remark(
                         Remark.RETAIL_FEED,
-                        "the " + indicator + " of " + feed.ingredient() + " is counted up to retail ("
+                        "the " + indicator + " of " + ingredient + " is counted up to retail ("
                                 + row.get().id() + "), not to the farm: it errs high");
             }
             ActivityTerm term = base.get().times(background.factor(row.get()));
             if (flux == Flux.CO2E) {
                 if (row.get().luc().filter("included"::equals).isEmpty()) {
-                    builder.landUseChangeNotCounted(feed.ingredient(), row.get().id());
+                    builder.landUseChangeNotCounted(ingredient, row.get().id());
                 }
                 builder.co2e(
                         Stage.FEED,
-                        feed.ingredient(),
+                        ingredient,
                         term,
                         row.get().gwp().orElse("not-stated"),
                         row.get().id());
             } else {
                 builder.flow(
-                        Stage.FEED, feed.ingredient(), flux, term, row.get().id());
+                        Stage.FEED, ingredient, flux, term, row.get().id());
             }
             return;
         }
-        if (indicator.equals("land") && landOfCrop(feed.ingredient(), mass)) {
+        if (indicator.equals("land") && landOfCrop(ingredient, mass)) {
             taken.put(indicator, "not-stated");
             return;
         }
@@ -359,14 +361,14 @@ final class FeedInventory {
             builder.lineNotCounted(
                     Stage.FEED,
                     Flux.FEED,
-                    feed.kilograms(),
-                    "feed/" + feed.ingredient() + "/" + indicator,
+                    mass.central(),
+                    "feed/" + ingredient + "/" + indicator,
                     List.of(indicator),
-                    "not counted: no published " + indicator + " of " + feed.ingredient()
+                    "not counted: no published " + indicator + " of " + ingredient
                             + " fits; the figure is a lower bound (give your own factor, or burden)");
         } else {
-            massWithout.merge(indicator, feed.kilograms(), Double::sum);
-            without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(feed.ingredient());
+            massWithout.merge(indicator, mass.central(), Double::sum);
+            without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(ingredient);
         }
     }
 

@@ -18,33 +18,23 @@ public record FirstOrder(double value, double lnSd) {
 
     static FirstOrder of(SystemFootprint system) {
         double sum = 0;
-        Map<String, Effect> effects = new HashMap<>();
+        Effects effects = new Effects();
         double[] yearly = system.yearly();
         for (int i = 0; i < yearly.length; i++) {
             Flow flow = system.counted().get(i);
             double part = yearly[i];
             sum += part;
-            for (ActivityTerm.FactorUse use : flow.term().uses()) {
-                effects.computeIfAbsent(
-                                use.factor().id(), id -> new Effect(use.factor().lnSd()))
-                        .add(part, use.divides());
-            }
+            effects.ofTerm(flow.term(), part, system.scope().weight(flow.flux()));
         }
         double total = sum;
+        ActivityTerm perUnit = system.inventory().output().perUnit();
+        effects.ofTerm(perUnit, total, perUnit.isCertain() ? 0 : total / perUnit.central());
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.PublishedStep published) {
-                effects.computeIfAbsent(
-                                published.row().id(),
-                                id -> new Effect(published.factor().lnSd()))
-                        .add(total, !published.upwards());
+                effects.of(published.row().id(), published.factor().lnSd()).add(total, !published.upwards());
             }
         }
-        double variance = 0;
-        for (Effect effect : effects.values()) {
-            double relative = total == 0 ? 0 : effect.sum / total;
-            variance += relative * relative * effect.lnSd * effect.lnSd;
-        }
-        return new FirstOrder(system.central(yearly), Math.sqrt(variance));
+        return new FirstOrder(system.central(yearly), Math.sqrt(effects.relativeVariance(total)));
     }
 
     /** The lower end of the equal-tailed interval. */
@@ -61,6 +51,51 @@ public record FirstOrder(double value, double lnSd) {
         // The same bits on every machine.
         double stretched = StrictMath.exp(lnSd * score);
         return value < 0 ? value / stretched : value * stretched;
+    }
+
+    /** How a total changes with the logarithms of factors, by id. */
+    private static final class Effects {
+        private final Map<String, Effect> effects = new HashMap<>();
+
+        Effect of(String id, double lnSd) {
+            return effects.computeIfAbsent(id, unused -> new Effect(lnSd));
+        }
+
+        /**
+         * Adds a term.
+         *
+         * @param part its central value in the total
+         * @param weight of the term in the total
+         */
+        void ofTerm(ActivityTerm term, double part, double weight) {
+            for (ActivityTerm.FactorUse use : term.uses()) {
+                if (use.factor() instanceof Factor factor && factor.central() != 0) {
+                    of(factor.id(), factor.lnSd()).add(part, use.divides());
+                } else {
+                    double rest = weight * term.centralWithout(use);
+                    use.factor().behind().forEach(factor -> ofOneSd(use, factor, rest));
+                }
+            }
+        }
+
+        /** What is no product of its factors: by what it does one standard deviation about the middle, which is exact where it is linear. */
+        private void ofOneSd(ActivityTerm.FactorUse use, Factor factor, double rest) {
+            boolean zero = factor.central() == 0;
+            double high = zero ? factor.reading().atScore(1) : factor.central() * StrictMath.exp(factor.lnSd());
+            double low = zero ? factor.reading().atScore(-1) : factor.central() * StrictMath.exp(-factor.lnSd());
+            double change = use.effect(use.factor().centralWith(factor, high))
+                    - use.effect(use.factor().centralWith(factor, low));
+            of(factor.id(), factor.lnSd()).add(rest * change / 2 / (zero ? 1 : StrictMath.sinh(factor.lnSd())), false);
+        }
+
+        double relativeVariance(double total) {
+            double variance = 0;
+            for (Effect effect : effects.values()) {
+                double relative = total == 0 ? 0 : effect.sum / total;
+                variance += relative * relative * effect.lnSd * effect.lnSd;
+            }
+            return variance;
+        }
     }
 
     /** How a total changes with the logarithm of one factor. */

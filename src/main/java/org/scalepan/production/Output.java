@@ -7,17 +7,45 @@ import org.scalepan.footprint.FunctionalUnit;
  * The product that leaves the farm in a year and carries the burden.
  *
  * @param per the unit the records count it in, such as kg live or kg product as sold
- * @param amount amount a year, above zero
- * @param share the part of the farm's burden that this product carries, above 0 up to 1
+ * @param quantity amount a year, above zero
+ * @param burden the part of the farm's burden that this product carries, above 0 up to 1
  * @param allocation how that part was found, in words
  */
-public record Output(Product product, String form, FunctionalUnit per, double amount, double share, String allocation) {
+public record Output(
+        Product product,
+        String form,
+        FunctionalUnit per,
+        ActivityTerm quantity,
+        ActivityTerm burden,
+        String allocation) {
     public Output {
+        double amount = quantity.central();
         if (!(amount > 0 && amount < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("an output must be above zero, not " + amount);
         }
+        double share = burden.central();
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("a share of the burden lies above 0 and up to 1, not at " + share);
         }
+    }
+
+    /** An output of which both numbers are known. */
+    public Output(Product product, String form, FunctionalUnit per, double amount, double share, String allocation) {
+        this(product, form, per, ActivityTerm.of(amount), ActivityTerm.of(share), allocation);
+    }
+
+    /** Amount a year, centrally. */
+    public double amount() {
+        return quantity.central();
+    }
+
+    /** The part of the farm's burden that this product carries, centrally. */
+    public double share() {
+        return burden.central();
+    }
+
+    /** What the burden of a year is multiplied by to become that of one unit of this. */
+    ActivityTerm perUnit() {
+        return burden.over(quantity);
     }
 }

@@ -50,7 +50,7 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
 
     /** From a year of the farm to one functional unit, centrally. */
     private double perUnit() {
-        double factor = inventory.output().share() / inventory.output().amount();
+        double factor = inventory.output().perUnit().central();
         for (ChainStep step : chain) {
             factor *= step.multiplier();
         }
@@ -60,10 +60,11 @@ public record SystemFootprint(Inventory inventory, Scope scope, List<ChainStep> 
     /** The footprint by Monte Carlo, with common random numbers that other systems and products of the same question share. */
     public Footprint footprint(CommonRandomNumbers random) {
         double[] draws = new double[random.size()];
-        double perOutput = inventory.output().share() / inventory.output().amount();
+        ActivityTerm perUnit = inventory.output().perUnit();
         for (Flow flow : counted) {
-            flow.term().addTo(draws, scope.weight(flow.flux()) * perOutput, random);
+            flow.term().addTo(draws, scope.weight(flow.flux()) * perUnit.amount(), random);
         }
+        perUnit.multiply(draws, random);
         chain.forEach(step -> step.apply(draws, random));
         boolean warming = scope.indicator().isWarming();
         return new Footprint(

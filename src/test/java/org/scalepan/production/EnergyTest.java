@@ -44,7 +44,7 @@ class EnergyTest {
     private Inventory withSuppliersIntensity(String carrier, double intensity) {
         InsectFarm farm = farm().in("ghana").energy(carrier, 100).farm();
         return InsectInventory.inventory(
-                library, farm.withRecords(farm.records().withGridIntensity(OptionalDouble.of(intensity))));
+                library, farm.withRecords(farm.records().withGridIntensity(RecordedNumber.known(intensity))));
     }
 
     @Test

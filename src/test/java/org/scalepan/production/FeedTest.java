@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -267,11 +266,11 @@ class FeedTest {
     void a_residue_is_replaced_kilogram_for_kilogram_unless_stated_otherwise() {
         FarmRecords.FeedUse peel = new FarmRecords.FeedUse(
                 "cassava-peel",
-                1000,
-                OptionalDouble.empty(),
+                RecordedNumber.of(1000),
+                Optional.empty(),
                 Optional.of(Burden.DISPLACED),
                 Optional.of("maize"),
-                OptionalDouble.empty(),
+                Optional.empty(),
                 FarmRecords.OwnFactors.NONE);
 
         assertEquals(
@@ -284,7 +283,10 @@ class FeedTest {
     @Test
     void energy_and_water_of_feed_count_where_the_grower_states_them() {
         FarmRecords.OwnFactors own = new FarmRecords.OwnFactors(
-                OptionalDouble.of(0.1), OptionalDouble.of(0.5), OptionalDouble.of(3), OptionalDouble.of(0.02));
+                RecordedNumber.known(0.1),
+                RecordedNumber.known(0.5),
+                RecordedNumber.known(3),
+                RecordedNumber.known(0.02));
         FarmRecords.FeedUse bran = Fed.of("wheat-bran", 100).use();
         Inventory inventory = fed(new Fed(new FarmRecords.FeedUse(
                         bran.ingredient(),

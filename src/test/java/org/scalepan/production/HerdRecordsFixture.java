@@ -3,7 +3,6 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.HeadRecords;
@@ -77,13 +76,13 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
 
     /** Tier 2 for a cow in the stall, methane conversion from the tables. */
     public HerdRecordsFixture tier2(EnergyNeed.Animal animal, String activity) {
-        return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", OptionalDouble.empty());
+        return tier2(animal, activity, animal.milk() > 0 ? "lactating" : "not-lactating", Optional.empty());
     }
 
     public HerdRecordsFixture tier2(
-            EnergyNeed.Animal animal, String activity, String kind, OptionalDouble crudeProtein) {
+            EnergyNeed.Animal animal, String activity, String kind, Optional<RecordedNumber> crudeProtein) {
         cattle = Optional.of(
-                new Herd.Cattle(HeadRecords.of(animal, activity, kind), OptionalDouble.empty(), crudeProtein));
+                new Herd.Cattle(HeadRecords.of(animal, activity, kind), Optional.empty(), crudeProtein));
         return this;
     }
 
@@ -101,7 +100,7 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
                 ipccRegion,
                 Optional.of("mean"),
                 climate,
-                heads,
+                RecordedNumber.of(heads),
                 yields,
                 manure,
                 cattle,

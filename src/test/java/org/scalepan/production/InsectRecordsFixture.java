@@ -3,7 +3,6 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.Library;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.insects.Harvest;
@@ -17,12 +16,12 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     private final String product;
     private Harvest harvest;
     private String form = "fresh";
-    private OptionalDouble sold = OptionalDouble.empty();
-    private OptionalDouble price = OptionalDouble.empty();
-    private OptionalDouble cycleDays = OptionalDouble.empty();
-    private OptionalDouble pairs = OptionalDouble.empty();
-    private OptionalDouble keptForBreeding = OptionalDouble.empty();
-    private OptionalDouble mortality = OptionalDouble.empty();
+    private Optional<RecordedNumber> sold = Optional.empty();
+    private Optional<RecordedNumber> price = Optional.empty();
+    private Optional<RecordedNumber> cycleDays = Optional.empty();
+    private Optional<RecordedNumber> pairs = Optional.empty();
+    private Optional<RecordedNumber> keptForBreeding = Optional.empty();
+    private Optional<RecordedNumber> mortality = Optional.empty();
     private Optional<InsectFarm.Frass> frass = Optional.empty();
     private final List<InsectFarm.Processing> processing = new ArrayList<>();
     private Optional<Heating> heating = Optional.empty();
@@ -50,12 +49,12 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
 
     public InsectRecordsFixture sold(String as, double kilograms) {
         form = as;
-        sold = OptionalDouble.of(kilograms);
+        sold = RecordedNumber.known(kilograms);
         return this;
     }
 
     public InsectRecordsFixture cycleDays(double days) {
-        cycleDays = OptionalDouble.of(days);
+        cycleDays = RecordedNumber.known(days);
         return this;
     }
 
@@ -66,53 +65,53 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     }
 
     public InsectRecordsFixture pairs(double stocked) {
-        pairs = OptionalDouble.of(stocked);
+        pairs = RecordedNumber.known(stocked);
         return this;
     }
 
     public InsectRecordsFixture keptForBreeding(double share) {
-        keptForBreeding = OptionalDouble.of(share);
+        keptForBreeding = RecordedNumber.known(share);
         return this;
     }
 
     public InsectRecordsFixture mortality(double share) {
-        mortality = OptionalDouble.of(share);
+        mortality = RecordedNumber.known(share);
         return this;
     }
 
     public InsectRecordsFixture frass(double kilograms, double nitrogen, Fate fate, boolean credited) {
         frass = Optional.of(new InsectFarm.Frass(
-                OptionalDouble.of(kilograms), OptionalDouble.of(nitrogen), Optional.of(fate), credited));
+                RecordedNumber.known(kilograms), RecordedNumber.known(nitrogen), Optional.of(fate), credited));
         return this;
     }
 
     public InsectRecordsFixture frass(Fate fate) {
         frass = Optional.of(
-                new InsectFarm.Frass(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(fate), false));
+                new InsectFarm.Frass(Optional.empty(), Optional.empty(), Optional.of(fate), false));
         return this;
     }
 
     /** Frass that was weighed and not analysed. */
     public InsectRecordsFixture frassWeighed(double kilograms, Fate fate) {
         frass = Optional.of(
-                new InsectFarm.Frass(OptionalDouble.of(kilograms), OptionalDouble.empty(), Optional.of(fate), false));
+                new InsectFarm.Frass(RecordedNumber.known(kilograms), Optional.empty(), Optional.of(fate), false));
         return this;
     }
 
     public InsectRecordsFixture process(String step, double water, String carrier) {
-        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.empty()));
+        processing.add(new InsectFarm.Processing(step, RecordedNumber.of(water), carrier, Optional.empty()));
         return this;
     }
 
     public InsectRecordsFixture allocate(CoProductRule by, double ownPrice) {
         rule = by;
-        price = OptionalDouble.of(ownPrice);
+        price = RecordedNumber.known(ownPrice);
         return this;
     }
 
     /** A step of which the grower knows how many kWh a kilogram of water takes. */
     public InsectRecordsFixture process(String step, double water, String carrier, double kilowattHours) {
-        processing.add(new InsectFarm.Processing(step, water, carrier, OptionalDouble.of(kilowattHours)));
+        processing.add(new InsectFarm.Processing(step, RecordedNumber.of(water), carrier, RecordedNumber.known(kilowattHours)));
         return this;
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.scalepan.factors.Library;
@@ -25,11 +24,11 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
     private OptionalInt year = OptionalInt.empty();
     private final List<FeedUse> feed = new ArrayList<>();
     private final List<EnergyUse> energy = new ArrayList<>();
-    private OptionalDouble water = OptionalDouble.empty();
+    private Optional<RecordedNumber> water = Optional.empty();
     private final List<TransportUse> transport = new ArrayList<>();
     private final List<MaterialUse> materials = new ArrayList<>();
-    private OptionalDouble building = OptionalDouble.empty();
-    private OptionalDouble yard = OptionalDouble.empty();
+    private Optional<RecordedNumber> building = Optional.empty();
+    private Optional<RecordedNumber> yard = Optional.empty();
     private final List<CoProduct> coProducts = new ArrayList<>();
     private final Set<String> none = new HashSet<>();
 
@@ -72,28 +71,28 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
     }
 
     public N water(double cubicMetres) {
-        water = OptionalDouble.of(cubicMetres);
+        water = RecordedNumber.known(cubicMetres);
         return self();
     }
 
     public N transport(String mode, double tonneKilometres) {
-        transport.add(new TransportUse(mode, tonneKilometres));
+        transport.add(new TransportUse(mode, RecordedNumber.of(tonneKilometres)));
         return self();
     }
 
     public N material(String material, double kilograms, double years) {
-        materials.add(new MaterialUse(material, kilograms, OptionalDouble.of(years)));
+        materials.add(new MaterialUse(material, RecordedNumber.of(kilograms), RecordedNumber.known(years)));
         return self();
     }
 
     public N area(double buildingArea, double yardArea) {
-        building = OptionalDouble.of(buildingArea);
-        yard = OptionalDouble.of(yardArea);
+        building = RecordedNumber.known(buildingArea);
+        yard = RecordedNumber.known(yardArea);
         return self();
     }
 
     public N coProduct(String name, double kilograms, double price) {
-        coProducts.add(new CoProduct(name, kilograms, OptionalDouble.of(price)));
+        coProducts.add(new CoProduct(name, RecordedNumber.of(kilograms), RecordedNumber.known(price)));
         return self();
     }
 
@@ -116,7 +115,7 @@ public abstract class RecordsFixture<N extends RecordsFixture<N>> {
                 building,
                 yard,
                 coProducts,
-                OptionalDouble.empty(),
+                Optional.empty(),
                 none);
     }
 }

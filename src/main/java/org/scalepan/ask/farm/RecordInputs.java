@@ -20,6 +20,7 @@ import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
@@ -108,7 +109,7 @@ public final class RecordInputs {
                 RecordField.FEED_KG.unit(),
                 RecordField.FEED_KG,
                 uses,
-                FeedUse::kilograms,
+                use -> use.kilograms().central(),
                 use -> true,
                 RecordInputs::weighing,
                 (records, changed) -> records.withFeed(changed));
@@ -121,7 +122,7 @@ public final class RecordInputs {
                         RecordField.FEED_KG.unit(),
                         RecordField.FEED_KG,
                         uses,
-                        FeedUse::kilograms,
+                        use -> use.kilograms().central(),
                         use -> use.ingredient().equals(ingredient),
                         RecordInputs::weighing,
                         (records, changed) -> records.withFeed(changed)));
@@ -130,7 +131,7 @@ public final class RecordInputs {
     private static FeedUse weighing(FeedUse use, double factor) {
         return new FeedUse(
                 use.ingredient(),
-                use.kilograms() * factor,
+                scaled(use.kilograms(), factor),
                 use.moisture(),
                 use.burden(),
                 use.displaces(),
@@ -149,30 +150,31 @@ public final class RecordInputs {
                         unit(carrier) + " " + RecordField.ENERGY_AMOUNT.unit(),
                         RecordField.ENERGY_AMOUNT,
                         uses,
-                        EnergyUse::amount,
+                        use -> use.amount().central(),
                         use -> use.carrier().equals(carrier),
-                        (use, factor) -> new EnergyUse(use.carrier(), use.amount() * factor, use.site()),
+                        (use, factor) -> new EnergyUse(use.carrier(), scaled(use.amount(), factor), use.site()),
                         (records, changed) -> records.withEnergy(changed)));
         if (usesGrid()) {
-            OptionalDouble present = notebook.records().gridIntensity();
-            OptionalDouble known =
-                    present.isPresent() ? present : EnergyInventory.intensity(library, GRID, notebook.records());
+            Optional<RecordedNumber> present = notebook.records().gridIntensity();
+            OptionalDouble known = present.isPresent()
+                    ? OptionalDouble.of(present.get().central())
+                    : EnergyInventory.intensity(library, GRID, notebook.records());
             known.ifPresent(value -> single(
                     "grid_intensity",
                     "the intensity of grid electricity",
                     RecordField.GRID_GHG,
                     value,
-                    other -> notebook.with(records -> records.withGridIntensity(OptionalDouble.of(other)))));
+                    other -> notebook.with(records -> records.withGridIntensity(RecordedNumber.known(other)))));
         }
     }
 
     private boolean usesGrid() {
         boolean heat = notebook instanceof EditableRecords.Insects insects
                 && insects.farm().processing().stream()
-                        .anyMatch(step -> step.carrier().equals(GRID) && step.water() > 0);
+                        .anyMatch(step -> step.carrier().equals(GRID) && step.water().central() > 0);
         return heat
                 || notebook.records().energy().stream()
-                        .anyMatch(use -> use.carrier().equals(GRID) && use.amount() > 0);
+                        .anyMatch(use -> use.carrier().equals(GRID) && use.amount().central() > 0);
     }
 
     private String unit(String carrier) {
@@ -190,8 +192,8 @@ public final class RecordInputs {
                 "mortality",
                 "the share of animals that die before harvest",
                 RecordField.MORTALITY,
-                farm.mortality().orElse(0),
-                other -> new EditableRecords.Insects(farm.withMortality(OptionalDouble.of(other))));
+                RecordedNumber.centralOr(farm.mortality(), 0),
+                other -> new EditableRecords.Insects(farm.withMortality(RecordedNumber.known(other))));
         if (farm.coProductRule()
                 .filter(InsectFarm.CoProductRule.ECONOMIC::equals)
                 .isEmpty()) {
@@ -201,14 +203,14 @@ public final class RecordInputs {
                 "price",
                 "the price of " + farm.product().name(),
                 RecordField.PRICE.unit(),
-                farm.price().orElseThrow(),
+                farm.price().orElseThrow().central(),
                 LEAST_PRICE,
                 RecordField.PRICE.most(),
                 Optional.empty(),
-                other -> new EditableRecords.Insects(farm.withPrice(OptionalDouble.of(other)))));
+                other -> new EditableRecords.Insects(farm.withPrice(RecordedNumber.known(other)))));
         List<CoProduct> others = farm.records().coProducts();
         others.stream()
-                .filter(other -> other.price().orElse(0) > 0)
+                .filter(other -> RecordedNumber.centralOr(other.price(), 0) > 0)
                 .map(CoProduct::name)
                 .distinct()
                 .forEach(name -> price(others, name));
@@ -217,7 +219,7 @@ public final class RecordInputs {
     private void price(List<CoProduct> all, String name) {
         double present = all.stream()
                 .filter(one -> one.name().equals(name))
-                .mapToDouble(one -> one.price().orElse(0))
+                .mapToDouble(one -> RecordedNumber.centralOr(one.price(), 0))
                 .max()
                 .orElseThrow();
         single(
@@ -227,14 +229,14 @@ public final class RecordInputs {
                 present,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
                         .map(one -> one.name().equals(name)
-                                ? new CoProduct(name, one.kilograms(), OptionalDouble.of(other))
+                                ? new CoProduct(name, one.kilograms(), RecordedNumber.known(other))
                                 : one)
                         .toList())));
     }
 
     private void drying(InsectFarm farm) {
         Optional<InsectFarm.Processing> drying = farm.processing().stream()
-                .filter(step -> step.step().equals(DRYING) && step.water() > 0)
+                .filter(step -> step.step().equals(DRYING) && step.water().central() > 0)
                 .findFirst();
         if (drying.isEmpty()) {
             return;
@@ -245,8 +247,9 @@ public final class RecordInputs {
                 .map((BackgroundFactor row) ->
                         OptionalDouble.of(background.factor(row).central() / MJ_PER_KWH))
                 .orElse(OptionalDouble.empty());
-        OptionalDouble present =
-                drying.get().energy().isPresent() ? drying.get().energy() : published;
+        OptionalDouble present = drying.get().energy().isPresent()
+                ? OptionalDouble.of(drying.get().energy().get().central())
+                : published;
         present.ifPresent(value -> single(
                 "drying_energy",
                 "the energy of drying",
@@ -255,7 +258,7 @@ public final class RecordInputs {
                 other -> new EditableRecords.Insects(farm.withProcessing(farm.processing().stream()
                         .map(step -> step.step().equals(DRYING)
                                 ? new InsectFarm.Processing(
-                                        step.step(), step.water(), step.carrier(), OptionalDouble.of(other))
+                                        step.step(), step.water(), step.carrier(), RecordedNumber.known(other))
                                 : step)
                         .toList()))));
     }
@@ -265,7 +268,7 @@ public final class RecordInputs {
         boolean contained = harvest instanceof Harvest.ByContainer;
         RecordField field = contained ? RecordField.HARVEST_KG_PER_CONTAINER : RecordField.HARVEST_KG;
         double present = harvest instanceof Harvest.ByContainer container
-                ? container.kilogramsPerContainer()
+                ? container.kilogramsPerContainer().central()
                 : harvest.kilograms();
         put(new RecordInput(
                 "yield",
@@ -284,9 +287,11 @@ public final class RecordInputs {
         Harvest other;
         if (harvest instanceof Harvest.ByContainer container) {
             other = new Harvest.ByContainer(
-                    container.containers(), container.kilogramsPerContainer() * factor, container.cyclesPerYear());
+                    container.containers(),
+                    scaled(container.kilogramsPerContainer(), factor),
+                    container.cyclesPerYear());
         } else if (harvest instanceof Harvest.ByNumber number) {
-            other = new Harvest.ByNumber(number.larvae() * factor, number.larvaePerKilogram());
+            other = new Harvest.ByNumber(scaled(number.larvae(), factor), number.larvaePerKilogram());
         } else {
             other = new Harvest.Weighed(harvest.kilograms() * factor);
         }
@@ -294,7 +299,7 @@ public final class RecordInputs {
                 .withSold(scaled(farm.sold(), factor))
                 .withProcessing(farm.processing().stream()
                         .map(step -> new InsectFarm.Processing(
-                                step.step(), step.water() * factor, step.carrier(), step.energy()))
+                                step.step(), scaled(step.water(), factor), step.carrier(), step.energy()))
                         .toList());
     }
 
@@ -312,8 +317,8 @@ public final class RecordInputs {
                 "heads",
                 "the number of animals",
                 RecordField.HEADS,
-                herd.heads(),
-                other -> new EditableRecords.Animals(herd.withHeads(other)));
+                herd.heads().central(),
+                other -> new EditableRecords.Animals(herd.withHeads(RecordedNumber.of(other))));
     }
 
     /** A cow that gives more milk needs more feed energy: her milk a day goes along. */
@@ -321,7 +326,7 @@ public final class RecordInputs {
         double milk = main.kind() == Herd.AnimalKind.MILK
                 ? herd.cattle().map(cattle -> cattle.animal().milk()).orElse(0.0)
                 : 0;
-        double present = main.kilograms();
+        double present = main.kilograms().central();
         RecordField field = main.kind().field();
         double most = milk > 0 ? present * RecordField.CATTLE_MILK.most() / milk : field.most();
         put(new RecordInput(
@@ -359,8 +364,8 @@ public final class RecordInputs {
                         "water",
                         "water",
                         RecordField.WATER,
-                        water,
-                        other -> notebook.with(records -> records.withWater(OptionalDouble.of(other)))));
+                        water.central(),
+                        other -> notebook.with(records -> records.withWater(RecordedNumber.known(other)))));
         List<TransportUse> uses = books.transport();
         shared(
                 "transport",
@@ -368,7 +373,7 @@ public final class RecordInputs {
                 RecordField.TRANSPORT_WORK.unit(),
                 RecordField.TRANSPORT_WORK,
                 uses,
-                use -> use.tonneKilometres(),
+                use -> use.tonneKilometres().central(),
                 use -> true,
                 RecordInputs::carrying,
                 (records, changed) -> records.withTransport(changed));
@@ -381,11 +386,12 @@ public final class RecordInputs {
                         RecordField.TRANSPORT_WORK.unit(),
                         RecordField.TRANSPORT_WORK,
                         uses,
-                        use -> use.tonneKilometres(),
+                        use -> use.tonneKilometres().central(),
                         use -> use.mode().equals(mode),
                         RecordInputs::carrying,
                         (records, changed) -> records.withTransport(changed)));
-        double area = books.buildingArea().orElse(0) + books.yardArea().orElse(0);
+        double area =
+                RecordedNumber.centralOr(books.buildingArea(), 0) + RecordedNumber.centralOr(books.yardArea(), 0);
         if (area > 0) {
             single(
                     "land",
@@ -399,11 +405,16 @@ public final class RecordInputs {
     }
 
     private static TransportUse carrying(TransportUse use, double factor) {
-        return new TransportUse(use.mode(), use.tonneKilometres() * factor);
+        return new TransportUse(use.mode(), scaled(use.tonneKilometres(), factor));
     }
 
-    private static OptionalDouble scaled(OptionalDouble amount, double factor) {
-        return amount.isPresent() ? OptionalDouble.of(amount.getAsDouble() * factor) : amount;
+    /** What is changed is known from then on: a number, so many times the middle of what was recorded. */
+    private static RecordedNumber scaled(RecordedNumber amount, double factor) {
+        return RecordedNumber.of(amount.central() * factor);
+    }
+
+    private static Optional<RecordedNumber> scaled(Optional<RecordedNumber> amount, double factor) {
+        return amount.map(present -> scaled(present, factor));
     }
 
     /** Changes one line of a list. */

@@ -426,7 +426,9 @@ public record Sensitivity(
                     .flatMap(estimate -> ((SystemEstimate) estimate).inventory().flows().stream())
                     .forEach(flow -> flow.term()
                             .uses()
-                            .forEach(use -> lines.putIfAbsent(use.factor().id(), flow.what())));
+                            .stream()
+                            .flatMap(use -> use.factor().behind())
+                            .forEach(factor -> lines.putIfAbsent(factor.id(), flow.what())));
             return lines;
         }
 

@@ -85,8 +85,16 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
      * A published product beside the system.
      *
      * @param withDisplacedUse the ratio with the use elsewhere of the system's burden-free by-products counted
+     * @param otherLandUse both sides with land-use change the other way round; empty for an indicator that has none
      */
-    public record OtherProduct(PublishedEstimate estimate, Optional<Ratio> versus, Optional<Ratio> withDisplacedUse) {}
+    public record OtherProduct(
+            PublishedEstimate estimate,
+            Optional<Ratio> versus,
+            Optional<Ratio> withDisplacedUse,
+            Optional<LandUseState> otherLandUse) {}
+
+    /** A published product beside the system under one state of land-use change, which holds for both sides. */
+    public record LandUseState(PublishedEstimate estimate, Optional<Ratio> versus) {}
 
     /** Answers a question. */
     public static SystemAnswer of(Library library, SystemQuestion question) {
@@ -115,11 +123,16 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
                         DisplacedUseFigure.drawn(library, estimate, basis, sampling, random),
                         withDisplaced.apply(estimate)))
                 .toList();
-        List<OtherProduct> products = question.products().stream()
-                .map(product -> Estimating.estimate(library, product, basis, sampling, random))
-                .map(estimate -> new OtherProduct(
-                        estimate, Ratio.between(own, estimate, sampling.coverage()), withDisplaced.apply(estimate)))
-                .toList();
+        List<Optional<LandUseState>> otherLandUse = underOtherLandUse(library, question, basis);
+        List<OtherProduct> products = new ArrayList<>();
+        for (ProductForm product : question.products()) {
+            PublishedEstimate estimate = Estimating.estimate(library, product, basis, sampling, random);
+            products.add(new OtherProduct(
+                    estimate,
+                    Ratio.between(own, estimate, sampling.coverage()),
+                    withDisplaced.apply(estimate),
+                    otherLandUse.get(products.size())));
+        }
         boolean hasCredit = question.system().flows().stream()
                 .anyMatch(flow -> flow.stage() == org.scalepan.production.Stage.CREDIT
                         && flow.flux().indicator().equals(basis.indicator().id()));
@@ -128,5 +141,25 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
                         SystemEstimate.of(library, question.system(), basis, !question.credit(), sampling, random))
                 : Optional.empty();
         return new IndicatorAnswer(basis, own, displaced, otherWay, others, products);
+    }
+
+    /** Each product beside the system with land-use change the other way round on both sides. */
+    private static List<Optional<LandUseState>> underOtherLandUse(
+            Library library, SystemQuestion question, ComparisonBasis basis) {
+        Optional<ComparisonBasis> other = question.products().isEmpty() ? Optional.empty() : basis.withOtherLandUse();
+        if (other.isEmpty()) {
+            return question.products().stream()
+                    .map(product -> Optional.<LandUseState>empty())
+                    .toList();
+        }
+        Sampling sampling = question.sampling();
+        CommonRandomNumbers random = sampling.random();
+        SystemEstimate own =
+                SystemEstimate.of(library, question.system(), other.get(), question.credit(), sampling, random);
+        return question.products().stream()
+                .map(product -> Estimating.estimate(library, product, other.get(), sampling, random))
+                .map(estimate -> Optional.of(
+                        new LandUseState(estimate, Ratio.between(own, estimate, sampling.coverage()))))
+                .toList();
     }
 }

@@ -1,7 +1,7 @@
 package org.scalepan.production.heating;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.scalepan.production.RecordedNumber;
 
 /**
  * A heated rearing room, for farms whose heat has no meter of its own.
@@ -11,4 +11,4 @@ import java.util.OptionalDouble;
  * @param insulation one of {@code uninsulated}, {@code lightly-insulated}, {@code well-insulated}; anything between them when absent
  * @param carrier energy carrier of the heat
  */
-public record Heating(double area, OptionalDouble temperature, Optional<String> insulation, String carrier) {}
+public record Heating(RecordedNumber area, Optional<RecordedNumber> temperature, Optional<String> insulation, String carrier) {}

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
+import org.scalepan.production.RecordedNumber;
 
 /**
  * What several published rows span: from the least to the greatest of their values and limits.
@@ -32,8 +33,8 @@ public record RowSpan(double low, double high, List<String> rows) {
                 rows.stream().map(BackgroundFactor::id).toList());
     }
 
-    /** A number of the records, which no row is behind. */
-    static RowSpan recorded(double value) {
-        return new RowSpan(value, value, List.of());
+    /** A number or range of the records, which no row is behind. */
+    static RowSpan recorded(RecordedNumber number) {
+        return new RowSpan(number.least(), number.most(), List.of());
     }
 }

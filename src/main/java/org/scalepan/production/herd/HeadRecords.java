@@ -1,9 +1,11 @@
 package org.scalepan.production.herd;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.scalepan.production.ActivityTerm;
+import org.scalepan.production.RecordedNumber;
 
 /**
  * What is recorded of one head of cattle or buffalo, with the units and ranges of {@link EnergyNeed.Animal}; what is left open is
@@ -21,32 +23,35 @@ import java.util.OptionalDouble;
  * @param kind lactating, not-lactating, intact-males or castrates, for maintenance and growth
  */
 public record HeadRecords(
-        double weight,
-        OptionalDouble matureWeight,
-        OptionalDouble gain,
-        OptionalDouble milk,
-        OptionalDouble fat,
-        OptionalDouble pregnant,
-        OptionalDouble workHours,
-        double digestibility,
+        RecordedNumber weight,
+        Optional<RecordedNumber> matureWeight,
+        Optional<RecordedNumber> gain,
+        Optional<RecordedNumber> milk,
+        Optional<RecordedNumber> fat,
+        Optional<RecordedNumber> pregnant,
+        Optional<RecordedNumber> workHours,
+        RecordedNumber digestibility,
         Optional<String> activity,
         Optional<String> kind) {
     /** Percent; common practice, no source. */
     private static final double USUAL_FAT = 4;
+
+    /** How many numbers {@link #terms} has. */
+    static final int TERMS = 8;
 
     private static final String STALL = "stall";
 
     /** A head of which everything is recorded. */
     public static HeadRecords of(EnergyNeed.Animal animal, String activity, String kind) {
         return new HeadRecords(
-                animal.weight(),
-                OptionalDouble.of(animal.matureWeight()),
-                OptionalDouble.of(animal.gain()),
-                OptionalDouble.of(animal.milk()),
-                OptionalDouble.of(animal.fat()),
-                OptionalDouble.of(animal.pregnant()),
-                OptionalDouble.of(animal.workHours()),
-                animal.digestibility(),
+                RecordedNumber.of(animal.weight()),
+                RecordedNumber.known(animal.matureWeight()),
+                RecordedNumber.known(animal.gain()),
+                RecordedNumber.known(animal.milk()),
+                RecordedNumber.known(animal.fat()),
+                RecordedNumber.known(animal.pregnant()),
+                RecordedNumber.known(animal.workHours()),
+                RecordedNumber.of(animal.digestibility()),
                 Optional.of(activity),
                 Optional.of(kind));
     }
@@ -57,7 +62,7 @@ public record HeadRecords(
                 weight,
                 matureWeight,
                 gain,
-                OptionalDouble.of(other),
+                RecordedNumber.known(other),
                 fat,
                 pregnant,
                 workHours,
@@ -66,17 +71,40 @@ public record HeadRecords(
                 kind);
     }
 
-    /** The animal that energy is computed for, defaults filled in. */
+    /** The animal that energy is computed for, with every record in the middle and defaults filled in. */
     public EnergyNeed.Animal animal() {
+        return animal(terms().stream().mapToDouble(ActivityTerm::central).toArray());
+    }
+
+    /** The numbers of the animal that energy is computed for, defaults filled in. */
+    List<ActivityTerm> terms() {
+        return List.of(
+                weight.term(),
+                matureWeight.orElse(weight).term(),
+                term(gain, 0),
+                term(milk, 0),
+                term(fat, USUAL_FAT),
+                term(pregnant, 0),
+                term(workHours, 0),
+                digestibility.term());
+    }
+
+    private static ActivityTerm term(Optional<RecordedNumber> number, double otherwise) {
+        return number.orElse(RecordedNumber.of(otherwise)).term();
+    }
+
+    /**
+     * The animal of such numbers.
+     *
+     * @param numbers in the order of {@link #terms}
+     */
+    static EnergyNeed.Animal animal(double[] numbers) {
         return new EnergyNeed.Animal(
-                weight,
-                matureWeight.orElse(weight),
-                gain.orElse(0),
-                milk.orElse(0),
-                fat.orElse(USUAL_FAT),
-                pregnant.orElse(0),
-                workHours.orElse(0),
-                digestibility);
+                numbers[0], numbers[1], numbers[2], numbers[3], numbers[4], numbers[5], numbers[6], numbers[7]);
+    }
+
+    private double milkInTheMiddle() {
+        return RecordedNumber.centralOr(milk, 0);
     }
 
     /** How it moves, for activity. */
@@ -86,14 +114,14 @@ public record HeadRecords(
 
     /** What it is, for maintenance and growth. */
     String animalKind() {
-        return kind.orElse(milk.orElse(0) > 0 ? "lactating" : "not-lactating");
+        return kind.orElse(milkInTheMiddle() > 0 ? "lactating" : "not-lactating");
     }
 
     /** The defaults that enter the energy need, by field, in words. */
     Map<String, String> defaults() {
         Map<String, String> filled = new LinkedHashMap<>();
-        boolean grows = gain.orElse(0) > 0;
-        boolean milked = milk.orElse(0) > 0;
+        boolean grows = RecordedNumber.centralOr(gain, 0) > 0;
+        boolean milked = milkInTheMiddle() > 0;
         put(filled, "mature_weight_kg", grows && matureWeight.isEmpty(), "weight_kg: a grown animal");
         put(filled, "gain_kg_per_day", gain.isEmpty(), "0: the animal does not grow");
         put(filled, "milk_kg_per_day", milk.isEmpty(), "0: the animal gives no milk");

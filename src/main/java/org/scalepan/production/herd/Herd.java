@@ -3,11 +3,15 @@ package org.scalepan.production.herd;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scalepan.input.Obstacle;
+import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.TermFactor;
 import org.scalepan.quantity.SevenDigits;
 
 /**
@@ -32,7 +36,7 @@ public record Herd(
         Optional<String> ipccRegion,
         Optional<String> productivity,
         Optional<String> climate,
-        double heads,
+        RecordedNumber heads,
         List<Yield> yields,
         List<ManureShare> manure,
         Optional<Cattle> cattle,
@@ -57,15 +61,42 @@ public record Herd(
                         new Obstacle("cattle", "cattle (Tier 2) is for dairy-cattle, other-cattle and buffalo only"));
     }
 
-    /** Why the shares of the manure systems are invalid: they must add to 1. No shares at all leave it open. */
+    /**
+     * Why the shares of the manure systems are invalid: they must add to 1, or where some are ranges be able to. No shares at all leave it
+     * open.
+     */
     public static Optional<Obstacle> obstacleInManure(List<ManureShare> manure) {
-        double sum = manure.stream().mapToDouble(ManureShare::share).sum();
-        return manure.isEmpty() || Math.abs(sum - 1) <= ROUNDING
-                ? Optional.empty()
-                : Optional.of(new Obstacle(
-                        "manure",
-                        "the shares of the manure systems add up to " + SevenDigits.plain(sum)
-                                + "; they must add up to 1"));
+        double least =
+                manure.stream().mapToDouble(share -> share.share().least()).sum();
+        double most = manure.stream().mapToDouble(share -> share.share().most()).sum();
+        if (manure.isEmpty() || (least <= 1 + ROUNDING && most >= 1 - ROUNDING)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Obstacle(
+                "manure",
+                "the shares of the manure systems add up to "
+                        + (least == most
+                                ? SevenDigits.plain(least)
+                                : "something from " + SevenDigits.plain(least) + " to " + SevenDigits.plain(most))
+                        + "; they must add up to 1"));
+    }
+
+    /** The part of the manure that each system gets: the shares, over their sum where some are ranges. */
+    public static List<ActivityTerm> partsOfManure(List<ManureShare> manure) {
+        List<ActivityTerm> shares =
+                manure.stream().map(share -> share.share().term()).toList();
+        return shares.stream().allMatch(ActivityTerm::isCertain)
+                ? shares
+                : IntStream.range(0, shares.size())
+                        .mapToObj(place -> ActivityTerm.derived(new PartOfAll(place), shares))
+                        .toList();
+    }
+
+    private record PartOfAll(int place) implements TermFactor.RecordFormula {
+        @Override
+        public double of(double[] inputs) {
+            return inputs[place] / DoubleStream.of(inputs).sum();
+        }
     }
 
     /** Why the records of a herd cannot name co-products: what it gives is its yield. */
@@ -102,7 +133,11 @@ public record Herd(
     }
 
     /** What a herd gives: eggs or milk as sold, or live animals; kg a year. */
-    public record Yield(AnimalKind kind, double kilograms) {}
+    public record Yield(AnimalKind kind, RecordedNumber kilograms) {
+        public Yield(AnimalKind kind, double kilograms) {
+            this(kind, RecordedNumber.of(kilograms));
+        }
+    }
 
     /** Kinds of yield. */
     public enum AnimalKind {
@@ -127,7 +162,11 @@ public record Herd(
      *
      * @param system id of {@code ipcc_terms}
      */
-    public record ManureShare(String system, double share) {}
+    public record ManureShare(String system, RecordedNumber share) {
+        public ManureShare(String system, double share) {
+            this(system, RecordedNumber.of(share));
+        }
+    }
 
     /**
      * Tier 2 for cattle and buffalo.
@@ -135,8 +174,9 @@ public record Herd(
      * @param conversion Ym in percent, when it is known; from the tables otherwise
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
-    public record Cattle(HeadRecords head, OptionalDouble conversion, OptionalDouble crudeProtein) {
-        /** The animal that energy is computed for. */
+    public record Cattle(
+            HeadRecords head, Optional<RecordedNumber> conversion, Optional<RecordedNumber> crudeProtein) {
+        /** The animal that energy is computed for, with every record in the middle. */
         public EnergyNeed.Animal animal() {
             return head.animal();
         }

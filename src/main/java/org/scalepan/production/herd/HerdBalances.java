@@ -10,6 +10,7 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FarmBalance.BalanceKind;
 import org.scalepan.production.FarmBalance.OutgoingContent;
@@ -48,7 +49,8 @@ final class HerdBalances {
 
     private FarmBalance balance(BalanceKind kind, FunctionalUnit content, double divisor) {
         boolean housed = !herd.manure().isEmpty()
-                && herd.manure().stream().noneMatch(share -> share.system().equals(PASTURE) && share.share() > 0);
+                && herd.manure().stream().noneMatch(share -> share.system().equals(PASTURE)
+                                && share.share().central() > 0);
         if (!housed) {
             return FarmBalance.notMade(
                     kind,
@@ -56,29 +58,29 @@ final class HerdBalances {
                             ? "whether the animals are housed all year is not recorded (manure)"
                             : "what the animals graze or find is not recorded");
         }
-        Optional<FeedContent> in = feed.feedContent(kind).filter(found -> found.atMost() > 0);
-        double sum = 0;
-        boolean some = false;
-        for (Herd.Yield yield : herd.yields()) {
-            Optional<Double> part = part(yield, content);
-            some |= part.isPresent();
-            sum += part.orElse(0.0) / divisor;
-        }
-        Optional<OutgoingContent> out = some
-                ? Optional.of(new OutgoingContent(
-                        sum, "what is sold " + SignificantFigures.text(sum, 3) + "; manure is not counted", List.of()))
-                : Optional.empty();
+        Optional<FeedContent> in = feed.feedContent(kind).filter(found -> found.atMost().central() > 0);
+        List<ActivityTerm> parts = herd.yields().stream()
+                .flatMap(yield -> part(yield, content).stream())
+                .map(part -> part.over(divisor))
+                .toList();
+        ActivityTerm sum = ActivityTerm.sum(parts);
+        Optional<OutgoingContent> out = parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new OutgoingContent(
+                        sum,
+                        "what is sold " + SignificantFigures.text(sum.central(), 3) + "; manure is not counted",
+                        List.of()));
         return FarmBalance.of(kind, in, out, "the " + kind.words() + " of what is sold is not in this library");
     }
 
-    private Optional<Double> part(Herd.Yield yield, FunctionalUnit content) {
+    private Optional<ActivityTerm> part(Herd.Yield yield, FunctionalUnit content) {
         return HerdOutput.product(herd.category(), yield.kind())
                 .flatMap(id -> Optional.ofNullable(library.products().get(id)))
                 .flatMap(product -> share(
                         product,
                         yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT,
                         content))
-                .map(share -> share * yield.kilograms());
+                .map(share -> yield.kilograms().term().times(share));
     }
 
     /** kg of the content per unit of the product. */

@@ -16,6 +16,7 @@ import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
 import org.scalepan.production.NitrousOxide;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.climate.ClimateNormals;
@@ -67,7 +68,7 @@ public final class HerdInventory {
         ofTheTables();
         FarmInventory farm = new FarmInventory(library, herd.records(), builder);
         farm.add(herd.records());
-        Optional<EnergyNeed> need = herd.cattle().map(this::need);
+        Optional<HeadEnergy> need = herd.cattle().map(this::need);
         breedingStock();
         milkAgainstYield();
         enteric(need);
@@ -95,10 +96,10 @@ public final class HerdInventory {
         if (herd.cattle().isEmpty()) {
             return;
         }
-        double fed = herd.cattle().get().animal().milk() * herd.heads() * DAYS;
+        double fed = herd.cattle().get().animal().milk() * herd.heads().central() * DAYS;
         double sold = herd.yields().stream()
                 .filter(yield -> yield.kind() == Herd.AnimalKind.MILK)
-                .mapToDouble(Herd.Yield::kilograms)
+                .mapToDouble(yield -> yield.kilograms().central())
                 .sum();
         if (sold > 0 && (fed == 0 || contradict(sold / fed))) {
             builder.remark(
@@ -157,15 +158,15 @@ public final class HerdInventory {
         return place.or(() -> IpccTables.developmentOfRegion(region));
     }
 
-    private EnergyNeed need(Herd.Cattle cattle) {
+    private HeadEnergy need(Herd.Cattle cattle) {
         cattle.head().defaults().forEach((field, with) -> builder.filled("cattle/" + field, OF_ENERGY_NEED, with));
         String kind = cattle.head().animalKind();
         String kept = kind.equals("castrates") ? "not-lactating" : kind;
         double maintenance = coefficient("cfi", "cond." + kept);
         double activity = coefficient("ca", "cond." + cattle.head().moving());
         double pregnancy = coefficient("c-pregnancy", "");
-        return EnergyNeed.of(
-                cattle.animal(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
+        return HeadEnergy.of(
+                cattle.head(), new EnergyNeed.Coefficients(maintenance, activity, growth(cattle), pregnancy));
     }
 
     private double growth(Herd.Cattle cattle) {
@@ -187,7 +188,7 @@ public final class HerdInventory {
         return row.printed().value().orElseThrow();
     }
 
-    private void enteric(Optional<EnergyNeed> need) {
+    private void enteric(Optional<HeadEnergy> need) {
         if (POULTRY.contains(herd.category())) {
             builder.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
             return;
@@ -205,7 +206,7 @@ public final class HerdInventory {
                     "not counted: no factor for " + herd.category() + " in the tables");
             return;
         }
-        ActivityTerm methane = ActivityTerm.of(herd.heads()).times(tables.factor(row.get()));
+        ActivityTerm methane = heads().times(tables.factor(row.get()));
         builder.flow(
                 Stage.ANIMALS,
                 "enteric methane, Tier 1",
@@ -214,15 +215,18 @@ public final class HerdInventory {
                 row.get().id());
     }
 
-    private void entericTier2(EnergyNeed need) {
-        double conversion = herd.cattle().orElseThrow().conversion().orElseGet(this::conversion);
-        double perHead = Methane.enteric(need.gross(), conversion);
+    private void entericTier2(HeadEnergy need) {
+        ActivityTerm conversion = herd.cattle()
+                .orElseThrow()
+                .conversion()
+                .map(RecordedNumber::term)
+                .orElseGet(() -> ActivityTerm.of(conversion()));
         builder.flow(
                 Stage.ANIMALS,
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC,
                 uncertain(
-                        ActivityTerm.of(herd.heads() * perHead),
+                        heads().times(need.enteric(conversion)),
                         "uncertainty-enteric-tier2",
                         herd.category() + "." + tables.edition()),
                 coefficients.toArray(String[]::new));
@@ -230,7 +234,13 @@ public final class HerdInventory {
                 Stage.FEED,
                 "feed by energy need",
                 Flux.FEED_DRY_MATTER,
-                ActivityTerm.of(herd.records().feed().isEmpty() ? herd.heads() * need.feedDryMatter() * DAYS : 0));
+                herd.records().feed().isEmpty()
+                        ? heads().times(need.feedDryMatter()).times(DAYS)
+                        : ActivityTerm.of(0));
+    }
+
+    private ActivityTerm heads() {
+        return herd.heads().term();
     }
 
     /**
@@ -263,7 +273,7 @@ public final class HerdInventory {
         return digestibility > 62 ? "cond.forage-15-to-75" : "cond.forage-over-75";
     }
 
-    private void manure(Optional<EnergyNeed> need) {
+    private void manure(Optional<HeadEnergy> need) {
         List<Herd.ManureShare> systems = herd.manure();
         if (systems.isEmpty()) {
             String usual = POULTRY.contains(herd.category())
@@ -279,10 +289,12 @@ public final class HerdInventory {
                 .orElse("any-climate");
         Optional<ActivityTerm> solids = volatileSolids(need);
         Optional<ActivityTerm> nitrogen = nitrogen(need);
-        for (Herd.ManureShare system : systems) {
-            Where there = where.manure(system.system(), climate);
-            solids.ifPresent(term -> manureMethane(term.times(system.share()), there));
-            nitrogen.ifPresent(term -> manureNitrogen(term.times(system.share()), there, soilClimate));
+        List<ActivityTerm> parts = Herd.partsOfManure(systems);
+        for (int i = 0; i < parts.size(); i++) {
+            ActivityTerm part = parts.get(i);
+            Where there = where.manure(systems.get(i).system(), climate);
+            solids.ifPresent(term -> manureMethane(term.times(part), there));
+            nitrogen.ifPresent(term -> manureNitrogen(term.times(part), there, soilClimate));
         }
     }
 
@@ -303,17 +315,16 @@ public final class HerdInventory {
     }
 
     /** kg volatile solids of the herd in a year. */
-    private Optional<ActivityTerm> volatileSolids(Optional<EnergyNeed> need) {
+    private Optional<ActivityTerm> volatileSolids(Optional<HeadEnergy> need) {
         if (need.isPresent()) {
             double urinary = constant("urinary-energy", Where.of("all-animals").given("cond.ruminants"), 0.04);
             double ash = constant("manure-ash", Where.of("cattle-and-buffalo"), 0.08);
-            double perDay = Methane.volatileSolids(
-                    need.get().gross(), herd.cattle().orElseThrow().animal().digestibility(), urinary, ash);
-            return Optional.of(ActivityTerm.of(herd.heads() * perDay * DAYS));
+            return Optional.of(
+                    heads().times(need.get().volatileSolids(urinary, ash)).times(DAYS));
         }
         Optional<IpccRow> perHead = tables.find("vs-per-head", where);
         if (perHead.isPresent()) {
-            return Optional.of(ActivityTerm.of(herd.heads() * DAYS).times(tables.factor(perHead.get())));
+            return Optional.of(heads().times(DAYS).times(tables.factor(perHead.get())));
         }
         Optional<IpccRow> rate = tables.find("vs-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
@@ -325,7 +336,8 @@ public final class HerdInventory {
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        return Optional.of(ActivityTerm.of(herd.heads() * DAYS / 1000)
+        return Optional.of(heads().times(DAYS)
+                .over(1000)
                 .times(tables.factor(rate.get()))
                 .times(tables.factor(mass.get())));
     }
@@ -369,19 +381,11 @@ public final class HerdInventory {
     }
 
     /** kg N excreted by the herd in a year. */
-    private Optional<ActivityTerm> nitrogen(Optional<EnergyNeed> need) {
+    private Optional<ActivityTerm> nitrogen(Optional<HeadEnergy> need) {
         if (need.isPresent() && herd.cattle().orElseThrow().crudeProtein().isPresent()) {
-            EnergyNeed.Animal animal = herd.cattle().orElseThrow().animal();
-            double intake = Nitrogen.intake(
-                    need.get().gross(),
-                    herd.cattle().orElseThrow().crudeProtein().getAsDouble());
-            double kept = Nitrogen.retained(
-                    animal.milk(),
-                    1.9 + 0.4 * animal.fat(),
-                    animal.gain(),
-                    need.get().growth());
-            double excreted = Math.max(intake - kept, 0);
-            return Optional.of(ActivityTerm.of(herd.heads() * excreted * DAYS));
+            ActivityTerm protein =
+                    herd.cattle().orElseThrow().crudeProtein().get().term();
+            return Optional.of(heads().times(need.get().nitrogen(protein)).times(DAYS));
         }
         if (need.isPresent()) {
             builder.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
@@ -396,7 +400,8 @@ public final class HerdInventory {
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        ActivityTerm excreted = ActivityTerm.of(herd.heads() * DAYS / 1000)
+        ActivityTerm excreted = heads().times(DAYS)
+                .over(1000)
                 .times(tables.factor(rate.get()))
                 .times(tables.factor(mass.get()));
         return Optional.of(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -12,9 +13,11 @@ import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
+import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
+import org.scalepan.production.TermFactor;
 
 /** What a herd yields, and which part of the burden is allocated to the product asked about. */
 public final class HerdOutput {
@@ -61,9 +64,12 @@ public final class HerdOutput {
                         .filter(part -> part.product().id().equals(id))
                         .findFirst())
                 .orElseGet(() -> parts.stream().max(HerdOutput::byProtein).orElseThrow());
-        boolean byProtein = parts.stream().allMatch(part -> part.protein() > 0);
-        double all = parts.stream().mapToDouble(part -> part.weight(byProtein)).sum();
-        double share = parts.size() == 1 ? 1 : main.weight(byProtein) / all;
+        boolean byProtein = parts.stream().allMatch(part -> part.protein().central() > 0);
+        ActivityTerm share = parts.size() == 1
+                ? ActivityTerm.of(1)
+                : ActivityTerm.derived(
+                        new PartOfYield(parts.indexOf(main)),
+                        parts.stream().map(part -> part.weight(byProtein)).toList());
         notGiven();
         if (parts.size() > 1) {
             if (herd.product().isEmpty()) {
@@ -76,7 +82,7 @@ public final class HerdOutput {
                             Locale.ROOT,
                             "by %s: %.0f %% of the burden rests on %s",
                             byProtein ? "protein" : "mass",
-                            100 * share,
+                            100 * share.central(),
                             main.product().id()));
         }
         return new Output(
@@ -89,7 +95,7 @@ public final class HerdOutput {
     }
 
     private static int byProtein(OutputPart one, OutputPart other) {
-        return Double.compare(one.protein(), other.protein());
+        return Double.compare(one.protein().central(), other.protein().central());
     }
 
     /** What such animals usually give and these do not, so that no burden is allocated to it. */
@@ -105,8 +111,15 @@ public final class HerdOutput {
         }
     }
 
-    private record OutputPart(Product product, FunctionalUnit unit, double kilograms, double protein) {
-        double weight(boolean byProtein) {
+    private record PartOfYield(int place) implements TermFactor.RecordFormula {
+        @Override
+        public double of(double[] inputs) {
+            return inputs[place] / DoubleStream.of(inputs).sum();
+        }
+    }
+
+    private record OutputPart(Product product, FunctionalUnit unit, ActivityTerm kilograms, ActivityTerm protein) {
+        ActivityTerm weight(boolean byProtein) {
             return byProtein ? protein : kilograms;
         }
     }
@@ -120,7 +133,8 @@ public final class HerdOutput {
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;
-        return new OutputPart(product, unit, yield.kilograms(), yield.kilograms() * proteinShare(product, unit));
+        ActivityTerm kilograms = yield.kilograms().term();
+        return new OutputPart(product, unit, kilograms, kilograms.times(proteinShare(product, unit)));
     }
 
     private double proteinShare(Product product, FunctionalUnit unit) {

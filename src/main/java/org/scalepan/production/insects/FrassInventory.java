@@ -2,7 +2,6 @@ package org.scalepan.production.insects;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.ActivityTerm;
@@ -13,8 +12,10 @@ import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.IpccTables;
 import org.scalepan.production.IpccTables.Where;
 import org.scalepan.production.NitrousOxide;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
+import org.scalepan.production.TermFactor;
 
 /**
  * Adds the nitrous oxide of frass to the inventory, as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter
@@ -27,19 +28,19 @@ final class FrassInventory {
     private final Background background;
     private final InsectFarm farm;
     private final InventoryBuilder builder;
-    private final OptionalDouble feedNitrogen;
+    private final Optional<ActivityTerm> feedNitrogen;
     private final List<String> unknown;
     private final double unknownMass;
-    private final OptionalDouble larvalNitrogen;
+    private final Optional<ActivityTerm> larvalNitrogen;
 
     FrassInventory(
             Library library,
             InsectFarm farm,
             InventoryBuilder builder,
-            OptionalDouble feedNitrogen,
+            Optional<ActivityTerm> feedNitrogen,
             List<String> unknown,
             double unknownMass,
-            OptionalDouble larvalNitrogen) {
+            Optional<ActivityTerm> larvalNitrogen) {
         this.library = library;
         this.background = Background.of(library);
         this.farm = farm;
@@ -51,7 +52,7 @@ final class FrassInventory {
     }
 
     void add() {
-        OptionalDouble nitrogen = nitrogen();
+        Optional<ActivityTerm> nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
             builder.notCounted(
                     Stage.MANURE,
@@ -60,15 +61,12 @@ final class FrassInventory {
                     "not counted: neither its nitrogen nor that of feed and larvae is known");
             return;
         }
-        if (recorded() && nitrogen.getAsDouble() == 0) {
-            return;
-        }
-        if (!(nitrogen.getAsDouble() > 0)) {
-            // Feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what
+        ActivityTerm n = nitrogen.get();
+        if (!(n.central() > 0)) {
+            // None was recorded; or feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what
             // is wrong.
             return;
         }
-        ActivityTerm n = ActivityTerm.of(nitrogen.getAsDouble());
         boolean stored = farm.frass()
                 .flatMap(InsectFarm.Frass::fate)
                 .map(fate -> fate == InsectFarm.Fate.STORED)
@@ -99,37 +97,32 @@ final class FrassInventory {
         }
     }
 
-    /** True when the grower weighed the frass, even as zero. */
-    private boolean recorded() {
-        return farm.frass().filter(frass -> frass.kilograms().isPresent()).isPresent();
-    }
-
     /**
      * kg N in frass that the grower weighed, and the row by which it is known.
      *
      * @param kilograms empty where no frass was weighed or nothing is known of its nitrogen
      */
-    record WeighedNitrogen(OptionalDouble kilograms, Optional<String> row) {}
+    record WeighedNitrogen(Optional<ActivityTerm> kilograms, Optional<String> row) {}
 
     /** The nitrogen of weighed frass, by the grower's own analysis or the published one of the species. */
     WeighedNitrogen weighed() {
-        OptionalDouble mass = farm.frass().map(InsectFarm.Frass::kilograms).orElse(OptionalDouble.empty());
+        Optional<ActivityTerm> mass =
+                farm.frass().flatMap(InsectFarm.Frass::kilograms).map(RecordedNumber::term);
         if (mass.isEmpty()) {
-            return new WeighedNitrogen(OptionalDouble.empty(), Optional.empty());
+            return new WeighedNitrogen(Optional.empty(), Optional.empty());
         }
-        OptionalDouble own = farm.frass().orElseThrow().nitrogen();
+        Optional<RecordedNumber> own = farm.frass().orElseThrow().nitrogen();
         if (own.isPresent()) {
-            return new WeighedNitrogen(OptionalDouble.of(mass.getAsDouble() * own.getAsDouble()), Optional.empty());
+            return new WeighedNitrogen(
+                    Optional.of(mass.get().times(own.get().term())), Optional.empty());
         }
         Optional<BackgroundFactor> row = background.row("frass", farm.product().id(), "nitrogen");
         return new WeighedNitrogen(
-                row.map(found -> OptionalDouble.of(
-                                mass.getAsDouble() * background.fraction(found).central()))
-                        .orElse(OptionalDouble.empty()),
+                row.map(found -> mass.get().times(background.fraction(found).central())),
                 row.map(BackgroundFactor::id));
     }
 
-    private OptionalDouble nitrogen() {
+    private Optional<ActivityTerm> nitrogen() {
         Optional<InsectFarm.Frass> frass = farm.frass();
         WeighedNitrogen weighed = weighed();
         if (weighed.kilograms().isPresent()) {
@@ -139,7 +132,7 @@ final class FrassInventory {
             return weighed.kilograms();
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         String field = frass.isPresent() ? "frass/nitrogen" : "frass";
         String balance =
@@ -155,7 +148,16 @@ final class FrassInventory {
                     Gap.GHG,
                     balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
-        return OptionalDouble.of(feedNitrogen.getAsDouble() - larvalNitrogen.getAsDouble());
+        return Optional.of(
+                ActivityTerm.derived(new WhatIsLeft(), List.of(feedNitrogen.get(), larvalNitrogen.get())));
+    }
+
+    /** Nothing comes out of nothing: what is in the larvae is taken off what is in the feed, and no more. */
+    private record WhatIsLeft() implements TermFactor.RecordFormula {
+        @Override
+        public double of(double[] inputs) {
+            return Math.max(inputs[0] - inputs[1], 0);
+        }
     }
 
     private void credit(ActivityTerm n) {

@@ -124,7 +124,7 @@ final class HeatingInventory {
         Optional<BackgroundFactor> usual =
                 Background.of(library).row("insect_practice", farm.product().id(), "cycle-days");
         OptionalDouble days = farm.cycleDays().isPresent()
-                ? farm.cycleDays()
+                ? OptionalDouble.of(farm.cycleDays().get().central())
                 : usual.map(row -> row.printed().value()).orElse(OptionalDouble.empty());
         if (perKilogram.isEmpty() || days.isEmpty()) {
             return Optional.empty();

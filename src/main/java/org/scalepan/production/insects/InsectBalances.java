@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FarmBalance.BalanceKind;
@@ -56,23 +57,23 @@ final class InsectBalances {
         Optional<FeedContent> in = feed.feedContent(BalanceKind.NITROGEN);
         Optional<Factor> protein = content("protein");
         Optional<OutgoingContent> out = protein.map(share -> {
-            double larvae = kilograms() * share.central() / PROTEIN_PER_NITROGEN;
+            ActivityTerm larvae = inLarvae(share).over(PROTEIN_PER_NITROGEN);
             List<String> rows = new ArrayList<>(share.row().stream().toList());
             frass.row().ifPresent(rows::add);
             return new OutgoingContent(
-                    larvae + frass.kilograms().orElse(0),
-                    "larvae " + figure(larvae)
+                    ActivityTerm.sum(List.of(larvae, frass.kilograms().orElse(ActivityTerm.of(0)))),
+                    "larvae " + figure(larvae.central())
                             + (frass.kilograms().isPresent()
-                                    ? ", frass " + figure(frass.kilograms().getAsDouble())
+                                    ? ", frass " + figure(frass.kilograms().get().central())
                                     : "; frass was not weighed"),
                     rows);
         });
         FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, missing("protein"));
-        double kept = in.isPresent() && protein.isPresent() && in.get().known() > 0
+        double kept = in.isPresent() && protein.isPresent() && in.get().known().central() > 0
                 ? kilograms()
                         * protein.get().central()
                         / PROTEIN_PER_NITROGEN
-                        / in.get().known()
+                        / in.get().known().central()
                 : 0;
         return balance.verdict() == BalanceVerdict.POSSIBLE && kept > MOST_NITROGEN_KEPT
                 ? nitrogenKept(balance, kept)
@@ -102,17 +103,17 @@ final class InsectBalances {
     private FarmBalance dryMatter() {
         Optional<FeedContent> in = feed.feedContent(BalanceKind.DRY_MATTER);
         Optional<OutgoingContent> out = content("dry-matter").map(share -> {
-            double larvae = kilograms() * share.central();
+            ActivityTerm larvae = inLarvae(share);
             return new OutgoingContent(
                     larvae,
-                    "larvae " + figure(larvae) + "; the moisture of frass is not known",
+                    "larvae " + figure(larvae.central()) + "; the moisture of frass is not known",
                     share.row().stream().toList());
         });
         FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, missing("dry matter"));
         if (balance.verdict() != BalanceVerdict.POSSIBLE) {
             return balance;
         }
-        double perKilogram = in.orElseThrow().known() / kilograms();
+        double perKilogram = in.orElseThrow().known().central() / kilograms();
         return factors.leastFeed(farm.product().id())
                 .filter(least -> perKilogram < least.kilograms())
                 .map(least -> balance.unusual(
@@ -142,8 +143,9 @@ final class InsectBalances {
             Factor fat,
             InsectFactors.EnergyOfNutrient ofProtein,
             InsectFactors.EnergyOfNutrient ofFat) {
-        double megajoules =
-                kilograms() * (protein.central() * ofProtein.megajoules() + fat.central() * ofFat.megajoules());
+        ActivityTerm megajoules = farm.harvest()
+                .mass()
+                .times(protein.central() * ofProtein.megajoules() + fat.central() * ofFat.megajoules());
         List<String> rows = new ArrayList<>();
         protein.row().ifPresent(rows::add);
         fat.row().ifPresent(rows::add);
@@ -158,6 +160,10 @@ final class InsectBalances {
 
     private String missing(String what) {
         return "the " + what + " of fresh " + farm.product().id() + " is not in this library";
+    }
+
+    private ActivityTerm inLarvae(Factor share) {
+        return farm.harvest().mass().times(share.central());
     }
 
     private double kilograms() {

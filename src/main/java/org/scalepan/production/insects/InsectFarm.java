@@ -3,10 +3,10 @@ package org.scalepan.production.insects;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.heating.Heating;
 
 /**
@@ -27,12 +27,12 @@ public record InsectFarm(
         Product product,
         Optional<String> form,
         Harvest harvest,
-        OptionalDouble sold,
-        OptionalDouble price,
-        OptionalDouble cycleDays,
-        OptionalDouble pairs,
-        OptionalDouble keptForBreeding,
-        OptionalDouble mortality,
+        Optional<RecordedNumber> sold,
+        Optional<RecordedNumber> price,
+        Optional<RecordedNumber> cycleDays,
+        Optional<RecordedNumber> pairs,
+        Optional<RecordedNumber> keptForBreeding,
+        Optional<RecordedNumber> mortality,
         Optional<Frass> frass,
         List<Processing> processing,
         Optional<CoProductRule> coProductRule,
@@ -48,12 +48,12 @@ public record InsectFarm(
             Product product,
             Optional<String> form,
             Harvest harvest,
-            OptionalDouble sold,
-            OptionalDouble price,
-            OptionalDouble cycleDays,
-            OptionalDouble pairs,
-            OptionalDouble keptForBreeding,
-            OptionalDouble mortality,
+            Optional<RecordedNumber> sold,
+            Optional<RecordedNumber> price,
+            Optional<RecordedNumber> cycleDays,
+            Optional<RecordedNumber> pairs,
+            Optional<RecordedNumber> keptForBreeding,
+            Optional<RecordedNumber> mortality,
             Optional<Frass> frass,
             List<Processing> processing,
             Optional<CoProductRule> coProductRule) {
@@ -90,7 +90,11 @@ public record InsectFarm(
      * @param fate stored when absent
      * @param credited whether it replaces bought nitrogen fertiliser: shown beside the figure, and taken off only when asked
      */
-    public record Frass(OptionalDouble kilograms, OptionalDouble nitrogen, Optional<Fate> fate, boolean credited) {}
+    public record Frass(
+            Optional<RecordedNumber> kilograms,
+            Optional<RecordedNumber> nitrogen,
+            Optional<Fate> fate,
+            boolean credited) {}
 
     /**
      * A processing step beyond the farm gate.
@@ -100,7 +104,8 @@ public record InsectFarm(
      * @param carrier energy carrier of its heat
      * @param energy kWh of delivered energy per kg of water, when the grower measured it; the library's otherwise
      */
-    public record Processing(String step, double water, String carrier, OptionalDouble energy) {}
+    public record Processing(
+            String step, RecordedNumber water, String carrier, Optional<RecordedNumber> energy) {}
 
     /** How the burden is allocated between product and co-products. */
     public enum CoProductRule {
@@ -109,8 +114,9 @@ public record InsectFarm(
         ECONOMIC;
 
         /** Why the burden cannot be allocated so; economic allocation needs a price for every product. */
-        public Optional<Obstacle> obstacle(OptionalDouble price, List<FarmRecords.CoProduct> coProducts) {
-            boolean priced = price.orElse(0) > 0
+        public Optional<Obstacle> obstacle(
+                Optional<RecordedNumber> price, List<FarmRecords.CoProduct> coProducts) {
+            boolean priced = RecordedNumber.centralOr(price, 0) > 0
                     && coProducts.stream().allMatch(given -> given.price().isPresent());
             return this != ECONOMIC || priced
                     ? Optional.empty()

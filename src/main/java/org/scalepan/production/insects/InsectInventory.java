@@ -1,9 +1,9 @@
 package org.scalepan.production.insects;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
@@ -18,8 +18,10 @@ import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
+import org.scalepan.production.TermFactor;
 
 /** Computes the inventory of an insect farm: per year, all inputs and every gas emitted. */
 public final class InsectInventory {
@@ -84,7 +86,6 @@ public final class InsectInventory {
     }
 
     private Output output() {
-        double kept = farm.keptForBreeding().orElse(0);
         if (farm.keptForBreeding().isEmpty()) {
             builder.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
         }
@@ -95,8 +96,9 @@ public final class InsectInventory {
         if (farm.form().isEmpty()) {
             builder.filled("form", Gap.ALL, FRESH);
         }
-        double amount =
-                live ? farm.harvest().kilograms() * (1 - kept) : farm.sold().getAsDouble();
+        ActivityTerm amount = live
+                ? farm.harvest().mass().times(termOr(farm.keptForBreeding()).complement())
+                : farm.sold().get().term();
         return new Output(
                 farm.product(),
                 farm.form().orElse(FRESH),
@@ -111,7 +113,7 @@ public final class InsectInventory {
     }
 
     /** The share of the burden allocated to the product beside its co-products. */
-    private double share(double amount) {
+    private ActivityTerm share(ActivityTerm amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty()) {
             builder.filled("co_products", Gap.ALL, "none: all of the burden rests on the product");
@@ -122,39 +124,57 @@ public final class InsectInventory {
             if (!others.isEmpty()) {
                 builder.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
             }
-            return 1;
+            return ActivityTerm.of(1);
         }
         boolean byPrice = rule() == InsectFarm.CoProductRule.ECONOMIC;
-        double own = byPrice ? amount * farm.price().orElseThrow() : amount;
-        double all = own;
+        List<ActivityTerm> worth = new ArrayList<>();
+        worth.add(byPrice ? amount.times(farm.price().orElseThrow().term()) : amount);
         for (CoProduct other : others) {
-            all += byPrice ? other.kilograms() * other.price().orElseThrow() : other.kilograms();
+            ActivityTerm mass = other.kilograms().term();
+            worth.add(byPrice ? mass.times(other.price().orElseThrow().term()) : mass);
         }
-        return own / all;
+        return ActivityTerm.derived(new FirstOfAll(), worth);
+    }
+
+    /** The part that the first has of all. */
+    private record FirstOfAll() implements TermFactor.RecordFormula {
+        @Override
+        public double of(double[] inputs) {
+            double all = 0;
+            for (double input : inputs) {
+                all += input;
+            }
+            return inputs[0] / all;
+        }
+    }
+
+    private static ActivityTerm termOr(Optional<RecordedNumber> share) {
+        return share.map(RecordedNumber::term).orElse(ActivityTerm.of(0));
     }
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
             builder.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
         }
-        double gain = farm.harvest().kilograms() / (1 - farm.mortality().orElse(0));
+        ActivityTerm gain =
+                farm.harvest().mass().over(termOr(farm.mortality()).complement());
         factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
     }
 
-    private void anyInsect(double gain) {
+    private void anyInsect(ActivityTerm gain) {
         InsectFactors.Range range = factors.range();
         builder.filled(Gap.ANIMAL_GASES + farm.product().id(), Gap.GHG, range.words(), range.rows());
         builder.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
-                ActivityTerm.of(gain).times(range.factor()),
+                gain.times(range.factor()),
                 range.results().get(0).gwp().orElse("not-stated"),
                 range.rows());
     }
 
-    private void measured(InsectFactors.Gases own, double gain) {
+    private void measured(InsectFactors.Gases own, ActivityTerm gain) {
         PublishedResult result = own.result();
-        ActivityTerm term = ActivityTerm.of(gain).times(own.factor());
+        ActivityTerm term = gain.times(own.factor());
         if (result.per().equals("kg-dry-matter")) {
             Optional<Factor> dry = content("dry-matter");
             if (dry.isEmpty()) {
@@ -174,17 +194,20 @@ public final class InsectInventory {
         return factors.content(farm.product().id(), quantity);
     }
 
-    private OptionalDouble larvalNitrogen() {
+    private Optional<ActivityTerm> larvalNitrogen() {
         return content("protein")
-                .map(share -> OptionalDouble.of(farm.harvest().kilograms() * share.central() / PROTEIN_PER_NITROGEN))
-                .orElse(OptionalDouble.empty());
+                .map(share -> farm.harvest().mass().times(share.central()).over(PROTEIN_PER_NITROGEN));
     }
 
     private void process(InsectFarm.Processing processing) {
         if (processing.energy().isPresent()) {
             farmInventory.heat(
                     processing.carrier(),
-                    ActivityTerm.of(processing.water() * processing.energy().getAsDouble() * MJ_PER_KWH));
+                    processing
+                            .water()
+                            .term()
+                            .times(processing.energy().get().term())
+                            .times(MJ_PER_KWH));
             return;
         }
         String quantity = processing.step().equals("drying") ? "energy-demand" : "heat-floor";
@@ -210,6 +233,6 @@ public final class InsectInventory {
                     "not counted: heat lost beyond the physical minimum");
         }
         farmInventory.heat(
-                processing.carrier(), ActivityTerm.of(processing.water()).times(background.factor(row.get())));
+                processing.carrier(), processing.water().term().times(background.factor(row.get())));
     }
 }

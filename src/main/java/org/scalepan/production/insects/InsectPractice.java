@@ -11,6 +11,7 @@ import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 
 /** Compares a farm's records with what is published of the species or growers usually find, and with conservation of matter. Remarks, never refusals. */
@@ -35,19 +36,19 @@ final class InsectPractice {
     }
 
     void remark() {
-        farm.cycleDays().ifPresent(days -> usual("cycle-days", "a cycle of", days, "days"));
-        farm.pairs().ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs, "pairs per container"));
+        farm.cycleDays().ifPresent(days -> usual("cycle-days", "a cycle of", days.central(), "days"));
+        farm.pairs().ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs.central(), "pairs per container"));
         if (farm.harvest() instanceof Harvest.ByContainer container) {
             usual(
                     "harvest-per-container",
                     "a harvest of",
-                    container.kilogramsPerContainer(),
+                    container.kilogramsPerContainer().central(),
                     "kg per container and cycle");
             cycles(container);
             eggs(container);
         }
         if (farm.harvest() instanceof Harvest.ByNumber number) {
-            usual("larvae-per-kg", "larvae of", number.larvaePerKilogram(), "to the kg");
+            usual("larvae-per-kg", "larvae of", number.larvaePerKilogram().central(), "to the kg");
         }
         matter();
     }
@@ -138,12 +139,12 @@ final class InsectPractice {
     }
 
     private void cycles(Harvest.ByContainer container) {
-        farm.cycleDays().ifPresent(days -> {
-            if (container.cyclesPerYear() * days > DAYS) {
+        farm.cycleDays().map(RecordedNumber::central).ifPresent(days -> {
+            if (container.cyclesPerYear().central() * days > DAYS) {
                 builder.remark(
                         Remark.AGAINST_PHYSICS,
                         "%s cycles of %s days are more than a year in one container"
-                                .formatted(plain(container.cyclesPerYear()), plain(days)));
+                                .formatted(plain(container.cyclesPerYear().central()), plain(days)));
             }
         });
     }
@@ -155,19 +156,19 @@ final class InsectPractice {
         }
         for (BackgroundFactor laid : practice("eggs-per-female")) {
             for (BackgroundFactor perKilogram : practice("larvae-per-kg")) {
-                double eggs = farm.pairs().getAsDouble()
+                double eggs = farm.pairs().get().central()
                         * laid.printed().value().orElse(laid.printed().high().orElse(0));
-                double larvae = container.kilogramsPerContainer()
+                double larvae = container.kilogramsPerContainer().central()
                         * perKilogram.printed().low().orElse(0);
                 if (larvae > eggs) {
                     builder.remark(
                             Remark.AGAINST_PHYSICS,
                             "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
                                     .formatted(
-                                            plain(container.kilogramsPerContainer()),
+                                            plain(container.kilogramsPerContainer().central()),
                                             plain(larvae),
                                             plain(eggs),
-                                            plain(farm.pairs().getAsDouble())));
+                                            plain(farm.pairs().get().central())));
                 }
             }
         }

@@ -1,20 +1,47 @@
 package org.scalepan.production.records;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.scalepan.input.Input;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
 
-/** Reads the numbers of records within the limits of their fields. */
+/** Reads the numbers of one system's records within the limits of their fields. */
 final class RecordNumbers {
-    private RecordNumbers() {}
+    private final String root;
+    private final String system;
 
-    /** A number of the records, if given. */
-    static OptionalDouble number(Input records, RecordField field) {
-        return records.number(field.field(), field.least(), field.most());
+    /**
+     * @param records of the system, as a whole
+     * @param system what the records call it
+     */
+    RecordNumbers(Input records, String system) {
+        this.root = records.pointer("");
+        this.system = system;
     }
 
-    /** A number of the records that must be given; 0 stands for it after a fault. */
-    static double needNumber(Input records, RecordField field) {
-        return records.needNumber(field.field(), field.least(), field.most());
+    /** A number of the records, if given, or a range. */
+    Optional<RecordedNumber> number(Input records, RecordField field) {
+        double[] given = records.numberOrRange(field.field(), field.least(), field.most());
+        return switch (given.length) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of(RecordedNumber.of(given[0]));
+            case 2 -> Optional.of(RecordedNumber.between(key(records, field), field, given[0], given[1]));
+            default -> Optional.of(RecordedNumber.around(key(records, field), given[0], given[1], given[2]));
+        };
+    }
+
+    /** A number of the records that must be given, or a range; the least that it may be stands for it after a fault. */
+    RecordedNumber needNumber(Input records, RecordField field) {
+        if (!records.has(field.field())) {
+            records.fault(field.field(), field.field() + " is missing");
+        }
+        return number(records, field).orElseGet(() -> RecordedNumber.of(0));
+    }
+
+    /** By the place in the records of this system alone, so that it does not matter where in a question or a table these stand. */
+    private String key(Input records, RecordField field) {
+        return RecordedNumber.key(
+                system,
+                records.pointer(field.field()).substring(root.length()).replace('/', '.'));
     }
 }

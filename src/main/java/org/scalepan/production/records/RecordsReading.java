@@ -19,6 +19,7 @@ import org.scalepan.production.FarmRecords.OwnFactors;
 import org.scalepan.production.FarmRecords.Site;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.SoldByProducts;
 
 /** Reads what every farm's records have: feed, energy, water, transport, materials, area, co-products. */
@@ -28,15 +29,18 @@ final class RecordsReading {
 
     private final Library library;
     private final RecordVocabulary vocabulary;
+    private final RecordNumbers numbers;
 
-    RecordsReading(Library library) {
+    RecordsReading(Library library, RecordNumbers numbers) {
         this.library = library;
+        this.numbers = numbers;
         this.vocabulary = RecordVocabulary.of(library);
     }
 
-    FarmRecords read(Input body, String usualName) {
+    /** @param name what the records call the farm or herd */
+    FarmRecords read(Input body, String name) {
         return new FarmRecords(
-                body.text("name").orElse(usualName),
+                name,
                 body.oneOf("region", vocabulary.regions()),
                 year(body),
                 body.objects("feed", RecordLimits.ENTRIES).stream()
@@ -45,24 +49,26 @@ final class RecordsReading {
                 body.objects("energy", RecordLimits.ENTRIES).stream()
                         .map(this::energy)
                         .toList(),
-                RecordNumbers.number(body, RecordField.WATER),
+                numbers.number(body, RecordField.WATER),
                 body.objects("transport", RecordLimits.ENTRIES).stream()
                         .map(this::transport)
                         .toList(),
                 body.objects("materials", RecordLimits.ENTRIES).stream()
                         .map(this::material)
                         .toList(),
-                RecordNumbers.number(body, RecordField.BUILDING),
-                RecordNumbers.number(body, RecordField.YARD),
+                numbers.number(body, RecordField.BUILDING),
+                numbers.number(body, RecordField.YARD),
                 body.objects("co_products", 20).stream()
-                        .map(RecordsReading::coProduct)
+                        .map(this::coProduct)
                         .toList(),
-                RecordNumbers.number(body, RecordField.GRID_GHG),
+                numbers.number(body, RecordField.GRID_GHG),
                 FarmRecords.LISTS.stream().filter(body::isEmptyList).collect(Collectors.toUnmodifiableSet()));
     }
 
+    /** The grid and the tables are read by the year, so that it is one number. */
     private static OptionalInt year(Input body) {
-        OptionalDouble given = RecordNumbers.number(body, RecordField.YEAR);
+        RecordField field = RecordField.YEAR;
+        OptionalDouble given = body.number(field.field(), field.least(), field.most());
         if (given.isEmpty()) {
             return OptionalInt.empty();
         }
@@ -76,11 +82,11 @@ final class RecordsReading {
     private FeedUse feed(Input body) {
         String ingredient =
                 body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
-        double kilograms = RecordNumbers.needNumber(body, RecordField.FEED_KG);
-        OptionalDouble moisture = RecordNumbers.number(body, RecordField.FEED_MOISTURE);
+        RecordedNumber kilograms = numbers.needNumber(body, RecordField.FEED_KG);
+        Optional<RecordedNumber> moisture = numbers.number(body, RecordField.FEED_MOISTURE);
         Optional<Burden> burden = body.oneOf("burden", BURDENS).flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
-        OptionalDouble displaced = RecordNumbers.number(body, RecordField.FEED_DISPLACED);
+        Optional<RecordedNumber> displaced = numbers.number(body, RecordField.FEED_DISPLACED);
         boolean instead = burden.filter(Burden.DISPLACED::equals).isPresent();
         boolean beside = burden.filter(Burden.BURDEN_FREE::equals).isPresent();
         if (instead ? displaces.isEmpty() : displaces.isPresent() && !beside) {
@@ -89,10 +95,10 @@ final class RecordsReading {
                     "displaces goes with the burdens displaced and burden-free: name the ingredient used instead");
         }
         OwnFactors own = new OwnFactors(
-                RecordNumbers.number(body, RecordField.FEED_GHG),
-                RecordNumbers.number(body, RecordField.FEED_LAND),
-                RecordNumbers.number(body, RecordField.FEED_ENERGY),
-                RecordNumbers.number(body, RecordField.FEED_WATER));
+                numbers.number(body, RecordField.FEED_GHG),
+                numbers.number(body, RecordField.FEED_LAND),
+                numbers.number(body, RecordField.FEED_ENERGY),
+                numbers.number(body, RecordField.FEED_WATER));
         FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
         if (!body.has("burden")) {
             SoldByProducts.of(library).obstacle(feed).ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
@@ -103,7 +109,7 @@ final class RecordsReading {
 
     private EnergyUse energy(Input body) {
         String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
-        double amount = RecordNumbers.needNumber(body, RecordField.ENERGY_AMOUNT);
+        RecordedNumber amount = numbers.needNumber(body, RecordField.ENERGY_AMOUNT);
         Optional<Site> site = body.oneOf("for", List.of("farm", "processing"))
                 .map(name -> Site.valueOf(name.toUpperCase(Locale.ROOT)));
         body.close();
@@ -112,23 +118,23 @@ final class RecordsReading {
 
     private TransportUse transport(Input body) {
         String mode = body.needOneOf("mode", vocabulary.transportModes()).orElse("");
-        double work = RecordNumbers.needNumber(body, RecordField.TRANSPORT_WORK);
+        RecordedNumber work = numbers.needNumber(body, RecordField.TRANSPORT_WORK);
         body.close();
         return new TransportUse(mode, work);
     }
 
     private MaterialUse material(Input body) {
         String material = body.needOneOf("material", vocabulary.materials()).orElse("");
-        double kilograms = RecordNumbers.needNumber(body, RecordField.MATERIAL_KG);
-        OptionalDouble years = RecordNumbers.number(body, RecordField.MATERIAL_YEARS);
+        RecordedNumber kilograms = numbers.needNumber(body, RecordField.MATERIAL_KG);
+        Optional<RecordedNumber> years = numbers.number(body, RecordField.MATERIAL_YEARS);
         body.close();
         return new MaterialUse(material, kilograms, years);
     }
 
-    private static CoProduct coProduct(Input body) {
+    private CoProduct coProduct(Input body) {
         String name = body.text("name").orElse("co-product");
-        double kilograms = RecordNumbers.needNumber(body, RecordField.CO_PRODUCT_KG);
-        OptionalDouble price = RecordNumbers.number(body, RecordField.CO_PRODUCT_PRICE);
+        RecordedNumber kilograms = numbers.needNumber(body, RecordField.CO_PRODUCT_KG);
+        Optional<RecordedNumber> price = numbers.number(body, RecordField.CO_PRODUCT_PRICE);
         body.close();
         return new CoProduct(name, kilograms, price);
     }

@@ -3,7 +3,6 @@ package org.scalepan.production.records;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
@@ -12,6 +11,7 @@ import org.scalepan.input.Input;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
 import org.scalepan.production.herd.HeadRecords;
@@ -31,12 +31,9 @@ public final class SystemReading {
 
     private final Library library;
     private final RecordVocabulary vocabulary;
-    private final RecordsReading records;
-
     public SystemReading(Library library) {
         this.library = library;
         this.vocabulary = RecordVocabulary.of(library);
-        this.records = new RecordsReading(library);
     }
 
     /** Reads a system; empty after an error, which is recorded in the body. */
@@ -59,31 +56,33 @@ public final class SystemReading {
     }
 
     private Optional<InsectFarm> insects(Input body) {
+        String name = body.text("name").orElse("farm");
+        RecordNumbers numbers = new RecordNumbers(body, name);
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
         Optional<String> form = body.oneOf("form", library.ids("forms"));
-        Optional<Harvest> harvest = harvest(body);
-        OptionalDouble sold = RecordNumbers.number(body, RecordField.SOLD);
+        Optional<Harvest> harvest = harvest(body, numbers);
+        Optional<RecordedNumber> sold = numbers.number(body, RecordField.SOLD);
         if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
                     "sold_kg",
                     "sold_kg is missing: a farm that sells " + form.get()
                             + " needs the kg sold beside the live harvest");
         }
-        FarmRecords read = records.read(body, "farm");
+        FarmRecords read = new RecordsReading(library, numbers).read(body, name);
         Optional<InsectFarm.CoProductRule> rule = body.oneOf(
                         "co_product_allocation", List.of("none", "mass", "economic"))
-                .map(name -> InsectFarm.CoProductRule.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
-        OptionalDouble price = RecordNumbers.number(body, RecordField.PRICE);
+                .map(chosen -> InsectFarm.CoProductRule.valueOf(chosen.toUpperCase(java.util.Locale.ROOT)));
+        Optional<RecordedNumber> price = numbers.number(body, RecordField.PRICE);
         rule.flatMap(chosen -> chosen.obstacle(price, read.coProducts())).ifPresent(body::fault);
-        OptionalDouble cycle = RecordNumbers.number(body, RecordField.CYCLE_DAYS);
-        OptionalDouble pairs = RecordNumbers.number(body, RecordField.PAIRS);
-        OptionalDouble kept = RecordNumbers.number(body, RecordField.KEPT_FOR_BREEDING);
-        OptionalDouble mortality = RecordNumbers.number(body, RecordField.MORTALITY);
-        Optional<InsectFarm.Frass> frass = body.object("frass").map(SystemReading::frass);
+        Optional<RecordedNumber> cycle = numbers.number(body, RecordField.CYCLE_DAYS);
+        Optional<RecordedNumber> pairs = numbers.number(body, RecordField.PAIRS);
+        Optional<RecordedNumber> kept = numbers.number(body, RecordField.KEPT_FOR_BREEDING);
+        Optional<RecordedNumber> mortality = numbers.number(body, RecordField.MORTALITY);
+        Optional<InsectFarm.Frass> frass = body.object("frass").map(given -> frass(given, numbers));
         List<InsectFarm.Processing> processing = body.objects("processing", RecordLimits.PROCESSING_STEPS).stream()
-                .map(this::processing)
+                .map(given -> processing(given, numbers))
                 .toList();
-        Optional<Heating> heating = body.object("heating").map(this::heating);
+        Optional<Heating> heating = body.object("heating").map(given -> heating(given, numbers));
         if (species.isPresent() && read.region().isPresent() == body.has("region")) {
             heating.flatMap(room -> RoomHeat.obstacle(library, read.region(), species.get(), room))
                     .ifPresent(body::fault);
@@ -108,7 +107,7 @@ public final class SystemReading {
                 heating));
     }
 
-    private static Optional<Harvest> harvest(Input body) {
+    private static Optional<Harvest> harvest(Input body, RecordNumbers numbers) {
         Optional<Input> given = body.object("harvest");
         if (given.isEmpty()) {
             if (!body.has("harvest")) {
@@ -131,7 +130,7 @@ public final class SystemReading {
                             + " with larvae_per_kg");
             return Optional.empty();
         }
-        List<Double> numbers = new ArrayList<>();
+        List<RecordedNumber> read = new ArrayList<>();
         List<RecordField> fields = weighed
                 ? List.of(RecordField.HARVEST_KG)
                 : contained
@@ -140,22 +139,22 @@ public final class SystemReading {
                                 RecordField.HARVEST_KG_PER_CONTAINER,
                                 RecordField.HARVEST_CYCLES)
                         : List.of(RecordField.HARVEST_LARVAE, RecordField.HARVEST_LARVAE_PER_KG);
-        fields.forEach(field -> numbers.add(RecordNumbers.needNumber(harvest, field)));
+        fields.forEach(field -> read.add(numbers.needNumber(harvest, field)));
         harvest.close();
         if (body.faults().size() != before) {
             return Optional.empty();
         }
         return Optional.of(
                 weighed
-                        ? new Harvest.Weighed(numbers.get(0))
+                        ? new Harvest.Weighed(read.get(0))
                         : contained
-                                ? new Harvest.ByContainer(numbers.get(0), numbers.get(1), numbers.get(2))
-                                : new Harvest.ByNumber(numbers.get(0), numbers.get(1)));
+                                ? new Harvest.ByContainer(read.get(0), read.get(1), read.get(2))
+                                : new Harvest.ByNumber(read.get(0), read.get(1)));
     }
 
-    private static InsectFarm.Frass frass(Input body) {
-        OptionalDouble kilograms = RecordNumbers.number(body, RecordField.FRASS_KG);
-        OptionalDouble nitrogen = RecordNumbers.number(body, RecordField.FRASS_NITROGEN);
+    private static InsectFarm.Frass frass(Input body, RecordNumbers numbers) {
+        Optional<RecordedNumber> kilograms = numbers.number(body, RecordField.FRASS_KG);
+        Optional<RecordedNumber> nitrogen = numbers.number(body, RecordField.FRASS_NITROGEN);
         Optional<InsectFarm.Fate> fate = body.oneOf("fate", List.of("stored", "spread"))
                 .map(name -> InsectFarm.Fate.valueOf(name.toUpperCase(java.util.Locale.ROOT)));
         boolean credited = body.oneOf("credited", List.of("no", "yes"))
@@ -165,18 +164,18 @@ public final class SystemReading {
         return new InsectFarm.Frass(kilograms, nitrogen, fate, credited);
     }
 
-    private InsectFarm.Processing processing(Input body) {
+    private InsectFarm.Processing processing(Input body, RecordNumbers numbers) {
         String step = body.needOneOf("step", STEPS).orElse("");
-        double water = RecordNumbers.needNumber(body, RecordField.PROCESSING_WATER);
+        RecordedNumber water = numbers.needNumber(body, RecordField.PROCESSING_WATER);
         String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
-        OptionalDouble energy = RecordNumbers.number(body, RecordField.PROCESSING_ENERGY);
+        Optional<RecordedNumber> energy = numbers.number(body, RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
-    private Heating heating(Input body) {
-        double area = RecordNumbers.needNumber(body, RecordField.HEATING_ROOM);
-        OptionalDouble temperature = RecordNumbers.number(body, RecordField.HEATING_TEMPERATURE);
+    private Heating heating(Input body, RecordNumbers numbers) {
+        RecordedNumber area = numbers.needNumber(body, RecordField.HEATING_ROOM);
+        Optional<RecordedNumber> temperature = numbers.number(body, RecordField.HEATING_TEMPERATURE);
         Optional<String> insulation = body.oneOf("insulation", RoomHeat.CLASSES);
         String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
         body.close();
@@ -184,27 +183,29 @@ public final class SystemReading {
     }
 
     private Optional<Herd> herd(Input body) {
+        String name = body.text("name").orElse("herd");
+        RecordNumbers numbers = new RecordNumbers(body, name);
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
         Optional<String> region =
                 body.oneOf("ipcc_region", vocabulary.ipccRegions()).map(id -> "ipcc." + id);
         Optional<String> productivity = body.oneOf("productivity", List.of("mean", "high", "low"));
         Optional<String> climate = body.oneOf("climate", vocabulary.climates());
-        double heads = RecordNumbers.needNumber(body, RecordField.HEADS);
+        RecordedNumber heads = numbers.needNumber(body, RecordField.HEADS);
         Optional<Herd.BreedingStock> breeding = body.oneOf(
                         RecordField.BREEDING_STOCK.field(),
                         Stream.of(Herd.BreedingStock.values())
                                 .map(Herd.BreedingStock::id)
                                 .toList())
                 .flatMap(Herd.BreedingStock::of);
-        List<Herd.Yield> yields = yields(body, category);
-        List<Herd.ManureShare> manure = manure(body);
-        Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given));
+        List<Herd.Yield> yields = yields(body, category, numbers);
+        List<Herd.ManureShare> manure = manure(body, numbers);
+        Optional<Herd.Cattle> cattle = body.object("cattle").flatMap(given -> cattle(given, numbers));
         if (cattle.isPresent()) {
             Herd.obstacleToTier2(category.orElse("")).ifPresent(body::fault);
         }
         Optional<String> product = body.oneOf("product", given(category, yields));
-        FarmRecords read = records.read(body, "herd");
+        FarmRecords read = new RecordsReading(library, numbers).read(body, name);
         Herd.obstacleInCoProducts(read).ifPresent(body::fault);
         if (category.isEmpty() || yields.isEmpty()) {
             return Optional.empty();
@@ -231,7 +232,7 @@ public final class SystemReading {
                 .toList();
     }
 
-    private static List<Herd.Yield> yields(Input body, Optional<String> category) {
+    private static List<Herd.Yield> yields(Input body, Optional<String> category, RecordNumbers numbers) {
         List<Herd.Yield> yields = new ArrayList<>();
         Optional<Input> given = body.object("yield");
         if (given.isEmpty()) {
@@ -241,9 +242,9 @@ public final class SystemReading {
         Input yield = given.get();
         for (Herd.AnimalKind kind : Herd.AnimalKind.values()) {
             String field = kind.field().field();
-            OptionalDouble kilograms = RecordNumbers.number(yield, kind.field());
+            Optional<RecordedNumber> kilograms = numbers.number(yield, kind.field());
             if (kilograms.isPresent()) {
-                yields.add(new Herd.Yield(kind, kilograms.getAsDouble()));
+                yields.add(new Herd.Yield(kind, kilograms.get()));
                 category.filter(animals -> HerdOutput.product(animals, kind).isEmpty())
                         .ifPresent(animals ->
                                 yield.fault(field, "no product of this library is the " + field + " of " + animals));
@@ -256,12 +257,12 @@ public final class SystemReading {
         return yields;
     }
 
-    private List<Herd.ManureShare> manure(Input body) {
+    private List<Herd.ManureShare> manure(Input body, RecordNumbers numbers) {
         List<Herd.ManureShare> shares = new ArrayList<>();
         for (Input given : body.objects("manure", RecordLimits.MANURE_SYSTEMS)) {
             String system =
                     given.needOneOf("system", vocabulary.manureSystems()).orElse("pasture");
-            double share = RecordNumbers.needNumber(given, RecordField.MANURE_SHARE);
+            RecordedNumber share = numbers.needNumber(given, RecordField.MANURE_SHARE);
             given.close();
             shares.add(new Herd.ManureShare("mms." + system, share));
         }
@@ -269,21 +270,21 @@ public final class SystemReading {
         return shares;
     }
 
-    private static Optional<Herd.Cattle> cattle(Input body) {
+    private static Optional<Herd.Cattle> cattle(Input body, RecordNumbers numbers) {
         int before = body.faults().size();
         HeadRecords head = new HeadRecords(
-                RecordNumbers.needNumber(body, RecordField.CATTLE_WEIGHT),
-                RecordNumbers.number(body, RecordField.CATTLE_MATURE_WEIGHT),
-                RecordNumbers.number(body, RecordField.CATTLE_GAIN),
-                RecordNumbers.number(body, RecordField.CATTLE_MILK),
-                RecordNumbers.number(body, RecordField.CATTLE_MILK_FAT),
-                RecordNumbers.number(body, RecordField.CATTLE_PREGNANT),
-                RecordNumbers.number(body, RecordField.CATTLE_WORK),
-                RecordNumbers.needNumber(body, RecordField.CATTLE_DIGESTIBILITY),
+                numbers.needNumber(body, RecordField.CATTLE_WEIGHT),
+                numbers.number(body, RecordField.CATTLE_MATURE_WEIGHT),
+                numbers.number(body, RecordField.CATTLE_GAIN),
+                numbers.number(body, RecordField.CATTLE_MILK),
+                numbers.number(body, RecordField.CATTLE_MILK_FAT),
+                numbers.number(body, RecordField.CATTLE_PREGNANT),
+                numbers.number(body, RecordField.CATTLE_WORK),
+                numbers.needNumber(body, RecordField.CATTLE_DIGESTIBILITY),
                 body.oneOf("activity", List.of("stall", "pasture-fed", "large-areas")),
                 body.oneOf("kind", List.of("lactating", "not-lactating", "intact-males", "castrates")));
-        OptionalDouble conversion = RecordNumbers.number(body, RecordField.CATTLE_METHANE_CONVERSION);
-        OptionalDouble protein = RecordNumbers.number(body, RecordField.CATTLE_CRUDE_PROTEIN);
+        Optional<RecordedNumber> conversion = numbers.number(body, RecordField.CATTLE_METHANE_CONVERSION);
+        Optional<RecordedNumber> protein = numbers.number(body, RecordField.CATTLE_CRUDE_PROTEIN);
         body.close();
         return body.faults().size() == before
                 ? Optional.of(new Herd.Cattle(head, conversion, protein))

@@ -2,7 +2,6 @@ package org.scalepan.web.compare;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -21,6 +20,7 @@ import org.scalepan.uncertainty.RandomEffects;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.PublishedEstimateView;
 
 /** A comparison as JSON. */
@@ -95,21 +95,18 @@ final class ComparisonJson {
             ObjectNode node,
             Function<Comparison, PublishedEstimate> estimate,
             Function<Comparison, Optional<Ratio>> versus) {
-        comparison.underOtherLandUse().ifPresent(other -> {
-            ObjectNode states = node.putObject("by_luc");
-            Stream.of(comparison, other)
-                    .sorted(Comparator.comparing(
-                            (Comparison state) -> state.question().basis().luc(), Comparator.reverseOrder()))
-                    .forEach(state -> {
-                        ObjectNode one =
-                                states.putObject(state.question().basis().luc().id());
-                        EstimateJson.state(one, estimate.apply(state), sentences);
-                        one.put("studies", estimate.apply(state).studies());
-                        versus.apply(state)
-                                .ifPresent(ratio ->
-                                        one.set("times_less", EstimateJson.bounded(ratio.timesLess(), ratio.bound())));
-                    });
-        });
+        comparison
+                .underOtherLandUse()
+                .ifPresent(other -> node.set(
+                        "by_luc",
+                        LandUseStatesJson.of(
+                                Stream.of(comparison, other)
+                                        .map(state -> new LandUseStatesJson.OneState(
+                                                state.question().basis().luc(),
+                                                estimate.apply(state),
+                                                versus.apply(state)))
+                                        .toList(),
+                                sentences)));
     }
 
     private ObjectNode paired(Comparison.ComparedProduct item) {

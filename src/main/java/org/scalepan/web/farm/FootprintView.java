@@ -30,6 +30,7 @@ import org.scalepan.web.render.DisplacedUseJson;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.PublishedEstimateView;
 import org.scalepan.web.render.RecordNextJson;
 
@@ -97,10 +98,25 @@ final class FootprintView {
                     "publications",
                     PublishedEstimateView.json(
                             other.estimate(), sentences, PublishedEstimateView.unseen(library, other.estimate())));
+            byLandUse(one, basis, other, sentences);
             versus(one, other.versus(), other.withDisplacedUse());
             others.add(one);
         });
         return node;
+    }
+
+    private static void byLandUse(
+            ObjectNode node, ComparisonBasis basis, SystemAnswer.OtherProduct product, Sentences sentences) {
+        product.otherLandUse()
+                .ifPresent(other -> node.set(
+                        "by_luc",
+                        LandUseStatesJson.of(
+                                List.of(
+                                        new LandUseStatesJson.OneState(
+                                                basis.luc(), product.estimate(), product.versus()),
+                                        new LandUseStatesJson.OneState(
+                                                basis.luc().other(), other.estimate(), other.versus())),
+                                sentences)));
     }
 
     /** The origin comes first, so that a streaming reader knows which fields follow. */

@@ -60,9 +60,13 @@ public final class EstimateJson {
 
     /** What the interval speaks of: mean, study or farm, {@code records} or {@code equal-weights}; empty where there is none. */
     public static Optional<String> intervalOf(Estimate estimate) {
-        String other = estimate instanceof SystemEstimate ? "records" : "equal-weights";
+        if (estimate instanceof SystemEstimate system) {
+            boolean figure =
+                    system.summary().isPresent() || system.firstOrder().isPresent();
+            return figure ? Optional.of("records") : Optional.empty();
+        }
         return estimate.summary()
-                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse(other));
+                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse("equal-weights"));
     }
 
     private static ObjectNode numbers(Summary summary) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
@@ -39,13 +39,13 @@ class RecordInputsTest {
                 OptionalInt.of(2023),
                 List.of(Fed.of("maize", 100).use()),
                 List.of(new EnergyUse("diesel", 10, false), new EnergyUse("grid-electricity", 120, false)),
-                OptionalDouble.of(15),
-                List.of(new TransportUse("van-diesel", 3)),
-                List.of(new MaterialUse("plastic-pp", 1, OptionalDouble.of(2))),
-                OptionalDouble.of(40),
-                OptionalDouble.of(30),
-                List.of(new CoProduct("oil", 20, OptionalDouble.of(4))),
-                OptionalDouble.of(0.4),
+                RecordedNumber.known(15),
+                List.of(new TransportUse("van-diesel", RecordedNumber.of(3))),
+                List.of(new MaterialUse("plastic-pp", RecordedNumber.of(1), RecordedNumber.known(2))),
+                RecordedNumber.known(40),
+                RecordedNumber.known(30),
+                List.of(new CoProduct("oil", RecordedNumber.of(20), RecordedNumber.known(4))),
+                RecordedNumber.known(0.4),
                 Set.of("feed"));
     }
 
@@ -55,20 +55,20 @@ class RecordInputsTest {
                 LIBRARY.products().get("mealworm"),
                 Optional.of("dried"),
                 new Harvest.Weighed(1000),
-                OptionalDouble.of(400),
-                OptionalDouble.of(8),
-                OptionalDouble.of(90),
-                OptionalDouble.of(3),
-                OptionalDouble.of(0.05),
-                OptionalDouble.of(0.2),
+                RecordedNumber.known(400),
+                RecordedNumber.known(8),
+                RecordedNumber.known(90),
+                RecordedNumber.known(3),
+                RecordedNumber.known(0.05),
+                RecordedNumber.known(0.2),
                 Optional.of(new InsectFarm.Frass(
-                        OptionalDouble.of(500), OptionalDouble.of(0.03), Optional.of(InsectFarm.Fate.STORED), false)),
+                        RecordedNumber.known(500), RecordedNumber.known(0.03), Optional.of(InsectFarm.Fate.STORED), false)),
                 List.of(drying(600)),
                 Optional.of(InsectFarm.CoProductRule.ECONOMIC));
     }
 
     private static InsectFarm.Processing drying(double water) {
-        return new InsectFarm.Processing("drying", water, "natural-gas", OptionalDouble.of(1.2));
+        return new InsectFarm.Processing("drying", RecordedNumber.of(water), "natural-gas", RecordedNumber.known(1.2));
     }
 
     private static Herd herd() {
@@ -79,7 +79,7 @@ class RecordInputsTest {
                 Optional.of("ipcc.africa"),
                 Optional.of("low"),
                 Optional.of("tropical-wet"),
-                12,
+                RecordedNumber.of(12),
                 List.of(new Herd.Yield(Herd.AnimalKind.MILK, 9000)),
                 List.of(new Herd.ManureShare("mms.pasture", 1)),
                 Optional.of(cattle(2)),
@@ -90,8 +90,8 @@ class RecordInputsTest {
     private static Herd.Cattle cattle(double milk) {
         return new Herd.Cattle(
                 HeadRecords.of(new EnergyNeed.Animal(260, 260, 0, milk, 4, 0.6, 0, 55), "large-areas", "lactating"),
-                OptionalDouble.of(6.5),
-                OptionalDouble.of(11));
+                RecordedNumber.known(6.5),
+                RecordedNumber.known(11));
     }
 
     /** The fields in which two records of one kind differ. */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
@@ -15,6 +14,8 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.Gap;
 import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.RecordField;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
@@ -25,10 +26,11 @@ import org.scalepan.production.heating.RowSpan;
 /** A rearing room that is heated and has no meter: its heat follows from the climate, the walls and the temperature kept. */
 class HeatedFarmTest {
     private static final RowSpan NO_ANIMALS = new RowSpan(0, 0, List.of());
+    private static final RecordedNumber FLOOR = RecordedNumber.of(50);
     private final Library library = Libraries.bundled();
 
     private static Heating room(String insulation, double celsius, String carrier) {
-        return new Heating(50, OptionalDouble.of(celsius), Optional.of(insulation), carrier);
+        return new Heating(FLOOR, RecordedNumber.known(celsius), Optional.of(insulation), carrier);
     }
 
     private RoomHeat heat(String country, Heating room) {
@@ -82,7 +84,7 @@ class HeatedFarmTest {
 
     @Test
     void a_room_without_insulation_recorded_lies_anywhere_between_the_classes() {
-        Heating open = new Heating(50, OptionalDouble.of(28), Optional.empty(), "grid-electricity");
+        Heating open = new Heating(FLOOR, RecordedNumber.known(28), Optional.empty(), "grid-electricity");
 
         assertEquals(
                 heat("norway", room("well-insulated", 28, "grid-electricity")).low(),
@@ -92,6 +94,27 @@ class HeatedFarmTest {
                 heat("norway", room("uninsulated", 28, "grid-electricity")).high(),
                 heat("norway", open).high(),
                 1e-6);
+    }
+
+    @Test
+    void a_room_remembered_as_a_range_is_heated_from_its_least_to_its_most() {
+        RecordedNumber floor = RecordedNumber.between("records/invented/heating.room_m2", RecordField.HEATING_ROOM, 40, 60);
+        RecordedNumber kept = RecordedNumber.between(
+                "records/invented/heating.temperature_c", RecordField.HEATING_TEMPERATURE, 26, 30);
+        RoomHeat range = heat("norway", new Heating(floor, Optional.of(kept), Optional.of("uninsulated"), "grid-electricity"));
+
+        assertEquals(
+                heat("norway", new Heating(RecordedNumber.of(40), RecordedNumber.known(26), Optional.of("uninsulated"), "grid-electricity"))
+                        .low(),
+                range.low(),
+                1e-6,
+                "MJ a year");
+        assertEquals(
+                heat("norway", new Heating(RecordedNumber.of(60), RecordedNumber.known(30), Optional.of("uninsulated"), "grid-electricity"))
+                        .high(),
+                range.high(),
+                1e-6,
+                "MJ a year");
     }
 
     @Test
@@ -127,7 +150,7 @@ class HeatedFarmTest {
 
     @Test
     void the_temperature_is_that_published_of_the_species_where_none_is_recorded() {
-        Heating open = new Heating(50, OptionalDouble.empty(), Optional.of("uninsulated"), "grid-electricity");
+        Heating open = new Heating(FLOOR, Optional.empty(), Optional.of("uninsulated"), "grid-electricity");
         Inventory inventory = farm("house-cricket", open, "norway").inventory();
 
         assertEquals(
@@ -160,7 +183,7 @@ class HeatedFarmTest {
 
     @Test
     void heat_needs_a_country_and_a_temperature() {
-        Heating open = new Heating(50, OptionalDouble.empty(), Optional.empty(), "grid-electricity");
+        Heating open = new Heating(FLOOR, Optional.empty(), Optional.empty(), "grid-electricity");
 
         assertEquals(
                 Optional.of(

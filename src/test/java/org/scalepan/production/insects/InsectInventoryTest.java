@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -484,13 +485,13 @@ class InsectInventoryTest {
 
     @Test
     void economic_allocation_needs_a_price_of_every_product() {
-        FarmRecords.CoProduct oil = new FarmRecords.CoProduct("oil", 30, OptionalDouble.of(2));
-        FarmRecords.CoProduct frass = new FarmRecords.CoProduct("frass", 400, OptionalDouble.empty());
-        OptionalDouble price = OptionalDouble.of(5);
+        FarmRecords.CoProduct oil = new FarmRecords.CoProduct("oil", RecordedNumber.of(30), RecordedNumber.known(2));
+        FarmRecords.CoProduct frass = new FarmRecords.CoProduct("frass", RecordedNumber.of(400), Optional.empty());
+        Optional<RecordedNumber> price = RecordedNumber.known(5);
 
         assertTrue(CoProductRule.ECONOMIC.obstacle(price, List.of(oil)).isEmpty());
         assertTrue(CoProductRule.MASS
-                .obstacle(OptionalDouble.empty(), List.of(frass))
+                .obstacle(Optional.empty(), List.of(frass))
                 .isEmpty());
         assertEquals(
                 "co_product_allocation",
@@ -499,10 +500,10 @@ class InsectInventoryTest {
                         .orElseThrow()
                         .field());
         assertTrue(CoProductRule.ECONOMIC
-                .obstacle(OptionalDouble.empty(), List.of(oil))
+                .obstacle(Optional.empty(), List.of(oil))
                 .isPresent());
         assertTrue(CoProductRule.ECONOMIC
-                .obstacle(OptionalDouble.of(0), List.of(oil))
+                .obstacle(RecordedNumber.known(0), List.of(oil))
                 .isPresent());
     }
 }
