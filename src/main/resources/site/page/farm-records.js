@@ -26,6 +26,7 @@ const order = [
     "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
   ["feed", "feed"],
   ["energy", ["grid_ghg_per_kwh"], "energy"],
+  ["heating", ["heating.room_m2", "heating.temperature_c", "heating.insulation", "heating.carrier"]],
   ["site", ["water_m3", "building_m2", "yard_m2"], "transport"],
   ["materials", "materials"],
   ["frass", ["frass.fate", "frass.kg", "frass.nitrogen", "frass.credited"]],
@@ -76,6 +77,8 @@ export function learnFields(table) {
 export const together = [
   { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
   { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "heating.room_m2", needs: ["heating.carrier", "region"] },
+  { given: "heating.carrier", needs: ["heating.room_m2"] },
   { given: "form", unless: "fresh", needs: ["sold_kg"] },
   { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
 ];

@@ -57,7 +57,8 @@ public final class Library {
             Map.entry("fertiliser_factors", List.of("fertiliser", "quantity")),
             Map.entry("processing_factors", List.of("process", "quantity")),
             Map.entry("insect_practice", List.of("product", "quantity")),
-            Map.entry("frass", List.of("product", "quantity")));
+            Map.entry("frass", List.of("product", "quantity")),
+            Map.entry("building_heat", List.of("subject", "quantity")));
 
     public Library(
             LibraryVersion version,

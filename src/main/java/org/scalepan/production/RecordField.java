@@ -121,8 +121,8 @@ public enum RecordField {
                     + "product, above zero, and of every co-product.")),
     CYCLE_DAYS(number("cycle_days", "days", 1, 2000)
             .ofInsects()
-            .says("Days from hatching or stocking to harvest. Held against usual practice; it adds nothing "
-                    + "to the figure.")),
+            .says("Days from hatching or stocking to harvest. Held against usual practice; with `heating` it "
+                    + "says how many animals warm the room, and else it adds nothing to the figure.")),
     PAIRS(number("pairs_stocked", "pairs per container", 0, 1e6)
             .ofInsects()
             .says("Breeding pairs stocked per container. Held against usual practice; it adds nothing to "
@@ -161,6 +161,24 @@ public enum RecordField {
             .ofInsects()
             .says("kWh of delivered energy per kg of that water, when it was measured. Without it the "
                     + "published demand of the process is taken.")),
+
+    HEATING_ROOM(number("heating.room_m2", "m2", RangeLimit.ABOVE_ZERO, 1e6)
+            .ofInsects()
+            .says("m2 of floor of the room, taken as one storey that stands alone.")),
+    /** No farmed insect is kept warmer. */
+    HEATING_TEMPERATURE(number("heating.temperature_c", "°C", 0, 45)
+            .ofInsects()
+            .says("°C that the room is kept at all year. Without it the species' published rearing "
+                    + "temperature is taken; of species without one it is needed.")),
+    HEATING_INSULATION(word("heating.insulation")
+            .oneOf("uninsulated", "lightly-insulated", "well-insulated")
+            .ofInsects()
+            .says("How walls and roof are built; `building_heat.csv` of `/v1/library.zip` has the rows behind "
+                    + "each. Without it the range reaches from the worst to the best.")),
+    HEATING_CARRIER(word("heating.carrier")
+            .listedAt("/v1/energy-carriers")
+            .ofInsects()
+            .says("What gives the heat, an id of `/v1/energy-carriers`.")),
 
     ANIMALS(word("animals").listedAt("/v1/livestock").ofHerds()),
     IPCC_EDITION(word("ipcc_edition")

@@ -13,6 +13,8 @@ import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.heating.Heating;
+import org.scalepan.production.heating.RoomHeat;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
@@ -91,6 +93,11 @@ public final class SystemReading {
         List<InsectFarm.Processing> processing = body.objects("processing", RecordLimits.PROCESSING_STEPS).stream()
                 .map(given -> processing(given, numbers))
                 .toList();
+        Optional<Heating> heating = body.object("heating").map(given -> heating(given, numbers));
+        if (species.isPresent() && read.region().isPresent() == body.has("region")) {
+            heating.flatMap(room -> RoomHeat.obstacle(library, read.region(), species.get(), room))
+                    .ifPresent(body::fault);
+        }
         if (species.isEmpty() || harvest.isEmpty()) {
             return Optional.empty();
         }
@@ -107,7 +114,8 @@ public final class SystemReading {
                 mortality,
                 frass,
                 processing,
-                rule));
+                rule,
+                heating));
     }
 
     private static Optional<Harvest> harvest(Input body, RecordNumbers numbers) {
@@ -174,6 +182,15 @@ public final class SystemReading {
         Optional<RecordedNumber> energy = numbers.number(body, RecordField.PROCESSING_ENERGY);
         body.close();
         return new InsectFarm.Processing(step, water, carrier, energy);
+    }
+
+    private Heating heating(Input body, RecordNumbers numbers) {
+        RecordedNumber area = numbers.needNumber(body, RecordField.HEATING_ROOM);
+        Optional<RecordedNumber> temperature = numbers.number(body, RecordField.HEATING_TEMPERATURE);
+        Optional<String> insulation = body.oneOf("insulation", RoomHeat.CLASSES);
+        String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
+        body.close();
+        return new Heating(area, temperature, insulation, carrier);
     }
 
     private Optional<Herd> herd(Input body) {
