@@ -156,10 +156,10 @@ final class ReferenceFarmCheck {
     private void input(PracticeInput input, List<Double> range, String pointer, JsonLines lines) {
         boolean published = input.basis() == PracticeBasis.PUBLISHED;
         List<String> ids = input.rowIds();
-        if (published == input.rows().isEmpty()) {
+        if (published && ids.isEmpty() || input.basis() == PracticeBasis.CHOSEN && !ids.isEmpty()) {
             faults.add(lines.fault(
                     pointer + "/rows",
-                    published ? "published, and no row" : input.basis().id() + ", and rows",
+                    published ? "published, and no row" : "chosen, and rows",
                     "an input is published where it has rows, else practice or chosen"));
         }
         if (input.basis() == PracticeBasis.PRACTICE
@@ -192,7 +192,7 @@ final class ReferenceFarmCheck {
     }
 
     private void within(PracticeInput input, List<Double> range, String pointer, JsonLines lines) {
-        if (range.isEmpty() || input.rows().isEmpty()) {
+        if (range.isEmpty() || input.basis() != PracticeBasis.PUBLISHED || input.rowIds().isEmpty()) {
             return;
         }
         PrintedSpan span = new PrintedSpan(input.times(), input.times());

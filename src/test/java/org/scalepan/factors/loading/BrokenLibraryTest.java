@@ -403,7 +403,7 @@ class BrokenLibraryTest {
     void a_missing_file_is_reported_once(String name) {
         copy.delete(name);
         copy.assertFaults(folder.resolve(name)
-                + ":1:1: the file is missing; every table named in datapackage.json must be there");
+                + ":1:1: the file is missing; every file named in datapackage.json must be there");
     }
 
     @Test
