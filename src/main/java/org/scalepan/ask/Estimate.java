@@ -3,6 +3,9 @@ package org.scalepan.ask;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -27,9 +30,31 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate, Mode
     /** The figure drawn again with other random numbers, when there is evidence. */
     Optional<Footprint> drawn(CommonRandomNumbers random);
 
+    /** The form of the product. */
+    String form();
+
     /** How many studies speak; none where records or practice do. */
     default int studies() {
         return 0;
+    }
+
+    /** How many published numbers are used. */
+    default int results() {
+        return 0;
+    }
+
+    /** The region whose results or practice are used; empty where there is no figure, and of somebody's records. */
+    default Optional<String> regionUsed() {
+        return Optional.empty();
+    }
+
+    /** The worst check grade of what the figure rests on; empty where there is none. */
+    Optional<Grade> lowestGrade(Library library);
+
+    /** Ids of the sources of the figure. */
+    default List<String> sources(Library library) {
+        return new Provenance(library, List.of(this))
+                .references().stream().map(Reference::id).toList();
     }
 
     /** Why there is no figure. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.factors.Regions;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
@@ -134,7 +135,19 @@ public record ModelledEstimate(
         return system.map(SystemEstimate::contradictions).orElse(List.of());
     }
 
+    @Override
+    public String form() {
+        return item.form();
+    }
+
+    /** The region of the farm, or the world. */
+    @Override
+    public Optional<String> regionUsed() {
+        return summary().map(found -> farm.flatMap(one -> one.farm().region()).orElse(Regions.WORLD));
+    }
+
     /** The worst check grade among its inputs and the factors that they are counted with. */
+    @Override
     public Optional<Grade> lowestGrade(Library library) {
         Optional<Grade> factors = system.filter(found -> found.system().isPresent())
                 .flatMap(found -> found.lowestGrade(library));

@@ -7,10 +7,8 @@ import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
-import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.ProductForm;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Sentences;
@@ -20,7 +18,6 @@ import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
-import org.scalepan.factors.Regions;
 import org.scalepan.footprint.Bound;
 import org.scalepan.input.FieldError;
 import org.scalepan.input.Input;
@@ -33,7 +30,6 @@ import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.read.ComparisonBasisReading;
 import org.scalepan.web.read.ProductReading;
-import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
@@ -89,7 +85,7 @@ public final class CellRoutes {
         InputProblem.refuseIfWrong(parameters);
         Estimate estimate = Estimating.asked(library, product.orElseThrow(), asked.basis, asked.sampling);
         if (asked.stat.equals("studies") || asked.stat.equals("results")) {
-            return text(Integer.toString(asked.stat.equals("studies") ? estimate.studies() : results(estimate)));
+            return text(Integer.toString(asked.stat.equals("studies") ? estimate.studies() : estimate.results()));
         }
         Sentences sentences = new Sentences(asked.basis, asked.sampling.coverage());
         if (asked.stat.equals("unit")) {
@@ -110,8 +106,8 @@ public final class CellRoutes {
                                                 library, product.orElseThrow(), basis, asked.sampling)));
                     case "sources" -> labels(List.of(estimate));
                     case "references" -> references(List.of(estimate));
-                    case "grade" -> EstimateJson.lowestGrade(library, estimate).orElseThrow().id();
-                    case "region" -> region(estimate);
+                    case "grade" -> estimate.lowestGrade(library).orElseThrow().id();
+                    case "region" -> estimate.regionUsed().orElseThrow();
                     case "mean" -> SevenDigits.plain(summary.mean());
                     case "low" -> SevenDigits.plain(summary.low());
                     case "high" -> SevenDigits.plain(summary.high());
@@ -163,20 +159,6 @@ public final class CellRoutes {
                         SevenDigits.plain(versus.less().orElseThrow().value());
                     default -> SevenDigits.plain(versus.timesLess().median());
                 });
-    }
-
-    private static int results(Estimate estimate) {
-        return estimate instanceof PublishedEstimate published ? published.results() : 0;
-    }
-
-    /** Whose results speak; of a modelled figure the region of its farm, or the world. */
-    private static String region(Estimate estimate) {
-        if (estimate instanceof PublishedEstimate published) {
-            return published.regionUsed().orElseThrow();
-        }
-        return estimate instanceof ModelledEstimate modelled
-                ? modelled.farm().flatMap(farm -> farm.farm().region()).orElse(Regions.WORLD)
-                : Regions.WORLD;
     }
 
     private static boolean isNumber(String stat) {
@@ -273,7 +255,7 @@ public final class CellRoutes {
 
     private Stream<Reference> cited(List<Estimate> estimates) {
         return estimates.stream()
-                .flatMap(estimate -> EstimateJson.sources(library, estimate).stream())
+                .flatMap(estimate -> estimate.sources(library).stream())
                 .distinct()
                 .flatMap(source -> library.reference(source).stream());
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.ModelledEstimate;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
@@ -78,20 +77,10 @@ final class ComparisonCsv {
         return csv.answer();
     }
 
-    private static Optional<PublishedEstimate> published(Estimate estimate) {
-        return estimate instanceof PublishedEstimate found ? Optional.of(found) : Optional.empty();
-    }
-
-    private static String form(Estimate estimate) {
-        return estimate instanceof ModelledEstimate modelled
-                ? modelled.item().form()
-                : published(estimate).orElseThrow().item().form();
-    }
-
     private void row(Csv csv, Estimate estimate, Optional<Ratio> versus, int pairedStudies) {
         Csv.CsvLine line = csv.line();
         line.text(estimate.product().id())
-                .text(form(estimate))
+                .text(estimate.form())
                 .text(estimate.product().name())
                 .text(estimate.summary().isPresent() ? "ok" : "no-evidence")
                 .text(comparison.question().basis().indicator().id())
@@ -110,9 +99,9 @@ final class ComparisonCsv {
                                 .number(summary.high())
                                 .number(summary.coverage()),
                         () -> line.empty(5));
-        line.number(estimate.studies()).number(published(estimate).map(PublishedEstimate::results).orElse(0));
-        line.text(EstimateJson.lowestGrade(library, estimate).map(Grade::id).orElse(""));
-        line.text(published(estimate).flatMap(PublishedEstimate::regionUsed).orElse(""));
+        line.number(estimate.studies()).number(estimate.results());
+        line.text(estimate.lowestGrade(library).map(Grade::id).orElse(""));
+        line.text(estimate.regionUsed().orElse(""));
         line.text(comparison.question().against().written());
         versus.ifPresentOrElse(
                 found -> line.number(found.timesLess().median())
@@ -129,7 +118,7 @@ final class ComparisonCsv {
                                 .findFirst()),
                 () -> line.empty(8));
         line.number(pairedStudies);
-        line.text(String.join(" ", EstimateJson.sources(library, estimate)));
+        line.text(String.join(" ", estimate.sources(library)));
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));

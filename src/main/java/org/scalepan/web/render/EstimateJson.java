@@ -1,17 +1,11 @@
 package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.ModelledEstimate;
-import org.scalepan.ask.Provenance;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
-import org.scalepan.cite.Reference;
-import org.scalepan.factors.Grade;
-import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SevenDigits;
@@ -77,24 +71,6 @@ public final class EstimateJson {
         }
         return estimate.summary()
                 .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse("equal-weights"));
-    }
-
-    /** The worst check grade of what a figure rests on. */
-    public static Optional<Grade> lowestGrade(Library library, Estimate estimate) {
-        if (estimate instanceof PublishedEstimate published) {
-            return published.lowestGrade();
-        }
-        return estimate instanceof ModelledEstimate modelled
-                ? modelled.lowestGrade(library)
-                : ((SystemEstimate) estimate).lowestGrade(library);
-    }
-
-    /** The ids of the sources of a figure. */
-    public static List<String> sources(Library library, Estimate estimate) {
-        return estimate instanceof PublishedEstimate published
-                ? List.copyOf(published.evidence().sources())
-                : new Provenance(library, List.of(estimate))
-                        .references().stream().map(Reference::id).toList();
     }
 
     private static ObjectNode numbers(Summary summary) {
