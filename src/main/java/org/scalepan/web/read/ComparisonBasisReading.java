@@ -15,11 +15,13 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
 import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.Region;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.input.Excerpt;
 import org.scalepan.input.Input;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
@@ -228,7 +230,14 @@ public final class ComparisonBasisReading {
             return Optional.empty();
         }
         List<String> farms = library.referenceFarms().stream().map(ReferenceFarm::id).toList();
-        return input.raw("system").map(given -> input.oneOf("system", farms, given));
+        Optional<String> given = input.raw("system").map(id -> Input.asListed(id, farms));
+        given.filter(id -> !farms.contains(id))
+                .ifPresent(id -> input.unclear(
+                        "system",
+                        "unknown reference farm \"" + Excerpt.of(id) + "\"; /v1/reference-farms lists them",
+                        Nearest.to(id, farms, 3)));
+        given.ifPresent(id -> input.resolve("system", id));
+        return given;
     }
 
     private Boundary boundary(Indicator indicator) {
