@@ -44,7 +44,7 @@ class StudyHierarchyTest {
         Footprint one = asked().of(of).some("beef").footprint(random);
         Footprint other = asked().of(of).some("beef").footprint(random);
 
-        Summary ratio = one.ratioTo(other, COVERAGE).forth();
+        Summary ratio = one.over(other).bothWays(COVERAGE).forth();
 
         assertEquals(List.of(1.0, 1.0, 1.0), List.of(ratio.low(), ratio.median(), ratio.high()));
         assertTrue(Arrays.stream(one.dividedBy(other)).allMatch(times -> times == 1));
@@ -159,7 +159,7 @@ class StudyHierarchyTest {
         Footprint mealworm = asked().some("mealworm").footprint(random);
         return new Tenth(
                 beef.over(mealworm).exceeded(0.9),
-                beef.ratioTo(mealworm, 0.8).forth().low());
+                beef.over(mealworm).bothWays(0.8).forth().low());
     }
 
     private static double scatter(double[] values) {
