@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.CommonRandomNumbers.Substream;
+import org.scalepan.uncertainty.Logarithms;
 import org.scalepan.uncertainty.hierarchy.HeterogeneityPosterior;
 import org.scalepan.uncertainty.hierarchy.PooledDraws;
 import org.scalepan.uncertainty.hierarchy.PooledDraws.FurtherStudy;
@@ -272,9 +273,7 @@ public final class StudyHierarchy {
         double[] values = new double[random.size()];
         Arrays.fill(values, 1 / step.multiplier());
         step.apply(values, random);
-        for (int i = 0; i < values.length; i++) {
-            values[i] = StrictMath.log(values[i]);
-        }
+        Logarithms.replace(values);
         return values;
     }
 

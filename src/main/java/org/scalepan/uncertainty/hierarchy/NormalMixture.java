@@ -21,6 +21,8 @@ public final class NormalMixture {
     /** From so many components on, quantiles are read from groups of them. */
     private static final int MANY = 512;
 
+    private static volatile double[] lastEqualWeights = {};
+
     private final double[] weights;
     private final double[] means;
     private final double[] sds;
@@ -58,7 +60,8 @@ public final class NormalMixture {
     }
 
     /**
-     * A mixture of equally probable components, such as one for each draw of what is given.
+     * A mixture of equally probable components, such as one for each draw of what is given. The arrays are kept and not copied: callers must not
+     * write to them.
      *
      * @param means at least one, finite
      * @param sds standard deviations, as many, zero or more
@@ -73,9 +76,18 @@ public final class NormalMixture {
                 Require.notNegative("standard deviation", sd);
             }
         }
-        double[] shares = new double[means.length];
-        Arrays.fill(shares, 1.0 / means.length);
-        return new NormalMixture(shares, means.clone(), sds.clone());
+        return new NormalMixture(equalWeights(means.length), means, sds);
+    }
+
+    /** Most mixtures have as many components as the last one; nobody writes to them. */
+    private static double[] equalWeights(int components) {
+        double[] last = lastEqualWeights;
+        if (last.length != components) {
+            last = new double[components];
+            Arrays.fill(last, 1.0 / components);
+            lastEqualWeights = last;
+        }
+        return last;
     }
 
     /** The share at or below a value, 0 to 1: F(x). */
