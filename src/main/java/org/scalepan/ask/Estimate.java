@@ -11,7 +11,7 @@ import org.scalepan.literature.IntervalOf;
 import org.scalepan.uncertainty.Summary;
 
 /** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
-public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
+public sealed interface Estimate permits PublishedEstimate, SystemEstimate, ModelledEstimate {
     /** What it is called in a sentence. */
     String words();
 
@@ -26,6 +26,11 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** The figure drawn again with other random numbers, when there is evidence. */
     Optional<Footprint> drawn(CommonRandomNumbers random);
+
+    /** How many studies speak; none where records or practice do. */
+    default int studies() {
+        return 0;
+    }
 
     /** Why there is no figure. */
     Optional<String> missing();
@@ -79,7 +84,7 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     }
 
     private static Optional<String> energyOfPublication(Estimate computed, Estimate printed) {
-        return computed instanceof SystemEstimate && printed instanceof PublishedEstimate published
+        return !(computed instanceof PublishedEstimate) && printed instanceof PublishedEstimate published
                 ? published
                         .energyKind()
                         .filter(kind -> !kind.mayStandBesideTotal())

@@ -117,7 +117,7 @@ public record PublishedEstimate(
         return evidence instanceof Evidence.PooledEvidence some ? some.energyKind() : Optional.empty();
     }
 
-    /** How many studies speak. */
+    @Override
     public int studies() {
         return evidence instanceof Evidence.PooledEvidence some ? some.studies().size() : 0;
     }

@@ -66,9 +66,7 @@ public record ReferenceFarm(
         }
 
         public static Optional<PracticeBasis> of(String id) {
-            return Stream.of(values())
-                    .filter(basis -> basis.id.equals(id))
-                    .findFirst();
+            return Stream.of(values()).filter(basis -> basis.id.equals(id)).findFirst();
         }
     }
 

@@ -40,8 +40,9 @@ public final class LibraryDigest {
             sha.update(text.toString().getBytes(StandardCharsets.UTF_8));
         });
         sha.update(CslJson.write(references).toString().getBytes(StandardCharsets.UTF_8));
-        farms.stream().sorted(Comparator.comparing(ReferenceFarm::id)).forEach(farm -> sha.update((farm + "" + ROW)
-                .getBytes(StandardCharsets.UTF_8)));
+        farms.stream()
+                .sorted(Comparator.comparing(ReferenceFarm::id))
+                .forEach(farm -> sha.update((farm + "" + ROW).getBytes(StandardCharsets.UTF_8)));
         return HexFormat.of().formatHex(sha.digest()).substring(0, HEX_DIGITS);
     }
 }

@@ -72,7 +72,8 @@ public final class LibraryLoader {
             return broken();
         }
         Map<String, Table> tables = new LinkedHashMap<>();
-        for (TableSchema schema : TableSchema.readAll(dataPackage.get())) {
+        List<TableSchema> schemas = TableSchema.readAll(dataPackage.get());
+        for (TableSchema schema : schemas) {
             table(schema).ifPresent(table -> tables.put(schema.name(), table));
         }
         own.ifPresent(files -> strangers(files, TableSchema.readAll(dataPackage.get())));
@@ -81,7 +82,7 @@ public final class LibraryLoader {
         links(tables, references, faults.size() == known);
         new ConsistencyCheck(tables, whole, List.copyOf(faults), faults).run();
         Map<String, byte[]> documents = documents(dataPackage.get());
-        List<ReferenceFarm> farms = referenceFarms(documents, tables);
+        List<ReferenceFarm> farms = referenceFarms(documents, tables, whole.size() == schemas.size());
         if (!faults.isEmpty()) {
             return broken();
         }
@@ -90,10 +91,10 @@ public final class LibraryLoader {
     }
 
     /** The reference farms among the documents; checked against the tables where every row could be read. */
-    private List<ReferenceFarm> referenceFarms(Map<String, byte[]> documents, Map<String, Table> tables) {
+    private List<ReferenceFarm> referenceFarms(
+            Map<String, byte[]> documents, Map<String, Table> tables, boolean readable) {
         List<ReferenceFarm> farms = new ArrayList<>();
         ReferenceFarmCheck check = new ReferenceFarmCheck(tables, faults);
-        boolean readable = whole.containsAll(tables.keySet());
         documents.forEach((name, content) -> {
             if (!name.startsWith(REFERENCE_FARMS)) {
                 return;
@@ -274,8 +275,7 @@ public final class LibraryLoader {
         content.ifPresent(bytes -> documents.put(name, bytes));
     }
 
-    private LibraryVersion version(
-            Map<String, Table> tables, List<Reference> references, List<ReferenceFarm> farms) {
+    private LibraryVersion version(Map<String, Table> tables, List<Reference> references, List<ReferenceFarm> farms) {
         String bundled = base.read("VERSION")
                 .map(bytes -> new String(bytes, java.nio.charset.StandardCharsets.UTF_8).strip())
                 .orElse("unversioned");

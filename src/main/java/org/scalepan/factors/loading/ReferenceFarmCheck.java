@@ -114,11 +114,9 @@ final class ReferenceFarmCheck {
                 numbers(node.get(i), path + "." + i, numbers);
             }
         } else {
-            node.fields()
-                    .forEachRemaining(field -> numbers(
-                            field.getValue(),
-                            path.isEmpty() ? field.getKey() : path + "." + field.getKey(),
-                            numbers));
+            node.properties()
+                    .forEach(field -> numbers(
+                            field.getValue(), path.isEmpty() ? field.getKey() : path + "." + field.getKey(), numbers));
         }
     }
 
@@ -149,17 +147,19 @@ final class ReferenceFarmCheck {
             }
             input(input, numbers.getOrDefault(input.field(), List.of()), pointer, lines);
         }
-        numbers.keySet().stream().filter(field -> !told.contains(field)).forEach(field -> faults.add(lines.fault(
-                pointer(field), "a number with nothing behind it", "add an input for " + field)));
+        numbers.keySet().stream()
+                .filter(field -> !told.contains(field))
+                .forEach(field -> faults.add(
+                        lines.fault(pointer(field), "a number with nothing behind it", "add an input for " + field)));
     }
 
     private void input(PracticeInput input, List<Double> range, String pointer, JsonLines lines) {
         boolean published = input.basis() == PracticeBasis.PUBLISHED;
         List<String> ids = input.rowIds();
-        if (published == input.rows().isEmpty()) {
+        if (published && ids.isEmpty() || input.basis() == PracticeBasis.CHOSEN && !ids.isEmpty()) {
             faults.add(lines.fault(
                     pointer + "/rows",
-                    published ? "published, and no row" : input.basis().id() + ", and rows",
+                    published ? "published, and no row" : "chosen, and rows",
                     "an input is published where it has rows, else practice or chosen"));
         }
         if (input.basis() == PracticeBasis.PRACTICE
@@ -168,8 +168,8 @@ final class ReferenceFarmCheck {
                     pointer + "/why", "practice that is not told as such", "say \"" + NO_SOURCE + "\" in it"));
         }
         List<String> missing = ids.stream().filter(id -> !rows.has(id)).toList();
-        missing.forEach(id -> faults.add(
-                lines.fault(pointer + "/rows", "no table has a row \"" + id + "\"", meant(id, rows.ids()))));
+        missing.forEach(id ->
+                faults.add(lines.fault(pointer + "/rows", "no table has a row \"" + id + "\"", meant(id, rows.ids()))));
         if (missing.isEmpty()) {
             grade(input, ids, pointer, lines);
             within(input, range, pointer, lines);
@@ -178,7 +178,8 @@ final class ReferenceFarmCheck {
 
     private void grade(PracticeInput input, List<String> ids, String pointer, JsonLines lines) {
         Optional<Grade> lowest = switch (input.basis()) {
-            case PUBLISHED -> ids.stream().flatMap(id -> rows.grade(id).stream()).max(Grade::compareTo);
+            case PUBLISHED ->
+                ids.stream().flatMap(id -> rows.grade(id).stream()).max(Grade::compareTo);
             case PRACTICE -> Optional.of(Grade.MEMORY);
             case CHOSEN -> Optional.empty();
         };
@@ -192,7 +193,9 @@ final class ReferenceFarmCheck {
     }
 
     private void within(PracticeInput input, List<Double> range, String pointer, JsonLines lines) {
-        if (range.isEmpty() || input.rows().isEmpty()) {
+        if (range.isEmpty()
+                || input.basis() != PracticeBasis.PUBLISHED
+                || input.rowIds().isEmpty()) {
             return;
         }
         PrintedSpan span = new PrintedSpan(input.times(), input.times());

@@ -28,8 +28,7 @@ final class ReferenceFarmReading {
             "uncounted",
             "drawn_together",
             "system");
-    private static final Set<String> INPUT_MEMBERS =
-            Set.of("field", "basis", "rows", "over", "times", "grade", "why");
+    private static final Set<String> INPUT_MEMBERS = Set.of("field", "basis", "rows", "over", "times", "grade", "why");
     static final List<String> CLIMATES = List.of("tropical", "temperate");
     private static final List<String> SCALES = List.of("small", "large");
 
@@ -81,7 +80,10 @@ final class ReferenceFarmReading {
             strangers(input, pointer, INPUT_MEMBERS);
             JsonNode times = input.path("times");
             if (!times.isMissingNode() && !(times.asDouble() > 0)) {
-                fault(pointer + "/times", "\"times\" must be a number above 0", "give the factor, or leave it out for 1");
+                fault(
+                        pointer + "/times",
+                        "\"times\" must be a number above 0",
+                        "give the factor, or leave it out for 1");
             }
             inputs.add(new PracticeInput(
                     text(input, pointer, "field"),

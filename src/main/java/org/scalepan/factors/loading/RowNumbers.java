@@ -11,8 +11,7 @@ import org.scalepan.factors.table.Table;
 
 /** The rows of all tables by their ids, and from where to where the numbers of a row reach. */
 final class RowNumbers {
-    private static final List<String> NUMBERS =
-            List.of("value", "low", "high", "p5", "p10", "p50", "p90", "p95");
+    private static final List<String> NUMBERS = List.of("value", "low", "high", "p5", "p10", "p50", "p90", "p95");
 
     private final Map<String, Row> rows = new HashMap<>();
 

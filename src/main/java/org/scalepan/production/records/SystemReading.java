@@ -2,6 +2,7 @@ package org.scalepan.production.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
@@ -31,9 +32,19 @@ public final class SystemReading {
 
     private final Library library;
     private final RecordVocabulary vocabulary;
+    private final Map<String, String> drawnAs;
+
     public SystemReading(Library library) {
+        this(library, Map.of());
+    }
+
+    /**
+     * @param drawnAs for paths of fields whose ranges follow one another, the path of the one whose draws serve all
+     */
+    public SystemReading(Library library, Map<String, String> drawnAs) {
         this.library = library;
         this.vocabulary = RecordVocabulary.of(library);
+        this.drawnAs = Map.copyOf(drawnAs);
     }
 
     /** Reads a system; empty after an error, which is recorded in the body. */
@@ -57,7 +68,7 @@ public final class SystemReading {
 
     private Optional<InsectFarm> insects(Input body) {
         String name = body.text("name").orElse("farm");
-        RecordNumbers numbers = new RecordNumbers(body, name);
+        RecordNumbers numbers = new RecordNumbers(body, name, drawnAs);
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
         Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body, numbers);
@@ -184,7 +195,7 @@ public final class SystemReading {
 
     private Optional<Herd> herd(Input body) {
         String name = body.text("name").orElse("herd");
-        RecordNumbers numbers = new RecordNumbers(body, name);
+        RecordNumbers numbers = new RecordNumbers(body, name, drawnAs);
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
         Optional<String> region =

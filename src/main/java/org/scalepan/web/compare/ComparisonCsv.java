@@ -2,11 +2,14 @@ package org.scalepan.web.compare;
 
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
@@ -47,12 +50,16 @@ final class ComparisonCsv {
             "text",
             "bound",
             "times_less_bound",
-            "interval_of");
+            "interval_of",
+            "evidence",
+            "system");
 
+    private final Library library;
     private final Comparison comparison;
     private final Sentences sentences;
 
-    ComparisonCsv(Comparison comparison) {
+    ComparisonCsv(Library library, Comparison comparison) {
+        this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
                 comparison.question().basis(), comparison.question().sampling().coverage());
@@ -71,11 +78,21 @@ final class ComparisonCsv {
         return csv.answer();
     }
 
-    private void row(Csv csv, PublishedEstimate estimate, Optional<Ratio> versus, int pairedStudies) {
+    private static Optional<PublishedEstimate> published(Estimate estimate) {
+        return estimate instanceof PublishedEstimate found ? Optional.of(found) : Optional.empty();
+    }
+
+    private static String form(Estimate estimate) {
+        return estimate instanceof ModelledEstimate modelled
+                ? modelled.item().form()
+                : published(estimate).orElseThrow().item().form();
+    }
+
+    private void row(Csv csv, Estimate estimate, Optional<Ratio> versus, int pairedStudies) {
         Csv.CsvLine line = csv.line();
-        line.text(estimate.item().product().id())
-                .text(estimate.item().form())
-                .text(estimate.item().product().name())
+        line.text(estimate.product().id())
+                .text(form(estimate))
+                .text(estimate.product().name())
                 .text(estimate.summary().isPresent() ? "ok" : "no-evidence")
                 .text(comparison.question().basis().indicator().id())
                 .text(comparison.question().basis().indicator().unit())
@@ -93,9 +110,9 @@ final class ComparisonCsv {
                                 .number(summary.high())
                                 .number(summary.coverage()),
                         () -> line.empty(5));
-        line.number(estimate.studies()).number(estimate.results());
-        line.text(estimate.lowestGrade().map(Grade::id).orElse(""));
-        line.text(estimate.regionUsed().orElse(""));
+        line.number(estimate.studies()).number(published(estimate).map(PublishedEstimate::results).orElse(0));
+        line.text(EstimateJson.lowestGrade(library, estimate).map(Grade::id).orElse(""));
+        line.text(published(estimate).flatMap(PublishedEstimate::regionUsed).orElse(""));
         line.text(comparison.question().against().written());
         versus.ifPresentOrElse(
                 found -> line.number(found.timesLess().median())
@@ -112,11 +129,15 @@ final class ComparisonCsv {
                                 .findFirst()),
                 () -> line.empty(8));
         line.number(pairedStudies);
-        line.text(String.join(" ", estimate.evidence().sources()));
+        line.text(String.join(" ", EstimateJson.sources(library, estimate)));
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));
         line.text(EstimateJson.intervalOf(estimate).orElse(""));
+        line.text(comparison.question().basis().evidence().id());
+        line.text(estimate instanceof ModelledEstimate modelled
+                ? modelled.farm().map(farm -> farm.farm().id()).orElse("")
+                : "");
         line.end();
     }
 }

@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -21,6 +24,7 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.LandUseStatesJson;
+import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
 
 /** A comparison as JSON. */
@@ -48,9 +52,26 @@ final class ComparisonJson {
         return node;
     }
 
-    private ObjectNode view(PublishedEstimate estimate, String path, Map<String, Object> question) {
-        return PublishedEstimateView.json(
-                estimate, sentences, PublishedEstimateView.unseen(library, estimate, path, question));
+    private ObjectNode view(Estimate estimate, String path, Map<String, Object> question) {
+        Estimate other = comparison.ofOtherKind(library, estimate);
+        if (estimate instanceof PublishedEstimate published) {
+            ObjectNode node = PublishedEstimateView.json(
+                    published, sentences, PublishedEstimateView.unseen(library, published, path, question));
+            node.set("modelled", beside((ModelledEstimate) other, path, question));
+            return node;
+        }
+        ObjectNode node = ModelledEstimateView.json(library, (ModelledEstimate) estimate, sentences);
+        node.set("published", ModelledEstimateView.published((PublishedEstimate) other, sentences));
+        return node;
+    }
+
+    private ObjectNode beside(ModelledEstimate modelled, String path, Map<String, Object> question) {
+        ObjectNode node = ModelledEstimateView.body(library, modelled, sentences);
+        if (modelled.summary().isPresent()) {
+            node.put(
+                    "question", ModelledEstimateView.otherKind(library, path, question, EvidenceKind.MODELLED));
+        }
+        return node;
     }
 
     private ObjectNode item(Comparison.ComparedProduct item, ObjectNode node) {
@@ -93,7 +114,7 @@ final class ComparisonJson {
     /** The figure and the ratio without and with land-use change, side by side. */
     private void byLandUse(
             ObjectNode node,
-            Function<Comparison, PublishedEstimate> estimate,
+            Function<Comparison, Estimate> estimate,
             Function<Comparison, Optional<Ratio>> versus) {
         comparison
                 .underOtherLandUse()

@@ -1,10 +1,17 @@
 package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
+import org.scalepan.ask.Provenance;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SevenDigits;
@@ -58,15 +65,36 @@ public final class EstimateJson {
         Json.put(node, "interval_of", intervalOf(estimate));
     }
 
-    /** What the interval speaks of: mean, study or farm, {@code records} or {@code equal-weights}; empty where there is none. */
+    /** What the interval speaks of: mean, study or farm, {@code records}, {@code practice} or {@code equal-weights}; empty where there is none. */
     public static Optional<String> intervalOf(Estimate estimate) {
         if (estimate instanceof SystemEstimate system) {
             boolean figure =
                     system.summary().isPresent() || system.firstOrder().isPresent();
             return figure ? Optional.of("records") : Optional.empty();
         }
+        if (estimate instanceof ModelledEstimate) {
+            return estimate.summary().map(summary -> "practice");
+        }
         return estimate.summary()
                 .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse("equal-weights"));
+    }
+
+    /** The worst check grade of what a figure rests on. */
+    public static Optional<Grade> lowestGrade(Library library, Estimate estimate) {
+        if (estimate instanceof PublishedEstimate published) {
+            return published.lowestGrade();
+        }
+        return estimate instanceof ModelledEstimate modelled
+                ? modelled.lowestGrade(library)
+                : ((SystemEstimate) estimate).lowestGrade(library);
+    }
+
+    /** The ids of the sources of a figure. */
+    public static List<String> sources(Library library, Estimate estimate) {
+        return estimate instanceof PublishedEstimate published
+                ? List.copyOf(published.evidence().sources())
+                : new Provenance(library, List.of(estimate))
+                        .references().stream().map(Reference::id).toList();
     }
 
     private static ObjectNode numbers(Summary summary) {

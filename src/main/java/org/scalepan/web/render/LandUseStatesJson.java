@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.literature.LandUseChange;
@@ -14,7 +14,7 @@ public final class LandUseStatesJson {
     private LandUseStatesJson() {}
 
     /** One state: whether land-use change counts, and what there is then. */
-    public record OneState(LandUseChange luc, PublishedEstimate estimate, Optional<Ratio> versus) {}
+    public record OneState(LandUseChange luc, Estimate estimate, Optional<Ratio> versus) {}
 
     /** The states as {@code exclude} and {@code include}, in this order. */
     public static ObjectNode of(List<OneState> states, Sentences sentences) {

@@ -438,8 +438,8 @@ class BrokenLibraryTest {
     @ValueSource(strings = {"claims.csv", "products.csv", "sources.json", "datapackage.json"})
     void a_missing_file_is_reported_once(String name) {
         copy.delete(name);
-        copy.assertFaults(folder.resolve(name)
-                + ":1:1: the file is missing; every table named in datapackage.json must be there");
+        copy.assertFaults(
+                folder.resolve(name) + ":1:1: the file is missing; every file named in datapackage.json must be there");
     }
 
     @Test

@@ -34,7 +34,8 @@ class ReferenceFarmLoadingTest {
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Folder(folder), Optional.empty());
 
         if (load instanceof LibraryLoad.Broken broken) {
-            throw new AssertionError(String.join("\n", broken.faults().stream().map(Fault::toString).toList()));
+            throw new AssertionError(String.join(
+                    "\n", broken.faults().stream().map(Fault::toString).toList()));
         }
         Library library = ((LibraryLoad.Loaded) load).library();
         try (Stream<Path> files = Files.list(Path.of("factors", "reference_farms"))) {
@@ -66,7 +67,9 @@ class ReferenceFarmLoadingTest {
 
     @Test
     void a_row_that_no_table_has_is_refused_with_the_nearest_one() throws IOException {
-        replace("bioboost-inagro.mealworm-heated-small-farm.feed-conversion", "bioboost-inagro.mealworm.feed-conversion");
+        replace(
+                "bioboost-inagro.mealworm-heated-small-farm.feed-conversion",
+                "bioboost-inagro.mealworm.feed-conversion");
 
         assertFault("/inputs/1/rows: no table has a row \"bioboost-inagro.mealworm.feed-conversion\"", "");
     }
@@ -101,7 +104,9 @@ class ReferenceFarmLoadingTest {
 
     @Test
     void a_second_default_for_one_product_and_climate_is_refused() throws IOException {
-        replace("\"product\": \"mealworm\", \"climate\": \"temperate\"}", "\"product\": \"house-cricket\", \"climate\": \"tropical\"}");
+        replace(
+                "\"product\": \"mealworm\", \"climate\": \"temperate\"}",
+                "\"product\": \"house-cricket\", \"climate\": \"tropical\"}");
 
         assertFault("a second default for house-cricket in a tropical climate", "leave one");
     }
@@ -125,10 +130,11 @@ class ReferenceFarmLoadingTest {
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Folder(folder), Optional.empty());
         List<Fault> faults = load instanceof LibraryLoad.Broken broken ? broken.faults() : List.of();
         assertTrue(
-                faults.stream().anyMatch(fault -> fault.file().endsWith(FARM)
-                        && fault.line() >= 1
-                        && fault.what().contains(what)
-                        && fault.right().contains(right)),
+                faults.stream()
+                        .anyMatch(fault -> fault.file().endsWith(FARM)
+                                && fault.line() >= 1
+                                && fault.what().contains(what)
+                                && fault.right().contains(right)),
                 () -> what + " is not among " + faults);
     }
 }

@@ -33,7 +33,9 @@ class LibraryZipTest {
     private static void unzip(byte[] zip, Path into) throws IOException {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                assertTrue(entry.getName().matches("(systems/|reference_farms/)?[A-Za-z0-9_-]+(\\.[a-z]+)?"), entry.getName());
+                assertTrue(
+                        entry.getName().matches("(systems/|reference_farms/)?[A-Za-z0-9_-]+(\\.[a-z]+)?"),
+                        entry.getName());
                 Path file = into.resolve(entry.getName());
                 Files.createDirectories(file.getParent());
                 Files.write(file, in.readAllBytes());
