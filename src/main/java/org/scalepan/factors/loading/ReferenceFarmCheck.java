@@ -156,7 +156,7 @@ final class ReferenceFarmCheck {
     private void input(PracticeInput input, List<Double> range, String pointer, JsonLines lines) {
         boolean published = input.basis() == PracticeBasis.PUBLISHED;
         List<String> ids = input.rowIds();
-        if (published && ids.isEmpty() || input.basis() == PracticeBasis.CHOSEN && !ids.isEmpty()) {
+        if ((published && ids.isEmpty()) || (input.basis() == PracticeBasis.CHOSEN && !ids.isEmpty())) {
             faults.add(lines.fault(
                     pointer + "/rows",
                     published ? "published, and no row" : "chosen, and rows",
