@@ -41,7 +41,6 @@ final class RecordNumbers {
     /** By the place in the records of this system alone, so that it does not matter where in a question or a table these stand. */
     private String key(Input records, RecordField field) {
         return RecordedNumber.key(
-                system,
-                records.pointer(field.field()).substring(root.length()).replace('/', '.'));
+                system, records.pointer(field.field()).substring(root.length()).replace('/', '.'));
     }
 }

@@ -29,6 +29,7 @@ public final class SystemReading {
 
     private final Library library;
     private final RecordVocabulary vocabulary;
+
     public SystemReading(Library library) {
         this.library = library;
         this.vocabulary = RecordVocabulary.of(library);
