@@ -27,9 +27,9 @@ public final class AskScalepan {
                 .kind("insects")
                 .product("superworm")
                 .region("portugal")
-                .harvest(new Harvest(new HarvestWeighed().kgPerYear(BigDecimal.valueOf(240))))
-                .addFeedItem(new FeedUse().ingredient("wheat-bran").kg(BigDecimal.valueOf(650)).burden(FeedUse.BurdenEnum.MASS))
-                .addEnergyItem(new EnergyUse().carrier("grid-electricity").amount(BigDecimal.valueOf(400)));
+                .harvest(new Harvest(new HarvestWeighed().kgPerYear(number(240))))
+                .addFeedItem(new FeedUse().ingredient("wheat-bran").kg(number(650)).burden(FeedUse.BurdenEnum.MASS))
+                .addEnergyItem(new EnergyUse().carrier("grid-electricity").amount(number(400)));
         FootprintRequest records = new FootprintRequest()
                 .system(new ProductionSystem(shed))
                 .compare(new Beside().addProductsItem("chicken"));
@@ -56,5 +56,10 @@ public final class AskScalepan {
                     .asText();
             System.out.println(refusal.getCode() + " " + hint);
         }
+    }
+
+    /** A number of the records; a range such as [400, 600] is sent as JSON. */
+    private static RecordedNumber number(long value) {
+        return new RecordedNumber(BigDecimal.valueOf(value));
     }
 }

@@ -13,14 +13,17 @@ answer = scalepan.ComparisonApi(client).compare(
 )
 print(answer.items[0].against_sentence)
 
+# Numbers of the records; a range such as [400, 600] is sent as JSON.
+number = scalepan.RecordedNumber
+
 # A farm from its records (invented), and a published product beside it.
 shed = scalepan.InsectFarm(
     kind="insects",
     product="superworm",
     region="portugal",
-    harvest=scalepan.Harvest(scalepan.HarvestWeighed(kg_per_year=240)),
-    feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=650, burden="mass")],
-    energy=[scalepan.EnergyUse(carrier="grid-electricity", amount=400)],
+    harvest=scalepan.Harvest(scalepan.HarvestWeighed(kg_per_year=number(240))),
+    feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=number(650), burden="mass")],
+    energy=[scalepan.EnergyUse(carrier="grid-electricity", amount=number(400))],
 )
 records = scalepan.FootprintRequest(
     system=scalepan.ProductionSystem(shed), compare=scalepan.Beside(products=["chicken"])

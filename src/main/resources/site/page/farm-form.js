@@ -1,7 +1,7 @@
 // The records of a year as a form: a sentence with three numbers first, everything else on demand.
 import { el, fill } from "./dom.js";
-import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, together } from "./farm-records.js";
-import { capital, entered, has, name, small, t, typed } from "./i18n.js";
+import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, numbersOf, together } from "./farm-records.js";
+import { capital, enteredNumbers, has, name, small, t, typedNumbers } from "./i18n.js";
 import { grouped, options, productGroups } from "./vocabulary.js";
 
 const usual = { product: "mealworm", "feed.1.ingredient": "wheat-bran", "energy.1.carrier": "grid-electricity" };
@@ -50,7 +50,7 @@ export function notebook({ sentence, more }, words, changed) {
       return box;
     }
     const numeric = spec.kind === "number";
-    return el("input", { ...common, type: "text", inputmode: numeric ? "decimal" : null, maxlength: numeric ? 30 : 100, autocomplete: "off" });
+    return el("input", { ...common, type: "text", inputmode: numeric ? "decimal" : null, maxlength: numeric ? 60 : 100, autocomplete: "off" });
   }
 
   /** The word for what a line of feed is of. */
@@ -224,14 +224,16 @@ export function notebook({ sentence, more }, words, changed) {
         flat.set(path, one.value.trim());
         continue;
       }
-      const { value, ambiguous } = entered(one.value);
-      if (Number.isNaN(value)) {
+      const { numbers, ambiguous } = enteredNumbers(one.value);
+      // A year is one number.
+      if (numbers.length === 0 || (numbers.length > 1 && one.dataset.unit === "year")) {
         mark(one, t("farm.bad"));
         wrong = true;
         continue;
       }
-      if (ambiguous) say(one, t("farm.read-as", { number: typed(value) }));
-      flat.set(path, one.dataset.unit === "percent" ? Number((value / 100).toPrecision(12)) : value);
+      if (ambiguous) say(one, t("farm.read-as", { number: typedNumbers(numbers) }));
+      const read = one.dataset.unit === "percent" ? numbers.map((value) => Number((value / 100).toPrecision(12))) : numbers;
+      flat.set(path, read.length === 1 ? read[0] : read);
     }
     for (const { given, only, unless, needs } of together) {
       if (!flat.has(given) || flat.get(given) === unless || (only && flat.get(given) !== only)) continue;
@@ -270,8 +272,9 @@ export function notebook({ sentence, more }, words, changed) {
     for (const [path, value] of flat) {
       const one = input(path);
       if (!one) continue;
-      const number = one.dataset.kind === "number" && Number.isFinite(Number(value));
-      one.value = number ? typed(one.dataset.unit === "percent" ? Number((value * 100).toPrecision(12)) : Number(value)) : value;
+      const numbers = one.dataset.kind === "number" ? numbersOf(value) : [];
+      const shown = one.dataset.unit === "percent" ? numbers.map((number) => Number((number * 100).toPrecision(12))) : numbers;
+      one.value = shown.length > 0 ? typedNumbers(shown) : value;
       const seldom = one.closest("details.seldom");
       if (seldom) seldom.open = true;
     }

@@ -131,12 +131,23 @@ function nested(flat, system) {
   return system;
 }
 
+/** The numbers of a flat value: a number, a range, or either as a link has it; none where it is neither. */
+export function numbersOf(value) {
+  const numbers = (Array.isArray(value) ? value : String(value).split("..")).map(Number);
+  return numbers.every(Number.isFinite) ? numbers : [];
+}
+
+/** Flat values as a link has them. */
+export const linked = (flat) => [...flat].map(([path, value]) => [path, Array.isArray(value) ? value.join("..") : value]);
+
+const isRange = (value) => Array.isArray(value) && value.length > 0 && value.every(Number.isFinite);
+
 /** The flat names of nested records. */
 export function flattened(system, before = "", flat = new Map()) {
   for (const [key, value] of Object.entries(system)) {
     if (["kind", "animals"].includes(key) && /^(hens\.)?$/.test(before)) continue;
     const path = before + (Array.isArray(system) ? Number(key) + 1 : key);
-    if (value !== null && typeof value === "object") flattened(value, `${path}.`, flat);
+    if (value !== null && typeof value === "object" && !isRange(value)) flattened(value, `${path}.`, flat);
     else flat.set(path, value);
   }
   return flat;

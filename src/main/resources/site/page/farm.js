@@ -4,7 +4,7 @@ import { byId as at, calm, el, fill } from "./dom.js";
 import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
-import { flattened, learnFields, systems } from "./farm-records.js";
+import { flattened, learnFields, linked, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
 import { capital, figure, interval, name, share, small, t, the, unit } from "./i18n.js";
@@ -180,7 +180,7 @@ async function tellHens(hens) {
 function link(flat) {
   const address = new URL(location.pathname + location.search, location.href);
   const told = Object.entries(shown).filter(([part, value]) => value !== usual[part]);
-  address.hash = new URLSearchParams([...flat, ...told]).toString().replaceAll("%2C", ",");
+  address.hash = new URLSearchParams([...linked(flat), ...told]).toString().replaceAll("%2C", ",");
   return address.href;
 }
 

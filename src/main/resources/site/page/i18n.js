@@ -82,6 +82,18 @@ export function entered(text) {
   const point = (commas ? plain.replaceAll(",", "") : dots ? plain.replaceAll(".", "") : plain).replace(",", ".");
   return { value: /^-?\d+(\.\d+)?$/.test(point) ? Number(point) : NaN, ambiguous };
 }
+/**
+ * Reads a number, or a range such as `400..600` or, with what is most likely, `400..500..600`: the numbers, rising; none where it is
+ * neither.
+ */
+export function enteredNumbers(text) {
+  const parts = text.split(/\.{2,}|\u2026/).map(entered);
+  const numbers = parts.map((part) => part.value);
+  const rising = numbers.every((number, at) => number >= (numbers[at - 1] ?? -Infinity)) && (numbers.length === 1 || numbers.at(-1) > numbers[0]);
+  return { numbers: rising && numbers.length <= 3 ? numbers : [], ambiguous: parts.some((part) => part.ambiguous) };
+}
+/** A number or range as `enteredNumbers` reads it. */
+export const typedNumbers = (numbers) => numbers.map(typed).join("..");
 /** A tick of an axis. */
 export const tick = (number) => plain.format(number);
 export const interval = (low, high) => t("interval", { low: figure(low), high: figure(high) });

@@ -43,9 +43,7 @@ public final class EnergyInventory {
             addMegajoules(stage, carrier, amount.times(MJ_PER_KWH));
             return;
         }
-        ActivityTerm mass = row.text("unit").equals("litre")
-                ? amount.times(factor(carrier, "density"))
-                : amount;
+        ActivityTerm mass = row.text("unit").equals("litre") ? amount.times(factor(carrier, "density")) : amount;
         addMegajoules(stage, carrier, mass.times(factor(carrier, "lower-heating-value")));
     }
 

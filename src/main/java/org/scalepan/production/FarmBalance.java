@@ -146,9 +146,8 @@ public record FarmBalance(
         double leaving = out.amount().central();
         double known = in.known().central();
         double atMost = in.atMost().central();
-        boolean impossible = ranges
-                ? shareAbove(out.amount(), in.atMost()) >= DRAWS_IMPOSSIBLE
-                : leaving > MOST_OUT_PER_IN * atMost;
+        boolean impossible =
+                ranges ? shareAbove(out.amount(), in.atMost()) >= DRAWS_IMPOSSIBLE : leaving > MOST_OUT_PER_IN * atMost;
         boolean whole = in.unknown().isEmpty();
         String figures = figure(leaving) + " " + kind.unit() + " in what comes out (" + out.words() + ") and "
                 + figure(impossible ? atMost : known) + " in the feed"

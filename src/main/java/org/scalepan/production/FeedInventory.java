@@ -120,8 +120,7 @@ final class FeedInventory {
                 displaced(feed, mass, flux, flux.indicator());
             } else if (background.defaultsByAllocation(FACTORS, feed.ingredient(), flux.indicator()).stream()
                     .anyMatch(row -> isAllocated(row, Burden.ECONOMIC))) {
-                published(
-                        feed.ingredient(), mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
+                published(feed.ingredient(), mass, dry, flux, flux.indicator(), Optional.of(Burden.ECONOMIC));
             } else {
                 builder.notCounted(
                         Stage.FEED,
@@ -149,9 +148,7 @@ final class FeedInventory {
      * kg N in those ingredients of a year whose protein is known, which is taken in the middle; empty when there is feed and none of it is.
      */
     Optional<ActivityTerm> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty()
-                ? Optional.of(ActivityTerm.sum(nitrogen))
-                : Optional.empty();
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(ActivityTerm.sum(nitrogen)) : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -326,8 +323,7 @@ final class FeedInventory {
             taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (isAllocated(row.get(), Burden.BURDEN_FREE)) {
                 builder.remark(
-                        Remark.METHOD,
-                        ingredient + " is burden-free as a residue: a choice of method, not evidence");
+                        Remark.METHOD, ingredient + " is burden-free as a residue: a choice of method, not evidence");
                 return;
             }
             if (row.get().endsAtRetail()) {
@@ -348,8 +344,7 @@ final class FeedInventory {
                         row.get().gwp().orElse("not-stated"),
                         row.get().id());
             } else {
-                builder.flow(
-                        Stage.FEED, ingredient, flux, term, row.get().id());
+                builder.flow(Stage.FEED, ingredient, flux, term, row.get().id());
             }
             return;
         }

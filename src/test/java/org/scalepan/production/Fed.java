@@ -45,8 +45,8 @@ public record Fed(FeedUse use) {
 
     /** With the grower's own MJ per kg and nothing else of the grower's. */
     public Fed energy(double perKilogram) {
-        OwnFactors own = new OwnFactors(
-                Optional.empty(), Optional.empty(), RecordedNumber.known(perKilogram), Optional.empty());
+        OwnFactors own =
+                new OwnFactors(Optional.empty(), Optional.empty(), RecordedNumber.known(perKilogram), Optional.empty());
         return with(use.moisture(), use.burden(), use.displaces(), use.displacedPerKilogram(), own);
     }
 

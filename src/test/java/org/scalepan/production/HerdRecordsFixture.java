@@ -81,8 +81,7 @@ public final class HerdRecordsFixture extends RecordsFixture<HerdRecordsFixture>
 
     public HerdRecordsFixture tier2(
             EnergyNeed.Animal animal, String activity, String kind, Optional<RecordedNumber> crudeProtein) {
-        cattle = Optional.of(
-                new Herd.Cattle(HeadRecords.of(animal, activity, kind), Optional.empty(), crudeProtein));
+        cattle = Optional.of(new Herd.Cattle(HeadRecords.of(animal, activity, kind), Optional.empty(), crudeProtein));
         return this;
     }
 

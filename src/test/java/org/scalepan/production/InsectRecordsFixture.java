@@ -86,8 +86,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     }
 
     public InsectRecordsFixture frass(Fate fate) {
-        frass = Optional.of(
-                new InsectFarm.Frass(Optional.empty(), Optional.empty(), Optional.of(fate), false));
+        frass = Optional.of(new InsectFarm.Frass(Optional.empty(), Optional.empty(), Optional.of(fate), false));
         return this;
     }
 
@@ -111,7 +110,8 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
 
     /** A step of which the grower knows how many kWh a kilogram of water takes. */
     public InsectRecordsFixture process(String step, double water, String carrier, double kilowattHours) {
-        processing.add(new InsectFarm.Processing(step, RecordedNumber.of(water), carrier, RecordedNumber.known(kilowattHours)));
+        processing.add(new InsectFarm.Processing(
+                step, RecordedNumber.of(water), carrier, RecordedNumber.known(kilowattHours)));
         return this;
     }
 

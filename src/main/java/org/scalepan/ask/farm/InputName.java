@@ -11,15 +11,20 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.production.heating.RoomHeat;
+import org.scalepan.production.RecordedNumber;
 
 /**
  * What an uncertain input is called.
  *
- * @param kind between-studies, next-study, choice-of-study, published-number, conversion, gas-shares or factor
+ * @param kind between-studies, next-study, choice-of-study, published-number, conversion, gas-shares, factor or record
  * @param words as a sentence says it
  * @param rows the rows of the library behind it
+ * @param field of a record, its path in the records, such as {@code feed.0.kg}
  */
-public record InputName(InputKind kind, String words, List<String> rows) {
+public record InputName(InputKind kind, String words, List<String> rows, Optional<String> field) {
+    /** Lists whose entries the lines of an inventory are called by. */
+    private static final List<String> NAMED_BY_LINE = List.of("feed", "energy", "transport", "materials");
+
     private static final List<String> SUBJECTS = List.of(
             "ingredient",
             "carrier",
@@ -48,7 +53,9 @@ public record InputName(InputKind kind, String words, List<String> rows) {
         /** How much of a published CO2e is which gas. */
         GAS_SHARES,
         /** A factor that records are counted with. */
-        FACTOR;
+        FACTOR,
+        /** A number that the records give as a range. */
+        RECORD;
 
         public String id() {
             return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
@@ -57,6 +64,11 @@ public record InputName(InputKind kind, String words, List<String> rows) {
 
     public InputName {
         rows = List.copyOf(rows);
+    }
+
+    /** What is no record. */
+    InputName(InputKind kind, String words, List<String> rows) {
+        this(kind, words, rows, Optional.empty());
     }
 
     /**
@@ -74,6 +86,9 @@ public record InputName(InputKind kind, String words, List<String> rows) {
         if (named != null) {
             return named;
         }
+        if (RecordedNumber.isKey(stream.id())) {
+            return ofRecord(stream.id(), Optional.ofNullable(lines.get(stream.id())));
+        }
         if (stream.choice()) {
             return new InputName(
                     InputKind.GAS_SHARES, "gas shares of " + source(library, stream.id()), rows(library, stream.id()));
@@ -85,6 +100,29 @@ public record InputName(InputKind kind, String words, List<String> rows) {
             return ofResults(library, results);
         }
         return ofRow(library, stream.id(), Optional.ofNullable(lines.get(stream.id())));
+    }
+
+    /** {@code kg of wheat-bran in the records of Hill farm}, {@code share of manure 2 in the records of Hill farm}. */
+    private static InputName ofRecord(String key, Optional<String> line) {
+        String path = RecordedNumber.pathOf(key);
+        String[] steps = path.split("\\.", 3);
+        String place = "";
+        if (steps.length == 2) {
+            place = " of " + fieldWords(steps[0]);
+        } else if (steps.length == 3) {
+            place = " of "
+                    + line.filter(what -> NAMED_BY_LINE.contains(steps[0]))
+                            .orElseGet(() -> fieldWords(steps[0]) + " " + (Integer.parseInt(steps[1]) + 1));
+        }
+        return new InputName(
+                InputKind.RECORD,
+                fieldWords(steps[steps.length - 1]) + place + " in the records of " + RecordedNumber.systemOf(key),
+                List.of(),
+                Optional.of(path));
+    }
+
+    private static String fieldWords(String field) {
+        return field.replace('_', ' ');
     }
 
     /** The error of what a study found, by the numbers that it prints. */

@@ -171,10 +171,12 @@ public final class RecordInputs {
     private boolean usesGrid() {
         boolean heat = notebook instanceof EditableRecords.Insects insects
                 && insects.farm().processing().stream()
-                        .anyMatch(step -> step.carrier().equals(GRID) && step.water().central() > 0);
+                        .anyMatch(step ->
+                                step.carrier().equals(GRID) && step.water().central() > 0);
         return heat
                 || notebook.records().energy().stream()
-                        .anyMatch(use -> use.carrier().equals(GRID) && use.amount().central() > 0);
+                        .anyMatch(use ->
+                                use.carrier().equals(GRID) && use.amount().central() > 0);
     }
 
     private String unit(String carrier) {
@@ -390,8 +392,7 @@ public final class RecordInputs {
                         use -> use.mode().equals(mode),
                         RecordInputs::carrying,
                         (records, changed) -> records.withTransport(changed)));
-        double area =
-                RecordedNumber.centralOr(books.buildingArea(), 0) + RecordedNumber.centralOr(books.yardArea(), 0);
+        double area = RecordedNumber.centralOr(books.buildingArea(), 0) + RecordedNumber.centralOr(books.yardArea(), 0);
         if (area > 0) {
             single(
                     "land",

@@ -31,7 +31,7 @@ import org.scalepan.uncertainty.Sobol;
  * middle. With a reference, of the ratio of the two figures: shares then are of the variance of the ratio's logarithm, for which it does
  * not matter which is divided by which.
  *
- * <p>Entries of the records are taken as certain; what they do to the figure is shown apart, by moving each.
+ * <p>Records given as one number are taken as certain; what entries do to the figure is shown apart, by moving each.
  *
  * @param central the figure, or with a reference the ratio, with every input in the middle
  * @param inputs those that are uncertain, the largest total share first; empty when there is no figure or no uncertainty
@@ -104,7 +104,7 @@ public record Sensitivity(
     public record InputSwing(double low, double high) {}
 
     /**
-     * The farm's figure with one entry of its records moved, every factor at its central value.
+     * The farm's figure with one entry of its records moved, every factor and range at its central value.
      *
      * @param lowValue the entry moved down, within its limits
      * @param highValue the entry moved up
@@ -424,9 +424,7 @@ public record Sensitivity(
             java.util.stream.Stream.concat(java.util.stream.Stream.of(sides.estimate()), sides.reference().stream())
                     .filter(SystemEstimate.class::isInstance)
                     .flatMap(estimate -> ((SystemEstimate) estimate).inventory().flows().stream())
-                    .forEach(flow -> flow.term()
-                            .uses()
-                            .stream()
+                    .forEach(flow -> flow.term().uses().stream()
                             .flatMap(use -> use.factor().behind())
                             .forEach(factor -> lines.putIfAbsent(factor.id(), flow.what())));
             return lines;

@@ -91,11 +91,19 @@ public final class SensitivityWords {
                 || answer.reference().stream().anyMatch(SystemEstimate.class::isInstance)) {
             warnings.add(new Warning(
                     "records-certain",
-                    "Amounts in the records are taken as certain: the shares are of the uncertainty about factors alone. What the"
-                            + " amounts do is shown under you_can_change.",
+                    (rangesRecorded()
+                                    ? "Records given as one number are taken as certain: the shares are of the uncertainty about"
+                                            + " factors and about the records given as ranges."
+                                    : "Amounts in the records are taken as certain: the shares are of the uncertainty about"
+                                            + " factors alone.")
+                            + " What the amounts do is shown under you_can_change.",
                     List.of()));
         }
         return warnings;
+    }
+
+    private boolean rangesRecorded() {
+        return answer.inputs().stream().anyMatch(input -> input.name().kind() == InputName.InputKind.RECORD);
     }
 
     /** A share as a reader says it: an estimate slightly below zero is none. */

@@ -95,8 +95,7 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
             int head = HeadRecords.TERMS;
             EnergyNeed.Animal animal = HeadRecords.animal(Arrays.copyOf(inputs, head));
             double intake = Nitrogen.intake(inputs[head], inputs[head + 2]);
-            double kept =
-                    Nitrogen.retained(animal.milk(), 1.9 + 0.4 * animal.fat(), animal.gain(), inputs[head + 1]);
+            double kept = Nitrogen.retained(animal.milk(), 1.9 + 0.4 * animal.fat(), animal.gain(), inputs[head + 1]);
             return Math.max(intake - kept, 0);
         }
     }

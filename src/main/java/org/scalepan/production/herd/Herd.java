@@ -174,8 +174,7 @@ public record Herd(
      * @param conversion Ym in percent, when it is known; from the tables otherwise
      * @param crudeProtein crude protein of the feed, percent of dry matter; for N excretion
      */
-    public record Cattle(
-            HeadRecords head, Optional<RecordedNumber> conversion, Optional<RecordedNumber> crudeProtein) {
+    public record Cattle(HeadRecords head, Optional<RecordedNumber> conversion, Optional<RecordedNumber> crudeProtein) {
         /** The animal that energy is computed for, with every record in the middle. */
         public EnergyNeed.Animal animal() {
             return head.animal();

@@ -49,8 +49,9 @@ final class HerdBalances {
 
     private FarmBalance balance(BalanceKind kind, FunctionalUnit content, double divisor) {
         boolean housed = !herd.manure().isEmpty()
-                && herd.manure().stream().noneMatch(share -> share.system().equals(PASTURE)
-                                && share.share().central() > 0);
+                && herd.manure().stream()
+                        .noneMatch(share ->
+                                share.system().equals(PASTURE) && share.share().central() > 0);
         if (!housed) {
             return FarmBalance.notMade(
                     kind,
@@ -58,7 +59,8 @@ final class HerdBalances {
                             ? "whether the animals are housed all year is not recorded (manure)"
                             : "what the animals graze or find is not recorded");
         }
-        Optional<FeedContent> in = feed.feedContent(kind).filter(found -> found.atMost().central() > 0);
+        Optional<FeedContent> in =
+                feed.feedContent(kind).filter(found -> found.atMost().central() > 0);
         List<ActivityTerm> parts = herd.yields().stream()
                 .flatMap(yield -> part(yield, content).stream())
                 .map(part -> part.over(divisor))

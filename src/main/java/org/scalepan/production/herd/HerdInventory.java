@@ -336,10 +336,8 @@ public final class HerdInventory {
                     "not counted: no volatile solids of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        return Optional.of(heads().times(DAYS)
-                .over(1000)
-                .times(tables.factor(rate.get()))
-                .times(tables.factor(mass.get())));
+        return Optional.of(
+                heads().times(DAYS).over(1000).times(tables.factor(rate.get())).times(tables.factor(mass.get())));
     }
 
     /** A constant of the guidelines, from the tables; the printed value stands in where the table words it otherwise. */
@@ -400,10 +398,8 @@ public final class HerdInventory {
                     "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
             return Optional.empty();
         }
-        ActivityTerm excreted = heads().times(DAYS)
-                .over(1000)
-                .times(tables.factor(rate.get()))
-                .times(tables.factor(mass.get()));
+        ActivityTerm excreted =
+                heads().times(DAYS).over(1000).times(tables.factor(rate.get())).times(tables.factor(mass.get()));
         return Optional.of(
                 uncertain(excreted, "uncertainty-n-excretion", rate.get().id()));
     }

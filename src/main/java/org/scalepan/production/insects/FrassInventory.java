@@ -63,7 +63,8 @@ final class FrassInventory {
         }
         ActivityTerm n = nitrogen.get();
         if (!(n.central() > 0)) {
-            // None was recorded; or feed of unknown nitrogen may contain that of the larvae; where all is known, the farm's balance says what
+            // None was recorded; or feed of unknown nitrogen may contain that of the larvae; where all is known, the
+            // farm's balance says what
             // is wrong.
             return;
         }
@@ -113,8 +114,7 @@ final class FrassInventory {
         }
         Optional<RecordedNumber> own = farm.frass().orElseThrow().nitrogen();
         if (own.isPresent()) {
-            return new WeighedNitrogen(
-                    Optional.of(mass.get().times(own.get().term())), Optional.empty());
+            return new WeighedNitrogen(Optional.of(mass.get().times(own.get().term())), Optional.empty());
         }
         Optional<BackgroundFactor> row = background.row("frass", farm.product().id(), "nitrogen");
         return new WeighedNitrogen(
@@ -148,8 +148,7 @@ final class FrassInventory {
                     Gap.GHG,
                     balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
         }
-        return Optional.of(
-                ActivityTerm.derived(new WhatIsLeft(), List.of(feedNitrogen.get(), larvalNitrogen.get())));
+        return Optional.of(ActivityTerm.derived(new WhatIsLeft(), List.of(feedNitrogen.get(), larvalNitrogen.get())));
     }
 
     /** Nothing comes out of nothing: what is in the larvae is taken off what is in the feed, and no more. */

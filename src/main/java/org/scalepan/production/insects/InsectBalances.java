@@ -64,7 +64,8 @@ final class InsectBalances {
                     ActivityTerm.sum(List.of(larvae, frass.kilograms().orElse(ActivityTerm.of(0)))),
                     "larvae " + figure(larvae.central())
                             + (frass.kilograms().isPresent()
-                                    ? ", frass " + figure(frass.kilograms().get().central())
+                                    ? ", frass "
+                                            + figure(frass.kilograms().get().central())
                                     : "; frass was not weighed"),
                     rows);
         });

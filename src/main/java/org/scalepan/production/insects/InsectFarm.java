@@ -104,8 +104,7 @@ public record InsectFarm(
      * @param carrier energy carrier of its heat
      * @param energy kWh of delivered energy per kg of water, when the grower measured it; the library's otherwise
      */
-    public record Processing(
-            String step, RecordedNumber water, String carrier, Optional<RecordedNumber> energy) {}
+    public record Processing(String step, RecordedNumber water, String carrier, Optional<RecordedNumber> energy) {}
 
     /** How the burden is allocated between product and co-products. */
     public enum CoProductRule {
@@ -114,8 +113,7 @@ public record InsectFarm(
         ECONOMIC;
 
         /** Why the burden cannot be allocated so; economic allocation needs a price for every product. */
-        public Optional<Obstacle> obstacle(
-                Optional<RecordedNumber> price, List<FarmRecords.CoProduct> coProducts) {
+        public Optional<Obstacle> obstacle(Optional<RecordedNumber> price, List<FarmRecords.CoProduct> coProducts) {
             boolean priced = RecordedNumber.centralOr(price, 0) > 0
                     && coProducts.stream().allMatch(given -> given.price().isPresent());
             return this != ECONOMIC || priced

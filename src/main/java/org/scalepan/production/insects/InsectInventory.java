@@ -156,8 +156,7 @@ public final class InsectInventory {
         if (farm.mortality().isEmpty()) {
             builder.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
         }
-        ActivityTerm gain =
-                farm.harvest().mass().over(termOr(farm.mortality()).complement());
+        ActivityTerm gain = farm.harvest().mass().over(termOr(farm.mortality()).complement());
         factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
     }
 
@@ -232,7 +231,6 @@ public final class InsectInventory {
                     Gap.OF_ENERGY,
                     "not counted: heat lost beyond the physical minimum");
         }
-        farmInventory.heat(
-                processing.carrier(), processing.water().term().times(background.factor(row.get())));
+        farmInventory.heat(processing.carrier(), processing.water().term().times(background.factor(row.get())));
     }
 }

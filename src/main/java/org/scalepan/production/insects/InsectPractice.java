@@ -37,7 +37,8 @@ final class InsectPractice {
 
     void remark() {
         farm.cycleDays().ifPresent(days -> usual("cycle-days", "a cycle of", days.central(), "days"));
-        farm.pairs().ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs.central(), "pairs per container"));
+        farm.pairs()
+                .ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs.central(), "pairs per container"));
         if (farm.harvest() instanceof Harvest.ByContainer container) {
             usual(
                     "harvest-per-container",
@@ -165,7 +166,9 @@ final class InsectPractice {
                             Remark.AGAINST_PHYSICS,
                             "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
                                     .formatted(
-                                            plain(container.kilogramsPerContainer().central()),
+                                            plain(container
+                                                    .kilogramsPerContainer()
+                                                    .central()),
                                             plain(larvae),
                                             plain(eggs),
                                             plain(farm.pairs().get().central())));

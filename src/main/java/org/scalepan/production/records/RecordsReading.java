@@ -58,9 +58,7 @@ final class RecordsReading {
                         .toList(),
                 numbers.number(body, RecordField.BUILDING),
                 numbers.number(body, RecordField.YARD),
-                body.objects("co_products", 20).stream()
-                        .map(this::coProduct)
-                        .toList(),
+                body.objects("co_products", 20).stream().map(this::coProduct).toList(),
                 numbers.number(body, RecordField.GRID_GHG),
                 FarmRecords.LISTS.stream().filter(body::isEmptyList).collect(Collectors.toUnmodifiableSet()));
     }

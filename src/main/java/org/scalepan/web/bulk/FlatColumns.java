@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.Nearest;
 import org.scalepan.input.FieldError;
+import org.scalepan.production.FieldKind;
 import org.scalepan.production.RecordField;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
@@ -37,12 +38,20 @@ final class FlatColumns {
     }
 
     /** One column: its name, the object or list it fills, the entry of the list (0 for none) and the field. */
-    private record RecordColumn(String name, String group, int entry, String field, boolean number, String owner) {
+    private record RecordColumn(
+            String name, String group, int entry, String field, boolean number, boolean range, String owner) {
         /** @param owner what all columns of one entry of a list have in common */
         RecordColumn {}
 
-        static RecordColumn of(String name, String group, int entry, String field, boolean number) {
-            return new RecordColumn(name, group, entry, field, number, entry == 0 ? group : group + "." + entry);
+        static RecordColumn of(String name, String group, int entry, String field, FieldKind kind) {
+            return new RecordColumn(
+                    name,
+                    group,
+                    entry,
+                    field,
+                    kind.isNumber(),
+                    kind == FieldKind.NUMBER,
+                    entry == 0 ? group : group + "." + entry);
         }
     }
 
@@ -83,14 +92,14 @@ final class FlatColumns {
         if (known.isEmpty()) {
             return Optional.empty();
         }
-        boolean number = known.get().kind().isNumber();
+        FieldKind kind = known.get().kind();
         if (counted.matches()) {
             return Optional.of(RecordColumn.of(
-                    name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), number));
+                    name, counted.group(1), Integer.parseInt(counted.group(2)), counted.group(3), kind));
         }
         int dot = name.indexOf('.');
         return Optional.of(
-                RecordColumn.of(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), number));
+                RecordColumn.of(name, dot < 0 ? "" : name.substring(0, dot), 0, name.substring(dot + 1), kind));
     }
 
     private static List<String> near(String name) {
@@ -121,16 +130,30 @@ final class FlatColumns {
             if (!column.number()) {
                 owner.put(column.field(), cell);
             } else {
-                double value = CellNumber.read(cell, decimal);
-                if (Double.isFinite(value)) {
-                    owner.put(column.field(), value);
-                } else {
-                    errors.add(FieldError.of(
-                            column.name(), column.name() + " must be a number such as 12" + decimal + "5"));
-                }
+                number(owner, column, cell).ifPresent(errors::add);
             }
         }
         return new FlatRow(records, errors, places);
+    }
+
+    /** Puts a number or a range into the records, or says what would be right. */
+    private Optional<FieldError> number(ObjectNode owner, RecordColumn column, String cell) {
+        double value = CellNumber.read(cell, decimal);
+        if (Double.isFinite(value)) {
+            owner.put(column.field(), value);
+            return Optional.empty();
+        }
+        double[] ends = column.range() ? CellNumber.readRange(cell, decimal) : new double[0];
+        if (ends.length == 0) {
+            String ranges = column.range() ? ", or a range such as 400..600 or 400..500..600" : "";
+            return Optional.of(FieldError.of(
+                    column.name(), column.name() + " must be a number such as 12" + decimal + "5" + ranges));
+        }
+        ArrayNode range = owner.putArray(column.field());
+        for (double end : ends) {
+            range.add(end);
+        }
+        return Optional.empty();
     }
 
     private static ObjectNode owner(ObjectNode records, RecordColumn column, Map<String, String> places) {

@@ -73,6 +73,7 @@ final class SensitivityView {
         node.put("kind", input.name().kind().id());
         node.put("name", input.name().words());
         node.set("rows", Json.texts(input.name().rows()));
+        Json.put(node, "field", input.name().field());
         share(node, "first_order", input.share().first(), input.share().firstStandardError());
         share(node, "total", input.share().total(), input.share().totalStandardError());
         input.swing().ifPresent(swing -> {

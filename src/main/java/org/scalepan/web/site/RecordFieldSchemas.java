@@ -47,20 +47,25 @@ final class RecordFieldSchemas {
     private static String schema(FieldDefinition field, String indent) {
         StringBuilder lines = new StringBuilder(indent + field.field() + ":\n");
         String inner = indent + "  ";
-        lines.append(inner).append("type: ").append(type(field.kind())).append('\n');
+        lines.append(inner).append(type(field.kind())).append('\n');
         lines.append(inner)
                 .append("description: ")
                 .append(quoted(field.description().orElseThrow()))
                 .append('\n');
         if (field.kind().isNumber()) {
-            lines.append(inner)
-                    .append("minimum: ")
-                    .append(SevenDigits.plain(field.least()))
-                    .append('\n');
-            lines.append(inner)
-                    .append("maximum: ")
-                    .append(SevenDigits.plain(field.most()))
-                    .append('\n');
+            String least = "minimum: " + SevenDigits.plain(field.least());
+            String most = "maximum: " + SevenDigits.plain(field.most());
+            lines.append(inner).append(least).append('\n');
+            lines.append(inner).append(most).append('\n');
+            if (field.kind() == FieldKind.NUMBER) {
+                // The ends of a range have the same limits.
+                lines.append(inner)
+                        .append("items: {")
+                        .append(least)
+                        .append(", ")
+                        .append(most)
+                        .append("}\n");
+            }
         } else if (!field.words().isEmpty()) {
             lines.append(inner).append("x-vocabulary: fixed\n");
             lines.append(inner)
@@ -89,9 +94,9 @@ final class RecordFieldSchemas {
 
     private static String type(FieldKind kind) {
         return switch (kind) {
-            case NUMBER -> "number";
-            case WHOLE_NUMBER -> "integer";
-            case TEXT, WORD -> "string";
+            case NUMBER -> "$ref: '#/components/schemas/RecordedNumber'";
+            case WHOLE_NUMBER -> "type: integer";
+            case TEXT, WORD -> "type: string";
         };
     }
 

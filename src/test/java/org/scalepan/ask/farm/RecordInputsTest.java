@@ -14,12 +14,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords;
-import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.Fed;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.herd.EnergyNeed;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
@@ -62,7 +62,10 @@ class RecordInputsTest {
                 RecordedNumber.known(0.05),
                 RecordedNumber.known(0.2),
                 Optional.of(new InsectFarm.Frass(
-                        RecordedNumber.known(500), RecordedNumber.known(0.03), Optional.of(InsectFarm.Fate.STORED), false)),
+                        RecordedNumber.known(500),
+                        RecordedNumber.known(0.03),
+                        Optional.of(InsectFarm.Fate.STORED),
+                        false)),
                 List.of(drying(600)),
                 Optional.of(InsectFarm.CoProductRule.ECONOMIC));
     }

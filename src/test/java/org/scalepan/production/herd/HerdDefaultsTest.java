@@ -203,11 +203,7 @@ class HerdDefaultsTest {
         Inventory inventory = herd("other-cattle", 1)
                 .ipcc("ipcc.asia")
                 .gives(AnimalKind.LIVE, 100)
-                .tier2(
-                        new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60),
-                        "large-areas",
-                        kind,
-                        Optional.empty())
+                .tier2(new EnergyNeed.Animal(300, 600, 0.5, 0, 0, 0, 0, 60), "large-areas", kind, Optional.empty())
                 .inventory();
 
         assertEquals(
@@ -479,13 +475,11 @@ class HerdDefaultsTest {
         EnergyNeed.Animal young = new EnergyNeed.Animal(300, 600, 0.9, 0, 0, 0, 0, 65);
         HerdRecordsFixture cattle = herd("other-cattle", 1).ipcc("ipcc.asia").gives(AnimalKind.LIVE, 100);
         double steer = Tally.yearly(
-                cattle.tier2(young, "stall", "castrates", Optional.empty())
-                        .inventory(),
+                cattle.tier2(young, "stall", "castrates", Optional.empty()).inventory(),
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC);
         double bull = Tally.yearly(
-                cattle.tier2(young, "stall", "intact-males", Optional.empty())
-                        .inventory(),
+                cattle.tier2(young, "stall", "intact-males", Optional.empty()).inventory(),
                 "enteric methane, Tier 2",
                 Flux.CH4_BIOGENIC);
 

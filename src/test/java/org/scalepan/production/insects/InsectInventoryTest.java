@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scalepan.production.RecordedNumber;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -28,6 +27,7 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.Gap;
 import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
@@ -490,18 +490,15 @@ class InsectInventoryTest {
         Optional<RecordedNumber> price = RecordedNumber.known(5);
 
         assertTrue(CoProductRule.ECONOMIC.obstacle(price, List.of(oil)).isEmpty());
-        assertTrue(CoProductRule.MASS
-                .obstacle(Optional.empty(), List.of(frass))
-                .isEmpty());
+        assertTrue(CoProductRule.MASS.obstacle(Optional.empty(), List.of(frass)).isEmpty());
         assertEquals(
                 "co_product_allocation",
                 CoProductRule.ECONOMIC
                         .obstacle(price, List.of(oil, frass))
                         .orElseThrow()
                         .field());
-        assertTrue(CoProductRule.ECONOMIC
-                .obstacle(Optional.empty(), List.of(oil))
-                .isPresent());
+        assertTrue(
+                CoProductRule.ECONOMIC.obstacle(Optional.empty(), List.of(oil)).isPresent());
         assertTrue(CoProductRule.ECONOMIC
                 .obstacle(RecordedNumber.known(0), List.of(oil))
                 .isPresent());

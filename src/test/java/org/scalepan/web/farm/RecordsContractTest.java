@@ -75,7 +75,9 @@ class RecordsContractTest {
     }
 
     private static void walk(Place place, List<Place> found) {
-        Description.Part schema = chosen(description.resolve(place.schema()), place.value());
+        Description.Part schema = Description.isRecordedNumber(place.schema().node())
+                ? place.schema()
+                : chosen(description.resolve(place.schema()), place.value());
         found.add(new Place(place.at(), place.value(), schema));
         if (place.value().isObject()) {
             place.value().properties().forEach(field -> {
@@ -254,6 +256,41 @@ class RecordsContractTest {
                 }
             });
             judge("a text at " + place.at(), with(records, place.at(), records.textNode("much")), faults);
+        }
+        assertNone(faults);
+    }
+
+    /** Every number may be a range, within the same limits; a year and the words of a question may not. */
+    @ParameterizedTest
+    @MethodSource("records")
+    void a_range_is_taken_where_the_description_has_one(ObjectNode records) {
+        List<String> faults = new ArrayList<>();
+        for (Place place : places(records)) {
+            if (!place.value().isNumber()) {
+                continue;
+            }
+            double least = JsonAt.number(place.schema().node(), "/minimum");
+            double most = JsonAt.number(place.schema().node(), "/maximum");
+            double value = JsonAt.number(place.value(), "");
+            double near = value < most ? Math.min(most, value + 0.01) : Math.max(least, value - 0.01);
+            double low = Math.min(value, near);
+            double high = Math.max(value, near);
+            for (double[] range : new double[][] {
+                {low, high},
+                {low, low, high},
+                {low, (low + high) / 2, high},
+                {low},
+                {low, low, high, high},
+                {least - 1, high},
+                {low, most * 1.01 + 1},
+                {least - 1, low, high}
+            }) {
+                ArrayNode list = records.arrayNode();
+                for (double end : range) {
+                    list.add(number(end));
+                }
+                judge(list + " at " + place.at(), with(records, place.at(), list), faults);
+            }
         }
         assertNone(faults);
     }

@@ -55,6 +55,11 @@ public final class Description {
         return root;
     }
 
+    /** True for a number of records: the shared schema of number or range, with the limits of the field beside it. */
+    public static boolean isRecordedNumber(JsonNode schema) {
+        return schema.has("$ref") && JsonAt.text(schema, "/$ref").endsWith("/RecordedNumber");
+    }
+
     /** A part of the description with its pointer, for failure messages. */
     public record Part(JsonPointer at, JsonNode node) {
         public Part child(String name) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.scalepan.JsonAt;
 import org.scalepan.input.Input;
 import org.scalepan.web.Reply;
@@ -289,6 +290,9 @@ final class RequestGenerator {
         }
 
         private JsonNode value(JsonNode written, String name, int depth) {
+            if (Description.isRecordedNumber(written)) {
+                return recorded(written);
+            }
             JsonNode schema = description.resolve(written);
             if (schema.has("const")) {
                 return schema.path("const");
@@ -311,6 +315,19 @@ final class RequestGenerator {
                 case "number" -> JSON.numberNode(number(schema));
                 default -> TextNode.valueOf(word(name));
             };
+        }
+
+        /** A number of records, now and then a range. */
+        private JsonNode recorded(JsonNode schema) {
+            if (chance(0.85)) {
+                return JSON.numberNode(number(schema));
+            }
+            ArrayNode range = JSON.arrayNode();
+            DoubleStream.generate(() -> number(schema))
+                    .limit(chance(0.5) ? 2 : 3)
+                    .sorted()
+                    .forEach(range::add);
+            return range;
         }
 
         private ObjectNode object(JsonNode schema, int depth) {

@@ -479,6 +479,39 @@ class FarmPageIT extends PageTest {
         assertEquals("false", feed.getAttribute("aria-invalid"));
     }
 
+    /** "Between 500 and 800 kg": the range is sent as it is written, stands in the link, and comes back from it. */
+    @Test
+    void a_range_is_computed_and_carried_by_the_link() {
+        openWith(LINK);
+        awaitFigure();
+        WebElement feed = browser.at("[name='feed.1.kg']");
+        feed.clear();
+        feed.sendKeys("500..800");
+        browser.await("a range in the link", () -> browser.run("return document.querySelector('#take').innerHTML")
+                .toString()
+                .contains("feed.1.kg=500..800"));
+        assertEquals("false", feed.getAttribute("aria-invalid"));
+        browser.await(
+                "the record among the shares of variance",
+                () -> browser.text("#said").contains("in the records of"));
+
+        openWith(LINK.replaceAll("feed\\.1\\.kg=[^&]*", "feed.1.kg=500..600..800") + "&mortality=0.1..0.2");
+        awaitFigure();
+        assertEquals("500..600..800", browser.at("[name='feed.1.kg']").getAttribute("value"));
+        assertEquals("10..20", browser.at("[name='mortality']").getAttribute("value"), "percent");
+    }
+
+    @Test
+    void a_range_that_falls_is_reported_at_its_field() {
+        openWith(LINK);
+        WebElement feed = browser.at("[name='feed.1.kg']");
+        feed.clear();
+        feed.sendKeys("800..500");
+
+        browser.await("a word at the field", () -> "true".equals(feed.getAttribute("aria-invalid")));
+        assertTrue(browser.text("#field-feed-1-kg-wrong").contains("400..600"), "an example of a range");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "false, false, en",
