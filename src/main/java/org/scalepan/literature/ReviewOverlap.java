@@ -23,10 +23,11 @@ final class ReviewOverlap {
     Optional<PublishedResult> reviewOf(Harmonised item) {
         return findings.stream()
                 .map(Harmonised::result)
-                .filter(review -> review.cited().check().isAtLeast(item.result().cited().check())
-                        && library.includedIn(review).stream()
-                                .anyMatch(included -> included.finding()
-                                        .equals(item.result().finding())))
+                .filter(review ->
+                        review.cited().check().isAtLeast(item.result().cited().check())
+                                && library.includedIn(review).stream()
+                                        .anyMatch(included -> included.finding()
+                                                .equals(item.result().finding())))
                 .findFirst();
     }
 

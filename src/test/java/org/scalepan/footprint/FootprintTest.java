@@ -53,7 +53,8 @@ class FootprintTest {
                 assertThrows(IllegalArgumentException.class, () -> of(1, 2, 3).dividedBy(of(1, 2)));
 
         assertEquals("footprints of different questions: 3 draws and 2", refusal.getMessage());
-        assertThrows(IllegalArgumentException.class, () -> of(1, 2).over(of(1, 2, 3)).bothWays(0.9));
+        assertThrows(
+                IllegalArgumentException.class, () -> of(1, 2).over(of(1, 2, 3)).bothWays(0.9));
     }
 
     private static Footprint measured(String indicator, String unit, FunctionalUnit per) {
@@ -79,7 +80,10 @@ class FootprintTest {
                         .getMessage());
         assertEquals(
                 0.5,
-                measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN).over(ghg).more().value());
+                measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)
+                        .over(ghg)
+                        .more()
+                        .value());
     }
 
     /** Below in two of four draws, equal in one, which counts half. */

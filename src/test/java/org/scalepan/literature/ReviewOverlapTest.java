@@ -39,7 +39,17 @@ class ReviewOverlapTest {
         return own.rowLike(
                         "results",
                         PRIMARY,
-                        Map.of("id", REVIEW, "finding", REVIEW, "scale", "review", "source", "poore-nemecek-2018", "check", grade))
+                        Map.of(
+                                "id",
+                                REVIEW,
+                                "finding",
+                                REVIEW,
+                                "scale",
+                                "review",
+                                "source",
+                                "poore-nemecek-2018",
+                                "check",
+                                grade))
                 .library();
     }
 

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Asked;
 import org.scalepan.Libraries;
@@ -210,8 +210,9 @@ class StudyHierarchyTest {
 
     private static Tenth ratio(String reference, String product, long seed, int draws) {
         CommonRandomNumbers random = new CommonRandomNumbers(seed, draws);
-        FootprintRatio ratio =
-                asked().some(reference).footprint(random).over(asked().some(product).footprint(random));
+        FootprintRatio ratio = asked().some(reference)
+                .footprint(random)
+                .over(asked().some(product).footprint(random));
         return new Tenth(ratio.exceeded(0.9), ratio.bothWays(0.8).forth().low());
     }
 

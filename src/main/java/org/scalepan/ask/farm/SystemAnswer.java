@@ -158,8 +158,8 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
                 SystemEstimate.of(library, question.system(), other.get(), question.credit(), sampling, random);
         return question.products().stream()
                 .map(product -> Estimating.estimate(library, product, other.get(), sampling, random))
-                .map(estimate -> Optional.of(
-                        new LandUseState(estimate, Ratio.between(own, estimate, sampling.coverage()))))
+                .map(estimate ->
+                        Optional.of(new LandUseState(estimate, Ratio.between(own, estimate, sampling.coverage()))))
                 .toList();
     }
 }

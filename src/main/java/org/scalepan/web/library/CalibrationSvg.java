@@ -72,11 +72,7 @@ final class CalibrationSvg {
             double x = across(left, row.coverage());
             if (row.coverage() != 0.9) {
                 drawing.text(
-                        x,
-                        TOP + SIDE + 18,
-                        SvgDrawing.QUIET,
-                        Anchor.MIDDLE,
-                        CalibrationView.percent(row.coverage()));
+                        x, TOP + SIDE + 18, SvgDrawing.QUIET, Anchor.MIDDLE, CalibrationView.percent(row.coverage()));
             }
             row.share().ifPresent(share -> {
                 drawing.line(x, up(row.fewestShare()), x, up(row.mostShare()), new Stroke(SvgDrawing.BAND, 7, ""));

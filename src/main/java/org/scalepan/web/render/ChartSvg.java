@@ -119,11 +119,7 @@ public final class ChartSvg {
     private void row(SvgDrawing drawing, Estimate row, int middle) {
         boolean reference = row.equals(brief.reference());
         drawing.text(
-                LABELS - 12,
-                middle + 4,
-                SvgDrawing.INK,
-                Anchor.END,
-                row.words() + (reference ? " (reference)" : ""));
+                LABELS - 12, middle + 4, SvgDrawing.INK, Anchor.END, row.words() + (reference ? " (reference)" : ""));
         Optional<Summary> summary = row.summary().filter(all -> all.low() > 0);
         if (summary.isEmpty()) {
             drawing.text(
@@ -144,8 +140,7 @@ public final class ChartSvg {
     }
 
     private void band(SvgDrawing drawing, Summary summary, int middle, String colour) {
-        drawing.bar(
-                at(summary.low()), middle - 7, at(summary.high()) - at(summary.low()), 14, 3, colour);
+        drawing.bar(at(summary.low()), middle - 7, at(summary.high()) - at(summary.low()), 14, 3, colour);
     }
 
     /** The interval of the average of such studies, where the band speaks of more than it. */
@@ -221,7 +216,6 @@ public final class ChartSvg {
     }
 
     private static WeighedMark mark(Evidence.PooledEvidence some, Study study, Harmonised finding) {
-        return new WeighedMark(
-                finding.central(), finding.result().cited().check(), some.weight(study, finding));
+        return new WeighedMark(finding.central(), finding.result().cited().check(), some.weight(study, finding));
     }
 }

@@ -62,8 +62,7 @@ public final class EstimateJson {
     /** What the interval speaks of: mean, study or farm, {@code records}, {@code practice} or {@code equal-weights}; empty where there is none. */
     public static Optional<String> intervalOf(Estimate estimate) {
         if (estimate instanceof SystemEstimate system) {
-            boolean figure =
-                    system.summary().isPresent() || system.firstOrder().isPresent();
+            boolean figure = system.summary().isPresent() || system.firstOrder().isPresent();
             return figure ? Optional.of("records") : Optional.empty();
         }
         if (estimate instanceof ModelledEstimate) {

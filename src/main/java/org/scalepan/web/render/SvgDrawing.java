@@ -46,9 +46,7 @@ public final class SvgDrawing {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\""
                         + " font-family=\"system-ui, sans-serif\" font-size=\"13\">",
-                width,
-                height,
-                Markup.text(words));
+                width, height, Markup.text(words));
         add("<title>%s</title>", Markup.text(words));
         add("<rect width=\"%d\" height=\"%d\" fill=\"%s\"/>", width, height, GROUND);
     }
@@ -61,55 +59,33 @@ public final class SvgDrawing {
     public void line(double x1, double y1, double x2, double y2, Stroke stroke) {
         add(
                 "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"%s/>",
-                number(x1),
-                number(y1),
-                number(x2),
-                number(y2),
-                stroke.attributes());
+                number(x1), number(y1), number(x2), number(y2), stroke.attributes());
     }
 
     /** @param round radius of the corners */
     public void bar(double x, double y, double width, double height, int round, String fill) {
         add(
                 "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\"%s fill=\"%s\"/>",
-                number(x),
-                number(y),
-                number(width),
-                number(height),
-                round == 0 ? "" : " rx=\"" + round + "\"",
-                fill);
+                number(x), number(y), number(width), number(height), round == 0 ? "" : " rx=\"" + round + "\"", fill);
     }
 
     public void square(double x, double y, double side, String fill, Stroke stroke) {
         add(
                 "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"%s/>",
-                number(x),
-                number(y),
-                number(side),
-                number(side),
-                fill,
-                stroke.attributes());
+                number(x), number(y), number(side), number(side), fill, stroke.attributes());
     }
 
     public void circle(double x, double y, double radius, String fill, Stroke stroke) {
         add(
                 "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\"%s/>",
-                number(x),
-                number(y),
-                number(radius),
-                fill,
-                stroke.attributes());
+                number(x), number(y), number(radius), fill, stroke.attributes());
     }
 
     /** @param y of the line on which the letters stand */
     public void text(double x, double y, String colour, Anchor anchor, String words) {
         add(
                 "<text x=\"%s\" y=\"%s\" fill=\"%s\" text-anchor=\"%s\">%s</text>",
-                number(x),
-                number(y),
-                colour,
-                anchor.name().toLowerCase(Locale.ROOT),
-                Markup.text(words));
+                number(x), number(y), colour, anchor.name().toLowerCase(Locale.ROOT), Markup.text(words));
     }
 
     /** The picture as a document of its own. */

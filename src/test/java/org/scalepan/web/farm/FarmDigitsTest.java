@@ -30,8 +30,9 @@ class FarmDigitsTest {
                 "mealworms-oonincx-deboer-2012"
             })
     void printed_ends_of_a_farm_hold_whatever_the_seed(String system) throws IOException {
-        ObjectNode request = (ObjectNode) JSON.readTree(Files.readString(Path.of("factors", "systems", system + ".json")))
-                .path("request");
+        ObjectNode request =
+                (ObjectNode) JSON.readTree(Files.readString(Path.of("factors", "systems", system + ".json")))
+                        .path("request");
         request.putArray("indicators").add("ghg").add("land");
         request.remove("compare");
 

@@ -48,8 +48,7 @@ class LandUseBesideFarmTest {
                 .at("/items/0/by_luc");
         JsonNode beside = chicken("", 0).at("/by_luc");
         for (String state : new String[] {"exclude", "include"}) {
-            assertEquals(
-                    compared.at("/" + state + "/footprint"), beside.at("/" + state + "/footprint"), state);
+            assertEquals(compared.at("/" + state + "/footprint"), beside.at("/" + state + "/footprint"), state);
             assertEquals(
                     JsonAt.number(compared, "/" + state + "/studies"), JsonAt.number(beside, "/" + state + "/studies"));
         }
