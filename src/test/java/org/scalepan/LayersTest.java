@@ -198,8 +198,10 @@ class LayersTest {
             .resideInAnyPackage("org.scalepan.production.herd..", "org.scalepan.production.insects..");
 
     @ArchTest
-    static final ArchRule herds_and_insects_do_not_know_each_other =
-            slices().matching("org.scalepan.production.(herd|insects)..").should().notDependOnEachOther();
+    static final ArchRule herds_and_insects_do_not_know_each_other = slices().matching(
+                    "org.scalepan.production.(herd|insects)..")
+            .should()
+            .notDependOnEachOther();
 
     @ArchTest
     static final ArchRule climate_and_heat_of_rooms_know_no_animals = noClasses()

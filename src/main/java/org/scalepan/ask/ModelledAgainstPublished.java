@@ -74,8 +74,8 @@ public record ModelledAgainstPublished(List<ComparedFarm> pairs) {
         List<ComparedFarm> pairs = new ArrayList<>();
         Sampling sampling = new Sampling(Sampling.DEFAULT_COVERAGE, Sampling.DEFAULT_DRAWS, Sampling.DEFAULT_SEED);
         for (ModelledFarm farm : ModelledFarms.of(library).all()) {
-            for (String id : INDICATORS) {
-                ComparisonBasis basis = basis(library, library.indicators().get(id), farm);
+            for (Indicator indicator : indicators(library)) {
+                ComparisonBasis basis = basis(library, indicator, farm);
                 ProductForm item = new ProductForm(
                         farm.inventory().output().product(),
                         farm.inventory().output().product().defaultForm());
@@ -83,14 +83,18 @@ public record ModelledAgainstPublished(List<ComparedFarm> pairs) {
                         Estimating.estimate(library, item, basis.withEvidence(EvidenceKind.PUBLISHED), sampling);
                 ModelledEstimate modelled = ModelledEstimate.of(library, item, basis, sampling, sampling.random());
                 // A publication that nobody can look up tests nothing.
-                if (published.summary().isPresent()
-                        && modelled.summary().isPresent()
-                        && !published.isUnciteable()) {
+                if (published.summary().isPresent() && modelled.summary().isPresent() && !published.isUnciteable()) {
                     pairs.add(compared(farm, basis, modelled, published));
                 }
             }
         }
         return new ModelledAgainstPublished(pairs);
+    }
+
+    private static List<Indicator> indicators(Library library) {
+        return INDICATORS.stream()
+                .flatMap(id -> Optional.<Indicator>ofNullable(library.indicators().get(id)).stream())
+                .toList();
     }
 
     private static ComparedFarm compared(

@@ -38,8 +38,11 @@ public record ModelledEstimate(
     /** The estimate by the reference farm that the basis names, or that its region stands for. */
     public static ModelledEstimate of(
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
-        return of(library, item, basis, farm -> SystemEstimate.of(
-                library, farm.inventory(), basis, false, sampling, random));
+        return of(
+                library,
+                item,
+                basis,
+                farm -> SystemEstimate.of(library, farm.inventory(), basis, false, sampling, random));
     }
 
     /** The same, without draws. */
@@ -149,8 +152,8 @@ public record ModelledEstimate(
     /** The worst check grade among its inputs and the factors that they are counted with. */
     @Override
     public Optional<Grade> lowestGrade(Library library) {
-        Optional<Grade> factors = system.filter(found -> found.system().isPresent())
-                .flatMap(found -> found.lowestGrade(library));
+        Optional<Grade> factors =
+                system.filter(found -> found.system().isPresent()).flatMap(found -> found.lowestGrade(library));
         Optional<Grade> inputs = farm.flatMap(ModelledFarm::lowestGrade);
         return factors.isPresent() && inputs.isPresent()
                 ? Optional.of(factors.get().isAtLeast(inputs.get()) ? inputs.get() : factors.get())

@@ -54,8 +54,7 @@ public sealed interface Side {
         }
 
         @Override
-        public Estimate on(
-                Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+        public Estimate on(Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
             return Estimating.asked(library, item, basis, sampling, random);
         }
 

@@ -96,7 +96,8 @@ class CitationsTest {
         List<String> ids = ids(citations);
         assertEquals(ids.size(), new HashSet<>(ids).size());
         assertEquals(List.of("dreyer-2021", "oonincx-deboer-2012"), ids.subList(0, 2));
-        assertTrue(ids.containsAll(((PublishedEstimate) comparison.reference()).evidence().sources()));
+        assertTrue(ids.containsAll(
+                ((PublishedEstimate) comparison.reference()).evidence().sources()));
     }
 
     @Test

@@ -96,11 +96,9 @@ public record Comparison(
 
     /** The figure of a product by the other kind of evidence than is asked for. */
     public Estimate ofOtherKind(Library library, Estimate estimate) {
-        ProductForm item = estimate instanceof ModelledEstimate modelled
-                ? modelled.item()
-                : ((PublishedEstimate) estimate).item();
-        return Estimating.asked(
-                library, item, question.basis().withOtherEvidence(), question.sampling());
+        ProductForm item =
+                estimate instanceof ModelledEstimate modelled ? modelled.item() : ((PublishedEstimate) estimate).item();
+        return Estimating.asked(library, item, question.basis().withOtherEvidence(), question.sampling());
     }
 
     /** Every estimate of this comparison once: the reference first. */

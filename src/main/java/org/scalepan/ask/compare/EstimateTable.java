@@ -40,8 +40,7 @@ public record EstimateTable(
      * @param lowestGrade id of the lowest check grade of what the figure rests on; empty without evidence
      * @param sourceIds ids of its sources
      */
-    public record QuotedRow(
-            ComparisonBasis basis, Estimate estimate, String lowestGrade, List<String> sourceIds) {
+    public record QuotedRow(ComparisonBasis basis, Estimate estimate, String lowestGrade, List<String> sourceIds) {
         public QuotedRow {
             sourceIds = List.copyOf(sourceIds);
         }
@@ -99,7 +98,6 @@ public record EstimateTable(
 
     /** The provenance of the estimates. */
     public Provenance grounds(Library library) {
-        return new Provenance(
-                library, rows.stream().map(QuotedRow::estimate).toList());
+        return new Provenance(library, rows.stream().map(QuotedRow::estimate).toList());
     }
 }

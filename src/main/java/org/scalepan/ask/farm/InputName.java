@@ -10,8 +10,8 @@ import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.footprint.CommonRandomNumbers;
-import org.scalepan.production.heating.RoomHeat;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.heating.RoomHeat;
 
 /**
  * What an uncertain input is called.

@@ -11,4 +11,5 @@ import org.scalepan.production.RecordedNumber;
  * @param insulation one of {@code uninsulated}, {@code lightly-insulated}, {@code well-insulated}; anything between them when absent
  * @param carrier energy carrier of the heat
  */
-public record Heating(RecordedNumber area, Optional<RecordedNumber> temperature, Optional<String> insulation, String carrier) {}
+public record Heating(
+        RecordedNumber area, Optional<RecordedNumber> temperature, Optional<String> insulation, String carrier) {}

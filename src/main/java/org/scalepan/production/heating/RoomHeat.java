@@ -118,8 +118,22 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
             RowSpan changes = envelope("air-changes");
             RowSpan height = span("room", "height");
             RowSpan air = span("air", "heat-capacity");
-            double least = loss(heating.area().least(), height.low(), walls.low(), roof.low(), floor.low(), changes.low(), air.low());
-            double most = loss(heating.area().most(), height.high(), walls.high(), roof.high(), floor.high(), changes.high(), air.high());
+            double least = loss(
+                    heating.area().least(),
+                    height.low(),
+                    walls.low(),
+                    roof.low(),
+                    floor.low(),
+                    changes.low(),
+                    air.low());
+            double most = loss(
+                    heating.area().most(),
+                    height.high(),
+                    walls.high(),
+                    roof.high(),
+                    floor.high(),
+                    changes.high(),
+                    air.high());
             rows.addAll(inside.rows());
             rows.addAll(gains.rows());
             double efficiency = efficiency();
@@ -131,7 +145,8 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                     new ArrayList<>(rows));
         }
 
-        private double loss(double area, double height, double walls, double roof, double floor, double changes, double capacity) {
+        private double loss(
+                double area, double height, double walls, double roof, double floor, double changes, double capacity) {
             return HeatDemand.lossCoefficient(
                     List.of(
                             new HeatDemand.Surface(area, roof),

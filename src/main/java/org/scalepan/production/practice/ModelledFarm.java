@@ -58,8 +58,7 @@ public record ModelledFarm(ReferenceFarm farm, EditableRecords records, Inventor
     /** The ids of the products that it is a farm of. */
     Stream<String> products() {
         return Stream.concat(
-                        Stream.of(farm.product()),
-                        farm.defaults().stream().map(ReferenceFarm.DefaultPlace::product))
+                        Stream.of(farm.product()), farm.defaults().stream().map(ReferenceFarm.DefaultPlace::product))
                 .distinct();
     }
 }

@@ -38,8 +38,7 @@ public final class ModelledFarms {
         List<String> faults = new ArrayList<>();
         for (ReferenceFarm farm : library.referenceFarms()) {
             Input system = system(farm);
-            Optional<EditableRecords> records =
-                    new SystemReading(library, keysDrawnTogether(farm)).notebook(system);
+            Optional<EditableRecords> records = new SystemReading(library, keysDrawnTogether(farm)).notebook(system);
             records.ifPresent(found -> farms.add(ModelledFarm.of(farm, found, found.inventory(library))));
             for (FieldError fault : system.faults()) {
                 faults.add("reference_farms/" + farm.id() + ".json: /system"
@@ -85,9 +84,8 @@ public final class ModelledFarms {
                 .toList();
         Optional<ModelledFarm> usual = climate.nearestFirst(region).stream()
                 .flatMap(place -> own.stream()
-                        .filter(farm -> farm.farm()
-                                .defaults()
-                                .contains(new ReferenceFarm.DefaultPlace(product.id(), place))))
+                        .filter(farm ->
+                                farm.farm().defaults().contains(new ReferenceFarm.DefaultPlace(product.id(), place))))
                 .findFirst();
         List<ModelledFarm> ordered = new ArrayList<>(own);
         usual.ifPresent(first -> {

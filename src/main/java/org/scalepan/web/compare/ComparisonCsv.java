@@ -124,9 +124,10 @@ final class ComparisonCsv {
         line.text(versus.map(found -> found.bound().id()).orElse(""));
         line.text(EstimateJson.intervalOf(estimate).orElse(""));
         line.text(comparison.question().basis().evidence().id());
-        line.text(estimate instanceof ModelledEstimate modelled
-                ? modelled.farm().map(farm -> farm.farm().id()).orElse("")
-                : "");
+        line.text(
+                estimate instanceof ModelledEstimate modelled
+                        ? modelled.farm().map(farm -> farm.farm().id()).orElse("")
+                        : "");
         line.end();
     }
 }

@@ -71,7 +71,9 @@ public final class ComparisonDocument {
                     comparison.versusUnderOtherLandUse(item));
         }
         StringBuilder words = new StringBuilder(sentences.estimate(item.estimate()));
-        item.estimate().missing().ifPresent(why -> words.append(" (").append(why).append(')'));
+        item.estimate()
+                .missing()
+                .ifPresent(why -> words.append(" (").append(why).append(')'));
         NoRatio.between(item.estimate(), comparison.reference())
                 .ifPresent(why ->
                         words.append(" There is no ratio: ").append(why.words()).append('.'));

@@ -68,8 +68,7 @@ final class ComparisonJson {
     private ObjectNode beside(ModelledEstimate modelled, String path, Map<String, Object> question) {
         ObjectNode node = ModelledEstimateView.body(library, modelled, sentences);
         if (modelled.summary().isPresent()) {
-            node.put(
-                    "question", ModelledEstimateView.otherKind(library, path, question, EvidenceKind.MODELLED));
+            node.put("question", ModelledEstimateView.otherKind(library, path, question, EvidenceKind.MODELLED));
         }
         return node;
     }
@@ -113,9 +112,7 @@ final class ComparisonJson {
 
     /** The figure and the ratio without and with land-use change, side by side. */
     private void byLandUse(
-            ObjectNode node,
-            Function<Comparison, Estimate> estimate,
-            Function<Comparison, Optional<Ratio>> versus) {
+            ObjectNode node, Function<Comparison, Estimate> estimate, Function<Comparison, Optional<Ratio>> versus) {
         comparison
                 .underOtherLandUse()
                 .ifPresent(other -> node.set(

@@ -21,9 +21,7 @@ final class TableJson {
     static ObjectNode tree(Library library, EstimateTable table, String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
         ArrayNode rows = node.putArray("rows");
-        table.rows()
-                .forEach(row -> rows.add(
-                        row(row, table, unseen(library, row, path, question))));
+        table.rows().forEach(row -> rows.add(row(row, table, unseen(library, row, path, question))));
         Envelope.close(node, table.grounds(library));
         return node;
     }

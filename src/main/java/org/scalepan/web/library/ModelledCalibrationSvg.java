@@ -24,7 +24,11 @@ final class ModelledCalibrationSvg {
     private final List<ComparedFarm> pairs;
     private final String words;
 
-    /** @param words the text alternative */
+    /**
+     * The picture of a table.
+     *
+     * @param words the text alternative
+     */
     ModelledCalibrationSvg(List<ComparedFarm> pairs, String words) {
         this.pairs = List.copyOf(pairs);
         this.words = words;
@@ -33,11 +37,21 @@ final class ModelledCalibrationSvg {
     String svg() {
         int height = TOP + pairs.size() * LINE + 58;
         SvgDrawing drawing = new SvgDrawing(WIDTH, height, words);
-        drawing.text(0, 18, SvgDrawing.INK, Anchor.START, "Reference farms, as multiples of the median of the studies of their product");
+        drawing.text(
+                0,
+                18,
+                SvgDrawing.INK,
+                Anchor.START,
+                "Reference farms, as multiples of the median of the studies of their product");
         for (double tick : new double[] {0.01, 0.1, 1, 10, 100}) {
             double x = across(tick);
             drawing.line(x, TOP - 10, x, height - 48, Stroke.thin(tick == 1 ? SvgDrawing.QUIET : SvgDrawing.GRID));
-            drawing.text(x, TOP - 16, SvgDrawing.QUIET, Anchor.MIDDLE, tick >= 1 ? Integer.toString((int) tick) : Double.toString(tick));
+            drawing.text(
+                    x,
+                    TOP - 16,
+                    SvgDrawing.QUIET,
+                    Anchor.MIDDLE,
+                    tick >= 1 ? Integer.toString((int) tick) : Double.toString(tick));
         }
         int line = 0;
         for (ComparedFarm pair : pairs) {

@@ -60,10 +60,13 @@ final class ModelledCalibrationView {
                 .filter(pair -> pair.agreement() == Agreement.WITHIN)
                 .count();
         long reached = exact.stream().filter(ComparedFarm::modelWithinStudies).count();
-        long bounds = table.pairs().size() - exact.size();
-        return "Of " + exact.size() + " reference farms and indicators that count all that is required, the median of the studies lies in the"
-                + " 90 % interval of the model in " + within + ", and the median of the model in the 90 % interval of the next study in "
-                + reached + "; " + bounds + " more are lower bounds. A model's interval holds what practice and factors leave open, not what"
+        int bounds = table.pairs().size() - exact.size();
+        return "Of " + exact.size()
+                + " reference farms and indicators that count all that is required, the median of the studies lies in the"
+                + " 90 % interval of the model in " + within
+                + ", and the median of the model in the 90 % interval of the next study in "
+                + reached + "; " + bounds
+                + " more are lower bounds. A model's interval holds what practice and factors leave open, not what"
                 + " studies differ by.";
     }
 
@@ -139,7 +142,8 @@ final class ModelledCalibrationView {
         for (ComparedFarm pair : table.pairs()) {
             rows.add(List.of(
                     pair.farm().farm().name(),
-                    pair.basis().indicator().unit() + " per " + pair.basis().per().words(),
+                    pair.basis().indicator().unit() + " per "
+                            + pair.basis().per().words(),
                     pair.modelled().bound().words()
                             + Sentences.interval(pair.modelled().summary().orElseThrow()),
                     Sentences.interval(pair.published().summary().orElseThrow()),
@@ -150,7 +154,14 @@ final class ModelledCalibrationView {
         return new Document.Builder()
                 .paragraph(text())
                 .add(new Block.TextTable(
-                        List.of("reference farm", "unit", "modelled", "published", "studies", "modelled ÷ published", "finding"),
+                        List.of(
+                                "reference farm",
+                                "unit",
+                                "modelled",
+                                "published",
+                                "studies",
+                                "modelled ÷ published",
+                                "finding"),
                         rows))
                 .link(permalink)
                 .untitled();

@@ -38,7 +38,16 @@ public final class ReferenceFarmRoutes {
     private static final String PATH = "/v1/reference-farms";
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
     private static final List<String> COLUMNS = List.of(
-            "id", "name", "product", "climate", "region", "scale", "lowest_grade", "default_for", "not_counted", "sentence");
+            "id",
+            "name",
+            "product",
+            "climate",
+            "region",
+            "scale",
+            "lowest_grade",
+            "default_for",
+            "not_counted",
+            "sentence");
 
     private static final ObjectMapper READER = new ObjectMapper();
 
@@ -107,9 +116,8 @@ public final class ReferenceFarmRoutes {
         Json.put(node, "lowest_grade", farm.lowestGrade().map(Grade::id));
         ArrayNode defaults = node.putArray("default_for");
         of.defaults()
-                .forEach(place -> defaults.addObject()
-                        .put("product", place.product())
-                        .put("climate", place.climate()));
+                .forEach(place ->
+                        defaults.addObject().put("product", place.product()).put("climate", place.climate()));
         ArrayNode uncounted = node.putArray("uncounted");
         of.uncounted()
                 .forEach(input -> uncounted
@@ -131,9 +139,7 @@ public final class ReferenceFarmRoutes {
             Json.put(one, "grade", input.grade().map(Grade::id));
             one.put("why", input.why());
             ArrayNode behind = one.putArray("rows");
-            input.rowIds()
-                    .forEach(id -> Optional.ofNullable(rows.get(id))
-                            .ifPresent(row -> behind.add(row(id, row))));
+            input.rowIds().forEach(id -> Optional.ofNullable(rows.get(id)).ifPresent(row -> behind.add(row(id, row))));
         }
         node.set("system", system(farm.farm()));
         return node;

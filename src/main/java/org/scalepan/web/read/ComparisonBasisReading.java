@@ -229,7 +229,8 @@ public final class ComparisonBasisReading {
         if (!input.isQuery()) {
             return Optional.empty();
         }
-        List<String> farms = library.referenceFarms().stream().map(ReferenceFarm::id).toList();
+        List<String> farms =
+                library.referenceFarms().stream().map(ReferenceFarm::id).toList();
         Optional<String> given = input.raw("system").map(id -> Input.asListed(id, farms));
         given.filter(id -> !farms.contains(id))
                 .ifPresent(id -> input.unclear(

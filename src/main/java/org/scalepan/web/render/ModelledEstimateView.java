@@ -82,8 +82,7 @@ public final class ModelledEstimateView {
     }
 
     /** Where the same question is asked of the other kind of evidence. */
-    public static String otherKind(
-            Library library, String path, Map<String, Object> question, EvidenceKind other) {
+    public static String otherKind(Library library, String path, Map<String, Object> question, EvidenceKind other) {
         Map<String, Object> changed = new LinkedHashMap<>(question);
         changed.put("evidence", other.id());
         return Permalink.of(library, path, changed);

@@ -98,19 +98,33 @@ class HeatedFarmTest {
 
     @Test
     void a_room_remembered_as_a_range_is_heated_from_its_least_to_its_most() {
-        RecordedNumber floor = RecordedNumber.between("records/invented/heating.room_m2", RecordField.HEATING_ROOM, 40, 60);
+        RecordedNumber floor =
+                RecordedNumber.between("records/invented/heating.room_m2", RecordField.HEATING_ROOM, 40, 60);
         RecordedNumber kept = RecordedNumber.between(
                 "records/invented/heating.temperature_c", RecordField.HEATING_TEMPERATURE, 26, 30);
-        RoomHeat range = heat("norway", new Heating(floor, Optional.of(kept), Optional.of("uninsulated"), "grid-electricity"));
+        RoomHeat range =
+                heat("norway", new Heating(floor, Optional.of(kept), Optional.of("uninsulated"), "grid-electricity"));
 
         assertEquals(
-                heat("norway", new Heating(RecordedNumber.of(40), RecordedNumber.known(26), Optional.of("uninsulated"), "grid-electricity"))
+                heat(
+                                "norway",
+                                new Heating(
+                                        RecordedNumber.of(40),
+                                        RecordedNumber.known(26),
+                                        Optional.of("uninsulated"),
+                                        "grid-electricity"))
                         .low(),
                 range.low(),
                 1e-6,
                 "MJ a year");
         assertEquals(
-                heat("norway", new Heating(RecordedNumber.of(60), RecordedNumber.known(30), Optional.of("uninsulated"), "grid-electricity"))
+                heat(
+                                "norway",
+                                new Heating(
+                                        RecordedNumber.of(60),
+                                        RecordedNumber.known(30),
+                                        Optional.of("uninsulated"),
+                                        "grid-electricity"))
                         .high(),
                 range.high(),
                 1e-6,
