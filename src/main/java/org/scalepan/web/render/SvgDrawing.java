@@ -41,7 +41,11 @@ public final class SvgDrawing {
         }
     }
 
-    /** @param words the text alternative of the picture */
+    /**
+     * An empty picture.
+     *
+     * @param words the text alternative of the picture
+     */
     public SvgDrawing(int width, int height, String words) {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\""
@@ -62,7 +66,11 @@ public final class SvgDrawing {
                 number(x1), number(y1), number(x2), number(y2), stroke.attributes());
     }
 
-    /** @param round radius of the corners */
+    /**
+     * A filled rectangle.
+     *
+     * @param round radius of the corners
+     */
     public void bar(double x, double y, double width, double height, int round, String fill) {
         add(
                 "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\"%s fill=\"%s\"/>",
@@ -81,7 +89,11 @@ public final class SvgDrawing {
                 number(x), number(y), number(radius), fill, stroke.attributes());
     }
 
-    /** @param y of the line on which the letters stand */
+    /**
+     * One line of text.
+     *
+     * @param y of the line on which the letters stand
+     */
     public void text(double x, double y, String colour, Anchor anchor, String words) {
         add(
                 "<text x=\"%s\" y=\"%s\" fill=\"%s\" text-anchor=\"%s\">%s</text>",
