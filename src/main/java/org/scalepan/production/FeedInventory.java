@@ -1,6 +1,5 @@
 package org.scalepan.production;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,7 +34,7 @@ final class FeedInventory {
     private final InventoryBuilder builder;
     private final Optional<String> region;
     private final SoldByProducts soldByProducts;
-    private final List<ActivityTerm> nitrogen = new ArrayList<>();
+    private final FeedContent.RecordSum nitrogen = new FeedContent.RecordSum();
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();

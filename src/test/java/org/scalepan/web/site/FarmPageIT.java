@@ -487,9 +487,11 @@ class FarmPageIT extends PageTest {
         WebElement feed = browser.at("[name='feed.1.kg']");
         feed.clear();
         feed.sendKeys("500..800");
-        browser.await("a range in the link", () -> browser.run("return document.querySelector('#take').innerHTML")
-                .toString()
-                .contains("feed.1.kg=500..800"));
+        browser.await(
+                "a range in the link",
+                () -> browser.run("return document.querySelector('#take').innerHTML")
+                        .toString()
+                        .contains("feed.1.kg=500..800"));
         assertEquals("false", feed.getAttribute("aria-invalid"));
         browser.await(
                 "the record among the shares of variance",
