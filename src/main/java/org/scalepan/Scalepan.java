@@ -11,6 +11,7 @@ import java.util.concurrent.CountDownLatch;
 import org.scalepan.factors.loading.FactorFiles;
 import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
+import org.scalepan.production.practice.ModelledFarms;
 import org.scalepan.web.server.Settings;
 import org.scalepan.web.server.WebServer;
 
@@ -41,13 +42,12 @@ public final class Scalepan {
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
         LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
         if (load instanceof LibraryLoad.Broken broken) {
-            broken.faults().stream().limit(MOST_FAULTS).forEach(System.err::println);
-            if (broken.faults().size() > MOST_FAULTS) {
-                System.err.println("... and " + (broken.faults().size() - MOST_FAULTS) + " more");
-            }
-            System.err.println(counted(broken.faults().size(), "fault") + " in the factor library; not started");
-            System.exit(BROKEN_LIBRARY);
+            refuse(broken.faults());
         } else if (load instanceof LibraryLoad.Loaded loaded) {
+            List<String> farms = ModelledFarms.of(loaded.library()).faults();
+            if (!farms.isEmpty()) {
+                refuse(farms);
+            }
             WebServer server = new WebServer(loaded.library(), settings.deployment());
             try {
                 server.start(settings.host(), settings.port());
@@ -65,6 +65,15 @@ public final class Scalepan {
             // The main thread waits, because some tools stop the service when it ends.
             new CountDownLatch(1).await();
         }
+    }
+
+    private static void refuse(List<?> faults) {
+        faults.stream().limit(MOST_FAULTS).forEach(System.err::println);
+        if (faults.size() > MOST_FAULTS) {
+            System.err.println("... and " + (faults.size() - MOST_FAULTS) + " more");
+        }
+        System.err.println(counted(faults.size(), "fault") + " in the factor library; not started");
+        System.exit(BROKEN_LIBRARY);
     }
 
     private static void leave(WebServer server) {

@@ -30,7 +30,7 @@ export function notebook({ sentence, more }, words, changed) {
   /** The unit of an amount: fixed, or that of the choice beside it. */
   function unitOf(spec, path) {
     const [amount, choice] = measuredBy[spec.unit] ?? [];
-    if (!amount) return t(`farm.unit.${spec.unit}`);
+    if (!amount) return spec.unit === "" ? "" : has(`farm.unit.${spec.unit}`) ? t(`farm.unit.${spec.unit}`) : spec.unit;
     const chosen = words[spec.unit].get(input(path.slice(0, -amount.length) + choice)?.value);
     return chosen ? t("farm.unit-a-year", { unit: name("measure", chosen.unit.replace(/\W/g, ""), chosen.unit) }) : "";
   }
@@ -59,20 +59,27 @@ export function notebook({ sentence, more }, words, changed) {
   const idOf = (path) => `field-${path.replaceAll(".", "-")}`;
   const keyOf = (path) => path.replace(/^hens\.(?!heads|yield)/, "").replace(/\.\d+\./, ".");
 
-  function notes(path) {
+  /** What the page says of a field; of one that it does not know, what the service says. */
+  function notes(path, description) {
     const key = `farm.help.${keyOf(path)}`;
+    const words = has(key) ? t(key) : has(`farm.field.${keyOf(path)}`) ? null : description;
     return {
-      help: has(key) ? el("small", { id: `${idOf(path)}-help`, class: "help" }, t(key)) : null,
+      help: words ? el("small", { id: `${idOf(path)}-help`, class: "help" }, words) : null,
       wrong: el("small", { id: `${idOf(path)}-wrong`, class: "wrong" }),
-      described: `${has(key) ? `${idOf(path)}-help ` : ""}${idOf(path)}-wrong`,
+      described: `${words ? `${idOf(path)}-help ` : ""}${idOf(path)}-wrong`,
     };
+  }
+
+  function labelOf(path) {
+    const key = `farm.field.${keyOf(path)}`;
+    return has(key) ? t(key) : capital(keyOf(path).replace(/[._]/g, " "));
   }
 
   /** One field with its name, its unit, its help and its error message. */
   function field(spec, path) {
-    const { help, wrong, described } = notes(path);
+    const { help, wrong, described } = notes(path, spec.description);
     return el("div", { class: "field", "data-goes-with": spec.goesWith?.join(" ") },
-      el("label", { for: idOf(path) }, t(`farm.field.${keyOf(path)}`)),
+      el("label", { for: idOf(path) }, labelOf(path)),
       el("span", { class: "with-unit" }, control(spec, path, described),
         spec.kind === "number" ? el("span", { class: "unit", "data-unit-of": path }, unitOf(spec, path)) : null),
       help, wrong);
@@ -89,7 +96,7 @@ export function notebook({ sentence, more }, words, changed) {
     const [ingredient, feed, burden] = lists.feed.fields;
     const [carrier, amount] = lists.energy.fields;
     const slots = {
-      harvest: () => slot({ kind: "number", unit: "kg" }, "harvest.kg_per_year"), product: () => slot({ kind: "choice" }, "product"),
+      harvest: () => slot({ kind: "number", unit: "kg live a year" }, "harvest.kg_per_year"), product: () => slot({ kind: "choice" }, "product"),
       feed: () => slot(feed, "feed.1.kg"), ingredient: () => slot(ingredient, "feed.1.ingredient"),
       energy: () => slot(amount, "energy.1.amount"), unit: () => el("span", { "data-unit-of": "energy.1.amount", "data-bare": true }),
       carrier: () => slot(carrier, "energy.1.carrier"), region: () => slot({ kind: "choice", from: "regions" }, "region"),

@@ -1,30 +1,84 @@
-// What the records of a year can hold, field by field, and the two shapes they come in: flat names, as the form, a link and bulk tables
-// write them (`feed.1.kg`; a range is a list of numbers, in a link `400..600`), and nested, as the service reads them. Everything under `hens.` is a flock that the farm is compared with.
-const num = (path, unit, more = {}) => ({ path, kind: "number", unit, ...more });
-const pick = (path, from, more = {}) => ({ path, kind: "choice", from, ...more });
-const text = (path) => ({ path, kind: "text" });
+// What the records of a year can hold and in which order the page asks for it, and the two shapes they come in: flat names, as the form, a
+// link and bulk tables write them (`feed.1.kg`), and nested, as the service reads them. What a field is (its kind, its unit, the words it
+// may be) comes from the service's table of fields; a field of farms that is in no group here stands in the last one. Everything under
+// `hens.` is a flock that the farm is compared with.
 
-/** Lists of the records: their fields, those seldom needed, and the one without which a line is not counted. */
-export const lists = {
-  feed: {
-    fields: [pick("ingredient", "ingredients"), num("kg", "kg"), pick("burden", ["economic", "mass", "burden-free", "displaced"])],
-    seldom: [pick("displaces", "ingredients", { goesWith: ["burden", "displaced", "burden-free"] }),
-      num("displaced_kg_per_kg", "kgperkg", { goesWith: ["burden", "displaced", "burden-free"] }), num("moisture", "percent"),
-      num("ghg_per_kg", "ghgperkg"), num("land_per_kg", "landperkg"), num("energy_per_kg", "mjperkg"), num("water_per_kg", "m3perkg")],
-    needs: "kg",
-  },
-  energy: { fields: [pick("carrier", "energy-carriers"), num("amount", "energy-carriers")], seldom: [pick("for", ["farm", "processing"])], needs: "amount" },
-  transport: { fields: [pick("mode", "transport-modes"), num("tonne_km", "transport-modes")], needs: "tonne_km" },
-  materials: { fields: [pick("material", "materials"), num("kg", "kgkept"), num("years", "years")], needs: "kg" },
-  co_products: { fields: [text("name"), num("kg", "kg"), num("price_per_kg", "price")], needs: "kg" },
-  processing: { fields: [pick("step", "processing-steps"), num("water_kg", "kg"), pick("carrier", "energy-carriers"), num("kwh_per_kg", "kwhperkg")], needs: "water_kg" },
-  manure: { fields: [pick("system", "manure-systems"), num("share", "percent")], needs: "share" },
+/** Lists of the records: the fields of a line in order, those seldom needed, and the one without which a line is not counted. */
+const lines = {
+  feed: { fields: ["ingredient", "kg", "burden"], seldom: ["displaces", "displaced_kg_per_kg", "moisture"], needs: "kg" },
+  energy: { fields: ["carrier", "amount"], seldom: ["for"], needs: "amount" },
+  transport: { fields: ["mode", "tonne_km"], needs: "tonne_km" },
+  materials: { fields: ["material", "kg", "years"], needs: "kg" },
+  co_products: { fields: ["name", "kg", "price_per_kg"], needs: "kg" },
+  processing: { fields: ["step", "water_kg", "carrier", "kwh_per_kg"], needs: "water_kg" },
+  manure: { fields: ["system", "share"], needs: "share" },
 };
+
+/** Fields of a line that are asked only beside some values of another. */
+const beside = {
+  "feed.#.displaces": ["burden", "displaced", "burden-free"],
+  "feed.#.displaced_kg_per_kg": ["burden", "displaced", "burden-free"],
+};
+
+/** The form below the sentence: a group has fields and names of lists. */
+const order = [
+  ["harvest", ["harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year", "harvest.larvae", "harvest.larvae_per_kg",
+    "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
+  ["feed", "feed"],
+  ["energy", ["grid_ghg_per_kwh"], "energy"],
+  ["heating", ["heating.room_m2", "heating.temperature_c", "heating.insulation", "heating.carrier"]],
+  ["site", ["water_m3", "building_m2", "yard_m2"], "transport"],
+  ["materials", "materials"],
+  ["frass", ["frass.fate", "frass.kg", "frass.nitrogen", "frass.credited"]],
+  ["processing", "processing"],
+  ["sold", ["form", "sold_kg", "price_per_kg", "co_product_allocation", "year", "name"], "co_products"],
+  ["other", []],
+  ["hens", ["hens.heads", "hens.yield.eggs_kg", "hens.yield.live_kg", "hens.breeding_stock"], "hens.feed", "hens.energy",
+    ["hens.water_m3", "hens.building_m2", "hens.yard_m2", "hens.climate", "hens.region", "hens.name"], "hens.manure", "hens.transport", "hens.materials"],
+];
+
+/** What the sentence above the groups asks for, and what the page says itself. */
+const elsewhere = ["kind", "product", "region", "harvest.kg_per_year"];
+
+/** The choice that determines the unit of the amount beside it. */
+export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
+const measured = { "energy.#.amount": "energy-carriers", "transport.#.tonne_km": "transport-modes" };
+
+/** The lists as the form asks for them, once the service's table of fields is learnt. */
+export let lists = {};
+
+/** The groups as the form asks for them. */
+export let groups = [];
+
+/** Learns the service's table of fields. */
+export function learnFields(table) {
+  const known = new Map(table.map((field) => [field.path, field]));
+  const spec = (path, from = path.replace(/^hens\./, "")) => {
+    const { kind, unit, most, words, list, description } = known.get(from);
+    if (kind === "text") return { path, kind };
+    if (kind === "word") return { path, kind: "choice", from: words ?? list.replace("/v1/", ""), goesWith: beside[from], description };
+    const share = kind === "number" && (unit === "kg N per kg" || (unit === "" && most <= 1));
+    return { path, kind: "number", unit: measured[from] ?? (share ? "percent" : unit), goesWith: beside[from], description };
+  };
+  lists = Object.fromEntries(Object.entries(lines).map(([list, { fields, seldom = [], needs }]) => {
+    const own = table.filter(({ path }) => path.startsWith(`${list}.#.`)).map(({ path }) => path.slice(list.length + 3));
+    const rest = own.filter((field) => !fields.includes(field) && !seldom.includes(field));
+    const specs = (names) => names.map((name) => spec(name, `${list}.#.${name}`));
+    const more = specs([...seldom, ...rest]);
+    return [list, { fields: specs(fields), needs, ...(more.length ? { seldom: more } : {}) }];
+  }));
+  const asked = [...elsewhere, ...order.flatMap(([, ...parts]) => parts.flat())];
+  const rest = table.filter(({ path, system }) => system !== "herd" && !path.includes("#") && !asked.includes(path)).map(({ path }) => path);
+  groups = order.map(([group, ...parts]) => [group, ...parts.map((part) => (Array.isArray(part) ? (group === "other" ? rest : part).map((path) => spec(path)) : part))])
+    .filter(([, ...parts]) => parts.some((part) => part.length > 0));
+}
 
 /** Fields that require others: the given field (one value of it, or all but one), and the required ones. */
 export const together = [
   { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
   { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "heating.room_m2", needs: ["heating.carrier", "region"] },
+  { given: "heating.carrier", needs: ["heating.room_m2"] },
   { given: "form", unless: "fresh", needs: ["sold_kg"] },
   { given: "co_product_allocation", only: "economic", needs: ["price_per_kg"] },
 ];
@@ -44,27 +98,6 @@ export function isNeeded(list, field, ingredient, burden) {
 
 /** The lists whose first line is in the sentence. */
 export const begun = ["feed", "energy"];
-
-/** The choice that determines the unit of the amount beside it. */
-export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
-
-/** The form below the sentence: a group has fields and names of lists. */
-export const groups = [
-  ["harvest", [num("harvest.containers", "count"), num("harvest.kg_per_container", "kgeach"), num("harvest.cycles_per_year", "ayear"),
-    num("harvest.larvae", "ayear"), num("harvest.larvae_per_kg", "perkg"), num("kept_for_breeding", "percent"), num("mortality", "percent"),
-    num("cycle_days", "days"), num("pairs_stocked", "eachbox")]],
-  ["feed", "feed"],
-  ["energy", [num("grid_ghg_per_kwh", "ghgperkwh")], "energy"],
-  ["site", [num("water_m3", "m3"), num("building_m2", "m2"), num("yard_m2", "m2")], "transport"],
-  ["materials", "materials"],
-  ["frass", [pick("frass.fate", ["stored", "spread"]), num("frass.kg", "kg"), num("frass.nitrogen", "percent"), pick("frass.credited", ["no", "yes"])]],
-  ["processing", "processing"],
-  ["sold", [pick("form", "forms"), num("sold_kg", "kg"), num("price_per_kg", "price"), pick("co_product_allocation", ["none", "mass", "economic"]), num("year", "year"), text("name")],
-    "co_products"],
-  ["hens", [num("hens.heads", "hens"), num("hens.yield.eggs_kg", "kg"), num("hens.yield.live_kg", "kg"), pick("hens.breeding_stock", ["included", "bought-in", "none"])], "hens.feed", "hens.energy",
-    [num("hens.water_m3", "m3"), num("hens.building_m2", "m2"), num("hens.yard_m2", "m2"), pick("hens.climate", "climates"), pick("hens.region", "regions"), text("hens.name")],
-    "hens.manure", "hens.transport", "hens.materials"],
-];
 
 /** The list of a flat name, with its line: `hens.feed.2.kg` is line 2 of `hens.feed`. */
 export function lineOf(path) {

@@ -4,7 +4,7 @@ import { byId as at, calm, el, fill } from "./dom.js";
 import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
-import { flattened, linked, systems } from "./farm-records.js";
+import { flattened, learnFields, linked, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
 import { capital, figure, interval, name, share, small, t, the, unit } from "./i18n.js";
@@ -282,7 +282,8 @@ function controls() {
 async function start() {
   frame();
   document.title = t("farm.page");
-  const known = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps", "forms", "climates", "manure-systems");
+  const known = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps", "forms", "climates", "manure-systems", "record-fields");
+  learnFields(known["record-fields"]);
   words = Object.fromEntries(Object.entries(known).map(([list, items]) => [list, byId(items)]));
   book = notebook({ sentence: at("said-year"), more: at("more") }, words, calm(350, compute));
   view = farmPicture(at("chart"));

@@ -117,7 +117,9 @@ public final class Asked {
                 protein,
                 capped,
                 strict,
-                of);
+                of,
+                org.scalepan.ask.EvidenceKind.PUBLISHED,
+                java.util.Optional.empty());
     }
 
     /** A product in its usual form, or as {@code product:form}. */

@@ -198,8 +198,21 @@ class LayersTest {
             .resideInAnyPackage("org.scalepan.production.herd..", "org.scalepan.production.insects..");
 
     @ArchTest
-    static final ArchRule herds_and_insects_do_not_know_each_other =
-            slices().matching("org.scalepan.production.(*)..").should().notDependOnEachOther();
+    static final ArchRule herds_and_insects_do_not_know_each_other = slices().matching(
+                    "org.scalepan.production.(herd|insects)..")
+            .should()
+            .notDependOnEachOther();
+
+    @ArchTest
+    static final ArchRule climate_and_heat_of_rooms_know_no_animals = noClasses()
+            .that()
+            .resideInAnyPackage("org.scalepan.production.climate..", "org.scalepan.production.heating..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.scalepan.production.herd..",
+                    "org.scalepan.production.insects..",
+                    "org.scalepan.production.records..");
 
     @ArchTest
     static final ArchRule the_ground_knows_no_json = noClasses()

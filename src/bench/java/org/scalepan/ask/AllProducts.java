@@ -35,7 +35,9 @@ public final class AllProducts {
                 ProteinBasis.CRUDE,
                 true,
                 false,
-                IntervalOf.STUDY);
+                IntervalOf.STUDY,
+                org.scalepan.ask.EvidenceKind.PUBLISHED,
+                java.util.Optional.empty());
     }
 
     private static final List<ProductForm> SPEAKING = LIBRARY.products().values().stream()

@@ -19,6 +19,8 @@ import org.scalepan.literature.PoolQuestion;
  * @param pinned ids of the only eligible sources; empty for all
  * @param excluded ids of excluded sources
  * @param of what the interval of a pooled side speaks of; a computed side does not know it
+ * @param evidence which kind of evidence about products is asked for
+ * @param system id of the reference farm asked for; the one that the region stands for when absent
  * @param strict whether results under another warming set that cannot be converted are left out
  */
 @RecordBuilder
@@ -35,7 +37,9 @@ public record ComparisonBasis(
         ProteinBasis protein,
         boolean qualityCapped,
         boolean strict,
-        IntervalOf of)
+        IntervalOf of,
+        EvidenceKind evidence,
+        Optional<String> system)
         implements ComparisonBasisBuilder.With {
     public ComparisonBasis {
         pinned = Set.copyOf(pinned);
@@ -45,6 +49,11 @@ public record ComparisonBasis(
     /** The same basis with land-use change the other way round; empty for what has none. */
     public Optional<ComparisonBasis> withOtherLandUse() {
         return indicator.isWarming() ? Optional.of(withLuc(luc.other())) : Optional.empty();
+    }
+
+    /** The same basis with the other kind of evidence. */
+    public ComparisonBasis withOtherEvidence() {
+        return withEvidence(evidence.other());
     }
 
     /** The question to the literature about one product. */

@@ -3,6 +3,9 @@ package org.scalepan.ask;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -11,7 +14,7 @@ import org.scalepan.literature.IntervalOf;
 import org.scalepan.uncertainty.Summary;
 
 /** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
-public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
+public sealed interface Estimate permits PublishedEstimate, SystemEstimate, ModelledEstimate {
     /** What it is called in a sentence. */
     String words();
 
@@ -26,6 +29,33 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
 
     /** The figure drawn again with other random numbers, when there is evidence. */
     Optional<Footprint> drawn(CommonRandomNumbers random);
+
+    /** The form of the product. */
+    String form();
+
+    /** How many studies speak; none where records or practice do. */
+    default int studies() {
+        return 0;
+    }
+
+    /** How many published numbers are used. */
+    default int results() {
+        return 0;
+    }
+
+    /** The region whose results or practice are used; empty where there is no figure, and of somebody's records. */
+    default Optional<String> regionUsed() {
+        return Optional.empty();
+    }
+
+    /** The worst check grade of what the figure rests on; empty where there is none. */
+    Optional<Grade> lowestGrade(Library library);
+
+    /** Ids of the sources of the figure. */
+    default List<String> sources(Library library) {
+        return new Provenance(library, List.of(this))
+                .references().stream().map(Reference::id).toList();
+    }
 
     /** Why there is no figure. */
     Optional<String> missing();
@@ -79,7 +109,7 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate {
     }
 
     private static Optional<String> energyOfPublication(Estimate computed, Estimate printed) {
-        return computed instanceof SystemEstimate && printed instanceof PublishedEstimate published
+        return !(computed instanceof PublishedEstimate) && printed instanceof PublishedEstimate published
                 ? published
                         .energyKind()
                         .filter(kind -> !kind.mayStandBesideTotal())

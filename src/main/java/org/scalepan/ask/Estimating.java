@@ -19,7 +19,20 @@ import org.scalepan.literature.Unused;
 public final class Estimating {
     private Estimating() {}
 
-    /** The estimate for one product on a basis. */
+    /** The estimate for one product by the kind of evidence that the basis asks for. */
+    public static Estimate asked(
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+        return basis.evidence() == EvidenceKind.MODELLED
+                ? ModelledEstimate.of(library, item, basis, sampling, random)
+                : estimate(library, item, basis, sampling, random);
+    }
+
+    /** The same, drawn for itself alone. */
+    public static Estimate asked(Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
+        return asked(library, item, basis, sampling, sampling.random());
+    }
+
+    /** The estimate for one product on a basis, from publications. */
     public static PublishedEstimate estimate(
             Library library, ProductForm item, ComparisonBasis basis, Sampling sampling) {
         return estimate(library, item, basis, sampling, sampling.random());

@@ -62,6 +62,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         if (!published.isEmpty()) {
             warnings.addAll(Warnings.of(library, published));
         }
+        modelledFarms().ifPresent(warnings::add);
         if (!published.isEmpty() && inventories().findAny().isPresent()) {
             warnings.add(new Warning(
                     "computed-beside-published",
@@ -70,6 +71,23 @@ public record Provenance(Library library, List<Estimate> estimates) {
                     List.of()));
         }
         return warnings;
+    }
+
+    /** What figures modelled from practice are, and are not. */
+    private Optional<Warning> modelledFarms() {
+        List<String> farms = modelled()
+                .flatMap(estimate -> estimate.farm().stream())
+                .map(farm -> farm.farm().id())
+                .distinct()
+                .toList();
+        return farms.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        "modelled",
+                        "Figures of reference farms are computed from published practice by the rules that records are computed by: what a"
+                                + " typical farm of that kind would give. They are no studies, no measurements of a farm, and are never"
+                                + " pooled with studies.",
+                        farms));
     }
 
     /** Farms that sell dried larvae or meal and record nothing done after the harvest, where the boundary includes it. */
@@ -150,6 +168,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
             inventory.remarks().forEach(remark -> rows.addAll(remark.rows()));
             inventory.displacedUse().ifPresent(use -> use.flows().forEach(flow -> rows.addAll(flow.rows())));
         });
+        modelled().flatMap(estimate -> estimate.farm().stream()).forEach(farm -> rows.addAll(farm.rows()));
         if (!rows.isEmpty()) {
             cite(rows, citations);
         }
@@ -176,7 +195,18 @@ public record Provenance(Library library, List<Estimate> estimates) {
     }
 
     private Stream<SystemEstimate> systems() {
-        return estimates.stream().filter(SystemEstimate.class::isInstance).map(SystemEstimate.class::cast);
+        return estimates.stream().flatMap(Provenance::system);
+    }
+
+    private static Stream<SystemEstimate> system(Estimate estimate) {
+        if (estimate instanceof ModelledEstimate modelled) {
+            return modelled.system().stream();
+        }
+        return estimate instanceof SystemEstimate system ? Stream.of(system) : Stream.empty();
+    }
+
+    private Stream<ModelledEstimate> modelled() {
+        return estimates.stream().filter(ModelledEstimate.class::isInstance).map(ModelledEstimate.class::cast);
     }
 
     private Stream<Inventory> inventories() {

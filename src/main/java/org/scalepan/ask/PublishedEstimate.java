@@ -117,7 +117,7 @@ public record PublishedEstimate(
         return evidence instanceof Evidence.PooledEvidence some ? some.energyKind() : Optional.empty();
     }
 
-    /** How many studies speak. */
+    @Override
     public int studies() {
         return evidence instanceof Evidence.PooledEvidence some ? some.studies().size() : 0;
     }
@@ -130,6 +130,21 @@ public record PublishedEstimate(
                                 .anyMatch(finding -> finding.result().cited().check() == Grade.MEMORY))
                         .count()
                 : 0;
+    }
+
+    @Override
+    public Optional<Grade> lowestGrade(Library library) {
+        return lowestGrade();
+    }
+
+    @Override
+    public List<String> sources(Library library) {
+        return List.copyOf(evidence.sources());
+    }
+
+    @Override
+    public String form() {
+        return item.form();
     }
 
     /** The worst check grade among the published numbers used. */
@@ -150,6 +165,7 @@ public record PublishedEstimate(
     }
 
     /** The region whose results are used: the one asked for, or the nearest that has any. */
+    @Override
     public Optional<String> regionUsed() {
         return evidence instanceof Evidence.PooledEvidence some ? Optional.of(some.regionUsed()) : Optional.empty();
     }
@@ -176,7 +192,7 @@ public record PublishedEstimate(
                         .anyMatch(note -> note.code().equals(code));
     }
 
-    /** The number of published numbers used. */
+    @Override
     public int results() {
         return evidence instanceof Evidence.PooledEvidence some
                 ? (int) some.findings().count()

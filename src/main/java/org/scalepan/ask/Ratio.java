@@ -3,6 +3,7 @@ package org.scalepan.ask;
 import java.util.Optional;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.Footprint;
+import org.scalepan.footprint.FootprintRatio;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 
@@ -38,13 +39,14 @@ public record Ratio(Summary timesLess, Summary share, double ofMeans, Optional<P
     private static Ratio of(Estimate product, Estimate reference, double coverage) {
         Footprint ours = product.footprint().orElseThrow();
         Footprint theirs = reference.footprint().orElseThrow();
-        Summary.OfRatio ratio = theirs.ratioTo(ours, coverage);
+        FootprintRatio over = theirs.over(ours);
+        Summary.OfRatio ratio = over.bothWays(coverage);
         return new Ratio(
                 ratio.forth(),
                 ratio.back(),
                 reference.summary().orElseThrow().mean()
                         / product.summary().orElseThrow().mean(),
-                bound(product, reference) == Bound.EXACT ? Optional.of(ours.below(theirs)) : Optional.empty(),
+                bound(product, reference) == Bound.EXACT ? Optional.of(over.more()) : Optional.empty(),
                 bound(product, reference));
     }
 }

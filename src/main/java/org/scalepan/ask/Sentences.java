@@ -146,6 +146,9 @@ public final class Sentences {
      * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
      */
     public static String studies(Estimate estimate, String of) {
+        if (estimate instanceof ModelledEstimate) {
+            return of.isEmpty() ? ModelledEstimate.WORDS : estimate.words() + " " + ModelledEstimate.WORDS;
+        }
         if (!(estimate instanceof PublishedEstimate published)) {
             return of.isEmpty() ? "computed from records" : estimate.words() + " computed from records";
         }

@@ -36,7 +36,7 @@ public sealed interface Side {
     /** True when there is a figure on a basis; cheap, because nothing is drawn. */
     boolean hasEvidence(Library library, ComparisonBasis basis);
 
-    /** A product with its published results. */
+    /** A product with its evidence, of the kind that the basis asks for: published results or a reference farm. */
     record PublishedSide(ProductForm item) implements Side {
         @Override
         public String words() {
@@ -54,19 +54,25 @@ public sealed interface Side {
         }
 
         @Override
-        public PublishedEstimate on(
-                Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
-            return Estimating.estimate(library, item, basis, sampling, random);
+        public Estimate on(Library library, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+            return Estimating.asked(library, item, basis, sampling, random);
         }
 
         @Override
         public Optional<Evidence> evidence(Library library, ComparisonBasis basis) {
-            return Optional.of(Pool.of(library, basis.question(item)));
+            return basis.evidence() == EvidenceKind.MODELLED
+                    ? Optional.empty()
+                    : Optional.of(Pool.of(library, basis.question(item)));
         }
 
         @Override
         public boolean hasEvidence(Library library, ComparisonBasis basis) {
-            return Pool.of(library, basis.question(item)) instanceof Evidence.PooledEvidence;
+            return basis.evidence() == EvidenceKind.MODELLED
+                    ? ModelledEstimate.undrawn(library, item, basis)
+                            .system()
+                            .flatMap(SystemEstimate::system)
+                            .isPresent()
+                    : Pool.of(library, basis.question(item)) instanceof Evidence.PooledEvidence;
         }
     }
 

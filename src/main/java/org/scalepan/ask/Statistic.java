@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.uncertainty.Summary;
 
-/** One number out of a published estimate: of its distribution, or of the evidence behind it. */
+/** One number out of an estimate of a product: of its distribution, or of the evidence behind it. */
 public enum Statistic {
     MEDIAN,
     MEAN,
@@ -30,7 +30,7 @@ public enum Statistic {
     }
 
     /** In the unit of the estimate, or a count; a count is known of every estimate, the others only where there is evidence. */
-    public OptionalDouble of(PublishedEstimate estimate) {
+    public OptionalDouble of(Estimate estimate) {
         return switch (this) {
             case STUDIES -> OptionalDouble.of(estimate.studies());
             case RESULTS -> OptionalDouble.of(estimate.results());

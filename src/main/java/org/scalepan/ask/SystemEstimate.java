@@ -83,7 +83,13 @@ public record SystemEstimate(
         return inventory.impossible().stream().map(FarmBalance::reason).toList();
     }
 
+    @Override
+    public String form() {
+        return inventory.output().form();
+    }
+
     /** The worst check grade among the factors that the figure rests on, which are counted whatever it is. */
+    @Override
     public Optional<Grade> lowestGrade(Library library) {
         return RowGrades.lowest(library, this);
     }

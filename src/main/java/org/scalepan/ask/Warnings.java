@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
@@ -236,10 +237,16 @@ public final class Warnings {
                 .distinct()
                 .toList();
         if (!averaged.isEmpty()) {
+            String kinds = estimates.stream()
+                    .flatMap(estimate -> estimate.hierarchy().stream())
+                    .flatMap(StudyHierarchy::averagedProducts)
+                    .distinct()
+                    .collect(Collectors.joining(","));
             warnings.add(new Warning(
                     "kinds-averaged",
                     "A study of these products has results for several kinds, such as beef of beef herds and of dairy herds. Each kind"
-                            + " counts the same in it, because no share of production is held.",
+                            + " counts the same in it, because no share of production is held; products=" + kinds
+                            + " shows each alone.",
                     averaged));
         }
     }

@@ -1,5 +1,6 @@
 package org.scalepan.factors;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,7 @@ public final class Library {
     private final List<StageSplit> stageSplits;
     private final List<GasShares> gasShares;
     private final List<PairedRatio> pairedRatios;
+    private final Map<String, List<PublishedResult>> includedIn;
     private final Map<String, WarmingSet> warmingSets;
     private final Map<String, Indicator> indicators;
     private final Regions regions;
@@ -41,6 +43,7 @@ public final class Library {
     private final SpreadDefaults spreadDefaults;
     private final Map<String, List<BackgroundFactor>> background;
     private final List<IpccRow> ipcc;
+    private final List<ReferenceFarm> referenceFarms;
     private final Map<Class<?>, Object> views = new ConcurrentHashMap<>();
 
     /** The background tables, with the columns that say what a row is about and what is given of it. */
@@ -54,14 +57,17 @@ public final class Library {
             Map.entry("fertiliser_factors", List.of("fertiliser", "quantity")),
             Map.entry("processing_factors", List.of("process", "quantity")),
             Map.entry("insect_practice", List.of("product", "quantity")),
-            Map.entry("frass", List.of("product", "quantity")));
+            Map.entry("frass", List.of("product", "quantity")),
+            Map.entry("building_heat", List.of("subject", "quantity")));
 
     public Library(
             LibraryVersion version,
             Map<String, Table> tables,
             List<Reference> references,
-            Map<String, byte[]> documents) {
+            Map<String, byte[]> documents,
+            List<ReferenceFarm> referenceFarms) {
         this.version = version;
+        this.referenceFarms = List.copyOf(referenceFarms);
         this.documents = Map.copyOf(documents);
         this.tables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(tables));
         this.references = byId(references, Reference::id);
@@ -80,6 +86,7 @@ public final class Library {
         this.stageSplits = map("stage_splits", StageSplit::of);
         this.gasShares = map("gas_shares", GasShares::of);
         this.pairedRatios = map("paired_ratios", PairedRatio::of);
+        this.includedIn = includedIn();
         List<WarmingPotential> potentials = map("warming_potentials", WarmingPotential::of);
         this.warmingSets = byId(map("warming_sets", row -> WarmingSet.of(row, potentials)), WarmingSet::id);
         this.indicators = byId(map("indicators", Indicator::of), Indicator::id);
@@ -96,6 +103,19 @@ public final class Library {
 
     private <T> List<T> map(String table, Function<Row, T> read) {
         return table(table).rows().stream().map(read).toList();
+    }
+
+    private Map<String, List<PublishedResult>> includedIn() {
+        Map<String, PublishedResult> byRow = byId(results, PublishedResult::id);
+        Map<String, List<PublishedResult>> included = new LinkedHashMap<>();
+        for (Row row : table("included_results").rows()) {
+            PublishedResult result = byRow.get(row.text("included"));
+            if (result != null) {
+                included.computeIfAbsent(row.text("review"), review -> new ArrayList<>())
+                        .add(result);
+            }
+        }
+        return java.util.Collections.unmodifiableMap(included);
     }
 
     private static <T> Map<String, T> byId(Collection<T> items, Function<T, String> id) {
@@ -127,6 +147,11 @@ public final class Library {
         Map<String, Row> rows =
                 rowsById.computeIfAbsent(table, name -> byId(table(name).rows(), row -> row.text("id")));
         return Optional.ofNullable(rows.get(id));
+    }
+
+    /** The reference farms, in the order of {@code datapackage.json}. */
+    public List<ReferenceFarm> referenceFarms() {
+        return referenceFarms;
     }
 
     /** Every table, in the order of {@code datapackage.json}. */
@@ -212,6 +237,11 @@ public final class Library {
 
     public List<PairedRatio> pairedRatios() {
         return pairedRatios;
+    }
+
+    /** The results that a review is known to include; none where the result is no review or nobody has seen what it includes. */
+    public List<PublishedResult> includedIn(PublishedResult review) {
+        return includedIn.getOrDefault(review.id(), List.of());
     }
 
     public Map<String, WarmingSet> warmingSets() {

@@ -4,11 +4,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.scalepan.factors.Boundary;
-import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.uncertainty.hierarchy.LognormalMixture;
 import org.scalepan.uncertainty.hierarchy.NormalMixture;
 import org.scalepan.uncertainty.hierarchy.PooledDraws;
+import org.scalepan.uncertainty.hierarchy.PooledDraws.GivenDraws;
 
 /**
  * A distribution of one indicator on one functional unit: what both the literature and a farm's own records end in, and what
@@ -54,32 +54,38 @@ public final class Footprint {
     /** The natural logarithm of a pooled footprint: normal, given τ and the conversions of each draw. */
     private static final class PooledLogarithm {
         private final PooledDraws pool;
-        private final Drawn givenMeans;
-        private final Drawn givenSds;
+        private volatile @Nullable GivenDraws made;
 
         PooledLogarithm(PooledDraws pool) {
             this.pool = pool;
-            this.givenMeans = new Drawn(pool.size(), pool::givenMeans);
-            this.givenSds = new Drawn(pool.size(), pool::givenSds);
+        }
+
+        /** Whoever asks first makes it; who asks meanwhile makes the same. */
+        private GivenDraws given() {
+            GivenDraws given = made;
+            if (given == null) {
+                given = pool.given();
+                made = given;
+            }
+            return given;
         }
 
         NormalMixture distribution() {
-            return NormalMixture.ofEqual(givenMeans.values(), givenSds.values());
+            return given().distribution();
         }
 
         NormalMixture distributionOfMean() {
-            return NormalMixture.ofEqual(
-                    givenMeans.values(), pool.askedForMean().givenSds());
+            return pool.askedForMean().distribution();
         }
 
         NormalMixture less(PooledLogarithm other) {
             if (pool.sharesWith(other.pool)) {
                 return pool.less(other.pool);
             }
-            double[] difference = givenMeans.values().clone();
-            double[] spread = givenSds.values().clone();
-            double[] otherMeans = other.givenMeans.values();
-            double[] otherSds = other.givenSds.values();
+            double[] difference = given().means().clone();
+            double[] spread = given().sds().clone();
+            double[] otherMeans = other.given().means();
+            double[] otherSds = other.given().sds();
             for (int i = 0; i < difference.length; i++) {
                 difference[i] -= otherMeans[i];
                 spread[i] = Math.sqrt(spread[i] * spread[i] + otherSds[i] * otherSds[i]);
@@ -89,11 +95,11 @@ public final class Footprint {
 
         /** Less the logarithms of draws that share its factors. */
         NormalMixture less(double[] draws, double sign) {
-            double[] difference = givenMeans.values().clone();
+            double[] difference = given().means().clone();
             for (int i = 0; i < difference.length; i++) {
                 difference[i] = sign * (difference[i] - StrictMath.log(draws[i]));
             }
-            return NormalMixture.ofEqual(difference, givenSds.values());
+            return NormalMixture.ofEqual(difference, given().sds());
         }
     }
 
@@ -246,22 +252,6 @@ public final class Footprint {
         return true;
     }
 
-    /**
-     * The probability that this footprint is less than another, draw by draw.
-     *
-     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
-     */
-    public Probability below(Footprint other) {
-        requireSameQuestion(other);
-        return isPositive() && other.isPositive()
-                ? logarithmLess(other).map(less -> less.below(0)).orElseGet(() -> lessByDraws(other))
-                : lessByDraws(other);
-    }
-
-    private Probability lessByDraws(Footprint other) {
-        return Probability.ofLess(drawn.values(), other.drawn.values());
-    }
-
     /** The natural logarithm of this over another, where a side is pooled. */
     private Optional<NormalMixture> logarithmLess(Footprint other) {
         if (pooled.isPresent() && other.pooled.isPresent()) {
@@ -271,17 +261,6 @@ public final class Footprint {
             return Optional.of(pooled.get().less(other.drawn.values(), 1));
         }
         return other.pooled.map(law -> law.less(drawn.values(), -1));
-    }
-
-    /**
-     * This footprint over another and the other over this, summed up.
-     *
-     * @param other positive, as this one must be
-     * @param coverage share of the draws inside the intervals
-     * @throws IllegalArgumentException when the other is of another indicator, unit or functional unit, or has other draws
-     */
-    public Summary.OfRatio ratioTo(Footprint other, double coverage) {
-        return over(other).bothWays(coverage);
     }
 
     /**

@@ -50,6 +50,11 @@ public final class FootprintRatio {
         return mixture.map(law -> law.atLeast(times)).orElseGet(() -> Probability.ofAtLeast(divided(), times));
     }
 
+    /** The share of draws in which the first footprint is more than the second; of those in which they are equal half counts. */
+    public Probability more() {
+        return mixture.map(LognormalMixture::aboveOne).orElseGet(() -> Probability.ofLess(under, over));
+    }
+
     /**
      * A lower bound of the value that the ratio exceeds with a probability: its estimate less two Monte Carlo standard errors, so that more draws
      * do not lower what was printed.

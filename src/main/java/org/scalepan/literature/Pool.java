@@ -223,6 +223,17 @@ public final class Pool {
         return identified;
     }
 
+    /** What a review includes is not counted a second time beside it. */
+    private List<Harmonised> reviewsOnce(List<Harmonised> findings) {
+        ReviewOverlap overlap = new ReviewOverlap(library, findings);
+        List<Harmonised> kept = new ArrayList<>();
+        for (Harmonised item : findings) {
+            Optional<PublishedResult> review = overlap.reviewOf(item);
+            review.ifPresentOrElse(by -> unused.add(ReviewOverlap.unused(item, by)), () -> kept.add(item));
+        }
+        return kept;
+    }
+
     /** How many conversions the printed number needs to reach the basis. */
     private static double conversions(Harmonised item) {
         double conversions = 0;
@@ -254,7 +265,7 @@ public final class Pool {
                         .filter(item -> !here.contains(item))
                         .forEach(item -> unused.add(new Unused(
                                 item.result(), "it is about " + item.result().region() + ", outside " + region)));
-                List<Study> studies = studies(identifiedFirst(asLandUseIsAsked(here)));
+                List<Study> studies = studies(reviewsOnce(identifiedFirst(asLandUseIsAsked(here))));
                 Optional<StudyHierarchy> hierarchy = StudyHierarchy.of(
                         question, studies, library.spreadDefaults().betweenStudies());
                 if (question.of() == IntervalOf.FARM

@@ -11,8 +11,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.CommonRandomNumbers.Substream;
+import org.scalepan.uncertainty.Logarithms;
 import org.scalepan.uncertainty.hierarchy.HeterogeneityPosterior;
 import org.scalepan.uncertainty.hierarchy.PooledDraws;
 import org.scalepan.uncertainty.hierarchy.PooledDraws.FurtherStudy;
@@ -161,12 +163,19 @@ public final class StudyHierarchy {
 
     /** True when studies of this pool make one of several products, such as beef of beef herds and of dairy herds. */
     public boolean averagesProducts() {
+        return averagedProducts().findAny().isPresent();
+    }
+
+    /** The ids of the products of which a study makes one. */
+    public Stream<String> averagedProducts() {
         return studies.stream()
-                .anyMatch(study -> study.findings().stream()
-                                .map(finding -> finding.result().product())
-                                .distinct()
-                                .count()
-                        > 1);
+                .map(study -> study.findings().stream()
+                        .map(finding -> finding.result().product())
+                        .distinct()
+                        .toList())
+                .filter(products -> products.size() > 1)
+                .flatMap(List::stream)
+                .distinct();
     }
 
     /** The draws that stand for the differences between studies: their size, each study's own, and that of the next one. */
@@ -272,9 +281,7 @@ public final class StudyHierarchy {
         double[] values = new double[random.size()];
         Arrays.fill(values, 1 / step.multiplier());
         step.apply(values, random);
-        for (int i = 0; i < values.length; i++) {
-            values[i] = StrictMath.log(values[i]);
-        }
+        Logarithms.replace(values);
         return values;
     }
 

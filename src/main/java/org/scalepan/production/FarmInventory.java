@@ -83,6 +83,15 @@ public final class FarmInventory {
         energy.addMegajoules(Stage.PROCESSING, carrier, megajoules);
     }
 
+    /**
+     * Adds heat that keeps the animals warm.
+     *
+     * @param rows rows of the library that the demand rests on
+     */
+    public void roomHeat(String carrier, ActivityTerm megajoules, List<String> rows) {
+        builder.citing(rows, () -> energy.addMegajoules(Stage.ENERGY, carrier, megajoules));
+    }
+
     /** kg N in the feed of a year, as far as it is known, with the library's contents in the middle; none where no feed is recorded. */
     public Optional<ActivityTerm> feedNitrogen() {
         return feedRecorded ? feed.nitrogen() : Optional.empty();

@@ -67,6 +67,16 @@ public record Gap(
         this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE, false);
     }
 
+    /** Something required that is not counted, up to the farm gate. */
+    public static Gap notCounted(String field, List<String> indicators, String why) {
+        return new Gap(field, Kind.NOT_COUNTED, indicators, why, List.of());
+    }
+
+    /** Something left out that no figure is required to have. */
+    public static Gap cutOff(String field, List<String> indicators, String why) {
+        return new Gap(field, Kind.CUT_OFF, indicators, why, List.of());
+    }
+
     private static boolean isSorted(List<String> names) {
         for (int i = 1; i < names.size(); i++) {
             if (names.get(i - 1).compareTo(names.get(i)) >= 0) {

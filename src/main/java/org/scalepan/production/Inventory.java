@@ -44,6 +44,11 @@ public record Inventory(
         this(name, output, flows, gaps, remarks, List.of(), Optional.empty());
     }
 
+    /** The same year with other gaps. */
+    public Inventory withGaps(List<Gap> other) {
+        return new Inventory(name, output, flows, other, remarks, balances, displacedUse);
+    }
+
     /** The same year with {@link #displacedUse} counted. */
     public Optional<Inventory> withDisplacedUse() {
         return displacedUse.map(use -> new Inventory(

@@ -13,6 +13,7 @@ public final class InventoryBuilder {
     private final List<String> burdenFree = new ArrayList<>();
     private Optional<InventoryBuilder> displacedUse = Optional.empty();
     private final List<FarmBalance> balances = new ArrayList<>();
+    private List<String> also = List.of();
 
     /** Recorded lines that no factor is held for may be this part of all lines of their kind before they make a bound. */
     private static final double NEGLIGIBLE = 0.01;
@@ -43,9 +44,23 @@ public final class InventoryBuilder {
         }
     }
 
+    /**
+     * Adds lines that rest on more rows than their factors: an amount that was worked out of the library.
+     *
+     * @param rows rows behind the amount
+     * @param lines adds the lines
+     */
+    void citing(List<String> rows, Runnable lines) {
+        also = rows;
+        lines.run();
+        also = List.of();
+    }
+
     /** Every row behind a line, because a number without its sources is worth nothing to a reader. */
-    private static List<String> cited(ActivityTerm term, String... rows) {
-        List<String> all = new ArrayList<>(rows.length + term.uses().size());
+    private List<String> cited(ActivityTerm term, String... rows) {
+        List<String> all =
+                new ArrayList<>(also.size() + rows.length + term.uses().size());
+        also.forEach(row -> addOnce(all, row));
         for (String row : rows) {
             addOnce(all, row);
         }

@@ -27,6 +27,7 @@ public final class MemoryFactors {
             new Inventoried("fertiliser_factors", "fertiliser", "quantity", List.of(FARM)),
             new Inventoried("processing_factors", "process", "quantity", List.of(FARM)),
             new Inventoried("insect_practice", "product", "quantity", List.of(FARM)),
+            new Inventoried("building_heat", "subject", "quantity", List.of(FARM)),
             new Inventoried("frass", "product", "quantity", List.of(FARM)),
             new Inventoried("ipcc_regions", "region", "ipcc_region", List.of(HERD)),
             new Inventoried("ipcc_livestock", "category", "quantity", List.of(HERD)));

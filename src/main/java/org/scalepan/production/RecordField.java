@@ -1,138 +1,273 @@
 package org.scalepan.production;
 
+import static org.scalepan.production.FieldDefinition.number;
+import static org.scalepan.production.FieldDefinition.text;
+import static org.scalepan.production.FieldDefinition.wholeNumber;
+import static org.scalepan.production.FieldDefinition.word;
+
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * The fields of a year's records of a farm or herd: where each stands, its unit and the limits of its value. Requests, tables of many
- * farms and the inputs that a question may change take them from here; the description of the service, the template of a table and
- * the page for farms are held to them by a test.
+ * farms, the inputs that a question may change, the description of the service and the form of the page for farms are read from here.
  *
  * <p>The path is the name of a column: a dot for each step inwards, {@code #} for the number of a line of a list.
  */
 public enum RecordField {
-    KIND("kind", FieldKind.WORD),
-    NAME("name", FieldKind.TEXT),
-    REGION("region", FieldKind.WORD),
-    YEAR("year", FieldKind.WHOLE_NUMBER, "", 1990, 2100),
+    KIND(word("kind").oneOf("insects", "herd")),
+    NAME(text("name")),
+    REGION(word("region")
+            .listedAt("/v1/regions")
+            .says("Where it is, an id of `/v1/regions`; for the electricity grid, the yields of feed crops "
+                    + "and the guidelines' region. Without it the world's.")),
+    YEAR(wholeNumber("year", 1990, 2100).says("Year of the records, for the electricity grid. Without it the latest.")),
     /** No fuel burnt in any plant comes near the most. */
-    GRID_GHG("grid_ghg_per_kwh", "kg CO2e per kWh", 0, 10),
-    WATER("water_m3", "m3 a year", 0, RangeLimit.MOST),
-    BUILDING("building_m2", "m2", 0, RangeLimit.MOST),
-    YARD("yard_m2", "m2", 0, RangeLimit.MOST),
+    GRID_GHG(number("grid_ghg_per_kwh", "kg CO2e per kWh", 0, 10)
+            .says("kg CO2e per kWh of grid electricity, when the supplier states it. Without it the "
+                    + "library's intensity of `region` and `year` is taken.")),
+    WATER(number("water_m3", "m3 a year", 0, RangeLimit.MOST)
+            .says("m3 of water used a year. Without it none is counted, and the gap is reported.")),
+    BUILDING(number("building_m2", "m2", 0, RangeLimit.MOST)
+            .says("m2 under roof. Without it and `yard_m2` none is counted, and the gap is reported.")),
+    YARD(number("yard_m2", "m2", 0, RangeLimit.MOST).says("m2 of yard or run.")),
 
-    FEED_INGREDIENT("feed.#.ingredient", FieldKind.WORD),
-    FEED_KG("feed.#.kg", "kg as fed a year", 0, RangeLimit.MOST),
-    FEED_MOISTURE("feed.#.moisture", "", 0, RangeLimit.BELOW_ONE),
-    FEED_BURDEN("feed.#.burden", FieldKind.WORD),
-    FEED_DISPLACES("feed.#.displaces", FieldKind.WORD),
-    FEED_DISPLACED("feed.#.displaced_kg_per_kg", "kg per kg", 0, 100),
+    FEED_INGREDIENT(word("feed.#.ingredient").listedAt("/v1/ingredients").says("An id of `/v1/ingredients`.")),
+    FEED_KG(number("feed.#.kg", "kg as fed a year", 0, RangeLimit.MOST).says("kg as fed a year.")),
+    FEED_MOISTURE(number("feed.#.moisture", "", 0, RangeLimit.BELOW_ONE)
+            .says("Share of water, as a fraction. Without it the published dry matter of the ingredient is "
+                    + "taken.")),
+    FEED_BURDEN(word("feed.#.burden")
+            .oneOf("economic", "mass", "burden-free", "displaced")
+            .says("How much of the crop's burden comes with a by-product or residue: its share by price or "
+                    + "by mass, nothing (`burden-free`, a choice of method), or the burden of what must replace "
+                    + "it elsewhere (`displaced`). A by-product that is bought and sold (bran, meals, molasses, "
+                    + "brewers' grains, straw) needs it, unless the line brings its own factors for all four "
+                    + "indicators. Without it the published row of other feed is taken: economic before mass "
+                    + "before unnamed allocation.")),
+    FEED_DISPLACES(word("feed.#.displaces")
+            .listedAt("/v1/ingredients")
+            .says("What must be fed instead where this was fed before, an id of `/v1/ingredients`. With the "
+                    + "burden `displaced` it is needed and counted; with `burden-free` it makes the second "
+                    + "figure; with others it is refused.")),
+    FEED_DISPLACED(
+            number("feed.#.displaced_kg_per_kg", "kg per kg", 0, 100).usually(1).says("kg of that per kg of this.")),
     /** A supplier's own factor may be negative, where it credits an avoided burden. */
-    FEED_GHG("feed.#.ghg_per_kg", "kg CO2e per kg", -1000, 1000),
-    FEED_LAND("feed.#.land_per_kg", "m2*yr per kg", 0, 10_000),
-    FEED_ENERGY("feed.#.energy_per_kg", "MJ per kg", 0, 10_000),
-    FEED_WATER("feed.#.water_per_kg", "m3 per kg", 0, 10_000),
+    FEED_GHG(number("feed.#.ghg_per_kg", "kg CO2e per kg", -1000, 1000)
+            .says("Own factor in kg CO2e per kg as fed, which wins over the library's.")),
+    FEED_LAND(number("feed.#.land_per_kg", "m2*yr per kg", 0, 10_000).says("Own factor in m2*yr per kg as fed.")),
+    FEED_ENERGY(number("feed.#.energy_per_kg", "MJ per kg", 0, 10_000).says("Own factor in MJ per kg as fed.")),
+    FEED_WATER(number("feed.#.water_per_kg", "m3 per kg", 0, 10_000).says("Own factor in m3 per kg as fed.")),
 
-    ENERGY_CARRIER("energy.#.carrier", FieldKind.WORD),
+    ENERGY_CARRIER(word("energy.#.carrier").listedAt("/v1/energy-carriers").says("An id of `/v1/energy-carriers`.")),
     /** In the unit of its carrier: kWh, kg or litre. */
-    ENERGY_AMOUNT("energy.#.amount", "a year", 0, RangeLimit.MOST),
-    ENERGY_SITE("energy.#.for", FieldKind.WORD),
+    ENERGY_AMOUNT(number("energy.#.amount", "a year", 0, RangeLimit.MOST)
+            .says("So much a year in the carrier's own unit (`unit` in `/v1/energy-carriers`), which is "
+                    + "kWh, kg or litre.")),
+    ENERGY_SITE(word("energy.#.for")
+            .oneOf("farm", "processing")
+            .usually("farm")
+            .says("Whether it is used on the farm or for processing behind the farm gate.")),
 
-    TRANSPORT_MODE("transport.#.mode", FieldKind.WORD),
-    TRANSPORT_WORK("transport.#.tonne_km", "tonne-km a year", 0, RangeLimit.MOST),
+    TRANSPORT_MODE(word("transport.#.mode").listedAt("/v1/transport-modes").says("An id of `/v1/transport-modes`.")),
+    TRANSPORT_WORK(number("transport.#.tonne_km", "tonne-km a year", 0, RangeLimit.MOST)
+            .says("Tonnes times kilometres a year.")),
 
-    MATERIAL("materials.#.material", FieldKind.WORD),
-    MATERIAL_KG("materials.#.kg", "kg in use", 0, RangeLimit.MOST),
-    MATERIAL_YEARS("materials.#.years", "years", 0.01, 1000),
+    MATERIAL(word("materials.#.material").listedAt("/v1/materials").says("An id of `/v1/materials`.")),
+    MATERIAL_KG(number("materials.#.kg", "kg in use", 0, RangeLimit.MOST).says("kg in use.")),
+    MATERIAL_YEARS(number("materials.#.years", "years", 0.01, 1000).usually(1).says("How many years it lasts.")),
 
-    CO_PRODUCT_NAME("co_products.#.name", FieldKind.TEXT),
-    CO_PRODUCT_KG("co_products.#.kg", "kg a year", 0, RangeLimit.MOST),
-    CO_PRODUCT_PRICE("co_products.#.price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST),
+    CO_PRODUCT_NAME(text("co_products.#.name").ofInsects().usually("co-product").says("What it is.")),
+    CO_PRODUCT_KG(number("co_products.#.kg", "kg a year", 0, RangeLimit.MOST)
+            .ofInsects()
+            .says("kg a year.")),
+    CO_PRODUCT_PRICE(number("co_products.#.price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST)
+            .ofInsects()
+            .says("Price per kg, in the currency of the product's price.")),
 
-    PRODUCT("product", FieldKind.WORD),
-    FORM("form", FieldKind.WORD),
-    HARVEST_KG("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    HARVEST_CONTAINERS("harvest.containers", "containers", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    HARVEST_KG_PER_CONTAINER("harvest.kg_per_container", "kg live", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    HARVEST_CYCLES("harvest.cycles_per_year", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    HARVEST_LARVAE("harvest.larvae", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    HARVEST_LARVAE_PER_KG("harvest.larvae_per_kg", "per kg", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    SOLD("sold_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    PRICE("price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST),
-    CO_PRODUCT_ALLOCATION("co_product_allocation", FieldKind.WORD),
-    CYCLE_DAYS("cycle_days", "days", 1, 2000),
-    PAIRS("pairs_stocked", "pairs per container", 0, 1e6),
-    KEPT_FOR_BREEDING("kept_for_breeding", "", 0, RangeLimit.BELOW_ONE),
-    MORTALITY("mortality", "", 0, RangeLimit.BELOW_ONE),
+    PRODUCT(word("product").listedAt("/v1/products")),
+    FORM(word("form").listedAt("/v1/forms").ofInsects()),
+    HARVEST_KG(number("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("kg live weight a year.")),
+    HARVEST_CONTAINERS(number("harvest.containers", "containers", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("Containers in use.")),
+    HARVEST_KG_PER_CONTAINER(number("harvest.kg_per_container", "kg live", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("kg live weight per container and cycle.")),
+    HARVEST_CYCLES(number("harvest.cycles_per_year", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("Harvests of a container in a year.")),
+    HARVEST_LARVAE(number("harvest.larvae", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("Larvae harvested in a year.")),
+    HARVEST_LARVAE_PER_KG(number("harvest.larvae_per_kg", "per kg", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("Larvae to the kg live weight.")),
+    SOLD(number("sold_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("kg sold a year, in the form sold. Without it the live harvest less what is kept for "
+                    + "breeding is taken.")),
+    PRICE(number("price_per_kg", RangeLimit.PRICE, 0, RangeLimit.MOST)
+            .ofInsects()
+            .says("Price of a kg sold, in the currency of the co-products' prices.")),
+    CO_PRODUCT_ALLOCATION(word("co_product_allocation")
+            .oneOf("none", "mass", "economic")
+            .ofInsects()
+            .usually("none")
+            .says("How co-products take their part of the burden. `economic` needs `price_per_kg` of the "
+                    + "product, above zero, and of every co-product.")),
+    CYCLE_DAYS(number("cycle_days", "days", 1, 2000)
+            .ofInsects()
+            .says("Days from hatching or stocking to harvest. Held against usual practice; with `heating` it "
+                    + "says how many animals warm the room, and else it adds nothing to the figure.")),
+    PAIRS(number("pairs_stocked", "pairs per container", 0, 1e6)
+            .ofInsects()
+            .says("Breeding pairs stocked per container. Held against usual practice; it adds nothing to "
+                    + "the figure.")),
+    KEPT_FOR_BREEDING(number("kept_for_breeding", "", 0, RangeLimit.BELOW_ONE)
+            .ofInsects()
+            .says("Share of the harvest kept back for breeding, as a fraction. Without it the whole harvest "
+                    + "counts as sold.")),
+    MORTALITY(number("mortality", "", 0, RangeLimit.BELOW_ONE)
+            .ofInsects()
+            .says("Share of the animals that die before harvest, as a fraction; they too have grown and "
+                    + "given off gases. Without it the harvest counts as all that grew.")),
 
-    FRASS_KG("frass.kg", "kg a year", 0, RangeLimit.MOST),
-    FRASS_NITROGEN("frass.nitrogen", "kg N per kg", 0, 0.2),
-    FRASS_FATE("frass.fate", FieldKind.WORD),
-    FRASS_CREDITED("frass.credited", FieldKind.WORD),
+    FRASS_KG(number("frass.kg", "kg a year", 0, RangeLimit.MOST).ofInsects().says("kg a year, as it is.")),
+    FRASS_NITROGEN(number("frass.nitrogen", "kg N per kg", 0, 0.2)
+            .ofInsects()
+            .says("kg N per kg of it; read together with `kg`. Without it the published nitrogen of the "
+                    + "species' frass is taken.")),
+    FRASS_FATE(word("frass.fate")
+            .oneOf("stored", "spread")
+            .ofInsects()
+            .usually("stored")
+            .says("Whether it is kept on the farm or brought to a field.")),
+    FRASS_CREDITED(word("frass.credited").oneOf("no", "yes").ofInsects()),
 
-    PROCESSING_STEP("processing.#.step", FieldKind.WORD),
-    PROCESSING_WATER("processing.#.water_kg", "kg a year", 0, RangeLimit.MOST),
-    PROCESSING_CARRIER("processing.#.carrier", FieldKind.WORD),
+    PROCESSING_STEP(word("processing.#.step").listedAt("/v1/processing-steps").ofInsects()),
+    PROCESSING_WATER(number("processing.#.water_kg", "kg a year", 0, RangeLimit.MOST)
+            .ofInsects()
+            .says("kg of water removed, heated or frozen a year.")),
+    PROCESSING_CARRIER(word("processing.#.carrier")
+            .listedAt("/v1/energy-carriers")
+            .ofInsects()
+            .says("What gives the heat, an id of `/v1/energy-carriers`.")),
     /** The worst dryer published takes 7. */
-    PROCESSING_ENERGY("processing.#.kwh_per_kg", "kWh of delivered energy per kg of water removed", 0, 100),
+    PROCESSING_ENERGY(number("processing.#.kwh_per_kg", "kWh of delivered energy per kg of water removed", 0, 100)
+            .ofInsects()
+            .says("kWh of delivered energy per kg of that water, when it was measured. Without it the "
+                    + "published demand of the process is taken.")),
 
-    ANIMALS("animals", FieldKind.WORD),
-    IPCC_EDITION("ipcc_edition", FieldKind.WORD),
-    IPCC_REGION("ipcc_region", FieldKind.WORD),
-    PRODUCTIVITY("productivity", FieldKind.WORD),
-    CLIMATE("climate", FieldKind.WORD),
-    HEADS("heads", "heads", RangeLimit.ABOVE_ZERO, 1e9),
-    BREEDING_STOCK("breeding_stock", FieldKind.WORD),
-    MILK("yield.milk_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    EGGS("yield.eggs_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    LIVE("yield.live_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST),
-    MANURE_SYSTEM("manure.#.system", FieldKind.WORD),
-    MANURE_SHARE("manure.#.share", "", 0, 1),
+    HEATING_ROOM(number("heating.room_m2", "m2", RangeLimit.ABOVE_ZERO, 1e6)
+            .ofInsects()
+            .says("m2 of floor of the room, taken as one storey that stands alone.")),
+    /** No farmed insect is kept warmer. */
+    HEATING_TEMPERATURE(number("heating.temperature_c", "°C", 0, 45)
+            .ofInsects()
+            .says("°C that the room is kept at all year. Without it the species' published rearing "
+                    + "temperature is taken; of species without one it is needed.")),
+    HEATING_INSULATION(word("heating.insulation")
+            .oneOf("uninsulated", "lightly-insulated", "well-insulated")
+            .ofInsects()
+            .says("How walls and roof are built; `building_heat.csv` of `/v1/library.zip` has the rows behind "
+                    + "each. Without it the range reaches from the worst to the best.")),
+    HEATING_CARRIER(word("heating.carrier")
+            .listedAt("/v1/energy-carriers")
+            .ofInsects()
+            .says("What gives the heat, an id of `/v1/energy-carriers`.")),
 
-    CATTLE_WEIGHT("cattle.weight_kg", "kg", 10, 2000),
-    CATTLE_MATURE_WEIGHT("cattle.mature_weight_kg", "kg", 10, 2000),
-    CATTLE_GAIN("cattle.gain_kg_per_day", "kg a day", 0, 5),
-    CATTLE_MILK("cattle.milk_kg_per_day", "kg a day", 0, 100),
-    CATTLE_MILK_FAT("cattle.milk_fat_percent", "percent", 0, 15),
-    CATTLE_PREGNANT("cattle.pregnant_share", "", 0, 1),
-    CATTLE_WORK("cattle.work_hours_per_day", "hours a day", 0, 24),
-    CATTLE_DIGESTIBILITY("cattle.digestibility_percent", "percent", 40, 90),
-    CATTLE_ACTIVITY("cattle.activity", FieldKind.WORD),
-    CATTLE_KIND("cattle.kind", FieldKind.WORD),
-    CATTLE_METHANE_CONVERSION("cattle.methane_conversion_percent", "percent", 0, 15),
-    CATTLE_CRUDE_PROTEIN("cattle.crude_protein_percent", "percent", 0, 40);
+    ANIMALS(word("animals").listedAt("/v1/livestock").ofHerds()),
+    IPCC_EDITION(word("ipcc_edition")
+            .oneOf("2019", "2006")
+            .ofHerds()
+            .usually("2019")
+            .says("The 2006 Guidelines or their 2019 Refinement; editions are never mixed in one chain.")),
+    IPCC_REGION(word("ipcc_region").listedAt("/v1/ipcc-regions").ofHerds()),
+    PRODUCTIVITY(word("productivity")
+            .oneOf("mean", "high", "low")
+            .ofHerds()
+            .usually("mean")
+            .says("Productivity system of the 2019 tables; `mean` where they are not split.")),
+    CLIMATE(word("climate").listedAt("/v1/climates").ofHerds()),
+    HEADS(number("heads", "heads", RangeLimit.ABOVE_ZERO, 1e9)
+            .ofHerds()
+            .says("Animals present, averaged over the year.")),
+    BREEDING_STOCK(word("breeding_stock").oneOf("included", "bought-in", "none").ofHerds()),
+    MILK(number("yield.milk_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofHerds()
+            .says("kg milk a year.")),
+    EGGS(number("yield.eggs_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofHerds()
+            .says("kg eggs in shell a year.")),
+    LIVE(number("yield.live_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofHerds()
+            .says("kg live weight slaughtered or sold a year.")),
+    MANURE_SYSTEM(word("manure.#.system").listedAt("/v1/manure-systems").ofHerds()),
+    MANURE_SHARE(number("manure.#.share", "", 0, 1).ofHerds().says("Share of the manure as a fraction.")),
+
+    CATTLE_WEIGHT(number("cattle.weight_kg", "kg", 10, 2000).ofHerds().says("kg live weight.")),
+    CATTLE_MATURE_WEIGHT(number("cattle.mature_weight_kg", "kg", 10, 2000)
+            .ofHerds()
+            .says("kg live weight of an adult in moderate condition; `weight_kg` where it is not given.")),
+    CATTLE_GAIN(number("cattle.gain_kg_per_day", "kg a day", 0, 5)
+            .ofHerds()
+            .usually(0)
+            .says("kg gained a day.")),
+    CATTLE_MILK(number("cattle.milk_kg_per_day", "kg a day", 0, 100)
+            .ofHerds()
+            .usually(0)
+            .says("kg milk a day over the year.")),
+    CATTLE_MILK_FAT(number("cattle.milk_fat_percent", "percent", 0, 15)
+            .ofHerds()
+            .usually(4)
+            .says("Fat in milk in percent of its mass.")),
+    CATTLE_PREGNANT(number("cattle.pregnant_share", "", 0, 1)
+            .ofHerds()
+            .usually(0)
+            .says("Share of the animals that calve in a year, as a fraction.")),
+    CATTLE_WORK(number("cattle.work_hours_per_day", "hours a day", 0, 24)
+            .ofHerds()
+            .usually(0)
+            .says("Hours of draught work a day.")),
+    CATTLE_DIGESTIBILITY(number("cattle.digestibility_percent", "percent", 40, 90)
+            .ofHerds()
+            .says("Digestible part of the gross energy of the feed, in percent.")),
+    CATTLE_ACTIVITY(word("cattle.activity")
+            .oneOf("stall", "pasture-fed", "large-areas")
+            .ofHerds()
+            .usually("stall")
+            .says("How far the animals walk for their feed.")),
+    CATTLE_KIND(word("cattle.kind")
+            .oneOf("lactating", "not-lactating", "intact-males", "castrates")
+            .ofHerds()
+            .says("Sex and state, for maintenance and growth. Without it `lactating` where milk is given, "
+                    + "else `not-lactating`.")),
+    CATTLE_METHANE_CONVERSION(number("cattle.methane_conversion_percent", "percent", 0, 15)
+            .ofHerds()
+            .says("Methane in percent of gross energy (Ym). Without it the guidelines' value for milk yield "
+                    + "or forage.")),
+    CATTLE_CRUDE_PROTEIN(number("cattle.crude_protein_percent", "percent", 0, 40)
+            .ofHerds()
+            .says("Crude protein of the feed in percent of dry matter, for the nitrogen excreted. Without "
+                    + "it the guidelines' excretion rate."));
 
     private static final Map<String, RecordField> BY_PATH = new HashMap<>();
 
     static {
         for (RecordField field : values()) {
-            BY_PATH.put(field.path, field);
+            BY_PATH.put(field.path(), field);
         }
     }
 
-    private final String path;
-    private final String field;
-    private final FieldKind kind;
-    private final String unit;
-    private final double least;
-    private final double most;
+    @SuppressWarnings("ImmutableEnumChecker") // A record of texts and unmodifiable lists.
+    private final FieldDefinition definition;
 
-    RecordField(String path, FieldKind kind, String unit, double least, double most) {
-        this.path = path;
-        this.field = path.substring(path.lastIndexOf('.') + 1);
-        this.kind = kind;
-        this.unit = unit;
-        this.least = least;
-        this.most = most;
-    }
-
-    RecordField(String path, String unit, double least, double most) {
-        this(path, FieldKind.NUMBER, unit, least, most);
-    }
-
-    RecordField(String path, FieldKind kind) {
-        this(path, kind, "", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    RecordField(FieldDefinition definition) {
+        this.definition = definition;
     }
 
     /** The field that stands at a path such as {@code feed.#.kg}. */
@@ -140,39 +275,44 @@ public enum RecordField {
         return Optional.ofNullable(BY_PATH.get(path));
     }
 
+    /** What is said of it: unit, limits, words, and whose records have it. */
+    public FieldDefinition definition() {
+        return definition;
+    }
+
     /** Where it stands, such as {@code water_m3}, {@code frass.kg} or {@code feed.#.kg}. */
     public String path() {
-        return path;
+        return definition.path();
     }
 
     /** Its name in the object that has it: the last step of the path. */
     public String field() {
-        return field;
+        return definition.field();
     }
 
     /** What it holds. */
     public FieldKind kind() {
-        return kind;
+        return definition.kind();
     }
 
     /** The unit of a number; empty for a share as a fraction, a year and what is no number. */
     public String unit() {
-        return unit;
+        return definition.unit();
     }
 
     /** True for a share as a fraction. */
     public boolean isShare() {
-        return kind == FieldKind.NUMBER && unit.isEmpty();
+        return kind() == FieldKind.NUMBER && unit().isEmpty();
     }
 
     /** The least value of a number, in its unit; without bound for what is no number. */
     public double least() {
-        return least;
+        return definition.least();
     }
 
     /** The greatest value of a number, in its unit; without bound for what is no number. */
     public double most() {
-        return most;
+        return definition.most();
     }
 
     /** Limits and a unit that many fields have. */

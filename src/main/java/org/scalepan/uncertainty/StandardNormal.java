@@ -15,6 +15,9 @@ package org.scalepan.uncertainty;
 @SuppressWarnings("FloatingPointLiteralPrecision") // The coefficients stand as they were published.
 public final class StandardNormal {
     private static final double ONE_OVER_ROOT_TWO_PI = 0.398942280401432677939946;
+    /** A quartile: up to it the distribution function is near a straight line. */
+    private static final double CENTRE = 0.67448975;
+
     private static final double ROOT_32 = 5.656854249492380195206754896838;
 
     private static final double[] CENTRE_TOP = {
@@ -127,7 +130,21 @@ public final class StandardNormal {
         1.0
     };
 
+    /** exp(−d²/2) for d = 0, 1/16, 2/16 and so on: the first of the two steps in which it is taken. */
+    private static final double[] SIXTEENTHS = sixteenths();
+
+    private static final int FARTHEST = 40;
+
     private StandardNormal() {}
+
+    private static double[] sixteenths() {
+        double[] bells = new double[16 * FARTHEST + 1];
+        for (int i = 0; i < bells.length; i++) {
+            double distance = i / 16.0;
+            bells[i] = StrictMath.exp(-0.5 * distance * distance);
+        }
+        return bells;
+    }
 
     /**
      * The probability of a standard normal score at or below the given one.
@@ -136,15 +153,28 @@ public final class StandardNormal {
      */
     public static double probabilityBelow(double score) {
         double distance = Math.abs(score);
-        if (Double.isNaN(score)) {
-            return score;
-        }
-        if (distance <= 0.67448975) {
-            double square = score * score;
-            return 0.5 + score * (polynomial(CENTRE_TOP, square) / polynomial(CENTRE_BOTTOM, square));
-        }
-        double beyond = tail(distance);
-        return score < 0 ? beyond : 1 - beyond;
+        return distance > CENTRE ? beyond(score, distance, bell(distance)) : nearCentre(score);
+    }
+
+    /**
+     * The same where exp(−score²/2) is known already.
+     *
+     * @param bell as {@link #bell} gave it for the score
+     */
+    public static double probabilityBelow(double score, double bell) {
+        double distance = Math.abs(score);
+        return distance > CENTRE ? beyond(score, distance, bell) : nearCentre(score);
+    }
+
+    /** NaN stays NaN. */
+    private static double nearCentre(double score) {
+        double square = score * score;
+        return 0.5 + score * (polynomial(CENTRE_TOP, square) / polynomial(CENTRE_BOTTOM, square));
+    }
+
+    private static double beyond(double score, double distance, double bell) {
+        double tail = tail(distance, bell);
+        return score < 0 ? tail : 1 - tail;
     }
 
     /**
@@ -167,7 +197,30 @@ public final class StandardNormal {
 
     /** The density of the standard normal at the score. */
     public static double density(double score) {
-        return ONE_OVER_ROOT_TWO_PI * StrictMath.exp(-0.5 * score * score);
+        return densityOfBell(bell(score));
+    }
+
+    /**
+     * The density where exp(−score²/2) is known already.
+     *
+     * @param bell as {@link #bell} gave it for the score
+     */
+    public static double densityOfBell(double bell) {
+        return ONE_OVER_ROOT_TWO_PI * bell;
+    }
+
+    /**
+     * exp(−score²/2), in two steps, so that the rounding of the square does not cost figures far out; 0 beyond a distance of
+     * {@value #FARTHEST}.
+     */
+    public static double bell(double score) {
+        double distance = Math.abs(score);
+        if (!(distance <= FARTHEST)) {
+            return distance > FARTHEST ? 0 : score;
+        }
+        int sixteenths = (int) (distance * 16);
+        double near = sixteenths / 16.0;
+        return SIXTEENTHS[sixteenths] * StrictMath.exp(-0.5 * ((distance - near) * (distance + near)));
     }
 
     private static double farScore(double rootOfMinusLog) {
@@ -179,8 +232,8 @@ public final class StandardNormal {
         return polynomial(INVERSE_TAIL_TOP, r) / polynomial(INVERSE_TAIL_BOTTOM, r);
     }
 
-    private static double tail(double distance) {
-        if (distance > 40) {
+    private static double tail(double distance, double bell) {
+        if (distance > FARTHEST) {
             return 0;
         }
         double factor;
@@ -192,10 +245,7 @@ public final class StandardNormal {
                     inverseSquare * polynomial(TAIL_TOP, inverseSquare) / polynomial(TAIL_BOTTOM, inverseSquare);
             factor = (ONE_OVER_ROOT_TWO_PI - correction) / distance;
         }
-        // exp(-d²/2) in two steps, so that the rounding of d² does not cost figures far out.
-        double sixteenths = Math.floor(distance * 16) / 16;
-        double rest = (distance - sixteenths) * (distance + sixteenths);
-        return StrictMath.exp(-0.5 * sixteenths * sixteenths) * StrictMath.exp(-0.5 * rest) * factor;
+        return bell * factor;
     }
 
     /** Coefficients from the highest power down. */

@@ -90,13 +90,14 @@ class CitationsTest {
         Asked asked = Asked.of(LIBRARY);
         Comparison comparison = Compared.compare(LIBRARY, asked, SAMPLING, "mealworm", "beef");
         Citations citations = new Citations()
-                .add(comparison.items().get(0).estimate())
-                .add(comparison.reference())
+                .add((PublishedEstimate) comparison.items().get(0).estimate())
+                .add((PublishedEstimate) comparison.reference())
                 .add(comparison.items().get(0).paired());
         List<String> ids = ids(citations);
         assertEquals(ids.size(), new HashSet<>(ids).size());
         assertEquals(List.of("dreyer-2021", "oonincx-deboer-2012"), ids.subList(0, 2));
-        assertTrue(ids.containsAll(comparison.reference().evidence().sources()));
+        assertTrue(ids.containsAll(
+                ((PublishedEstimate) comparison.reference()).evidence().sources()));
     }
 
     @Test

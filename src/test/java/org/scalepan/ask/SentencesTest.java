@@ -138,7 +138,9 @@ class SentencesTest {
                 versus.contains("(90 % interval for what the next study of each would find; "
                         + item.estimate().studies() + " stud"),
                 versus);
-        boolean enough = Math.min(seen(item.estimate()), seen(comparison.reference())) >= ThinEvidence.FEWEST_STUDIES;
+        boolean enough =
+                Math.min(seen((PublishedEstimate) item.estimate()), seen((PublishedEstimate) comparison.reference()))
+                        >= ThinEvidence.FEWEST_STUDIES;
         assertEquals(enough, versus.endsWith("of the draws."), versus);
         assertFalse(versus.matches(".*(likely|certain|probability).*"), versus);
     }

@@ -29,9 +29,11 @@ public final class LibraryCopy {
 
     public LibraryCopy(Path folder) {
         this.folder = folder;
-        try (Stream<Path> files = Files.list(bundledFolder())) {
-            for (Path file : files.toList()) {
-                Files.copy(file, folder.resolve(file.getFileName().toString()));
+        try (Stream<Path> files = Files.walk(bundledFolder())) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copied = folder.resolve(bundledFolder().relativize(file).toString());
+                Files.createDirectories(copied.getParent());
+                Files.copy(file, copied);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

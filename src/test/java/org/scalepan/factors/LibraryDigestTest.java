@@ -73,7 +73,7 @@ class LibraryDigestTest {
         Map<String, Table> tables = new TreeMap<>();
         bundled.tables().forEach(table -> tables.put(table.schema().name(), table));
         List<Reference> references = List.copyOf(bundled.references().values());
-        assertEquals(BUNDLED, LibraryDigest.of(tables, references));
+        assertEquals(BUNDLED, LibraryDigest.of(tables, references, bundled.referenceFarms()));
         for (Table table : bundled.tables()) {
             int row = random.nextInt(table.rows().size());
             int column = random.nextInt(table.schema().fields().size());
@@ -81,7 +81,7 @@ class LibraryDigestTest {
             changed.put(table.schema().name(), changedAt(table, row, column));
             assertNotEquals(
                     BUNDLED,
-                    LibraryDigest.of(changed, references),
+                    LibraryDigest.of(changed, references, bundled.referenceFarms()),
                     () -> table.schema().path() + " row " + row + " column " + column);
         }
     }

@@ -40,7 +40,7 @@ class FootprintTest {
 
     @Test
     void a_factor_on_both_sides_cancels_out() {
-        Summary.OfRatio ratio = of(2, 20, 200).ratioTo(of(1, 10, 100), 0.9);
+        Summary.OfRatio ratio = of(2, 20, 200).over(of(1, 10, 100)).bothWays(0.9);
 
         assertEquals(2, ratio.forth().low(), 1e-12);
         assertEquals(2, ratio.forth().high(), 1e-12);
@@ -53,7 +53,8 @@ class FootprintTest {
                 assertThrows(IllegalArgumentException.class, () -> of(1, 2, 3).dividedBy(of(1, 2)));
 
         assertEquals("footprints of different questions: 3 draws and 2", refusal.getMessage());
-        assertThrows(IllegalArgumentException.class, () -> of(1, 2).ratioTo(of(1, 2, 3), 0.9));
+        assertThrows(
+                IllegalArgumentException.class, () -> of(1, 2).over(of(1, 2, 3)).bothWays(0.9));
     }
 
     private static Footprint measured(String indicator, String unit, FunctionalUnit per) {
@@ -71,8 +72,7 @@ class FootprintTest {
 
         for (Footprint other : others) {
             assertThrows(IllegalArgumentException.class, () -> ghg.dividedBy(other));
-            assertThrows(IllegalArgumentException.class, () -> other.ratioTo(ghg, 0.9));
-            assertThrows(IllegalArgumentException.class, () -> ghg.below(other));
+            assertThrows(IllegalArgumentException.class, () -> other.over(ghg));
         }
         assertEquals(
                 "footprints of different questions: ghg in kg CO2e per kg-protein and land in kg CO2e per kg-protein",
@@ -80,13 +80,16 @@ class FootprintTest {
                         .getMessage());
         assertEquals(
                 0.5,
-                ghg.below(measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)).value());
+                measured("ghg", "kg CO2e", FunctionalUnit.KG_PROTEIN)
+                        .over(ghg)
+                        .more()
+                        .value());
     }
 
     /** Below in two of four draws, equal in one, which counts half. */
     @Test
     void the_probability_of_being_less_counts_draws() {
-        assertEquals(2.5 / 4, of(1, 2, 5, 7).below(of(2, 3, 5, 6)).value(), 1e-12);
+        assertEquals(2.5 / 4, of(2, 3, 5, 6).over(of(1, 2, 5, 7)).more().value(), 1e-12);
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Library;
+import org.scalepan.production.heating.Heating;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
@@ -23,6 +24,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
     private Optional<RecordedNumber> mortality = Optional.empty();
     private Optional<InsectFarm.Frass> frass = Optional.empty();
     private final List<InsectFarm.Processing> processing = new ArrayList<>();
+    private Optional<Heating> heating = Optional.empty();
     private CoProductRule rule = CoProductRule.NONE;
 
     private InsectRecordsFixture(Library library, String product, Harvest harvest) {
@@ -53,6 +55,12 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
 
     public InsectRecordsFixture cycleDays(double days) {
         cycleDays = RecordedNumber.known(days);
+        return this;
+    }
+
+    /** A room that is heated, and has no meter. */
+    public InsectRecordsFixture heated(Heating room) {
+        heating = Optional.of(room);
         return this;
     }
 
@@ -127,6 +135,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
                 mortality,
                 frass,
                 processing,
-                Optional.of(rule));
+                Optional.of(rule),
+                heating);
     }
 }

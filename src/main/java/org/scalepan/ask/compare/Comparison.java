@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -25,7 +28,7 @@ import org.scalepan.literature.PairedEvidence;
  */
 public record Comparison(
         ComparisonQuestion question,
-        PublishedEstimate reference,
+        Estimate reference,
         List<ComparedProduct> items,
         Optional<Comparison> underOtherLandUse) {
     public Comparison {
@@ -46,7 +49,7 @@ public record Comparison(
      * @param versus the ratios, when both sides have evidence; none of the reference to itself
      * @param paired ratios from studies that assessed both, which may exist where a pooled ratio does not
      */
-    public record ComparedProduct(PublishedEstimate estimate, Optional<Ratio> versus, PairedEvidence paired) {}
+    public record ComparedProduct(Estimate estimate, Optional<Ratio> versus, PairedEvidence paired) {}
 
     /** Answers a question from the library. */
     public static Comparison of(Library library, ComparisonQuestion question) {
@@ -68,16 +71,15 @@ public record Comparison(
     private static Comparison alone(Library library, ComparisonQuestion question) {
         CommonRandomNumbers random = question.sampling().random();
         ComparisonBasis basis = question.basis();
-        PublishedEstimate reference =
-                Estimating.estimate(library, question.against(), basis, question.sampling(), random);
+        Estimate reference = Estimating.asked(library, question.against(), basis, question.sampling(), random);
         List<ComparedProduct> items = new ArrayList<>();
         for (ProductForm product : question.products()) {
             if (product.equals(question.against())) {
                 items.add(new ComparedProduct(reference, Optional.empty(), PairedEvidence.NONE));
                 continue;
             }
-            PublishedEstimate estimate = Estimating.estimate(library, product, basis, question.sampling(), random);
-            PairedEvidence paired = PairedEvidence.between(library, estimate.evidence(), reference.evidence());
+            Estimate estimate = Estimating.asked(library, product, basis, question.sampling(), random);
+            PairedEvidence paired = paired(library, estimate, reference);
             items.add(new ComparedProduct(
                     estimate,
                     Ratio.between(estimate, reference, question.sampling().coverage()),
@@ -86,8 +88,21 @@ public record Comparison(
         return new Comparison(question, reference, items, Optional.empty());
     }
 
-    /** Every published estimate of this comparison once: the reference first. */
-    public List<PublishedEstimate> estimates() {
+    private static PairedEvidence paired(Library library, Estimate product, Estimate reference) {
+        return product instanceof PublishedEstimate ours && reference instanceof PublishedEstimate theirs
+                ? PairedEvidence.between(library, ours.evidence(), theirs.evidence())
+                : PairedEvidence.NONE;
+    }
+
+    /** The figure of a product by the other kind of evidence than is asked for. */
+    public Estimate ofOtherKind(Library library, Estimate estimate) {
+        ProductForm item =
+                estimate instanceof ModelledEstimate modelled ? modelled.item() : ((PublishedEstimate) estimate).item();
+        return Estimating.asked(library, item, question.basis().withOtherEvidence(), question.sampling());
+    }
+
+    /** Every estimate of this comparison once: the reference first. */
+    public List<Estimate> estimates() {
         return Stream.concat(Stream.of(reference), items.stream().map(ComparedProduct::estimate))
                 .distinct()
                 .toList();
@@ -101,7 +116,14 @@ public record Comparison(
     /** Every publication behind a figure, a paired ratio or the warming set, in order of first use. */
     public List<Reference> references(Library library) {
         Citations citations = new Citations();
-        estimates().forEach(citations::add);
+        for (Estimate estimate : estimates()) {
+            if (estimate instanceof PublishedEstimate published) {
+                citations.add(published);
+            }
+        }
+        if (question.basis().evidence() == EvidenceKind.MODELLED) {
+            grounds(library).references().forEach(reference -> citations.addSource(reference.id()));
+        }
         items.forEach(item -> citations.add(item.paired()));
         if (question.basis().indicator().isWarming()) {
             citations.add(question.basis().gwp());

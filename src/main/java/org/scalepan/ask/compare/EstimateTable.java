@@ -8,7 +8,6 @@ import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Provenance;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Statistic;
 import org.scalepan.factors.Grade;
@@ -16,7 +15,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 
 /**
- * Published estimates of many products, each under many indicators and units.
+ * Estimates of many products, each under many indicators and units.
  *
  * @param statistics which numbers are asked of each estimate
  * @param bounds whether numbers of bounds are shown
@@ -35,15 +34,27 @@ public record EstimateTable(
         rows = List.copyOf(rows);
     }
 
-    /** A product under an indicator, per a unit. */
-    public record QuotedRow(ComparisonBasis basis, PublishedEstimate estimate) {
-        public String status() {
-            return estimate.summary().isPresent() ? "ok" : "no-evidence";
+    /**
+     * A product under an indicator, per a unit.
+     *
+     * @param lowestGrade id of the lowest check grade of what the figure rests on; empty without evidence
+     * @param sourceIds ids of its sources
+     */
+    public record QuotedRow(ComparisonBasis basis, Estimate estimate, String lowestGrade, List<String> sourceIds) {
+        public QuotedRow {
+            sourceIds = List.copyOf(sourceIds);
         }
 
-        /** Id of the lowest check grade among the results; empty without evidence. */
-        public String lowestGrade() {
-            return estimate.lowestGrade().map(Grade::id).orElse("");
+        static QuotedRow of(Library library, ComparisonBasis basis, Estimate estimate) {
+            return new QuotedRow(
+                    basis,
+                    estimate,
+                    estimate.lowestGrade(library).map(Grade::id).orElse(""),
+                    estimate.sources(library));
+        }
+
+        public String status() {
+            return estimate.summary().isPresent() ? "ok" : "no-evidence";
         }
 
         /** The region whose results were used; empty without evidence. */
@@ -53,7 +64,7 @@ public record EstimateTable(
 
         /** Ids of the sources, separated by blanks. */
         public String sources() {
-            return String.join(" ", estimate.evidence().sources());
+            return String.join(" ", sourceIds);
         }
     }
 
@@ -67,7 +78,7 @@ public record EstimateTable(
         List<QuotedRow> rows = new ArrayList<>();
         for (ProductForm product : products) {
             for (ComparisonBasis basis : bases) {
-                rows.add(new QuotedRow(basis, Estimating.estimate(library, product, basis, sampling)));
+                rows.add(QuotedRow.of(library, basis, Estimating.asked(library, product, basis, sampling)));
             }
         }
         return new EstimateTable(products, bases, statistics, bounds, rows);
@@ -87,7 +98,6 @@ public record EstimateTable(
 
     /** The provenance of the estimates. */
     public Provenance grounds(Library library) {
-        return new Provenance(
-                library, rows.stream().<Estimate>map(QuotedRow::estimate).toList());
+        return new Provenance(library, rows.stream().map(QuotedRow::estimate).toList());
     }
 }

@@ -11,6 +11,7 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.heating.RoomHeat;
 
 /**
  * What an uncertain input is called.
@@ -135,6 +136,12 @@ public record InputName(InputKind kind, String words, List<String> rows, Optiona
     }
 
     private static InputName ofRow(Library library, String id, Optional<String> line) {
+        if (id.startsWith(RoomHeat.DRAWN_AS)) {
+            return new InputName(
+                    InputKind.FACTOR,
+                    "heat that the room needs (" + words(id.substring(RoomHeat.DRAWN_AS.length())) + ")",
+                    List.of());
+        }
         int slash = id.indexOf('/');
         if (slash > 0) {
             // An uncertainty that the guidelines give for a whole kind of factor is drawn separately for each factor.

@@ -78,6 +78,7 @@ final class ConsistencyCheck {
         yields();
         new FoodCheck(tables, faults).run();
         new CirculatingCheck(tables, faults).run();
+        new ReviewCheck(tables, faults).run();
         boundaries();
         energyKinds();
         reasonsOfOutliers();

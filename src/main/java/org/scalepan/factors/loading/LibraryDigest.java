@@ -3,12 +3,14 @@ package org.scalepan.factors.loading;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.scalepan.cite.CslJson;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 
@@ -20,7 +22,7 @@ public final class LibraryDigest {
 
     private LibraryDigest() {}
 
-    public static String of(Map<String, Table> tables, List<Reference> references) {
+    public static String of(Map<String, Table> tables, List<Reference> references, List<ReferenceFarm> farms) {
         MessageDigest sha;
         try {
             sha = MessageDigest.getInstance("SHA-256");
@@ -38,6 +40,9 @@ public final class LibraryDigest {
             sha.update(text.toString().getBytes(StandardCharsets.UTF_8));
         });
         sha.update(CslJson.write(references).toString().getBytes(StandardCharsets.UTF_8));
+        farms.stream()
+                .sorted(Comparator.comparing(ReferenceFarm::id))
+                .forEach(farm -> sha.update((farm + "" + ROW).getBytes(StandardCharsets.UTF_8)));
         return HexFormat.of().formatHex(sha.digest()).substring(0, HEX_DIGITS);
     }
 }

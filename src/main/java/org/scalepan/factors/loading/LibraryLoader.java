@@ -21,6 +21,7 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.LibraryVersion;
 import org.scalepan.factors.Nearest;
+import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.table.Fault;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
@@ -37,6 +38,8 @@ public final class LibraryLoader {
             .build();
 
     private static final String DATA_PACKAGE = "datapackage.json";
+
+    private static final String REFERENCE_FARMS = "reference_farms/";
 
     private final List<Fault> faults = new ArrayList<>();
     private final FactorFiles base;
@@ -69,7 +72,8 @@ public final class LibraryLoader {
             return broken();
         }
         Map<String, Table> tables = new LinkedHashMap<>();
-        for (TableSchema schema : TableSchema.readAll(dataPackage.get())) {
+        List<TableSchema> schemas = TableSchema.readAll(dataPackage.get());
+        for (TableSchema schema : schemas) {
             table(schema).ifPresent(table -> tables.put(schema.name(), table));
         }
         own.ifPresent(files -> strangers(files, TableSchema.readAll(dataPackage.get())));
@@ -77,11 +81,40 @@ public final class LibraryLoader {
         List<Reference> references = references();
         links(tables, references, faults.size() == known);
         new ConsistencyCheck(tables, whole, List.copyOf(faults), faults).run();
+        Map<String, byte[]> documents = documents(dataPackage.get());
+        List<ReferenceFarm> farms = referenceFarms(documents, tables, whole.size() == schemas.size());
         if (!faults.isEmpty()) {
             return broken();
         }
         return new LibraryLoad.Loaded(
-                new Library(version(tables, references), tables, references, documents(dataPackage.get())));
+                new Library(version(tables, references, farms), tables, references, documents, farms));
+    }
+
+    /** The reference farms among the documents; checked against the tables where every row could be read. */
+    private List<ReferenceFarm> referenceFarms(
+            Map<String, byte[]> documents, Map<String, Table> tables, boolean readable) {
+        List<ReferenceFarm> farms = new ArrayList<>();
+        ReferenceFarmCheck check = new ReferenceFarmCheck(tables, faults);
+        documents.forEach((name, content) -> {
+            if (!name.startsWith(REFERENCE_FARMS)) {
+                return;
+            }
+            String place = base.place(name);
+            Optional<String> text = CsvReading.text(place, content, faults);
+            Optional<JsonNode> tree = text.flatMap(written -> parse(place, written));
+            if (tree.isEmpty()) {
+                return;
+            }
+            JsonLines lines = new JsonLines(place, text.orElseThrow());
+            new ReferenceFarmReading(tree.get(), lines, faults).read().ifPresent(farm -> {
+                if (readable) {
+                    String id = name.substring(REFERENCE_FARMS.length()).replaceFirst("\\.json$", "");
+                    check.check(id, farm, tree.get().path("system"), lines);
+                }
+                farms.add(farm);
+            });
+        });
+        return farms;
     }
 
     /** Foreign keys are checked only where every row could be read: one broken file must not fault each row that refers to it. */
@@ -161,7 +194,7 @@ public final class LibraryLoader {
 
     private void missing(String name) {
         faults.add(new Fault(
-                base.place(name), 1, 1, "the file is missing", "every table named in datapackage.json must be there"));
+                base.place(name), 1, 1, "the file is missing", "every file named in datapackage.json must be there"));
     }
 
     private Optional<Table> table(TableSchema schema) {
@@ -235,10 +268,14 @@ public final class LibraryLoader {
     }
 
     private void document(String name, Map<String, byte[]> documents) {
-        bytes(base, name).ifPresent(content -> documents.put(name, content));
+        Optional<byte[]> content = bytes(base, name);
+        if (content.isEmpty() && name.startsWith(REFERENCE_FARMS)) {
+            missing(name);
+        }
+        content.ifPresent(bytes -> documents.put(name, bytes));
     }
 
-    private LibraryVersion version(Map<String, Table> tables, List<Reference> references) {
+    private LibraryVersion version(Map<String, Table> tables, List<Reference> references, List<ReferenceFarm> farms) {
         String bundled = base.read("VERSION")
                 .map(bytes -> new String(bytes, java.nio.charset.StandardCharsets.UTF_8).strip())
                 .orElse("unversioned");
@@ -247,6 +284,6 @@ public final class LibraryLoader {
                 .filter(Row::overlaid)
                 .count();
         return new LibraryVersion(
-                ownRows == 0 ? bundled : bundled + "+own", LibraryDigest.of(tables, references), ownRows);
+                ownRows == 0 ? bundled : bundled + "+own", LibraryDigest.of(tables, references, farms), ownRows);
     }
 }

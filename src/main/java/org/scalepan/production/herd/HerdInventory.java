@@ -19,6 +19,8 @@ import org.scalepan.production.NitrousOxide;
 import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
+import org.scalepan.production.climate.ClimateNormals;
+import org.scalepan.production.climate.ClimateZone;
 
 /** Computes the inventory of a herd: enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
 public final class HerdInventory {
@@ -30,6 +32,8 @@ public final class HerdInventory {
     private static final double MOST_MILK_SOLD = 1.05;
 
     private static final String EDITION = "2019";
+
+    private static final String MIDDLE_CLIMATE = "warm-temperate-moist";
 
     /** Animals that Tier 2 is for. */
     private static final List<String> CATTLE = List.of("dairy-cattle", "other-cattle", "buffalo");
@@ -278,10 +282,11 @@ public final class HerdInventory {
             systems = List.of(new Herd.ManureShare(usual, 1));
             builder.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
         }
-        String climate = herd.climate().orElseGet(() -> {
-            builder.filled("climate", Gap.GHG, "warm-temperate-moist: the middle of the tables' climates");
-            return "warm-temperate-moist";
-        });
+        Optional<ClimateZone> zone = herd.climate().isPresent() ? Optional.empty() : zone();
+        String climate = herd.climate().or(() -> zone.map(ClimateZone::id)).orElse(MIDDLE_CLIMATE);
+        String soilClimate = herd.climate()
+                .or(() -> zone.filter(ClimateZone::moistureKnown).map(ClimateZone::id))
+                .orElse("any-climate");
         Optional<ActivityTerm> solids = volatileSolids(need);
         Optional<ActivityTerm> nitrogen = nitrogen(need);
         List<ActivityTerm> parts = Herd.partsOfManure(systems);
@@ -289,8 +294,24 @@ public final class HerdInventory {
             ActivityTerm part = parts.get(i);
             Where there = where.manure(systems.get(i).system(), climate);
             solids.ifPresent(term -> manureMethane(term.times(part), there));
-            nitrogen.ifPresent(term -> manureNitrogen(term.times(part), there));
+            nitrogen.ifPresent(term -> manureNitrogen(term.times(part), there, soilClimate));
         }
+    }
+
+    /** The climate of the country, told as a default; empty, and told too, where no country is known. */
+    private Optional<ClimateZone> zone() {
+        Optional<ClimateZone> found = herd.records()
+                .region()
+                .flatMap(place -> ClimateNormals.of(library, place))
+                .map(normals -> ClimateZone.of(library, normals, tables.edition()));
+        found.ifPresentOrElse(
+                zone -> builder.filled(
+                        "climate",
+                        Gap.GHG,
+                        zone.id() + ": " + zone.words(),
+                        zone.rows().toArray(String[]::new)),
+                () -> builder.filled("climate", Gap.GHG, MIDDLE_CLIMATE + ": the middle of the tables' climates"));
+        return found;
     }
 
     /** kg volatile solids of the herd in a year. */
@@ -383,12 +404,9 @@ public final class HerdInventory {
                 uncertain(excreted, "uncertainty-n-excretion", rate.get().id()));
     }
 
-    private void manureNitrogen(ActivityTerm nitrogen, Where there) {
-        NitrousOxide n2o = new NitrousOxide(
-                tables,
-                builder,
-                "manure, " + there.system().substring("mms.".length()),
-                herd.climate().orElse("any-climate"));
+    private void manureNitrogen(ActivityTerm nitrogen, Where there, String soilClimate) {
+        NitrousOxide n2o =
+                new NitrousOxide(tables, builder, "manure, " + there.system().substring("mms.".length()), soilClimate);
         if (there.system().equals("mms.pasture")) {
             boolean other = List.of("sheep", "goats").contains(herd.category());
             n2o.dropped(nitrogen, other ? "grazing-sheep-and-other" : "grazing-cattle-poultry-pigs");

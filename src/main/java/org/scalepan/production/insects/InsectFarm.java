@@ -7,6 +7,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.heating.Heating;
 
 /**
  * The records of an insect farm; only feed, harvest and energy are required, the rest may be open.
@@ -18,6 +19,7 @@ import org.scalepan.production.RecordedNumber;
  * @param pairs breeding pairs stocked per container
  * @param keptForBreeding share of the harvest retained, 0 to below 1
  * @param mortality share of the animals that die before harvest, 0 to below 1
+ * @param heating a heated room whose heat no meter has; empty where there is none or energy has it
  */
 @RecordBuilder
 public record InsectFarm(
@@ -33,10 +35,43 @@ public record InsectFarm(
         Optional<RecordedNumber> mortality,
         Optional<Frass> frass,
         List<Processing> processing,
-        Optional<CoProductRule> coProductRule)
+        Optional<CoProductRule> coProductRule,
+        Optional<Heating> heating)
         implements InsectFarmBuilder.With {
     public InsectFarm {
         processing = List.copyOf(processing);
+    }
+
+    /** A farm without a room to heat, or with a meter for it. */
+    public InsectFarm(
+            FarmRecords records,
+            Product product,
+            Optional<String> form,
+            Harvest harvest,
+            Optional<RecordedNumber> sold,
+            Optional<RecordedNumber> price,
+            Optional<RecordedNumber> cycleDays,
+            Optional<RecordedNumber> pairs,
+            Optional<RecordedNumber> keptForBreeding,
+            Optional<RecordedNumber> mortality,
+            Optional<Frass> frass,
+            List<Processing> processing,
+            Optional<CoProductRule> coProductRule) {
+        this(
+                records,
+                product,
+                form,
+                harvest,
+                sold,
+                price,
+                cycleDays,
+                pairs,
+                keptForBreeding,
+                mortality,
+                frass,
+                processing,
+                coProductRule,
+                Optional.empty());
     }
 
     /** The fate of the frass. */

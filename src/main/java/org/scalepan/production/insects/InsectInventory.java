@@ -51,6 +51,7 @@ public final class InsectInventory {
 
     private Inventory make() {
         farmInventory.add(farm.records());
+        new HeatingInventory(library, farm, builder).add(farmInventory);
         animals();
         FrassInventory frass = new FrassInventory(
                 library,

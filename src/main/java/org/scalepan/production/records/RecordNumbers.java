@@ -1,5 +1,6 @@
 package org.scalepan.production.records;
 
+import java.util.Map;
 import java.util.Optional;
 import org.scalepan.input.Input;
 import org.scalepan.production.RecordField;
@@ -9,14 +10,17 @@ import org.scalepan.production.RecordedNumber;
 final class RecordNumbers {
     private final String root;
     private final String system;
+    private final Map<String, String> drawnAs;
 
     /**
      * @param records of the system, as a whole
      * @param system what the records call it
+     * @param drawnAs for paths of fields whose ranges follow one another, the path of the one whose draws serve all
      */
-    RecordNumbers(Input records, String system) {
+    RecordNumbers(Input records, String system, Map<String, String> drawnAs) {
         this.root = records.pointer("");
         this.system = system;
+        this.drawnAs = drawnAs;
     }
 
     /** A number of the records, if given, or a range. */
@@ -40,7 +44,7 @@ final class RecordNumbers {
 
     /** By the place in the records of this system alone, so that it does not matter where in a question or a table these stand. */
     private String key(Input records, RecordField field) {
-        return RecordedNumber.key(
-                system, records.pointer(field.field()).substring(root.length()).replace('/', '.'));
+        String path = records.pointer(field.field()).substring(root.length()).replace('/', '.');
+        return RecordedNumber.key(system, drawnAs.getOrDefault(path, path));
     }
 }

@@ -2,6 +2,7 @@ package org.scalepan.production.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
@@ -12,6 +13,8 @@ import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.heating.Heating;
+import org.scalepan.production.heating.RoomHeat;
 import org.scalepan.production.herd.HeadRecords;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
@@ -29,10 +32,19 @@ public final class SystemReading {
 
     private final Library library;
     private final RecordVocabulary vocabulary;
+    private final Map<String, String> drawnAs;
 
     public SystemReading(Library library) {
+        this(library, Map.of());
+    }
+
+    /**
+     * @param drawnAs for paths of fields whose ranges follow one another, the path of the one whose draws serve all
+     */
+    public SystemReading(Library library, Map<String, String> drawnAs) {
         this.library = library;
         this.vocabulary = RecordVocabulary.of(library);
+        this.drawnAs = Map.copyOf(drawnAs);
     }
 
     /** Reads a system; empty after an error, which is recorded in the body. */
@@ -56,7 +68,7 @@ public final class SystemReading {
 
     private Optional<InsectFarm> insects(Input body) {
         String name = body.text("name").orElse("farm");
-        RecordNumbers numbers = new RecordNumbers(body, name);
+        RecordNumbers numbers = new RecordNumbers(body, name, drawnAs);
         Optional<String> species = body.needOneOf("product", vocabulary.insects());
         Optional<String> form = body.oneOf("form", library.ids("forms"));
         Optional<Harvest> harvest = harvest(body, numbers);
@@ -81,6 +93,11 @@ public final class SystemReading {
         List<InsectFarm.Processing> processing = body.objects("processing", RecordLimits.PROCESSING_STEPS).stream()
                 .map(given -> processing(given, numbers))
                 .toList();
+        Optional<Heating> heating = body.object("heating").map(given -> heating(given, numbers));
+        if (species.isPresent() && read.region().isPresent() == body.has("region")) {
+            heating.flatMap(room -> RoomHeat.obstacle(library, read.region(), species.get(), room))
+                    .ifPresent(body::fault);
+        }
         if (species.isEmpty() || harvest.isEmpty()) {
             return Optional.empty();
         }
@@ -97,7 +114,8 @@ public final class SystemReading {
                 mortality,
                 frass,
                 processing,
-                rule));
+                rule,
+                heating));
     }
 
     private static Optional<Harvest> harvest(Input body, RecordNumbers numbers) {
@@ -166,9 +184,18 @@ public final class SystemReading {
         return new InsectFarm.Processing(step, water, carrier, energy);
     }
 
+    private Heating heating(Input body, RecordNumbers numbers) {
+        RecordedNumber area = numbers.needNumber(body, RecordField.HEATING_ROOM);
+        Optional<RecordedNumber> temperature = numbers.number(body, RecordField.HEATING_TEMPERATURE);
+        Optional<String> insulation = body.oneOf("insulation", RoomHeat.CLASSES);
+        String carrier = body.needOneOf("carrier", vocabulary.energyCarriers()).orElse("");
+        body.close();
+        return new Heating(area, temperature, insulation, carrier);
+    }
+
     private Optional<Herd> herd(Input body) {
         String name = body.text("name").orElse("herd");
-        RecordNumbers numbers = new RecordNumbers(body, name);
+        RecordNumbers numbers = new RecordNumbers(body, name, drawnAs);
         Optional<String> category = body.needOneOf("animals", CATEGORIES);
         Optional<String> edition = body.oneOf("ipcc_edition", List.of("2019", "2006"));
         Optional<String> region =

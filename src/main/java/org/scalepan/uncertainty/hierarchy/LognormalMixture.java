@@ -52,6 +52,11 @@ public final class LognormalMixture {
         return value > 0 ? logarithm.above(StrictMath.log(value)) : new Probability(1, 0);
     }
 
+    /** The share above 1; of what stands exactly there half counts. */
+    public Probability aboveOne() {
+        return logarithm.aboveFromHalf(0);
+    }
+
     /**
      * Mean, median and equal-tailed interval, of the quantity and of its reciprocal.
      *

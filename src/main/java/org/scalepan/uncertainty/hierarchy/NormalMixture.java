@@ -21,6 +21,8 @@ public final class NormalMixture {
     /** From so many components on, quantiles are read from groups of them. */
     private static final int MANY = 512;
 
+    private static volatile double[] lastEqualWeights = {};
+
     private final double[] weights;
     private final double[] means;
     private final double[] sds;
@@ -58,16 +60,34 @@ public final class NormalMixture {
     }
 
     /**
-     * A mixture of equally probable components, such as one for each draw of what is given.
+     * A mixture of equally probable components, such as one for each draw of what is given. The arrays are kept and not copied: callers must not
+     * write to them.
      *
      * @param means at least one, finite
      * @param sds standard deviations, as many, zero or more
      * @throws IllegalArgumentException when there are none, unequal numbers, or a value out of range
      */
     public static NormalMixture ofEqual(double[] means, double[] sds) {
-        double[] weights = new double[means.length];
-        Arrays.fill(weights, 1);
-        return of(weights, means, sds);
+        Require.sameLength("means", means, "standard deviations", sds);
+        Require.positive("number of components", means.length);
+        Require.allFinite("mean", means);
+        for (double sd : sds) {
+            if (!(sd >= 0 && sd < Double.POSITIVE_INFINITY)) {
+                Require.notNegative("standard deviation", sd);
+            }
+        }
+        return new NormalMixture(equalWeights(means.length), means, sds);
+    }
+
+    /** Most mixtures have as many components as the last one; nobody writes to them. */
+    private static double[] equalWeights(int components) {
+        double[] last = lastEqualWeights;
+        if (last.length != components) {
+            last = new double[components];
+            Arrays.fill(last, 1.0 / components);
+            lastEqualWeights = last;
+        }
+        return last;
     }
 
     /** The share at or below a value, 0 to 1: F(x). */
@@ -137,7 +157,15 @@ public final class NormalMixture {
         double guess = mean() + z * sd();
         double x = guess > low && guess < high ? guess : low + (high - low) / 2;
         for (int step = 0; step < MOST_STEPS && high - low > close; step++) {
-            double excess = side * (share(x, side) - wanted);
+            double share = 0;
+            double density = 0;
+            for (int j = 0; j < weights.length; j++) {
+                double score = score(x, j);
+                double bell = StandardNormal.bell(score);
+                share += weights[j] * StandardNormal.probabilityBelow(side * score, bell);
+                density += sds[j] > 0 ? weights[j] * StandardNormal.densityOfBell(bell) / sds[j] : 0;
+            }
+            double excess = side * (Math.min(1, share) - wanted);
             if (excess == 0) {
                 return x;
             }
@@ -146,7 +174,7 @@ public final class NormalMixture {
             } else {
                 low = x;
             }
-            double next = x - excess / density(x);
+            double next = x - excess / density;
             if (Math.abs(next - x) <= nearlyClose) {
                 return Math.min(Math.max(next, low), high);
             }
@@ -178,14 +206,24 @@ public final class NormalMixture {
     /** The share below a value with its standard error, for equally probable components that are independent draws. */
     public Probability below(double value) {
         NormalMixture near = weights.length < MANY ? this : grouped();
-        return new Probability(near.shareFromHalf(value), standardErrorOfShare(value));
+        return new Probability(near.shareFromHalf(value, 1), standardErrorOfShare(value));
     }
 
-    /** The share below a value, by distances from a half, so that a half is exactly that. */
-    private double shareFromHalf(double value) {
+    /** The share above a value as {@link #below} gives it of the quantity turned round: a half is exactly that. */
+    public Probability aboveFromHalf(double value) {
+        NormalMixture near = weights.length < MANY ? this : grouped();
+        return new Probability(near.shareFromHalf(value, -1), standardErrorOfShare(value));
+    }
+
+    /**
+     * By distances from a half, so that a half is exactly that.
+     *
+     * @param side 1 for what lies below, −1 for what lies above
+     */
+    private double shareFromHalf(double value, double side) {
         double distance = 0;
         for (int j = 0; j < weights.length; j++) {
-            distance += weights[j] * (StandardNormal.probabilityBelow(score(value, j)) - 0.5);
+            distance += weights[j] * (StandardNormal.probabilityBelow(side * score(value, j)) - 0.5);
         }
         return Math.min(1, Math.max(0, 0.5 + distance));
     }

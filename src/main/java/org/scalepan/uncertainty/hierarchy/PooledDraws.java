@@ -19,6 +19,8 @@ import org.scalepan.uncertainty.Require;
  * them, Gelfand and Smith (1990), J. Am. Stat. Assoc. 85, 398–409; common random numbers, Law (2015), Simulation Modeling and Analysis, ch. 11.
  */
 public final class PooledDraws {
+    private static final int BLOCK = 256;
+
     private final StudyEffects effects;
     private final List<String> findings;
     private final double[] taus;
@@ -156,30 +158,74 @@ public final class PooledDraws {
         return drawn;
     }
 
-    /** What is asked (mean or further study), given τ and the conversions of each draw: the mean of its normal distribution. */
-    public double[] givenMeans() {
-        double[] given = new double[taus.length];
-        double[] shares = new double[effects.size()];
-        for (int d = 0; d < given.length; d++) {
-            effects.shares(taus[d], shares);
-            given[d] = stated(shares, d);
+    /**
+     * What is asked (mean or further study), given τ and the conversions of each draw: a normal distribution for each draw.
+     *
+     * @param means of the normals
+     * @param sds their standard deviations
+     */
+    @SuppressWarnings("ArrayRecordComponent") // Never compared.
+    public record GivenDraws(double[] means, double[] sds) {
+        public NormalMixture distribution() {
+            return NormalMixture.ofEqual(means, sds);
         }
-        return given;
     }
 
-    /** What is asked, given τ and the conversions of each draw: the standard deviation of its normal distribution. */
-    public double[] givenSds() {
-        double[] given = new double[taus.length];
-        for (int d = 0; d < given.length; d++) {
-            double error = effects.given(taus[d]).standardError();
-            given[d] = Math.sqrt(error * error + furtherVariance(d));
+    /** What is asked, given each draw: its mean and standard deviation. Study by study, so that the machine takes several draws at a time. */
+    public GivenDraws given() {
+        int draws = taus.length;
+        double more = further.map(FurtherStudy::errorVariance).orElse(0.0);
+        double ofBetween = further.isPresent() ? 1 : 0;
+        double[] means = new double[draws];
+        double[] sds = new double[draws];
+        double[][] weights = new double[effects.size()][BLOCK];
+        double[] between = new double[BLOCK];
+        double[] total = new double[BLOCK];
+        for (int from = 0; from < draws; from += BLOCK) {
+            int size = Math.min(BLOCK, draws - from);
+            for (int d = 0; d < size; d++) {
+                between[d] = taus[from + d] * taus[from + d];
+                total[d] = 0;
+            }
+            for (int i = 0; i < weights.length; i++) {
+                weigh(effects.variance(i), between, weights[i], total, size);
+            }
+            for (int i = 0; i < weights.length; i++) {
+                add(i, weights[i], total, means, from, size);
+            }
+            for (int d = 0; d < size; d++) {
+                double error = Math.sqrt(1 / total[d]);
+                sds[from + d] = Math.sqrt(error * error + (ofBetween * between[d] + more));
+            }
         }
-        return given;
+        return new GivenDraws(means, sds);
+    }
+
+    private static void weigh(double variance, double[] between, double[] weights, double[] total, int size) {
+        for (int d = 0; d < size; d++) {
+            weights[d] = 1 / (variance + between[d]);
+            total[d] += weights[d];
+        }
+    }
+
+    /** Adds what a study states, by its share. */
+    private void add(int study, double[] weights, double[] total, double[] means, int from, int size) {
+        double effect = effects.effect(study);
+        double[] conversion = conversions[study];
+        if (conversion.length == 0) {
+            for (int d = 0; d < size; d++) {
+                means[from + d] += weights[d] / total[d] * effect;
+            }
+        } else {
+            for (int d = 0; d < size; d++) {
+                means[from + d] += weights[d] / total[d] * (effect + conversion[from + d]);
+            }
+        }
     }
 
     /** The distribution of what is asked: a mixture with one component for each draw. */
     public NormalMixture distribution() {
-        return NormalMixture.ofEqual(givenMeans(), givenSds());
+        return given().distribution();
     }
 
     /**

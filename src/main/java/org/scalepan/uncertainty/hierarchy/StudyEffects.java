@@ -80,6 +80,11 @@ public final class StudyEffects {
         return standardErrors[study];
     }
 
+    /** Its square: s_i². */
+    double variance(int study) {
+        return variances[study];
+    }
+
     /** The mean of the squared standard errors: how precise the next study is taken to be. */
     public double meanVariance() {
         return meanVariance;

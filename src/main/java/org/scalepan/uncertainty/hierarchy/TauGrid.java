@@ -23,7 +23,7 @@ final class TauGrid {
     private static final int COARSE = 24;
     private static final int MOST_PASSES = 12;
     private static final int CUTS = 4;
-    private static final int GUIDES = 256;
+    private static final int GUIDES = 1024;
 
     private final double[] taus;
     /** For integrals: they add up to 1. */

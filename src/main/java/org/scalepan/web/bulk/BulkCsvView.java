@@ -17,6 +17,7 @@ import org.scalepan.production.Gap;
 import org.scalepan.production.Remark;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.EstimateJson;
 
 /** One line of CSV for each row received: figures with their intervals, or the errors of the row. */
 final class BulkCsvView implements BulkView {
@@ -38,7 +39,7 @@ final class BulkCsvView implements BulkView {
         List<String> header = new ArrayList<>(List.of("row", "name", "product", "form", "boundary", "status"));
         for (ComparisonBasis basis : question.bases()) {
             String id = basis.indicator().id();
-            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit", id + "_bound"));
+            header.addAll(List.of(id, id + "_low", id + "_high", id + "_unit", id + "_bound", id + "_interval_of"));
             if (hasSecond(basis.indicator())) {
                 String second = id + "_with_displaced_use";
                 header.addAll(List.of(second, second + "_low", second + "_high", second + "_bound"));
@@ -124,6 +125,7 @@ final class BulkCsvView implements BulkView {
             figure(line, Optional.of(estimate));
             line.text(BulkRow.unit(estimate.scope()));
             line.text(estimate.missing().isPresent() ? "" : estimate.bound().id());
+            line.text(EstimateJson.intervalOf(estimate).orElse(""));
             estimate.missing()
                     .ifPresent(why -> missing.add(estimate.scope().indicator().id() + ": " + why));
             if (hasSecond(estimate.scope().indicator())) {

@@ -8,6 +8,7 @@ import org.scalepan.ask.SystemEstimate;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Scope;
 import org.scalepan.quantity.SevenDigits;
+import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ProblemView;
 import org.scalepan.web.render.RecordNextJson;
@@ -93,6 +94,7 @@ final class BulkJsonView implements BulkView {
         if (estimate.missing().isEmpty()) {
             node.put("bound", estimate.bound().id());
         }
+        EstimateJson.intervalOf(node, estimate);
         Json.put(node, "reason", estimate.missing());
         return node;
     }

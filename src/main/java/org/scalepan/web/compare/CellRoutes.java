@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.ProductForm;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Sentences;
@@ -21,7 +21,6 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.input.FieldError;
 import org.scalepan.input.Input;
-import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
@@ -84,7 +83,7 @@ public final class CellRoutes {
         CellRequest asked = read(request, VALUE_STATS);
         Optional<ProductForm> product = product(request, "product");
         InputProblem.refuseIfWrong(parameters);
-        PublishedEstimate estimate = Estimating.estimate(library, product.orElseThrow(), asked.basis, asked.sampling);
+        Estimate estimate = Estimating.asked(library, product.orElseThrow(), asked.basis, asked.sampling);
         if (asked.stat.equals("studies") || asked.stat.equals("results")) {
             return text(Integer.toString(asked.stat.equals("studies") ? estimate.studies() : estimate.results()));
         }
@@ -103,11 +102,11 @@ public final class CellRoutes {
                                 estimate,
                                 asked.basis
                                         .withOtherLandUse()
-                                        .map(basis -> Estimating.estimate(
+                                        .map(basis -> Estimating.asked(
                                                 library, product.orElseThrow(), basis, asked.sampling)));
                     case "sources" -> labels(List.of(estimate));
                     case "references" -> references(List.of(estimate));
-                    case "grade" -> estimate.lowestGrade().orElseThrow().id();
+                    case "grade" -> estimate.lowestGrade(library).orElseThrow().id();
                     case "region" -> estimate.regionUsed().orElseThrow();
                     case "mean" -> SevenDigits.plain(summary.mean());
                     case "low" -> SevenDigits.plain(summary.low());
@@ -130,7 +129,7 @@ public final class CellRoutes {
                 new Comparison.ComparisonQuestion(
                         List.of(product.orElseThrow()), reference.orElseThrow(), asked.basis, asked.sampling));
         Comparison.ComparedProduct item = comparison.items().get(0);
-        List<PublishedEstimate> estimates = List.of(item.estimate(), comparison.reference());
+        List<Estimate> estimates = List.of(item.estimate(), comparison.reference());
         if (asked.stat.equals("studies")) {
             return text(Integer.toString(
                     Math.min(item.estimate().studies(), comparison.reference().studies())));
@@ -167,7 +166,7 @@ public final class CellRoutes {
     }
 
     /** A bound must not stand in a cell as if it were the number. */
-    private static void refuseBound(Bound bound, CellRequest asked, String number, List<PublishedEstimate> estimates) {
+    private static void refuseBound(Bound bound, CellRequest asked, String number, List<Estimate> estimates) {
         if (bound != Bound.EXACT && !asked.bounds) {
             throw new ProblemException(Problem.noEvidence(
                     bound.words() + number + ":" + clause(estimates) + "; bounds=yes gives the number"));
@@ -175,7 +174,7 @@ public final class CellRoutes {
     }
 
     /** What makes bounds of the sides, as a clause behind a colon. */
-    private static String clause(List<PublishedEstimate> estimates) {
+    private static String clause(List<Estimate> estimates) {
         String said =
                 Sentences.bounds(estimates.stream()).replaceAll("\\.$", "").strip();
         return said.isEmpty() ? "" : " " + Character.toLowerCase(said.charAt(0)) + said.substring(1);
@@ -228,7 +227,7 @@ public final class CellRoutes {
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));
     }
 
-    private static ProblemException noEvidence(List<PublishedEstimate> estimates, PairedEvidence paired) {
+    private static ProblemException noEvidence(List<Estimate> estimates, PairedEvidence paired) {
         List<String> reasons = new ArrayList<>();
         if (estimates.size() == 2) {
             NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));
@@ -236,10 +235,8 @@ public final class CellRoutes {
                 reasons.add("a side is a bound:" + clause(estimates));
             }
         }
-        for (PublishedEstimate estimate : estimates) {
-            if (estimate.evidence() instanceof Evidence.NoEvidence none) {
-                reasons.add(none.reason());
-            }
+        for (Estimate estimate : estimates) {
+            estimate.missing().ifPresent(reasons::add);
         }
         paired.ratios()
                 .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
@@ -247,18 +244,18 @@ public final class CellRoutes {
         return new ProblemException(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 
-    private String labels(List<PublishedEstimate> estimates) {
+    private String labels(List<Estimate> estimates) {
         return String.join("; ", cited(estimates).map(Reference::label).toList());
     }
 
     /** The references in full, on the one line that a cell has. */
-    private String references(List<PublishedEstimate> estimates) {
+    private String references(List<Estimate> estimates) {
         return String.join(" | ", cited(estimates).map(PlainText::of).toList());
     }
 
-    private Stream<Reference> cited(List<PublishedEstimate> estimates) {
+    private Stream<Reference> cited(List<Estimate> estimates) {
         return estimates.stream()
-                .flatMap(estimate -> estimate.evidence().sources().stream())
+                .flatMap(estimate -> estimate.sources(library).stream())
                 .distinct()
                 .flatMap(source -> library.reference(source).stream());
     }

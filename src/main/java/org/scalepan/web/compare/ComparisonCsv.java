@@ -2,11 +2,13 @@ package org.scalepan.web.compare;
 
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
@@ -47,12 +49,16 @@ final class ComparisonCsv {
             "text",
             "bound",
             "times_less_bound",
-            "interval_of");
+            "interval_of",
+            "evidence",
+            "system");
 
+    private final Library library;
     private final Comparison comparison;
     private final Sentences sentences;
 
-    ComparisonCsv(Comparison comparison) {
+    ComparisonCsv(Library library, Comparison comparison) {
+        this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
                 comparison.question().basis(), comparison.question().sampling().coverage());
@@ -71,11 +77,11 @@ final class ComparisonCsv {
         return csv.answer();
     }
 
-    private void row(Csv csv, PublishedEstimate estimate, Optional<Ratio> versus, int pairedStudies) {
+    private void row(Csv csv, Estimate estimate, Optional<Ratio> versus, int pairedStudies) {
         Csv.CsvLine line = csv.line();
-        line.text(estimate.item().product().id())
-                .text(estimate.item().form())
-                .text(estimate.item().product().name())
+        line.text(estimate.product().id())
+                .text(estimate.form())
+                .text(estimate.product().name())
                 .text(estimate.summary().isPresent() ? "ok" : "no-evidence")
                 .text(comparison.question().basis().indicator().id())
                 .text(comparison.question().basis().indicator().unit())
@@ -94,7 +100,7 @@ final class ComparisonCsv {
                                 .number(summary.coverage()),
                         () -> line.empty(5));
         line.number(estimate.studies()).number(estimate.results());
-        line.text(estimate.lowestGrade().map(Grade::id).orElse(""));
+        line.text(estimate.lowestGrade(library).map(Grade::id).orElse(""));
         line.text(estimate.regionUsed().orElse(""));
         line.text(comparison.question().against().written());
         versus.ifPresentOrElse(
@@ -112,11 +118,16 @@ final class ComparisonCsv {
                                 .findFirst()),
                 () -> line.empty(8));
         line.number(pairedStudies);
-        line.text(String.join(" ", estimate.evidence().sources()));
+        line.text(String.join(" ", estimate.sources(library)));
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));
         line.text(EstimateJson.intervalOf(estimate).orElse(""));
+        line.text(comparison.question().basis().evidence().id());
+        line.text(
+                estimate instanceof ModelledEstimate modelled
+                        ? modelled.farm().map(farm -> farm.farm().id()).orElse("")
+                        : "");
         line.end();
     }
 }

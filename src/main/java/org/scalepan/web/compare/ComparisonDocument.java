@@ -1,13 +1,12 @@
 package org.scalepan.web.compare;
 
 import java.util.List;
+import org.scalepan.ask.Estimate;
 import org.scalepan.ask.NoRatio;
-import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.factors.Library;
-import org.scalepan.literature.Evidence;
 import org.scalepan.quantity.Print;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
@@ -47,14 +46,14 @@ public final class ComparisonDocument {
                 List.of(
                         "product",
                         sentences.unit(),
-                        "times less than " + comparison.reference().item().words() + " (below 1: more)",
+                        "times less than " + comparison.reference().words() + " (below 1: more)",
                         "studies"),
                 comparison.estimates().stream().map(this::row).toList());
     }
 
-    private List<String> row(PublishedEstimate estimate) {
+    private List<String> row(Estimate estimate) {
         return List.of(
-                estimate.item().words(),
+                estimate.words(),
                 estimate.summary()
                         .map(summary -> estimate.bound().words() + Sentences.interval(summary))
                         .orElse("no evidence"),
@@ -72,9 +71,9 @@ public final class ComparisonDocument {
                     comparison.versusUnderOtherLandUse(item));
         }
         StringBuilder words = new StringBuilder(sentences.estimate(item.estimate()));
-        if (item.estimate().evidence() instanceof Evidence.NoEvidence none) {
-            words.append(" (").append(none.reason()).append(')');
-        }
+        item.estimate()
+                .missing()
+                .ifPresent(why -> words.append(" (").append(why).append(')'));
         NoRatio.between(item.estimate(), comparison.reference())
                 .ifPresent(why ->
                         words.append(" There is no ratio: ").append(why.words()).append('.'));
@@ -88,7 +87,7 @@ public final class ComparisonDocument {
         return words.toString();
     }
 
-    private String timesLess(PublishedEstimate estimate) {
+    private String timesLess(Estimate estimate) {
         return comparison.items().stream()
                 .filter(item -> item.estimate().equals(estimate))
                 .findFirst()

@@ -2,11 +2,13 @@ package org.scalepan.web.compare;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.scalepan.ask.Estimate;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
@@ -21,6 +23,8 @@ import org.scalepan.uncertainty.RandomEffects;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.LandUseStatesJson;
+import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
 
 /** A comparison as JSON. */
@@ -48,9 +52,25 @@ final class ComparisonJson {
         return node;
     }
 
-    private ObjectNode view(PublishedEstimate estimate, String path, Map<String, Object> question) {
-        return PublishedEstimateView.json(
-                estimate, sentences, PublishedEstimateView.unseen(library, estimate, path, question));
+    private ObjectNode view(Estimate estimate, String path, Map<String, Object> question) {
+        Estimate other = comparison.ofOtherKind(library, estimate);
+        if (estimate instanceof PublishedEstimate published) {
+            ObjectNode node = PublishedEstimateView.json(
+                    published, sentences, PublishedEstimateView.unseen(library, published, path, question));
+            node.set("modelled", beside((ModelledEstimate) other, path, question));
+            return node;
+        }
+        ObjectNode node = ModelledEstimateView.json(library, (ModelledEstimate) estimate, sentences);
+        node.set("published", ModelledEstimateView.published((PublishedEstimate) other, sentences));
+        return node;
+    }
+
+    private ObjectNode beside(ModelledEstimate modelled, String path, Map<String, Object> question) {
+        ObjectNode node = ModelledEstimateView.body(library, modelled, sentences);
+        if (modelled.summary().isPresent()) {
+            node.put("question", ModelledEstimateView.otherKind(library, path, question, EvidenceKind.MODELLED));
+        }
+        return node;
     }
 
     private ObjectNode item(Comparison.ComparedProduct item, ObjectNode node) {
@@ -92,24 +112,19 @@ final class ComparisonJson {
 
     /** The figure and the ratio without and with land-use change, side by side. */
     private void byLandUse(
-            ObjectNode node,
-            Function<Comparison, PublishedEstimate> estimate,
-            Function<Comparison, Optional<Ratio>> versus) {
-        comparison.underOtherLandUse().ifPresent(other -> {
-            ObjectNode states = node.putObject("by_luc");
-            Stream.of(comparison, other)
-                    .sorted(Comparator.comparing(
-                            (Comparison state) -> state.question().basis().luc(), Comparator.reverseOrder()))
-                    .forEach(state -> {
-                        ObjectNode one =
-                                states.putObject(state.question().basis().luc().id());
-                        EstimateJson.state(one, estimate.apply(state), sentences);
-                        one.put("studies", estimate.apply(state).studies());
-                        versus.apply(state)
-                                .ifPresent(ratio ->
-                                        one.set("times_less", EstimateJson.bounded(ratio.timesLess(), ratio.bound())));
-                    });
-        });
+            ObjectNode node, Function<Comparison, Estimate> estimate, Function<Comparison, Optional<Ratio>> versus) {
+        comparison
+                .underOtherLandUse()
+                .ifPresent(other -> node.set(
+                        "by_luc",
+                        LandUseStatesJson.of(
+                                Stream.of(comparison, other)
+                                        .map(state -> new LandUseStatesJson.OneState(
+                                                state.question().basis().luc(),
+                                                estimate.apply(state),
+                                                versus.apply(state)))
+                                        .toList(),
+                                sentences)));
     }
 
     private ObjectNode paired(Comparison.ComparedProduct item) {

@@ -59,7 +59,7 @@ public final class ComparisonRoutes {
                 library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), basis, sampling));
         Map<String, Object> question = parameters.resolved();
         return switch (format) {
-            case CSV -> new ComparisonCsv(comparison).answer(style);
+            case CSV -> new ComparisonCsv(library, comparison).answer(style);
             case MARKDOWN ->
                 MarkdownRenderer.answer(new ComparisonDocument(library, comparison)
                         .document(Permalink.of(library, request.path(), question)));

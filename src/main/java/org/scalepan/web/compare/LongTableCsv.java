@@ -19,8 +19,8 @@ final class LongTableCsv {
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();
-            line.text(row.estimate().item().product().id())
-                    .text(row.estimate().item().form())
+            line.text(row.estimate().product().id())
+                    .text(row.estimate().form())
                     .text(row.basis().indicator().id())
                     .text(row.basis().indicator().unit())
                     .text(row.basis().per().id())

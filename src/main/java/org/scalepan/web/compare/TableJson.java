@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
-import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
@@ -21,17 +21,22 @@ final class TableJson {
     static ObjectNode tree(Library library, EstimateTable table, String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
         ArrayNode rows = node.putArray("rows");
-        table.rows()
-                .forEach(row -> rows.add(
-                        row(row, table, PublishedEstimateView.unseen(library, row.estimate(), path, question))));
+        table.rows().forEach(row -> rows.add(row(row, table, unseen(library, row, path, question))));
         Envelope.close(node, table.grounds(library));
         return node;
     }
 
+    private static Optional<String> unseen(
+            Library library, EstimateTable.QuotedRow row, String path, Map<String, Object> question) {
+        return row.estimate() instanceof PublishedEstimate published
+                ? PublishedEstimateView.unseen(library, published, path, question)
+                : Optional.empty();
+    }
+
     private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table, Optional<String> unseen) {
         ObjectNode node = Json.object();
-        node.put("product", row.estimate().item().product().id());
-        node.put("form", row.estimate().item().form());
+        node.put("product", row.estimate().product().id());
+        node.put("form", row.estimate().form());
         node.put("indicator", row.basis().indicator().id());
         node.put("unit", row.basis().indicator().unit());
         node.put("per", row.basis().per().id());
@@ -45,13 +50,15 @@ final class TableJson {
                 }
             });
         }
-        Json.put(node, "lowest_grade", row.estimate().lowestGrade().map(Grade::id));
+        if (!row.lowestGrade().isEmpty()) {
+            node.put("lowest_grade", row.lowestGrade());
+        }
         Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
         unseen.ifPresent(question -> node.set("known_instead", PublishedEstimateView.unseenFigure(question)));
         node.put("bound", row.estimate().bound().id());
         EstimateJson.intervalOf(node, row.estimate());
-        node.set("sources", Json.texts(row.estimate().evidence().sources()));
+        node.set("sources", Json.texts(row.sourceIds()));
         return node;
     }
 }

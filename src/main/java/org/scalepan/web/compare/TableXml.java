@@ -25,8 +25,8 @@ final class TableXml {
             writer.writeAttribute("library", library.version().digest());
             for (EstimateTable.QuotedRow row : table.rows()) {
                 writer.writeStartElement("row");
-                element(writer, "product", row.estimate().item().product().id());
-                element(writer, "form", row.estimate().item().form());
+                element(writer, "product", row.estimate().product().id());
+                element(writer, "form", row.estimate().form());
                 element(writer, "indicator", row.basis().indicator().id());
                 element(writer, "unit", row.basis().indicator().unit());
                 element(writer, "per", row.basis().per().id());

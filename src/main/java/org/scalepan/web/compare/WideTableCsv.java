@@ -8,11 +8,12 @@ import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
+import org.scalepan.web.render.EstimateJson;
 
 /**
  * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit is
  * part of the column's name, as in {@code ghg_median_kg_co2e_per_kg_protein}, because parts of such a table are pasted elsewhere, where a
- * number needs its unit.
+ * number needs its unit. Where ends of intervals are asked for, what each speaks of comes last, so that numbers keep their places.
  */
 final class WideTableCsv {
     private WideTableCsv() {}
@@ -20,6 +21,11 @@ final class WideTableCsv {
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form"));
         table.bases().forEach(basis -> table.statistics().forEach(statistic -> header.add(name(basis, statistic))));
+        boolean intervals =
+                table.statistics().contains(Statistic.LOW) || table.statistics().contains(Statistic.HIGH);
+        if (intervals) {
+            table.bases().forEach(basis -> header.add(spelt(basis, "interval_of")));
+        }
         Csv csv = new Csv(style, header);
         for (int i = 0; i < table.products().size(); i++) {
             Csv.CsvLine line = csv.line();
@@ -27,15 +33,26 @@ final class WideTableCsv {
                     .text(table.products().get(i).form());
             table.rowsOf(i)
                     .forEach(row -> table.statistics().forEach(statistic -> line.number(table.number(row, statistic))));
+            if (intervals) {
+                table.rowsOf(i)
+                        .forEach(row -> line.text(
+                                EstimateJson.intervalOf(row.estimate()).orElse("")));
+            }
             line.end();
         }
         return csv.answer();
     }
 
     private static String name(ComparisonBasis basis, Statistic statistic) {
-        String unit = statistic.isCount() ? "" : "_" + basis.indicator().unit();
-        return (basis.indicator().id() + "_" + statistic.id() + unit + "_per_"
-                        + basis.per().id())
+        return spelt(
+                basis,
+                statistic.isCount()
+                        ? statistic.id()
+                        : statistic.id() + "_" + basis.indicator().unit());
+    }
+
+    private static String spelt(ComparisonBasis basis, String what) {
+        return (basis.indicator().id() + "_" + what + "_per_" + basis.per().id())
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "_");
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
@@ -30,6 +31,7 @@ import org.scalepan.web.render.DisplacedUseJson;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.PublishedEstimateView;
 import org.scalepan.web.render.RecordNextJson;
 
@@ -86,8 +88,14 @@ final class FootprintView {
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = beside("records", estimate(other.estimate(), sentences));
+            ObjectNode one = beside(
+                    other.farm().isPresent() ? "practice" : "records", estimate(other.estimate(), sentences));
             one.put("system", other.estimate().inventory().name());
+            other.farm().ifPresent(farm -> {
+                one.put("reference_farm", farm.farm().id());
+                one.put("sentence", farm.farm().sentence());
+                one.put("is", ModelledEstimate.WORDS);
+            });
             versus(one, other.versus(), other.withDisplacedUse());
             displaced(one, other.displacedUse(), sentences);
             others.add(one);
@@ -97,10 +105,25 @@ final class FootprintView {
                     "publications",
                     PublishedEstimateView.json(
                             other.estimate(), sentences, PublishedEstimateView.unseen(library, other.estimate())));
+            byLandUse(one, basis, other, sentences);
             versus(one, other.versus(), other.withDisplacedUse());
             others.add(one);
         });
         return node;
+    }
+
+    private static void byLandUse(
+            ObjectNode node, ComparisonBasis basis, SystemAnswer.OtherProduct product, Sentences sentences) {
+        product.otherLandUse()
+                .ifPresent(other -> node.set(
+                        "by_luc",
+                        LandUseStatesJson.of(
+                                List.of(
+                                        new LandUseStatesJson.OneState(
+                                                basis.luc(), product.estimate(), product.versus()),
+                                        new LandUseStatesJson.OneState(
+                                                basis.luc().other(), other.estimate(), other.versus())),
+                                sentences)));
     }
 
     /** The origin comes first, so that a streaming reader knows which fields follow. */

@@ -1,15 +1,15 @@
 package org.scalepan.web.library;
 
 import java.util.List;
-import java.util.Locale;
 import org.scalepan.uncertainty.hierarchy.LeaveOneOut.HeldOut;
 import org.scalepan.uncertainty.hierarchy.LeaveOneOut.Remaining;
-import org.scalepan.web.render.Markup;
+import org.scalepan.web.render.SvgDrawing;
+import org.scalepan.web.render.SvgDrawing.Anchor;
+import org.scalepan.web.render.SvgDrawing.Stroke;
 
 /**
  * What intervals promise against what they hold, as a picture: for each number of remaining studies a square, the promised share to the right
- * and the held share upwards. On the diagonal both are equal; a bar is what chance allows. Colours are inline, because style sheets do not
- * travel with a picture.
+ * and the held share upwards. On the diagonal both are equal; a bar is what chance allows.
  */
 final class CalibrationSvg {
     private static final int SIDE = 190;
@@ -19,10 +19,6 @@ final class CalibrationSvg {
     private static final int WIDTH = LEFT + 3 * SIDE + 2 * GAP + 14;
     private static final int HEIGHT = TOP + SIDE + 66;
     private static final double FROM = 0.2;
-    private static final String INK = "#1d2a26";
-    private static final String QUIET = "#5f6f69";
-    private static final String BAND = "#b9cfc4";
-    private static final String MARK = "#7a3b12";
 
     private final List<HeldOut> rows;
     private final String words;
@@ -37,63 +33,53 @@ final class CalibrationSvg {
     }
 
     String svg() {
-        StringBuilder out = new StringBuilder();
-        out.append(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\""
-                        + " font-family=\"system-ui, sans-serif\" font-size=\"13\">\n",
-                WIDTH,
-                HEIGHT,
-                Markup.text(words)));
-        out.append("<title>").append(Markup.text(words)).append("</title>\n");
-        out.append(String.format(Locale.ROOT, "<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>\n", WIDTH, HEIGHT));
-        text(
-                out,
+        SvgDrawing drawing = new SvgDrawing(WIDTH, HEIGHT, words);
+        drawing.text(
                 0,
                 18,
-                INK,
-                "start",
+                SvgDrawing.INK,
+                Anchor.START,
                 "Studies held by the interval of the others, against what the interval promises");
         int panel = 0;
         for (Remaining remaining : Remaining.values()) {
-            panel(out, remaining, LEFT + panel++ * (SIDE + GAP));
+            panel(drawing, remaining, LEFT + panel++ * (SIDE + GAP));
         }
-        text(out, LEFT, HEIGHT - 10, QUIET, "start", "upwards: held; bar: what chance allows; line: as promised");
-        return out.append("</svg>\n").toString();
+        drawing.text(
+                LEFT,
+                HEIGHT - 10,
+                SvgDrawing.QUIET,
+                Anchor.START,
+                "upwards: held; bar: what chance allows; line: as promised");
+        return drawing.svg();
     }
 
-    private void panel(StringBuilder out, Remaining remaining, int left) {
+    private void panel(SvgDrawing drawing, Remaining remaining, int left) {
         List<HeldOut> own =
                 rows.stream().filter(row -> row.remaining() == remaining).toList();
         int cases = own.stream().mapToInt(HeldOut::cases).max().orElse(0);
-        text(out, left, TOP - 14, INK, "start", head(remaining) + ", " + cases + " cases");
-        out.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"none\" stroke=\"#d9dfdc\"/>\n",
-                left,
-                TOP,
-                SIDE,
-                SIDE));
-        line(out, across(left, FROM), up(FROM), across(left, 1), up(1), QUIET, "4 3", 1);
+        drawing.text(left, TOP - 14, SvgDrawing.INK, Anchor.START, head(remaining) + ", " + cases + " cases");
+        drawing.square(left, TOP, SIDE, SvgDrawing.NONE, Stroke.thin(SvgDrawing.GRID));
+        drawing.line(across(left, FROM), up(FROM), across(left, 1), up(1), new Stroke(SvgDrawing.QUIET, 1, "4 3"));
         for (int tenth = 2; tenth <= 10; tenth += 2) {
-            text(out, left - 6, (int) up(tenth / 10.0) + 4, QUIET, "end", CalibrationView.percent(tenth / 10.0));
+            drawing.text(
+                    left - 6,
+                    up(tenth / 10.0) + 4,
+                    SvgDrawing.QUIET,
+                    Anchor.END,
+                    CalibrationView.percent(tenth / 10.0));
         }
         for (HeldOut row : own) {
             double x = across(left, row.coverage());
             if (row.coverage() != 0.9) {
-                text(out, x, TOP + SIDE + 18, QUIET, "middle", CalibrationView.percent(row.coverage()));
+                drawing.text(
+                        x, TOP + SIDE + 18, SvgDrawing.QUIET, Anchor.MIDDLE, CalibrationView.percent(row.coverage()));
             }
             row.share().ifPresent(share -> {
-                line(out, x, up(row.fewestShare()), x, up(row.mostShare()), BAND, "", 7);
-                out.append(String.format(
-                        Locale.ROOT,
-                        "<circle cx=\"%s\" cy=\"%s\" r=\"4.5\" fill=\"%s\"/>\n",
-                        n(x),
-                        n(up(share)),
-                        MARK));
+                drawing.line(x, up(row.fewestShare()), x, up(row.mostShare()), new Stroke(SvgDrawing.BAND, 7, ""));
+                drawing.circle(x, up(share), 4.5, SvgDrawing.MARK, Stroke.thin(SvgDrawing.MARK));
             });
         }
-        text(out, left + SIDE, TOP + SIDE + 36, QUIET, "end", "promised");
+        drawing.text(left + SIDE, TOP + SIDE + 36, SvgDrawing.QUIET, Anchor.END, "promised");
     }
 
     private static String head(Remaining remaining) {
@@ -111,34 +97,5 @@ final class CalibrationSvg {
     /** Shares below the square are drawn on its lower edge. */
     private static double up(double share) {
         return TOP + SIDE - (Math.max(share, FROM) - FROM) / (1 - FROM) * SIDE;
-    }
-
-    private static void line(
-            StringBuilder out, double x1, double y1, double x2, double y2, String colour, String dash, int width) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"%d\"%s/>\n",
-                n(x1),
-                n(y1),
-                n(x2),
-                n(y2),
-                colour,
-                width,
-                dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\""));
-    }
-
-    private static void text(StringBuilder out, double x, int y, String colour, String anchor, String words) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%s\" y=\"%d\" fill=\"%s\" text-anchor=\"%s\">%s</text>\n",
-                n(x),
-                y,
-                colour,
-                anchor,
-                Markup.text(words)));
-    }
-
-    private static String n(double coordinate) {
-        return String.format(Locale.ROOT, "%.1f", coordinate);
     }
 }

@@ -57,6 +57,7 @@ public final class VocabularyRoutes {
         tables.put("/v1/stage-splits", "stage_splits");
         tables.put("/v1/paired-ratios", "paired_ratios");
         tables.put("/v1/outliers", "outliers");
+        tables.put("/v1/included-results", "included_results");
         tables.put("/v1/composition", "composition");
         tables.put("/v1/claims", "claims");
         tables.put("/v1/amino-acids", "amino_acids");

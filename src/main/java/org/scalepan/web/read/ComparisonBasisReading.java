@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.programme.SubstitutionQuestion;
 import org.scalepan.ask.programme.Use;
@@ -14,10 +15,13 @@ import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
+import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.Region;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.input.Excerpt;
 import org.scalepan.input.Input;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
@@ -38,13 +42,18 @@ public final class ComparisonBasisReading {
             "protein",
             "quality",
             "strict",
-            "of");
+            "of",
+            "evidence",
+            "system");
+    /** Which reference farm stands for a product is asked in query strings only: in bodies {@code system} is somebody's records. */
+    private static final Set<String> NOT_IN_BODY = Set.of("sources", "exclude", "evidence", "system");
+
     static final List<String> SAMPLING = List.of("coverage", "draws", "seed");
     private static final List<String> YES_NO = List.of("no", "yes");
 
     /** The fields of a body: those of the comparison basis without its sources, and the sampling. */
     private static final List<String> IN_BODY = Stream.concat(BASIS.stream(), SAMPLING.stream())
-            .filter(name -> !name.equals("sources") && !name.equals("exclude"))
+            .filter(name -> !NOT_IN_BODY.contains(name))
             .toList();
 
     private final Library library;
@@ -188,7 +197,48 @@ public final class ComparisonBasisReading {
         boolean strict = input.oneOf("strict", YES_NO, "no").equals("yes");
         IntervalOf of = input.oneOf("of", IntervalOf.ids(), IntervalOf::of, IntervalOf.STUDY, IntervalOf.STUDY.id());
         return new ComparisonBasis(
-                indicator, per, boundary, luc, gwp, region, grade, sources, exclude, protein, capped, strict, of);
+                indicator,
+                per,
+                boundary,
+                luc,
+                gwp,
+                region,
+                grade,
+                sources,
+                exclude,
+                protein,
+                capped,
+                strict,
+                of,
+                evidence(),
+                referenceFarm());
+    }
+
+    private EvidenceKind evidence() {
+        return input.isQuery()
+                ? input.oneOf(
+                        "evidence",
+                        EvidenceKind.ids(),
+                        EvidenceKind::of,
+                        EvidenceKind.PUBLISHED,
+                        EvidenceKind.PUBLISHED.id())
+                : EvidenceKind.PUBLISHED;
+    }
+
+    private Optional<String> referenceFarm() {
+        if (!input.isQuery()) {
+            return Optional.empty();
+        }
+        List<String> farms =
+                library.referenceFarms().stream().map(ReferenceFarm::id).toList();
+        Optional<String> given = input.raw("system").map(id -> Input.asListed(id, farms));
+        given.filter(id -> !farms.contains(id))
+                .ifPresent(id -> input.unclear(
+                        "system",
+                        "unknown reference farm \"" + Excerpt.of(id) + "\"; /v1/reference-farms lists them",
+                        Nearest.to(id, farms, 3)));
+        given.ifPresent(id -> input.resolve("system", id));
+        return given;
     }
 
     private Boundary boundary(Indicator indicator) {

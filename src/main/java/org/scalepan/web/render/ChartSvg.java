@@ -1,9 +1,10 @@
 package org.scalepan.web.render;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
@@ -11,13 +12,17 @@ import org.scalepan.ask.brief.Brief;
 import org.scalepan.factors.Grade;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
+import org.scalepan.literature.IntervalOf;
+import org.scalepan.literature.Study;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.web.render.SvgDrawing.Anchor;
+import org.scalepan.web.render.SvgDrawing.Stroke;
 
 /**
- * The picture of a brief, for print: a logarithmic scale, one row for each product and the reference, the interval a band, the median a
- * stroke, every published result a mark whose shape shows how its number was checked. Colours are inline, because style sheets do not
- * travel with a picture.
+ * The picture of a brief, for print: a logarithmic scale, one row for each product and the reference. The interval is a band, that of the
+ * average of such studies a darker one within it, the median a stroke; every published result is a mark whose shape shows how its number was
+ * checked and whose size shows what it weighs.
  */
 public final class ChartSvg {
     private static final int WIDTH = 760;
@@ -25,11 +30,7 @@ public final class ChartSvg {
     private static final int RIGHT = 24;
     private static final int TOP = 46;
     private static final int ROW = 44;
-    private static final int FOOT = 74;
-    private static final String INK = "#1d2a26";
-    private static final String QUIET = "#5f6f69";
-    private static final String BAND = "#b9cfc4";
-    private static final String MARK = "#7a3b12";
+    private static final int FOOT = 96;
 
     private final Brief brief;
     private final Sentences sentences;
@@ -37,6 +38,9 @@ public final class ChartSvg {
     private final List<Estimate> rows;
     private final double low;
     private final double high;
+
+    /** A published result on the scale, and its part of the pool. */
+    private record WeighedMark(double value, Grade check, double weight) {}
 
     /**
      * @param source the line below the picture: where its figures come from
@@ -48,14 +52,13 @@ public final class ChartSvg {
         this.source = source;
         this.rows = brief.estimates().stream().distinct().toList();
         double[] shown = rows.stream()
-                .flatMapToDouble(row -> java.util.stream.DoubleStream.concat(
-                        row.summary().stream()
-                                .flatMapToDouble(all -> java.util.stream.DoubleStream.of(all.low(), all.high())),
-                        findings(row).stream().mapToDouble(Harmonised::central)))
+                .flatMapToDouble(row -> DoubleStream.concat(
+                        row.summary().stream().flatMapToDouble(all -> DoubleStream.of(all.low(), all.high())),
+                        marks(row).mapToDouble(WeighedMark::value)))
                 .filter(value -> value > 0)
                 .toArray();
-        double least = java.util.Arrays.stream(shown).min().orElse(1);
-        double most = java.util.Arrays.stream(shown).max().orElse(10);
+        double least = Arrays.stream(shown).min().orElse(1);
+        double most = Arrays.stream(shown).max().orElse(10);
         this.low = Math.pow(10, Math.floor(Math.log10(least * 0.95)));
         this.high = Math.max(10 * low, Math.pow(10, Math.ceil(Math.log10(most * 1.05))));
     }
@@ -78,155 +81,123 @@ public final class ChartSvg {
 
     public String svg() {
         int height = TOP + ROW * rows.size() + FOOT;
-        StringBuilder out = new StringBuilder();
-        out.append(String.format(
-                        Locale.ROOT,
-                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\"",
-                        WIDTH,
-                        height,
-                        Markup.text(words())))
-                .append(" font-family=\"system-ui, sans-serif\" font-size=\"13\">\n");
-        out.append("<title>").append(Markup.text(words())).append("</title>\n<desc>");
-        out.append(Markup.text(source)).append("</desc>\n");
-        out.append(String.format(Locale.ROOT, "<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>\n", WIDTH, height));
-        text(
-                out,
+        SvgDrawing drawing = new SvgDrawing(WIDTH, height, words());
+        drawing.description(source);
+        drawing.text(
                 0,
                 18,
-                INK,
-                "start",
+                SvgDrawing.INK,
+                Anchor.START,
                 sentences.capitalIndicator() + ", " + sentences.unit() + ", " + sentences.boundary());
-        axis(out);
-        brief.reference().summary().ifPresent(summary -> line(out, at(summary.median()), INK, "4 3"));
+        axis(drawing);
+        brief.reference()
+                .summary()
+                .ifPresent(summary -> upright(drawing, summary.median(), new Stroke(SvgDrawing.INK, 1, "4 3")));
         for (int i = 0; i < rows.size(); i++) {
-            row(out, rows.get(i), TOP + ROW * i + ROW / 2);
+            row(drawing, rows.get(i), TOP + ROW * i + ROW / 2);
         }
-        legend(out, height);
-        return out.append("</svg>\n").toString();
+        legend(drawing, height);
+        return drawing.svg();
     }
 
-    private void axis(StringBuilder out) {
-        int bottom = TOP + ROW * rows.size();
+    private void axis(SvgDrawing drawing) {
         for (double decade = low; decade <= high * 1.001; decade *= 10) {
-            line(out, at(decade), "#d9dfdc", "");
-            text(out, at(decade), bottom + 18, QUIET, "middle", SevenDigits.plain(SevenDigits.rounded(decade)));
-            for (int part : List.of(2, 5)) {
-                if (decade * part < high * 0.999) {
-                    text(
-                            out,
+            upright(drawing, decade, Stroke.thin(SvgDrawing.GRID));
+            for (int part : List.of(1, 2, 5)) {
+                if (part == 1 || decade * part < high * 0.999) {
+                    drawing.text(
                             at(decade * part),
-                            bottom + 18,
-                            QUIET,
-                            "middle",
+                            TOP + ROW * rows.size() + 18,
+                            SvgDrawing.QUIET,
+                            Anchor.MIDDLE,
                             SevenDigits.plain(SevenDigits.rounded(decade * part)));
                 }
             }
         }
     }
 
-    private void row(StringBuilder out, Estimate row, int middle) {
+    private void row(SvgDrawing drawing, Estimate row, int middle) {
         boolean reference = row.equals(brief.reference());
-        text(out, LABELS - 12, middle + 4, INK, "end", row.words() + (reference ? " (reference)" : ""));
+        drawing.text(
+                LABELS - 12, middle + 4, SvgDrawing.INK, Anchor.END, row.words() + (reference ? " (reference)" : ""));
         Optional<Summary> summary = row.summary().filter(all -> all.low() > 0);
         if (summary.isEmpty()) {
-            text(
-                    out,
+            drawing.text(
                     LABELS + 8,
                     middle + 4,
-                    QUIET,
-                    "start",
+                    SvgDrawing.QUIET,
+                    Anchor.START,
                     row.summary().isPresent()
                             ? "not above zero throughout: see the table"
                             : "no evidence on this basis");
             return;
         }
         Summary all = summary.get();
-        out.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%s\" y=\"%d\" width=\"%s\" height=\"14\" rx=\"3\" fill=\"%s\"/>\n",
-                n(at(all.low())),
-                middle - 7,
-                n(at(all.high()) - at(all.low())),
-                BAND));
-        out.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%s\" y=\"%d\" width=\"3\" height=\"22\" fill=\"%s\"/>\n",
-                n(at(all.median()) - 1.5),
-                middle - 11,
-                INK));
-        for (Harmonised finding : findings(row)) {
-            if (finding.central() > 0) {
-                mark(
-                        out,
-                        at(finding.central()),
-                        middle,
-                        finding.result().cited().check());
-            }
-        }
+        band(drawing, all, middle, SvgDrawing.BAND);
+        inner(row).ifPresent(mean -> band(drawing, mean, middle, SvgDrawing.INNER_BAND));
+        drawing.bar(at(all.median()) - 1.5, middle - 11, 3, 22, 0, SvgDrawing.INK);
+        marks(row).filter(mark -> mark.value() > 0).forEach(mark -> mark(drawing, mark, at(mark.value()), middle));
+    }
+
+    private void band(SvgDrawing drawing, Summary summary, int middle, String colour) {
+        drawing.bar(at(summary.low()), middle - 7, at(summary.high()) - at(summary.low()), 14, 3, colour);
+    }
+
+    /** The interval of the average of such studies, where the band speaks of more than it. */
+    private static Optional<Summary> inner(Estimate row) {
+        return row instanceof PublishedEstimate estimate
+                        && estimate.speaksOf()
+                                .filter(of -> of != IntervalOf.MEAN)
+                                .isPresent()
+                ? estimate.meanOfStudies().filter(mean -> mean.low() > 0)
+                : Optional.empty();
     }
 
     /** Full for a number seen in the text, half-open for an abstract or a second hand, open and broken for one from memory. */
-    private static void mark(StringBuilder out, double x, int y, Grade grade) {
-        String fill = grade == Grade.FULLTEXT ? MARK : "#ffffff";
-        String dash = grade == Grade.MEMORY ? " stroke-dasharray=\"2 2\"" : "";
-        out.append(
-                grade == Grade.SECONDARY
-                        ? String.format(
-                                Locale.ROOT,
-                                "<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"8\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"/>\n",
-                                n(x - 4),
-                                n(y - 4),
-                                fill,
-                                MARK)
-                        : String.format(
-                                Locale.ROOT,
-                                "<circle cx=\"%s\" cy=\"%d\" r=\"4.5\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>\n",
-                                n(x),
-                                y,
-                                fill,
-                                MARK,
-                                dash));
+    private static void mark(SvgDrawing drawing, WeighedMark mark, double x, double y) {
+        // The area grows with the weight, and the least is still seen.
+        double radius = 4.5 * (0.7 + 0.8 * Math.sqrt(mark.weight()));
+        String fill = mark.check() == Grade.FULLTEXT ? SvgDrawing.MARK : SvgDrawing.GROUND;
+        Stroke stroke = new Stroke(SvgDrawing.MARK, 1.6, mark.check() == Grade.MEMORY ? "2 2" : "");
+        if (mark.check() == Grade.SECONDARY) {
+            double side = radius * 16 / 9;
+            drawing.square(x - side / 2, y - side / 2, side, fill, stroke);
+        } else {
+            drawing.circle(x, y, radius, fill, stroke);
+        }
     }
 
-    private void legend(StringBuilder out, int height) {
-        int y = height - 36;
+    private void legend(SvgDrawing drawing, int height) {
+        int y = height - 58;
         double x = 6;
         for (Grade grade : Grade.values()) {
-            mark(out, x, y - 4, grade);
-            text(out, x + 10, y, QUIET, "start", grade.id());
+            mark(drawing, new WeighedMark(1, grade, 0.14), x, y - 4);
+            drawing.text(x + 10, y, SvgDrawing.QUIET, Anchor.START, grade.id());
             x += 34 + 7.2 * grade.id().length();
         }
-        text(
-                out,
-                x + 4,
-                y,
-                QUIET,
-                "start",
-                "band: " + Math.round(100 * brief.question().sampling().coverage()) + " % interval, stroke: median");
-        text(out, 0, height - 12, QUIET, "start", source);
+        drawing.text(x + 4, y, SvgDrawing.QUIET, Anchor.START, "the larger, the more the study weighs; stroke: median");
+        String interval = Math.round(100 * brief.question().sampling().coverage()) + " % interval";
+        List<String> speaks = rows.stream()
+                .flatMap(row -> row.speaksOf().stream())
+                .distinct()
+                .map(of -> " for " + of.words(""))
+                .toList();
+        double after = key(drawing, 0, height - 36, SvgDrawing.BAND, interval + String.join("", speaks));
+        if (rows.stream().anyMatch(row -> inner(row).isPresent())) {
+            key(drawing, after, height - 36, SvgDrawing.INNER_BAND, "for " + IntervalOf.MEAN.words(""));
+        }
+        drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
     }
 
-    private void line(StringBuilder out, double x, String colour, String dash) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<line x1=\"%s\" x2=\"%s\" y1=\"%d\" y2=\"%d\" stroke=\"%s\"%s/>\n",
-                n(x),
-                n(x),
-                TOP - 8,
-                TOP + ROW * rows.size(),
-                colour,
-                dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\""));
+    /** A piece of a band with its words; gives where the next may begin. */
+    private static double key(SvgDrawing drawing, double x, int y, String colour, String words) {
+        drawing.bar(x, y - 11, 22, 14, 3, colour);
+        drawing.text(x + 28, y, SvgDrawing.QUIET, Anchor.START, words);
+        return x + 28 + 7.2 * words.length();
     }
 
-    private static void text(StringBuilder out, double x, int y, String colour, String anchor, String words) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%s\" y=\"%d\" fill=\"%s\" text-anchor=\"%s\">%s</text>\n",
-                n(x),
-                y,
-                colour,
-                anchor,
-                Markup.text(words)));
+    private void upright(SvgDrawing drawing, double value, Stroke stroke) {
+        drawing.line(at(value), TOP - 8, at(value), TOP + ROW * rows.size(), stroke);
     }
 
     private double at(double value) {
@@ -234,14 +205,17 @@ public final class ChartSvg {
         return LABELS + share * (WIDTH - LABELS - RIGHT);
     }
 
-    /** A coordinate: a tenth of a pixel is finer than any screen, and the same on every machine. */
-    private static String n(double coordinate) {
-        return String.format(Locale.ROOT, "%.1f", coordinate);
+    private static Stream<WeighedMark> marks(Estimate row) {
+        return row instanceof PublishedEstimate estimate && estimate.evidence() instanceof Evidence.PooledEvidence some
+                ? some.studies().stream().flatMap(study -> marks(some, study))
+                : Stream.empty();
     }
 
-    private static List<Harmonised> findings(Estimate row) {
-        return row instanceof PublishedEstimate estimate && estimate.evidence() instanceof Evidence.PooledEvidence some
-                ? new ArrayList<>(some.findings().toList())
-                : List.of();
+    private static Stream<WeighedMark> marks(Evidence.PooledEvidence some, Study study) {
+        return study.findings().stream().map(finding -> mark(some, study, finding));
+    }
+
+    private static WeighedMark mark(Evidence.PooledEvidence some, Study study, Harmonised finding) {
+        return new WeighedMark(finding.central(), finding.result().cited().check(), some.weight(study, finding));
     }
 }

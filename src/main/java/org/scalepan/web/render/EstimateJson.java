@@ -3,6 +3,7 @@ package org.scalepan.web.render;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.footprint.Bound;
@@ -58,11 +59,17 @@ public final class EstimateJson {
         Json.put(node, "interval_of", intervalOf(estimate));
     }
 
-    /** What the interval speaks of: mean, study or farm, {@code records} or {@code equal-weights}; empty where there is none. */
+    /** What the interval speaks of: mean, study or farm, {@code records}, {@code practice} or {@code equal-weights}; empty where there is none. */
     public static Optional<String> intervalOf(Estimate estimate) {
-        String other = estimate instanceof SystemEstimate ? "records" : "equal-weights";
+        if (estimate instanceof SystemEstimate system) {
+            boolean figure = system.summary().isPresent() || system.firstOrder().isPresent();
+            return figure ? Optional.of("records") : Optional.empty();
+        }
+        if (estimate instanceof ModelledEstimate) {
+            return estimate.summary().map(summary -> "practice");
+        }
         return estimate.summary()
-                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse(other));
+                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse("equal-weights"));
     }
 
     private static ObjectNode numbers(Summary summary) {

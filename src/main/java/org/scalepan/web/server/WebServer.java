@@ -35,7 +35,9 @@ import org.scalepan.web.library.CalibrationRoutes;
 import org.scalepan.web.library.CautionRoutes;
 import org.scalepan.web.library.CoverageRoutes;
 import org.scalepan.web.library.ProductRoutes;
+import org.scalepan.web.library.RecordFieldRoutes;
 import org.scalepan.web.library.RecordWordRoutes;
+import org.scalepan.web.library.ReferenceFarmRoutes;
 import org.scalepan.web.library.ResultRoutes;
 import org.scalepan.web.library.SourceRoutes;
 import org.scalepan.web.library.VocabularyRoutes;
@@ -105,6 +107,8 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new CoverageRoutes(library).routes());
         all.addAll(new VocabularyRoutes(library).routes());
         all.addAll(new CalibrationRoutes(library).routes());
+        all.addAll(new RecordFieldRoutes(library).routes());
+        all.addAll(new ReferenceFarmRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
         all.addAll(new BriefRoutes(library, java.time.Clock.systemUTC()).routes());

@@ -9,7 +9,7 @@ import org.scalepan.web.http.FixedFile;
 /**
  * Joins the OpenAPI description, which has one file per topic, into the one file that is served. The head has a comment {@code # part
  * paths/claim.yaml} where a part belongs; references within the description are those of the joined file, so that joining needs no YAML
- * parser.
+ * parser. The fields of the records are filled in by {@link RecordFieldSchemas}.
  */
 public final class DescriptionParts {
     private static final Pattern PART = Pattern.compile("(?md)^( *)# part (\\S+)\\n");
@@ -24,8 +24,9 @@ public final class DescriptionParts {
      */
     public static String joined(String head, UnaryOperator<String> part) {
         return PART.matcher(head)
-                .replaceAll(named -> Matcher.quoteReplacement(
-                        LINE.matcher(part.apply(named.group(2))).replaceAll(named.group(1))));
+                .replaceAll(named ->
+                        Matcher.quoteReplacement(LINE.matcher(RecordFieldSchemas.filled(part.apply(named.group(2))))
+                                .replaceAll(named.group(1))));
     }
 
     /** The same from the files in the jar. */

@@ -318,6 +318,42 @@ class BrokenLibraryTest {
                         + ": unknown result \"bartl-2011.milk.land\"; a reason is about a row of results.csv or feed_conversion.csv");
     }
 
+    /** The pair of the review of 2017 and the suckler herd of nguyen-2010, with one of its two rows named otherwise. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "review   | dreyer-2021.mealworm.ghg.kg-protein | is no review",
+                "included | nguyen-2010.beef-beef-herd.land.kg-carcass | its indicator is land, and that of the review ghg",
+                "included | dreyer-2021.mealworm.ghg.kg-protein | it is about mealworm, and the review about beef",
+                "included | clune-2017.beef.ghg.kg-edible.single-values | both rows state the finding clune-2017.beef.ghg",
+                "included | nguyen-2010.beef | unknown included",
+            })
+    void a_review_includes_only_results_of_its_own_product_and_indicator(String column, String row, String fault) {
+        String place =
+                copy.set("included_results.csv", "clune-2017.nguyen-2010.beef-beef-herd.ghg.kg-carcass", column, row);
+        assertTrue(
+                copy.faults().stream().anyMatch(found -> found.startsWith(place + ": ") && found.contains(fault)),
+                () -> copy.faults().toString());
+    }
+
+    @Test
+    void two_reviews_that_include_each_other_are_refused_because_both_would_leave() {
+        copy.set(
+                "included_results.csv",
+                "clune-2017.nguyen-2010.beef-beef-herd.ghg.kg-carcass",
+                "included",
+                "petersson-2021.beef.ghg.kg-edible");
+        String place = copy.set(
+                "included_results.csv",
+                "petersson-2021.nguyen-2010.beef-beef-herd.ghg.kg-carcass",
+                "included",
+                "clune-2017.beef.ghg.kg-edible.single-values");
+        copy.assertFaults(place
+                + ": \"clune-2017.beef.ghg.kg-edible.single-values\" includes \"petersson-2021.beef.ghg.kg-edible\" already;"
+                + " of two reviews only one can include the other");
+    }
+
     @Test
     void gas_shares_above_1_are_refused() {
         // The methane share of the row is 0.543.
@@ -393,7 +429,7 @@ class BrokenLibraryTest {
                 "sources.json",
                 copy.text("sources.json").replaceFirst("\"title\": \"Nutritional [^\"]*\"", "\"abstract\": \"\""));
         assertTrue(
-                copy.faults().stream().anyMatch(fault -> fault.contains("entry 1 (adamkova-2017)")),
+                copy.faults().stream().anyMatch(fault -> fault.contains("entry 4 (adamkova-2017)")),
                 () -> copy.faults().toString());
         assertTrue(copy.faults().stream().allMatch(fault -> fault.contains("sources.json:1:1")));
     }
@@ -402,8 +438,8 @@ class BrokenLibraryTest {
     @ValueSource(strings = {"claims.csv", "products.csv", "sources.json", "datapackage.json"})
     void a_missing_file_is_reported_once(String name) {
         copy.delete(name);
-        copy.assertFaults(folder.resolve(name)
-                + ":1:1: the file is missing; every table named in datapackage.json must be there");
+        copy.assertFaults(
+                folder.resolve(name) + ":1:1: the file is missing; every file named in datapackage.json must be there");
     }
 
     @Test

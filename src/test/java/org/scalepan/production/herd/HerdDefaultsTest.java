@@ -58,6 +58,39 @@ class HerdDefaultsTest {
         return new EnergyNeed.Animal(500, 500, 0, milk, 4, 0.5, 0, digestibility);
     }
 
+    /** Herds of a country are in its climate: Norway is cool, and methane of stored slurry falls with the cold. */
+    @ParameterizedTest
+    @CsvSource({"norway, cool-temperate-moist", "mali, tropical-dry", "netherlands, warm-temperate-moist"})
+    void manure_of_a_herd_of_a_country_is_in_the_climate_of_the_country(String country, String climate) {
+        Inventory open =
+                herd("swine", 10).in(country).gives(AnimalKind.LIVE, 20).inventory();
+        Inventory told = herd("swine", 10)
+                .in(country)
+                .climate(climate)
+                .gives(AnimalKind.LIVE, 20)
+                .inventory();
+
+        assertEquals(Tally.yearly(told, Flux.CH4_BIOGENIC), Tally.yearly(open, Flux.CH4_BIOGENIC), 1e-9, "kg CH4");
+        assertTrue(gap(open, "climate").filledWith().startsWith(climate + ": "), gap(open, "climate")::toString);
+        assertTrue(
+                gap(open, "climate").rows().contains("gortan-2024." + country + ".population"),
+                gap(open, "climate")::toString);
+    }
+
+    /** Outside the tropics it is not known whether a place is moist: nitrous oxide is as where no climate is known. */
+    @Test
+    void nitrous_oxide_takes_no_moisture_that_is_only_assumed() {
+        Inventory open =
+                herd("swine", 10).in("norway").gives(AnimalKind.LIVE, 20).inventory();
+        Inventory moist = herd("swine", 10)
+                .in("norway")
+                .climate("cool-temperate-moist")
+                .gives(AnimalKind.LIVE, 20)
+                .inventory();
+
+        assertTrue(Tally.yearly(open, Flux.N2O) < Tally.yearly(moist, Flux.N2O), "kg N2O");
+    }
+
     /** Common practice, no source: manure of grazers stays on pasture, of pigs in solid storage, of hens in litter. */
     @ParameterizedTest
     @CsvSource({

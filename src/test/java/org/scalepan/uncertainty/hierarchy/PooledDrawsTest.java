@@ -42,8 +42,8 @@ class PooledDrawsTest {
                     x -> StandardNormal.probabilityBelow((x - given.mean()) / given.standardError()),
                     means,
                     "mean given τ = " + tau);
-            assertEquals(given.mean(), pool.givenMeans()[0], 1e-15);
-            assertEquals(given.standardError(), pool.givenSds()[0], 1e-15);
+            assertEquals(given.mean(), pool.given().means()[0], 1e-15);
+            assertEquals(given.standardError(), pool.given().sds()[0], 1e-15);
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jbibtex.BibTeXParser;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,8 @@ import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.route.Route;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Briefs over HTTP. */
 class BriefTest {
@@ -144,6 +147,48 @@ class BriefTest {
         assertTrue(picture.getElementsByTagName("circle").getLength() > 5, svg);
         assertFalse(svg.contains("style="), "a strict policy forbids it");
         assertFalse(svg.contains("NaN"));
+    }
+
+    @Test
+    void the_band_of_the_average_of_such_studies_lies_within_that_of_the_next_study() throws Exception {
+        String svg = text(PAGE + "&format=svg");
+        List<Element> wide = rectangles(svg, "#b9cfc4");
+        List<Element> inner = rectangles(svg, "#7fa893");
+
+        assertTrue(wide.size() > 1, svg);
+        assertEquals(wide.size(), inner.size(), "one for each row with evidence, and one in the legend");
+        for (int i = 0; i < wide.size() - 1; i++) {
+            assertTrue(left(wide.get(i)) < left(inner.get(i)), svg);
+            assertTrue(
+                    left(wide.get(i)) + width(wide.get(i)) > left(inner.get(i)) + width(inner.get(i)),
+                    "the next study adds how studies differ: " + svg);
+        }
+        assertTrue(svg.contains(">90 % interval for what the next study would find<"), svg);
+        assertTrue(svg.contains(">for the average of such studies<"), svg);
+    }
+
+    @Test
+    void asked_for_the_average_the_picture_has_one_band() throws Exception {
+        String svg = text(PAGE + "&format=svg&of=mean");
+
+        assertEquals(List.of(), rectangles(svg, "#7fa893"));
+        assertTrue(svg.contains(">90 % interval for the average of such studies<"), svg);
+    }
+
+    private static List<Element> rectangles(String svg, String colour) throws Exception {
+        NodeList all = xml(svg).getElementsByTagName("rect");
+        return IntStream.range(0, all.getLength())
+                .mapToObj(i -> (Element) all.item(i))
+                .filter(one -> one.getAttribute("fill").equals(colour))
+                .toList();
+    }
+
+    private static double left(Element rectangle) {
+        return Double.parseDouble(rectangle.getAttribute("x"));
+    }
+
+    private static double width(Element rectangle) {
+        return Double.parseDouble(rectangle.getAttribute("width"));
     }
 
     @Test

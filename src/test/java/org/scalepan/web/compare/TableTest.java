@@ -75,9 +75,27 @@ class TableTest {
     void columns_keep_the_order_of_the_request() {
         assertEquals(
                 "product,form,land_high_m2_yr_per_kg_edible,land_low_m2_yr_per_kg_edible,"
-                        + "ghg_high_kg_co2e_per_kg_edible,ghg_low_kg_co2e_per_kg_edible",
+                        + "ghg_high_kg_co2e_per_kg_edible,ghg_low_kg_co2e_per_kg_edible,"
+                        + "land_interval_of_per_kg_edible,ghg_interval_of_per_kg_edible",
                 lines("/v1/table?products=beef&indicators=land,ghg&stats=high,low&per=kg-edible&layout=wide")
                         .get(0));
+    }
+
+    @Test
+    void a_wide_table_says_last_of_what_each_interval_speaks() {
+        String question = "/v1/table?products=beef,palm-weevil&indicators=ghg,land&stats=low,median&layout=wide";
+
+        assertEquals(
+                List.of("study", "study"),
+                ends(lines(question).get(1)),
+                "by default an interval is for what the next study would find");
+        assertEquals(List.of("mean", "mean"), ends(lines(question + "&of=mean").get(1)));
+        assertEquals(List.of("", ""), ends(lines(question).get(2)), "without evidence there is no interval");
+    }
+
+    private static List<String> ends(String line) {
+        List<String> cells = List.of(line.split(",", -1));
+        return cells.subList(cells.size() - 2, cells.size());
     }
 
     @Test

@@ -72,6 +72,30 @@ class FootprintRefusalTest {
         message("harvest is missing", posted.fault("/system/harvest"));
     }
 
+    @Test
+    void a_heated_room_in_a_place_that_is_not_told() {
+        Posted posted = refused(farm(", \"heating\": {\"room_m2\": 20, \"carrier\": \"grid-electricity\"}"));
+
+        message("heating needs region", posted.fault("/system/heating"));
+    }
+
+    @Test
+    void a_heated_room_on_a_continent() {
+        Posted posted =
+                refused(farm(", \"region\": \"europe\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\"}"));
+
+        message("heating needs a country as region", posted.fault("/system/heating"));
+    }
+
+    @Test
+    void a_heated_room_of_unheard_insulation() {
+        Posted posted = refused(
+                farm(
+                        ", \"region\": \"norway\", \"heating\": {\"room_m2\": 20, \"carrier\": \"firewood\", \"insulation\": \"thick\"}"));
+
+        message("insulation", posted.fault("/system/heating/insulation"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -2,7 +2,6 @@ package org.scalepan.web.farm;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -27,8 +26,8 @@ import org.scalepan.production.RecordField;
 import org.scalepan.web.server.Description;
 
 /**
- * What says the fields of the records beside their table says the same: the description of the service, the template of a table of
- * farms, and the list of the page for farms.
+ * The table of the fields of the records, and what is read from it: the description of the service, the template of a table of farms, and
+ * the form of the page for farms.
  */
 class RecordFieldsTest {
     private static final Path RESOURCES = Path.of("src", "main", "resources");
@@ -36,32 +35,8 @@ class RecordFieldsTest {
     private static final Pattern SYMBOL =
             Pattern.compile("kWh|kg(?: N| CO2e)?|m2\\*yr|m2|m3|MJ|percent|days|hours|containers|pairs");
 
-    /** The page's names of units, and the units that they are short for. */
-    private static final Map<String, Set<String>> ON_THE_PAGE = Map.ofEntries(
-            Map.entry("kg", Set.of("kg a year", "kg as fed a year")),
-            Map.entry("kgkept", Set.of("kg in use")),
-            Map.entry("kgeach", Set.of("kg live")),
-            Map.entry("m3", Set.of("m3 a year")),
-            Map.entry("m2", Set.of("m2")),
-            Map.entry("percent", Set.of("", "kg N per kg")),
-            Map.entry("count", Set.of("containers")),
-            Map.entry("ayear", Set.of("a year")),
-            Map.entry("perkg", Set.of("per kg")),
-            Map.entry("days", Set.of("days")),
-            Map.entry("years", Set.of("years")),
-            Map.entry("year", Set.of("")),
-            Map.entry("eachbox", Set.of("pairs per container")),
-            Map.entry("hens", Set.of("heads")),
-            Map.entry("price", Set.of("per kg, in the currency of the records")),
-            Map.entry("kgperkg", Set.of("kg per kg")),
-            Map.entry("ghgperkg", Set.of("kg CO2e per kg")),
-            Map.entry("landperkg", Set.of("m2*yr per kg")),
-            Map.entry("mjperkg", Set.of("MJ per kg")),
-            Map.entry("m3perkg", Set.of("m3 per kg")),
-            Map.entry("ghgperkwh", Set.of("kg CO2e per kWh")),
-            Map.entry("kwhperkg", Set.of("kWh of delivered energy per kg of water removed")),
-            Map.entry("energy-carriers", Set.of("a year")),
-            Map.entry("transport-modes", Set.of("tonne-km a year")));
+    /** Fields whose unit is that of the choice beside them. */
+    private static final Set<String> MEASURED = Set.of("energy.#.amount", "transport.#.tonne_km", "frass.nitrogen");
 
     /** The fields described, by path; one that farms and herds share is described twice. */
     private static final Map<String, List<JsonNode>> DESCRIBED = new TreeMap<>();
@@ -184,79 +159,63 @@ class RecordFieldsTest {
         }
     }
 
-    /** A field of the page's list: a call of {@code num}, {@code pick} or {@code text}, with the unit or the words given to it. */
-    private record OnPage(String path, String call, String second) {}
-
-    private static final Pattern CALL =
-            Pattern.compile("\\b(num|pick|text)\\(\"([a-z0-9_.]+)\"(?:, (\"[a-z0-9-]+\"|\\[[^\\]]*\\]))?");
-
-    private static List<OnPage> page() throws IOException {
+    /** Names in the order in which the page asks, as paths of the records. */
+    private static Set<String> askedOnThePage() throws IOException {
         String code = Files.readString(RESOURCES.resolve(Path.of("site", "page", "farm-records.js")));
-        List<OnPage> fields = new ArrayList<>();
-        String lists = code.substring(code.indexOf("export const lists"), code.indexOf("export const together"));
+        Set<String> asked = new TreeSet<>();
+        String lists = code.substring(code.indexOf("const lines"), code.indexOf("const beside"));
         // A list begins with two blanks and its name.
         for (String list : lists.split("(?m)^  (?=\\w+: \\{)")) {
-            add(fields, list.replaceAll("(?s):.*", ".#."), list);
+            names(list).forEach(name -> asked.add(list.replaceAll("(?s):.*", ".#.") + name));
         }
-        add(fields, "", code.substring(code.indexOf("export const groups"), code.indexOf("export function lineOf")));
-        return fields;
+        String groups = code.substring(code.indexOf("const order"), code.indexOf("const elsewhere"));
+        Matcher fields = Pattern.compile("(?<!\\n {2})\\[(\"[^\\[\\]]*)\\]").matcher(groups);
+        while (fields.find()) {
+            names(fields.group(1)).forEach(name -> asked.add(name.replaceFirst("^hens\\.", "")));
+        }
+        return asked;
     }
 
-    private static void add(List<OnPage> fields, String before, String code) {
-        Matcher calls = CALL.matcher(code);
-        while (calls.find()) {
-            String second = calls.group(3) == null ? "" : calls.group(3);
-            fields.add(new OnPage(before + calls.group(2).replaceFirst("^hens\\.", ""), calls.group(1), second));
+    private static List<String> names(String code) {
+        return Pattern.compile("\"([a-z0-9_.]+)\"")
+                .matcher(code)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    @Test
+    void the_page_asks_for_fields_of_the_records_only() throws IOException {
+        Set<String> asked = askedOnThePage();
+
+        assertTrue(asked.size() > 45, () -> "the order of the page was not found: " + asked);
+        assertAll(asked.stream()
+                .map(path -> () ->
+                        assertTrue(RecordField.at(path).isPresent(), () -> path + " is no field of the records")));
+    }
+
+    @Test
+    void a_unit_of_the_records_is_translated_on_the_page() throws IOException {
+        for (String language : List.of("en", "fr")) {
+            String messages = Files.readString(RESOURCES.resolve(Path.of("site", "page", language + ".js")));
+            assertAll(Stream.of(RecordField.values())
+                    .map(RecordField::definition)
+                    .filter(field ->
+                            field.kind() == FieldKind.NUMBER && !field.unit().isEmpty())
+                    .filter(field -> !field.path().startsWith("cattle.") && !MEASURED.contains(field.path()))
+                    .map(field -> () -> assertTrue(
+                            messages.contains("\"" + field.unit() + "\": \"")
+                                    || messages.contains(" " + field.unit() + ": \""),
+                            () -> language + " has no words for the unit " + field.unit())));
         }
     }
 
-    private static void eachOnPage(String call, Shown check) throws IOException {
-        List<OnPage> called =
-                page().stream().filter(one -> one.call().equals(call)).toList();
-        assertFalse(called.isEmpty(), () -> "the page has no " + call);
-        assertAll(called.stream()
-                .map(one -> () -> check.holds(
-                        RecordField.at(one.path())
-                                .orElseThrow(() -> new AssertionError(one.path() + " is no field of the records")),
-                        one.second())));
-    }
-
-    private interface Shown {
-        void holds(RecordField field, String second);
-    }
-
     @Test
-    void a_number_asked_for_on_the_page_is_a_number_of_the_records_in_the_same_unit() throws IOException {
-        eachOnPage("num", (field, second) -> {
-            String shown = second.replace("\"", "");
-            assertTrue(field.kind().isNumber(), field.path());
-            assertTrue(
-                    ON_THE_PAGE.getOrDefault(shown, Set.of()).contains(field.unit()),
-                    () -> field.path() + " is in \"" + field.unit() + "\", the page asks for " + shown);
-        });
-    }
-
-    @Test
-    void a_text_asked_for_on_the_page_is_free_text_of_the_records() throws IOException {
-        eachOnPage("text", (field, second) -> assertEquals(FieldKind.TEXT, field.kind(), field.path()));
-    }
-
-    @Test
-    void a_choice_on_the_page_is_a_word_of_the_records_and_offers_the_words_described() throws IOException {
-        eachOnPage("pick", (field, second) -> {
-            assertEquals(FieldKind.WORD, field.kind(), field.path());
-            if (second.startsWith("[")) {
-                Set<String> offered = new TreeSet<>();
-                Matcher words = Pattern.compile("\"([a-z-]+)\"").matcher(second);
-                while (words.find()) {
-                    offered.add(words.group(1));
-                }
-                Set<String> described = new TreeSet<>();
-                DESCRIBED
-                        .getOrDefault(field.path(), List.of())
-                        .forEach(schema -> schema.path("enum").forEach(word -> described.add(JsonAt.text(word, ""))));
-                assertEquals(described, offered, field.path());
-            }
-        });
+    void a_word_of_the_records_is_told_its_choices_or_where_they_are_listed() {
+        assertAll(Stream.of(RecordField.values())
+                .map(RecordField::definition)
+                .filter(field -> field.kind() == FieldKind.WORD)
+                .map(field -> () -> assertTrue(
+                        field.words().isEmpty() == field.list().isPresent(), () -> field.path() + " has no words")));
     }
 }

@@ -217,7 +217,7 @@ class SoldByProductTest {
 
         assertTrue(
                 lines[0].contains(
-                        "ghg_bound,ghg_with_displaced_use,ghg_with_displaced_use_low,ghg_with_displaced_use_high,"
+                        "ghg_bound,ghg_interval_of,ghg_with_displaced_use,ghg_with_displaced_use_low,ghg_with_displaced_use_high,"
                                 + "ghg_with_displaced_use_bound,feed,"),
                 lines[0]);
         assertTrue(lines[1].contains("feed.1.burden"), lines[1]);

@@ -33,7 +33,9 @@ class LibraryZipTest {
     private static void unzip(byte[] zip, Path into) throws IOException {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                assertTrue(entry.getName().matches("(systems/)?[A-Za-z0-9_-]+(\\.[a-z]+)?"), entry.getName());
+                assertTrue(
+                        entry.getName().matches("(systems/|reference_farms/)?[A-Za-z0-9_-]+(\\.[a-z]+)?"),
+                        entry.getName());
                 Path file = into.resolve(entry.getName());
                 Files.createDirectories(file.getParent());
                 Files.write(file, in.readAllBytes());
@@ -112,15 +114,17 @@ class LibraryZipTest {
     }
 
     @Test
-    void every_worked_system_is_in_it_as_it_lies_in_the_repository() throws Exception {
+    void every_worked_system_and_reference_farm_is_in_it_as_it_lies_in_the_repository() throws Exception {
         unzip(zip(), folder);
 
-        try (Stream<Path> systems = Files.list(Path.of("factors", "systems"))) {
-            for (Path system : systems.toList()) {
-                assertArrayEquals(
-                        Files.readAllBytes(system),
-                        Files.readAllBytes(folder.resolve("systems").resolve(system.getFileName())),
-                        system.toString());
+        for (String kind : new String[] {"systems", "reference_farms"}) {
+            try (Stream<Path> systems = Files.list(Path.of("factors", kind))) {
+                for (Path system : systems.toList()) {
+                    assertArrayEquals(
+                            Files.readAllBytes(system),
+                            Files.readAllBytes(folder.resolve(kind).resolve(system.getFileName())),
+                            system.toString());
+                }
             }
         }
     }

@@ -383,6 +383,7 @@ class OpenApiContractTest {
                     "larger-than-farm",
                     "burden-free-by-product",
                     "computed-beside-published",
+                    "modelled",
                     "fresh-beside-dried",
                     "missing-values",
                     "incomplete-profile",

@@ -1,0 +1,162 @@
+package org.scalepan.ask;
+
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.factors.Grade;
+import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
+import org.scalepan.factors.Regions;
+import org.scalepan.footprint.Bound;
+import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.footprint.Footprint;
+import org.scalepan.production.practice.ModelledFarm;
+import org.scalepan.production.practice.ModelledFarms;
+import org.scalepan.uncertainty.Summary;
+
+/**
+ * The estimate for one product on a basis, modelled from published practice: a reference farm, computed as records are. It is not a
+ * study, and no sentence about it leaves that out.
+ *
+ * @param farm the reference farm, where the library has one of the product
+ * @param system what it comes to on the basis
+ * @param others further reference farms of the product
+ */
+public record ModelledEstimate(
+        ProductForm item,
+        ComparisonBasis basis,
+        Optional<ModelledFarm> farm,
+        Optional<SystemEstimate> system,
+        List<ModelledFarm> others)
+        implements Estimate {
+    /** What every sentence says of such a figure. */
+    public static final String WORDS = "modelled from published practice, not a study";
+
+    public ModelledEstimate {
+        others = List.copyOf(others);
+    }
+
+    /** The estimate by the reference farm that the basis names, or that its region stands for. */
+    public static ModelledEstimate of(
+            Library library, ProductForm item, ComparisonBasis basis, Sampling sampling, CommonRandomNumbers random) {
+        return of(
+                library,
+                item,
+                basis,
+                farm -> SystemEstimate.of(library, farm.inventory(), basis, false, sampling, random));
+    }
+
+    /** The same, without draws. */
+    public static ModelledEstimate undrawn(Library library, ProductForm item, ComparisonBasis basis) {
+        return of(library, item, basis, farm -> SystemEstimate.undrawn(library, farm.inventory(), basis, false));
+    }
+
+    private static ModelledEstimate of(
+            Library library,
+            ProductForm item,
+            ComparisonBasis basis,
+            java.util.function.Function<ModelledFarm, SystemEstimate> computed) {
+        List<ModelledFarm> farms = ModelledFarms.of(library).of(item.product(), basis.region());
+        Optional<ModelledFarm> farm = farms.stream()
+                .filter(one -> basis.system().filter(one.farm().id()::equals).isPresent())
+                .findFirst()
+                .or(() -> farms.stream().findFirst());
+        boolean usual = item.form().equals(item.product().defaultForm())
+                || farm.filter(one -> one.inventory().output().form().equals(item.form()))
+                        .isPresent();
+        return new ModelledEstimate(
+                item,
+                basis,
+                farm,
+                usual ? farm.map(computed) : Optional.empty(),
+                farms.stream().filter(one -> farm.filter(one::equals).isEmpty()).toList());
+    }
+
+    @Override
+    public String words() {
+        return item.words();
+    }
+
+    @Override
+    public Product product() {
+        return item.product();
+    }
+
+    @Override
+    public Optional<Footprint> footprint() {
+        return system.flatMap(SystemEstimate::footprint);
+    }
+
+    @Override
+    public Optional<Summary> summary() {
+        return system.flatMap(SystemEstimate::summary);
+    }
+
+    @Override
+    public Optional<Footprint> drawn(CommonRandomNumbers random) {
+        return system.flatMap(found -> found.drawn(random));
+    }
+
+    @Override
+    public Optional<String> missing() {
+        if (farm.isEmpty()) {
+            return Optional.of("no reference farm of " + item.words() + " is in this library");
+        }
+        return system.isPresent()
+                ? system.get().missing()
+                : Optional.of("reference farms of " + item.product().name() + " sell it "
+                        + farm.get().inventory().output().form() + ", and model no other form");
+    }
+
+    /** A model is one view of practice: never enough where studies are asked for. */
+    @Override
+    public boolean hasEnoughStudies() {
+        return false;
+    }
+
+    @Override
+    public boolean isLowerBound() {
+        return bound() == Bound.AT_LEAST;
+    }
+
+    @Override
+    public Bound bound() {
+        return system.map(SystemEstimate::bound).orElse(Bound.EXACT);
+    }
+
+    @Override
+    public List<String> uncounted() {
+        return system.map(SystemEstimate::uncounted).orElse(List.of());
+    }
+
+    @Override
+    public List<String> countedBeyond() {
+        return List.of();
+    }
+
+    @Override
+    public List<String> contradictions() {
+        return system.map(SystemEstimate::contradictions).orElse(List.of());
+    }
+
+    @Override
+    public String form() {
+        return item.form();
+    }
+
+    /** The region of the farm, or the world. */
+    @Override
+    public Optional<String> regionUsed() {
+        return summary().map(found -> farm.flatMap(one -> one.farm().region()).orElse(Regions.WORLD));
+    }
+
+    /** The worst check grade among its inputs and the factors that they are counted with. */
+    @Override
+    public Optional<Grade> lowestGrade(Library library) {
+        Optional<Grade> factors =
+                system.filter(found -> found.system().isPresent()).flatMap(found -> found.lowestGrade(library));
+        Optional<Grade> inputs = farm.flatMap(ModelledFarm::lowestGrade);
+        return factors.isPresent() && inputs.isPresent()
+                ? Optional.of(factors.get().isAtLeast(inputs.get()) ? inputs.get() : factors.get())
+                : factors.or(() -> inputs);
+    }
+}
