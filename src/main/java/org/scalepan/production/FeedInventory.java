@@ -147,7 +147,7 @@ final class FeedInventory {
      * kg N in those ingredients of a year whose protein is known, which is taken in the middle; empty when there is feed and none of it is.
      */
     Optional<ActivityTerm> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(ActivityTerm.sum(nitrogen)) : Optional.empty();
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen.sum()) : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
