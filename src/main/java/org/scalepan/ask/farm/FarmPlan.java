@@ -88,7 +88,11 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
             FarmRecords records = farm.records().records();
             int line = 0;
             for (FeedUse use : records.feed()) {
-                scaled("feed." + line++ + ".kg", "feed: " + name("ingredients", use.ingredient()), "kg a year", use.kilograms());
+                scaled(
+                        "feed." + line++ + ".kg",
+                        "feed: " + name("ingredients", use.ingredient()),
+                        "kg a year",
+                        use.kilograms());
             }
             line = 0;
             for (EnergyUse use : records.energy()) {
@@ -159,9 +163,15 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
                         "containers in use",
                         "containers",
                         new Spread(
-                                        harvest / each.get().high() / cycles.get().high(),
-                                        harvest / each.get().middle() / cycles.get().middle(),
-                                        harvest / each.get().low() / cycles.get().low(),
+                                        harvest
+                                                / each.get().high()
+                                                / cycles.get().high(),
+                                        harvest
+                                                / each.get().middle()
+                                                / cycles.get().middle(),
+                                        harvest
+                                                / each.get().low()
+                                                / cycles.get().low(),
                                         List.of())
                                 .citing(each.get(), cycles.get()));
             } else {
@@ -179,9 +189,18 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
                         "females to lay the eggs",
                         "a year",
                         new Spread(
-                                        harvest * perKilogram.low() / eggs.get().high() / survival.get().high(),
-                                        harvest * perKilogram.middle() / eggs.get().middle() / survival.get().middle(),
-                                        harvest * perKilogram.high() / eggs.get().low() / survival.get().low(),
+                                        harvest
+                                                * perKilogram.low()
+                                                / eggs.get().high()
+                                                / survival.get().high(),
+                                        harvest
+                                                * perKilogram.middle()
+                                                / eggs.get().middle()
+                                                / survival.get().middle(),
+                                        harvest
+                                                * perKilogram.high()
+                                                / eggs.get().low()
+                                                / survival.get().low(),
                                         List.of())
                                 .citing(perKilogram, eggs.get(), survival.get()));
             } else {
@@ -197,21 +216,30 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
                     .mapToDouble(term -> term.central())
                     .sum();
             if (dry > 0) {
-                amounts.add(new PlannedAmount(
-                        "frass.kg",
-                        "frass and feed left over, dry",
-                        "kg a year",
-                        0,
-                        OptionalDouble.empty(),
-                        dry * scale,
-                        List.of(),
-                        Optional.of("at most: the dry matter of all feed; what the animals keep and breathe out is less, and is not known")));
+                amounts.add(
+                        new PlannedAmount(
+                                "frass.kg",
+                                "frass and feed left over, dry",
+                                "kg a year",
+                                0,
+                                OptionalDouble.empty(),
+                                dry * scale,
+                                List.of(),
+                                Optional.of(
+                                        "at most: the dry matter of all feed; what the animals keep and breathe out is less, and is not known")));
             }
         }
 
         private void add(String field, String words, String unit, Spread spread) {
             amounts.add(new PlannedAmount(
-                    field, words, unit, spread.low(), OptionalDouble.of(spread.middle()), spread.high(), spread.rows(), Optional.empty()));
+                    field,
+                    words,
+                    unit,
+                    spread.low(),
+                    OptionalDouble.of(spread.middle()),
+                    spread.high(),
+                    spread.rows(),
+                    Optional.empty()));
         }
 
         private List<Spread> published(String quantity, DoubleUnaryOperator inUnit) {
@@ -241,7 +269,8 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
         static Spread of(BackgroundFactor row, DoubleUnaryOperator inUnit) {
             double value = row.printed().value().orElse(0);
             double[] ends = DoubleStream.of(
-                            row.printed().low().orElse(value), row.printed().high().orElse(value))
+                            row.printed().low().orElse(value),
+                            row.printed().high().orElse(value))
                     .map(inUnit)
                     .sorted()
                     .toArray();

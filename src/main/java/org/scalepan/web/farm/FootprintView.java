@@ -88,8 +88,8 @@ final class FootprintView {
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = beside(
-                    other.farm().isPresent() ? "practice" : "records", estimate(other.estimate(), sentences));
+            ObjectNode one =
+                    beside(other.farm().isPresent() ? "practice" : "records", estimate(other.estimate(), sentences));
             one.put("system", other.estimate().inventory().name());
             other.farm().ifPresent(farm -> {
                 one.put("reference_farm", farm.farm().id());
