@@ -47,7 +47,7 @@ public final class RecordingSheetRoutes {
 
     public List<Route> routes() {
         return List.of(Route.of(
-                "/v1/reference-farms/{id}/recording-sheet", List.of("harvest_kg", "format"), this::sheet));
+                "/v1/recording-sheets/{id}", List.of("harvest_kg", "format"), this::sheet));
     }
 
     private Answer sheet(Request request) {

@@ -155,7 +155,7 @@ class ReferenceFarmRoutesTest {
     @Test
     void a_recording_sheet_has_what_is_to_be_expected_and_blank_lines() {
         String sheet = RunningScalepan.given()
-                .get("/v1/reference-farms/house-cricket-ambient-tropical/recording-sheet?harvest_kg=300&format=html")
+                .get("/v1/recording-sheets/house-cricket-ambient-tropical?harvest_kg=300&format=html")
                 .asString();
 
         assertTrue(sheet.contains("modelled from published practice, not a study"), sheet);
