@@ -84,6 +84,7 @@ export default {
     elsewhere: "It holds only {boundaries}: a different question.",
     "elsewhere-animal": "That leaves out feed, energy and housing; it is not the footprint of a product.",
     silent: "No published result of {product} or {reference} can be converted to this basis.",
+    "only-bounds": "Both figures are only bounds, and two bounds have no ratio.",
     "no-product": "No published result of {product} can be converted to this basis.",
     reasoning: "The reasoning in full",
     circulating: "Where it comes from",
@@ -95,7 +96,7 @@ export default {
   },
   chart: {
     title: "{indicator} {boundary}, {unit}",
-    label: "{indicator} {boundary}, in {unit}, on a log scale. Each row is a product, each mark a published result.",
+    label: "{indicator} {boundary}, in {unit}, on a log scale. Each row is a product, each mark a published result; what is hatched is modelled from published practice, not a study.",
     hint:
       "Drag the flag, or focus it and press the arrow keys, to change the claim. Arrow keys also walk through the published results; Enter keeps one open.",
     scale: "{unit}, log scale",
@@ -133,6 +134,19 @@ export default {
     cite: "Scalepan, library {version} ({digest}), {link}, read on {day}.",
     calc: "Calc", excel: "Excel", sheets: "Sheets", point: "1.5", comma: "1,5", "of-ratio": "how many times less",
     drawn: "Drawn by Scalepan from library {version} ({digest}).",
+  },
+  evidence: { title: "Evidence", published: "studies", modelled: "reference farms" },
+  modelled: {
+    title: "Reference farms: what they are and leave out", words: "Modelled from published practice, not a study",
+    about: "A reference farm is what published practice gives by the rules that a farm’s own records are computed by. It is modelled from published practice, not a study, and is never pooled with studies.",
+    both: "both sides modelled from published practice, not a study", short: "modelled", key: "Hatched: modelled from published practice, not a study",
+    legend: "Hatched: modelled from published practice, not a study. An open end: at least so much",
+    mark: "{product}, modelled from published practice, not a study: {value} ({interval}) {unit}.",
+    "not-counted": "Not counted: {what}.", gaps: "Not counted, and why", choice: "Reference farm", inputs: "Its inputs, with their rows",
+    none: "No reference farm gives a figure here.", silent: "No reference farms of both give a figure on this basis.",
+    see: "See what reference farms say", "see-published": "See what studies say",
+    fact: "Reference farms say {bound}{median} times less", "fact-more": "Reference farms say {bound}{median} times more", interval: "({interval}; 90 %)",
+    column: "Modelled from published practice, not a study", published: "Published studies",
   },
   grid: {
     title: "The same claim on other footings", caption: "Does “{times} times less” hold? {gwp}. Choose a cell to go there.",

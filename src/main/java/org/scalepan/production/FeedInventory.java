@@ -1,6 +1,5 @@
 package org.scalepan.production;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,7 +34,7 @@ final class FeedInventory {
     private final InventoryBuilder builder;
     private final Optional<String> region;
     private final SoldByProducts soldByProducts;
-    private final List<ActivityTerm> nitrogen = new ArrayList<>();
+    private final FeedContent.RecordSum nitrogen = new FeedContent.RecordSum();
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();
@@ -148,7 +147,7 @@ final class FeedInventory {
      * kg N in those ingredients of a year whose protein is known, which is taken in the middle; empty when there is feed and none of it is.
      */
     Optional<ActivityTerm> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(ActivityTerm.sum(nitrogen)) : Optional.empty();
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen.sum()) : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
@@ -92,8 +93,14 @@ final class FootprintView {
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = beside("records", estimate(other.estimate(), sentences));
+            ObjectNode one =
+                    beside(other.farm().isPresent() ? "practice" : "records", estimate(other.estimate(), sentences));
             one.put("system", other.estimate().inventory().name());
+            other.farm().ifPresent(farm -> {
+                one.put("reference_farm", farm.farm().id());
+                one.put("sentence", farm.farm().sentence());
+                one.put("is", ModelledEstimate.WORDS);
+            });
             versus(one, other.versus(), other.withDisplacedUse());
             displaced(one, other.displacedUse(), sentences);
             others.add(one);
