@@ -29,6 +29,9 @@ import org.scalepan.web.render.Json;
 final class FlatColumns {
     private static final Pattern COUNTED = Pattern.compile("([a-z_]+)\\.([1-9]\\d{0,2})\\.([a-z_]+)");
 
+    private static final FieldError TWICE =
+            FieldError.of("product", "give product, an id, or product.name and what goes with it, not both");
+
     private static final String PRODUCT = RecordField.PRODUCT.path();
 
     private final List<RecordColumn> columns;
@@ -129,9 +132,8 @@ final class FlatColumns {
             }
             RecordColumn column = columns.get(i);
             if (isTwice(records, column)) {
-                errors.add(FieldError.of(
-                        column.name(), "give product, an id, or product.name and what goes with it, not both"));
-                continue;
+                // One of the columns says it for all of them.
+                return new FlatRow(records, List.of(TWICE), places);
             }
             ObjectNode owner = owners.computeIfAbsent(column.owner(), name -> owner(records, column, places));
             if (!column.number()) {
