@@ -33,6 +33,10 @@ public record FirstOrder(double value, double lnSd) {
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.PublishedStep published) {
                 effects.of(published.row().id(), published.factor().lnSd()).add(total, !published.upwards());
+            } else if (step instanceof ChainStep.StatedStep stated) {
+                stated.share()
+                        .drawnAs()
+                        .ifPresent(key -> effects.of(key, stated.share().lnSd()).add(total, !stated.upwards()));
             }
         }
         return new FirstOrder(system.central(yearly), Math.sqrt(effects.relativeVariance(total)));

@@ -36,7 +36,8 @@ final class FarmPlanJson {
         return node;
     }
 
-    private static String text(FarmPlan.PlannedAmount amount) {
+    /** The range of an amount with its unit, rounded for print. */
+    static String text(FarmPlan.PlannedAmount amount) {
         String range = amount.low() == amount.high()
                 ? Print.footprint(amount.high())
                 : amount.low() == 0

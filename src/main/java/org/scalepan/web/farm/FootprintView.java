@@ -18,6 +18,7 @@ import org.scalepan.ask.farm.KeyFigures;
 import org.scalepan.ask.farm.SystemAnswer;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Flow;
@@ -66,7 +67,11 @@ final class FootprintView {
     private static ObjectNode system(Inventory inventory) {
         ObjectNode node = Json.object();
         node.put("name", inventory.name());
-        node.put("product", inventory.output().product().id());
+        Product product = inventory.output().product();
+        node.put("product", product.id());
+        if (product.isOfRecords()) {
+            node.put("product_name", product.name());
+        }
         node.put("form", inventory.output().form());
         node.put("output", SevenDigits.rounded(inventory.output().amount()));
         node.put("output_unit", inventory.output().per().words() + " a year");

@@ -150,4 +150,17 @@ class ReferenceFarmRoutesTest {
         assertTrue(svg.contains("<title>" + answer.getString("text") + "</title>"), svg.substring(0, 400));
         assertTrue(markdown.startsWith(answer.getString("text")), markdown.substring(0, 300));
     }
+
+    /** Printed from Chromium on A4 it is one page; the lines are what a hand can fill. */
+    @Test
+    void a_recording_sheet_has_what_is_to_be_expected_and_blank_lines() {
+        String sheet = RunningScalepan.given()
+                .get("/v1/recording-sheets/house-cricket-ambient-tropical?harvest_kg=300&format=html")
+                .asString();
+
+        assertTrue(sheet.contains("modelled from published practice, not a study"), sheet);
+        // Feed conversion times the harvest: at least 1.5 kg per kg.
+        assertTrue(sheet.contains("feed: Maize grain 230 to 510 kg a year"), sheet);
+        assertEquals(12, sheet.split("<tr><th scope=\"row\">", -1).length - 1, sheet);
+    }
 }
