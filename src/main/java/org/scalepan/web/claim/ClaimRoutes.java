@@ -48,9 +48,11 @@ public final class ClaimRoutes {
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
         // confuse.
-        InputProblem.refuseIfWrong(parameters);
+        InputProblem.refuseIfWrong(
+                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
-        InputProblem.refuseIfWrong(parameters);
+        InputProblem.refuseIfWrong(
+                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
@@ -92,7 +94,8 @@ public final class ClaimRoutes {
         }
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         body.close();
-        InputProblem.refuseIfWrong(body);
+        InputProblem.refuseIfWrong(
+                body, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());
