@@ -40,7 +40,8 @@ public final class ClaimSentenceParser {
 
     /** Reads a sentence with the names that a library knows. */
     public static ParsedClaim parse(Library library, String text) {
-        return new ClaimSentenceParser(library, text).parse();
+        return ContentSentenceParser.parse(library, text)
+                .orElseGet(() -> new ClaimSentenceParser(library, text).parse());
     }
 
     private ParsedClaim parse() {

@@ -105,7 +105,7 @@ class PointingOnTest {
     }
 
     private static Reply asked(String text) {
-        return Reply.to("/v1/claim?draws=1000&text=" + URLEncoder.encode(text, StandardCharsets.UTF_8));
+        return Reply.to("/v1/claim?text=" + URLEncoder.encode(text, StandardCharsets.UTF_8));
     }
 
     private static Stream<String> questions(Reply reply) {
