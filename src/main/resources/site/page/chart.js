@@ -3,11 +3,13 @@
 import { select, drag } from "./d3.js";
 import { capital, figure, interval, name, t, the, unit, written } from "./i18n.js";
 import { drawMark, spread } from "./marks.js";
+import { besideOf, boundWords, bounded, inWords, modelledOf } from "./modelled.js";
 import { drawScale, logScale } from "./scale.js";
 
 const narrow = 620;
 const top = 74;
 const bottom = 58;
+const secondLane = 24;
 const least = 0.01;
 const most = 100000;
 
@@ -31,6 +33,7 @@ function offScale(side) {
  * Draws the chart in a box.
  *
  * @param on what to call: `claim(times, done)` while the flag moves, `study(finding, side, pinned)` when a mark is selected,
+ *   `modelled(side, pinned)` when the figure of a reference farm is,
  *   `subject(product)` when a row is chosen, `basis(boundary)` when another boundary is
  */
 export function picture(box, on) {
@@ -63,6 +66,8 @@ export function picture(box, on) {
     const values = [];
     for (const side of sides) {
       if (side.footprint) values.push(side.footprint.low, side.footprint.high);
+      const beside = besideOf(side, question);
+      if (beside) values.push(beside.footprint.low, beside.footprint.high);
       for (const finding of findings(side)) values.push(finding.harmonised_median);
     }
     if (reference > 0) values.push(reference, reference / Math.max(question.times_less, 120), reference / Math.min(question.times_less, 1));
@@ -79,15 +84,21 @@ export function picture(box, on) {
       const reach = Math.max(17, ...heights.map(Math.abs));
       const label = phone ? 36 : 8;
       const below = offScale(side);
-      const tall = label + 2 * reach + 18 + (below ? 20 : 0);
-      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights, below };
+      const modelled = modelledOf(side, question);
+      const beside = besideOf(side, question);
+      const tall = label + 2 * reach + 18 + (beside ? secondLane + (phone ? 16 : 0) : 0) + (below ? 20 : 0);
+      const row = { side, index, y, tall, middle: y + label + reach + 5, marks, places, heights, below, modelled, beside,
+        second: y + label + 2 * reach + (phone ? 28 : 12) };
+      if (modelled) places.push(x(modelled.footprint.median));
       y += tall;
       return row;
     });
-    const height = y + bottom;
+    if (!(rows[at.row]?.places.length > at.mark)) at = { row: Math.max(0, rows.findIndex((row) => row.places.length > 0)), mark: 0 };
+    const hatched = rows.some((row) => row.modelled);
+    const height = y + bottom + (hatched && phone ? 34 : 0);
 
     const hadFocus = document.activeElement && box.contains(document.activeElement)
-      ? { flag: document.activeElement.classList.contains("flag"), mark: document.activeElement.classList.contains("mark") }
+      ? { flag: document.activeElement.classList.contains("flag"), mark: document.activeElement.classList.contains("stop") }
       : null;
     box.replaceChildren();
     const svg = select(box).append("svg")
@@ -95,6 +106,11 @@ export function picture(box, on) {
       .attr("role", "group").attr("aria-label", t("chart.label", {
         indicator: capital(name("indicator", question.indicator)), boundary: name("boundary", question.boundary), unit: words }));
 
+    if (hatched) {
+      defineHatching(svg);
+      const key = svg.append("text").attr("class", "scale-name").attr("y", y + (phone ? 67 : 49)).attr("aria-hidden", "true");
+      lined(key, t("modelled.key"), phone ? left - 6 : 8, width - 16);
+    }
     drawRuled(svg, { left, right, width, height, y, reference, words, phone });
     if (reference > 0) drawReference(svg, { reference, y });
     const lanes = svg.append("g").attr("class", "lanes");
@@ -104,7 +120,7 @@ export function picture(box, on) {
     moved(question.times_less);
     drawDefensible(overlay, y);
     if (hadFocus?.flag) box.querySelector(".flag")?.focus();
-    else if (hadFocus?.mark) box.querySelector(".mark[tabindex='0']")?.focus();
+    else if (hadFocus?.mark) box.querySelector(".stop[tabindex='0']")?.focus();
   }
 
   function drawRuled(svg, { left, right, width, height, y, reference, words, phone }) {
@@ -142,17 +158,20 @@ export function picture(box, on) {
     if (!isReference && !isSubject) {
       named.attr("class", "row-name choosable").on("click", () => on.subject(askedAs(side)));
     }
-    const under = isReference ? t("chart.is-reference") : t("chart.row", { n: side.studies });
+    const under = isReference ? t("chart.is-reference") : question.evidence === "modelled" ? (row.modelled ? t("modelled.short") : "") : t("chart.row", { n: side.studies });
     const second = lane.append("text").attr("class", "row-under").attr("y", phone ? nameY : middle + 14).text(under);
     if (phone) second.attr("x", width - 8).attr("text-anchor", "end");
     else second.attr("x", 8);
 
     if (side.status !== "ok" || !side.footprint) {
       drawNothing(lane, row, { left, right, phone });
+      drawSecond(lane, row, { left, right, width, phone });
       return;
     }
     const { low, high, median } = side.footprint;
-    if (high > 0) {
+    if (question.evidence === "modelled") {
+      drawModelled(lane, row, { left, right, top: middle - 13, tall: 26 });
+    } else if (high > 0) {
       // A band that reaches zero or below has no left end on this scale and extends to the edge of the picture; a bound has none on the side
       // where the true value lies.
       const from = low > 0 && side.bound !== "at-most" ? x(low) : left - 10;
@@ -162,7 +181,7 @@ export function picture(box, on) {
     }
     // What the average of such studies is known to lie in, inside what the next study would find.
     const mean = side.pooling?.mean_of_studies;
-    if (mean?.low > 0 && side.interval_of !== "mean") {
+    if (question.evidence !== "modelled" && mean?.low > 0 && side.interval_of !== "mean") {
       lane.append("rect").attr("class", "band band-mean").attr("x", x(mean.low)).attr("width", x(mean.high) - x(mean.low)).attr("y", middle - 13)
         .attr("height", 26).attr("rx", 2).attr("aria-hidden", "true");
     }
@@ -172,15 +191,99 @@ export function picture(box, on) {
     }
     if (!phone) {
       lane.append("text").attr("class", "row-value").attr("x", width - 8).attr("text-anchor", "end").attr("y", middle - 4)
-        .text(isReference || !side.times_less ? figure(median) : times(side.times_less.median));
+        .text(isReference || !side.times_less ? bounded(side) : boundedTimes(side.times_less));
       lane.append("text").attr("class", "row-under").attr("x", width - 8).attr("text-anchor", "end").attr("y", middle + 14)
         .text(isReference || !side.times_less ? interval(low, high) : timesInterval(side.times_less));
     } else {
-      const said = isReference || !side.times_less ? figure(median) : times(side.times_less.median);
-      second.text(isReference ? `${figure(median)} (${interval(low, high)})` : `${said} · ${under}`);
+      const said = isReference || !side.times_less ? bounded(side) : boundedTimes(side.times_less);
+      second.text(isReference ? `${bounded(side)} (${interval(low, high)})` : `${said} · ${under}`);
     }
     drawBelow(lane, row, left);
     row.marks.forEach((finding, index) => drawResult(lane, row, finding, index, words));
+    drawSecond(lane, row, { left, right, width, phone });
+  }
+
+  /** Sets a text in as many lines as its width asks for. */
+  function lined(text, words, at, width) {
+    let line = text.append("tspan").attr("x", at);
+    for (const word of words.split(" ")) {
+      const before = line.text();
+      line.text(before ? `${before} ${word}` : word);
+      if (before && line.node().getComputedTextLength() > width) {
+        line.text(before);
+        line = text.append("tspan").attr("x", at).attr("dy", 16).text(word);
+      }
+    }
+  }
+
+  /** The pattern of modelled figures: lines, so that they are told from studies in print and without colour. */
+  function defineHatching(svg) {
+    const pattern = svg.append("defs").append("pattern").attr("id", "hatching").attr("width", 6).attr("height", 6)
+      .attr("patternUnits", "userSpaceOnUse").attr("patternTransform", "rotate(45)");
+    pattern.append("line").attr("class", "practice-line").attr("x1", 0).attr("x2", 0).attr("y1", 0).attr("y2", 6);
+  }
+
+  /** The modelled figure: a hatched interval; a bound goes on to the edge as two broken lines, because its end is not known. */
+  function drawModelled(lane, row, { left, right, top: y, tall }) {
+    const { side, modelled } = row;
+    const { low, high, median } = modelled.footprint;
+    const index = row.marks.length;
+    const group = lane.append("g").attr("class", "modelled stop").attr("role", "button").attr("aria-pressed", "false")
+      .attr("tabindex", row.index === at.row && index === at.mark ? 0 : -1)
+      .attr("aria-label", inWords(side, modelled, question));
+    const from = low > 0 ? x(low) : left - 10;
+    const to = x(high);
+    group.append("rect").attr("class", "hatched-ground").attr("x", from).attr("width", to - from).attr("y", y).attr("height", tall);
+    group.append("rect").attr("class", "hatched").attr("x", from).attr("width", to - from).attr("y", y).attr("height", tall);
+    const open = modelled.bound === "at-least" ? [to, right + 10] : modelled.bound === "at-most" ? [left - 10, from] : null;
+    if (open) {
+      for (const edge of [y, y + tall]) {
+        group.append("line").attr("class", "hatched-open").attr("x1", open[0]).attr("x2", open[1]).attr("y1", edge).attr("y2", edge);
+      }
+    }
+    group.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", y - 3).attr("y2", y + tall + 3);
+    const look = looking(group, modelled, (held) => on.modelled(side, held));
+    group.on("pointerenter", (event) => { if (event.pointerType === "mouse") look(false); })
+      .on("focus", () => { at = { row: row.index, mark: index }; rove(); look(false); })
+      .on("click", () => { look(true); })
+      .on("keydown", (event) => walk(event, row, index, look));
+  }
+
+  /** The figure of the other kind of evidence, in a narrow lane below the one asked for. */
+  function drawSecond(lane, row, { left, right, width, phone }) {
+    if (!row.beside) return;
+    const { footprint } = row.beside;
+    const modelled = question.evidence !== "modelled";
+    if (modelled) {
+      drawModelled(lane, row, { left, right, top: row.second, tall: 12 });
+    } else if (footprint.low > 0) {
+      lane.append("rect").attr("class", "band").attr("x", x(footprint.low)).attr("width", x(footprint.high) - x(footprint.low))
+        .attr("y", row.second).attr("height", 12).attr("rx", 2).attr("aria-hidden", "true");
+      lane.append("line").attr("class", "median").attr("x1", x(footprint.median)).attr("x2", x(footprint.median))
+        .attr("y1", row.second - 3).attr("y2", row.second + 15).attr("aria-hidden", "true");
+    }
+    const kind = modelled ? t("modelled.short") : t("chart.row", { n: row.beside.studies });
+    const text = (anchor, at, words) => lane.append("text").attr("class", "row-under").attr("aria-hidden", "true").attr("x", at)
+      .attr("text-anchor", anchor).attr("y", row.second + (phone ? -6 : 10)).text(words);
+    if (phone) {
+      text("start", left - 6, kind);
+      text("end", width - 8, bounded(row.beside));
+    } else {
+      text("start", 8, kind);
+      text("end", width - 8, bounded(row.beside));
+    }
+  }
+
+  /** Selects what is shown beside the picture, for a while or held. */
+  function looking(node, thing, shown) {
+    return (hold) => {
+      if (hold) {
+        pinned = pinned === thing ? null : thing;
+        box.querySelectorAll(".stop[aria-pressed='true']").forEach((other) => other.setAttribute("aria-pressed", "false"));
+        node.attr("aria-pressed", String(pinned === thing));
+      }
+      if (hold || !pinned) shown(pinned === thing);
+    };
   }
 
   /** Notes under a row the values that a log scale cannot show. */
@@ -197,7 +300,9 @@ export function picture(box, on) {
         && known.reason.startsWith("its boundary"))
       .map((known) => known.published.boundary))];
     const text = lane.append("text").attr("class", "none-said").attr("x", left + (phone ? 0 : 8)).attr("y", middle + 5);
-    text.append("tspan").text(`${phone ? t("chart.none-phone") : t("chart.none", { boundary: name("boundary", question.boundary) })} `);
+    const none = question.evidence === "modelled" ? t("modelled.none")
+      : phone ? t("chart.none-phone") : t("chart.none", { boundary: name("boundary", question.boundary) });
+    text.append("tspan").text(`${none} `);
     const way = (words, href, click) => {
       const link = text.append("a").attr("href", href).attr("class", "way");
       link.append("tspan").text(words);
@@ -219,21 +324,14 @@ export function picture(box, on) {
     const study = on.label(finding.source);
     const value = figure(finding.harmonised_median);
     const mark = lane.append("g")
-      .attr("class", "mark").attr("data-result", finding.result)
+      .attr("class", "mark stop").attr("data-result", finding.result)
       .attr("transform", `translate(${row.places[index].toFixed(1)} ${(row.middle + row.heights[index]).toFixed(1)})`)
       .attr("role", "button").attr("aria-pressed", "false")
       .attr("tabindex", row.index === at.row && index === at.mark ? 0 : -1)
       .attr("aria-label", t("chart.mark", { study, place: name("region", finding.region, on.region(finding.region)), value, unit: words,
         grade: capital(name("grade", finding.check)) }));
     drawMark(mark, finding.check, 0.7 + 0.8 * Math.sqrt(finding.weight));
-    const look = (hold) => {
-      if (hold) {
-        pinned = pinned === finding ? null : finding;
-        box.querySelectorAll(".mark[aria-pressed='true']").forEach((other) => other.setAttribute("aria-pressed", "false"));
-        mark.attr("aria-pressed", String(pinned === finding));
-      }
-      if (hold || !pinned) on.study(finding, row.side, pinned === finding);
-    };
+    const look = looking(mark, finding, (held) => on.study(finding, row.side, held));
     mark.on("pointerenter", (event) => { if (event.pointerType === "mouse") look(false); })
       .on("focus", () => { at = { row: row.index, mark: index }; rove(); look(false); })
       .on("click", () => { look(true); })
@@ -241,29 +339,29 @@ export function picture(box, on) {
   }
 
   function rove() {
-    box.querySelectorAll(".mark").forEach((mark) => mark.setAttribute("tabindex", "-1"));
+    box.querySelectorAll(".stop").forEach((mark) => mark.setAttribute("tabindex", "-1"));
     nodeAt(at.row, at.mark)?.setAttribute("tabindex", "0");
   }
 
-  const nodeAt = (row, mark) => box.querySelectorAll(".row")[row]?.querySelectorAll(".mark")[mark];
+  const nodeAt = (row, mark) => box.querySelectorAll(".row")[row]?.querySelectorAll(".stop")[mark];
 
   function walk(event, row, index, look) {
     const to = (r, m) => { event.preventDefault(); nodeAt(r, m)?.focus(); };
     const beside = (way) => {
       let next = row.index + way;
-      while (rows[next] && rows[next].marks.length === 0) next += way;
+      while (rows[next] && rows[next].places.length === 0) next += way;
       if (!rows[next]) return event.preventDefault();
       const here = row.places[index];
       const near = rows[next].places.reduce((best, place, i, all) => (Math.abs(place - here) < Math.abs(all[best] - here) ? i : best), 0);
       return to(next, near);
     };
     switch (event.key) {
-      case "ArrowRight": return to(row.index, Math.min(index + 1, row.marks.length - 1));
+      case "ArrowRight": return to(row.index, Math.min(index + 1, row.places.length - 1));
       case "ArrowLeft": return to(row.index, Math.max(index - 1, 0));
       case "ArrowDown": return beside(1);
       case "ArrowUp": return beside(-1);
       case "Home": return to(row.index, 0);
-      case "End": return to(row.index, row.marks.length - 1);
+      case "End": return to(row.index, row.places.length - 1);
       case "Enter":
       case " ": event.preventDefault(); return look(true);
       case "Escape": pinned = null; return on.study(null);
@@ -348,6 +446,12 @@ export function picture(box, on) {
     return value >= 1 ? t("chart.times", { times: figure(value) }) : t("chart.more", { times: figure(1 / value) });
   }
 
+  /** The same with what a bound is called; turned round it bounds from the other side. */
+  function boundedTimes(ratio) {
+    const turned = { "at-least": "at-most", "at-most": "at-least" }[ratio.bound];
+    return `${boundWords({ bound: ratio.median >= 1 ? ratio.bound : turned })}${times(ratio.median)}`;
+  }
+
   function timesInterval(ratio) {
     if (!(ratio.low > 0)) return "";
     return ratio.median >= 1 ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low);
@@ -373,7 +477,7 @@ export function picture(box, on) {
     /** Releases a pinned study. */
     release() {
       pinned = null;
-      const pressed = box.querySelector(".mark[aria-pressed='true']");
+      const pressed = box.querySelector(".stop[aria-pressed='true']");
       pressed?.setAttribute("aria-pressed", "false");
       on.study(null);
       pressed?.focus();

@@ -4,6 +4,7 @@ import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
 import { along, carry, frame } from "./frame.js";
 import { capital, entered, name, t, the, typed, unit } from "./i18n.js";
+import { modelledFarm, referenceFarms } from "./modelled.js";
 import { comparisonBasis, read, write } from "./question.js";
 import { address, get, newest, Refusal } from "./service.js";
 import { legend, study } from "./study.js";
@@ -61,6 +62,7 @@ function controls() {
   options(at("region"), [...words.regions.values()].map((region) => [region.id, name("region", region.id, region.name)]), question.region);
   options(at("grade"), ["fulltext", "abstract", "secondary", "memory"].map((id) => [id, capital(name("grade-choice", id))]), question.grade);
   at("times").value = typed(question.times_less);
+  for (const kind of document.getElementsByName("evidence")) kind.checked = kind.value === question.evidence;
   at("basis").querySelector("summary").textContent = t("basis.now", { gwp: gwpName(), luc: name("luc", question.luc),
     region: name("region", question.region, labels.region(question.region)) });
   at("others").querySelector("summary").textContent = t("others.now", { n: question.products.length - 1 });
@@ -125,6 +127,9 @@ function listen() {
   for (const part of ["per", "boundary", "gwp", "luc", "region", "grade"]) {
     at(part).addEventListener("change", (event) => change({ [part]: event.target.value }));
   }
+  for (const kind of document.getElementsByName("evidence")) {
+    kind.addEventListener("change", () => change({ evidence: kind.value }));
+  }
   at("times").addEventListener("input", () => {
     const { value: times } = entered(at("times").value);
     const wrong = !(times > 0 && times <= 1e5);
@@ -186,6 +191,7 @@ function draw() {
     boundary: name("boundary", question.boundary), unit: unit(question.indicator, question.per) }));
   view.show(comparison, question);
   showStudy(null);
+  referenceFarms(at("farms"), comparison, question, (system) => change({ system }));
   tables(at("tables"), comparison, question, labels);
   notes();
   at("library").textContent = t("frame.library", comparison.library);
@@ -194,6 +200,11 @@ function draw() {
 function showStudy(finding, side, pinned) {
   if (!finding) legend(at("study"), question, named(question.against));
   else study(at("study"), finding, side, question, labels, pinned ? () => { view.release(); } : null);
+  if (pinned && matchMedia("(max-width: 60rem)").matches) at("study").scrollIntoView({ block: "nearest" });
+}
+
+function showModelled(side, pinned) {
+  modelledFarm(at("study"), side, question, pinned ? () => { view.release(); } : null);
   if (pinned && matchMedia("(max-width: 60rem)").matches) at("study").scrollIntoView({ block: "nearest" });
 }
 
@@ -241,7 +252,7 @@ async function claim() {
     if (!answer) return;
     at("verdict").dataset.state = "said";
     const context = contextOf();
-    sayVerdict(at("verdict"), answer, context);
+    sayVerdict(at("verdict"), answer, context, change);
     said = sayInstead(at("instead"), answer, context, (label, text) => copyButton(label, text, () => at("sentence")));
     sayGrid(at("grid"), answer, context, change);
     const instead = answer.say_instead;
@@ -261,7 +272,7 @@ const check = calm(250, claim);
 function takeAway() {
   const { version, digest } = comparison.library;
   const cell = new URL(address(`/v1/ratio/${question.indicator}/${question.products[0]}/${question.against}`,
-    { per: question.per, boundary: question.boundary, gwp: question.gwp, luc: question.luc, region: question.region, grade: question.grade }), location.href).href;
+    { ...comparisonBasis(question), indicator: "" }), location.href).href;
   const link = new URL(write(question, location.search), location.href).href;
   const permalink = new URL(comparison.permalink, location.href).href;
   const citation = t("take.cite", { version, digest, link: permalink, day: today() });
@@ -294,6 +305,7 @@ async function start() {
       if (done) view.claim(times);
     },
     study: showStudy,
+    modelled: showModelled,
     subject,
     basis: (boundary) => change({ boundary }),
     label: labels.label,

@@ -1,11 +1,13 @@
 // The records of a year as a form: a sentence with three numbers first, everything else on demand.
 import { el, fill } from "./dom.js";
-import { begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, numbersOf, together } from "./farm-records.js";
+import { another, begun, groups, isNeeded, kindOf, lineOf, lists, measuredBy, numbersOf, together } from "./farm-records.js";
 import { capital, enteredNumbers, has, name, small, t, typedNumbers } from "./i18n.js";
 import { grouped, options, productGroups } from "./vocabulary.js";
 
 const usual = { product: "mealworm", "feed.1.ingredient": "wheat-bran", "energy.1.carrier": "grid-electricity" };
 const mostLines = 100;
+/** The choice of an insect that is on no list. */
+const unlisted = "another";
 
 /**
  * The form, with the vocabularies of the service.
@@ -24,7 +26,7 @@ export function notebook({ sentence, more }, words, changed) {
 
   function choicesOf(from) {
     if (Array.isArray(from)) return from.map((id) => [id, t(`farm.choice.${id}`)]);
-    return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id))]);
+    return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id)) + (item.own_grid ? ` (${t("farm.own-grid")})` : "")]);
   }
 
   /** The unit of an amount: fixed, or that of the choice beside it. */
@@ -41,7 +43,7 @@ export function notebook({ sentence, more }, words, changed) {
       const box = el("select", common);
       if (path === "product") {
         const insects = [...words.products.values()].filter((product) => product.group === "insect");
-        grouped(box, productGroups(insects), usual.product);
+        grouped(box, [...productGroups(insects), [t("farm.unlisted"), [[unlisted, t("farm.another")]]]], usual.product);
       } else if (path in usual) {
         options(box, choicesOf(spec.from).map(([id, said]) => [id, small(said)]), usual[path]);
       } else {
@@ -53,8 +55,11 @@ export function notebook({ sentence, more }, words, changed) {
     return el("input", { ...common, type: "text", inputmode: numeric ? "decimal" : null, maxlength: numeric ? 60 : 100, autocomplete: "off" });
   }
 
+  /** Whether a line of feed has a name of its own instead of one of the list. */
+  const isNamed = (at) => Boolean(input(`${at.list}.${at.n}.name`)?.value.trim()) && kindOf(at.list) === "feed";
+
   /** The word for what a line of feed is of. */
-  const ingredientOf = (at) => words.ingredients.get(input(`${at.list}.${at.n}.ingredient`)?.value);
+  const ingredientOf = (at) => (isNamed(at) ? undefined : words.ingredients.get(input(`${at.list}.${at.n}.ingredient`)?.value));
 
   const idOf = (path) => `field-${path.replaceAll(".", "-")}`;
   const keyOf = (path) => path.replace(/^hens\.(?!heads|yield)/, "").replace(/\.\d+\./, ".");
@@ -103,7 +108,7 @@ export function notebook({ sentence, more }, words, changed) {
     };
     slots.burden = () => slot(burden, "feed.1.burden");
     const said = (key) => t(key).split(/\{(\w+)\}/).map((part, index) => (index % 2 ? slots[part]() : part));
-    fill(sentence, el("p", { class: "sentence" }, said("farm.say")), el("p", { class: "sentence", "data-of-by-product": "feed.1" }, said("farm.say-burden")),
+    fill(sentence, el("p", { class: "sentence" }, said("farm.say")), el("div", { class: "fields", "data-of-another": true }, another.map((spec) => field(spec, spec.path))), el("p", { class: "sentence", "data-of-by-product": "feed.1" }, said("farm.say-burden")),
       el("p", { class: "belows" }, below));
   }
 
@@ -175,6 +180,15 @@ export function notebook({ sentence, more }, words, changed) {
       box.hidden = made;
       box.querySelector("[name]").disabled = made;
     }
+    for (const box of sentence.querySelectorAll("[data-of-another]")) {
+      box.hidden = input("product").value !== unlisted;
+      box.querySelectorAll("[name]").forEach((one) => { one.disabled = box.hidden; });
+    }
+    for (const one of inputs().filter(({ name: path }) => path.startsWith("composition."))) {
+      // An insect of the sentence's own says there what it holds.
+      one.disabled = input("product").value === unlisted;
+      one.closest(".field").hidden = one.disabled;
+    }
     const said = (...paths) => paths.map((path) => input(path).value.trim()).filter(Boolean);
     input("harvest.kg_per_year").placeholder = said("harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year").join(" × ")
       || said("harvest.larvae", "harvest.larvae_per_kg").join(" ÷ ");
@@ -205,9 +219,9 @@ export function notebook({ sentence, more }, words, changed) {
     for (const one of inputs()) {
       const at = lineOf(one.name);
       const place = at ? (order.get(at.list) ?? []).indexOf(at.n) : 0;
-      if (one.disabled) continue;
+      if (one.disabled || (one.name === "product" && one.value === unlisted) || (at?.field === "ingredient" && isNamed(at))) continue;
       if (one.value.trim() === "") {
-        if (at && place >= 0 && isNeeded(at.list, at.field, ingredientOf(at), input(`${at.list}.${at.n}.burden`)?.value)) {
+        if (at && place >= 0 && isNeeded(at.list, at.field, ingredientOf(at), input(`${at.list}.${at.n}.burden`)?.value, isNamed(at))) {
           say(one, t("farm.needed"));
           wrong = true;
         }
@@ -235,8 +249,12 @@ export function notebook({ sentence, more }, words, changed) {
       const read = one.dataset.unit === "percent" ? numbers.map((value) => Number((value / 100).toPrecision(12))) : numbers;
       flat.set(path, read.length === 1 ? read[0] : read);
     }
-    for (const { given, only, unless, needs } of together) {
-      if (!flat.has(given) || flat.get(given) === unless || (only && flat.get(given) !== only)) continue;
+    if (input("product").value === unlisted && !flat.has("product.name")) {
+      say(input("product.name"), t("farm.needed"));
+      wrong = true;
+    }
+    for (const { given, only, unless, needs, or } of together) {
+      if (flat.has(or) || !flat.has(given) || flat.get(given) === unless || (only && flat.get(given) !== only)) continue;
       for (const path of needs.filter((other) => !flat.has(other))) {
         say(input(path), t("farm.needed"));
         wrong = true;
@@ -247,7 +265,7 @@ export function notebook({ sentence, more }, words, changed) {
       say(input("hens.heads"), t("farm.hens-need"));
       [...flat.keys()].filter((path) => path.startsWith("hens.")).forEach((path) => flat.delete(path));
     }
-    const harvested = ["harvest.kg_per_year", "harvest.containers", "harvest.larvae"].some((path) => flat.has(path));
+    const harvested = ["harvest.kg_per_year", "harvest.containers", "harvest.larvae", "harvest.pairs"].some((path) => flat.has(path));
     return { flat, ready: !wrong && harvested && flat.has("feed.1.kg") };
   }
 
@@ -269,6 +287,7 @@ export function notebook({ sentence, more }, words, changed) {
       if (at && at.n <= mostLines && !linesOf(at.list).includes(at.n)) lines.set(at.list, [...linesOf(at.list), at.n].sort((one, two) => one - two));
     }
     draw();
+    if (flat.has("product.name")) input("product").value = unlisted;
     for (const [path, value] of flat) {
       const one = input(path);
       if (!one) continue;

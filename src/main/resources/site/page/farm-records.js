@@ -23,7 +23,8 @@ const beside = {
 /** The form below the sentence: a group has fields and names of lists. */
 const order = [
   ["harvest", ["harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year", "harvest.larvae", "harvest.larvae_per_kg",
-    "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
+    "harvest.grams_per_larva", "harvest.pairs", "harvest.eggs_per_pair", "harvest.hatch", "harvest.survival", "harvest.batches_lost",
+    "composition.dry_matter", "composition.protein", "composition.nitrogen", "composition.fat", "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
   ["feed", "feed"],
   ["energy", ["grid_ghg_per_kwh"], "energy"],
   ["heating", ["heating.room_m2", "heating.temperature_c", "heating.insulation", "heating.carrier"]],
@@ -37,8 +38,11 @@ const order = [
     ["hens.water_m3", "hens.building_m2", "hens.yard_m2", "hens.climate", "hens.region", "hens.name"], "hens.manure", "hens.transport", "hens.materials"],
 ];
 
-/** What the sentence above the groups asks for, and what the page says itself. */
-const elsewhere = ["kind", "product", "region", "harvest.kg_per_year"];
+/** What is asked of an insect that the service does not know. */
+const ofAnother = ["product.name", "product.dry_matter", "product.protein"];
+
+/** What the sentence above the groups asks for, what the page says itself, and what `composition` stands for. */
+const elsewhere = ["kind", "product", "region", "harvest.kg_per_year", "product.group", "product.nitrogen", "product.fat", ...ofAnother];
 
 /** The choice that determines the unit of the amount beside it. */
 export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
@@ -50,6 +54,9 @@ export let lists = {};
 /** The groups as the form asks for them. */
 export let groups = [];
 
+/** The fields of an insect that the service does not know. */
+export let another = [];
+
 /** Learns the service's table of fields. */
 export function learnFields(table) {
   const known = new Map(table.map((field) => [field.path, field]));
@@ -57,7 +64,7 @@ export function learnFields(table) {
     const { kind, unit, most, words, list, description } = known.get(from);
     if (kind === "text") return { path, kind };
     if (kind === "word") return { path, kind: "choice", from: words ?? list.replace("/v1/", ""), goesWith: beside[from], description };
-    const share = kind === "number" && (unit === "kg N per kg" || (unit === "" && most <= 1));
+    const share = kind === "number" && (unit.startsWith("kg N per kg") || (unit === "" && most <= 1));
     return { path, kind: "number", unit: measured[from] ?? (share ? "percent" : unit), goesWith: beside[from], description };
   };
   lists = Object.fromEntries(Object.entries(lines).map(([list, { fields, seldom = [], needs }]) => {
@@ -67,16 +74,19 @@ export function learnFields(table) {
     const more = specs([...seldom, ...rest]);
     return [list, { fields: specs(fields), needs, ...(more.length ? { seldom: more } : {}) }];
   }));
+  another = ofAnother.map((path) => spec(path));
   const asked = [...elsewhere, ...order.flatMap(([, ...parts]) => parts.flat())];
   const rest = table.filter(({ path, system }) => system !== "herd" && !path.includes("#") && !asked.includes(path)).map(({ path }) => path);
   groups = order.map(([group, ...parts]) => [group, ...parts.map((part) => (Array.isArray(part) ? (group === "other" ? rest : part).map((path) => spec(path)) : part))])
     .filter(([, ...parts]) => parts.some((part) => part.length > 0));
 }
 
-/** Fields that require others: the given field (one value of it, or all but one), and the required ones. */
+/** Fields that require others: the given field (one value of it, or all but one), the required ones, and one that does instead. */
 export const together = [
   { given: "harvest.containers", needs: ["harvest.kg_per_container", "harvest.cycles_per_year"] },
-  { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"] },
+  { given: "harvest.larvae", needs: ["harvest.larvae_per_kg"], or: "harvest.grams_per_larva" },
+  { given: "harvest.pairs", needs: ["harvest.eggs_per_pair", "harvest.hatch", "harvest.survival", "harvest.cycles_per_year"] },
+  { given: "harvest.pairs", needs: ["harvest.larvae_per_kg"], or: "harvest.grams_per_larva" },
   { given: "heating.room_m2", needs: ["heating.carrier", "region"] },
   { given: "heating.carrier", needs: ["heating.room_m2"] },
   { given: "form", unless: "fresh", needs: ["sold_kg"] },
@@ -88,9 +98,11 @@ export const together = [
  * displaced by.
  *
  * @param ingredient the word for the line's feed, if it is feed
+ * @param named whether the feed has a name of its own instead
  * @param burden that of the line
  */
-export function isNeeded(list, field, ingredient, burden) {
+export function isNeeded(list, field, ingredient, burden, named) {
+  if (field === "ingredient" && named) return false;
   if (field === "burden") return ingredient?.needs_burden === true;
   if (field === "displaces") return burden === "displaced";
   return lists[kindOf(list)].fields.some((spec) => spec.path === field && spec.kind === "choice");

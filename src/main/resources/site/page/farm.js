@@ -184,10 +184,13 @@ function link(flat) {
   return address.href;
 }
 
+/** What a farm rears in a sentence: an insect of the service, or one by the name that its records give. */
+const reared = (product) => product.name ?? the("product", product, words.products.get(product)?.name);
+
 function takeAway(found, flat, lower) {
   const { version, digest } = answer.library;
   const second = found.with_displaced_use ? ` ${displacedSaid(found.with_displaced_use)}` : "";
-  const said = sentence(found, { farm: asked.system.name, product: the("product", asked.system.product, words.products.get(asked.system.product)?.name), lower, version }) + second;
+  const said = sentence(found, { farm: asked.system.name, product: reared(asked.system.product), lower, version }) + second;
   const file = `scalepan-farm-${found.indicator}`;
   const question = asked;
   take(at("take"), {

@@ -10,6 +10,8 @@ const usual = {
   luc: "exclude",
   region: "world",
   grade: "secondary",
+  evidence: "published",
+  system: "",
 };
 const always = ["products", "against", "times_less"];
 
@@ -48,6 +50,8 @@ export function write(question, search) {
 
 /** The parameters of the comparison basis. */
 export function comparisonBasis(question) {
-  const { indicator, per, boundary, gwp, luc, region, grade } = question;
-  return { indicator, per, boundary, gwp, luc, region, grade };
+  const { indicator, per, boundary, gwp, luc, region, grade, system } = question;
+  // What is usual stays out of addresses.
+  const evidence = question.evidence === usual.evidence ? "" : question.evidence;
+  return { indicator, per, boundary, gwp, luc, region, grade, evidence, system };
 }

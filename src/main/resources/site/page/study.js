@@ -23,6 +23,7 @@ export function legend(box, question, reference) {
       grades.map((grade) => el("li", {}, glyph(grade), el("span", {}, capital(name("grade", grade))))),
       el("li", {}, el("i", { class: "key key-band" }), el("span", {}, t("study.band"))),
       el("li", {}, el("i", { class: "key key-band key-mean" }), el("span", {}, t("study.mean"))),
+      el("li", {}, el("i", { class: "key key-hatched" }), el("span", {}, t("modelled.legend"))),
       el("li", {}, el("i", { class: "key key-line" }), el("span", {}, t("study.line", { reference }))),
       el("li", {}, el("i", { class: "key key-flag" }), el("span", {}, t("study.flag"))),
       el("li", {}, el("i", { class: "key key-can" }), el("span", {}, t("study.defensible")))),

@@ -12,7 +12,7 @@ export const sign = (verdict) => signs[verdict];
  */
 function sentence(instead, check, question) {
   const asked = check?.cells.find((cell) => cell.asked);
-  const here = asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
+  const here = question.evidence !== "modelled" && asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
   if (language === "en" || !here) return { text: instead.sentence, lang: "en" };
   const text = t("verdict.instead-said", {
     per: capital(t("verdict.per", { per: name("per", instead.per) })),
@@ -27,9 +27,10 @@ function sentence(instead, check, question) {
 }
 
 /** Fewer than 3 studies on a side, as the service counts them: under grade=memory those from memory do not count. */
-const isThin = (asked, question) => Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
+const isThin = (asked, question) => question.evidence !== "modelled" && Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
 
 function studies(check, question) {
+  if (question.evidence === "modelled") return t("modelled.both");
   const asked = check.cells.find((cell) => cell.asked);
   const of = (studies, product, memory) => t("verdict.studies", { n: studies, product }) + (memory > 0 ? t("verdict.memory", { n: memory }) : "");
   return [
@@ -47,16 +48,40 @@ function chance(asked, times) {
   return t("verdict.share-of-draws", { times, share: share(part) });
 }
 
+/** Where only the other kind of evidence has figures: a button that asks for it. */
+function otherKind(check, go) {
+  const kind = { "modelled-figure": "modelled", "published-figure": "published" }[check?.known_instead?.code];
+  if (!kind) return null;
+  return el("p", {}, el("button", { type: "button", id: "other-evidence", onclick: () => go({ evidence: kind }) },
+    t(kind === "modelled" ? "modelled.see" : "modelled.see-published")));
+}
+
+/** What the sides of a cell leave out, in one sentence. */
+function leftOut(asked) {
+  const what = [asked.product, asked.reference].flatMap((side) => side?.not_counted ?? []);
+  return what.length ? el("p", {}, t("modelled.not-counted", { what: [...new Set(what)].join(", ") })) : null;
+}
+
 /** Shows the verdict; the box is a live region, so it is filled once. */
-export function sayVerdict(box, answer, question) {
+export function sayVerdict(box, answer, question, go) {
+  const modelled = question.evidence === "modelled";
   const check = answer.checks[0];
   const asked = check?.cells.find((cell) => cell.asked);
   const times = written(question.times_less);
+  if (asked && !asked.times_less && asked.verdict !== "no-evidence") {
+    fill(box,
+      headline(asked.verdict, times),
+      el("p", { class: "fact" }, t("verdict.only-bounds")),
+      modelled ? el("p", {}, `${capital(t("modelled.both"))}.`) : null,
+      leftOut(asked));
+    return;
+  }
   if (!asked?.times_less || asked.verdict === "no-evidence") {
-    const silent = !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
+    const silent = modelled ? "modelled.silent" : !asked || asked.reference?.studies > 0 ? "verdict.no-product" : "verdict.silent";
     fill(box,
       headline("no-evidence", times),
       el("p", { class: "fact" }, t(silent, { product: the("product", question.products[0]), reference: the("product", question.against) })),
+      otherKind(check, go),
       question.own ? el("p", {}, el("a", { href: question.own }, t("verdict.own"))) : null);
     return;
   }
@@ -65,9 +90,10 @@ export function sayVerdict(box, answer, question) {
   fill(box,
     headline(asked.verdict, times),
     el("p", { class: "fact" },
-      t(less ? "verdict.fact" : "verdict.fact-more", { bound: bound(asked, less), median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
-      el("span", { class: "range" }, t("verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
+      t(modelled ? less ? "modelled.fact" : "modelled.fact-more" : less ? "verdict.fact" : "verdict.fact-more", { bound: bound(asked, less), median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
+      el("span", { class: "range" }, t(modelled ? "modelled.interval" : "verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
     el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked, question) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
+    modelled ? leftOut(asked) : null,
     elsewhere(check, asked));
 }
 
@@ -111,6 +137,13 @@ export function sayInstead(box, answer, question, copy) {
   return said;
 }
 
+/** The ratio of a cell, with what a bound is called; empty where two bounds have none. */
+function ratioOf({ times_less: ratio, bound: kind }) {
+  if (!ratio) return "";
+  const less = ratio.median >= 1;
+  return `${bound({ bound: kind }, less)}${less ? t("chart.times", { times: figure(ratio.median) }) : t("chart.more", { times: figure(1 / ratio.median) })}`;
+}
+
 /** The claim on every unit and boundary that has evidence, under the warming set asked for. */
 export function sayGrid(box, answer, question, go) {
   const check = answer.checks[0];
@@ -131,8 +164,7 @@ export function sayGrid(box, answer, question, go) {
           return el("td", {}, el("button", { type: "button", class: `footing is-${cell.verdict}`, "aria-pressed": String(cell.asked),
             onclick: () => go({ per, boundary }) },
           el("span", { "aria-hidden": "true" }, signs[cell.verdict]), ` ${t(`verdict.${cell.verdict}`)} `,
-          el("span", { class: "footing-ratio" }, cell.times_less.median >= 1
-            ? t("chart.times", { times: figure(cell.times_less.median) }) : t("chart.more", { times: figure(1 / cell.times_less.median) }))));
+          el("span", { class: "footing-ratio" }, ratioOf(cell))));
         })))))));
   return undefined;
 }

@@ -1,7 +1,9 @@
 package org.scalepan;
 
+import java.util.Optional;
 import java.util.Set;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
@@ -34,6 +36,7 @@ public final class Asked {
     private boolean capped = true;
     private boolean strict = false;
     private IntervalOf of = IntervalOf.STUDY;
+    private EvidenceKind evidence = EvidenceKind.PUBLISHED;
 
     private Asked(Library library) {
         this.library = library;
@@ -98,6 +101,12 @@ public final class Asked {
         return this;
     }
 
+    /** With reference farms in place of studies. */
+    public Asked modelled() {
+        evidence = EvidenceKind.MODELLED;
+        return this;
+    }
+
     public Asked strict() {
         strict = true;
         return this;
@@ -118,8 +127,8 @@ public final class Asked {
                 capped,
                 strict,
                 of,
-                org.scalepan.ask.EvidenceKind.PUBLISHED,
-                java.util.Optional.empty());
+                evidence,
+                Optional.empty());
     }
 
     /** A product in its usual form, or as {@code product:form}. */

@@ -88,7 +88,16 @@ class LayersTest {
                     "start", "web", "ask", "literature", "production", "footprint", "factors", "cite")
             .whereLayer("quantity")
             .mayOnlyBeAccessedByLayers(
-                    "start", "web", "ask", "literature", "production", "footprint", "factors", "cite", "uncertainty");
+                    "start",
+                    "web",
+                    "ask",
+                    "literature",
+                    "production",
+                    "input",
+                    "footprint",
+                    "factors",
+                    "cite",
+                    "uncertainty");
 
     @ArchTest
     static final ArchRule no_two_packages_need_each_other =

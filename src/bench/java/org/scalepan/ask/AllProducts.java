@@ -14,7 +14,7 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.LandUseChange;
 
-/** The question of the benchmarks: every product of the library with evidence on one comparison basis, 18 today, beside beef. */
+/** The question of the benchmarks: every product of the library with evidence on one comparison basis, 21 today, beside beef. */
 public final class AllProducts {
     public static final Library LIBRARY = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
 

@@ -93,7 +93,8 @@ public record ModelledAgainstPublished(List<ComparedFarm> pairs) {
 
     private static List<Indicator> indicators(Library library) {
         return INDICATORS.stream()
-                .flatMap(id -> Optional.<Indicator>ofNullable(library.indicators().get(id)).stream())
+                .flatMap(id ->
+                        Optional.<Indicator>ofNullable(library.indicators().get(id)).stream())
                 .toList();
     }
 

@@ -30,6 +30,8 @@ public record ModelledEstimate(
         implements Estimate {
     /** What every sentence says of such a figure. */
     public static final String WORDS = "modelled from published practice, not a study";
+    /** The same of two sides. */
+    public static final String WORDS_OF_BOTH = "both " + WORDS;
 
     public ModelledEstimate {
         others = List.copyOf(others);
@@ -107,10 +109,10 @@ public record ModelledEstimate(
                         + farm.get().inventory().output().form() + ", and model no other form");
     }
 
-    /** A model is one view of practice: never enough where studies are asked for. */
+    /** A model has no studies that could be too few; that it is none is said by its own words, wherever studies would be counted. */
     @Override
     public boolean hasEnoughStudies() {
-        return false;
+        return bound() == Bound.EXACT;
     }
 
     @Override

@@ -79,7 +79,7 @@ public final class Sentences {
                         + " times the " + indicator() + " of " + name(reference);
         return more + ", per " + basis.per().words() + ", " + boundary() + " ("
                 + interval(List.of(product, reference)) + "; "
-                + studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference))
+                + studies(product, reference)
                 + basis(List.of(product, reference)) + "). " + shareOfDraws(product, reference, versus)
                 + animalsOnly();
     }
@@ -146,6 +146,9 @@ public final class Sentences {
      * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
      */
     public static String studies(Estimate estimate, String of) {
+        if (estimate instanceof ModelledEstimate && estimate.summary().isEmpty()) {
+            return "no modelled figure" + of;
+        }
         if (estimate instanceof ModelledEstimate) {
             return of.isEmpty() ? ModelledEstimate.WORDS : estimate.words() + " " + ModelledEstimate.WORDS;
         }
@@ -164,6 +167,13 @@ public final class Sentences {
         }
         text.append(published.isUnciteable() ? ", publication not identified" : "");
         return text.append(published.ownRows() ? ", own rows among them" : "").toString();
+    }
+
+    /** The evidence of both sides in words. */
+    private static String studies(Estimate product, Estimate reference) {
+        return product instanceof ModelledEstimate && reference instanceof ModelledEstimate
+                ? ModelledEstimate.WORDS_OF_BOTH
+                : studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference));
     }
 
     /** The source of a paired ratio: the study, and where it took a side from. */

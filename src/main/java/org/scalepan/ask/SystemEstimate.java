@@ -9,12 +9,13 @@ import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
-import org.scalepan.footprint.UnitChain;
+import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FirstOrder;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.Output;
 import org.scalepan.production.Scope;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.uncertainty.Summary;
@@ -141,17 +142,11 @@ public record SystemEstimate(
         if (!Scope.BOUNDARIES.contains(scope.boundary())) {
             return none(inventory, scope, "records end at the processing gate: what a shop adds is in none");
         }
-        UnitChain chain = UnitChain.of(
-                library,
-                inventory.output().product(),
-                inventory.output().form(),
-                "",
-                basis.protein(),
-                basis.qualityCapped(),
-                Grade.MEMORY);
-        ChainPath path = chain.path(inventory.output().per(), basis.per());
+        ChainPath path = inventory.output()
+                .chain(library, basis.protein(), basis.qualityCapped())
+                .path(inventory.output().per(), basis.per());
         if (path instanceof ChainPath.MissingConversion missing) {
-            return none(inventory, scope, missing.text());
+            return none(inventory, scope, missing.text() + wayOn(inventory.output(), basis.per()));
         }
         SystemFootprint system = new SystemFootprint(inventory, scope, ((ChainPath.FoundPath) path).steps());
         if (system.isEmpty()) {
@@ -167,6 +162,24 @@ public record SystemEstimate(
     private static SystemEstimate none(Inventory inventory, Scope scope, String why) {
         return new SystemEstimate(
                 inventory, scope, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(why));
+    }
+
+    /** What an insect farm can do about a unit that nothing leads to: state what its animals hold, or ask per what it sells. */
+    private static String wayOn(Output output, FunctionalUnit asked) {
+        if (!output.product().isInsect() || asked == output.per() || asked == FunctionalUnit.KG_CARCASS) {
+            return "";
+        }
+        boolean fresh = output.form().equals(output.product().defaultForm());
+        String where = output.product().isOfRecords() ? "product." : "composition.";
+        boolean protein = asked.countsProtein() && output.composition().proteinTerm().isEmpty();
+        boolean dry = asked == FunctionalUnit.KG_DRY_MATTER
+                && output.composition().dryMatter().isEmpty();
+        return "; "
+                + (fresh && (protein || dry)
+                        ? "give " + where + (protein ? "protein" : "dry_matter")
+                                + ", the share of it in the fresh animals, or "
+                        : "")
+                + "ask per=" + output.per().id();
     }
 
     /** The uncertainty by first-order propagation. */

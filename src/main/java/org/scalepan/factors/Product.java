@@ -1,6 +1,7 @@
 package org.scalepan.factors;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.table.Row;
 
@@ -25,6 +26,9 @@ public record Product(
         Optional<String> soldAs,
         List<String> aliases,
         Optional<String> note) {
+    /** What the id of an insect that only somebody's records name begins with: no id of the library has a colon. */
+    private static final String OF_RECORDS = "own:";
+
     public Product {
         aliases = List.copyOf(aliases);
     }
@@ -36,6 +40,37 @@ public record Product(
     /** True for what animals are fed and people do not eat, such as fishmeal. */
     public boolean isFeed() {
         return group.equals("feed");
+    }
+
+    /**
+     * An insect that this library does not know, by the name that somebody's records give it. Nothing in the library has its id, so that
+     * nothing published is taken for it but what holds of any insect.
+     */
+    public static Product ofRecords(String name) {
+        String words = name.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        return new Product(
+                OF_RECORDS + (words.isEmpty() ? "insect" : words),
+                name,
+                "insect",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "fresh",
+                Optional.of("kg-live"),
+                List.of(),
+                Optional.empty());
+    }
+
+    /** True for an insect that only somebody's records name. */
+    public boolean isOfRecords() {
+        return id.startsWith(OF_RECORDS);
+    }
+
+    /** As sentences about records call it: its id, or the name that the records give. */
+    public String label() {
+        return isOfRecords() ? name : id;
     }
 
     static Product of(Row row) {

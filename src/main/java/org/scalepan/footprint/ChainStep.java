@@ -1,6 +1,7 @@
 package org.scalepan.footprint;
 
 import org.scalepan.factors.CompositionRow;
+import org.scalepan.footprint.StatedContent.StatedShare;
 
 /** One step from a functional unit to the next, with what it does to an impact. */
 public sealed interface ChainStep {
@@ -52,6 +53,26 @@ public sealed interface ChainStep {
 
         public CompositionRow row() {
             return factor.row();
+        }
+    }
+
+    /**
+     * A step by what a farm states of its own animals.
+     *
+     * @param upwards true when the step runs from the part to the whole
+     */
+    record StatedStep(FunctionalUnit from, FunctionalUnit to, StatedShare share, boolean upwards) implements ChainStep {
+        @Override
+        public double multiplier() {
+            return upwards ? share.central() : 1 / share.central();
+        }
+
+        @Override
+        public void apply(double[] values, CommonRandomNumbers random) {
+            double[] shares = share.draw(random);
+            for (int i = 0; i < values.length; i++) {
+                values[i] = upwards ? values[i] * shares[i] : values[i] / shares[i];
+            }
         }
     }
 }

@@ -26,7 +26,8 @@ import org.scalepan.uncertainty.SpreadReading;
  * divided by the yield along the chain is the impact per kilogram of what comes out; all burden rests on the edible product.
  *
  * <p>Factors are the product's own, or those of the broader product that includes it (beef for beef from the dairy herd); a
- * source that states its own factor is converted with that. Nothing is taken from another species.
+ * source that states its own factor is converted with that, and so is a farm that states what its animals hold. Nothing is taken from
+ * another species.
  */
 public final class UnitChain {
     private static final String FRESH = "fresh";
@@ -63,6 +64,7 @@ public final class UnitChain {
     private final boolean qualityCapped;
     private final Grade lowestGrade;
     private final Map<Link, ChainFactor> factors;
+    private final StatedContent stated;
     private final Map<ConversionEnds, ChainPath> paths = new ConcurrentHashMap<>();
 
     private record ConversionEnds(FunctionalUnit from, FunctionalUnit to) {}
@@ -80,7 +82,9 @@ public final class UnitChain {
             String source,
             ProteinBasis protein,
             boolean qualityCapped,
-            Grade lowestGrade) {
+            Grade lowestGrade,
+            Optional<Map<Link, ChainFactor>> known,
+            StatedContent stated) {
         this.library = library;
         this.product = product;
         this.form = form;
@@ -88,9 +92,10 @@ public final class UnitChain {
         this.protein = protein;
         this.qualityCapped = qualityCapped;
         this.lowestGrade = lowestGrade;
-        this.factors = LINKS.stream()
+        this.stated = stated;
+        this.factors = known.orElseGet(() -> LINKS.stream()
                 .flatMap(link -> published(link).map(factor -> Map.entry(link, factor)).stream())
-                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 
     /**
@@ -109,11 +114,49 @@ public final class UnitChain {
             ProteinBasis protein,
             boolean qualityCapped,
             Grade lowestGrade) {
+        if (product.isOfRecords()) {
+            // Nothing is published of it, and there is no end to the names that people give.
+            return new UnitChain(
+                    library,
+                    product,
+                    form,
+                    source,
+                    protein,
+                    qualityCapped,
+                    lowestGrade,
+                    Optional.of(Map.of()),
+                    StatedContent.NONE);
+        }
         return library.view(ConversionIndex.class, unused -> new ConversionIndex(new ConcurrentHashMap<>()))
                 .chains()
                 .computeIfAbsent(
                         new ConversionKey(product.id(), form, source, protein, qualityCapped, lowestGrade),
-                        key -> new UnitChain(library, product, form, source, protein, qualityCapped, lowestGrade));
+                        key -> new UnitChain(
+                                library,
+                                product,
+                                form,
+                                source,
+                                protein,
+                                qualityCapped,
+                                lowestGrade,
+                                Optional.empty(),
+                                StatedContent.NONE));
+    }
+
+    /** The same for animals of which a farm states what they hold; what it sells dried or milled holds something else. */
+    public UnitChain stating(StatedContent content) {
+        return content.isEmpty() || !form.equals(FRESH)
+                ? this
+                : new UnitChain(
+                        library,
+                        product,
+                        form,
+                        source,
+                        protein,
+                        qualityCapped,
+                        lowestGrade,
+                        Optional.of(factors),
+                        content);
     }
 
     /** The shortest path from one unit to another, or the name of the factor that is missing. */
@@ -122,9 +165,9 @@ public final class UnitChain {
     }
 
     private ChainPath find(FunctionalUnit from, FunctionalUnit to) {
-        Optional<List<ChainStep>> steps = shortest(from, to);
+        Optional<List<ChainStep>> steps = byStatement(from, to).or(() -> shortest(from, to));
         if (steps.isEmpty()) {
-            return new ChainPath.MissingConversion(product.id(), form, from, to, missing(from, to));
+            return new ChainPath.MissingConversion(product.label(), form, from, to, missing(from, to));
         }
         if (!to.countsProtein() || protein == ProteinBasis.CRUDE) {
             return new ChainPath.FoundPath(steps.get());
@@ -132,7 +175,7 @@ public final class UnitChain {
         Optional<CompositionRow> factor = nitrogenFactor();
         if (factor.isEmpty()) {
             return new ChainPath.MissingConversion(
-                    product.id(),
+                    product.label(),
                     form,
                     from,
                     to,
@@ -149,6 +192,44 @@ public final class UnitChain {
                 SpreadReading.read(row.printed(), library.spreadDefaults().composition());
         ChainFactor factor = new ChainFactor(row, k, 1 / ProteinBasis.CRUDE_FACTOR, Double.POSITIVE_INFINITY);
         return new ChainStep.PublishedStep(unit, unit, factor, false);
+    }
+
+    /** By what the farm states, from the fresh animals as they are harvested or sold to what they hold, or back. */
+    private Optional<List<ChainStep>> byStatement(FunctionalUnit from, FunctionalUnit to) {
+        return isWhole(from)
+                ? holding(to).flatMap(part -> shortest(part.unit(), to)
+                        .map(rest -> joined(
+                                List.of(new ChainStep.StatedStep(from, part.unit(), part.share(), false)), rest)))
+                : isWhole(to)
+                        ? holding(from)
+                                .flatMap(part -> shortest(from, part.unit())
+                                        .map(first -> joined(
+                                                first,
+                                                List.of(new ChainStep.StatedStep(
+                                                        part.unit(), to, part.share(), true)))))
+                        : Optional.empty();
+    }
+
+    private static boolean isWhole(FunctionalUnit unit) {
+        return unit == FunctionalUnit.KG_LIVE || unit == FunctionalUnit.KG_PRODUCT;
+    }
+
+    /** A part of the animals that was stated. */
+    private record StatedPart(FunctionalUnit unit, StatedContent.StatedShare share) {}
+
+    /** What is stated that a unit counts. */
+    private Optional<StatedPart> holding(FunctionalUnit unit) {
+        return unit.countsProtein()
+                ? stated.protein().map(share -> new StatedPart(FunctionalUnit.KG_PROTEIN, share))
+                : stated.dryMatter()
+                        .filter(share -> unit == FunctionalUnit.KG_DRY_MATTER)
+                        .map(share -> new StatedPart(unit, share));
+    }
+
+    private static List<ChainStep> joined(List<ChainStep> first, List<ChainStep> then) {
+        List<ChainStep> all = new ArrayList<>(first);
+        all.addAll(then);
+        return all;
     }
 
     private Optional<List<ChainStep>> shortest(FunctionalUnit from, FunctionalUnit to) {
@@ -275,6 +356,9 @@ public final class UnitChain {
         if (product.group().equals("insect")
                 && (to == FunctionalUnit.KG_CARCASS || from == FunctionalUnit.KG_CARCASS)) {
             return "insects have no carcass weight; ask per kg-live, kg-edible or kg-protein";
+        }
+        if (product.isOfRecords()) {
+            return "nothing is known of it but what its records say";
         }
         List<String> anyOneOf = LINKS.stream()
                 .filter(link -> factor(link).isEmpty())

@@ -287,6 +287,11 @@ public final class Input {
 
     // Exact JSON types, as records require
 
+    /** True when a nested object was given. */
+    public boolean isObject(String name) {
+        return node.path(name).isObject();
+    }
+
     /** A nested object; absent reads as empty. */
     public Optional<Input> object(String name) {
         if (!has(name)) {
@@ -421,6 +426,12 @@ public final class Input {
     /** The same for a text of records, with the nearest allowed values. */
     public void unknown(String name, String value, Collection<String> allowed, List<String> near) {
         faults.add(name, "", "unknown " + name + " \"" + value + "\"", allowed, near);
+    }
+
+    /** The same with what is to be done about a value that is in no list. */
+    public void unknownBut(
+            String name, String value, String wayOn, Collection<String> allowed, List<String> near) {
+        faults.add(name, "", unknownWords(name, value) + wayOn, allowed, near);
     }
 
     public void fault(String name, String message) {

@@ -42,9 +42,19 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
      * @param inputs without factors of the library
      */
     public static ActivityTerm derived(TermFactor.RecordFormula formula, List<ActivityTerm> inputs) {
-        return inputs.stream().allMatch(ActivityTerm::isCertain)
+        return areCertain(inputs)
                 ? of(formula.of(centrals(inputs)))
                 : of(1).times(new TermFactor.DerivedFactor(inputs, formula));
+    }
+
+    /** True when nothing in any of them is uncertain. */
+    public static boolean areCertain(List<ActivityTerm> terms) {
+        for (ActivityTerm term : terms) {
+            if (!term.isCertain()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The sum of records. */
@@ -128,7 +138,10 @@ public record ActivityTerm(double amount, List<FactorUse> uses) {
     }
 
     private ActivityTerm with(FactorUse use) {
-        return new ActivityTerm(amount, joined(List.of(use), false));
+        List<FactorUse> more = new ArrayList<>(uses.size() + 1);
+        more.addAll(uses);
+        more.add(use);
+        return new ActivityTerm(amount, more);
     }
 
     /** The same with every factor of the library at its central value, so that only what the records leave open is uncertain. */

@@ -112,6 +112,15 @@ public final class EnergyInventory {
                 .orElse(OptionalDouble.empty());
     }
 
+    /** Whether the electricity of a region is counted with a factor of its own, and not with that of a place near it. */
+    public static boolean hasOwnGrid(Library library, String region) {
+        return Background.of(library)
+                .nearest(FACTORS, "grid-electricity", "ghg-life-cycle", Optional.of(region), OptionalInt.empty())
+                .flatMap(BackgroundFactor::region)
+                .filter(region::equals)
+                .isPresent();
+    }
+
     /** What the lines nearest to a place lose, of the latest year; empty for what is made where it is used. */
     private static Optional<BackgroundFactor> lineLoss(Background background, String carrier, Optional<String> region) {
         return background.nearest(FACTORS, carrier, "line-loss", region, OptionalInt.empty());

@@ -107,7 +107,9 @@ public record FarmRecords(
      * Feed of one kind.
      *
      * @param kilograms as fed, a year
+     * @param ingredient an id of the library, or a name that the records give and no id has
      * @param moisture share of water, 0 to below 1
+     * @param nitrogen kg N per kg dry matter
      * @param displaces what has to be used instead where this was used before: counted with {@link Burden#DISPLACED}, and shown beside
      *     the figure with {@link Burden#BURDEN_FREE}
      * @param displacedPerKilogram kg of that per kg of this
@@ -117,10 +119,23 @@ public record FarmRecords(
             String ingredient,
             RecordedNumber kilograms,
             Optional<RecordedNumber> moisture,
+            Optional<RecordedNumber> nitrogen,
             Optional<Burden> burden,
             Optional<String> displaces,
             Optional<RecordedNumber> displacedPerKilogram,
-            OwnFactors own) {}
+            OwnFactors own) {
+        /** Feed of which the grower knows no nitrogen. */
+        public FeedUse(
+                String ingredient,
+                RecordedNumber kilograms,
+                Optional<RecordedNumber> moisture,
+                Optional<Burden> burden,
+                Optional<String> displaces,
+                Optional<RecordedNumber> displacedPerKilogram,
+                OwnFactors own) {
+            this(ingredient, kilograms, moisture, Optional.empty(), burden, displaces, displacedPerKilogram, own);
+        }
+    }
 
     /** The grower's own factors per kg as fed: kg CO2e, m2·yr, MJ, m3. */
     public record OwnFactors(

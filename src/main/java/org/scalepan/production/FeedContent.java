@@ -21,12 +21,36 @@ public record FeedContent(ActivityTerm known, ActivityTerm atMost, List<String> 
         rows = List.copyOf(rows);
     }
 
+    /** Adds up records, of which few if any are uncertain. */
+    static final class RecordSum {
+        private double certain;
+        private List<ActivityTerm> uncertain = List.of();
+
+        void add(ActivityTerm term) {
+            if (term.isCertain()) {
+                certain += term.amount();
+                return;
+            }
+            uncertain = uncertain.isEmpty() ? new ArrayList<>() : uncertain;
+            uncertain.add(term);
+        }
+
+        ActivityTerm sum() {
+            if (uncertain.isEmpty()) {
+                return ActivityTerm.of(certain);
+            }
+            List<ActivityTerm> all = new ArrayList<>(uncertain);
+            all.add(ActivityTerm.of(certain));
+            return ActivityTerm.sum(all);
+        }
+    }
+
     /** Adds up ingredients. */
     static final class FeedSum {
         private final Set<String> unknown = new LinkedHashSet<>();
         private final Set<String> rows = new LinkedHashSet<>();
-        private final List<ActivityTerm> known = new ArrayList<>();
-        private final List<ActivityTerm> unknownAtMost = new ArrayList<>();
+        private final RecordSum known = new RecordSum();
+        private final RecordSum unknownAtMost = new RecordSum();
 
         void known(ActivityTerm amount, List<String> behind) {
             known.add(amount);
@@ -40,9 +64,12 @@ public record FeedContent(ActivityTerm known, ActivityTerm atMost, List<String> 
         }
 
         FeedContent content() {
-            ActivityTerm sum = ActivityTerm.sum(known);
-            ActivityTerm most = ActivityTerm.sum(List.of(sum, ActivityTerm.sum(unknownAtMost)));
-            return new FeedContent(sum, most, List.copyOf(unknown), List.copyOf(rows));
+            ActivityTerm sum = known.sum();
+            return new FeedContent(
+                    sum,
+                    unknown.isEmpty() ? sum : ActivityTerm.sum(List.of(sum, unknownAtMost.sum())),
+                    List.copyOf(unknown),
+                    List.copyOf(rows));
         }
     }
 }

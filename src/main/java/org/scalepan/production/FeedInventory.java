@@ -1,6 +1,5 @@
 package org.scalepan.production;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,7 +34,7 @@ final class FeedInventory {
     private final InventoryBuilder builder;
     private final Optional<String> region;
     private final SoldByProducts soldByProducts;
-    private final List<ActivityTerm> nitrogen = new ArrayList<>();
+    private final FeedContent.RecordSum nitrogen = new FeedContent.RecordSum();
     private final Set<String> withoutNitrogen = new LinkedHashSet<>();
     /** How the crop's burden was allocated in the factors used for the feed at hand, by indicator. */
     private final Map<String, String> taken = new LinkedHashMap<>();
@@ -148,7 +147,7 @@ final class FeedInventory {
      * kg N in those ingredients of a year whose protein is known, which is taken in the middle; empty when there is feed and none of it is.
      */
     Optional<ActivityTerm> nitrogen() {
-        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(ActivityTerm.sum(nitrogen)) : Optional.empty();
+        return nitrogenKnown || withoutNitrogen.isEmpty() ? Optional.of(nitrogen.sum()) : Optional.empty();
     }
 
     /** The ingredients whose nitrogen is not known. */
@@ -182,7 +181,7 @@ final class FeedInventory {
         dry.ifPresentOrElse(
                 term -> dryMatterContent.known(term.ofRecordsAlone(), rows(term)),
                 () -> dryMatterContent.unknown(ingredient, dryAtMost));
-        proteinOf(ingredient, mass, dry)
+        proteinOf(feed, mass, dry)
                 .ifPresentOrElse(
                         term -> nitrogenContent.known(inProtein(term), rows(term)),
                         () -> nitrogenContent.unknown(ingredient, dryAtMost.over(PROTEIN_PER_NITROGEN)));
@@ -234,7 +233,7 @@ final class FeedInventory {
     }
 
     private void nitrogen(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
-        Optional<ActivityTerm> known = proteinOf(feed.ingredient(), mass, dry);
+        Optional<ActivityTerm> known = proteinOf(feed, mass, dry);
         if (known.isEmpty()) {
             withoutNitrogen.add(feed.ingredient());
             massWithoutNitrogen += feed.kilograms().central();
@@ -251,13 +250,24 @@ final class FeedInventory {
         return protein.ofRecordsAlone().over(PROTEIN_PER_NITROGEN);
     }
 
-    private Optional<ActivityTerm> proteinOf(String ingredient, ActivityTerm mass, Optional<ActivityTerm> dry) {
+    /** kg crude protein, by the nitrogen of the records before the library's protein. */
+    private Optional<ActivityTerm> proteinOf(FeedUse feed, ActivityTerm mass, Optional<ActivityTerm> dry) {
+        if (feed.nitrogen().isPresent()) {
+            return dry.map(term -> term.times(feed.nitrogen().get().term()).times(PROTEIN_PER_NITROGEN));
+        }
         return background
-                .row(COMPOSITION, ingredient, "protein")
+                .row(COMPOSITION, feed.ingredient(), "protein")
                 .flatMap(row -> base(row, mass, dry).map(base -> base.times(background.fraction(row))));
     }
 
     private void legality(String ingredient) {
+        if (!library.ids("ingredients").contains(ingredient)) {
+            builder.remark(
+                    Remark.LEGALITY,
+                    ingredient + " is none of the ingredients of this library, so that it cannot say whether it may be fed: many countries"
+                            + " forbid kitchen waste, manure and animal remains as feed. Ask the veterinary authority.");
+            return;
+        }
         library.row("ingredients", ingredient)
                 .filter(row -> row.optional("legality").isPresent())
                 .ifPresent(row -> builder.remark(

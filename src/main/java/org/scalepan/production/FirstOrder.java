@@ -2,6 +2,7 @@ package org.scalepan.production;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.DoubleSupplier;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.uncertainty.StandardNormal;
 
@@ -24,14 +25,18 @@ public record FirstOrder(double value, double lnSd) {
             Flow flow = system.counted().get(i);
             double part = yearly[i];
             sum += part;
-            effects.ofTerm(flow.term(), part, system.scope().weight(flow.flux()));
+            effects.ofTerm(flow.term(), part, () -> system.scope().weight(flow.flux()));
         }
         double total = sum;
         ActivityTerm perUnit = system.inventory().output().perUnit();
-        effects.ofTerm(perUnit, total, perUnit.isCertain() ? 0 : total / perUnit.central());
+        effects.ofTerm(perUnit, total, () -> total / perUnit.central());
         for (ChainStep step : system.chain()) {
             if (step instanceof ChainStep.PublishedStep published) {
                 effects.of(published.row().id(), published.factor().lnSd()).add(total, !published.upwards());
+            } else if (step instanceof ChainStep.StatedStep stated) {
+                stated.share()
+                        .drawnAs()
+                        .ifPresent(key -> effects.of(key, stated.share().lnSd()).add(total, !stated.upwards()));
             }
         }
         return new FirstOrder(system.central(yearly), Math.sqrt(effects.relativeVariance(total)));
@@ -67,12 +72,12 @@ public record FirstOrder(double value, double lnSd) {
          * @param part its central value in the total
          * @param weight of the term in the total
          */
-        void ofTerm(ActivityTerm term, double part, double weight) {
+        void ofTerm(ActivityTerm term, double part, DoubleSupplier weight) {
             for (ActivityTerm.FactorUse use : term.uses()) {
                 if (use.factor() instanceof Factor factor && factor.central() != 0) {
                     of(factor.id(), factor.lnSd()).add(part, use.divides());
                 } else {
-                    double rest = weight * term.centralWithout(use);
+                    double rest = weight.getAsDouble() * term.centralWithout(use);
                     use.factor().behind().forEach(factor -> ofOneSd(use, factor, rest));
                 }
             }

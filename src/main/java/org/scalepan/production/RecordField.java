@@ -34,10 +34,18 @@ public enum RecordField {
     YARD(number("yard_m2", "m2", 0, RangeLimit.MOST).says("m2 of yard or run.")),
 
     FEED_INGREDIENT(word("feed.#.ingredient").listedAt("/v1/ingredients").says("An id of `/v1/ingredients`.")),
+    FEED_NAME(text("feed.#.name")
+            .says("What is fed, where it is none of `/v1/ingredients`: a residue by its own name, in place of "
+                    + "`ingredient`. Nothing is published of it, so that `moisture`, `nitrogen`, `burden` or own "
+                    + "factors say what is known.")),
     FEED_KG(number("feed.#.kg", "kg as fed a year", 0, RangeLimit.MOST).says("kg as fed a year.")),
     FEED_MOISTURE(number("feed.#.moisture", "", 0, RangeLimit.BELOW_ONE)
             .says("Share of water, as a fraction. Without it the published dry matter of the ingredient is "
                     + "taken.")),
+    FEED_NITROGEN(number("feed.#.nitrogen", "kg N per kg dry matter", 0, 0.2)
+            .says("kg N per kg dry matter (crude protein over 6.25), as a feed analysis has it. It needs "
+                    + "`moisture` where no dry matter of the ingredient is published. Without it the published "
+                    + "protein is taken.")),
     FEED_BURDEN(word("feed.#.burden")
             .oneOf("economic", "mass", "burden-free", "displaced")
             .says("How much of the crop's burden comes with a by-product or residue: its share by price or "
@@ -87,6 +95,19 @@ public enum RecordField {
             .says("Price per kg, in the currency of the product's price.")),
 
     PRODUCT(word("product").listedAt("/v1/products")),
+    PRODUCT_NAME(text("product.name")
+            .ofInsects()
+            .says("What an insect is called that is none of `/v1/products`. No control characters.")),
+    PRODUCT_GROUP(word("product.group").oneOf("insect").ofInsects().usually("insect").says("What it is.")),
+    PRODUCT_DRY_MATTER(share("product.dry_matter", RangeLimit.LEAST_CONTENT, 1).says(Contents.DRY_MATTER)),
+    PRODUCT_PROTEIN(share("product.protein", RangeLimit.LEAST_CONTENT, 1).says(Contents.PROTEIN)),
+    PRODUCT_NITROGEN(share("product.nitrogen", RangeLimit.LEAST_CONTENT, 0.2).says(Contents.NITROGEN)),
+    PRODUCT_FAT(share("product.fat", 0, 1).says(Contents.FAT)),
+    COMPOSITION_DRY_MATTER(share("composition.dry_matter", RangeLimit.LEAST_CONTENT, 1)
+            .says(Contents.DRY_MATTER)),
+    COMPOSITION_PROTEIN(share("composition.protein", RangeLimit.LEAST_CONTENT, 1).says(Contents.PROTEIN)),
+    COMPOSITION_NITROGEN(share("composition.nitrogen", RangeLimit.LEAST_CONTENT, 0.2).says(Contents.NITROGEN)),
+    COMPOSITION_FAT(share("composition.fat", 0, 1).says(Contents.FAT)),
     FORM(word("form").listedAt("/v1/forms").ofInsects()),
     HARVEST_KG(number("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
             .ofInsects()
@@ -106,6 +127,22 @@ public enum RecordField {
     HARVEST_LARVAE_PER_KG(number("harvest.larvae_per_kg", "per kg", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
             .ofInsects()
             .says("Larvae to the kg live weight.")),
+    HARVEST_GRAMS_PER_LARVA(number("harvest.grams_per_larva", "g", RangeLimit.ABOVE_ZERO, 1000)
+            .ofInsects()
+            .says("g live weight of one larva, on average; in place of `larvae_per_kg`.")),
+    HARVEST_PAIRS(number("harvest.pairs", "pairs a cycle", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofInsects()
+            .says("Adult pairs stocked for a cycle, in all.")),
+    HARVEST_EGGS_PER_PAIR(number("harvest.eggs_per_pair", "eggs", RangeLimit.ABOVE_ZERO, 1e6)
+            .ofInsects()
+            .says("Eggs that a pair lays in the time it stays.")),
+    HARVEST_HATCH(share("harvest.hatch", RangeLimit.ABOVE_ZERO, 1).says("Share of the eggs that hatch, as a fraction.")),
+    HARVEST_SURVIVAL(share("harvest.survival", RangeLimit.ABOVE_ZERO, 1)
+            .says("Share of the hatched that live to the harvest, as a fraction; the rest die or are eaten by "
+                    + "their own kind.")),
+    HARVEST_BATCHES_LOST(share("harvest.batches_lost", 0, RangeLimit.BELOW_ONE)
+            .usually(0)
+            .says("Share of the batches that are lost as a whole, as a fraction.")),
     SOLD(number("sold_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
             .ofInsects()
             .says("kg sold a year, in the form sold. Without it the live harvest less what is kept for "
@@ -315,12 +352,33 @@ public enum RecordField {
         return definition.most();
     }
 
+    /** A share of something, as a fraction, in the records of an insect farm. */
+    private static FieldDefinition share(String path, double least, double most) {
+        return number(path, "", least, most).ofInsects();
+    }
+
+    /** What is said of the contents of the harvested animals, wherever they are stated. */
+    private static final class Contents {
+        static final String DRY_MATTER = "Dry matter of the harvested animals, as a fraction of their fresh weight. It goes before the "
+                + "library's.";
+        static final String PROTEIN =
+                "Crude protein of the harvested animals, as a fraction of their fresh weight. It goes before the library's.";
+        static final String NITROGEN = "Nitrogen of the harvested animals, as a fraction of their fresh weight. Without `protein`, 6.25 "
+                + "times as much is taken as crude protein.";
+        static final String FAT =
+                "Fat of the harvested animals, as a fraction of their fresh weight; for the balance of gross energy.";
+
+        private Contents() {}
+    }
+
     /** Limits and a unit that many fields have. */
     private static final class RangeLimit {
         /** An amount that no farm reaches; it keeps sums and products finite. */
         static final double MOST = 1e12;
         /** The least of what is divided by, and must not be zero. */
         static final double ABOVE_ZERO = 1e-9;
+        /** What is divided by, where a smaller number can only be a percentage of something else. */
+        static final double LEAST_CONTENT = 0.001;
         /** A share that leaves something over to divide by. */
         static final double BELOW_ONE = 0.99;
 

@@ -25,6 +25,8 @@ public record Remark(String code, String text, List<String> rows) {
     public static final String RETAIL_FEED = "retail-feed-factor";
     /** Sold dried or milled, and nothing that is done after the harvest is recorded. */
     public static final String UNPROCESSED = "processing-not-recorded";
+    /** Of an insect that the library does not know. */
+    public static final String OWN_SPECIES = "own-species";
     /** A way of counting that a reader may not expect. */
     public static final String METHOD = "method";
 }

@@ -94,8 +94,9 @@ public final class Draws {
     public static double[] stratifiedScores(String factorId, long seed, int n) {
         double[] scores = stratified("score/" + factorId, seed, n);
         for (int i = 0; i < n; i++) {
-            scores[i] = StandardNormal.score(Math.max(scores[i], SMALLEST));
+            scores[i] = Math.max(scores[i], SMALLEST);
         }
+        StandardNormal.scores(scores);
         return scores;
     }
 

@@ -1,5 +1,7 @@
 package org.scalepan.uncertainty;
 
+import java.util.Arrays;
+
 /**
  * The standard normal distribution function and its inverse, giving the same bits on every JVM.
  *
@@ -135,6 +137,8 @@ public final class StandardNormal {
 
     private static final int FARTHEST = 40;
 
+    private static final int BLOCK = 256;
+
     private StandardNormal() {}
 
     private static double[] sixteenths() {
@@ -193,6 +197,43 @@ public final class StandardNormal {
         double smaller = fromCentre < 0 ? probability : 1 - probability;
         double size = smaller == 0 ? Double.POSITIVE_INFINITY : farScore(Math.sqrt(-StrictMath.log(smaller)));
         return fromCentre < 0 ? -size : size;
+    }
+
+    /**
+     * Replaces each probability by its score: the same bits as {@link #score}, in loops that the machine runs several steps at a time.
+     *
+     * @param probabilities each within 0 and 1
+     * @throws IllegalArgumentException when one is outside 0 and 1, or NaN
+     */
+    public static void scores(double[] probabilities) {
+        double[] squares = new double[BLOCK];
+        double[] top = new double[BLOCK];
+        double[] bottom = new double[BLOCK];
+        for (int from = 0; from < probabilities.length; from += BLOCK) {
+            int size = Math.min(BLOCK, probabilities.length - from);
+            for (int i = 0; i < size; i++) {
+                double fromCentre = probabilities[from + i] - 0.5;
+                squares[i] = 0.180625 - fromCentre * fromCentre;
+            }
+            polynomials(INVERSE_CENTRE_TOP, squares, top);
+            polynomials(INVERSE_CENTRE_BOTTOM, squares, bottom);
+            for (int i = 0; i < size; i++) {
+                double fromCentre = probabilities[from + i] - 0.5;
+                probabilities[from + i] = Math.abs(fromCentre) <= 0.425
+                        ? fromCentre * (top[i] / bottom[i])
+                        : score(probabilities[from + i]);
+            }
+        }
+    }
+
+    private static void polynomials(double[] coefficients, double[] at, double[] sums) {
+        Arrays.fill(sums, coefficients[0]);
+        for (int c = 1; c < coefficients.length; c++) {
+            double coefficient = coefficients[c];
+            for (int i = 0; i < BLOCK; i++) {
+                sums[i] = sums[i] * at[i] + coefficient;
+            }
+        }
     }
 
     /** The density of the standard normal at the score. */

@@ -29,6 +29,7 @@ class CommonBasisTest {
                 new SystemAnswer.SystemQuestion(
                         own,
                         others,
+                        List.of(),
                         products.stream().map(asked::item).toList(),
                         List.of(asked.per(FunctionalUnit.KG_PROTEIN).basis()),
                         credit,

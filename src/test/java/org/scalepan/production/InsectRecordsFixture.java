@@ -136,6 +136,7 @@ public final class InsectRecordsFixture extends RecordsFixture<InsectRecordsFixt
                 frass,
                 processing,
                 Optional.of(rule),
-                heating);
+                heating,
+                StatedComposition.NONE);
     }
 }

@@ -52,6 +52,24 @@ class StandardNormalTest {
     }
 
     @Test
+    void many_scores_at_once_are_those_one_by_one_to_the_bit() {
+        double[] probabilities = Draws.uniforms("scores", 7, 20_001);
+        probabilities[0] = 0;
+        probabilities[1] = 1;
+        probabilities[2] = 0.075;
+        probabilities[3] = 0.925;
+        double[] scores = probabilities.clone();
+        StandardNormal.scores(scores);
+        for (int i = 0; i < scores.length; i++) {
+            assertEquals(
+                    Double.doubleToLongBits(StandardNormal.score(probabilities[i])),
+                    Double.doubleToLongBits(scores[i]),
+                    "score of " + probabilities[i]);
+        }
+        assertThrows(IllegalArgumentException.class, () -> StandardNormal.scores(new double[] {0.5, Double.NaN}));
+    }
+
+    @Test
     void the_two_functions_undo_each_other() {
         for (double z = -8; z <= 4; z += 0.01) {
             assertEquals(z, StandardNormal.score(StandardNormal.probabilityBelow(z)), 1e-11);

@@ -22,7 +22,7 @@ import org.scalepan.ask.Sampling;
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class ComparisonBench {
-    /** 0 for all, 18 today. */
+    /** 0 for all, 21 today. */
     @Param({"4", "8", "0"})
     public int products;
 

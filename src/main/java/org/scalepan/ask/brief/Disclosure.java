@@ -11,13 +11,15 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
-import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.LandUseChange;
+import org.scalepan.production.practice.ModelledFarm;
 
 /**
  * What rules for public comparisons ask to be said beside one, as a list of headings and statements.
@@ -56,7 +58,9 @@ public final class Disclosure {
                 "Figures and studies",
                 each(
                         brief,
-                        estimate -> estimate.summary().map(sentences::footprint).orElse("no figure") + ", "
+                        estimate -> estimate.summary()
+                                        .map(figure -> estimate.bound().words() + sentences.footprint(figure))
+                                        .orElse("no figure") + ", "
                                 + Sentences.studies(estimate, "")));
         statements.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
         statements.put("Review", "not reviewed by a panel of interested parties");
@@ -77,13 +81,17 @@ public final class Disclosure {
     private static String form(Estimate estimate) {
         String stage =
                 estimate.product().stageEaten().map(eaten -> ", " + eaten).orElse("");
-        String form = estimate instanceof PublishedEstimate published
-                ? published.item().form()
-                : ((SystemEstimate) estimate).inventory().output().form();
-        return form.replace('-', ' ') + stage;
+        return estimate.form().replace('-', ' ') + stage;
     }
 
     private static String regions(Estimate estimate) {
+        if (estimate instanceof ModelledEstimate modelled) {
+            return modelled.farm()
+                    .map(ModelledFarm::farm)
+                    .map(farm -> "reference farm, " + farm.climate() + " climate, "
+                            + farm.region().map(region -> region + ", ").orElse("") + farm.scale() + " scale")
+                    .orElse("no reference farm");
+        }
         if (results(estimate).findAny().isEmpty() && estimate instanceof PublishedEstimate) {
             return "no study";
         }
@@ -94,6 +102,9 @@ public final class Disclosure {
     }
 
     private static String years(Estimate estimate) {
+        if (estimate instanceof ModelledEstimate) {
+            return "those of the practice rows in the references";
+        }
         if (!(estimate instanceof PublishedEstimate)) {
             return "the year of the records";
         }
@@ -112,11 +123,17 @@ public final class Disclosure {
     private static String landUse(ComparisonBasis basis, Brief brief) {
         String asked =
                 basis.luc() == LandUseChange.EXCLUDE ? "left out where reported separately" : "counted where reported";
+        if (basis.evidence() == EvidenceKind.MODELLED) {
+            return asked + "; feed factors as published";
+        }
         return asked + "; as published, "
                 + each(brief, estimate -> findings(estimate, result -> Optional.of(result.luc())));
     }
 
     private static String findings(Estimate estimate, Function<PublishedResult, Optional<String>> field) {
+        if (estimate instanceof ModelledEstimate) {
+            return "as its reference farm says";
+        }
         if (!(estimate instanceof PublishedEstimate)) {
             return "as its records say";
         }

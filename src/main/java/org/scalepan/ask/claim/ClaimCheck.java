@@ -3,9 +3,12 @@ package org.scalepan.ask.claim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
@@ -112,7 +115,11 @@ public record ClaimCheck(
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
         List<String> displaced = displacedUse(library, question, product, reference, random);
-        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other);
+        Optional<EvidenceKind> instead = OtherEvidence.of(
+                library,
+                Stream.concat(Stream.of(side), question.reference().stream()).toList(),
+                question.basis());
+        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other, instead);
         return new ClaimCheck(
                 question,
                 side,
@@ -123,7 +130,9 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells, other).find().followedBy(displaced),
+                new StrongestSentence(question, side, cells, other, instead)
+                        .find()
+                        .followedBy(displaced),
                 displaced,
                 paired,
                 Differences.of(cells),

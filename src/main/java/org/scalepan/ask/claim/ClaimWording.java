@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.IndicatorWording;
 import org.scalepan.ask.NoRatio;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.ThinEvidence;
@@ -24,6 +26,7 @@ final class ClaimWording {
     private final List<GridCell> cells;
     private final PairedWording paired;
     private final Optional<GridCell> underOtherLandUse;
+    private final Optional<EvidenceKind> otherEvidence;
 
     ClaimWording(
             Library library,
@@ -31,7 +34,9 @@ final class ClaimWording {
             Side side,
             List<GridCell> cells,
             List<PairedFinding> paired,
-            Optional<GridCell> underOtherLandUse) {
+            Optional<GridCell> underOtherLandUse,
+            Optional<EvidenceKind> otherEvidence) {
+        this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
         this.question = question;
         this.side = side;
@@ -64,15 +69,20 @@ final class ClaimWording {
         GridCell asked = cells.get(0);
         String where = capital(BasisWording.of(asked.basis()));
         if (!asked.hasEvidence()) {
-            return where + ", there is no evidence: " + missing(asked) + ".";
+            return where + (asked.isModelled() ? ", there is no modelled figure: " : ", there is no evidence: ")
+                    + missing(asked)
+                    + otherEvidence
+                            .map(kind -> "; " + OtherEvidence.wordsOfBoth(kind))
+                            .orElse("")
+                    + ".";
         }
         if (!asked.contradictions().isEmpty()) {
             return where + ", it is not decided, because the records contradict themselves: " + asked.contradictions()
                     + ".";
         }
         if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            return where + ", nothing can be compared, because both sides are " + asked.bothBounds() + ": "
-                    + asked.openEnds() + ".";
+            return where + ", nothing can be compared, because both sides are " + asked.bothBounds()
+                    + (asked.isModelled() ? " (" + asked.amounts() + "): " : ": ") + asked.openEnds() + ".";
         }
         if (question.claimed().times().isEmpty()) {
             Sentences sentences =
@@ -85,7 +95,8 @@ final class ClaimWording {
                     + " interval; " + asked.product().amount()
                     + "). "
                     + (asked.verdict() == Verdict.FAILS
-                            ? "A footprint of none fails on every boundary on which a study has measured one."
+                            ? "A footprint of none fails on every boundary on which "
+                                    + (asked.isModelled() ? "practice gives one." : "a study has measured one.")
                             : "With credits taken off, " + asked.verdict().words() + ".");
         }
         if (asked.bound() != Bound.EXACT) {
@@ -93,7 +104,9 @@ final class ClaimWording {
                     + asked.verdict().words() + " there ("
                     + asked.amounts() + "). " + capital(asked.openEnds()) + "."
                     + (asked.verdict() == Verdict.UNDECIDED && !asked.isOpenByLandUse()
-                            ? " Record them, or give their factors, to decide it."
+                            ? asked.isModelled()
+                                    ? " The records of a farm can decide it."
+                                    : " Record them, or give their factors, to decide it."
                             : "");
         }
         String thin = asked.hasEnoughStudies()
@@ -205,11 +218,13 @@ final class ClaimWording {
         List<GridCell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
         StringBuilder text = new StringBuilder(side.words()).append(": ");
         if (!asked.hasEvidence()) {
-            text.append("not measured on the basis asked");
+            text.append(asked.isModelled() ? "not modelled on the basis asked" : "not measured on the basis asked");
         } else if (!asked.contradictions().isEmpty()) {
             text.append("not decided, because the records contradict themselves");
         } else if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            text.append("not comparable, because both sides are ").append(asked.bothBounds());
+            text.append("not comparable, because both sides are ")
+                    .append(asked.bothBounds())
+                    .append(asked.isModelled() ? " (" + asked.amounts() + ")" : "");
         } else if (question.claimed().times().isEmpty()) {
             Sentences sentences =
                     new Sentences(asked.basis(), question.sampling().coverage());

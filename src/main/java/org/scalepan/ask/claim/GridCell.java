@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.EvidenceKind;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.factors.PublishedResult;
@@ -219,6 +221,11 @@ public record GridCell(
                 .allMatch(side -> side.studies() > 0);
     }
 
+    /** True when reference farms are asked for. */
+    public boolean isModelled() {
+        return basis.evidence() == EvidenceKind.MODELLED;
+    }
+
     /** What both sides are where no ratio bounds anything. */
     String bothBounds() {
         return product.bound() == Bound.AT_MOST ? "upper bounds" : "lower bounds";
@@ -234,6 +241,9 @@ public record GridCell(
 
     /** How much stands behind both sides, in words. */
     String amounts() {
+        if (isModelled() && reference.isPresent()) {
+            return ModelledEstimate.WORDS_OF_BOTH;
+        }
         return subject()
                 + product.amount()
                 + reference.map(other -> ", " + other.amount()).orElse("");

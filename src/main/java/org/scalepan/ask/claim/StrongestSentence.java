@@ -8,7 +8,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
+import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.IndicatorWording;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.ThinEvidence;
@@ -25,8 +27,15 @@ final class StrongestSentence {
     private final Side side;
     private final List<GridCell> cells;
     private final Optional<GridCell> underOtherLandUse;
+    private final Optional<EvidenceKind> otherEvidence;
 
-    StrongestSentence(ClaimQuestion question, Side side, List<GridCell> cells, Optional<GridCell> underOtherLandUse) {
+    StrongestSentence(
+            ClaimQuestion question,
+            Side side,
+            List<GridCell> cells,
+            Optional<GridCell> underOtherLandUse,
+            Optional<EvidenceKind> otherEvidence) {
+        this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
         this.question = question;
         this.side = side;
@@ -48,6 +57,9 @@ final class StrongestSentence {
                                     .map(other -> " against " + other.words())
                                     .orElse("")
                             + " from this library" + unciteable()
+                            + otherEvidence
+                                    .map(kind -> "; " + OtherEvidence.wordsOfBoth(kind))
+                                    .orElse("")
                             + "; if you have a farm's records, send them as a system.",
                     Optional.empty(),
                     OptionalDouble.empty(),
@@ -159,7 +171,9 @@ final class StrongestSentence {
                 where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
                         + (cell.isOpenByLandUse()
                                 ? " in this state of land-use change: " + cell.openEnds()
-                                : " before these are recorded or have a factor: " + cell.uncounted())
+                                : cell.isModelled()
+                                        ? " from reference farms (" + cell.amounts() + "): " + cell.openEnds()
+                                        : " before these are recorded or have a factor: " + cell.uncounted())
                         + ".",
                 Optional.of(cell.basis()),
                 OptionalDouble.empty(),

@@ -4,7 +4,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.ChainStep;
@@ -61,8 +60,7 @@ public final class KeyFigures {
 
     /** kg crude protein per unit of the output; 0 when the way there is not known. */
     private static double proteinShare(Library library, Output output) {
-        UnitChain chain =
-                UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+        UnitChain chain = output.chain(library, ProteinBasis.CRUDE, true);
         if (chain.path(output.per(), FunctionalUnit.KG_PROTEIN) instanceof ChainPath.FoundPath found) {
             return 1 / found.steps().stream().mapToDouble(ChainStep::multiplier).reduce(1, (a, b) -> a * b);
         }

@@ -133,6 +133,7 @@ public final class RecordInputs {
                 use.ingredient(),
                 scaled(use.kilograms(), factor),
                 use.moisture(),
+                use.nitrogen(),
                 use.burden(),
                 use.displaces(),
                 use.displacedPerKilogram(),
@@ -293,7 +294,7 @@ public final class RecordInputs {
                     scaled(container.kilogramsPerContainer(), factor),
                     container.cyclesPerYear());
         } else if (harvest instanceof Harvest.ByNumber number) {
-            other = new Harvest.ByNumber(scaled(number.larvae(), factor), number.larvaePerKilogram());
+            other = new Harvest.ByNumber(scaled(number.larvae(), factor), number.each());
         } else {
             other = new Harvest.Weighed(harvest.kilograms() * factor);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
@@ -16,6 +17,7 @@ import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.practice.ModelledFarm;
 
 /**
  * A farm or herd computed from its records, beside other systems and published products, for one or more indicators. All are
@@ -31,6 +33,7 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
      *
      * @param system the farm or herd the question is about
      * @param others further systems to stand beside it
+     * @param farms reference farms to stand beside it
      * @param products published products to stand beside it
      * @param bases one for each indicator
      * @param credit whether the credit for replaced fertiliser is taken off
@@ -38,12 +41,14 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
     public record SystemQuestion(
             Inventory system,
             List<Inventory> others,
+            List<ModelledFarm> farms,
             List<ProductForm> products,
             List<ComparisonBasis> bases,
             boolean credit,
             Sampling sampling) {
         public SystemQuestion {
             others = List.copyOf(others);
+            farms = List.copyOf(farms);
             products = List.copyOf(products);
             bases = List.copyOf(bases);
         }
@@ -71,11 +76,13 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
     /**
      * Another system beside the first.
      *
+     * @param farm the reference farm that it is, when it is one
      * @param versus the ratio; none of a system to the same records once more
      * @param displacedUse the other system with the use elsewhere of its burden-free by-products counted
      * @param withDisplacedUse the ratio with the use elsewhere of the first system's burden-free by-products counted
      */
     public record OtherSystem(
+            Optional<ModelledFarm> farm,
             SystemEstimate estimate,
             Optional<Ratio> versus,
             Optional<DisplacedUseFigure> displacedUse,
@@ -105,6 +112,9 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
         return new SystemAnswer(question, bases);
     }
 
+    /** A system beside the first, and the reference farm that it is, when it is one. */
+    private record Neighbour(Optional<ModelledFarm> farm, Inventory inventory) {}
+
     private static IndicatorAnswer onBasis(Library library, SystemQuestion question, ComparisonBasis basis) {
         Sampling sampling = question.sampling();
         CommonRandomNumbers random = sampling.random();
@@ -113,15 +123,21 @@ public record SystemAnswer(SystemQuestion question, List<IndicatorAnswer> bases)
         Function<Estimate, Optional<Ratio>> withDisplaced = other -> displaced
                 .flatMap(DisplacedUseFigure::estimate)
                 .flatMap(found -> Ratio.between(found, other, sampling.coverage()));
-        List<OtherSystem> others = question.others().stream()
-                .map(inventory -> SystemEstimate.of(library, inventory, basis, question.credit(), sampling, random))
-                .map(estimate -> new OtherSystem(
-                        estimate,
-                        estimate.inventory().equals(own.inventory())
-                                ? Optional.empty()
-                                : Ratio.between(own, estimate, sampling.coverage()),
-                        DisplacedUseFigure.drawn(library, estimate, basis, sampling, random),
-                        withDisplaced.apply(estimate)))
+        List<OtherSystem> others = Stream.concat(
+                        question.others().stream().map(inventory -> new Neighbour(Optional.empty(), inventory)),
+                        question.farms().stream().map(farm -> new Neighbour(Optional.of(farm), farm.inventory())))
+                .map(beside -> {
+                    SystemEstimate estimate =
+                            SystemEstimate.of(library, beside.inventory(), basis, question.credit(), sampling, random);
+                    return new OtherSystem(
+                            beside.farm(),
+                            estimate,
+                            estimate.inventory().equals(own.inventory())
+                                    ? Optional.empty()
+                                    : Ratio.between(own, estimate, sampling.coverage()),
+                            DisplacedUseFigure.drawn(library, estimate, basis, sampling, random),
+                            withDisplaced.apply(estimate));
+                })
                 .toList();
         List<Optional<LandUseState>> otherLandUse = underOtherLandUse(library, question, basis);
         List<OtherProduct> products = new ArrayList<>();

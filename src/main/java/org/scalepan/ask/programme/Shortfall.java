@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.Warning;
-import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.ChainStep;
@@ -40,8 +39,7 @@ public record Shortfall(String farm, double wanted, double given, FunctionalUnit
 
     /** How much of a farm's output one unit of the programme takes, centrally. */
     private static Optional<Double> perUnit(Library library, Output output, FunctionalUnit unit) {
-        UnitChain chain =
-                UnitChain.of(library, output.product(), output.form(), "", ProteinBasis.CRUDE, true, Grade.MEMORY);
+        UnitChain chain = output.chain(library, ProteinBasis.CRUDE, true);
         return chain.path(output.per(), unit) instanceof ChainPath.FoundPath found
                 ? Optional.of(found.steps().stream()
                         .mapToDouble(ChainStep::multiplier)

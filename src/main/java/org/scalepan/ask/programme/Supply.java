@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.CompositionRow;
-import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ChainPath;
 import org.scalepan.footprint.ChainStep;
@@ -71,7 +70,7 @@ sealed interface Supply {
         }
         if (!lacking.isEmpty()) {
             return new MissingSupply("this library has no " + String.join(" and no ", lacking) + " of "
-                    + side.product().id() + " (" + form(side) + ")");
+                    + side.product().label() + " (" + form(side) + ")");
         }
         return new Known(
                 ((ChainPath.FoundPath) path).steps(),
@@ -92,9 +91,17 @@ sealed interface Supply {
     }
 
     private static UnitChain chain(Library library, Side side, ComparisonBasis basis) {
-        // Records have no lowest grade: as in their own footprint, every row of the product is eligible.
-        Grade lowest = side instanceof Side.Recorded ? Grade.MEMORY : basis.lowestGrade();
-        return UnitChain.of(library, side.product(), form(side), "", basis.protein(), basis.qualityCapped(), lowest);
+        if (side instanceof Side.Recorded recorded) {
+            return recorded.system().output().chain(library, basis.protein(), basis.qualityCapped());
+        }
+        return UnitChain.of(
+                library,
+                side.product(),
+                form(side),
+                "",
+                basis.protein(),
+                basis.qualityCapped(),
+                basis.lowestGrade());
     }
 
     private static String form(Side side) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.Factor;
 import org.scalepan.production.climate.ClimateNormals;
@@ -43,7 +44,7 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
 
     /** Why no heat demand can be worked out: the place has no climate here, or the temperature is neither recorded nor published. */
     public static Optional<Obstacle> obstacle(
-            Library library, Optional<String> region, String product, Heating heating) {
+            Library library, Optional<String> region, Product product, Heating heating) {
         if (region.isEmpty()) {
             return Optional.of(
                     new Obstacle(
@@ -57,10 +58,10 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                             + library.regions().words(region.get()) + " are in this library"));
         }
         if (heating.temperature().isEmpty()
-                && published(library, product, TEMPERATURE).isEmpty()) {
+                && published(library, product.id(), TEMPERATURE).isEmpty()) {
             return Optional.of(new Obstacle(
                     "heating",
-                    "heating needs temperature_c: no rearing temperature of " + product + " is in this library"));
+                    "heating needs temperature_c: no rearing temperature of " + product.label() + " is in this library"));
         }
         return Optional.empty();
     }

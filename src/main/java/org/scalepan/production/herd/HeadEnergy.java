@@ -19,7 +19,7 @@ record HeadEnergy(HeadRecords head, EnergyNeed need, ActivityTerm gross, Activit
     static HeadEnergy of(HeadRecords head, EnergyNeed.Coefficients coefficients) {
         EnergyNeed need = EnergyNeed.of(head.animal(), coefficients);
         List<ActivityTerm> records = head.terms();
-        boolean certain = records.stream().allMatch(ActivityTerm::isCertain);
+        boolean certain = ActivityTerm.areCertain(records);
         return new HeadEnergy(
                 head,
                 need,

@@ -85,7 +85,7 @@ public record Herd(
     public static List<ActivityTerm> partsOfManure(List<ManureShare> manure) {
         List<ActivityTerm> shares =
                 manure.stream().map(share -> share.share().term()).toList();
-        return shares.stream().allMatch(ActivityTerm::isCertain)
+        return ActivityTerm.areCertain(shares)
                 ? shares
                 : IntStream.range(0, shares.size())
                         .mapToObj(place -> ActivityTerm.derived(new PartOfAll(place), shares))

@@ -1,5 +1,6 @@
 package org.scalepan.production.insects;
 
+import java.util.Optional;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.RecordedNumber;
 
@@ -53,23 +54,64 @@ public sealed interface Harvest {
     }
 
     /** Counted by larvae. */
-    record ByNumber(RecordedNumber larvae, RecordedNumber larvaePerKilogram) implements Harvest {
+    record ByNumber(RecordedNumber larvae, LarvaMass each) implements Harvest {
         public ByNumber {
             positive("larvae", larvae);
-            positive("larvae per kilogram", larvaePerKilogram);
         }
 
         public ByNumber(double larvae, double larvaePerKilogram) {
-            this(RecordedNumber.of(larvae), RecordedNumber.of(larvaePerKilogram));
+            this(RecordedNumber.of(larvae), LarvaMass.perKilogram(RecordedNumber.of(larvaePerKilogram)));
         }
 
         @Override
         public ActivityTerm mass() {
-            return larvae.term().over(larvaePerKilogram.term());
+            return each.of(larvae.term());
         }
     }
 
-    private static void positive(String what, RecordedNumber value) {
+    /**
+     * Expected of the adults stocked: planned, not weighed.
+     *
+     * @param pairs stocked for a cycle, in all
+     * @param eggsPerPair laid in the time that they stay
+     * @param hatch share of the eggs that hatch, above 0 up to 1
+     * @param survival share of the hatched that live to the harvest, above 0 up to 1
+     * @param batchesLost share of the batches that are lost as a whole, 0 to below 1; none when absent
+     * @param each what one weighs at harvest
+     * @param cyclesPerYear how often pairs are stocked in a year
+     */
+    record ByPairs(
+            RecordedNumber pairs,
+            RecordedNumber eggsPerPair,
+            RecordedNumber hatch,
+            RecordedNumber survival,
+            Optional<RecordedNumber> batchesLost,
+            LarvaMass each,
+            RecordedNumber cyclesPerYear)
+            implements Harvest {
+        public ByPairs {
+            positive("pairs", pairs);
+            positive("eggs per pair", eggsPerPair);
+            positive("hatch", hatch);
+            positive("survival", survival);
+            positive("cycles per year", cyclesPerYear);
+        }
+
+        @Override
+        public ActivityTerm mass() {
+            ActivityTerm grown = pairs.term()
+                    .times(eggsPerPair.term())
+                    .times(hatch.term())
+                    .times(survival.term())
+                    .times(cyclesPerYear.term());
+            return each.of(batchesLost
+                    .map(lost -> grown.times(lost.term().complement()))
+                    .orElse(grown));
+        }
+    }
+
+    /** Refuses a number that is not above zero. */
+    static void positive(String what, RecordedNumber value) {
         if (!(value.least() > 0 && value.most() < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(what + " must be above zero, not " + value.least());
         }

@@ -7,7 +7,6 @@ import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.production.ActivityTerm;
-import org.scalepan.production.Factor;
 import org.scalepan.production.FarmBalance;
 import org.scalepan.production.FarmBalance.BalanceKind;
 import org.scalepan.production.FarmBalance.BalanceVerdict;
@@ -15,6 +14,7 @@ import org.scalepan.production.FarmBalance.OutgoingContent;
 import org.scalepan.production.FarmInventory;
 import org.scalepan.production.FeedContent;
 import org.scalepan.production.InventoryBuilder;
+import org.scalepan.production.insects.AnimalContents.AnimalContent;
 import org.scalepan.quantity.SignificantFigures;
 
 /**
@@ -24,8 +24,6 @@ import org.scalepan.quantity.SignificantFigures;
  * Annex XIV), which leave out what the body cannot use: less than their heat of combustion, so that it errs to the side of the farm.
  */
 final class InsectBalances {
-    private static final double PROTEIN_PER_NITROGEN = 6.25;
-
     /**
      * Part of the feed's nitrogen in the larvae above which a farm is unusual: above all that is published of insects (0.38 to 0.55); the
      * limit itself is a choice of this service.
@@ -36,6 +34,7 @@ final class InsectBalances {
     private final InsectFarm farm;
     private final FarmInventory feed;
     private final InsectFactors factors;
+    private final AnimalContents contents;
     private final InventoryBuilder builder;
 
     InsectBalances(Library library, InsectFarm farm, FarmInventory feed, InventoryBuilder builder) {
@@ -44,6 +43,7 @@ final class InsectBalances {
         this.feed = feed;
         this.factors = InsectFactors.of(library);
         this.builder = builder;
+        this.contents = new AnimalContents(library, farm);
     }
 
     /** @param frassNitrogen kg N in frass that was weighed */
@@ -55,10 +55,12 @@ final class InsectBalances {
 
     private FarmBalance nitrogen(FrassInventory.WeighedNitrogen frass) {
         Optional<FeedContent> in = feed.feedContent(BalanceKind.NITROGEN);
-        Optional<Factor> protein = content("protein");
-        Optional<OutgoingContent> out = protein.map(share -> {
-            ActivityTerm larvae = inLarvae(share).over(PROTEIN_PER_NITROGEN);
-            List<String> rows = new ArrayList<>(share.row().stream().toList());
+        Optional<ActivityTerm> inLarvae = contents.nitrogenOf(farm.harvest().mass());
+        Optional<OutgoingContent> out = inLarvae.map(larvae -> {
+            List<String> rows = new ArrayList<>();
+            if (farm.composition().nitrogen().isEmpty()) {
+                contents.protein().ifPresent(share -> rows.addAll(share.rows()));
+            }
             frass.row().ifPresent(rows::add);
             return new OutgoingContent(
                     ActivityTerm.sum(List.of(larvae, frass.kilograms().orElse(ActivityTerm.of(0)))),
@@ -69,12 +71,11 @@ final class InsectBalances {
                                     : "; frass was not weighed"),
                     rows);
         });
-        FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, missing("protein"));
-        double kept = in.isPresent() && protein.isPresent() && in.get().known().central() > 0
-                ? kilograms()
-                        * protein.get().central()
-                        / PROTEIN_PER_NITROGEN
-                        / in.get().known().central()
+        FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, contents.missing("protein"));
+        double kept = in.isPresent()
+                        && inLarvae.isPresent()
+                        && in.get().known().central() > 0
+                ? inLarvae.get().central() / in.get().known().central()
                 : 0;
         return balance.verdict() == BalanceVerdict.POSSIBLE && kept > MOST_NITROGEN_KEPT
                 ? nitrogenKept(balance, kept)
@@ -103,14 +104,14 @@ final class InsectBalances {
     /** Larvae alone: how moist the frass was when it was weighed is not recorded, and it varies several times over. */
     private FarmBalance dryMatter() {
         Optional<FeedContent> in = feed.feedContent(BalanceKind.DRY_MATTER);
-        Optional<OutgoingContent> out = content("dry-matter").map(share -> {
-            ActivityTerm larvae = inLarvae(share);
+        Optional<OutgoingContent> out = contents.dryMatter().map(share -> {
+            ActivityTerm larvae = farm.harvest().mass().times(share.middle());
             return new OutgoingContent(
                     larvae,
                     "larvae " + figure(larvae.central()) + "; the moisture of frass is not known",
-                    share.row().stream().toList());
+                    share.rows());
         });
-        FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, missing("dry matter"));
+        FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, contents.missing("dry matter"));
         if (balance.verdict() != BalanceVerdict.POSSIBLE) {
             return balance;
         }
@@ -125,8 +126,8 @@ final class InsectBalances {
     }
 
     private FarmBalance grossEnergy() {
-        Optional<Factor> protein = content("protein");
-        Optional<Factor> fat = content("fat");
+        Optional<AnimalContent> protein = contents.protein();
+        Optional<AnimalContent> fat = contents.fat();
         Optional<InsectFactors.EnergyOfNutrient> ofProtein = factors.energy("protein");
         Optional<InsectFactors.EnergyOfNutrient> ofFat = factors.energy("fat");
         boolean known = protein.isPresent() && fat.isPresent() && ofProtein.isPresent() && ofFat.isPresent();
@@ -136,35 +137,25 @@ final class InsectBalances {
                 known
                         ? Optional.of(larvalEnergy(protein.get(), fat.get(), ofProtein.get(), ofFat.get()))
                         : Optional.empty(),
-                missing(protein.isEmpty() ? "protein" : "fat"));
+                contents.missing(protein.isEmpty() ? "protein" : "fat"));
     }
 
     private OutgoingContent larvalEnergy(
-            Factor protein,
-            Factor fat,
+            AnimalContent protein,
+            AnimalContent fat,
             InsectFactors.EnergyOfNutrient ofProtein,
             InsectFactors.EnergyOfNutrient ofFat) {
         ActivityTerm megajoules = farm.harvest()
                 .mass()
-                .times(protein.central() * ofProtein.megajoules() + fat.central() * ofFat.megajoules());
+                .times(ActivityTerm.sum(List.of(
+                        protein.middle().times(ofProtein.megajoules()),
+                        fat.middle().times(ofFat.megajoules()))));
         List<String> rows = new ArrayList<>();
-        protein.row().ifPresent(rows::add);
-        fat.row().ifPresent(rows::add);
+        rows.addAll(protein.rows());
+        rows.addAll(fat.rows());
         rows.add(ofProtein.row());
         rows.add(ofFat.row());
         return new OutgoingContent(megajoules, "protein and fat of the larvae; frass is not counted", rows);
-    }
-
-    private Optional<Factor> content(String quantity) {
-        return factors.content(farm.product().id(), quantity);
-    }
-
-    private String missing(String what) {
-        return "the " + what + " of fresh " + farm.product().id() + " is not in this library";
-    }
-
-    private ActivityTerm inLarvae(Factor share) {
-        return farm.harvest().mass().times(share.central());
     }
 
     private double kilograms() {

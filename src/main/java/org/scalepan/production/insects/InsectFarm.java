@@ -7,6 +7,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.StatedComposition;
 import org.scalepan.production.heating.Heating;
 
 /**
@@ -20,6 +21,7 @@ import org.scalepan.production.heating.Heating;
  * @param keptForBreeding share of the harvest retained, 0 to below 1
  * @param mortality share of the animals that die before harvest, 0 to below 1
  * @param heating a heated room whose heat no meter has; empty where there is none or energy has it
+ * @param composition what the farm states that its harvested animals hold
  */
 @RecordBuilder
 public record InsectFarm(
@@ -36,13 +38,14 @@ public record InsectFarm(
         Optional<Frass> frass,
         List<Processing> processing,
         Optional<CoProductRule> coProductRule,
-        Optional<Heating> heating)
+        Optional<Heating> heating,
+        StatedComposition composition)
         implements InsectFarmBuilder.With {
     public InsectFarm {
         processing = List.copyOf(processing);
     }
 
-    /** A farm without a room to heat, or with a meter for it. */
+    /** A farm without a room to heat, or with a meter for it, that states nothing of what its animals hold. */
     public InsectFarm(
             FarmRecords records,
             Product product,
@@ -71,7 +74,8 @@ public record InsectFarm(
                 frass,
                 processing,
                 coProductRule,
-                Optional.empty());
+                Optional.empty(),
+                StatedComposition.NONE);
     }
 
     /** The fate of the frass. */

@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.Background;
-import org.scalepan.production.Factor;
 import org.scalepan.production.FarmInventory;
 import org.scalepan.production.FarmRecords.CoProduct;
 import org.scalepan.production.FarmRecords.EnergyUse;
@@ -25,13 +25,13 @@ import org.scalepan.production.TermFactor;
 
 /** Computes the inventory of an insect farm: per year, all inputs and every gas emitted. */
 public final class InsectInventory {
-    private static final double PROTEIN_PER_NITROGEN = 6.25;
     private static final double MJ_PER_KWH = 3.6;
     private static final String FRESH = "fresh";
 
     private final Library library;
     private final Background background;
     private final InsectFactors factors;
+    private final AnimalContents contents;
     private final InsectFarm farm;
     private final InventoryBuilder builder = new InventoryBuilder();
     private final FarmInventory farmInventory;
@@ -41,6 +41,7 @@ public final class InsectInventory {
         this.background = Background.of(library);
         this.factors = InsectFactors.of(library);
         this.farm = farm;
+        this.contents = new AnimalContents(library, farm);
         this.farmInventory = new FarmInventory(library, farm.records(), builder);
     }
 
@@ -50,6 +51,7 @@ public final class InsectInventory {
     }
 
     private Inventory make() {
+        ofRecords();
         farmInventory.add(farm.records());
         new HeatingInventory(library, farm, builder).add(farmInventory);
         animals();
@@ -60,7 +62,7 @@ public final class InsectInventory {
                 farmInventory.feedNitrogen(),
                 farmInventory.feedWithoutNitrogen(),
                 farmInventory.feedMassWithoutNitrogen(),
-                larvalNitrogen());
+                contents.nitrogenOf(farm.harvest().mass()));
         frass.add();
         if (farm.processing().isEmpty()) {
             builder.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
@@ -70,6 +72,23 @@ public final class InsectInventory {
         new InsectBalances(library, farm, farmInventory, builder).add(frass.weighed());
         new InsectPractice(library, farm, builder, farmInventory.feedDryMatter()).remark();
         return builder.inventory(farm.records().name(), output());
+    }
+
+    /** An insect that the library does not know may be one that it knows by another name. */
+    private void ofRecords() {
+        Product product = farm.product();
+        if (!product.isOfRecords()) {
+            return;
+        }
+        List<String> near = KnownInsects.of(library).near(product.name());
+        builder.remark(
+                Remark.OWN_SPECIES,
+                product.name()
+                        + " is not in this library: no study of it is held, its gases are taken as those of any insect measured, and what"
+                        + " it holds is what the records state"
+                        + (near.isEmpty()
+                                ? ""
+                                : "; did you mean " + String.join(" or ", near) + "? Then give that id as product"));
     }
 
     /** What is sold dried or milled was dried and milled somewhere. */
@@ -105,7 +124,8 @@ public final class InsectInventory {
                 live ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT,
                 amount,
                 share(amount),
-                rule().name().toLowerCase(Locale.ROOT));
+                rule().name().toLowerCase(Locale.ROOT),
+                farm.composition());
     }
 
     private InsectFarm.CoProductRule rule() {
@@ -162,7 +182,7 @@ public final class InsectInventory {
 
     private void anyInsect(ActivityTerm gain) {
         InsectFactors.Range range = factors.range();
-        builder.filled(Gap.ANIMAL_GASES + farm.product().id(), Gap.GHG, range.words(), range.rows());
+        builder.filled(Gap.ANIMAL_GASES + farm.product().label(), Gap.GHG, range.words(), range.rows());
         builder.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
@@ -175,7 +195,7 @@ public final class InsectInventory {
         PublishedResult result = own.result();
         ActivityTerm term = gain.times(own.factor());
         if (result.per().equals("kg-dry-matter")) {
-            Optional<Factor> dry = content("dry-matter");
+            Optional<AnimalContents.AnimalContent> dry = contents.dryMatter();
             if (dry.isEmpty()) {
                 builder.notCounted(
                         Stage.ANIMALS,
@@ -184,18 +204,9 @@ public final class InsectInventory {
                         "not counted: measured per dry matter, which is not known");
                 return;
             }
-            term = term.times(dry.get());
+            term = term.times(dry.get().share());
         }
         builder.co2e(Stage.ANIMALS, "gases of the larvae", term, result.gwp().orElse("not-stated"), result.id());
-    }
-
-    private Optional<Factor> content(String quantity) {
-        return factors.content(farm.product().id(), quantity);
-    }
-
-    private Optional<ActivityTerm> larvalNitrogen() {
-        return content("protein")
-                .map(share -> farm.harvest().mass().times(share.central()).over(PROTEIN_PER_NITROGEN));
     }
 
     private void process(InsectFarm.Processing processing) {

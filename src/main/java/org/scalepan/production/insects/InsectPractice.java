@@ -49,7 +49,10 @@ final class InsectPractice {
             eggs(container);
         }
         if (farm.harvest() instanceof Harvest.ByNumber number) {
-            usual("larvae-per-kg", "larvae of", number.larvaePerKilogram().central(), "to the kg");
+            usual("larvae-per-kg", "larvae of", number.each().toTheKilogram(), "to the kg");
+        }
+        if (farm.harvest() instanceof Harvest.ByPairs pairs) {
+            usual("larvae-per-kg", "larvae of", pairs.each().toTheKilogram(), "to the kg");
         }
         matter();
     }

@@ -2,14 +2,22 @@ package org.scalepan.production.records;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.Region;
+import org.scalepan.factors.table.Row;
 
-/** The names of the library that records may use, collected once, each set in the order of its table. */
+/**
+ * The names of the library that records may use, collected once, each set in the order of its table.
+ *
+ * @param ingredientNames ids of ingredients by their names and aliases in small letters
+ */
 record RecordVocabulary(
         Set<String> insects,
         Set<String> regions,
@@ -17,6 +25,7 @@ record RecordVocabulary(
         Set<String> climates,
         Set<String> manureSystems,
         Set<String> ingredients,
+        Map<String, String> ingredientNames,
         Set<String> energyCarriers,
         Set<String> transportModes,
         Set<String> materials) {
@@ -37,6 +46,7 @@ record RecordVocabulary(
                 terms(library, "climate", ""),
                 terms(library, "manure-system", "mms."),
                 ordered(library.ids("ingredients")),
+                ingredientNames(library),
                 ordered(library.ids("energy_carriers")),
                 ordered(library.ids("transport_modes")),
                 ordered(library.ids("materials")));
@@ -47,6 +57,15 @@ record RecordVocabulary(
                 .filter(row -> row.text("kind").equals(kind))
                 .map(row -> row.text("id").substring(prefix.length()))
                 .toList());
+    }
+
+    private static Map<String, String> ingredientNames(Library library) {
+        Map<String, String> names = new HashMap<>();
+        for (Row row : library.table("ingredients").rows()) {
+            names.put(row.text("name").toLowerCase(Locale.ROOT), row.text("id"));
+            row.list("aliases").forEach(alias -> names.put(alias.toLowerCase(Locale.ROOT), row.text("id")));
+        }
+        return Map.copyOf(names);
     }
 
     private static Set<String> ordered(List<String> names) {

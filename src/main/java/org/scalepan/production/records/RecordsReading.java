@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
+import org.scalepan.production.Background;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.CoProduct;
@@ -78,10 +79,19 @@ final class RecordsReading {
     }
 
     private FeedUse feed(Input body) {
-        String ingredient =
-                body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
+        String ingredient = ingredient(body);
         RecordedNumber kilograms = numbers.needNumber(body, RecordField.FEED_KG);
         Optional<RecordedNumber> moisture = numbers.number(body, RecordField.FEED_MOISTURE);
+        Optional<RecordedNumber> nitrogen = numbers.number(body, RecordField.FEED_NITROGEN);
+        if (nitrogen.isPresent()
+                && moisture.isEmpty()
+                && !body.has("moisture")
+                && Background.of(library).row("ingredient_composition", ingredient, "dry-matter").isEmpty()) {
+            body.fault(
+                    "moisture",
+                    "moisture is missing: nitrogen is per kg dry matter, and no dry matter of " + ingredient
+                            + " is in this library");
+        }
         Optional<Burden> burden = body.oneOf("burden", BURDENS).flatMap(Burden::of);
         Optional<String> displaces = body.oneOf("displaces", vocabulary.ingredients());
         Optional<RecordedNumber> displaced = numbers.number(body, RecordField.FEED_DISPLACED);
@@ -97,12 +107,39 @@ final class RecordsReading {
                 numbers.number(body, RecordField.FEED_LAND),
                 numbers.number(body, RecordField.FEED_ENERGY),
                 numbers.number(body, RecordField.FEED_WATER));
-        FeedUse feed = new FeedUse(ingredient, kilograms, moisture, burden, displaces, displaced, own);
+        FeedUse feed = new FeedUse(ingredient, kilograms, moisture, nitrogen, burden, displaces, displaced, own);
         if (!body.has("burden")) {
             SoldByProducts.of(library).obstacle(feed).ifPresent(why -> body.fault(why.field(), why.text(), BURDENS));
         }
         body.close();
         return feed;
+    }
+
+    /** An id of the library, or the name of what it does not know. */
+    private String ingredient(Input body) {
+        if (!body.has("name")) {
+            return body.needOneOf("ingredient", vocabulary.ingredients()).orElse("");
+        }
+        if (body.has("ingredient")) {
+            body.fault("name", "give ingredient, an id, or name, a residue that this library does not know; not both");
+            return "";
+        }
+        Optional<String> name = SpokenName.read(body, "name");
+        List<String> same = name.stream().flatMap(given -> same(given).stream()).toList();
+        if (!same.isEmpty()) {
+            body.unclear(
+                    "name",
+                    "\"" + name.orElseThrow() + "\" is in this library: give its id as ingredient, " + same.get(0),
+                    same);
+        }
+        return name.orElse("");
+    }
+
+    /** The ingredient that has this very name. */
+    private Optional<String> same(String name) {
+        return vocabulary.ingredients().contains(name)
+                ? Optional.of(name)
+                : Optional.ofNullable(vocabulary.ingredientNames().get(name.toLowerCase(Locale.ROOT)));
     }
 
     private EnergyUse energy(Input body) {

@@ -69,9 +69,9 @@ public final class SystemReading {
     private Optional<InsectFarm> insects(Input body) {
         String name = body.text("name").orElse("farm");
         RecordNumbers numbers = new RecordNumbers(body, name, drawnAs);
-        Optional<String> species = body.needOneOf("product", vocabulary.insects());
+        Optional<RearedInsect> reared = RearedInsect.read(library, body, numbers);
         Optional<String> form = body.oneOf("form", library.ids("forms"));
-        Optional<Harvest> harvest = harvest(body, numbers);
+        Optional<Harvest> harvest = HarvestReading.read(body, numbers);
         Optional<RecordedNumber> sold = numbers.number(body, RecordField.SOLD);
         if (form.filter(other -> !other.equals("fresh")).isPresent() && !body.has("sold_kg")) {
             body.fault(
@@ -94,16 +94,17 @@ public final class SystemReading {
                 .map(given -> processing(given, numbers))
                 .toList();
         Optional<Heating> heating = body.object("heating").map(given -> heating(given, numbers));
-        if (species.isPresent() && read.region().isPresent() == body.has("region")) {
-            heating.flatMap(room -> RoomHeat.obstacle(library, read.region(), species.get(), room))
+        if (reared.isPresent() && read.region().isPresent() == body.has("region")) {
+            heating.flatMap(room -> RoomHeat.obstacle(
+                            library, read.region(), reared.get().product(), room))
                     .ifPresent(body::fault);
         }
-        if (species.isEmpty() || harvest.isEmpty()) {
+        if (reared.isEmpty() || harvest.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new InsectFarm(
                 read,
-                java.util.Objects.requireNonNull(library.products().get(species.get())),
+                reared.get().product(),
                 form,
                 harvest.get(),
                 sold,
@@ -115,52 +116,8 @@ public final class SystemReading {
                 frass,
                 processing,
                 rule,
-                heating));
-    }
-
-    private static Optional<Harvest> harvest(Input body, RecordNumbers numbers) {
-        Optional<Input> given = body.object("harvest");
-        if (given.isEmpty()) {
-            if (!body.has("harvest")) {
-                body.fault(
-                        "harvest",
-                        "harvest is missing: give kg_per_year, or containers, kg_per_container and cycles_per_year, or larvae"
-                                + " and larvae_per_kg");
-            }
-            return Optional.empty();
-        }
-        Input harvest = given.get();
-        int before = body.faults().size();
-        boolean weighed = harvest.has("kg_per_year");
-        boolean contained = harvest.has("containers");
-        boolean counted = harvest.has("larvae");
-        if (List.of(weighed, contained, counted).stream().filter(way -> way).count() != 1) {
-            harvest.fault(
-                    "kg_per_year",
-                    "give the harvest in one way: kg_per_year, or containers with kg_per_container and cycles_per_year, or larvae"
-                            + " with larvae_per_kg");
-            return Optional.empty();
-        }
-        List<RecordedNumber> read = new ArrayList<>();
-        List<RecordField> fields = weighed
-                ? List.of(RecordField.HARVEST_KG)
-                : contained
-                        ? List.of(
-                                RecordField.HARVEST_CONTAINERS,
-                                RecordField.HARVEST_KG_PER_CONTAINER,
-                                RecordField.HARVEST_CYCLES)
-                        : List.of(RecordField.HARVEST_LARVAE, RecordField.HARVEST_LARVAE_PER_KG);
-        fields.forEach(field -> read.add(numbers.needNumber(harvest, field)));
-        harvest.close();
-        if (body.faults().size() != before) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                weighed
-                        ? new Harvest.Weighed(read.get(0))
-                        : contained
-                                ? new Harvest.ByContainer(read.get(0), read.get(1), read.get(2))
-                                : new Harvest.ByNumber(read.get(0), read.get(1)));
+                heating,
+                reared.get().composition()));
     }
 
     private static InsectFarm.Frass frass(Input body, RecordNumbers numbers) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
 import org.scalepan.ask.brief.Brief;
@@ -67,8 +68,9 @@ final class BriefDocument {
         verdict(document);
         document.heading("Figures")
                 .add(table())
-                .add(new Block.Picture(svg(), chart().words()))
-                .heading("Method")
+                .add(new Block.Picture(svg(), chart().words()));
+        list(document, "The reference farms", referenceFarms());
+        document.heading("Method")
                 .bullets(MethodStatement.of(brief))
                 .heading("To be disclosed beside a public comparison")
                 .add(disclosed());
@@ -89,6 +91,18 @@ final class BriefDocument {
         references(document);
         permalink.ifPresent(link -> document.heading("This page again").add(new Block.Code(link)));
         return document.titled(title());
+    }
+
+    /** What farm each modelled figure is of, and what it does not count. */
+    private List<String> referenceFarms() {
+        return brief.estimates().stream()
+                .distinct()
+                .filter(ModelledEstimate.class::isInstance)
+                .map(ModelledEstimate.class::cast)
+                .flatMap(estimate -> estimate.farm()
+                        .map(farm -> estimate.words() + ": " + farm.farm().sentence())
+                        .stream())
+                .toList();
     }
 
     private Block disclosed() {
@@ -125,7 +139,7 @@ final class BriefDocument {
     private String figure(Estimate standing) {
         return standing.summary()
                 .map(summary -> standing.bound().words() + sentences.footprint(summary))
-                .orElse("no evidence");
+                .orElse(standing instanceof ModelledEstimate ? "no modelled figure" : "no evidence");
     }
 
     private Block table() {

@@ -29,6 +29,11 @@ import org.scalepan.web.render.Json;
 final class FlatColumns {
     private static final Pattern COUNTED = Pattern.compile("([a-z_]+)\\.([1-9]\\d{0,2})\\.([a-z_]+)");
 
+    private static final FieldError TWICE =
+            FieldError.of("product", "give product, an id, or product.name and what goes with it, not both");
+
+    private static final String PRODUCT = RecordField.PRODUCT.path();
+
     private final List<RecordColumn> columns;
     private final char decimal;
 
@@ -126,6 +131,10 @@ final class FlatColumns {
                 continue;
             }
             RecordColumn column = columns.get(i);
+            if (isTwice(records, column)) {
+                // One of the columns says it for all of them.
+                return new FlatRow(records, List.of(TWICE), places);
+            }
             ObjectNode owner = owners.computeIfAbsent(column.owner(), name -> owner(records, column, places));
             if (!column.number()) {
                 owner.put(column.field(), cell);
@@ -134,6 +143,13 @@ final class FlatColumns {
             }
         }
         return new FlatRow(records, errors, places);
+    }
+
+    /** True where a column fills a field that another has filled as something else: an id, and the parts of an object. */
+    private static boolean isTwice(ObjectNode records, RecordColumn column) {
+        return column.name().equals(PRODUCT)
+                ? records.has(PRODUCT)
+                : column.group().equals(PRODUCT) && records.path(PRODUCT).isTextual();
     }
 
     /** Puts a number or a range into the records, or says what would be right. */

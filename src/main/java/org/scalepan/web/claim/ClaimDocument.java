@@ -42,9 +42,10 @@ final class ClaimDocument {
 
     private static Block grid(ClaimCheck check) {
         boolean none = check.question().claimed().times().isEmpty();
+        String behind = check.asked().isModelled() ? "evidence" : "studies";
         List<String> heads = none
-                ? List.of(check.side().words(), "warming set", "median (interval)", "verdict", "studies")
-                : List.of(check.side().words(), "warming set", "times less", "share of draws", "verdict", "studies");
+                ? List.of(check.side().words(), "warming set", "median (interval)", "verdict", behind)
+                : List.of(check.side().words(), "warming set", "times less", "share of draws", "verdict", behind);
         return new Block.TextTable(
                 heads, check.cells().stream().map(cell -> row(cell, none)).toList());
     }
@@ -67,8 +68,13 @@ final class ClaimDocument {
                     .orElse(""));
         }
         columns.add(cell.verdict().id().replace('-', ' '));
-        columns.add(cell.product().studies()
-                + cell.reference().map(side -> " / " + side.studies()).orElse(""));
+        columns.add(
+                cell.isModelled()
+                        ? "modelled"
+                        : cell.product().studies()
+                                + cell.reference()
+                                        .map(side -> " / " + side.studies())
+                                        .orElse(""));
         return columns;
     }
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.NoRatio;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
@@ -31,6 +32,7 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.render.PublishedEstimateView;
 
@@ -61,7 +63,9 @@ final class ClaimJson {
         checks.checks().forEach(check -> {
             ObjectNode one = check(check);
             unseen(check, question, path)
-                    .ifPresent(at -> one.set("known_instead", PublishedEstimateView.unseenFigure(at)));
+                    .map(PublishedEstimateView::unseenFigure)
+                    .or(() -> path.flatMap(at -> otherEvidence(check, question, at)))
+                    .ifPresent(known -> one.set("known_instead", known));
             each.add(one);
         });
         node.set(
@@ -90,6 +94,15 @@ final class ClaimJson {
                         .orElseGet(() -> PublishedEstimateView.unseen(library, side))
                         .stream())
                 .findFirst();
+    }
+
+    /** The same claim by the other kind of evidence, where only that has figures of both sides. */
+    private Optional<ObjectNode> otherEvidence(ClaimCheck check, Map<String, Object> question, String path) {
+        List<Side> sides = Stream.concat(
+                        Stream.of(check.side()), check.question().reference().stream())
+                .toList();
+        return ModelledEstimateView.known(
+                library, OtherEvidence.of(library, sides, check.question().basis()), path, question);
     }
 
     private ObjectNode check(ClaimCheck check) {

@@ -91,7 +91,12 @@ public final class CellRoutes {
         if (asked.stat.equals("unit")) {
             return text(sentences.unit());
         }
-        var summary = estimate.summary().orElseThrow(() -> noEvidence(List.of(estimate), PairedEvidence.NONE));
+        var summary = estimate.summary()
+                .orElseThrow(() -> noEvidence(
+                        List.of(estimate),
+                        PairedEvidence.NONE,
+                        new CellInstead(library, request)
+                                .ofValue(product.orElseThrow(), asked.basis, asked.sampling)));
         if (isNumber(asked.stat)) {
             refuseBound(estimate.bound(), asked, Print.footprint(summary.median()), List.of(estimate));
         }
@@ -134,9 +139,14 @@ public final class CellRoutes {
             return text(Integer.toString(
                     Math.min(item.estimate().studies(), comparison.reference().studies())));
         }
-        Ratio versus = item.versus().orElseThrow(() -> noEvidence(estimates, item.paired()));
+        Ratio versus = item.versus()
+                .orElseThrow(() -> noEvidence(
+                        estimates,
+                        item.paired(),
+                        new CellInstead(library, request)
+                                .ofRatio(product.orElseThrow(), reference.orElseThrow(), asked.basis, asked.sampling)));
         if (asked.stat.equals("share_of_draws") && versus.less().isEmpty()) {
-            throw noEvidence(estimates, PairedEvidence.NONE);
+            throw noEvidence(estimates, PairedEvidence.NONE, Optional.empty());
         }
         if (isNumber(asked.stat)) {
             refuseBound(versus.bound(), asked, Print.ratio(versus.timesLess().median()), estimates);
@@ -227,11 +237,13 @@ public final class CellRoutes {
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));
     }
 
-    private static ProblemException noEvidence(List<Estimate> estimates, PairedEvidence paired) {
+    private static ProblemException noEvidence(
+            List<Estimate> estimates, PairedEvidence paired, Optional<String> instead) {
         List<String> reasons = new ArrayList<>();
         if (estimates.size() == 2) {
             NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));
-            if (Ratio.bound(estimates.get(0), estimates.get(1)) != Bound.EXACT) {
+            if (estimates.stream().allMatch(one -> one.summary().isPresent())
+                    && Ratio.bound(estimates.get(0), estimates.get(1)) != Bound.EXACT) {
                 reasons.add("a side is a bound:" + clause(estimates));
             }
         }
@@ -241,6 +253,7 @@ public final class CellRoutes {
         paired.ratios()
                 .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
                         + Sentences.study(study) + ")"));
+        instead.ifPresent(reasons::add);
         return new ProblemException(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 

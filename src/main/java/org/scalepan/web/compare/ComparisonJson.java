@@ -10,6 +10,7 @@ import org.scalepan.ask.Estimate;
 import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Ratio;
@@ -58,11 +59,26 @@ final class ComparisonJson {
             ObjectNode node = PublishedEstimateView.json(
                     published, sentences, PublishedEstimateView.unseen(library, published, path, question));
             node.set("modelled", beside((ModelledEstimate) other, path, question));
+            knownInstead(node, estimate, path, question);
             return node;
         }
         ObjectNode node = ModelledEstimateView.json(library, (ModelledEstimate) estimate, sentences);
         node.set("published", ModelledEstimateView.published((PublishedEstimate) other, sentences));
+        knownInstead(node, estimate, path, question);
         return node;
+    }
+
+    /** Where nothing else is known already, the question that the other kind of evidence answers. */
+    private void knownInstead(ObjectNode node, Estimate estimate, String path, Map<String, Object> question) {
+        if (!node.has("known_instead")) {
+            ModelledEstimateView.known(
+                            library,
+                            OtherEvidence.of(
+                                    library, estimate, comparison.question().basis()),
+                            path,
+                            question)
+                    .ifPresent(known -> node.set("known_instead", known));
+        }
     }
 
     private ObjectNode beside(ModelledEstimate modelled, String path, Map<String, Object> question) {

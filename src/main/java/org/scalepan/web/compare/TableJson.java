@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
@@ -12,6 +13,7 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
 
 /** A table of estimates as JSON: an object for each row. */
@@ -21,19 +23,23 @@ final class TableJson {
     static ObjectNode tree(Library library, EstimateTable table, String path, Map<String, Object> question) {
         ObjectNode node = Envelope.open(library, path, question);
         ArrayNode rows = node.putArray("rows");
-        table.rows().forEach(row -> rows.add(row(row, table, unseen(library, row, path, question))));
+        table.rows().forEach(row -> rows.add(row(row, table, known(library, row, path, question))));
         Envelope.close(node, table.grounds(library));
         return node;
     }
 
-    private static Optional<String> unseen(
+    /** What is known where there is no figure: by numbers that nobody has seen, or by the other kind of evidence. */
+    private static Optional<ObjectNode> known(
             Library library, EstimateTable.QuotedRow row, String path, Map<String, Object> question) {
-        return row.estimate() instanceof PublishedEstimate published
+        Optional<String> unseen = row.estimate() instanceof PublishedEstimate published
                 ? PublishedEstimateView.unseen(library, published, path, question)
                 : Optional.empty();
+        return unseen.map(PublishedEstimateView::unseenFigure)
+                .or(() -> ModelledEstimateView.known(
+                        library, OtherEvidence.of(library, row.estimate(), row.basis()), path, question));
     }
 
-    private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table, Optional<String> unseen) {
+    private static ObjectNode row(EstimateTable.QuotedRow row, EstimateTable table, Optional<ObjectNode> known) {
         ObjectNode node = Json.object();
         node.put("product", row.estimate().product().id());
         node.put("form", row.estimate().form());
@@ -55,7 +61,7 @@ final class TableJson {
         }
         Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
-        unseen.ifPresent(question -> node.set("known_instead", PublishedEstimateView.unseenFigure(question)));
+        known.ifPresent(question -> node.set("known_instead", question));
         node.put("bound", row.estimate().bound().id());
         EstimateJson.intervalOf(node, row.estimate());
         node.set("sources", Json.texts(row.sourceIds()));

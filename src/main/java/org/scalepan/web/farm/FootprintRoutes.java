@@ -10,12 +10,18 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Sampling;
+import org.scalepan.ask.farm.FarmPlan;
 import org.scalepan.ask.farm.SystemAnswer;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
+import org.scalepan.factors.ReferenceFarm;
+import org.scalepan.input.Excerpt;
 import org.scalepan.input.Input;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.RecordField;
 import org.scalepan.production.Scope;
+import org.scalepan.production.practice.ModelledFarm;
+import org.scalepan.production.practice.ModelledFarms;
 import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
@@ -49,13 +55,23 @@ public final class FootprintRoutes {
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SystemReading systems = new SystemReading(library);
-        Optional<Inventory> system = body.object("system").flatMap(systems::read);
-        if (!body.has("system")) {
-            body.fault("system", "system is missing: the farm or herd to compute");
+        Optional<FarmPlan> plan = body.object("plan").flatMap(this::plan);
+        Optional<Inventory> system = body.has("plan")
+                ? plan.map(planned -> planned.farm().inventory())
+                : body.object("system").flatMap(systems::read);
+        if (body.has("system") == body.has("plan")) {
+            body.fault(
+                    "system",
+                    body.has("plan")
+                            ? "give either system, the records of a farm or herd, or plan, a reference farm and the harvest wished for"
+                            : "system is missing: the farm or herd to compute, or plan, a reference farm and the harvest wished for");
         }
         List<Inventory> others = new ArrayList<>();
         List<ProductForm> products = new ArrayList<>();
+        List<ModelledFarm> farms = new ArrayList<>();
         body.object("compare").ifPresent(compare -> {
+            compare.texts("reference_farms", Limits.SYSTEMS)
+                    .forEach(id -> farm(compare, "reference_farms", id).ifPresent(farms::add));
             compare.objects("systems", Limits.SYSTEMS)
                     .forEach(other -> systems.read(other).ifPresent(others::add));
             products.addAll(new ProductReading(library, compare).any("products", Limits.PRODUCTS));
@@ -67,21 +83,55 @@ public final class FootprintRoutes {
                 ComparisonBasisReading.ofRecords(library, body).inBody();
         List<ComparisonBasis> bases = bases(body, reading, indicators);
         Sampling sampling = reading.sampling();
-        reading.afford(sampling, 1 + others.size() + products.size());
+        reading.afford(sampling, 1 + others.size() + farms.size() + products.size());
         body.close();
         InputProblem.refuseIfWrong(body);
         SystemAnswer answer = SystemAnswer.of(
                 library,
-                new SystemAnswer.SystemQuestion(system.orElseThrow(), others, products, bases, credit, sampling));
+                new SystemAnswer.SystemQuestion(
+                        system.orElseThrow(), others, farms, products, bases, credit, sampling));
         Map<String, Object> question = new LinkedHashMap<>();
         question.put("indicators", indicators);
         question.put("products", products.stream().map(ProductForm::written).toList());
+        if (!farms.isEmpty()) {
+            question.put(
+                    "reference_farms",
+                    farms.stream().map(farm -> farm.farm().id()).toList());
+        }
+        plan.ifPresent(planned -> {
+            question.put("plan", planned.farm().farm().id());
+            question.put("harvest_kg", planned.harvest());
+        });
         question.put("credit", credit ? "yes" : "no");
         question.putAll(body.resolved());
         ObjectNode tree = new FootprintView(library, answer).tree(question);
+        plan.ifPresent(planned -> tree.set("plan", FarmPlanJson.of(planned)));
         return format == Format.XLSX
                 ? WorkbookView.of(tree, "scalepan-footprint.xlsx")
                 : Answer.of(Answer.JSON, Json.write(tree));
+    }
+
+    private Optional<FarmPlan> plan(Input given) {
+        Optional<ModelledFarm> farm = given.text("system").flatMap(id -> farm(given, "system", id));
+        if (!given.has("system")) {
+            given.fault("system", "system is missing: a reference farm; /v1/reference-farms lists them");
+        }
+        double harvest = given.needNumber("harvest_kg", RecordField.HARVEST_KG.least(), RecordField.HARVEST_KG.most());
+        given.close();
+        return farm.map(found -> FarmPlan.of(library, found, harvest));
+    }
+
+    private Optional<ModelledFarm> farm(Input given, String field, String id) {
+        Optional<ModelledFarm> farm = ModelledFarms.of(library).find(id);
+        if (farm.isEmpty()) {
+            List<String> known =
+                    library.referenceFarms().stream().map(ReferenceFarm::id).toList();
+            given.unclear(
+                    field,
+                    "unknown reference farm \"" + Excerpt.of(id) + "\"; /v1/reference-farms lists them",
+                    Nearest.to(id, known, 3));
+        }
+        return farm;
     }
 
     private static List<String> indicators(Input body) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
@@ -17,6 +18,7 @@ import org.scalepan.ask.farm.KeyFigures;
 import org.scalepan.ask.farm.SystemAnswer;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.literature.LandUseChange;
 import org.scalepan.production.Flow;
@@ -65,7 +67,11 @@ final class FootprintView {
     private static ObjectNode system(Inventory inventory) {
         ObjectNode node = Json.object();
         node.put("name", inventory.name());
-        node.put("product", inventory.output().product().id());
+        Product product = inventory.output().product();
+        node.put("product", product.id());
+        if (product.isOfRecords()) {
+            node.put("product_name", product.name());
+        }
         node.put("form", inventory.output().form());
         node.put("output", SevenDigits.rounded(inventory.output().amount()));
         node.put("output_unit", inventory.output().per().words() + " a year");
@@ -87,8 +93,14 @@ final class FootprintView {
         });
         ArrayNode others = node.putArray("compare");
         on.others().forEach(other -> {
-            ObjectNode one = beside("records", estimate(other.estimate(), sentences));
+            ObjectNode one =
+                    beside(other.farm().isPresent() ? "practice" : "records", estimate(other.estimate(), sentences));
             one.put("system", other.estimate().inventory().name());
+            other.farm().ifPresent(farm -> {
+                one.put("reference_farm", farm.farm().id());
+                one.put("sentence", farm.farm().sentence());
+                one.put("is", ModelledEstimate.WORDS);
+            });
             versus(one, other.versus(), other.withDisplacedUse());
             displaced(one, other.displacedUse(), sentences);
             others.add(one);

@@ -66,7 +66,7 @@ final class ModelledCalibrationView {
                 + " 90 % interval of the model in " + within
                 + ", and the median of the model in the 90 % interval of the next study in "
                 + reached + "; " + bounds
-                + " more are lower bounds. A model's interval holds what practice and factors leave open, not what"
+                + " more are lower bounds. The interval of a model holds what practice and factors leave open, not what"
                 + " studies differ by.";
     }
 

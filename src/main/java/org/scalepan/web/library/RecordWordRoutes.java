@@ -12,6 +12,7 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
 import org.scalepan.factors.table.TableSchema;
 import org.scalepan.input.Input;
+import org.scalepan.production.EnergyInventory;
 import org.scalepan.production.SoldByProducts;
 import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
@@ -25,7 +26,7 @@ import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
 /**
- * The words that a farm's records may use: feeds, fuels, transport and materials, each with its default library rows, and the terms of
+ * The words that a farm's records may use: regions, feeds, fuels, transport and materials, each with its default library rows, and the terms of
  * the livestock guidelines as records write them.
  */
 public final class RecordWordRoutes {
@@ -36,6 +37,10 @@ public final class RecordWordRoutes {
     public static final Map<String, Guideline> GUIDELINE = guideline();
 
     static final String STEPS = "/v1/processing-steps";
+    static final String REGIONS = "/v1/regions";
+
+    /** Whether a region has a grid factor of its own; the others take that of the nearest place that has. */
+    private static final String OWN_GRID = "own_grid";
 
     private static final String NEEDS_BURDEN = "needs_burden";
     private static final String DEFAULT_ROWS = "default_rows";
@@ -91,6 +96,7 @@ public final class RecordWordRoutes {
         List<Route> routes = new ArrayList<>();
         TABLES.forEach((path, table) -> routes.add(Route.of(path, parameters, request -> inputs(request, table))));
         routes.add(Route.of(STEPS, parameters, this::steps));
+        routes.add(Route.of(REGIONS, parameters, this::regions));
         GUIDELINE.forEach((path, part) -> routes.add(Route.of(path, parameters, request -> words(request, part))));
         return routes;
     }
@@ -111,6 +117,20 @@ public final class RecordWordRoutes {
                 item.put(NEEDS_BURDEN, SoldByProducts.of(library).includes(row.text("id")));
             }
             item.set(DEFAULT_ROWS, behind(BEHIND.getOrDefault(name, List.of()), row.text("id")));
+            items.add(item);
+        }
+        return answer(request, columns, items);
+    }
+
+    private Answer regions(Request request) {
+        Table table = library.table("regions");
+        List<String> columns = new ArrayList<>(
+                table.schema().fields().stream().map(TableSchema.Field::name).toList());
+        columns.add(OWN_GRID);
+        List<ObjectNode> items = new ArrayList<>();
+        for (Row row : table.rows()) {
+            ObjectNode item = RowView.json(table, row);
+            item.put(OWN_GRID, EnergyInventory.hasOwnGrid(library, row.text("id")));
             items.add(item);
         }
         return answer(request, columns, items);

@@ -46,7 +46,6 @@ public final class VocabularyRoutes {
         tables.put("/v1/units-of-measure", "units");
         tables.put("/v1/boundaries", "boundaries");
         tables.put("/v1/forms", "forms");
-        tables.put("/v1/regions", "regions");
         tables.put("/v1/grades", "grades");
         tables.put("/v1/spread-kinds", "spread_kinds");
         tables.put("/v1/allocations", "allocations");

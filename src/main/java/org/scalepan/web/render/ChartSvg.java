@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.brief.Brief;
 import org.scalepan.factors.Grade;
+import org.scalepan.footprint.Bound;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.IntervalOf;
@@ -73,10 +75,14 @@ public final class ChartSvg {
                         rows.stream()
                                 .map(row -> row.words() + " "
                                         + row.summary()
-                                                .map(sentences::footprint)
-                                                .orElse("no evidence"))
+                                                .map(figure -> row.bound().words() + sentences.footprint(figure))
+                                                .orElse(row instanceof ModelledEstimate ? "no modelled figure" : "no evidence"))
                                 .toList())
-                + ".";
+                + (hasModelled() ? "; " + ModelledEstimate.WORDS : "") + ".";
+    }
+
+    private boolean hasModelled() {
+        return rows.stream().anyMatch(ModelledEstimate.class::isInstance);
     }
 
     public String svg() {
@@ -129,11 +135,15 @@ public final class ChartSvg {
                     Anchor.START,
                     row.summary().isPresent()
                             ? "not above zero throughout: see the table"
-                            : "no evidence on this basis");
+                            : row instanceof ModelledEstimate ? "no modelled figure" : "no evidence on this basis");
             return;
         }
         Summary all = summary.get();
-        band(drawing, all, middle, SvgDrawing.BAND);
+        if (row instanceof ModelledEstimate) {
+            new HatchedBand(drawing, middle - 7, 14).draw(at(all.low()), at(all.high()), row.bound(), LABELS, WIDTH - RIGHT);
+        } else {
+            band(drawing, all, middle, SvgDrawing.BAND);
+        }
         inner(row).ifPresent(mean -> band(drawing, mean, middle, SvgDrawing.INNER_BAND));
         drawing.bar(at(all.median()) - 1.5, middle - 11, 3, 22, 0, SvgDrawing.INK);
         marks(row).filter(mark -> mark.value() > 0).forEach(mark -> mark(drawing, mark, at(mark.value()), middle));
@@ -168,6 +178,10 @@ public final class ChartSvg {
     }
 
     private void legend(SvgDrawing drawing, int height) {
+        if (hasModelled()) {
+            legendOfModelled(drawing, height);
+            return;
+        }
         int y = height - 58;
         double x = 6;
         for (Grade grade : Grade.values()) {
@@ -185,6 +199,29 @@ public final class ChartSvg {
         double after = key(drawing, 0, height - 36, SvgDrawing.BAND, interval + String.join("", speaks));
         if (rows.stream().anyMatch(row -> inner(row).isPresent())) {
             key(drawing, after, height - 36, SvgDrawing.INNER_BAND, "for " + IntervalOf.MEAN.words(""));
+        }
+        drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
+    }
+
+    private void legendOfModelled(SvgDrawing drawing, int height) {
+        int y = height - 58;
+        new HatchedBand(drawing, y - 11, 14).draw(0, 22, Bound.EXACT, 0, 22);
+        drawing.text(
+                28,
+                y,
+                SvgDrawing.QUIET,
+                Anchor.START,
+                ModelledEstimate.WORDS + ": "
+                        + Math.round(100 * brief.question().sampling().coverage()) + " % interval; stroke: median");
+        if (rows.stream().anyMatch(row -> row.bound() != Bound.EXACT)) {
+            int below = height - 36;
+            new HatchedBand(drawing, below - 11, 14).draw(0, 11, Bound.AT_LEAST, 0, 22);
+            drawing.text(
+                    28,
+                    below,
+                    SvgDrawing.QUIET,
+                    Anchor.START,
+                    "open end: something required is not counted, and the true figure lies on that side");
         }
         drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
     }

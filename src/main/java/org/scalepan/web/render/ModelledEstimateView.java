@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
@@ -81,10 +82,21 @@ public final class ModelledEstimateView {
         return node;
     }
 
+    /** That the other kind of evidence has a figure where the kind asked for has none, and the question that gives it. */
+    public static Optional<ObjectNode> known(
+            Library library, Optional<EvidenceKind> other, String path, Map<String, Object> question) {
+        return other.map(kind -> Json.object()
+                .put("code", kind.id() + "-figure")
+                .put("question", otherKind(library, path, question, kind)));
+    }
+
     /** Where the same question is asked of the other kind of evidence. */
     public static String otherKind(Library library, String path, Map<String, Object> question, EvidenceKind other) {
         Map<String, Object> changed = new LinkedHashMap<>(question);
         changed.put("evidence", other.id());
+        if (other == EvidenceKind.PUBLISHED) {
+            changed.remove("system");
+        }
         return Permalink.of(library, path, changed);
     }
 }

@@ -15,16 +15,19 @@ public final class Permalink {
     private Permalink() {}
 
     public static String of(Library library, String path, Map<String, Object> question) {
+        String link = unpinned(path, question);
+        return link + (question.isEmpty() ? '?' : '&') + "library=" + library.version().digest();
+    }
+
+    /** An address with parameters, on whatever library is served. */
+    public static String unpinned(String path, Map<String, Object> question) {
         StringBuilder link = new StringBuilder(path);
         char joint = '?';
         for (Map.Entry<String, Object> parameter : question.entrySet()) {
             link.append(joint).append(parameter.getKey()).append('=').append(value(parameter.getValue()));
             joint = '&';
         }
-        return link.append(joint)
-                .append("library=")
-                .append(library.version().digest())
-                .toString();
+        return link.toString();
     }
 
     private static String value(Object value) {

@@ -25,6 +25,7 @@ import org.scalepan.web.compare.ComparisonRoutes;
 import org.scalepan.web.compare.TableRoutes;
 import org.scalepan.web.farm.BreakEvenRoutes;
 import org.scalepan.web.farm.FootprintRoutes;
+import org.scalepan.web.farm.RecordingSheetRoutes;
 import org.scalepan.web.farm.SensitivityRoutes;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ConcurrencyLimiter;
@@ -111,6 +112,7 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new ReferenceFarmRoutes(library).routes());
         all.addAll(new RecordWordRoutes(library).routes());
         all.addAll(new FootprintRoutes(library).routes());
+        all.addAll(new RecordingSheetRoutes(library).routes());
         all.addAll(new BriefRoutes(library, java.time.Clock.systemUTC()).routes());
         all.addAll(new SubstitutionRoutes(library).routes());
         all.addAll(new BreakEvenRoutes(library).routes());

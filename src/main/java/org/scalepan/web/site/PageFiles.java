@@ -35,6 +35,7 @@ final class PageFiles {
             "guide.js",
             "i18n.js",
             "marks.js",
+            "modelled.js",
             "picture-file.js",
             "question.js",
             "scale.js",

@@ -149,6 +149,7 @@ class UncertainRecordsTest {
         return numbers().filter(place -> !place.path().startsWith("manure"));
     }
 
+    /** But for a heated room, whose heat is one span from the least to the most of its records. */
     @Test
     void the_farms_here_have_every_number_that_records_can_have() {
         List<String> tried = numbers()
@@ -160,7 +161,7 @@ class UncertainRecordsTest {
                 Stream.of(RecordField.values())
                         .filter(field -> field.kind() == FieldKind.NUMBER)
                         .map(RecordField::path)
-                        .filter(path -> !tried.contains(path))
+                        .filter(path -> !path.startsWith("heating.") && !tried.contains(path))
                         .toList());
     }
 

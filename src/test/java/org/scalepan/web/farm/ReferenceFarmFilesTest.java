@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.JsonAt;
@@ -52,7 +53,8 @@ class ReferenceFarmFilesTest {
 
     @ParameterizedTest
     @MethodSource("farms")
-    void each_gives_a_figure_or_a_bound_that_its_sentence_tells(String id) throws JsonProcessingException {
+    void each_gives_a_figure_or_a_bound_that_its_sentence_tells(String id, TestReporter reporter)
+            throws JsonProcessingException {
         ReferenceFarm farm = farm(id);
         String per = Set.of("egg", "milk").contains(farm.product()) ? "kg-product" : "kg-live";
 
@@ -78,7 +80,7 @@ class ReferenceFarmFilesTest {
                     .append(JsonAt.text(footprint, "/bound"))
                     .append(missing);
         }
-        System.out.println(printed);
+        reporter.publishEntry("figures", printed.toString());
     }
 
     /** What goes out must have come in: a typical farm that breaks physics would be a mistake of the file. */
@@ -121,8 +123,8 @@ class ReferenceFarmFilesTest {
     /** The middle of a range: the most likely value, else the geometric mean, or the mean where the range begins at 0. */
     private static JsonNode central(JsonNode node) {
         if (node.isArray() && !node.isEmpty() && node.get(0).isNumber()) {
-            double low = node.get(0).doubleValue();
-            double high = node.get(1).doubleValue();
+            double low = JsonAt.number(node, "/0");
+            double high = JsonAt.number(node, "/1");
             return JsonNodeFactory.instance.numberNode(
                     node.size() == 3 ? high : low > 0 ? Math.sqrt(low * high) : (low + high) / 2);
         }
