@@ -27,7 +27,7 @@ public final class RecordsSent {
               "processing": [{"step": "drying", "water_kg": 600, "carrier": "grid-electricity", "kwh_per_kg": 1.5}],
               "heating": {"room_m2": 40, "temperature_c": 27, "insulation": "lightly-insulated", "carrier": "natural-gas"},
               "grid_ghg_per_kwh": 0.4},
-             "compare": {"products": ["beef", "mealworm"], "systems": [{"kind": "herd", "name": "invented hens",
+             "compare": {"reference_farms": ["broilers-temperate"], "products": ["beef", "mealworm"], "systems": [{"kind": "herd", "name": "invented hens",
                 "animals": "layers", "heads": 10, "breeding_stock": "included", "yield": {"eggs_kg": 40}}]},
              "indicators": ["ghg", "water"], "credit": "yes", "per": "kg-protein", "boundary": "processing-gate",
              "luc": "include", "gwp": "ar5-100", "region": "western-europe", "grade": "secondary", "protein": "corrected", "quality": "uncapped",
@@ -83,9 +83,23 @@ public final class RecordsSent {
 
     private RecordsSent() {}
 
+    /** A harvest that is only wished for. */
+    public static final String PLAN = """
+            {"plan": {"system": "house-cricket-ambient-tropical", "harvest_kg": 250}, "indicators": ["ghg"]}
+            """;
+
     public static List<ObjectNode> all() {
         List<ObjectNode> read = new ArrayList<>();
-        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, OWN_SPECIES_FARM, PLANNED_FARM, FARM_BY_MASS, FULL_HERD, FLOCK)) {
+        for (String text : List.of(
+                FULL_FARM,
+                COUNTED_FARM,
+                WEIGHED_FARM,
+                OWN_SPECIES_FARM,
+                PLANNED_FARM,
+                FARM_BY_MASS,
+                FULL_HERD,
+                FLOCK,
+                PLAN)) {
             read.add(read(text));
         }
         return read;

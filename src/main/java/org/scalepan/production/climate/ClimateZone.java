@@ -3,6 +3,8 @@ package org.scalepan.production.climate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 
@@ -32,8 +34,19 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
      * @param edition 2006 or 2019, of which the tables are
      */
     public static ClimateZone of(Library library, ClimateNormals normals, String edition) {
-        return edition.equals("2006") ? column(library, normals) : new Classification(library, normals).zone();
+        return library.view(KnownZones.class, unused -> new KnownZones(new ConcurrentHashMap<>()))
+                .zones()
+                .computeIfAbsent(
+                        new PlaceInEdition(normals.row(), edition),
+                        place -> edition.equals("2006")
+                                ? column(library, normals)
+                                : new Classification(library, normals).zone());
     }
+
+    private record PlaceInEdition(String row, String edition) {}
+
+    /** Rows of a bulk run ask for the same few countries again and again. */
+    private record KnownZones(Map<PlaceInEdition, ClimateZone> zones) {}
 
     private static ClimateZone column(Library library, ClimateNormals normals) {
         long degrees = Math.round(normals.mean());

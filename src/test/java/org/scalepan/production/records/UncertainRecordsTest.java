@@ -178,7 +178,7 @@ class UncertainRecordsTest {
                 Stream.of(RecordField.values())
                         .filter(field -> field.kind() == FieldKind.NUMBER)
                         .map(RecordField::path)
-                        .filter(path -> !tried.contains(path))
+                        .filter(path -> !path.startsWith("heating.") && !tried.contains(path))
                         .toList());
     }
 

@@ -139,11 +139,18 @@ class ReferenceFarmRoutesTest {
 
     @Test
     void the_table_of_modelled_against_published_is_served_in_four_formats() {
-        JsonPath answer = RunningScalepan.given().get("/v1/calibration/modelled").jsonPath();
+        JsonPath answer =
+                RunningScalepan.given().get("/v1/calibration/modelled").jsonPath();
         int pairs = answer.getList("items").size();
-        String csv = RunningScalepan.given().get("/v1/calibration/modelled?format=csv").asString();
-        String svg = RunningScalepan.given().get("/v1/calibration/modelled?format=svg").asString();
-        String markdown = RunningScalepan.given().get("/v1/calibration/modelled?format=md").asString();
+        String csv = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=csv")
+                .asString();
+        String svg = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=svg")
+                .asString();
+        String markdown = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=md")
+                .asString();
 
         assertEquals(pairs + 1, csv.strip().split("\n").length);
         assertEquals(pairs, svg.split("<circle", -1).length - 1);
@@ -155,7 +162,7 @@ class ReferenceFarmRoutesTest {
     @Test
     void a_recording_sheet_has_what_is_to_be_expected_and_blank_lines() {
         String sheet = RunningScalepan.given()
-                .get("/v1/reference-farms/house-cricket-ambient-tropical/recording-sheet?harvest_kg=300&format=html")
+                .get("/v1/recording-sheets/house-cricket-ambient-tropical?harvest_kg=300&format=html")
                 .asString();
 
         assertTrue(sheet.contains("modelled from published practice, not a study"), sheet);
