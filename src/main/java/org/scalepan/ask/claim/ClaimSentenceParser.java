@@ -19,6 +19,7 @@ import org.scalepan.factors.Product;
  */
 public final class ClaimSentenceParser {
     private final Library library;
+    private final String text;
     private final Lexicon lexicon;
     private final List<String> words;
     private final boolean[] taken;
@@ -31,6 +32,7 @@ public final class ClaimSentenceParser {
 
     private ClaimSentenceParser(Library library, String text) {
         this.library = library;
+        this.text = text;
         this.lexicon = new Lexicon(library);
         this.words = Lexicon.words(text);
         this.taken = new boolean[words.size()];
@@ -38,7 +40,8 @@ public final class ClaimSentenceParser {
 
     /** Reads a sentence with the names that a library knows. */
     public static ParsedClaim parse(Library library, String text) {
-        return new ClaimSentenceParser(library, text).parse();
+        return ContentSentenceParser.parse(library, text)
+                .orElseGet(() -> new ClaimSentenceParser(library, text).parse());
     }
 
     private ParsedClaim parse() {
@@ -51,7 +54,11 @@ public final class ClaimSentenceParser {
         if (faults.isEmpty()) {
             indicator(indicators);
         }
-        return new ParsedClaim(fields, parts, faults);
+        return new ParsedClaim(
+                fields,
+                parts,
+                faults,
+                new RefusedSentence(library, text, sides).suggestions());
     }
 
     private void bases() {
@@ -140,6 +147,7 @@ public final class ClaimSentenceParser {
         List<String> strange = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
             if (!free(i)) {
+                notUnderstood(strange);
                 continue;
             }
             String word = words.get(i);
@@ -152,11 +160,19 @@ public final class ClaimSentenceParser {
                 faults.add(new ParsedClaim.NotUnderstood("\"" + word + "\": " + why, List.of()));
             } else if (!Lexicon.FILLERS.contains(word)) {
                 strange.add(word);
+                continue;
             }
+            notUnderstood(strange);
         }
+        notUnderstood(strange);
+    }
+
+    /** Reports words in a row that were not understood, with the nearest that would be. */
+    private void notUnderstood(List<String> strange) {
         if (!strange.isEmpty()) {
-            faults.add(
-                    new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", List.of()));
+            faults.add(new ParsedClaim.NotUnderstood(
+                    "not understood: \"" + String.join(" ", strange) + "\"", lexicon.near(strange)));
+            strange.clear();
         }
     }
 

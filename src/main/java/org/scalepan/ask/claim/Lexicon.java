@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Nearest;
 import org.scalepan.factors.Product;
 
 /** The words of a claim sentence and what each stands for: products and their other names come from the library. */
@@ -90,6 +91,10 @@ final class Lexicon {
             "calcium", "nutrients are no part of a claim check",
             "healthier", "health is no part of a claim check");
 
+    private static final int MOST_NEAR = 3;
+    /** Shorter words are near too much. */
+    private static final int LEAST_TO_COMPARE = 4;
+
     private final Map<String, String> products = new LinkedHashMap<>();
 
     Lexicon(Library library) {
@@ -122,6 +127,20 @@ final class Lexicon {
     /** What a phrase of plain words stands for: a product id or {@code insects}. */
     Map<String, String> products() {
         return products;
+    }
+
+    /** The words nearest to some that were not understood, best first. */
+    List<String> near(List<String> strange) {
+        Map<String, String> known = new LinkedHashMap<>();
+        products.keySet().forEach(phrase -> known.put(phrase.replace(' ', '-'), phrase));
+        INDICATORS.keySet().forEach(phrase -> known.put(phrase.replace(' ', '-'), phrase));
+        return Stream.concat(Stream.of(String.join(" ", strange)), strange.stream())
+                .filter(typed -> typed.length() >= LEAST_TO_COMPARE)
+                .flatMap(typed -> Nearest.to(typed, known.keySet(), MOST_NEAR).stream())
+                .map(phrase -> known.getOrDefault(phrase, phrase))
+                .distinct()
+                .limit(MOST_NEAR)
+                .toList();
     }
 
     /** A text as plain words: lower case, no signs but the point inside a number. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scalepan.input.Suggestion;
 
 /**
  * What was understood of a sentence that claims something, by {@link ClaimSentenceParser}.
@@ -12,12 +13,18 @@ import java.util.Map;
  *     {@code times_less}, {@code percent_less}, {@code none}, {@code per}, {@code boundary}
  * @param parts which words were read as what
  * @param faults what was not understood, in sentences; then the fields must not be used
+ * @param suggestions what to ask instead where it is refused, the nearest first; at least one
  */
-public record ParsedClaim(Map<String, String> fields, List<Understood> parts, List<NotUnderstood> faults) {
+public record ParsedClaim(
+        Map<String, String> fields,
+        List<Understood> parts,
+        List<NotUnderstood> faults,
+        List<Suggestion> suggestions) {
     public ParsedClaim {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
         parts = List.copyOf(parts);
         faults = List.copyOf(faults);
+        suggestions = List.copyOf(suggestions);
     }
 
     /** Some words and what they were read as, such as {@code times_less=100}. */

@@ -23,6 +23,7 @@ import org.scalepan.ask.claim.GridCell;
 import org.scalepan.ask.claim.Instead;
 import org.scalepan.ask.claim.PairedFinding;
 import org.scalepan.ask.claim.ParsedClaim;
+import org.scalepan.factors.Claim;
 import org.scalepan.factors.ClaimBasis;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
@@ -53,12 +54,7 @@ final class ClaimJson {
         node.set("question", Json.map(question));
         node.set("library", Envelope.library(library));
         path.ifPresent(at -> node.put("permalink", Permalink.of(library, at, question)));
-        sentence.ifPresent(read -> {
-            ArrayNode understood = node.putArray("understood");
-            read.parts()
-                    .forEach(part ->
-                            understood.addObject().put("words", part.words()).put("read_as", part.readAs()));
-        });
+        sentence.ifPresent(read -> understood(node, read));
         node.put("claim", checks.claim());
         node.put("verdict", checks.overall().id());
         node.put("reason", checks.reason());
@@ -78,6 +74,14 @@ final class ClaimJson {
         Provenance provenance = checks.grounds();
         Envelope.close(node, checks.warnings(), library, provenance.products(), checks.references());
         return node;
+    }
+
+    /** Which words of a sentence were read as what. */
+    static void understood(ObjectNode node, ParsedClaim read) {
+        ArrayNode understood = node.putArray("understood");
+        read.parts()
+                .forEach(part ->
+                        understood.addObject().put("words", part.words()).put("read_as", part.readAs()));
     }
 
     /** Where a claim that cannot be checked is checked with numbers that nobody has seen; of posted records, where their figure is. */
@@ -240,19 +244,30 @@ final class ClaimJson {
     }
 
     private static ObjectNode circulating(Circulating one) {
+        ObjectNode node = circulating(one.claim());
+        one.onThisBasis().ifPresent(verdict -> {
+            node.remove(List.of("sources", "check"));
+            node.put("on_basis_asked", verdict.id());
+            node.set("sources", Json.texts(one.claim().sources()));
+            node.put("check", one.claim().check().id());
+        });
+        return node;
+    }
+
+    /** A claim in circulation, whatever was asked. */
+    static ObjectNode circulating(Claim claim) {
         ObjectNode node = Json.object();
-        node.put("id", one.claim().id());
-        node.put("claim", one.claim().claim());
-        Json.put(node, "stated_ratio", one.claim().statedRatio());
-        Json.put(node, "basis", one.claim().basis());
-        Json.put(node, "boundary", one.claim().boundary());
-        node.put("verdict", one.claim().verdict());
-        node.put("verdict_text", one.claim().verdictText());
-        node.set("holds_on", bases(one.claim().holdsOn()));
-        node.set("fails_on", bases(one.claim().failsOn()));
-        one.onThisBasis().ifPresent(verdict -> node.put("on_basis_asked", verdict.id()));
-        node.set("sources", Json.texts(one.claim().sources()));
-        node.put("check", one.claim().check().id());
+        node.put("id", claim.id());
+        node.put("claim", claim.claim());
+        Json.put(node, "stated_ratio", claim.statedRatio());
+        Json.put(node, "basis", claim.basis());
+        Json.put(node, "boundary", claim.boundary());
+        node.put("verdict", claim.verdict());
+        node.put("verdict_text", claim.verdictText());
+        node.set("holds_on", bases(claim.holdsOn()));
+        node.set("fails_on", bases(claim.failsOn()));
+        node.set("sources", Json.texts(claim.sources()));
+        node.put("check", claim.check().id());
         return node;
     }
 

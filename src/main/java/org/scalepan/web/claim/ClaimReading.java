@@ -51,7 +51,9 @@ final class ClaimReading {
             return Optional.empty();
         }
         ParsedClaim read = ClaimSentenceParser.parse(library, text.get());
-        KINDS.stream()
+        Stream.concat(
+                        KINDS.stream(),
+                        parameters.isQuery() ? Stream.of("times_more", ContentClaimReading.CONTENT) : Stream.empty())
                 .filter(name -> parameters.raw(name).isPresent())
                 .forEach(name -> parameters.fault(name, "the claim stands in text already; leave " + name + " out"));
         read.faults().forEach(fault -> parameters.unclear(TEXT, fault.message(), fault.didYouMean()));

@@ -10,6 +10,8 @@ import org.scalepan.ask.claim.ClaimChecks;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
+import org.scalepan.ask.contents.ContentChecks;
+import org.scalepan.ask.contents.ContentQuestion;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
@@ -34,8 +36,9 @@ public final class ClaimRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters = ComparisonBasisReading.with(
-                "product", "reference", "text", "indicator", "times_less", "percent_less", "none", "format");
+        List<String> parameters = new ArrayList<>(ComparisonBasisReading.with(
+                "product", "reference", "text", "indicator", "times_less", "percent_less", "none", "format"));
+        parameters.addAll(ContentClaimReading.PARAMETERS);
         return List.of(
                 Route.of("/v1/claim", parameters, this::published).computing(),
                 Route.post("/v1/claim", List.of("format"), this::recorded).computing());
@@ -48,15 +51,40 @@ public final class ClaimRoutes {
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
         // confuse.
-        InputProblem.refuseIfWrong(parameters);
+        InputProblem.refuseIfWrong(
+                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
+        if (parameters.raw(ContentClaimReading.CONTENT).isPresent()) {
+            return contents(request, format, sentence, reading.subject());
+        }
+        ContentClaimReading.PARAMETERS.stream()
+                .filter(name -> parameters.raw(name).isPresent())
+                .forEach(name -> parameters.fault(name, name + " belongs to claims of contents; say which with content"));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
-        InputProblem.refuseIfWrong(parameters);
+        InputProblem.refuseIfWrong(
+                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
                 ? MarkdownRenderer.answer(new ClaimDocument(checks)
                         .document(Optional.of(Permalink.of(library, request.path(), resolved))))
                 : json(checks, sentence, resolved, Optional.of(request.path()));
+    }
+
+    /** What foods contain is no footprint: it is checked by the range of published samples. */
+    private Answer contents(
+            Request request, Format format, Optional<ParsedClaim> sentence, Optional<Subject> subject) {
+        Input parameters = request.parameters();
+        Optional<ContentQuestion> question = new ContentClaimReading(library, parameters).question(subject);
+        InputProblem.refuseIfWrong(
+                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
+        ContentChecks checks = ContentChecks.of(library, question.orElseThrow());
+        Map<String, Object> resolved = parameters.resolved();
+        return format == Format.MARKDOWN
+                ? MarkdownRenderer.answer(new ContentClaimDocument(checks)
+                        .document(Permalink.of(library, request.path(), resolved)))
+                : Answer.of(
+                        Answer.JSON,
+                        Json.write(new ContentClaimJson(library, checks, sentence).tree(resolved, request.path())));
     }
 
     private Answer recorded(Request request) {
@@ -78,6 +106,12 @@ public final class ClaimRoutes {
             own.add(ClaimReading.REFERENCE);
         }
         Optional<ParsedClaim> sentence = reading.sentence(text, own);
+        if (sentence.filter(read -> read.faults().isEmpty() && read.fields().containsKey(ContentClaimReading.CONTENT))
+                .isPresent()) {
+            body.fault(
+                    ClaimReading.TEXT,
+                    "records say nothing of what a food contains; ask GET /v1/claim with the same text and a product");
+        }
         Optional<Subject> subject = Optional.empty();
         Optional<Side> reference = Optional.empty();
         boolean unread = sentence.filter(read -> !read.faults().isEmpty()).isPresent();
@@ -92,7 +126,8 @@ public final class ClaimRoutes {
         }
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         body.close();
-        InputProblem.refuseIfWrong(body);
+        InputProblem.refuseIfWrong(
+                body, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());

@@ -3,6 +3,7 @@ package org.scalepan.web.http;
 import java.util.List;
 import org.scalepan.input.FieldError;
 import org.scalepan.input.Input;
+import org.scalepan.input.Suggestion;
 
 /** Turns what is wrong with a question into the problem of its answer. */
 public final class InputProblem {
@@ -14,10 +15,20 @@ public final class InputProblem {
      * @throws ProblemException with every error
      */
     public static void refuseIfWrong(Input input) {
+        refuseIfWrong(input, List.of());
+    }
+
+    /**
+     * The same, saying what to ask instead.
+     *
+     * @throws ProblemException with every error
+     */
+    public static void refuseIfWrong(Input input, List<Suggestion> instead) {
         if (!input.faults().isEmpty()) {
             // A comparison basis read once for each indicator finds the same error each time.
             List<FieldError> once = input.faults().stream().distinct().toList();
-            throw new ProblemException(input.isQuery() ? Problem.badQuery(once) : Problem.badBody(once));
+            Problem problem = input.isQuery() ? Problem.badQuery(once) : Problem.badBody(once);
+            throw new ProblemException(problem.suggesting(instead));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.scalepan.input.Excerpt;
 import org.scalepan.input.FieldError;
+import org.scalepan.input.Suggestion;
 
 /**
  * A problem detail (RFC 9457).
@@ -13,8 +14,15 @@ import org.scalepan.input.FieldError;
  * @param type relative reference of the problem type
  * @param detail what is wrong with this request, in a sentence
  * @param errors the errors of single fields
+ * @param suggestions what to ask instead, the nearest first
  */
-public record Problem(int status, String type, String title, String detail, List<FieldError> errors) {
+public record Problem(
+        int status,
+        String type,
+        String title,
+        String detail,
+        List<FieldError> errors,
+        List<Suggestion> suggestions) {
     /** A cell shows a closed list only when it is short. */
     private static final int MOST_IN_A_CELL = 20;
     /** A longer list of errors is no help. */
@@ -29,6 +37,16 @@ public record Problem(int status, String type, String title, String detail, List
 
     public Problem {
         errors = first(errors);
+        suggestions = List.copyOf(suggestions);
+    }
+
+    public Problem(int status, String type, String title, String detail, List<FieldError> errors) {
+        this(status, type, title, detail, errors, List.of());
+    }
+
+    /** The same, with what to ask instead. */
+    public Problem suggesting(List<Suggestion> instead) {
+        return new Problem(status, type, title, detail, errors, instead);
     }
 
     private static List<FieldError> first(List<FieldError> errors) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.scalepan.input.FieldError;
+import org.scalepan.input.Suggestion;
 import org.scalepan.web.http.Problem;
 
 /** Renders a problem as {@code application/problem+json} (RFC 9457). */
@@ -21,7 +22,25 @@ public final class ProblemView {
         if (!problem.errors().isEmpty()) {
             node.set("errors", errors(problem.errors()));
         }
+        if (!problem.suggestions().isEmpty()) {
+            node.set("suggestions", suggestions(problem.suggestions()));
+        }
         return Json.write(node);
+    }
+
+    /** Questions to ask instead. */
+    public static ArrayNode suggestions(List<Suggestion> suggestions) {
+        ArrayNode array = Json.array();
+        for (Suggestion suggestion : suggestions) {
+            ObjectNode one = array.addObject();
+            one.put("kind", suggestion.kind().id());
+            one.put("text", suggestion.text());
+            one.put("question", suggestion.question());
+            suggestion.posting().ifPresent(posting -> one.putObject("post")
+                    .put("route", posting.route())
+                    .put("body", posting.body()));
+        }
+        return array;
     }
 
     public static ArrayNode errors(List<FieldError> errors) {
