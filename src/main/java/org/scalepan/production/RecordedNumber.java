@@ -74,7 +74,10 @@ public record RecordedNumber(double central, Optional<Factor> factor) {
      * @param mode from low to high
      */
     public static RecordedNumber around(String key, double low, double mode, double high) {
-        double variance = (low * low + mode * mode + high * high - low * mode - low * high - mode * high) / 18;
+        // By differences, because squares of large numbers in a narrow range cancel to less than nothing.
+        double width = high - low;
+        double below = mode - low;
+        double variance = (width * width - width * below + below * below) / 18;
         return uncertain(key, new Triangular(low, mode, high), Math.sqrt(variance), false);
     }
 

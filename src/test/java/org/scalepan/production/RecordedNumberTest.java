@@ -80,6 +80,17 @@ class RecordedNumberTest {
                 1e-12);
     }
 
+    /** Triangular from 0 to b with the mode at an end: the standard deviation is b/√18, however large the numbers are beside it. */
+    @Test
+    void a_narrow_range_of_large_numbers_has_a_spread_too() {
+        RecordedNumber number = RecordedNumber.around(KEY, 900_000, 900_000, 900_000.01);
+
+        assertEquals(
+                0.01 / Math.sqrt(18) / 900_000,
+                number.factor().orElseThrow().lnSd(),
+                1e-12);
+    }
+
     @ParameterizedTest
     @CsvSource({"hill farm, feed.0.kg", "north/south farm, water_m3", "records/of others, harvest.kg_per_year"})
     void a_key_names_the_system_and_the_path(String system, String path) {

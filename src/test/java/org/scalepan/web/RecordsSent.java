@@ -41,6 +41,26 @@ public final class RecordsSent {
             {"system": {"kind": "insects", "product": "house-cricket", "harvest": {"kg_per_year": 100}},
              "indicators": ["ghg", "land", "feed", "feed-dry-matter", "energy", "water"], "draws": 1000}
             """;
+    private static final String OWN_SPECIES_FARM = """
+            {"system": {"kind": "insects", "name": "invented tubs", "region": "portugal",
+              "product": {"name": "rhinoceros beetle", "group": "insect", "dry_matter": 0.35, "protein": 0.18,
+                "nitrogen": 0.03, "fat": 0.1},
+              "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "batches_lost": 0.1,
+                "grams_per_larva": 20, "cycles_per_year": 2},
+              "feed": [{"name": "leaf compost", "kg": 1500, "moisture": 0.6, "nitrogen": 0.015, "burden": "burden-free"}],
+              "energy": []}, "draws": 1000}
+            """;
+    private static final String PLANNED_FARM = """
+            {"system": {"kind": "insects", "product": "sun-beetle",
+              "composition": {"dry_matter": 0.3, "protein": 0.18, "nitrogen": 0.029, "fat": 0.05},
+              "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "larvae_per_kg": 300,
+                "cycles_per_year": 3},
+              "feed": [{"ingredient": "carrot", "kg": 300}]}, "indicators": ["ghg"], "draws": 1000}
+            """;
+    private static final String FARM_BY_MASS = """
+            {"system": {"kind": "insects", "product": "mealworm", "harvest": {"larvae": 900000, "grams_per_larva": 0.12},
+              "feed": [{"ingredient": "wheat-bran", "kg": 300, "burden": "mass"}]}, "indicators": ["ghg"], "draws": 1000}
+            """;
     private static final String FULL_HERD = """
             {"system": {"kind": "herd", "name": "invented cows", "animals": "dairy-cattle", "ipcc_edition": "2019",
               "ipcc_region": "africa", "productivity": "low", "climate": "tropical-wet", "heads": 12, "breeding_stock": "included",
@@ -71,7 +91,7 @@ public final class RecordsSent {
 
     public static List<ObjectNode> all() {
         List<ObjectNode> read = new ArrayList<>();
-        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, FULL_HERD, FLOCK, PLAN)) {
+        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, OWN_SPECIES_FARM, PLANNED_FARM, FARM_BY_MASS, FULL_HERD, FLOCK, PLAN)) {
             read.add(read(text));
         }
         return read;

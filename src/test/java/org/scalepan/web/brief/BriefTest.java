@@ -78,6 +78,56 @@ class BriefTest {
         assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
     }
 
+    private static final String MODELLED =
+            "/v1/brief?products=mealworm,chicken,silkworm-pupae&against=beef&evidence=modelled&accessed=2026-11-02&draws=2000";
+
+    @Test
+    void a_brief_of_reference_farms_says_what_they_are_and_do_not_count() {
+        String page = text(MODELLED);
+
+        assertTrue(page.contains("## The reference farms"), page);
+        assertTrue(page.contains("- chicken: Broilers in a heated house"), page);
+        assertTrue(page.contains("Not counted: heating and all other energy"), page);
+        assertTrue(page.contains("Every figure is modelled from published practice, not a study"), page);
+        assertTrue(page.contains("| silkworm pupa | no modelled figure |"), page);
+        assertTrue(page.contains("| beef | at least "), page);
+        String method = page.substring(page.indexOf("## Method"), page.indexOf("## To be disclosed"));
+        assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
+        String said = page.substring(0, page.indexOf("## Warnings"));
+        assertFalse(said.contains("studies of") || said.contains("0 studies") || said.contains("is thin"), said);
+    }
+
+    /** The publications behind the inputs of practice, not those of results. */
+    @Test
+    void the_references_of_reference_farms_are_those_of_their_practice() {
+        String published = text(MODELLED.replace("&evidence=modelled", ""));
+        String references = text(MODELLED);
+        references = references.substring(references.indexOf("## References"));
+
+        assertTrue(references.contains("Scalepan, library"), references);
+        for (String row : List.of("mealworm-heated-small-temperate", "broilers-temperate")) {
+            for (com.fasterxml.jackson.databind.JsonNode reference :
+                    Reply.to("/v1/reference-farms/" + row).json().path("references")) {
+                String title = JsonAt.text(reference, "/text");
+                assertTrue(references.contains(title.substring(0, 20)), title + " of " + row);
+            }
+        }
+        assertFalse(published.contains("## The reference farms"));
+    }
+
+    @Test
+    void the_picture_of_reference_farms_is_hatched_and_says_modelled() throws Exception {
+        String drawn = text(MODELLED + "&format=svg");
+
+        assertTrue(drawn.contains("modelled from published practice, not a study: 90 % interval"), drawn);
+        assertTrue(drawn.contains("open end: something required is not counted"), drawn);
+        assertTrue(
+                xml(drawn).getDocumentElement().getAttribute("aria-label").contains("not a study"),
+                "the text alternative says it");
+        assertFalse(drawn.contains("fulltext"), "no marks of studies");
+        assertTrue(drawn.split("<line").length > 40, "hatched");
+    }
+
     /** What ISO 14044, 14067 and 14021 require with a public comparison. */
     @Test
     void all_required_disclosures_are_present() {

@@ -169,6 +169,96 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
+    void every_product_with_a_reference_farm_shows_its_figure_hatched_beside_the_studies() {
+        openFirst("/");
+        var answer = Reply.to("/v1/comparison?products=mealworm,house-cricket,chicken,pork,tofu&against=beef" + BASIS)
+                .json();
+        long modelled = java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(answer.path("reference")),
+                        java.util.stream.StreamSupport.stream(answer.path("items").spliterator(), false))
+                .filter(side -> side.path("modelled").has("footprint"))
+                .count();
+
+        assertEquals(5, modelled);
+        assertEquals(modelled, browser.all("#chart g.modelled").size());
+        browser.all("#chart g.modelled")
+                .forEach(drawn -> assertTrue(
+                        drawn.getAttribute("aria-label").contains("modelled from published practice, not a study"),
+                        drawn.getAttribute("aria-label")));
+        assertTrue(browser.text("#chart").contains("Hatched: modelled from published practice, not a study"));
+        assertTrue(browser.text("#products-table").contains("Modelled from published practice, not a study"));
+        assertTrue(
+                browser.text("#products-table").contains(Print.footprint(answer.at("/items/1/modelled/footprint/median")
+                        .doubleValue())),
+                "house cricket has no study at this gate, and its modelled figure is in the table");
+    }
+
+    @Test
+    void the_choice_of_evidence_is_in_address_requests_link_and_cell() {
+        openFirst("/?products=chicken,pork&against=beef&times_less=5");
+        browser.at("#evidence-modelled").click();
+        awaitVerdict("5 times less: Holds");
+
+        assertTrue(browser.address().contains("evidence=modelled"), browser.address());
+        assertTrue(browser.text("#verdict").contains("Reference farms say at least"), browser.text("#verdict"));
+        assertFalse(browser.text("#verdict").contains("studies"), browser.text("#verdict"));
+        assertTrue(browser.text("#instead blockquote").contains("modelled from published practice, not a study"));
+        assertTrue(browser.text("#formula").contains("evidence=modelled"), browser.text("#formula"));
+        assertTrue(browser.text("#take-link").contains("evidence=modelled"), browser.text("#take-link"));
+        assertTrue(browser.at("#brief").getAttribute("href").contains("evidence=modelled"));
+        assertTrue(browser.at("#save-csv").getAttribute("href").contains("evidence=modelled"));
+        assertEquals(0, browser.all("#chart g.mark").size(), "no marks of studies");
+        browser.at("#evidence-published").click();
+        browser.await("studies", () -> !browser.all("#chart g.mark").isEmpty());
+
+        assertFalse(browser.address().contains("evidence="), browser.address());
+    }
+
+    @Test
+    void another_reference_farm_of_a_product_can_be_chosen() {
+        openFirst("/?products=chicken&against=pork&times_less=2&evidence=modelled");
+        String before = browser.text("#products-table");
+        new Select(browser.at("#farm-of-pork")).selectByValue("pigs-backyard-tropical");
+        browser.await("another figure", () -> !browser.text("#products-table").equals(before));
+
+        assertTrue(browser.address().contains("system=pigs-backyard-tropical"), browser.address());
+        assertTrue(browser.text("#farms").contains("A few pigs of smallholders"), browser.text("#farms"));
+    }
+
+    @Test
+    void two_lower_bounds_are_undecided_and_say_what_is_not_counted() {
+        openFirst("/?products=mealworm&against=beef&times_less=5&evidence=modelled");
+
+        assertTrue(browser.text("#verdict .headline").contains("Undecided"), browser.text("#verdict"));
+        assertTrue(browser.text("#verdict").contains("two bounds have no ratio"), browser.text("#verdict"));
+        assertTrue(browser.text("#verdict").contains("Not counted: energy"), browser.text("#verdict"));
+    }
+
+    @Test
+    void where_no_study_is_a_button_asks_for_reference_farms() {
+        openFirst("/?products=superworm&against=chicken&times_less=2");
+        assertTrue(browser.text("#verdict").contains("No evidence"), browser.text("#verdict"));
+        browser.at("#other-evidence").click();
+        awaitVerdict("2 times less: Fails");
+
+        assertTrue(browser.address().contains("evidence=modelled"), browser.address());
+    }
+
+    @Test
+    void a_reference_farm_is_reached_by_keyboard_and_says_what_it_leaves_out() {
+        openFirst("/?products=mealworm&against=chicken&times_less=2&evidence=modelled");
+        browser.run("document.querySelector('#times').focus()");
+        tabUntilClass("modelled");
+        browser.press(Keys.ARROW_DOWN);
+        assertTrue(browser.focused().getAttribute("aria-label").startsWith("Yellow mealworm, modelled"));
+        browser.press(Keys.ENTER);
+
+        assertEquals("true", browser.focused().getAttribute("aria-pressed"));
+        assertTrue(browser.text("#study").contains("Yellow mealworms in trays"), browser.text("#study"));
+        assertTrue(browser.text("#study").contains("energy: Energy per kg of heated insect farms"), browser.text("#study"));
+    }
+
+    @Test
     void a_choice_is_a_history_entry() {
         openFirst("/");
         new Select(browser.at("#boundary")).selectByValue("animal");
