@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.scalepan.JsonAt;
-
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;

@@ -104,7 +104,9 @@ class FarmPageIT extends PageTest {
         assertFalse(browser.at("[name='product.name']").isDisplayed());
 
         new Select(browser.at("[name='product']")).selectByValue("another");
-        browser.await("a field for its name", () -> browser.at("[name='product.name']").isDisplayed());
+        browser.await(
+                "a field for its name",
+                () -> browser.at("[name='product.name']").isDisplayed());
         browser.await(
                 "a word that its name is needed",
                 () -> browser.text("#field-product-name-wrong").contains("Still needed"));
@@ -112,8 +114,7 @@ class FarmPageIT extends PageTest {
         browser.at("[name='product.dry_matter']").sendKeys("35");
         browser.at("[name='product.protein']").sendKeys("15..20");
         browser.await(
-                "what is said of it",
-                () -> browser.text("#said").contains("rhinoceros beetle is not in this library"));
+                "what is said of it", () -> browser.text("#said").contains("rhinoceros beetle is not in this library"));
         JsonNode product = saved().at("/system/product");
 
         assertEquals("rhinoceros beetle", JsonAt.text(product, "/name"));
