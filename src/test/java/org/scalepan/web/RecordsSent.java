@@ -84,14 +84,22 @@ public final class RecordsSent {
     private RecordsSent() {}
 
     /** A harvest that is only wished for. */
-    public static final String PLAN =
-            """
+    public static final String PLAN = """
             {"plan": {"system": "house-cricket-ambient-tropical", "harvest_kg": 250}, "indicators": ["ghg"]}
             """;
 
     public static List<ObjectNode> all() {
         List<ObjectNode> read = new ArrayList<>();
-        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, OWN_SPECIES_FARM, PLANNED_FARM, FARM_BY_MASS, FULL_HERD, FLOCK, PLAN)) {
+        for (String text : List.of(
+                FULL_FARM,
+                COUNTED_FARM,
+                WEIGHED_FARM,
+                OWN_SPECIES_FARM,
+                PLANNED_FARM,
+                FARM_BY_MASS,
+                FULL_HERD,
+                FLOCK,
+                PLAN)) {
             read.add(read(text));
         }
         return read;

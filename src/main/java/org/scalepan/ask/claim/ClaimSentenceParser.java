@@ -54,11 +54,7 @@ public final class ClaimSentenceParser {
         if (faults.isEmpty()) {
             indicator(indicators);
         }
-        return new ParsedClaim(
-                fields,
-                parts,
-                faults,
-                new RefusedSentence(library, text, sides).suggestions());
+        return new ParsedClaim(fields, parts, faults, new RefusedSentence(library, text, sides).suggestions());
     }
 
     private void bases() {

@@ -16,10 +16,7 @@ import org.scalepan.input.Suggestion;
  * @param suggestions what to ask instead where it is refused, the nearest first; at least one
  */
 public record ParsedClaim(
-        Map<String, String> fields,
-        List<Understood> parts,
-        List<NotUnderstood> faults,
-        List<Suggestion> suggestions) {
+        Map<String, String> fields, List<Understood> parts, List<NotUnderstood> faults, List<Suggestion> suggestions) {
     public ParsedClaim {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
         parts = List.copyOf(parts);
