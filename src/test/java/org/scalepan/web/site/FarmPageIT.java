@@ -468,6 +468,28 @@ class FarmPageIT extends PageTest {
     }
 
     @Test
+    void reference_farms_stand_hatched_beside_the_farm_and_are_called_no_study() {
+        openWith(LINK + "&farms=mealworm-ambient-tropical,broilers-temperate");
+        browser.await("both farms", () -> browser.all("#chart .practice-row").size() == 2);
+
+        assertTrue(browser.text("#beside-table").contains("broilers in a heated house"), browser.text("#beside-table"));
+        assertTrue(
+                browser.text("#beside-table").contains("modelled from published practice, not a study"),
+                browser.text("#beside-table"));
+        assertTrue(
+                browser.text("#take-sentence").contains("modelled from published practice, not a study"),
+                browser.text("#take-sentence"));
+        assertTrue(String.valueOf(
+                        browser.run("return getComputedStyle(document.querySelector('.practice-row .band')).fill"))
+                .contains("hatching"));
+        browser.run("document.getElementById('besides').open = true; document.getElementById('practice').open = true");
+        browser.at("#farm-choices input[value='broilers-temperate']").click();
+        browser.await("one farm", () -> browser.all("#chart .practice-row").size() == 1);
+
+        assertTrue(browser.text("#take-link").contains("farms=mealworm-ambient-tropical"), browser.text("#take-link"));
+    }
+
+    @Test
     void hens_with_feed_without_a_footprint_are_a_lower_bound() {
         openWith(
                 LINK
