@@ -177,6 +177,7 @@ export default {
     "beside-none": "{product}: nothing to set beside it on this footing",
     "beside-below": "{product}: no ratio, because a figure may be zero or below",
     published: { one: "published, {n} study", other: "published, {n} studies" }, computed: "computed from records",
+    practice: "modelled from published practice, not a study", "practice-short": "modelled, not a study", farms: "Reference farms",
     besides: "Beside it ({n})",
     none: "This cannot be computed from these records: {reason}",
     sentence: "{name}, by its own records: {value} {unit} of {product} ({interval}; 90 % interval), {boundary}.",

@@ -180,6 +180,7 @@ export default {
     "beside-none": "{product} : rien à mettre à côté sur cette base",
     "beside-below": "{product} : pas de rapport, car un chiffre peut être nul ou négatif",
     published: { one: "publié, {n} étude", other: "publié, {n} études" }, computed: "calculé d’après un carnet",
+    practice: "modélisé d’après des pratiques publiées, pas une étude", "practice-short": "modélisé, pas une étude", farms: "Élevages de référence",
     besides: "À côté ({n})",
     none: "Ce carnet ne suffit pas pour ce calcul : {reason}",
     sentence: "{name}, d’après son carnet : {value} {unit} ({product} ; {interval}, intervalle à 90 %), {boundary}.",
