@@ -230,7 +230,7 @@ export default {
       "harvest.cycles_per_year": "Cycles", "harvest.larvae": "Larvae harvested", "harvest.larvae_per_kg": "Larvae to the kilogram",
       "harvest.grams_per_larva": "Or one larva weighs", "harvest.pairs": "Or adult pairs stocked", "harvest.eggs_per_pair": "Eggs of a pair", "harvest.hatch": "Hatch",
       "harvest.survival": "Live to the harvest", "harvest.batches_lost": "Batches lost", "product.name": "Called", "product.dry_matter": "Dry matter", "product.protein": "Protein",
-      "composition.dry_matter": "Own analysis: dry matter", "composition.protein": "Own analysis: protein", "composition.nitrogen": "Own analysis: nitrogen", "composition.fat": "Own analysis: fat",
+      "composition.dry_matter": "Own analysis: dry matter", "composition.protein": "Own analysis: protein", "composition.nitrogen": "Own analysis: nitrogen", "composition.fat": "Own analysis: fat", "product.nitrogen": "Own analysis: nitrogen", "product.fat": "Own analysis: fat",
       cycle_days: "Length of a cycle", pairs_stocked: "Breeding pairs", kept_for_breeding: "Kept for breeding", mortality: "Died before harvest",
       "feed.ingredient": "Feed", "feed.kg": "Amount", "feed.moisture": "Water in it", "feed.name": "On no list? Its name", "feed.nitrogen": "Nitrogen in its dry matter", "feed.burden": "Carries of its making",
       "feed.displaces": "What must replace it", "feed.displaced_kg_per_kg": "So much of that",
@@ -282,7 +282,7 @@ export default {
       stored: "kept on the farm", spread: "spread on a field", yes: "yes", no: "no", farm: "on the farm", processing: "after the harvest",
     },
     blank: "not said", nowhere: "a place not said",
-    unlisted: "Not on the list", another: "another insect", "own-grid": "own grid figure",
+    unlisted: "Not on the list", another: "another insect", "no-own-grid": "no grid figure of its own",
   },
   fault: { network: "The service does not answer.", refused: "The service refuses this question: {detail}", close: "Did you mean {words}?" },
 };

@@ -233,7 +233,7 @@ export default {
       "harvest.cycles_per_year": "Cycles", "harvest.larvae": "Larves récoltées", "harvest.larvae_per_kg": "Larves au kilogramme",
       "harvest.grams_per_larva": "Ou une larve pèse", "harvest.pairs": "Ou couples d’adultes placés", "harvest.eggs_per_pair": "Œufs d’un couple", "harvest.hatch": "Éclosent",
       "harvest.survival": "Vivent jusqu’à la récolte", "harvest.batches_lost": "Lots perdus", "product.name": "Appelé", "product.dry_matter": "Matière sèche", "product.protein": "Protéines",
-      "composition.dry_matter": "Propre analyse : matière sèche", "composition.protein": "Propre analyse : protéines", "composition.nitrogen": "Propre analyse : azote", "composition.fat": "Propre analyse : lipides",
+      "composition.dry_matter": "Propre analyse : matière sèche", "composition.protein": "Propre analyse : protéines", "composition.nitrogen": "Propre analyse : azote", "composition.fat": "Propre analyse : lipides", "product.nitrogen": "Propre analyse : azote", "product.fat": "Propre analyse : lipides",
       cycle_days: "Durée d’un cycle", pairs_stocked: "Couples reproducteurs", kept_for_breeding: "Gardé pour la reproduction", mortality: "Morts avant la récolte",
       "feed.ingredient": "Aliment", "feed.kg": "Quantité", "feed.moisture": "Eau qu’il contient", "feed.name": "Sur aucune liste ? Son nom", "feed.nitrogen": "Azote de sa matière sèche", "feed.burden": "Porte de sa fabrication",
       "feed.displaces": "Ce qui doit le remplacer", "feed.displaced_kg_per_kg": "Autant de cela",
@@ -285,7 +285,7 @@ export default {
       stored: "gardé à la ferme", spread: "épandu sur un champ", yes: "oui", no: "non", farm: "à la ferme", processing: "après la récolte",
     },
     blank: "non précisé", nowhere: "non précisé",
-    unlisted: "Pas dans la liste", another: "un autre insecte", "own-grid": "chiffre propre du réseau",
+    unlisted: "Pas dans la liste", another: "un autre insecte", "no-own-grid": "sans chiffre propre du réseau",
   },
   fault: { network: "Le service ne répond pas.", refused: "Le service refuse cette question : {detail}", close: "Vouliez-vous dire {words} ?" },
 };

@@ -48,10 +48,10 @@ public final class RecordsSent {
               "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "batches_lost": 0.1,
                 "grams_per_larva": 20, "cycles_per_year": 2},
               "feed": [{"name": "leaf compost", "kg": 1500, "moisture": 0.6, "nitrogen": 0.015, "burden": "burden-free"}],
-              "energy": []}, "draws": 1000}
+              "energy": [{"carrier": "grid-electricity", "amount": 20}]}, "draws": 1000}
             """;
     private static final String PLANNED_FARM = """
-            {"system": {"kind": "insects", "product": "sun-beetle",
+            {"system": {"kind": "insects", "product": "superworm",
               "composition": {"dry_matter": 0.3, "protein": 0.18, "nitrogen": 0.029, "fat": 0.05},
               "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "larvae_per_kg": 300,
                 "cycles_per_year": 3},

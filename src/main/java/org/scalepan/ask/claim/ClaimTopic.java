@@ -169,6 +169,7 @@ enum ClaimTopic {
                     + "\"region\":\"portugal\",\"harvest\":{\"kg_per_year\":600},\"feed\":[{\"ingredient\":\"wheat-bran\",\"kg\":3600,"
                     + "\"burden\":\"mass\"}],\"energy\":[{\"carrier\":\"grid-electricity\",\"amount\":300}]}";
 
+    @SuppressWarnings("ImmutableEnumChecker") // Unmodifiable.
     private final Set<String> words;
 
     ClaimTopic(String words) {

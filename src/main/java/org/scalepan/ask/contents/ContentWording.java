@@ -56,7 +56,7 @@ final class ContentWording {
         }
         return known + ", " + side(cell.referenceSide().get(), cell) + " in "
                 + cell.reference().map(food -> food.words()).orElse("")
-                + cell.times().map(times -> ", " + times(cell, times)).orElse("");
+                + cell.times().map(times -> ", " + times(times)).orElse("");
     }
 
     private static String start(ContentCell cell) {
@@ -105,7 +105,7 @@ final class ContentWording {
         };
     }
 
-    private String times(ContentCell cell, SampleRatio times) {
+    private String times(SampleRatio times) {
         String low = Print.ratio(times.low());
         String many = Double.isInfinite(times.high())
                 ? "at least " + low
@@ -158,7 +158,7 @@ final class ContentWording {
         return kind
                 + form
                 + cell.basis().map(basis -> " per " + basis.words()).orElse("")
-                + cell.times().map(times -> " (" + times(cell, times) + ")").orElse("");
+                + cell.times().map(times -> " (" + times(times) + ")").orElse("");
     }
 
     private Optional<String> water() {
@@ -168,7 +168,7 @@ final class ContentWording {
                 .min(Comparator.comparing(cell -> !cell.food().form().equals("dried")))
                 .map(cell -> sentence("100 g of it as " + form(cell.food().form()) + " beside 100 g of raw "
                         + cell.reference().map(food -> food.product().name()).orElse("")
-                        + " would be " + times(cell, cell.times().orElseThrow())
+                        + " would be " + times(cell.times().orElseThrow())
                         + ": drying does that to any food, so it counts for no verdict"));
     }
 

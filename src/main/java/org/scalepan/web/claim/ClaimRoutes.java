@@ -12,6 +12,7 @@ import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.ask.contents.ContentChecks;
 import org.scalepan.ask.contents.ContentQuestion;
+import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
@@ -58,8 +59,10 @@ public final class ClaimRoutes {
         }
         ContentClaimReading.PARAMETERS.stream()
                 .filter(name -> parameters.raw(name).isPresent())
-                .forEach(name ->
-                        parameters.fault(name, name + " belongs to claims of contents; say which with content"));
+                .forEach(name -> parameters.fault(
+                        name,
+                        name + " belongs to claims of contents; say which with content",
+                        name.equals("basis") ? Basis.ids() : List.of()));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));

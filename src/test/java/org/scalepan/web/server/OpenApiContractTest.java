@@ -361,6 +361,9 @@ class OpenApiContractTest {
         own.put("warning codes", () -> {
             Set<String> codes = new LinkedHashSet<>(noteCodes());
             codes.addAll(List.of(
+                    "contents-no-advice",
+                    "ranges-of-samples",
+                    "few-samples",
                     "noisy-shares",
                     "records-certain",
                     "few-studies",

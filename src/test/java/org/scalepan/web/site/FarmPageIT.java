@@ -97,6 +97,44 @@ class FarmPageIT extends PageTest {
                 "eggs are said to be as published: " + browser.text("#figure"));
     }
 
+    /** Invented: larvae of an insect that is on no list, on a residue that is on none either. */
+    @Test
+    void an_insect_that_is_on_no_list_is_asked_for_its_name_and_what_it_holds() throws Exception {
+        openWith(LINK);
+        assertFalse(browser.at("[name='product.name']").isDisplayed());
+
+        new Select(browser.at("[name='product']")).selectByValue("another");
+        browser.await(
+                "a field for its name",
+                () -> browser.at("[name='product.name']").isDisplayed());
+        browser.await(
+                "a word that its name is needed",
+                () -> browser.text("#field-product-name-wrong").contains("Still needed"));
+        browser.at("[name='product.name']").sendKeys("rhinoceros beetle");
+        browser.at("[name='product.dry_matter']").sendKeys("35");
+        browser.at("[name='product.protein']").sendKeys("15..20");
+        browser.await(
+                "what is said of it", () -> browser.text("#said").contains("rhinoceros beetle is not in this library"));
+        JsonNode product = saved().at("/system/product");
+
+        assertEquals("rhinoceros beetle", JsonAt.text(product, "/name"));
+        assertEquals(0.35, JsonAt.number(product, "/dry_matter"));
+        assertEquals(0.15, JsonAt.number(product, "/protein/0"));
+        assertEquals(0.2, JsonAt.number(product, "/protein/1"));
+    }
+
+    @Test
+    void places_without_a_grid_figure_of_their_own_are_marked() {
+        browser.open("/farm");
+        awaitForm();
+        Select regions = new Select(browser.at("[name='region']"));
+
+        assertTrue(regions.getOptions().stream()
+                .anyMatch(option -> option.getText().equals("Melanesia (no grid figure of its own)")));
+        assertTrue(regions.getOptions().stream()
+                .anyMatch(option -> option.getText().equals("Peru")));
+    }
+
     @Test
     void by_keyboard_alone_from_first_load_to_a_file() {
         browser.open("/farm");
