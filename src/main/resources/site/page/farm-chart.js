@@ -91,11 +91,13 @@ export function farmPicture(box) {
     if (rows.some((row) => row.practice)) defineHatching(svg);
     const mine = rows[0].footprint.median;
     if (mine > 0) svg.append("line").attr("class", "hair-own").attr("x1", x(mine)).attr("x2", x(mine)).attr("y1", rule - 4).attr("y2", end);
+    // On a phone the figure stands on the same line.
+    const longest = phone ? Math.min(23, Math.floor((width - 190) / 8.5)) : 23;
     rows.forEach((row, index) => {
       const y = rule + index * rowTall;
       const middle = y + (phone ? 53 : 22);
       const g = svg.append("g").attr("class", row.own ? "row own-row" : row.practice ? "row practice-row" : row.computed ? "row computed-row" : "row");
-      g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 14 : middle - 1).text(row.name.length > 23 ? `${row.name.slice(0, 22)}…` : row.name);
+      g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 14 : middle - 1).text(row.name.length > longest ? `${row.name.slice(0, longest - 1)}…` : row.name);
       g.append("text").attr("class", "row-under").attr("x", 8).attr("y", phone ? y + 30 : middle + 16).text(row.kind);
       const said = (text) => g.append("text").attr("class", "row-under").attr("x", width - 8).attr("text-anchor", "end").attr("y", phone ? y + 14 : middle + 5).text(text);
       if (!row.footprint) {
