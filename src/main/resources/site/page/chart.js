@@ -3,7 +3,7 @@
 import { select, drag } from "./d3.js";
 import { capital, figure, interval, name, t, the, unit, written } from "./i18n.js";
 import { drawMark, spread } from "./marks.js";
-import { besideOf, boundWords, bounded, inWords, modelledOf } from "./modelled.js";
+import { besideOf, boundWords, bounded, defineHatching, inWords, modelledOf } from "./modelled.js";
 import { drawScale, logScale } from "./scale.js";
 
 const narrow = 620;
@@ -214,13 +214,6 @@ export function picture(box, on) {
         line = text.append("tspan").attr("x", at).attr("dy", 16).text(word);
       }
     }
-  }
-
-  /** The pattern of modelled figures: lines, so that they are told from studies in print and without colour. */
-  function defineHatching(svg) {
-    const pattern = svg.append("defs").append("pattern").attr("id", "hatching").attr("width", 6).attr("height", 6)
-      .attr("patternUnits", "userSpaceOnUse").attr("patternTransform", "rotate(45)");
-    pattern.append("line").attr("class", "practice-line").attr("x1", 0).attr("x2", 0).attr("y1", 0).attr("y2", 6);
   }
 
   /** The modelled figure: a hatched interval; a bound goes on to the edge as two broken lines, because its end is not known. */

@@ -1,7 +1,8 @@
 // A farm's figure: its stages, and a comparison with others, computed or published.
 import { scaleLinear, select } from "./d3.js";
-import { isPublished, kind, stagesOf } from "./farm-said.js";
+import { isPractice, isPublished, kind, stagesOf } from "./farm-said.js";
 import { capital, figure, interval, name, t, unit } from "./i18n.js";
+import { defineHatching } from "./modelled.js";
 import { drawScale, logScale } from "./scale.js";
 
 const bar = 34;
@@ -23,8 +24,9 @@ export function farmPicture(box) {
       { own: true, name: farm, kind: t("farm.computed"), footprint: footprint.footprint, bound: footprint.bound },
       ...(footprint.compare ?? []).map((side) => ({
         computed: !isPublished(side),
+        practice: isPractice(side),
         name: isPublished(side) ? capital(name("product", side.product, side.name)) : side.system,
-        kind: kind(side),
+        kind: isPractice(side) ? t("farm.practice-short") : kind(side),
         footprint: side.footprint,
         bound: side.bound,
       })),
@@ -86,12 +88,13 @@ export function farmPicture(box) {
     svg.append("rect").attr("class", "strip").attr("x", left - 10).attr("width", right - left + 20).attr("y", end).attr("height", 38);
     drawScale(svg.append("g"), { at: x, low: x.domain()[0], high: x.domain()[1], y: end, down: true, left, right });
     svg.append("text").attr("class", "scale-name").attr("x", right).attr("text-anchor", "end").attr("y", end + 51).text(t("chart.scale", { unit: words }));
+    if (rows.some((row) => row.practice)) defineHatching(svg);
     const mine = rows[0].footprint.median;
     if (mine > 0) svg.append("line").attr("class", "hair-own").attr("x1", x(mine)).attr("x2", x(mine)).attr("y1", rule - 4).attr("y2", end);
     rows.forEach((row, index) => {
       const y = rule + index * rowTall;
       const middle = y + (phone ? 53 : 22);
-      const g = svg.append("g").attr("class", row.own ? "row own-row" : row.computed ? "row computed-row" : "row");
+      const g = svg.append("g").attr("class", row.own ? "row own-row" : row.practice ? "row practice-row" : row.computed ? "row computed-row" : "row");
       g.append("text").attr("class", "row-name").attr("x", 8).attr("y", phone ? y + 14 : middle - 1).text(row.name.length > 23 ? `${row.name.slice(0, 22)}…` : row.name);
       g.append("text").attr("class", "row-under").attr("x", 8).attr("y", phone ? y + 30 : middle + 16).text(row.kind);
       const said = (text) => g.append("text").attr("class", "row-under").attr("x", width - 8).attr("text-anchor", "end").attr("y", phone ? y + 14 : middle + 5).text(text);
@@ -106,7 +109,13 @@ export function farmPicture(box) {
       if (high > 0) {
         // A bound has no end on the side where the true value lies.
         const from = low > 0 && !atMost ? x(low) : left - 10;
-        const to = atLeast ? right - 8 : x(high);
+        const open = atLeast && !row.practice;
+        const to = open ? right - 8 : x(high);
+        if (row.practice && atLeast) {
+          for (const edge of [middle - 11, middle + 11]) {
+            g.append("line").attr("class", "hatched-open").attr("x1", to).attr("x2", right - 8).attr("y1", edge).attr("y2", edge);
+          }
+        }
         g.append("rect").attr("class", low > 0 && !atLeast && !atMost ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, to - from)).attr("y", middle - 11).attr("height", 22).attr("rx", 2);
       }
       if (median > 0) g.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 15).attr("y2", middle + 15);

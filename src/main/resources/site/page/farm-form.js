@@ -26,7 +26,7 @@ export function notebook({ sentence, more }, words, changed) {
 
   function choicesOf(from) {
     if (Array.isArray(from)) return from.map((id) => [id, t(`farm.choice.${id}`)]);
-    return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id)) + (item.own_grid ? ` (${t("farm.own-grid")})` : "")]);
+    return [...words[from].values()].map((item) => [item.id, capital(name(from, item.id, item.name ?? item.id)) + (item.own_grid === false ? ` (${t("farm.no-own-grid")})` : "")]);
   }
 
   /** The unit of an amount: fixed, or that of the choice beside it. */
@@ -180,15 +180,12 @@ export function notebook({ sentence, more }, words, changed) {
       box.hidden = made;
       box.querySelector("[name]").disabled = made;
     }
-    for (const box of sentence.querySelectorAll("[data-of-another]")) {
-      box.hidden = input("product").value !== unlisted;
-      box.querySelectorAll("[name]").forEach((one) => { one.disabled = box.hidden; });
-    }
-    for (const one of inputs().filter(({ name: path }) => path.startsWith("composition."))) {
-      // An insect of the sentence's own says there what it holds.
-      one.disabled = input("product").value === unlisted;
+    // What an insect that is on no list holds stands with its name; for others the same numbers are their composition.
+    for (const one of inputs().filter(({ name: path }) => /^(product|composition)\./.test(path))) {
+      one.disabled = (input("product").value === unlisted) !== one.name.startsWith("product.");
       one.closest(".field").hidden = one.disabled;
     }
+    sentence.querySelector("[data-of-another]").hidden = input("product").value !== unlisted;
     const said = (...paths) => paths.map((path) => input(path).value.trim()).filter(Boolean);
     input("harvest.kg_per_year").placeholder = said("harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year").join(" × ")
       || said("harvest.larvae", "harvest.larvae_per_kg").join(" ÷ ");

@@ -24,7 +24,7 @@ const beside = {
 const order = [
   ["harvest", ["harvest.containers", "harvest.kg_per_container", "harvest.cycles_per_year", "harvest.larvae", "harvest.larvae_per_kg",
     "harvest.grams_per_larva", "harvest.pairs", "harvest.eggs_per_pair", "harvest.hatch", "harvest.survival", "harvest.batches_lost",
-    "composition.dry_matter", "composition.protein", "composition.nitrogen", "composition.fat", "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
+    "composition.dry_matter", "composition.protein", "composition.nitrogen", "composition.fat", "product.nitrogen", "product.fat", "kept_for_breeding", "mortality", "cycle_days", "pairs_stocked"]],
   ["feed", "feed"],
   ["energy", ["grid_ghg_per_kwh"], "energy"],
   ["heating", ["heating.room_m2", "heating.temperature_c", "heating.insulation", "heating.carrier"]],
@@ -42,7 +42,7 @@ const order = [
 const ofAnother = ["product.name", "product.dry_matter", "product.protein"];
 
 /** What the sentence above the groups asks for, what the page says itself, and what `composition` stands for. */
-const elsewhere = ["kind", "product", "region", "harvest.kg_per_year", "product.group", "product.nitrogen", "product.fat", ...ofAnother];
+const elsewhere = ["kind", "product", "region", "harvest.kg_per_year", "product.group", ...ofAnother];
 
 /** The choice that determines the unit of the amount beside it. */
 export const measuredBy = { "energy-carriers": ["amount", "carrier"], "transport-modes": ["tonne_km", "mode"] };
@@ -124,8 +124,10 @@ export const kindOf = (list) => list.replace(/^hens\./, "");
 export function systems(flat) {
   const part = (hens) => new Map([...flat].filter(([path]) => path.startsWith("hens.") === hens).map(([path, value]) => [path.replace(/^hens\./, ""), value]));
   const hens = part(true);
+  const farm = nested(part(false), { kind: "insects" });
+  if (farm.product?.name) farm.product.group = "insect";
   return {
-    system: nested(part(false), { kind: "insects" }),
+    system: farm,
     hens: hens.size === 0 ? null : nested(hens, { kind: "herd", animals: "layers" }),
   };
 }

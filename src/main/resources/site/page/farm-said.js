@@ -5,8 +5,12 @@ import { capital, figure, interval, name, share, t, the, unit } from "./i18n.js"
 /** Whether a figure beside the farm is as published; else it is computed from records by the same rules. */
 export const isPublished = (side) => side.origin === "publications";
 
-/** The kind of a compared side: computed by the same rules, or as published. */
-export const kind = (side) => (isPublished(side) ? t("farm.published", { n: side.studies ?? 0 }) : t("farm.computed"));
+/** Whether it is a reference farm: published practice by the rules of records. */
+export const isPractice = (side) => side.origin === "practice";
+
+/** The kind of a compared side: computed by the same rules, modelled from published practice, or as published. */
+export const kind = (side) => (isPublished(side) ? t("farm.published", { n: side.studies ?? 0 }) : isPractice(side) ? t("farm.practice") : t("farm.computed"));
+const basisOf = (side) => (isPublished(side) ? "published" : isPractice(side) ? "modelled" : "computed");
 const called = (side) => (isPublished(side) ? capital(name("product", side.product, side.name)) : side.system);
 
 /** The ratio of the farm to another as times less or more, with its interval and whether that includes 1; nothing where there is no ratio. */
@@ -80,7 +84,7 @@ export function cells(footprints, farm, library, { separator = "\t", decimal = "
       high: side.footprint.high, coverage: side.footprint.coverage, unit: measured });
     return [
       result("figure", farm, "computed", found),
-      ...(found.compare ?? []).filter((side) => side.footprint).map((side) => result("beside", isPublished(side) ? side.name : side.system, isPublished(side) ? "published" : "computed", side)),
+      ...(found.compare ?? []).filter((side) => side.footprint).map((side) => result("beside", isPublished(side) ? side.name : side.system, basisOf(side), side)),
       ...(whole ? [
         ...found.by_stage.map((one) => ({ ...common, part: "stage", name: one.stage, basis: "computed", value: one.value, share: one.share, unit: measured })),
         ...(found.by_gas ?? []).map((one) => ({ ...common, part: "gas", name: one.gas, basis: "computed", value: one.value, share: one.share, unit: measured })),

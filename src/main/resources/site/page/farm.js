@@ -8,6 +8,7 @@ import { flattened, learnFields, linked, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
 import { capital, figure, interval, name, share, small, t, the, unit } from "./i18n.js";
+import { farmChoices } from "./modelled.js";
 import { fetched, get, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
@@ -16,7 +17,7 @@ import { byId, choices, options, vocabulary } from "./vocabulary.js";
 const indicators = ["ghg", "land", "feed", "energy", "energy-on-farm", "water", "water-on-farm"];
 const units = ["kg-live", "kg-product", "kg-edible", "kg-dry-matter", "kg-protein", "100g-protein", "kg-quality-protein"];
 const boundaries = ["animal", "farm-gate", "processing-gate"];
-const usual = { indicator: "ghg", per: "kg-protein", boundary: "farm-gate", beside: "egg,chicken,beef" };
+const usual = { indicator: "ghg", per: "kg-protein", boundary: "farm-gate", beside: "egg,chicken,beef", farms: "" };
 const farms = { "demo-superworms": "invented-school-superworms.json", "demo-flies": "invented-brewery-black-soldier-flies.json" };
 const flock = "invented-allotment-hens.json";
 /** The largest number of published products of a brief about a farm. */
@@ -32,6 +33,7 @@ let asked = null;
 let shown = { ...usual };
 
 const beside = () => shown.beside.split(",").filter(Boolean);
+const practice = () => shown.farms.split(",").filter(Boolean);
 
 function complain(text) {
   at("fault").textContent = text;
@@ -52,7 +54,7 @@ function question(flat) {
     // The default system boundary depends on the indicator: for published feed it is the animal.
     ...(shown.boundary === usual.boundary ? {} : { boundary: shown.boundary }),
     indicators,
-    compare: { products: beside(), systems: hens ? [hens] : [] },
+    compare: { products: beside(), systems: hens ? [hens] : [], reference_farms: practice() },
   };
 }
 
@@ -249,7 +251,7 @@ function carried() {
 
 async function demo(file) {
   const { request } = await get(`/page/${file}`);
-  shown = { indicator: shown.indicator, per: request.per, boundary: request.boundary ?? usual.boundary, beside: request.compare.products.join(",") };
+  shown = { indicator: shown.indicator, per: request.per, boundary: request.boundary ?? usual.boundary, beside: request.compare.products.join(","), farms: shown.farms };
   controls();
   book.write(flattened(request.system));
   await compute();
@@ -270,13 +272,19 @@ function controls() {
   options(at("indicator"), indicators.map((id) => [id, capital(name("indicator", id))]), shown.indicator);
   options(at("per"), units.map((id) => [id, capital(name("per", id))]), shown.per);
   options(at("boundary"), boundaries.map((id) => [id, capital(name("boundary", id))]), shown.boundary);
-  at("beside-title").textContent = t("farm.besides", { n: beside().length });
+  const title = () => { at("beside-title").textContent = t("farm.besides", { n: beside().length + practice().length }); };
+  title();
+  farmChoices(at("farm-choices"), [...words["reference-farms"].values()], practice(), (id, on) => {
+    shown.farms = (on ? [...practice(), id] : practice().filter((other) => other !== id)).join(",");
+    title();
+    compute();
+  });
   choices(at("choices"), [...words.products.values()], {
     chosen: beside(),
     studied: (product) => product.evidence?.some((known) => known.indicator === shown.indicator),
     toggle: (id, on) => {
       shown.beside = (on ? [...beside(), id] : beside().filter((other) => other !== id)).join(",");
-      at("beside-title").textContent = t("farm.besides", { n: beside().length });
+      title();
       compute();
     },
   });
@@ -285,7 +293,7 @@ function controls() {
 async function start() {
   frame();
   document.title = t("farm.page");
-  const known = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps", "forms", "climates", "manure-systems", "record-fields");
+  const known = await vocabulary("products", "regions", "ingredients", "energy-carriers", "transport-modes", "materials", "processing-steps", "forms", "climates", "manure-systems", "record-fields", "reference-farms");
   learnFields(known["record-fields"]);
   words = Object.fromEntries(Object.entries(known).map(([list, items]) => [list, byId(items)]));
   book = notebook({ sentence: at("said-year"), more: at("more") }, words, calm(350, compute));

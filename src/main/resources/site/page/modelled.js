@@ -29,6 +29,22 @@ export const inWords = (side, modelled, question) => [
     interval: interval(modelled.footprint.low, modelled.footprint.high), unit: unit(question.indicator, question.per) }),
   notCounted(modelled)].filter(Boolean).join(" ");
 
+/** The pattern of modelled figures: lines, so that they are told from studies in print and without colour. */
+export function defineHatching(svg) {
+  const pattern = svg.append("defs").append("pattern").attr("id", "hatching").attr("width", 6).attr("height", 6)
+    .attr("patternUnits", "userSpaceOnUse").attr("patternTransform", "rotate(45)");
+  pattern.append("line").attr("class", "practice-line").attr("x1", 0).attr("x2", 0).attr("y1", 0).attr("y2", 6);
+}
+
+/** Check boxes of reference farms. */
+export function farmChoices(box, farms, chosen, toggle) {
+  fill(box,
+    el("p", {}, t("modelled.about")),
+    farms.map((farm) => el("label", { class: "choice" },
+      el("input", { type: "checkbox", value: farm.id, checked: chosen.includes(farm.id), onchange: (event) => toggle(farm.id, event.target.checked) }),
+      " ", english(capital(farm.name)))));
+}
+
 /** A choice between the reference farms of a product, where it has several. */
 function choice(side, modelled, pick) {
   if (!modelled.others?.length) return null;

@@ -142,7 +142,8 @@ public record SystemEstimate(
         if (!Scope.BOUNDARIES.contains(scope.boundary())) {
             return none(inventory, scope, "records end at the processing gate: what a shop adds is in none");
         }
-        ChainPath path = inventory.output()
+        ChainPath path = inventory
+                .output()
                 .chain(library, basis.protein(), basis.qualityCapped())
                 .path(inventory.output().per(), basis.per());
         if (path instanceof ChainPath.MissingConversion missing) {
@@ -171,7 +172,8 @@ public record SystemEstimate(
         }
         boolean fresh = output.form().equals(output.product().defaultForm());
         String where = output.product().isOfRecords() ? "product." : "composition.";
-        boolean protein = asked.countsProtein() && output.composition().proteinTerm().isEmpty();
+        boolean protein =
+                asked.countsProtein() && output.composition().proteinTerm().isEmpty();
         boolean dry = asked == FunctionalUnit.KG_DRY_MATTER
                 && output.composition().dryMatter().isEmpty();
         return "; "

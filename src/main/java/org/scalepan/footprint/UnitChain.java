@@ -197,9 +197,11 @@ public final class UnitChain {
     /** By what the farm states, from the fresh animals as they are harvested or sold to what they hold, or back. */
     private Optional<List<ChainStep>> byStatement(FunctionalUnit from, FunctionalUnit to) {
         return isWhole(from)
-                ? holding(to).flatMap(part -> shortest(part.unit(), to)
-                        .map(rest -> joined(
-                                List.of(new ChainStep.StatedStep(from, part.unit(), part.share(), false)), rest)))
+                ? holding(to)
+                        .flatMap(part -> shortest(part.unit(), to)
+                                .map(rest -> joined(
+                                        List.of(new ChainStep.StatedStep(from, part.unit(), part.share(), false)),
+                                        rest)))
                 : isWhole(to)
                         ? holding(from)
                                 .flatMap(part -> shortest(from, part.unit())

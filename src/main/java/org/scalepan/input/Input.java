@@ -429,8 +429,7 @@ public final class Input {
     }
 
     /** The same with what is to be done about a value that is in no list. */
-    public void unknownBut(
-            String name, String value, String wayOn, Collection<String> allowed, List<String> near) {
+    public void unknownBut(String name, String value, String wayOn, Collection<String> allowed, List<String> near) {
         faults.add(name, "", unknownWords(name, value) + wayOn, allowed, near);
     }
 

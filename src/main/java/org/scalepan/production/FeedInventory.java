@@ -264,7 +264,8 @@ final class FeedInventory {
         if (!library.ids("ingredients").contains(ingredient)) {
             builder.remark(
                     Remark.LEGALITY,
-                    ingredient + " is none of the ingredients of this library, so that it cannot say whether it may be fed: many countries"
+                    ingredient
+                            + " is none of the ingredients of this library, so that it cannot say whether it may be fed: many countries"
                             + " forbid kitchen waste, manure and animal remains as feed. Ask the veterinary authority.");
             return;
         }

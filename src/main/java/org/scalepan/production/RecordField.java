@@ -98,15 +98,18 @@ public enum RecordField {
     PRODUCT_NAME(text("product.name")
             .ofInsects()
             .says("What an insect is called that is none of `/v1/products`. No control characters.")),
-    PRODUCT_GROUP(word("product.group").oneOf("insect").ofInsects().usually("insect").says("What it is.")),
+    PRODUCT_GROUP(
+            word("product.group").oneOf("insect").ofInsects().usually("insect").says("What it is.")),
     PRODUCT_DRY_MATTER(share("product.dry_matter", RangeLimit.LEAST_CONTENT, 1).says(Contents.DRY_MATTER)),
     PRODUCT_PROTEIN(share("product.protein", RangeLimit.LEAST_CONTENT, 1).says(Contents.PROTEIN)),
     PRODUCT_NITROGEN(share("product.nitrogen", RangeLimit.LEAST_CONTENT, 0.2).says(Contents.NITROGEN)),
     PRODUCT_FAT(share("product.fat", 0, 1).says(Contents.FAT)),
-    COMPOSITION_DRY_MATTER(share("composition.dry_matter", RangeLimit.LEAST_CONTENT, 1)
-            .says(Contents.DRY_MATTER)),
-    COMPOSITION_PROTEIN(share("composition.protein", RangeLimit.LEAST_CONTENT, 1).says(Contents.PROTEIN)),
-    COMPOSITION_NITROGEN(share("composition.nitrogen", RangeLimit.LEAST_CONTENT, 0.2).says(Contents.NITROGEN)),
+    COMPOSITION_DRY_MATTER(
+            share("composition.dry_matter", RangeLimit.LEAST_CONTENT, 1).says(Contents.DRY_MATTER)),
+    COMPOSITION_PROTEIN(
+            share("composition.protein", RangeLimit.LEAST_CONTENT, 1).says(Contents.PROTEIN)),
+    COMPOSITION_NITROGEN(
+            share("composition.nitrogen", RangeLimit.LEAST_CONTENT, 0.2).says(Contents.NITROGEN)),
     COMPOSITION_FAT(share("composition.fat", 0, 1).says(Contents.FAT)),
     FORM(word("form").listedAt("/v1/forms").ofInsects()),
     HARVEST_KG(number("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
@@ -136,7 +139,8 @@ public enum RecordField {
     HARVEST_EGGS_PER_PAIR(number("harvest.eggs_per_pair", "eggs", RangeLimit.ABOVE_ZERO, 1e6)
             .ofInsects()
             .says("Eggs that a pair lays in the time it stays.")),
-    HARVEST_HATCH(share("harvest.hatch", RangeLimit.ABOVE_ZERO, 1).says("Share of the eggs that hatch, as a fraction.")),
+    HARVEST_HATCH(
+            share("harvest.hatch", RangeLimit.ABOVE_ZERO, 1).says("Share of the eggs that hatch, as a fraction.")),
     HARVEST_SURVIVAL(share("harvest.survival", RangeLimit.ABOVE_ZERO, 1)
             .says("Share of the hatched that live to the harvest, as a fraction; the rest die or are eaten by "
                     + "their own kind.")),
@@ -359,12 +363,14 @@ public enum RecordField {
 
     /** What is said of the contents of the harvested animals, wherever they are stated. */
     private static final class Contents {
-        static final String DRY_MATTER = "Dry matter of the harvested animals, as a fraction of their fresh weight. It goes before the "
-                + "library's.";
+        static final String DRY_MATTER =
+                "Dry matter of the harvested animals, as a fraction of their fresh weight. It goes before the "
+                        + "library's.";
         static final String PROTEIN =
                 "Crude protein of the harvested animals, as a fraction of their fresh weight. It goes before the library's.";
-        static final String NITROGEN = "Nitrogen of the harvested animals, as a fraction of their fresh weight. Without `protein`, 6.25 "
-                + "times as much is taken as crude protein.";
+        static final String NITROGEN =
+                "Nitrogen of the harvested animals, as a fraction of their fresh weight. Without `protein`, 6.25 "
+                        + "times as much is taken as crude protein.";
         static final String FAT =
                 "Fat of the harvested animals, as a fraction of their fresh weight; for the balance of gross energy.";
 

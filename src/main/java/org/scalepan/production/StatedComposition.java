@@ -58,8 +58,8 @@ public record StatedComposition(
     private static StatedShare share(RecordedNumber number, double scale) {
         double central = number.central() * scale;
         return number.factor()
-                .map(factor -> new StatedShare(
-                        Optional.of(factor.id()), factor.reading(), scale, central, factor.lnSd()))
+                .map(factor ->
+                        new StatedShare(Optional.of(factor.id()), factor.reading(), scale, central, factor.lnSd()))
                 .orElseGet(() -> StatedShare.known(central));
     }
 }

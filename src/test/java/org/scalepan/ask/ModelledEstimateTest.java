@@ -96,17 +96,17 @@ class ModelledEstimateTest {
         Estimate meal = estimate("mealworm:meal", modelled());
 
         assertTrue(meal.summary().isEmpty());
-        assertTrue(meal.missing().orElseThrow().contains("model no other form"), meal.missing().toString());
+        assertTrue(
+                meal.missing().orElseThrow().contains("model no other form"),
+                meal.missing().toString());
     }
 
     /** The wheat, the grid and the gas of two farms are drawn once: what both use is not uncertain between them. */
     @Test
     void the_same_farm_on_both_sides_gives_exactly_one() {
         Asked asked = modelled();
-        Estimate one = Estimating.asked(
-                LIBRARY, asked.item("chicken"), asked.basis(), SAMPLING, SAMPLING.random());
-        Estimate same = ModelledEstimate.of(
-                LIBRARY, asked.item("chicken"), asked.basis(), SAMPLING, SAMPLING.random());
+        Estimate one = Estimating.asked(LIBRARY, asked.item("chicken"), asked.basis(), SAMPLING, SAMPLING.random());
+        Estimate same = ModelledEstimate.of(LIBRARY, asked.item("chicken"), asked.basis(), SAMPLING, SAMPLING.random());
 
         Ratio ratio = Ratio.between(one, same, 0.9).orElseThrow();
         assertEquals(1, ratio.timesLess().low());
@@ -115,6 +115,8 @@ class ModelledEstimateTest {
 
     @Test
     void the_grade_is_that_of_the_worst_input_or_factor() {
-        assertEquals(Grade.MEMORY, estimate("chicken", modelled()).lowestGrade(LIBRARY).orElseThrow());
+        assertEquals(
+                Grade.MEMORY,
+                estimate("chicken", modelled()).lowestGrade(LIBRARY).orElseThrow());
     }
 }

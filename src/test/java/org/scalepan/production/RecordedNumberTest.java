@@ -86,9 +86,7 @@ class RecordedNumberTest {
         RecordedNumber number = RecordedNumber.around(KEY, 900_000, 900_000, 900_000.01);
 
         assertEquals(
-                0.01 / Math.sqrt(18) / 900_000,
-                number.factor().orElseThrow().lnSd(),
-                1e-12);
+                0.01 / Math.sqrt(18) / 900_000, number.factor().orElseThrow().lnSd(), 1e-12);
     }
 
     @ParameterizedTest

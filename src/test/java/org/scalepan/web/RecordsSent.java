@@ -48,10 +48,10 @@ public final class RecordsSent {
               "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "batches_lost": 0.1,
                 "grams_per_larva": 20, "cycles_per_year": 2},
               "feed": [{"name": "leaf compost", "kg": 1500, "moisture": 0.6, "nitrogen": 0.015, "burden": "burden-free"}],
-              "energy": []}, "draws": 1000}
+              "energy": [{"carrier": "grid-electricity", "amount": 20}]}, "draws": 1000}
             """;
     private static final String PLANNED_FARM = """
-            {"system": {"kind": "insects", "product": "sun-beetle",
+            {"system": {"kind": "insects", "product": "superworm",
               "composition": {"dry_matter": 0.3, "protein": 0.18, "nitrogen": 0.029, "fat": 0.05},
               "harvest": {"pairs": 20, "eggs_per_pair": 60, "hatch": 0.7, "survival": 0.6, "larvae_per_kg": 300,
                 "cycles_per_year": 3},
@@ -84,14 +84,22 @@ public final class RecordsSent {
     private RecordsSent() {}
 
     /** A harvest that is only wished for. */
-    public static final String PLAN =
-            """
+    public static final String PLAN = """
             {"plan": {"system": "house-cricket-ambient-tropical", "harvest_kg": 250}, "indicators": ["ghg"]}
             """;
 
     public static List<ObjectNode> all() {
         List<ObjectNode> read = new ArrayList<>();
-        for (String text : List.of(FULL_FARM, COUNTED_FARM, WEIGHED_FARM, OWN_SPECIES_FARM, PLANNED_FARM, FARM_BY_MASS, FULL_HERD, FLOCK, PLAN)) {
+        for (String text : List.of(
+                FULL_FARM,
+                COUNTED_FARM,
+                WEIGHED_FARM,
+                OWN_SPECIES_FARM,
+                PLANNED_FARM,
+                FARM_BY_MASS,
+                FULL_HERD,
+                FLOCK,
+                PLAN)) {
             read.add(read(text));
         }
         return read;

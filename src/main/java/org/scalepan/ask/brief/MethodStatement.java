@@ -49,7 +49,8 @@ public final class MethodStatement {
     /** The lines of a brief of reference farms. */
     private static List<String> modelled(ComparisonBasis basis, Sampling sampling) {
         return List.of(
-                "Every figure is " + ModelledEstimate.WORDS + ": it is that of a reference farm, whose inputs are published"
+                "Every figure is " + ModelledEstimate.WORDS
+                        + ": it is that of a reference farm, whose inputs are published"
                         + " numbers with their ranges, computed as a farm's records are, with the library's factors and the"
                         + " methods of the IPCC guidelines.",
                 "Figures were brought to one unit (" + basis.per().words()

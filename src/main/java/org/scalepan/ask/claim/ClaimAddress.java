@@ -14,8 +14,9 @@ final class ClaimAddress {
     /** Empty where the claim is about something that no question answers. */
     static Optional<String> of(Library library, Claim claim) {
         Optional<String> product = claim.products().stream().findFirst().flatMap(id -> product(library, id));
-        Optional<String> indicator =
-                claim.indicators().stream().filter(library.indicators()::containsKey).findFirst();
+        Optional<String> indicator = claim.indicators().stream()
+                .filter(library.indicators()::containsKey)
+                .findFirst();
         if (product.isEmpty() || indicator.isEmpty() || claim.claimed().isEmpty()) {
             return Optional.empty();
         }

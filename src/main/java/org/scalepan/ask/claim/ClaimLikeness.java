@@ -96,10 +96,9 @@ final class ClaimLikeness {
         Set<String> found = new LinkedHashSet<>();
         for (String word : Lexicon.words(text)) {
             if (!Lexicon.FILLERS.contains(word)) {
-                String single =
-                        word.length() > 3 && word.endsWith("s") && !word.endsWith("ss") && !word.equals("less")
-                                ? word.substring(0, word.length() - 1)
-                                : word;
+                String single = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss") && !word.equals("less")
+                        ? word.substring(0, word.length() - 1)
+                        : word;
                 found.add(SAME.getOrDefault(word, SAME.getOrDefault(single, single)));
             }
         }

@@ -13,7 +13,8 @@ import org.scalepan.input.Suggestion.SuggestionKind;
 /** The readings of a text that makes several claims, or leaves a word to be chosen: each is a question of its own. */
 final class ClaimParts {
     private static final int MOST = 5;
-    private static final Pattern END = Pattern.compile("[.;!?]\\s+|,\\s+(?:and|but)\\s+|\\s+(?:and|but)\\s+(?=they\\b|need|emit|use|have)");
+    private static final Pattern END =
+            Pattern.compile("[.;!?]\\s+|,\\s+(?:and|but)\\s+|\\s+(?:and|but)\\s+(?=they\\b|need|emit|use|have)");
     private static final Pattern THEY = Pattern.compile("^they\\b", Pattern.CASE_INSENSITIVE);
     /** A part without a subject of its own speaks of that of the part before. */
     private static final Pattern OF_THE_SAME =
@@ -37,7 +38,10 @@ final class ClaimParts {
             boolean ofTheSame = !subject.isEmpty() && OF_THE_SAME.matcher(part).find();
             ParsedClaim read = ClaimSentenceParser.one(
                     library, ofTheSame ? subject + " " + THEY.matcher(part).replaceFirst("") : part);
-            subject = read.fields().getOrDefault("product", subject).replace('-', ' ').replace(':', ' ');
+            subject = read.fields()
+                    .getOrDefault("product", subject)
+                    .replace('-', ' ')
+                    .replace(':', ' ');
             if (read.faults().isEmpty()) {
                 found.add(Suggestion.of(
                         SuggestionKind.READING, "The part \"" + part + "\" by itself.", address(read.fields())));
@@ -53,7 +57,8 @@ final class ClaimParts {
                 .map(indicator -> {
                     Map<String, String> whole = new LinkedHashMap<>(fields);
                     whole.put("indicator", indicator);
-                    return Suggestion.of(SuggestionKind.READING, "The claim of " + indicator + " by itself.", address(whole));
+                    return Suggestion.of(
+                            SuggestionKind.READING, "The claim of " + indicator + " by itself.", address(whole));
                 })
                 .toList();
     }
@@ -64,8 +69,7 @@ final class ClaimParts {
         for (String reference : List.of("beef", "chicken", "pulses")) {
             Map<String, String> whole = new LinkedHashMap<>(fields);
             whole.put("reference", reference);
-            found.add(Suggestion.of(
-                    SuggestionKind.READING, "Read as: less than " + reference + ".", address(whole)));
+            found.add(Suggestion.of(SuggestionKind.READING, "Read as: less than " + reference + ".", address(whole)));
         }
         return found;
     }

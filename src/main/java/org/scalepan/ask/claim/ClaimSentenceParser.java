@@ -59,7 +59,9 @@ public final class ClaimSentenceParser {
     public static ParsedClaim parse(Library library, String text) {
         Optional<String> english = FrenchSentence.english(text);
         ParsedClaim read = one(library, english.orElse(text));
-        return read.faults().isEmpty() ? read : read.suggestingFirst(ClaimParts.readings(library, english.orElse(text)));
+        return read.faults().isEmpty()
+                ? read
+                : read.suggestingFirst(ClaimParts.readings(library, english.orElse(text)));
     }
 
     /** Reads a sentence that makes one claim. */
@@ -128,7 +130,8 @@ public final class ClaimSentenceParser {
     /** "Carbon neutral" claims no emissions at all; what is bought back elsewhere is no part of a footprint. */
     private void neutral() {
         for (int i = 0; i + 1 < words.size(); i++) {
-            boolean said = Lexicon.NEUTRAL.contains(words.get(i)) && words.get(i + 1).equals("neutral");
+            boolean said =
+                    Lexicon.NEUTRAL.contains(words.get(i)) && words.get(i + 1).equals("neutral");
             if (said && free(i) && free(i + 1)) {
                 take(i, 2, "none=yes (no emissions at all; offsets elsewhere are no part of a footprint)");
                 fields.put("none", "yes");
@@ -271,8 +274,7 @@ public final class ClaimSentenceParser {
             if (!near.isEmpty()) {
                 replacements.add(new Replacement(end - strange.size(), strange.size(), near));
             }
-            faults.add(new ParsedClaim.NotUnderstood(
-                    "not understood: \"" + String.join(" ", strange) + "\"", near));
+            faults.add(new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", near));
             strange.clear();
         }
     }

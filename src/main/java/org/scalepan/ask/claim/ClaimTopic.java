@@ -21,7 +21,8 @@ enum ClaimTopic {
                             "/guide/tour")
                     .posting(
                             "/v1/substitution",
-                            "{\"product\":\"" + product + "\",\"kg_per_year\":1000,\"unit\":\"kg-product\",\"baseline\":[{\"product\":\""
+                            "{\"product\":\"" + product
+                                    + "\",\"kg_per_year\":1000,\"unit\":\"kg-product\",\"baseline\":[{\"product\":\""
                                     + reference + "\"}],\"displacement_rate\":0.5,\"indicators\":[\"ghg\"]}");
         }
     },
@@ -41,7 +42,8 @@ enum ClaimTopic {
                                     + "\"indicators\":[\"ghg\"]}");
         }
     },
-    PRICE("cheap cheaper cheapest price prices priced cost costs costly expensive dear dearer affordable money prix cher") {
+    PRICE(
+            "cheap cheaper cheapest price prices priced cost costs costly expensive dear dearer affordable money prix cher") {
         @Override
         Suggestion suggestion(String product, String reference) {
             return Suggestion.of(
@@ -88,11 +90,11 @@ enum ClaimTopic {
                     SuggestionKind.QUESTION,
                     "Single gases are no indicator here; what comes from the animals and their manure or frass alone, methane and nitrous"
                             + " oxide together, is.",
-                    "/v1/claim?product=" + product
-                            + "&indicator=ghg&none=yes&boundary=animal&per=kg-live");
+                    "/v1/claim?product=" + product + "&indicator=ghg&none=yes&boundary=animal&per=kg-live");
         }
     },
-    NEUTRAL("neutral neutrality negative offset offsets sustainable sustainability green greener eco ecological friendly planet") {
+    NEUTRAL(
+            "neutral neutrality negative offset offsets sustainable sustainability green greener eco ecological friendly planet") {
         @Override
         Suggestion suggestion(String product, String reference) {
             return Suggestion.of(
@@ -111,7 +113,8 @@ enum ClaimTopic {
                     "/v1/comparison?products=" + product + "&against=" + reference + "&indicator=energy");
         }
     },
-    FEED("fed feeding waste wastes residue residues leftovers conversion converting convert efficient efficiency efficiently") {
+    FEED(
+            "fed feeding waste wastes residue residues leftovers conversion converting convert efficient efficiency efficiently") {
         @Override
         Suggestion suggestion(String product, String reference) {
             return Suggestion.of(
@@ -161,10 +164,12 @@ enum ClaimTopic {
     };
 
     /** An invented farm, to be replaced by somebody's own records. */
-    private static final String SYSTEM = "\"system\":{\"kind\":\"insects\",\"name\":\"an invented farm\",\"product\":\"mealworm\","
-            + "\"region\":\"portugal\",\"harvest\":{\"kg_per_year\":600},\"feed\":[{\"ingredient\":\"wheat-bran\",\"kg\":3600,"
-            + "\"burden\":\"mass\"}],\"energy\":[{\"carrier\":\"grid-electricity\",\"amount\":300}]}";
+    private static final String SYSTEM =
+            "\"system\":{\"kind\":\"insects\",\"name\":\"an invented farm\",\"product\":\"mealworm\","
+                    + "\"region\":\"portugal\",\"harvest\":{\"kg_per_year\":600},\"feed\":[{\"ingredient\":\"wheat-bran\",\"kg\":3600,"
+                    + "\"burden\":\"mass\"}],\"energy\":[{\"carrier\":\"grid-electricity\",\"amount\":300}]}";
 
+    @SuppressWarnings("ImmutableEnumChecker") // Unmodifiable.
     private final Set<String> words;
 
     ClaimTopic(String words) {
@@ -197,8 +202,6 @@ enum ClaimTopic {
                                 + " them, with evidence=modelled.",
                         "/v1/comparison?products=" + product + "&against=" + reference.orElse("chicken")
                                 + "&evidence=modelled")
-                .posting(
-                        "/v1/claim",
-                        farm("", ",\"reference\":\"" + reference.orElse("beef") + "\",\"times_less\":2"));
+                .posting("/v1/claim", farm("", ",\"reference\":\"" + reference.orElse("beef") + "\",\"times_less\":2"));
     }
 }

@@ -92,13 +92,13 @@ final class ContentSentenceParser {
                 && (ContentWords.MORE.contains(words.get(before)) || ContentWords.LESS.contains(words.get(before)));
         boolean behind = at + size < words.size()
                 && words.get(at + size).equals("content")
-                && words.stream().anyMatch(word -> ContentWords.MORE.contains(word) || ContentWords.LESS.contains(word));
+                && words.stream()
+                        .anyMatch(word -> ContentWords.MORE.contains(word) || ContentWords.LESS.contains(word));
         return compared || behind || (!content.equals(ContentWords.PROTEIN) && isComparedAnywhere());
     }
 
     private boolean isComparedAnywhere() {
-        return words.stream()
-                .anyMatch(word -> ContentWords.MORE.contains(word) || ContentWords.LESS.contains(word));
+        return words.stream().anyMatch(word -> ContentWords.MORE.contains(word) || ContentWords.LESS.contains(word));
     }
 
     private boolean isAboutQuality() {
@@ -189,11 +189,14 @@ final class ContentSentenceParser {
             }
         }
         for (int i = 0; i < words.size(); i++) {
-            boolean meat = free(i) && (words.get(i).equals("meat") || words.get(i).equals("steak"));
+            boolean meat =
+                    free(i) && (words.get(i).equals("meat") || words.get(i).equals("steak"));
             if (meat && !sides.contains(MEAT)) {
                 take(i, 1, MEAT + " (meat is many foods; name another to compare with it)");
                 sides.add(MEAT);
-            } else if (free(i) && sides.isEmpty() && (words.get(i).equals("larvae") || words.get(i).equals("they"))) {
+            } else if (free(i)
+                    && sides.isEmpty()
+                    && (words.get(i).equals("larvae") || words.get(i).equals("they"))) {
                 take(i, 1, Subject.INSECTS);
                 sides.add(Subject.INSECTS);
             }
@@ -202,7 +205,8 @@ final class ContentSentenceParser {
 
     private String withForm(String id, String form) {
         Product product = library.products().get(id);
-        boolean usual = form.isEmpty() || product == null || product.defaultForm().equals(form);
+        boolean usual =
+                form.isEmpty() || product == null || product.defaultForm().equals(form);
         return usual ? id : id + ":" + form;
     }
 
@@ -245,14 +249,16 @@ final class ContentSentenceParser {
     private boolean numbered(int at, EnglishNumber first, java.util.function.DoubleConsumer times) {
         int next = at + first.words();
         double value = first.value();
-        if (next < words.size() && (words.get(next).equals("or") || words.get(next).equals("to"))) {
+        if (next < words.size()
+                && (words.get(next).equals("or") || words.get(next).equals("to"))) {
             Optional<EnglishNumber> second = EnglishNumber.at(words, next + 1);
             if (second.isPresent()) {
                 next += 1 + second.get().words();
                 value = Math.min(value, second.get().value());
             }
         }
-        if (next < words.size() && (words.get(next).equals("times") || words.get(next).equals("fold"))) {
+        if (next < words.size()
+                && (words.get(next).equals("times") || words.get(next).equals("fold"))) {
             take(at, next + 1 - at, "times=" + Claimed.number(value));
             times.accept(value);
             return true;
@@ -333,11 +339,13 @@ final class ContentSentenceParser {
             }
         } else if (sides.size() > 2 && compares) {
             faults.add(new ParsedClaim.NotUnderstood(
-                    "more than two products are named: " + String.join(", ", sides) + "; ask for two at a time", List.of()));
+                    "more than two products are named: " + String.join(", ", sides) + "; ask for two at a time",
+                    List.of()));
             sides.stream()
                     .skip(1)
                     .filter(id -> !id.equals(Subject.INSECTS))
-                    .forEach(reference -> readings.add(reading(contents.iterator().next(), reference)));
+                    .forEach(reference ->
+                            readings.add(reading(contents.iterator().next(), reference)));
         }
     }
 

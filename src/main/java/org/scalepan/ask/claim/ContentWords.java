@@ -16,8 +16,8 @@ final class ContentWords {
 
     /** Words that say more, before a content. */
     static final Set<String> MORE = Set.of(
-            "more", "higher", "greater", "richer", "rich", "high", "much", "many", "twice", "double", "triple", "times", "fold",
-            "percent", "plus");
+            "more", "higher", "greater", "richer", "rich", "high", "much", "many", "twice", "double", "triple", "times",
+            "fold", "percent", "plus");
 
     static final Set<String> LESS = Set.of("less", "fewer", "lower", "poorer", "low", "leaner", "half");
 
@@ -26,8 +26,27 @@ final class ContentWords {
 
     /** Words between what compares and the content. */
     static final Set<String> BETWEEN = Set.of(
-            "the", "amount", "amounts", "content", "level", "levels", "of", "in", "dietary", "as", "a", "an", "total", "essential", "source",
-            "sources", "de", "en", "du", "la", "le");
+            "the",
+            "amount",
+            "amounts",
+            "content",
+            "level",
+            "levels",
+            "of",
+            "in",
+            "dietary",
+            "as",
+            "a",
+            "an",
+            "total",
+            "essential",
+            "source",
+            "sources",
+            "de",
+            "en",
+            "du",
+            "la",
+            "le");
 
     /** Words that add nothing to a claim of contents. */
     static final Set<String> FILLERS = Set.of(
@@ -57,7 +76,11 @@ final class ContentWords {
     private static Map<String, String> contents() {
         Map<String, String> found = new LinkedHashMap<>();
         for (String name : new String[] {
-            "essential amino acids", "essential amino acid", "indispensable amino acids", "indispensable amino acid", "amino acids",
+            "essential amino acids",
+            "essential amino acid",
+            "indispensable amino acids",
+            "indispensable amino acid",
+            "amino acids",
             "amino acid"
         }) {
             found.put(name, AMINO_ACIDS);
@@ -93,14 +116,31 @@ final class ContentWords {
     private static Map<String, String> bases() {
         Map<String, String> found = new LinkedHashMap<>();
         for (String dry : new String[] {
-            "per 100 g dry matter", "per 100 g of dry matter", "on a dry basis", "on a dry matter basis", "on dry matter", "by dry weight",
-            "dry weight", "on a dry weight basis", "per 100 g dry weight"
+            "per 100 g dry matter",
+            "per 100 g of dry matter",
+            "on a dry basis",
+            "on a dry matter basis",
+            "on dry matter",
+            "by dry weight",
+            "dry weight",
+            "on a dry weight basis",
+            "per 100 g dry weight"
         }) {
             found.put(dry, "100g-dry-matter");
         }
         for (String fresh : new String[] {
-            "per 100 g", "per 100 grams", "per 100 g fresh", "gram for gram", "weight for weight", "pound for pound", "per gram", "per kg",
-            "per kilogram", "per kilo", "by weight", "per serving"
+            "per 100 g",
+            "per 100 grams",
+            "per 100 g fresh",
+            "gram for gram",
+            "weight for weight",
+            "pound for pound",
+            "per gram",
+            "per kg",
+            "per kilogram",
+            "per kilo",
+            "by weight",
+            "per serving"
         }) {
             found.put(fresh, "100g-edible");
         }

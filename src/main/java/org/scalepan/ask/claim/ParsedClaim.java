@@ -17,10 +17,7 @@ import org.scalepan.input.Suggestion;
  * @param suggestions what to ask instead where it is refused, the nearest first; at least one
  */
 public record ParsedClaim(
-        Map<String, String> fields,
-        List<Understood> parts,
-        List<NotUnderstood> faults,
-        List<Suggestion> suggestions) {
+        Map<String, String> fields, List<Understood> parts, List<NotUnderstood> faults, List<Suggestion> suggestions) {
     public ParsedClaim {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
         parts = List.copyOf(parts);
@@ -31,7 +28,10 @@ public record ParsedClaim(
     /** The same with other suggestions before its own. */
     ParsedClaim suggestingFirst(List<Suggestion> first) {
         return new ParsedClaim(
-                fields, parts, faults, Stream.concat(first.stream(), suggestions.stream()).distinct().toList());
+                fields,
+                parts,
+                faults,
+                Stream.concat(first.stream(), suggestions.stream()).distinct().toList());
     }
 
     /** Some words and what they were read as, such as {@code times_less=100}. */

@@ -83,7 +83,8 @@ final class RefusedSentence {
         return met.stream()
                 .limit(MOST_TOPICS)
                 .map(topic -> topic.suggestion(
-                        topic.isClaim() ? insectOr(Subject.INSECTS) : insect(), reference().orElse("beef")))
+                        topic.isClaim() ? insectOr(Subject.INSECTS) : insect(),
+                        reference().orElse("beef")))
                 .toList();
     }
 

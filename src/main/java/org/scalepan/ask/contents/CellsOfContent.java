@@ -81,8 +81,7 @@ final class CellsOfContent {
                 continue;
             }
             for (String quantity : quantities) {
-                boolean isAsked =
-                        food.equals(asked) && basis == question.basis() && quantity.equals(wanted);
+                boolean isAsked = food.equals(asked) && basis == question.basis() && quantity.equals(wanted);
                 cells.add(amount(food, amount, basis, quantity, isAsked));
             }
         }
@@ -180,8 +179,7 @@ final class CellsOfContent {
         for (String kind : List.of(MeasuredQuality.DIAAS, MeasuredQuality.PDCAAS)) {
             samples.quality(food, kind).ifPresent(found -> {
                 scores.add(found);
-                Verdict verdict = new SampleRatio(found.low(), found.value(), found.high())
-                        .verdict(1, found.isThin());
+                Verdict verdict = new SampleRatio(found.low(), found.value(), found.high()).verdict(1, found.isThin());
                 cells.add(alone(food, kind, "of the requirement", food.equals(asked), found, verdict));
             });
         }
@@ -212,19 +210,15 @@ final class CellsOfContent {
         }
         // Drying takes no amino acid away: where the form asked is not known another stands for it.
         boolean isAsked = cells.isEmpty();
-        int found = finding.hasAll()
-                ? finding.indispensable()
-                : finding.present().size();
-        Verdict verdict = finding.hasAll()
-                ? Verdict.HOLDS
-                : finding.absent().isEmpty() ? Verdict.OPEN : Verdict.FAILS;
+        int found =
+                finding.hasAll() ? finding.indispensable() : finding.present().size();
+        Verdict verdict = finding.hasAll() ? Verdict.HOLDS : finding.absent().isEmpty() ? Verdict.OPEN : Verdict.FAILS;
         cells.add(alone(
                 food,
                 "indispensable-amino-acids",
                 "of " + finding.indispensable(),
                 isAsked,
-                new SampleRange(
-                        found, found, found, 1, finding.rows(), finding.sources(), question.grade(), List.of()),
+                new SampleRange(found, found, found, 1, finding.rows(), finding.sources(), question.grade(), List.of()),
                 verdict));
     }
 

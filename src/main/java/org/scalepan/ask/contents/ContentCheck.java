@@ -86,9 +86,9 @@ public record ContentCheck(
                 .flatMap(side -> side.found().stream())
                 .flatMap(found -> found.sources().stream().sorted());
         return Stream.of(
-                        ofCells,
-                        protein.stream().flatMap(finding -> finding.sources().stream().sorted()),
-                        absorption.stream().map(AbsorptionTrial::source))
+                ofCells,
+                protein.stream().flatMap(finding -> finding.sources().stream().sorted()),
+                absorption.stream().map(AbsorptionTrial::source))
                 .flatMap(some -> some)
                 .collect(Collectors.toCollection(java.util.LinkedHashSet::new))
                 .stream();

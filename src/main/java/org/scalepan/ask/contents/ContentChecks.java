@@ -57,7 +57,8 @@ public record ContentChecks(
     /** The claim in words. */
     public String claim() {
         List<Side> sides = question.subject().sides();
-        return question.said(sides.size() == 1 ? sides.get(0).words() : question.subject().words());
+        return question.said(
+                sides.size() == 1 ? sides.get(0).words() : question.subject().words());
     }
 
     public Overall overall() {
@@ -84,7 +85,8 @@ public record ContentChecks(
                 + (parts.isEmpty() ? "Of none is anything published on both sides" : String.join("; ", parts)) + "."
                 + (silent.isEmpty()
                         ? ""
-                        : " Of " + silent.size() + " insects nothing comparable is held; that says nothing about them.");
+                        : " Of " + silent.size()
+                                + " insects nothing comparable is held; that says nothing about them.");
     }
 
     /** What the sentence counts wrongly. */
@@ -94,7 +96,8 @@ public record ContentChecks(
             return List.of();
         }
         return List.of("Of the " + MAKING_PROTEIN + " amino acids that make protein " + nine
-                + " are indispensable (essential) for people, not " + question.aminoAcidsSaid().getAsInt()
+                + " are indispensable (essential) for people, not "
+                + question.aminoAcidsSaid().getAsInt()
                 + "; the others a body makes itself. The " + nine + " are checked.");
     }
 
@@ -103,7 +106,8 @@ public record ContentChecks(
         return checks.stream()
                 .flatMap(check -> check.instead().stream())
                 .findFirst()
-                .orElse("Nothing can be said from what this library holds: publish no comparison until both foods have been measured.");
+                .orElse(
+                        "Nothing can be said from what this library holds: publish no comparison until both foods have been measured.");
     }
 
     /** Claims in circulation about the same content and the same food. */
@@ -199,5 +203,4 @@ public record ContentChecks(
                         .overall()
                         .equals(overall());
     }
-
 }

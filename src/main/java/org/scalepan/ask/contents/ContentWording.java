@@ -46,15 +46,17 @@ final class ContentWording {
                             .found()
                             .map(found -> Math.round(found.value()) + " ")
                             .orElse("none ")
-                    + cell.unit() + " indispensable amino acids were found in " + cell.food().words();
+                    + cell.unit() + " indispensable amino acids were found in "
+                    + cell.food().words();
         }
-        String known = start(cell) + side(cell.productSide(), cell) + " in " + cell.food().words();
+        String known = start(cell) + side(cell.productSide(), cell) + " in "
+                + cell.food().words();
         if (cell.referenceSide().isEmpty()) {
             return known;
         }
         return known + ", " + side(cell.referenceSide().get(), cell) + " in "
                 + cell.reference().map(food -> food.words()).orElse("")
-                + cell.times().map(times -> ", " + times(cell, times)).orElse("");
+                + cell.times().map(times -> ", " + times(times)).orElse("");
     }
 
     private static String start(ContentCell cell) {
@@ -103,7 +105,7 @@ final class ContentWording {
         };
     }
 
-    private String times(ContentCell cell, SampleRatio times) {
+    private String times(SampleRatio times) {
         String low = Print.ratio(times.low());
         String many = Double.isInfinite(times.high())
                 ? "at least " + low
@@ -151,18 +153,22 @@ final class ContentWording {
 
     private String named(ContentCell cell) {
         String form = form(cell.food().form());
-        String kind = cell.quantity().equals("protein-corrected") || cell.basis().isEmpty() ? quantity(cell) + ", " : "";
-        return kind + form + cell.basis().map(basis -> " per " + basis.words()).orElse("")
-                + cell.times().map(times -> " (" + times(cell, times) + ")").orElse("");
+        String kind =
+                cell.quantity().equals("protein-corrected") || cell.basis().isEmpty() ? quantity(cell) + ", " : "";
+        return kind
+                + form
+                + cell.basis().map(basis -> " per " + basis.words()).orElse("")
+                + cell.times().map(times -> " (" + times(times) + ")").orElse("");
     }
 
     private Optional<String> water() {
         return check.cells().stream()
-                .filter(cell -> cell.decidedByWater() && !cell.asked() && cell.times().isPresent())
+                .filter(cell ->
+                        cell.decidedByWater() && !cell.asked() && cell.times().isPresent())
                 .min(Comparator.comparing(cell -> !cell.food().form().equals("dried")))
                 .map(cell -> sentence("100 g of it as " + form(cell.food().form()) + " beside 100 g of raw "
                         + cell.reference().map(food -> food.product().name()).orElse("")
-                        + " would be " + times(cell, cell.times().orElseThrow())
+                        + " would be " + times(cell.times().orElseThrow())
                         + ": drying does that to any food, so it counts for no verdict"));
     }
 
@@ -186,10 +192,12 @@ final class ContentWording {
         if (finding.unknown().isEmpty() && finding.absent().isEmpty()) {
             parts.add("every indispensable amino acid is published of it");
         } else if (finding.byScore()) {
-            parts.add("a measured score is that of its scarcest indispensable amino acid and lies above zero, so that none is"
-                    + " missing");
+            parts.add(
+                    "a measured score is that of its scarcest indispensable amino acid and lies above zero, so that none is"
+                            + " missing");
         } else {
-            parts.add("not published of it: " + String.join(", ", finding.unknown()).replace("-plus-", " with "));
+            parts.add("not published of it: "
+                    + String.join(", ", finding.unknown()).replace("-plus-", " with "));
         }
         finding.score()
                 .ifPresent(score -> parts.add("its limiting amino acid is "

@@ -134,8 +134,8 @@ final class FoodSamples {
         return Stream.concat(
                         Stream.of(asked),
                         library.composition().stream()
-                                .filter(row -> row.product()
-                                        .equals(asked.product().id()))
+                                .filter(row ->
+                                        row.product().equals(asked.product().id()))
                                 .map(row -> new ProductForm(asked.product(), row.form())))
                 .distinct()
                 .toList();

@@ -53,8 +53,7 @@ public record ProteinFinding(
                         && content.form().equals(food.form())
                         && content.cited().check().isAtLeast(grade))
                 .toList();
-        boolean byScore =
-                facts.quality().stream().anyMatch(measured -> lowest(measured) > 0);
+        boolean byScore = facts.quality().stream().anyMatch(measured -> lowest(measured) > 0);
         List<String> present = new ArrayList<>();
         List<String> absent = new ArrayList<>();
         List<String> unknown = new ArrayList<>();

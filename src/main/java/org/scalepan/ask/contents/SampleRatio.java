@@ -18,8 +18,8 @@ public record SampleRatio(double low, double middle, double high) {
         if (below.high() == 0) {
             return Optional.empty();
         }
-        return Optional.of(new SampleRatio(
-                above.low() / below.high(), above.value() / below.value(), above.high() / below.low()));
+        return Optional.of(
+                new SampleRatio(above.low() / below.high(), above.value() / below.value(), above.high() / below.low()));
     }
 
     /**

@@ -95,13 +95,7 @@ sealed interface Supply {
             return recorded.system().output().chain(library, basis.protein(), basis.qualityCapped());
         }
         return UnitChain.of(
-                library,
-                side.product(),
-                form(side),
-                "",
-                basis.protein(),
-                basis.qualityCapped(),
-                basis.lowestGrade());
+                library, side.product(), form(side), "", basis.protein(), basis.qualityCapped(), basis.lowestGrade());
     }
 
     private static String form(Side side) {

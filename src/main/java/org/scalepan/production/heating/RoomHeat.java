@@ -61,7 +61,8 @@ public record RoomHeat(double low, double high, RowSpan inside, String drawnAs, 
                 && published(library, product.id(), TEMPERATURE).isEmpty()) {
             return Optional.of(new Obstacle(
                     "heating",
-                    "heating needs temperature_c: no rearing temperature of " + product.label() + " is in this library"));
+                    "heating needs temperature_c: no rearing temperature of " + product.label()
+                            + " is in this library"));
         }
         return Optional.empty();
     }

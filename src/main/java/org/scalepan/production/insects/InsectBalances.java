@@ -72,9 +72,7 @@ final class InsectBalances {
                     rows);
         });
         FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, contents.missing("protein"));
-        double kept = in.isPresent()
-                        && inLarvae.isPresent()
-                        && in.get().known().central() > 0
+        double kept = in.isPresent() && inLarvae.isPresent() && in.get().known().central() > 0
                 ? inLarvae.get().central() / in.get().known().central()
                 : 0;
         return balance.verdict() == BalanceVerdict.POSSIBLE && kept > MOST_NITROGEN_KEPT

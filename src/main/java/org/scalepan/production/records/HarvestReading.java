@@ -14,8 +14,9 @@ final class HarvestReading {
     private static final String LARVAE_PER_KG = RecordField.HARVEST_LARVAE_PER_KG.field();
     private static final String GRAMS_PER_LARVA = RecordField.HARVEST_GRAMS_PER_LARVA.field();
 
-    private static final String WAYS = "kg_per_year, or containers with kg_per_container and cycles_per_year, or larvae with larvae_per_kg or"
-            + " grams_per_larva, or pairs with eggs_per_pair, hatch, survival, cycles_per_year and larvae_per_kg or grams_per_larva";
+    private static final String WAYS =
+            "kg_per_year, or containers with kg_per_container and cycles_per_year, or larvae with larvae_per_kg or"
+                    + " grams_per_larva, or pairs with eggs_per_pair, hatch, survival, cycles_per_year and larvae_per_kg or grams_per_larva";
 
     private final Input harvest;
     private final RecordNumbers numbers;

@@ -36,7 +36,9 @@ record RearedInsect(Product product, StatedComposition composition) {
                     .map(product -> new RearedInsect(product, stated.orElse(StatedComposition.NONE)));
         }
         if (body.has(COMPOSITION)) {
-            body.fault(COMPOSITION, "composition goes with an id as product; product with a name says itself what it holds");
+            body.fault(
+                    COMPOSITION,
+                    "composition goes with an id as product; product with a name says itself what it holds");
         }
         return body.object(PRODUCT).flatMap(given -> unknown(given, numbers));
     }

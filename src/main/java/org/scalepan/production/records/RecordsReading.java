@@ -86,7 +86,9 @@ final class RecordsReading {
         if (nitrogen.isPresent()
                 && moisture.isEmpty()
                 && !body.has("moisture")
-                && Background.of(library).row("ingredient_composition", ingredient, "dry-matter").isEmpty()) {
+                && Background.of(library)
+                        .row("ingredient_composition", ingredient, "dry-matter")
+                        .isEmpty()) {
             body.fault(
                     "moisture",
                     "moisture is missing: nitrogen is per kg dry matter, and no dry matter of " + ingredient

@@ -66,9 +66,7 @@ final class BriefDocument {
                 .heading("What can be said")
                 .bullets(brief.rows().stream().map(Brief.BriefRow::sentence).toList());
         verdict(document);
-        document.heading("Figures")
-                .add(table())
-                .add(new Block.Picture(svg(), chart().words()));
+        document.heading("Figures").add(table()).add(new Block.Picture(svg(), chart().words()));
         list(document, "The reference farms", referenceFarms());
         document.heading("Method")
                 .bullets(MethodStatement.of(brief))
@@ -99,9 +97,12 @@ final class BriefDocument {
                 .distinct()
                 .filter(ModelledEstimate.class::isInstance)
                 .map(ModelledEstimate.class::cast)
-                .flatMap(estimate -> estimate.farm()
-                        .map(farm -> estimate.words() + ": " + farm.farm().sentence())
-                        .stream())
+                .flatMap(estimate ->
+                        estimate
+                                .farm()
+                                .map(farm ->
+                                        estimate.words() + ": " + farm.farm().sentence())
+                                .stream())
                 .toList();
     }
 

@@ -98,8 +98,7 @@ final class ClaimJson {
 
     /** The same claim by the other kind of evidence, where only that has figures of both sides. */
     private Optional<ObjectNode> otherEvidence(ClaimCheck check, Map<String, Object> question, String path) {
-        List<Side> sides = Stream.concat(
-                        Stream.of(check.side()), check.question().reference().stream())
+        List<Side> sides = Stream.concat(Stream.of(check.side()), check.question().reference().stream())
                 .toList();
         return ModelledEstimateView.known(
                 library, OtherEvidence.of(library, sides, check.question().basis()), path, question);

@@ -62,7 +62,8 @@ public final class ClaimRoutes {
         }
         ContentClaimReading.PARAMETERS.stream()
                 .filter(name -> parameters.raw(name).isPresent())
-                .forEach(name -> parameters.fault(name, name + " belongs to claims of contents; say which with content"));
+                .forEach(name ->
+                        parameters.fault(name, name + " belongs to claims of contents; say which with content"));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
@@ -75,8 +76,7 @@ public final class ClaimRoutes {
     }
 
     /** What foods contain is no footprint: it is checked by the range of published samples. */
-    private Answer contents(
-            Request request, Format format, Optional<ParsedClaim> sentence, Optional<Subject> subject) {
+    private Answer contents(Request request, Format format, Optional<ParsedClaim> sentence, Optional<Subject> subject) {
         Input parameters = request.parameters();
         Optional<ContentQuestion> question = new ContentClaimReading(library, parameters).question(subject);
         InputProblem.refuseIfWrong(
@@ -84,8 +84,8 @@ public final class ClaimRoutes {
         ContentChecks checks = ContentChecks.of(library, question.orElseThrow());
         Map<String, Object> resolved = parameters.resolved();
         return format == Format.MARKDOWN
-                ? MarkdownRenderer.answer(new ContentClaimDocument(checks)
-                        .document(Permalink.of(library, request.path(), resolved)))
+                ? MarkdownRenderer.answer(
+                        new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)))
                 : Answer.of(
                         Answer.JSON,
                         Json.write(new ContentClaimJson(library, checks, sentence).tree(resolved, request.path())));
@@ -130,8 +130,7 @@ public final class ClaimRoutes {
         }
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         body.close();
-        InputProblem.refuseIfWrong(
-                body, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
+        InputProblem.refuseIfWrong(body, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());

@@ -58,19 +58,17 @@ final class ContentClaimDocument {
     private static List<String> row(ContentCell cell) {
         return List.of(
                 cell.quantity().replace('-', ' ') + ", " + cell.food().form().replace('-', ' '),
-                cell.basis().map(Basis::words).orElse("")
-                        + (cell.decidedByWater() ? " (water decides)" : ""),
+                cell.basis().map(Basis::words).orElse("") + (cell.decidedByWater() ? " (water decides)" : ""),
                 side(cell.productSide()) + " " + cell.unit(),
                 cell.referenceSide().map(ContentClaimDocument::side).orElse(""),
                 cell.times()
                         .map(times -> Print.ratio(times.low())
-                                + (Double.isFinite(times.high())
-                                        ? " to " + Print.ratio(times.high())
-                                        : " or more"))
+                                + (Double.isFinite(times.high()) ? " to " + Print.ratio(times.high()) : " or more"))
                         .orElse(""),
                 cell.verdict().id().replace('-', ' '),
                 Stream.concat(Stream.of(cell.productSide()), cell.referenceSide().stream())
-                        .map(side -> side.found().map(found -> "" + found.samples()).orElse("0"))
+                        .map(side ->
+                                side.found().map(found -> "" + found.samples()).orElse("0"))
                         .collect(java.util.stream.Collectors.joining(" / ")));
     }
 

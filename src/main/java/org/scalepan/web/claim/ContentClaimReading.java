@@ -24,8 +24,24 @@ final class ContentClaimReading {
 
     private static final double MOST_TIMES = 1e6;
     private static final List<String> OF_FOOTPRINTS = List.of(
-            "indicator", "percent_less", "none", "per", "boundary", "luc", "gwp", "region", "sources", "exclude", "quality", "strict", "of",
-            "evidence", "system", "coverage", "draws", "seed");
+            "indicator",
+            "percent_less",
+            "none",
+            "per",
+            "boundary",
+            "luc",
+            "gwp",
+            "region",
+            "sources",
+            "exclude",
+            "quality",
+            "strict",
+            "of",
+            "evidence",
+            "system",
+            "coverage",
+            "draws",
+            "seed");
 
     private final Library library;
     private final Input parameters;
@@ -76,13 +92,13 @@ final class ContentClaimReading {
         if (subject.isEmpty() || claimed.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
-        if (reference.isPresent() && subject.get().sides().size() == 1
+        if (reference.isPresent()
+                && subject.get().sides().size() == 1
                 && subject.get().sides().get(0).equals(new Side.PublishedSide(reference.get()))) {
             parameters.fault(ClaimReading.REFERENCE, "a food is not compared with itself");
             return Optional.empty();
         }
-        return Optional.of(new ContentQuestion(
-                subject.get(), reference, claimed.get(), basis, protein, grade, said));
+        return Optional.of(new ContentQuestion(subject.get(), reference, claimed.get(), basis, protein, grade, said));
     }
 
     private static boolean takesAmount(String content) {
@@ -98,8 +114,7 @@ final class ContentClaimReading {
                 && reference.isPresent()
                 && subject.get().sides().size() == 1
                 && subject.get().sides().get(0) instanceof Side.PublishedSide side
-                && side.item().form().equals("fresh")
-                        != reference.get().form().equals("fresh");
+                && side.item().form().equals("fresh") != reference.get().form().equals("fresh");
         return mixed ? Basis.HUNDRED_GRAMS_DRY_MATTER : Basis.HUNDRED_GRAMS_EDIBLE;
     }
 }

@@ -95,8 +95,7 @@ public final class CellRoutes {
                 .orElseThrow(() -> noEvidence(
                         List.of(estimate),
                         PairedEvidence.NONE,
-                        new CellInstead(library, request)
-                                .ofValue(product.orElseThrow(), asked.basis, asked.sampling)));
+                        new CellInstead(library, request).ofValue(product.orElseThrow(), asked.basis, asked.sampling)));
         if (isNumber(asked.stat)) {
             refuseBound(estimate.bound(), asked, Print.footprint(summary.median()), List.of(estimate));
         }

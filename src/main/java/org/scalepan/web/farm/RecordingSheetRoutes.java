@@ -46,8 +46,7 @@ public final class RecordingSheetRoutes {
     }
 
     public List<Route> routes() {
-        return List.of(Route.of(
-                "/v1/recording-sheets/{id}", List.of("harvest_kg", "format"), this::sheet));
+        return List.of(Route.of("/v1/recording-sheets/{id}", List.of("harvest_kg", "format"), this::sheet));
     }
 
     private Answer sheet(Request request) {
@@ -59,8 +58,7 @@ public final class RecordingSheetRoutes {
         String id = request.variable("id");
         ModelledFarm farm = ModelledFarms.of(library).find(id).orElseThrow(() -> unknown(id));
         Document sheet = document(
-                FarmPlan.of(library, farm, harvest),
-                Permalink.of(library, request.path(), parameters.resolved()));
+                FarmPlan.of(library, farm, harvest), Permalink.of(library, request.path(), parameters.resolved()));
         return format == Format.HTML ? HtmlRenderer.answer(sheet) : MarkdownRenderer.answer(sheet);
     }
 
@@ -75,19 +73,36 @@ public final class RecordingSheetRoutes {
     private static Document document(FarmPlan plan, String permalink) {
         boolean insects = plan.farm().records() instanceof EditableRecords.Insects;
         List<String> columns = insects
-                ? List.of("date", "feed, which and kg", "harvest, kg live", "dead or lost", "energy, meter", "water, litres", "frass out, kg")
-                : List.of("date", "feed, which and kg", "milk, eggs, live weight", "born, bought, dead", "energy, meter", "water, litres", "manure, where to");
+                ? List.of(
+                        "date",
+                        "feed, which and kg",
+                        "harvest, kg live",
+                        "dead or lost",
+                        "energy, meter",
+                        "water, litres",
+                        "frass out, kg")
+                : List.of(
+                        "date",
+                        "feed, which and kg",
+                        "milk, eggs, live weight",
+                        "born, bought, dead",
+                        "energy, meter",
+                        "water, litres",
+                        "manure, where to");
         return new Document.Builder()
-                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " (" + ModelledEstimate.WORDS + "): "
+                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " (" + ModelledEstimate.WORDS
+                        + "): "
                         + plan.amounts().stream()
                                 .map(amount -> amount.words() + " " + FarmPlanJson.text(amount))
                                 .collect(Collectors.joining("; "))
                         + ".")
-                .paragraph("Write down from the first day; nobody remembers it after a year. Feed as it is fed, with its water.")
+                .paragraph(
+                        "Write down from the first day; nobody remembers it after a year. Feed as it is fed, with its water.")
                 .add(new Block.TextTable(
                         columns, Collections.nCopies(LINES, Collections.nCopies(columns.size(), BLANK))))
-                .paragraph("Once: floor of the building and yard in m2; containers, their material and mass; how far feed is brought, and how;"
-                        + " what the feed would have been used for otherwise; region. Ask the veterinary authority which feed is lawful.")
+                .paragraph(
+                        "Once: floor of the building and yard in m2; containers, their material and mass; how far feed is brought, and how;"
+                                + " what the feed would have been used for otherwise; region. Ask the veterinary authority which feed is lawful.")
                 .link(permalink)
                 .titled("Recording sheet");
     }

@@ -17,12 +17,7 @@ import org.scalepan.input.Suggestion;
  * @param suggestions what to ask instead, the nearest first
  */
 public record Problem(
-        int status,
-        String type,
-        String title,
-        String detail,
-        List<FieldError> errors,
-        List<Suggestion> suggestions) {
+        int status, String type, String title, String detail, List<FieldError> errors, List<Suggestion> suggestions) {
     /** A cell shows a closed list only when it is short. */
     private static final int MOST_IN_A_CELL = 20;
     /** A longer list of errors is no help. */

@@ -76,7 +76,10 @@ public final class ChartSvg {
                                 .map(row -> row.words() + " "
                                         + row.summary()
                                                 .map(figure -> row.bound().words() + sentences.footprint(figure))
-                                                .orElse(row instanceof ModelledEstimate ? "no modelled figure" : "no evidence"))
+                                                .orElse(
+                                                        row instanceof ModelledEstimate
+                                                                ? "no modelled figure"
+                                                                : "no evidence"))
                                 .toList())
                 + (hasModelled() ? "; " + ModelledEstimate.WORDS : "") + ".";
     }
@@ -140,7 +143,8 @@ public final class ChartSvg {
         }
         Summary all = summary.get();
         if (row instanceof ModelledEstimate) {
-            new HatchedBand(drawing, middle - 7, 14).draw(at(all.low()), at(all.high()), row.bound(), LABELS, WIDTH - RIGHT);
+            new HatchedBand(drawing, middle - 7, 14)
+                    .draw(at(all.low()), at(all.high()), row.bound(), LABELS, WIDTH - RIGHT);
         } else {
             band(drawing, all, middle, SvgDrawing.BAND);
         }

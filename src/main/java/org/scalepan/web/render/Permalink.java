@@ -16,7 +16,8 @@ public final class Permalink {
 
     public static String of(Library library, String path, Map<String, Object> question) {
         String link = unpinned(path, question);
-        return link + (question.isEmpty() ? '?' : '&') + "library=" + library.version().digest();
+        return link + (question.isEmpty() ? '?' : '&') + "library="
+                + library.version().digest();
     }
 
     /** An address with parameters, on whatever library is served. */

@@ -36,9 +36,10 @@ public final class ProblemView {
             one.put("kind", suggestion.kind().id());
             one.put("text", suggestion.text());
             one.put("question", suggestion.question());
-            suggestion.posting().ifPresent(posting -> one.putObject("post")
-                    .put("route", posting.route())
-                    .put("body", posting.body()));
+            suggestion
+                    .posting()
+                    .ifPresent(posting ->
+                            one.putObject("post").put("route", posting.route()).put("body", posting.body()));
         }
         return array;
     }

@@ -120,7 +120,8 @@ class ClaimSentenceParserTest {
 
         assertTrue(!sentence.faults().isEmpty());
         assertTrue(
-                sentence.suggestions().stream().anyMatch(found -> found.question().equals(question)),
+                sentence.suggestions().stream()
+                        .anyMatch(found -> found.question().equals(question)),
                 () -> sentence.suggestions().toString());
     }
 

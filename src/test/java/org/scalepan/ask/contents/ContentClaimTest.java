@@ -71,7 +71,9 @@ class ContentClaimTest {
         ContentCell corrected = check.cells().stream()
                 .filter(cell -> cell.quantity().equals("protein-corrected")
                         && cell.food().form().equals("fresh")
-                        && cell.basis().filter(Basis.HUNDRED_GRAMS_EDIBLE::equals).isPresent())
+                        && cell.basis()
+                                .filter(Basis.HUNDRED_GRAMS_EDIBLE::equals)
+                                .isPresent())
                 .findFirst()
                 .orElseThrow();
 
@@ -116,8 +118,9 @@ class ContentClaimTest {
         ContentChecks twenty = checks("mealworm", "fresh", "", new ContentClaimed.AllAminoAcids(), OptionalInt.of(20));
         ContentChecks nine = checks("mealworm", "fresh", "", new ContentClaimed.AllAminoAcids(), OptionalInt.of(9));
 
-        assertTrue(twenty.corrections().get(0).contains("9 are indispensable"), () -> twenty.corrections()
-                .toString());
+        assertTrue(
+                twenty.corrections().get(0).contains("9 are indispensable"),
+                () -> twenty.corrections().toString());
         assertEquals(List.of(), nine.corrections());
     }
 
@@ -200,6 +203,7 @@ class ContentClaimTest {
     }
 
     private static ProductForm food(String product, String form) {
-        return new ProductForm(java.util.Objects.requireNonNull(LIBRARY.products().get(product)), form);
+        return new ProductForm(
+                java.util.Objects.requireNonNull(LIBRARY.products().get(product)), form);
     }
 }

@@ -57,7 +57,9 @@ class FarmPlanTest {
     void what_nobody_has_published_is_said_and_not_planned() {
         FarmPlan plan = plan("sun-beetle-heated-temperate", 100);
 
-        assertTrue(plan.open().contains("how many animals make a kilogram"), plan.open().toString());
+        assertTrue(
+                plan.open().contains("how many animals make a kilogram"),
+                plan.open().toString());
         assertTrue(plan.amounts().stream().noneMatch(amount -> amount.field().equals("harvest.containers")));
     }
 

@@ -206,13 +206,22 @@ class HeatedFarmTest {
                         .map(Obstacle::text));
         assertEquals(
                 Optional.of("heating needs a country as region: no monthly temperatures of Africa are in this library"),
-                RoomHeat.obstacle(library, Optional.of("africa"), library.products().get("house-cricket"), open)
+                RoomHeat.obstacle(
+                                library,
+                                Optional.of("africa"),
+                                library.products().get("house-cricket"),
+                                open)
                         .map(Obstacle::text));
         assertEquals(
                 Optional.of("heating needs temperature_c: no rearing temperature of superworm is in this library"),
-                RoomHeat.obstacle(library, Optional.of("norway"), library.products().get("superworm"), open)
+                RoomHeat.obstacle(
+                                library,
+                                Optional.of("norway"),
+                                library.products().get("superworm"),
+                                open)
                         .map(Obstacle::text));
-        assertTrue(RoomHeat.obstacle(library, Optional.of("norway"), library.products().get("house-cricket"), open)
+        assertTrue(RoomHeat.obstacle(
+                        library, Optional.of("norway"), library.products().get("house-cricket"), open)
                 .isEmpty());
     }
 }

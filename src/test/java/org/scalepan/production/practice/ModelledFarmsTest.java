@@ -40,8 +40,8 @@ class ModelledFarmsTest {
     void every_insect_of_the_library_has_a_reference_farm() {
         assertAll(LIBRARY.products().values().stream()
                 .filter(product -> product.group().equals("insect"))
-                .map(product -> () -> assertFalse(
-                        FARMS.of(product, "world").isEmpty(), () -> "nobody models " + product.id())));
+                .map(product -> () ->
+                        assertFalse(FARMS.of(product, "world").isEmpty(), () -> "nobody models " + product.id())));
     }
 
     /** Kenya's year is above 18 degrees on average, Germany's below; the world asks for the farm that flatters less. */
@@ -56,8 +56,7 @@ class ModelledFarmsTest {
         "palm-weevil, germany, tropical"
     })
     void the_region_asked_for_picks_the_climate(String product, String region, String climate) {
-        assertEquals(
-                climate, FARMS.of(product(product), region).get(0).farm().climate());
+        assertEquals(climate, FARMS.of(product(product), region).get(0).farm().climate());
     }
 
     @Test

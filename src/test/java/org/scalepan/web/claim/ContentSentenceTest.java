@@ -108,7 +108,8 @@ class ContentSentenceTest {
                 .toList();
         for (String content : List.of("protein", "iron", "calcium")) {
             assertTrue(
-                    read.contains("/v1/claim?product=house-cricket&reference=beef&content=" + content + "&times_more=1"),
+                    read.contains(
+                            "/v1/claim?product=house-cricket&reference=beef&content=" + content + "&times_more=1"),
                     read::toString);
         }
     }

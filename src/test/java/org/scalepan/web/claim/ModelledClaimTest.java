@@ -23,8 +23,14 @@ class ModelledClaimTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mealworm, chicken", "mealworm, beef", "mealworm, egg", "superworm, chicken", "silkworm-pupae, beef",
-        "chicken, beef", "pork, milk", "house-cricket, pork"
+        "mealworm, chicken",
+        "mealworm, beef",
+        "mealworm, egg",
+        "superworm, chicken",
+        "silkworm-pupae, beef",
+        "chicken, beef",
+        "pork, milk",
+        "house-cricket, pork"
     })
     void every_sentence_says_modelled_and_none_counts_studies(String product, String reference) {
         JsonNode claim = claim(product, reference, 5);
@@ -42,7 +48,8 @@ class ModelledClaimTest {
 
     @Test
     void a_lower_bound_of_the_product_can_refute_a_claim_and_never_support_one() {
-        // The energy of heated mealworm farms is published nowhere: at least so much, so that chicken has at most so many times as much.
+        // The energy of heated mealworm farms is published nowhere: at least so much, so that chicken has at most so
+        // many times as much.
         JsonNode refuted = claim("mealworm", "chicken", 5);
         JsonNode open = claim("mealworm", "chicken", 1.1);
 
@@ -56,7 +63,8 @@ class ModelledClaimTest {
         JsonNode claim = claim("chicken", "beef", 5);
 
         assertEquals("holds", JsonAt.text(claim, "/verdict"));
-        assertTrue(JsonAt.text(claim, "/say_instead/sentence").contains("times less greenhouse gas emissions than beef"));
+        assertTrue(
+                JsonAt.text(claim, "/say_instead/sentence").contains("times less greenhouse gas emissions than beef"));
         assertTrue(JsonAt.text(claim, "/say_instead/sentence").contains("of beef: the true figure is higher"));
     }
 

@@ -41,7 +41,8 @@ class OtherEvidenceTest {
         String refused = Reply.to("/v1/ratio/ghg/superworm/beef").body();
 
         assertTrue(
-                refused.contains("evidence=modelled gives modelled figures without a ratio (both sides are only bounds"),
+                refused.contains(
+                        "evidence=modelled gives modelled figures without a ratio (both sides are only bounds"),
                 refused);
         assertFalse(refused.contains(ADDRESS), refused);
     }
@@ -56,7 +57,8 @@ class OtherEvidenceTest {
 
     @Test
     void a_side_without_a_figure_is_not_called_a_bound() {
-        String refused = Reply.to("/v1/ratio/ghg/soybean/beef?evidence=modelled").body();
+        String refused =
+                Reply.to("/v1/ratio/ghg/soybean/beef?evidence=modelled").body();
 
         assertFalse(refused.contains("a side is a bound"), refused);
     }
@@ -95,7 +97,8 @@ class OtherEvidenceTest {
 
     @Test
     void a_brief_says_it_of_a_product_without_studies() {
-        String brief = Reply.to("/v1/brief?products=superworm&against=chicken&draws=1000").body();
+        String brief = Reply.to("/v1/brief?products=superworm&against=chicken&draws=1000")
+                .body();
 
         assertTrue(brief.contains("evidence=modelled gives modelled figures"), brief);
     }

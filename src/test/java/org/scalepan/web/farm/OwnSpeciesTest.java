@@ -74,14 +74,18 @@ class OwnSpeciesTest {
                 1e-6,
                 "m2·yr per kg dry matter");
         assertEquals(
-                12.0 / 162 / 2, median(footprint(farm(BEETLE), land + "100g-protein\"")), 1e-6, "m2·yr per 100 g protein");
+                12.0 / 162 / 2,
+                median(footprint(farm(BEETLE), land + "100g-protein\"")),
+                1e-6,
+                "m2·yr per 100 g protein");
     }
 
     /** Between 15 and 25 % protein, each as likely: the 5 and 95 % quantiles are 15.5 and 24.5 %. */
     @Test
     void protein_that_is_known_as_a_range_is_drawn_and_named_as_a_cause_of_the_spread() {
         String beetle = "{\"name\": \"rhinoceros beetle\", \"protein\": [0.15, 0.25]}";
-        JsonNode figure = footprint(farm(beetle), ", \"indicators\": [\"land\"], \"per\": \"kg-protein\", \"coverage\": 0.9")
+        JsonNode figure = footprint(
+                        farm(beetle), ", \"indicators\": [\"land\"], \"per\": \"kg-protein\", \"coverage\": 0.9")
                 .at("/footprints/0");
         JsonNode sensitivity = answer(
                 "/v1/sensitivity",
@@ -109,16 +113,21 @@ class OwnSpeciesTest {
         for (String per : List.of("kg-live", "kg-protein")) {
             JsonNode answer = footprint(
                     farm(BEETLE),
-                    ", \"per\": \"" + per + "\", \"indicators\": [\"ghg\"], \"compare\": {\"products\": [\"beef\", \"chicken\"]}");
+                    ", \"per\": \"" + per
+                            + "\", \"indicators\": [\"ghg\"], \"compare\": {\"products\": [\"beef\", \"chicken\"]}");
             JsonNode beside = answer.at("/footprints/0/compare");
 
             assertEquals(2, beside.size(), per);
             beside.forEach(side -> assertTrue(JsonAt.number(side, "/times_less/median") > 1, per));
             assertEquals("own:rhinoceros-beetle", JsonAt.text(answer, "/system/product"));
             assertEquals("rhinoceros beetle", JsonAt.text(answer, "/system/product_name"));
-            JsonNode gases = among(answer, "gaps", "field", "direct gases of rhinoceros beetle").get(0);
+            JsonNode gases = among(answer, "gaps", "field", "direct gases of rhinoceros beetle")
+                    .get(0);
             assertTrue(JsonAt.text(gases, "/filled_with").contains("between the lowest and the highest insect"));
-            assertEquals(1, among(answer, "cautions", "id", "allergy").size(), "insects can be allergens, whatever the species");
+            assertEquals(
+                    1,
+                    among(answer, "cautions", "id", "allergy").size(),
+                    "insects can be allergens, whatever the species");
             assertEquals(1, among(answer, "remarks", "code", "own-species").size());
             assertEquals(1, among(answer, "remarks", "code", "legality").size(), "the feed is unknown");
         }
@@ -138,11 +147,14 @@ class OwnSpeciesTest {
         assertEquals("possible", JsonAt.text(nitrogen, "/verdict"));
         assertEquals(1600, JsonAt.number(dry, "/in"), 1e-9, "kg a year");
         assertEquals(0.35 * 162, JsonAt.number(dry, "/out"), 1e-9, "kg a year");
+        assertTrue(JsonAt.text(among(answer, "balances", "kind", "gross-energy").get(0), "/reason")
+                .contains("the fat of rhinoceros beetle is not stated"));
         assertTrue(
-                JsonAt.text(among(answer, "balances", "kind", "gross-energy").get(0), "/reason")
-                        .contains("the fat of rhinoceros beetle is not stated"));
-        assertTrue(
-                among(answer, "gaps", "field", "frass").get(0).path("kind").asText().equals("filled"),
+                among(answer, "gaps", "field", "frass")
+                        .get(0)
+                        .path("kind")
+                        .asText()
+                        .equals("filled"),
                 "the nitrogen of the frass is worked out and not left out");
     }
 
@@ -167,9 +179,11 @@ class OwnSpeciesTest {
                 footprint(farm("\"sun-beetle\""), ", \"indicators\": [\"ghg\"], \"per\": \"kg-protein\""),
                 "/footprints/0/reason");
 
-        assertTrue(none.endsWith("give product.protein, the share of it in the fresh animals, or ask per=kg-live"), none);
         assertTrue(
-                sunBeetle.endsWith("give composition.protein, the share of it in the fresh animals, or ask per=kg-live"),
+                none.endsWith("give product.protein, the share of it in the fresh animals, or ask per=kg-live"), none);
+        assertTrue(
+                sunBeetle.endsWith(
+                        "give composition.protein, the share of it in the fresh animals, or ask per=kg-live"),
                 sunBeetle);
         assertTrue(median(footprint(unknown, ", \"indicators\": [\"ghg\"], \"per\": \"kg-live\"")) > 0);
     }
@@ -212,8 +226,8 @@ class OwnSpeciesTest {
                 "{\"system\": " + farm(BEETLE)
                         + ", \"kg_per_year\": 100, \"unit\": \"kg-live\", \"displacement_rate\": 0.5, \"draws\": 1000,"
                         + " \"baseline\": [{\"product\": \"beef\"}]}");
-        Posted brief = Posted.to(
-                "/v1/brief", "application/json", "{\"system\": " + farm(BEETLE) + ", \"against\": \"beef\"}");
+        Posted brief =
+                Posted.to("/v1/brief", "application/json", "{\"system\": " + farm(BEETLE) + ", \"against\": \"beef\"}");
         assertEquals(200, brief.status(), brief.body());
         assertTrue(brief.body().contains("tub shed"), brief.body());
     }
@@ -261,7 +275,10 @@ class OwnSpeciesTest {
         assertTrue(refused(farm(BEETLE, ", \"composition\": {\"protein\": 0.2}"))
                 .body()
                 .contains("composition goes with an id"));
-        assertTrue(refused(farm(BEETLE).replace("\"name\": \"leaf compost\"", "\"name\": \"leaf compost\", \"ingredient\": \"wheat-bran\""))
+        assertTrue(refused(farm(BEETLE)
+                        .replace(
+                                "\"name\": \"leaf compost\"",
+                                "\"name\": \"leaf compost\", \"ingredient\": \"wheat-bran\""))
                 .body()
                 .contains("not both"));
         assertTrue(refused(farm(BEETLE).replace("leaf compost", "Wheat bran"))

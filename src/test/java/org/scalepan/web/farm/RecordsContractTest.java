@@ -135,7 +135,14 @@ class RecordsContractTest {
                 schema.child("properties").children().keySet().forEach(name -> described.add(at + " " + name)));
         described.removeAll(used);
         assertEquals(Set.of(), described, "fields that no request uses");
-        for (String name : List.of("InsectFarm", "Herd", "HarvestWeighed", "HarvestByContainer", "HarvestByNumber", "HarvestByPairs", "OwnInsect")) {
+        for (String name : List.of(
+                "InsectFarm",
+                "Herd",
+                "HarvestWeighed",
+                "HarvestByContainer",
+                "HarvestByNumber",
+                "HarvestByPairs",
+                "OwnInsect")) {
             assertTrue(objects.containsKey("/components/schemas/" + name), name + " is in no request");
         }
     }

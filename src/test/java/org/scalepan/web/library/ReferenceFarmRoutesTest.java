@@ -139,11 +139,18 @@ class ReferenceFarmRoutesTest {
 
     @Test
     void the_table_of_modelled_against_published_is_served_in_four_formats() {
-        JsonPath answer = RunningScalepan.given().get("/v1/calibration/modelled").jsonPath();
+        JsonPath answer =
+                RunningScalepan.given().get("/v1/calibration/modelled").jsonPath();
         int pairs = answer.getList("items").size();
-        String csv = RunningScalepan.given().get("/v1/calibration/modelled?format=csv").asString();
-        String svg = RunningScalepan.given().get("/v1/calibration/modelled?format=svg").asString();
-        String markdown = RunningScalepan.given().get("/v1/calibration/modelled?format=md").asString();
+        String csv = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=csv")
+                .asString();
+        String svg = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=svg")
+                .asString();
+        String markdown = RunningScalepan.given()
+                .get("/v1/calibration/modelled?format=md")
+                .asString();
 
         assertEquals(pairs + 1, csv.strip().split("\n").length);
         assertEquals(pairs, svg.split("<circle", -1).length - 1);

@@ -175,7 +175,8 @@ class ComparePageIT extends PageTest {
                 .json();
         long modelled = java.util.stream.Stream.concat(
                         java.util.stream.Stream.of(answer.path("reference")),
-                        java.util.stream.StreamSupport.stream(answer.path("items").spliterator(), false))
+                        java.util.stream.StreamSupport.stream(
+                                answer.path("items").spliterator(), false))
                 .filter(side -> side.path("modelled").has("footprint"))
                 .count();
 
@@ -188,8 +189,9 @@ class ComparePageIT extends PageTest {
         assertTrue(browser.text("#chart").contains("Hatched: modelled from published practice, not a study"));
         assertTrue(browser.text("#products-table").contains("Modelled from published practice, not a study"));
         assertTrue(
-                browser.text("#products-table").contains(Print.footprint(answer.at("/items/1/modelled/footprint/median")
-                        .doubleValue())),
+                browser.text("#products-table")
+                        .contains(Print.footprint(
+                                answer.at("/items/1/modelled/footprint/median").doubleValue())),
                 "house cricket has no study at this gate, and its modelled figure is in the table");
     }
 
@@ -255,7 +257,9 @@ class ComparePageIT extends PageTest {
 
         assertEquals("true", browser.focused().getAttribute("aria-pressed"));
         assertTrue(browser.text("#study").contains("Yellow mealworms in trays"), browser.text("#study"));
-        assertTrue(browser.text("#study").contains("energy: Energy per kg of heated insect farms"), browser.text("#study"));
+        assertTrue(
+                browser.text("#study").contains("energy: Energy per kg of heated insect farms"),
+                browser.text("#study"));
     }
 
     @Test

@@ -97,6 +97,44 @@ class FarmPageIT extends PageTest {
                 "eggs are said to be as published: " + browser.text("#figure"));
     }
 
+    /** Invented: larvae of an insect that is on no list, on a residue that is on none either. */
+    @Test
+    void an_insect_that_is_on_no_list_is_asked_for_its_name_and_what_it_holds() throws Exception {
+        openWith(LINK);
+        assertFalse(browser.at("[name='product.name']").isDisplayed());
+
+        new Select(browser.at("[name='product']")).selectByValue("another");
+        browser.await(
+                "a field for its name",
+                () -> browser.at("[name='product.name']").isDisplayed());
+        browser.await(
+                "a word that its name is needed",
+                () -> browser.text("#field-product-name-wrong").contains("Still needed"));
+        browser.at("[name='product.name']").sendKeys("rhinoceros beetle");
+        browser.at("[name='product.dry_matter']").sendKeys("35");
+        browser.at("[name='product.protein']").sendKeys("15..20");
+        browser.await(
+                "what is said of it", () -> browser.text("#said").contains("rhinoceros beetle is not in this library"));
+        JsonNode product = saved().at("/system/product");
+
+        assertEquals("rhinoceros beetle", JsonAt.text(product, "/name"));
+        assertEquals(0.35, JsonAt.number(product, "/dry_matter"));
+        assertEquals(0.15, JsonAt.number(product, "/protein/0"));
+        assertEquals(0.2, JsonAt.number(product, "/protein/1"));
+    }
+
+    @Test
+    void places_without_a_grid_figure_of_their_own_are_marked() {
+        browser.open("/farm");
+        awaitForm();
+        Select regions = new Select(browser.at("[name='region']"));
+
+        assertTrue(regions.getOptions().stream()
+                .anyMatch(option -> option.getText().equals("Melanesia (no grid figure of its own)")));
+        assertTrue(regions.getOptions().stream()
+                .anyMatch(option -> option.getText().equals("Peru")));
+    }
+
     @Test
     void by_keyboard_alone_from_first_load_to_a_file() {
         browser.open("/farm");
@@ -427,6 +465,28 @@ class FarmPageIT extends PageTest {
                 "what was filled in for the hens",
                 () -> browser.text("#said").contains("What was filled in or left out of invented allotment"));
         assertTrue(browser.text("#take-link").contains("hens.heads=12"), browser.text("#take-link"));
+    }
+
+    @Test
+    void reference_farms_stand_hatched_beside_the_farm_and_are_called_no_study() {
+        openWith(LINK + "&farms=mealworm-ambient-tropical,broilers-temperate");
+        browser.await("both farms", () -> browser.all("#chart .practice-row").size() == 2);
+
+        assertTrue(browser.text("#beside-table").contains("broilers in a heated house"), browser.text("#beside-table"));
+        assertTrue(
+                browser.text("#beside-table").contains("modelled from published practice, not a study"),
+                browser.text("#beside-table"));
+        assertTrue(
+                browser.text("#take-sentence").contains("modelled from published practice, not a study"),
+                browser.text("#take-sentence"));
+        assertTrue(String.valueOf(
+                        browser.run("return getComputedStyle(document.querySelector('.practice-row .band')).fill"))
+                .contains("hatching"));
+        browser.run("document.getElementById('besides').open = true; document.getElementById('practice').open = true");
+        browser.at("#farm-choices input[value='broilers-temperate']").click();
+        browser.await("one farm", () -> browser.all("#chart .practice-row").size() == 1);
+
+        assertTrue(browser.text("#take-link").contains("farms=mealworm-ambient-tropical"), browser.text("#take-link"));
     }
 
     @Test
