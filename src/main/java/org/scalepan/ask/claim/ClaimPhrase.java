@@ -14,6 +14,11 @@ final class ClaimPhrase {
     private static final Set<String> NONE = Set.of("no", "zero", "without", "none", "not");
     private static final Set<String> BETTER =
             Set.of("less", "fewer", "lower", "smaller", "beat", "beats", "better", "greener", "cleaner");
+    private static final Set<String> CUTTING =
+            Set.of("cut", "cuts", "cutting", "reduce", "reduces", "reducing", "save", "saves", "saving");
+    /** Little is less than something; no number is claimed. */
+    private static final Set<String> VAGUE = Set.of("little", "low", "small");
+
     private static final Map<String, Integer> PARTS = Map.ofEntries(
             Map.entry("half", 2),
             Map.entry("third", 3),
@@ -63,6 +68,15 @@ final class ClaimPhrase {
             return EnglishNumber.at(words, from + 2)
                     .map(found -> new Phrase(2 + found.words(), "times_less", plain(found.value()), false));
         }
+        if (CUTTING.contains(words.get(from))) {
+            return cut(words, from);
+        }
+        if (VAGUE.contains(words.get(from))) {
+            return Optional.of(new Phrase(1, "times_less", "1", false));
+        }
+        if (words.get(from).equals("more") && is(words, from + 1, "efficient")) {
+            return Optional.of(new Phrase(2, "times_less", "1", false));
+        }
         if (NONE.contains(words.get(from))) {
             int any = is(words, from + 1, "any") ? 2 : 1;
             return Optional.of(new Phrase(any, "none", "yes", false));
@@ -76,6 +90,16 @@ final class ClaimPhrase {
     /** "Less by a factor of ten": the number is the claim. */
     private static boolean numberBehind(List<String> words, int from) {
         return words.subList(from, words.size()).contains("factor");
+    }
+
+    /** "Cuts emissions by 90 %": where a number stands behind it is the claim. */
+    private static Optional<Phrase> cut(List<String> words, int from) {
+        for (int at = from + 1; at < words.size(); at++) {
+            if (!CUTTING.contains(words.get(at)) && read(words, at).isPresent()) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Phrase(1, "times_less", "1", false));
     }
 
     private static Optional<Phrase> numbered(List<String> words, int from, EnglishNumber first) {
@@ -97,6 +121,9 @@ final class ClaimPhrase {
             if (behind < words.size() && LESS.contains(words.get(behind))) {
                 return Optional.of(new Phrase(behind + 1 - from, "percent_less", plain(value), false));
             }
+            if (value > 0 && value < 100 && words.subList(0, from).stream().anyMatch(CUTTING::contains)) {
+                return Optional.of(new Phrase(next + 1 - from, "percent_less", plain(value), false));
+            }
             return value > 0
                     ? Optional.of(new Phrase(next + 1 - from, "times_less", plain(100 / value), false))
                     : Optional.empty();
@@ -107,10 +134,15 @@ final class ClaimPhrase {
     /** "N times less" is said of the product, "N times more", "N times as much" and "N times the" of the reference. */
     private static Phrase times(List<String> words, int from, int count, double value) {
         int behind = from + count;
+        boolean more = behind < words.size() && MORE.contains(words.get(behind));
+        String efficient = more && behind + 1 < words.size() ? words.get(behind + 1) : "";
+        if (efficient.startsWith("efficient")) {
+            // Who is twice as efficient needs half.
+            return new Phrase(count + 2, "times_less", plain(value), false);
+        }
         if (behind < words.size() && LESS.contains(words.get(behind))) {
             return new Phrase(count + 1, "times_less", plain(value), false);
         }
-        boolean more = behind < words.size() && MORE.contains(words.get(behind));
         return new Phrase(more ? count + 1 : count, "times_less", plain(value), true);
     }
 

@@ -11,6 +11,7 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.input.Suggestion;
 
 /**
  * Reads a claim out of a sentence as people say it: "crickets need 80 % less land than cattle". The grammar is small on purpose. Every
@@ -18,6 +19,12 @@ import org.scalepan.factors.Product;
  * whatever else is in the sentence is reported instead of being ignored.
  */
 public final class ClaimSentenceParser {
+    /** Whoever pastes a page is not helped by the neighbours of every word. */
+    private static final int MOST_LOOKED_UP = 8;
+
+    private static final String GROUND_FORM = "meal";
+    private static final List<String> MEALS = List.of("mealworm meal", "house cricket meal", "black soldier fly meal");
+
     private final Library library;
     private final String text;
     private final Lexicon lexicon;
@@ -29,6 +36,16 @@ public final class ClaimSentenceParser {
     private final List<String> sides = new ArrayList<>();
     /** True when the sentence says how much more the reference causes: "beef emits a hundred times more than insects". */
     private boolean reversed;
+    /** Words that were not understood, with what may be meant by them. */
+    private final List<Replacement> replacements = new ArrayList<>();
+    /** What is claimed to be less, in the order of the sentence. */
+    private final List<String> several = new ArrayList<>();
+
+    /** Some words of the sentence and others that would be understood in their place. */
+    private record Replacement(int from, int count, List<String> by) {}
+
+    /** True when the sentence does not say what it compares with. */
+    private boolean lessThanWhat;
 
     private ClaimSentenceParser(Library library, String text) {
         this.library = library;
@@ -40,12 +57,22 @@ public final class ClaimSentenceParser {
 
     /** Reads a sentence with the names that a library knows. */
     public static ParsedClaim parse(Library library, String text) {
+        Optional<String> english = FrenchSentence.english(text);
+        ParsedClaim read = one(library, english.orElse(text));
+        return read.faults().isEmpty()
+                ? read
+                : read.suggestingFirst(ClaimParts.readings(library, english.orElse(text)));
+    }
+
+    /** Reads a sentence that makes one claim. */
+    static ParsedClaim one(Library library, String text) {
         return ContentSentenceParser.parse(library, text)
                 .orElseGet(() -> new ClaimSentenceParser(library, text).parse());
     }
 
     private ParsedClaim parse() {
         bases();
+        neutral();
         claim();
         products();
         List<String> indicators = indicators();
@@ -54,7 +81,16 @@ public final class ClaimSentenceParser {
         if (faults.isEmpty()) {
             indicator(indicators);
         }
-        return new ParsedClaim(fields, parts, faults, new RefusedSentence(library, text, sides).suggestions());
+        List<Suggestion> suggestions = new ArrayList<>(replaced());
+        if (faults.size() == 1 && several.stream().distinct().count() > 1) {
+            suggestions.addAll(ClaimParts.ofEach(fields, several));
+        }
+        if (lessThanWhat && faults.size() == 1) {
+            indicator(indicators);
+            suggestions.addAll(ClaimParts.comparedWith(fields));
+        }
+        suggestions.addAll(new RefusedSentence(library, text, sides).suggestions());
+        return new ParsedClaim(fields, parts, faults, suggestions);
     }
 
     private void bases() {
@@ -69,7 +105,44 @@ public final class ClaimSentenceParser {
         }
     }
 
+    /** The sentence as it would be understood, with one word for another. */
+    private List<Suggestion> replaced() {
+        List<Suggestion> found = new ArrayList<>();
+        if (replacements.size() != 1) {
+            return found;
+        }
+        Replacement replacement = replacements.get(0);
+        for (String by : replacement.by()) {
+            List<String> other = new ArrayList<>(words.subList(0, replacement.from()));
+            other.add(by);
+            other.addAll(words.subList(replacement.from() + replacement.count(), words.size()));
+            ParsedClaim read = one(library, String.join(" ", other));
+            if (read.faults().isEmpty()) {
+                found.add(Suggestion.of(
+                        Suggestion.SuggestionKind.READING,
+                        "Read with \"" + by + "\" in that place.",
+                        ClaimParts.address(read.fields())));
+            }
+        }
+        return found.stream().distinct().toList();
+    }
+
+    /** "Carbon neutral" claims no emissions at all; what is bought back elsewhere is no part of a footprint. */
+    private void neutral() {
+        for (int i = 0; i + 1 < words.size(); i++) {
+            boolean said =
+                    Lexicon.NEUTRAL.contains(words.get(i)) && words.get(i + 1).equals("neutral");
+            if (said && free(i) && free(i + 1)) {
+                take(i, 2, "none=yes (no emissions at all; offsets elsewhere are no part of a footprint)");
+                fields.put("none", "yes");
+            }
+        }
+    }
+
     private void claim() {
+        if (fields.containsKey("none")) {
+            return;
+        }
         for (int i = 0; i < words.size(); i++) {
             Optional<ClaimPhrase.Phrase> phrase = ClaimPhrase.at(words, taken, i);
             if (phrase.isPresent()) {
@@ -94,13 +167,24 @@ public final class ClaimSentenceParser {
             }
             String id = lexicon.products().getOrDefault(phrase.get(), "");
             int length = size(phrase.get());
-            while (free(i + length) && Lexicon.BEHIND_A_PRODUCT.contains(words.get(i + length))) {
+            String form = "";
+            while (free(i + length)
+                    && (Lexicon.BEHIND_A_PRODUCT.contains(words.get(i + length))
+                            || Lexicon.GROUND.contains(words.get(i + length)))) {
+                form = Lexicon.GROUND.contains(words.get(i + length)) ? GROUND_FORM : form;
                 length++;
             }
-            take(i, length, id);
-            if (!sides.contains(id)) {
-                sides.add(id);
+            if (!form.isEmpty()) {
+                ground(id, i, length);
             }
+            String written = form.isEmpty() || id.equals(Subject.INSECTS) ? id : id + ":" + form;
+            take(i, length, written);
+            if (!sides.contains(written)) {
+                sides.add(written);
+            }
+        }
+        if (sides.size() == 2 && isTurnedRound()) {
+            sides.add(sides.remove(0));
         }
         if (sides.isEmpty()) {
             // "Larvae need no land": in talk about insects as food these are the insects.
@@ -113,12 +197,32 @@ public final class ClaimSentenceParser {
         }
     }
 
+    /** Meal ends at the processing gate, and is made of one species, no two of which are alike. */
+    private void ground(String id, int from, int length) {
+        if (!id.equals(Subject.INSECTS)) {
+            if (fields.putIfAbsent("boundary", "processing-gate") == null) {
+                parts.add(new ParsedClaim.Understood("", "boundary=processing-gate (meal is a processed product)"));
+            }
+            return;
+        }
+        replacements.add(new Replacement(from, length, MEALS));
+        faults.add(new ParsedClaim.NotUnderstood(
+                "insect meal is made of one species or another, which differ; name one", MEALS));
+    }
+
+    /** "Replacing beef with mealworms": what is replaced stands first. */
+    private boolean isTurnedRound() {
+        int replacing = words.indexOf("replacing");
+        return replacing >= 0 && (words.lastIndexOf("with") > replacing || words.lastIndexOf("by") > replacing);
+    }
+
     private List<String> indicators() {
         List<String> found = List.of();
         for (int i = 0; i < words.size(); i++) {
             Optional<String> phrase = longest(Lexicon.INDICATORS.keySet(), i);
             if (phrase.isPresent()) {
                 List<String> ids = Lexicon.INDICATORS.getOrDefault(phrase.get(), List.of());
+                several.add(ids.get(0));
                 if (!found.isEmpty() && !found.equals(ids)) {
                     faults.add(new ParsedClaim.NotUnderstood(
                             "the sentence is about several things at once: " + found.get(0) + " and " + ids.get(0)
@@ -143,7 +247,7 @@ public final class ClaimSentenceParser {
         List<String> strange = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
             if (!free(i)) {
-                notUnderstood(strange);
+                notUnderstood(strange, i);
                 continue;
             }
             String word = words.get(i);
@@ -158,16 +262,19 @@ public final class ClaimSentenceParser {
                 strange.add(word);
                 continue;
             }
-            notUnderstood(strange);
+            notUnderstood(strange, i);
         }
-        notUnderstood(strange);
+        notUnderstood(strange, words.size());
     }
 
     /** Reports words in a row that were not understood, with the nearest that would be. */
-    private void notUnderstood(List<String> strange) {
+    private void notUnderstood(List<String> strange, int end) {
         if (!strange.isEmpty()) {
-            faults.add(new ParsedClaim.NotUnderstood(
-                    "not understood: \"" + String.join(" ", strange) + "\"", lexicon.near(strange)));
+            List<String> near = faults.size() < MOST_LOOKED_UP ? lexicon.near(strange) : List.of();
+            if (!near.isEmpty()) {
+                replacements.add(new Replacement(end - strange.size(), strange.size(), near));
+            }
+            faults.add(new ParsedClaim.NotUnderstood("not understood: \"" + String.join(" ", strange) + "\"", near));
             strange.clear();
         }
     }
@@ -187,6 +294,7 @@ public final class ClaimSentenceParser {
                 faults.add(new ParsedClaim.NotUnderstood(
                         "less than what? name the product that " + sides.get(0) + " is compared with",
                         List.of("beef", "pork", "chicken")));
+                lessThanWhat = true;
             } else {
                 sides.add(0, Subject.INSECTS);
                 parts.add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
@@ -212,7 +320,7 @@ public final class ClaimSentenceParser {
     }
 
     private boolean isInsect(String id) {
-        Product product = library.products().get(id);
+        Product product = library.products().get(id.replaceAll(":.*", ""));
         return id.equals(Subject.INSECTS) || (product != null && product.group().equals("insect"));
     }
 
@@ -240,7 +348,7 @@ public final class ClaimSentenceParser {
     private boolean isMeasured(String id, String indicator) {
         Collection<Side> sides = id.equals(Subject.INSECTS)
                 ? Subject.insects(library).sides()
-                : Optional.ofNullable(library.products().get(id)).stream()
+                : Optional.ofNullable(library.products().get(id.replaceAll(":.*", ""))).stream()
                         .<Side>map(product -> new Side.PublishedSide(new ProductForm(product, product.defaultForm())))
                         .toList();
         return library.results().stream()

@@ -178,6 +178,11 @@ enum ClaimTopic {
 
     abstract Suggestion suggestion(String product, String reference);
 
+    /** Whether the question is a claim, which may be of all insects at once. */
+    boolean isClaim() {
+        return this == ANIMAL_GASES || this == NEUTRAL;
+    }
+
     /** Whether a sentence is about it. */
     boolean isIn(List<String> sentence) {
         return sentence.stream().anyMatch(words::contains);

@@ -22,6 +22,8 @@ final class ContentSentenceParser {
     /** What protein is compared with when "meat" is said: the one most often meant. */
     private static final String MEAT = "beef";
 
+    private static final int MOST_LOOKED_UP = 8;
+
     private final Library library;
     private final String text;
     private final Lexicon lexicon;
@@ -132,11 +134,11 @@ final class ContentSentenceParser {
             Optional<String> phrase = longest(ContentWords.CONTENTS.keySet(), i);
             if (phrase.isPresent()) {
                 String content = ContentWords.CONTENTS.getOrDefault(phrase.get(), "");
-                if (content.equals(ContentWords.PROTEIN) && (isAboutQuality() || isOnlyTheFood(i))) {
-                    content = isAboutQuality() ? ContentWords.QUALITY : content;
-                }
                 if (isOnlyTheFood(i) && !isAboutQuality()) {
                     continue;
+                }
+                if (content.equals(ContentWords.PROTEIN) && isAboutQuality()) {
+                    content = ContentWords.QUALITY;
                 }
                 contents.add(content);
                 take(i, size(phrase.get()), "content=" + content);
@@ -302,7 +304,8 @@ final class ContentSentenceParser {
     private void notUnderstood(List<String> strange) {
         if (!strange.isEmpty()) {
             faults.add(new ParsedClaim.NotUnderstood(
-                    "not understood: \"" + String.join(" ", strange) + "\"", lexicon.near(strange)));
+                    "not understood: \"" + String.join(" ", strange) + "\"",
+                    faults.size() < MOST_LOOKED_UP ? lexicon.near(strange) : List.of()));
             strange.clear();
         }
     }

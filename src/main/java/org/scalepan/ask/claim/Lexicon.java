@@ -41,6 +41,7 @@ final class Lexicon {
             Map.entry("agricultural land", List.of("land")),
             Map.entry("farm land", List.of("land")),
             Map.entry("farmland", List.of("land")),
+            Map.entry("space", List.of("land")),
             Map.entry("land", List.of("land")),
             Map.entry("water footprint", List.of("water-footprint")),
             Map.entry("fresh water", List.of("water", "water-footprint")),
@@ -65,12 +66,19 @@ final class Lexicon {
                             + " approximately nearly almost some at least over as much many with from in for by that this their its it"
                             + " only just you we they very amount quantity do does did can could production compared one all on which"
                             + " when consume consumes consuming comes total whole"
-                            + " your our whose other any so really actually know known me my food foods edibles fact")
+                            + " your our whose other any so really actually know known me my food foods edibles fact far instead replacing cut cuts cutting reduce reduces reducing save saves saving"
+                            + " efficient efficiently efficiency converting convert converts into body mass weight little low small turn turning")
                     .split(" "));
 
     /** Words behind a product that add nothing to it. */
     static final Set<String> BEHIND_A_PRODUCT = Set.of(
             "larvae", "larva", "meat", "protein", "farming", "production", "farms", "cattle", "rearing", "adults");
+
+    /** What ground animals are called. */
+    static final Set<String> GROUND = Set.of("meal", "flour", "powder", "flours", "powders");
+
+    /** What is neutral when somebody says that something causes no emissions. */
+    static final Set<String> NEUTRAL = Set.of("carbon", "climate", "co2", "ghg");
 
     /** Words for many animals at once, with the ones to choose from. */
     static final Map<String, String> TOO_WIDE = Map.of(
@@ -87,8 +95,8 @@ final class Lexicon {
             "ammonia", "ammonia is not an indicator here",
             "nitrous", "single gases are not an indicator here; ask for greenhouse gas emissions",
             "heating", "heating is part of energy; ask for energy",
-            "iron", "nutrients are no part of a claim check",
-            "calcium", "nutrients are no part of a claim check",
+            "iron", "say how much more of it than what",
+            "calcium", "say how much more of it than what",
             "healthier", "health is no part of a claim check");
 
     private static final int MOST_NEAR = 3;
@@ -180,6 +188,9 @@ final class Lexicon {
             found.put("per " + kg + " gained", "per=kg-live");
             found.put("per " + kg + " gain", "per=kg-live");
             found.put("per " + kg, "per=kg-edible");
+            for (String one : List.of("1", "one", "a")) {
+                found.put(one + " " + kg + " of", "per=kg-edible");
+            }
         }
         for (String same : List.of(
                 "for the same protein",

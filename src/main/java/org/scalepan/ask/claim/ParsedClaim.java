@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.scalepan.input.Suggestion;
 
 /**
@@ -22,6 +23,15 @@ public record ParsedClaim(
         parts = List.copyOf(parts);
         faults = List.copyOf(faults);
         suggestions = List.copyOf(suggestions);
+    }
+
+    /** The same with other suggestions before its own. */
+    ParsedClaim suggestingFirst(List<Suggestion> first) {
+        return new ParsedClaim(
+                fields,
+                parts,
+                faults,
+                Stream.concat(first.stream(), suggestions.stream()).distinct().toList());
     }
 
     /** Some words and what they were read as, such as {@code times_less=100}. */

@@ -56,6 +56,13 @@ final class RefusedSentence {
                         "The circulating claim \"" + near.get(0).claim() + "\" as it can be checked here.",
                         address)));
         found.addAll(topics());
+        if (named.stream().noneMatch(id -> is(id, "insect")) && !named.contains(Subject.INSECTS)) {
+            found.add(Suggestion.of(
+                    SuggestionKind.LIST,
+                    "The products that are held, with their other names. A species that is not among them can be checked with its own"
+                            + " records, by POST /v1/claim or /v1/footprint.",
+                    "/v1/products"));
+        }
         found.add(Suggestion.of(
                 SuggestionKind.LIST,
                 "What can be asked, and by which route; all circulating claims are at /v1/claims.",
@@ -75,13 +82,19 @@ final class RefusedSentence {
         }
         return met.stream()
                 .limit(MOST_TOPICS)
-                .map(topic -> topic.suggestion(insect(), reference().orElse("beef")))
+                .map(topic -> topic.suggestion(
+                        topic.isClaim() ? insectOr(Subject.INSECTS) : insect(),
+                        reference().orElse("beef")))
                 .toList();
     }
 
     /** The insect named, or one for many: an answer about all insects at once is only given to claims. */
     private String insect() {
-        return named.stream().filter(id -> is(id, "insect")).findFirst().orElse("mealworm");
+        return insectOr("mealworm");
+    }
+
+    private String insectOr(String other) {
+        return named.stream().filter(id -> is(id, "insect")).findFirst().orElse(other);
     }
 
     private Optional<String> reference() {
@@ -91,7 +104,7 @@ final class RefusedSentence {
     }
 
     private boolean is(String id, String group) {
-        return Optional.ofNullable(library.products().get(id))
+        return Optional.ofNullable(library.products().get(id.replaceAll(":.*", "")))
                 .map(Product::group)
                 .filter(group::equals)
                 .isPresent();

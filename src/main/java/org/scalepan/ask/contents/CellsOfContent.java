@@ -208,6 +208,8 @@ final class CellsOfContent {
         if (!finding.isKnown()) {
             return;
         }
+        // Drying takes no amino acid away: where the form asked is not known another stands for it.
+        boolean isAsked = cells.isEmpty();
         int found =
                 finding.hasAll() ? finding.indispensable() : finding.present().size();
         Verdict verdict = finding.hasAll() ? Verdict.HOLDS : finding.absent().isEmpty() ? Verdict.OPEN : Verdict.FAILS;
@@ -215,7 +217,7 @@ final class CellsOfContent {
                 food,
                 "indispensable-amino-acids",
                 "of " + finding.indispensable(),
-                food.equals(asked),
+                isAsked,
                 new SampleRange(found, found, found, 1, finding.rows(), finding.sources(), question.grade(), List.of()),
                 verdict));
     }

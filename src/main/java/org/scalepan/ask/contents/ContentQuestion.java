@@ -34,7 +34,10 @@ public record ContentQuestion(
 
     /** The claim in words. */
     String said(String subjectWords) {
-        return subjectWords + " " + claimed.words()
+        String verb = subject.sides().size() == 1
+                ? claimed.words()
+                : claimed.words().replaceFirst("^has ", "have ").replaceFirst("^contains ", "contain ");
+        return subjectWords + " " + verb
                 + (claimed.needsReference()
                         ? reference.map(food -> " " + food.words()).orElse("")
                         : "");

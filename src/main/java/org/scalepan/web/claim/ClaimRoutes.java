@@ -57,12 +57,13 @@ public final class ClaimRoutes {
         if (parameters.raw(ContentClaimReading.CONTENT).isPresent()) {
             return contents(request, format, sentence, reading.subject());
         }
+        if (parameters.raw("basis").isPresent()) {
+            parameters.oneOf("basis", Basis.ids(), Basis.HUNDRED_GRAMS_EDIBLE.id());
+        }
         ContentClaimReading.PARAMETERS.stream()
                 .filter(name -> parameters.raw(name).isPresent())
-                .forEach(name -> parameters.fault(
-                        name,
-                        name + " belongs to claims of contents; say which with content",
-                        name.equals("basis") ? Basis.ids() : List.of()));
+                .forEach(name ->
+                        parameters.fault(name, name + " belongs to claims of contents; say which with content"));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));

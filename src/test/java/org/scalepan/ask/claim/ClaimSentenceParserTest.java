@@ -29,7 +29,19 @@ class ClaimSentenceParserTest {
                 "A pig gives off ten to a hundred times the greenhouse gas of mealworms | mealworm pork ghg times_less=10",
                 "buffalo worms emit a third less than pigs | lesser-mealworm pork ghg percent_less=33.33333333",
                 "twenty-five times less emissions from crickets than beef | house-cricket beef ghg times_less=25",
-                "mealworms emit 2.5x less than pork | mealworm pork ghg times_less=2.5"
+                "mealworms emit 2.5x less than pork | mealworm pork ghg times_less=2.5",
+                "mealworms need 10 times less space than beef | mealworm beef land times_less=10",
+                "insects need far less land than beef | insects beef land times_less=1",
+                "insects need little land compared with beef | insects beef land times_less=1",
+                "insects are carbon neutral | insects - ghg none=yes",
+                "eating mealworms instead of beef cuts emissions by 90 % | mealworm beef ghg percent_less=90",
+                "replacing beef with mealworms cuts emissions by 90 % | mealworm beef ghg percent_less=90",
+                "crickets are twice as efficient as chickens at converting feed | house-cricket chicken feed times_less=2",
+                "crickets need half the feed of chicken | house-cricket chicken feed times_less=2",
+                "mealworm meal emits less than fishmeal | mealworm:meal fishmeal ghg times_less=1",
+                "Les insectes émettent cent fois moins que le bœuf | insects beef ghg times_less=100",
+                "Les grillons ont besoin de deux fois moins d'eau que le bœuf | house-cricket beef water times_less=2",
+                "les vers de farine n'émettent aucun gaz | mealworm - ghg none=yes"
             })
     void a_sentence_is_read_as_a_question(String text, String read) {
         ParsedClaim sentence = ClaimSentenceParser.parse(SampleClaims.LIBRARY, text);
@@ -76,6 +88,41 @@ class ClaimSentenceParserTest {
         assertTrue(
                 sentence.faults().stream().anyMatch(found -> found.message().contains(fault)),
                 () -> sentence.faults().toString());
+    }
+
+    @Test
+    void a_kilogram_of_each_is_a_basis() {
+        ParsedClaim sentence = ClaimSentenceParser.parse(
+                SampleClaims.LIBRARY, "1 kg of mealworms emits 100 times less than 1 kg of beef");
+
+        assertEquals("kg-edible", sentence.fields().get("per"), "unit of a claim per kilogram");
+        assertEquals("100", sentence.fields().get("times_less"));
+    }
+
+    /** What a refused sentence may mean, each a question that works. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "insects need little space | /v1/claim?times_less=1&product=insects&indicator=land&reference=beef",
+                "crikets emit ten times less than beef | /v1/claim?times_less=10&product=house-cricket&reference=beef&indicator=ghg",
+                "crickets need less land and water than beef | /v1/claim?times_less=1&product=house-cricket&reference=beef&indicator=land",
+                "Crickets emit less than beef. They need half the feed of beef."
+                        + " | /v1/claim?times_less=2&product=house-cricket&reference=beef&indicator=feed",
+                "insect meal emits less than fishmeal"
+                        + " | /v1/claim?times_less=1&boundary=processing-gate&product=mealworm:meal&reference=fishmeal&indicator=ghg",
+                "insects produce no methane | /v1/claim?product=insects&indicator=ghg&none=yes&boundary=animal&per=kg-live",
+                "insects could replace imported meat | /v1/rows/c33",
+                "Insects give off far less ammonia than pigs | /v1/rows/c39"
+            })
+    void a_refused_sentence_has_a_reading_or_a_question(String text, String question) {
+        ParsedClaim sentence = ClaimSentenceParser.parse(SampleClaims.LIBRARY, text);
+
+        assertTrue(!sentence.faults().isEmpty());
+        assertTrue(
+                sentence.suggestions().stream()
+                        .anyMatch(found -> found.question().equals(question)),
+                () -> sentence.suggestions().toString());
     }
 
     @Test

@@ -86,6 +86,17 @@ class ContentSentenceTest {
         assertEquals("open", JsonAt.text(open, "/verdict"));
     }
 
+    /** Lesser mealworms and locusts were measured dried only; drying takes no amino acid away. */
+    @Test
+    void an_amino_acid_of_a_dried_insect_is_one_of_the_insect() {
+        JsonNode answer = answer("insects contain every essential amino acid");
+
+        assertEquals("insects contain every indispensable amino acid", JsonAt.text(answer, "/claim"));
+        JsonAt.array(answer, "/contents").stream()
+                .filter(one -> JsonAt.text(one, "/product").equals("lesser-mealworm"))
+                .forEach(one -> assertEquals("holds", JsonAt.text(one, "/verdict")));
+    }
+
     @Test
     void several_contents_lead_to_a_question_each() {
         Reply reply = Reply.to(asked("crickets have more protein, iron and calcium than beef"));

@@ -74,6 +74,15 @@ class PointingOnTest {
                 "mealworms have 99% lower emissions than beef",
                 "insects are cheaper protein than beef",
                 "crickets are tasty",
+                "insects need far less land than beef",
+                "insect meal emits less than fishmeal",
+                "crickets are twice as efficient at converting feed",
+                "insects could replace soybean meal",
+                "cricket flour has more protein than beef",
+                "crickets have more protein, iron and calcium than beef",
+                "Crickets emit less than beef. They have more iron than beef.",
+                "grasshoppers emit 10 times less than beef",
+                "les grillons ont plus de fer que le boeuf",
                 "qwertz"
             })
     void a_sentence_of_somebody_who_sells_insects_is_answered_or_leads_on(String sentence) {
