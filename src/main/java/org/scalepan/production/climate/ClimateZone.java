@@ -37,13 +37,13 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
         return library.view(KnownZones.class, unused -> new KnownZones(new ConcurrentHashMap<>()))
                 .zones()
                 .computeIfAbsent(
-                        new PlaceInEdition(normals.row(), edition),
+                        new PlaceInEdition(normals, edition),
                         place -> edition.equals("2006")
                                 ? column(library, normals)
                                 : new Classification(library, normals).zone());
     }
 
-    private record PlaceInEdition(String row, String edition) {}
+    private record PlaceInEdition(ClimateNormals normals, String edition) {}
 
     /** Rows of a bulk run ask for the same few countries again and again. */
     private record KnownZones(Map<PlaceInEdition, ClimateZone> zones) {}

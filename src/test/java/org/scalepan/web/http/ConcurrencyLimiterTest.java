@@ -158,6 +158,7 @@ class ConcurrencyLimiterTest {
                 Set.of(
                         "/v1/brief",
                         "/v1/calibration",
+                        "/v1/calibration/modelled",
                         "/v1/claim",
                         "/v1/comparison",
                         "/v1/break-even",
