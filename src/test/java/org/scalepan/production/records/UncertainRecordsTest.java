@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.scalepan.JsonAt;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
@@ -146,7 +147,7 @@ class UncertainRecordsTest {
 
     private static Stream<Place> numbers(String records, JsonNode node, String path) {
         if (node.isNumber()) {
-            return Stream.of(new Place(records, path.substring(1), node.asDouble()));
+            return Stream.of(new Place(records, path.substring(1), JsonAt.number(node, "")));
         }
         if (node.isArray()) {
             return Stream.iterate(0, i -> i + 1)

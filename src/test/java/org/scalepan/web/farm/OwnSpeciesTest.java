@@ -149,12 +149,9 @@ class OwnSpeciesTest {
         assertEquals(0.35 * 162, JsonAt.number(dry, "/out"), 1e-9, "kg a year");
         assertTrue(JsonAt.text(among(answer, "balances", "kind", "gross-energy").get(0), "/reason")
                 .contains("the fat of rhinoceros beetle is not stated"));
-        assertTrue(
-                among(answer, "gaps", "field", "frass")
-                        .get(0)
-                        .path("kind")
-                        .asText()
-                        .equals("filled"),
+        assertEquals(
+                "filled",
+                JsonAt.text(among(answer, "gaps", "field", "frass").get(0), "/kind"),
                 "the nitrogen of the frass is worked out and not left out");
     }
 
