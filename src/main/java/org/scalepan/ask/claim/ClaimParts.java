@@ -66,7 +66,11 @@ final class ClaimParts {
     /** What a claim without a reference may be compared with. */
     static List<Suggestion> comparedWith(Map<String, String> fields) {
         List<Suggestion> found = new ArrayList<>();
-        for (String reference : List.of("beef", "chicken", "pulses")) {
+        // Plants are fed nothing.
+        List<String> references = "feed".equals(fields.get("indicator"))
+                ? List.of("beef", "pork", "chicken")
+                : List.of("beef", "chicken", "pulses");
+        for (String reference : references) {
             Map<String, String> whole = new LinkedHashMap<>(fields);
             whole.put("reference", reference);
             found.add(Suggestion.of(SuggestionKind.READING, "Read as: less than " + reference + ".", address(whole)));

@@ -108,7 +108,7 @@ public final class ClaimSentenceParser {
     /** The sentence as it would be understood, with one word for another. */
     private List<Suggestion> replaced() {
         List<Suggestion> found = new ArrayList<>();
-        if (replacements.size() != 1) {
+        if (replacements.size() != 1 || RefusedSentence.isOfOnesOwn(words)) {
             return found;
         }
         Replacement replacement = replacements.get(0);
@@ -117,14 +117,15 @@ public final class ClaimSentenceParser {
             other.add(by);
             other.addAll(words.subList(replacement.from() + replacement.count(), words.size()));
             ParsedClaim read = one(library, String.join(" ", other));
-            if (read.faults().isEmpty()) {
+            boolean met = found.stream().anyMatch(one -> one.question().equals(ClaimParts.address(read.fields())));
+            if (read.faults().isEmpty() && !met) {
                 found.add(Suggestion.of(
                         Suggestion.SuggestionKind.READING,
                         "Read with \"" + by + "\" in that place.",
                         ClaimParts.address(read.fields())));
             }
         }
-        return found.stream().distinct().toList();
+        return found;
     }
 
     /** "Carbon neutral" claims no emissions at all; what is bought back elsewhere is no part of a footprint. */

@@ -93,8 +93,18 @@ enum ClaimTopic {
                     "/v1/claim?product=" + product + "&indicator=ghg&none=yes&boundary=animal&per=kg-live");
         }
     },
-    NEUTRAL(
-            "neutral neutrality negative offset offsets sustainable sustainability green greener eco ecological friendly planet") {
+    /** "Sustainable" says nothing that can be measured. */
+    GREEN("sustainable sustainability green greener eco ecological friendly planet damage impact environment") {
+        @Override
+        Suggestion suggestion(String product, String reference) {
+            return Suggestion.of(
+                    SuggestionKind.QUESTION,
+                    "Green is no quantity: say greenhouse gas, land, water or energy, and than what. Several markets forbid such words without"
+                            + " proof; ask the local authority.",
+                    "/v1/comparison?products=" + product + "&against=" + reference + "&indicator=ghg");
+        }
+    },
+    NEUTRAL("neutral neutrality negative offset offsets") {
         @Override
         Suggestion suggestion(String product, String reference) {
             return Suggestion.of(

@@ -38,7 +38,7 @@ final class RefusedSentence {
     /** Questions to ask instead, the nearest first; at least one. */
     List<Suggestion> suggestions() {
         List<Suggestion> found = new ArrayList<>();
-        if (words.stream().anyMatch(SOMEBODYS_OWN::contains)) {
+        if (isOfOnesOwn(words)) {
             found.add(ClaimTopic.ownFarm(insect(), reference()));
         }
         List<Claim> near = ClaimLikeness.of(library).nearest(text, MOST_CLAIMS);
@@ -68,6 +68,11 @@ final class RefusedSentence {
                 "What can be asked, and by which route; all circulating claims are at /v1/claims.",
                 "/guide/questions"));
         return found;
+    }
+
+    /** Whether somebody speaks of their own animals, which no other species stands for. */
+    static boolean isOfOnesOwn(List<String> words) {
+        return words.stream().anyMatch(SOMEBODYS_OWN::contains);
     }
 
     private List<Suggestion> topics() {

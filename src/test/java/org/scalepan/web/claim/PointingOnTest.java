@@ -99,8 +99,8 @@ class PointingOnTest {
 
     @Test
     void what_is_said_of_ones_own_animals_leads_to_a_question_with_records_and_to_a_modelled_farm() {
-        JsonNode refused = asked("our larvae emit ten times less than chicken because we say so")
-                .json();
+        JsonNode refused =
+                asked("these larvae emit ten times less than chicken").json();
 
         assertTrue(JsonAt.text(refused, "/suggestions/0/question").contains("evidence=modelled"));
         assertEquals("/v1/claim", JsonAt.text(refused, "/suggestions/0/post/route"));
