@@ -25,7 +25,7 @@ public final class AskScalepan {
         // A farm from its records (invented), and a published product beside it.
         InsectFarm shed = new InsectFarm()
                 .kind("insects")
-                .product("superworm")
+                .product(new RearedInsect("superworm"))
                 .region("portugal")
                 .harvest(new Harvest(new HarvestWeighed().kgPerYear(number(240))))
                 .addFeedItem(new FeedUse().ingredient("wheat-bran").kg(number(650)).burden(FeedUse.BurdenEnum.MASS))

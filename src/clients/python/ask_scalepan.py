@@ -19,7 +19,7 @@ number = scalepan.RecordedNumber
 # A farm from its records (invented), and a published product beside it.
 shed = scalepan.InsectFarm(
     kind="insects",
-    product="superworm",
+    product=scalepan.RearedInsect("superworm"),
     region="portugal",
     harvest=scalepan.Harvest(scalepan.HarvestWeighed(kg_per_year=number(240))),
     feed=[scalepan.FeedUse(ingredient="wheat-bran", kg=number(650), burden="mass")],
