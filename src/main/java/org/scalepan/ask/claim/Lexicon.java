@@ -66,7 +66,7 @@ final class Lexicon {
                             + " approximately nearly almost some at least over as much many with from in for by that this their its it"
                             + " only just you we they very amount quantity do does did can could production compared one all on which"
                             + " when consume consumes consuming comes total whole"
-                            + " your our whose other any so really actually know known me my food foods edibles fact far instead replacing cut cuts cutting reduce reduces reducing save saves saving"
+                            + " your our whose other any so really actually true know known me my food foods edibles fact far instead replacing cut cuts cutting reduce reduces reducing save saves saving"
                             + " efficient efficiently efficiency converting convert converts into body mass weight little low small turn turning")
                     .split(" "));
 

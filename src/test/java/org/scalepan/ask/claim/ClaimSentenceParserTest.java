@@ -16,6 +16,7 @@ class ClaimSentenceParserTest {
                 "insects emit a hundred times less than beef | insects beef ghg times_less=100",
                 "Insects give off about 100 times less greenhouse gas than cattle. | insects beef ghg times_less=100",
                 "crickets need 80 % less land than cattle | house-cricket beef land percent_less=80",
+                "Is it true that crickets need 80 % less land than cattle? | house-cricket beef land percent_less=80",
                 "mealworms emit no greenhouse gas | mealworm - ghg none=yes",
                 "larvae need no land | insects - land none=yes",
                 "eating insects has one per cent of the footprint of beef | insects beef ghg times_less=100",
