@@ -2,7 +2,6 @@ package org.scalepan.ask.claim;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +28,8 @@ public final class ClaimSentenceParser {
     private final String text;
     private final Lexicon lexicon;
     private final List<String> words;
-    private final boolean[] taken;
+    private final SentenceReader reader;
     private final Map<String, String> fields = new LinkedHashMap<>();
-    private final List<ParsedClaim.Understood> parts = new ArrayList<>();
     private final List<ParsedClaim.NotUnderstood> faults = new ArrayList<>();
     private final List<String> sides = new ArrayList<>();
     /** True when the sentence says how much more the reference causes: "beef emits a hundred times more than insects". */
@@ -52,7 +50,7 @@ public final class ClaimSentenceParser {
         this.text = text;
         this.lexicon = new Lexicon(library);
         this.words = Lexicon.words(text);
-        this.taken = new boolean[words.size()];
+        this.reader = new SentenceReader(words);
     }
 
     /** Reads a sentence with the names that a library knows. */
@@ -90,15 +88,15 @@ public final class ClaimSentenceParser {
             suggestions.addAll(ClaimParts.comparedWith(fields));
         }
         suggestions.addAll(new RefusedSentence(library, text, sides).suggestions());
-        return new ParsedClaim(fields, parts, faults, suggestions);
+        return new ParsedClaim(fields, reader.parts(), faults, suggestions);
     }
 
     private void bases() {
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(Lexicon.BASES.keySet(), i);
+            Optional<String> phrase = reader.longest(Lexicon.BASES.keySet(), i);
             if (phrase.isPresent()) {
                 String meaning = Lexicon.BASES.getOrDefault(phrase.get(), "");
-                take(i, size(phrase.get()), meaning);
+                reader.take(i, SentenceReader.size(phrase.get()), meaning);
                 String[] pair = meaning.split("=", 2);
                 fields.putIfAbsent(pair[0], pair[1]);
             }
@@ -133,8 +131,8 @@ public final class ClaimSentenceParser {
         for (int i = 0; i + 1 < words.size(); i++) {
             boolean said =
                     Lexicon.NEUTRAL.contains(words.get(i)) && words.get(i + 1).equals("neutral");
-            if (said && free(i) && free(i + 1)) {
-                take(i, 2, "none=yes (no emissions at all; offsets elsewhere are no part of a footprint)");
+            if (said && reader.free(i) && reader.free(i + 1)) {
+                reader.take(i, 2, "none=yes (no emissions at all; offsets elsewhere are no part of a footprint)");
                 fields.put("none", "yes");
             }
         }
@@ -145,10 +143,10 @@ public final class ClaimSentenceParser {
             return;
         }
         for (int i = 0; i < words.size(); i++) {
-            Optional<ClaimPhrase.Phrase> phrase = ClaimPhrase.at(words, taken, i);
+            Optional<ClaimPhrase.Phrase> phrase = ClaimPhrase.at(words, reader.taken(), i);
             if (phrase.isPresent()) {
                 ClaimPhrase.Phrase found = phrase.get();
-                take(i, found.words(), found.field() + "=" + found.value());
+                reader.take(i, found.words(), found.field() + "=" + found.value());
                 fields.put(found.field(), found.value());
                 reversed = found.reversed();
                 // "80 % less" and then "less" again would be two claims; the first is the claim.
@@ -162,14 +160,14 @@ public final class ClaimSentenceParser {
 
     private void products() {
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(lexicon.products().keySet(), i);
+            Optional<String> phrase = reader.longest(lexicon.products().keySet(), i);
             if (phrase.isEmpty()) {
                 continue;
             }
             String id = lexicon.products().getOrDefault(phrase.get(), "");
-            int length = size(phrase.get());
+            int length = SentenceReader.size(phrase.get());
             String form = "";
-            while (free(i + length)
+            while (reader.free(i + length)
                     && (Lexicon.BEHIND_A_PRODUCT.contains(words.get(i + length))
                             || Lexicon.GROUND.contains(words.get(i + length)))) {
                 form = Lexicon.GROUND.contains(words.get(i + length)) ? GROUND_FORM : form;
@@ -179,7 +177,7 @@ public final class ClaimSentenceParser {
                 ground(id, i, length);
             }
             String written = form.isEmpty() || id.equals(Subject.INSECTS) ? id : id + ":" + form;
-            take(i, length, written);
+            reader.take(i, length, written);
             if (!sides.contains(written)) {
                 sides.add(written);
             }
@@ -190,8 +188,8 @@ public final class ClaimSentenceParser {
         if (sides.isEmpty()) {
             // "Larvae need no land": in talk about insects as food these are the insects.
             for (int i = 0; i < words.size(); i++) {
-                if (free(i) && words.get(i).equals("larvae")) {
-                    take(i, 1, Subject.INSECTS);
+                if (reader.free(i) && words.get(i).equals("larvae")) {
+                    reader.take(i, 1, Subject.INSECTS);
                     sides.add(Subject.INSECTS);
                 }
             }
@@ -202,7 +200,8 @@ public final class ClaimSentenceParser {
     private void ground(String id, int from, int length) {
         if (!id.equals(Subject.INSECTS)) {
             if (fields.putIfAbsent("boundary", "processing-gate") == null) {
-                parts.add(new ParsedClaim.Understood("", "boundary=processing-gate (meal is a processed product)"));
+                reader.parts()
+                        .add(new ParsedClaim.Understood("", "boundary=processing-gate (meal is a processed product)"));
             }
             return;
         }
@@ -220,7 +219,7 @@ public final class ClaimSentenceParser {
     private List<String> indicators() {
         List<String> found = List.of();
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(Lexicon.INDICATORS.keySet(), i);
+            Optional<String> phrase = reader.longest(Lexicon.INDICATORS.keySet(), i);
             if (phrase.isPresent()) {
                 List<String> ids = Lexicon.INDICATORS.getOrDefault(phrase.get(), List.of());
                 several.add(ids.get(0));
@@ -231,12 +230,12 @@ public final class ClaimSentenceParser {
                             List.of()));
                 }
                 found = ids;
-                take(i, size(phrase.get()), "indicator=" + ids.get(0));
+                reader.take(i, SentenceReader.size(phrase.get()), "indicator=" + ids.get(0));
             }
         }
         for (int i = 0; i < words.size(); i++) {
-            if (free(i) && Lexicon.EMITTING.contains(words.get(i))) {
-                take(i, 1, "indicator=ghg");
+            if (reader.free(i) && Lexicon.EMITTING.contains(words.get(i))) {
+                reader.take(i, 1, "indicator=ghg");
                 found = found.isEmpty() ? List.of("ghg") : found;
             }
         }
@@ -247,7 +246,7 @@ public final class ClaimSentenceParser {
     private void rest() {
         List<String> strange = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
-            if (!free(i)) {
+            if (!reader.free(i)) {
                 notUnderstood(strange, i);
                 continue;
             }
@@ -298,7 +297,8 @@ public final class ClaimSentenceParser {
                 lessThanWhat = true;
             } else {
                 sides.add(0, Subject.INSECTS);
-                parts.add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
+                reader.parts()
+                        .add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
                 reversed = false;
             }
         } else if (sides.isEmpty()) {
@@ -329,14 +329,15 @@ public final class ClaimSentenceParser {
     private void indicator(List<String> candidates) {
         List<String> ids = candidates.isEmpty() ? List.of("ghg") : candidates;
         if (candidates.isEmpty()) {
-            parts.add(new ParsedClaim.Understood("", "indicator=ghg (no indicator is named)"));
+            reader.parts().add(new ParsedClaim.Understood("", "indicator=ghg (no indicator is named)"));
         }
         String chosen = ids.stream().filter(this::isMeasured).findFirst().orElse(ids.get(0));
         if (ids.size() > 1) {
-            parts.add(new ParsedClaim.Understood(
-                    "",
-                    "indicator=" + chosen + " (" + String.join(" or ", ids)
-                            + "; the first by which the sides are measured)"));
+            reader.parts()
+                    .add(new ParsedClaim.Understood(
+                            "",
+                            "indicator=" + chosen + " (" + String.join(" or ", ids)
+                                    + "; the first by which the sides are measured)"));
         }
         fields.put("indicator", chosen);
     }
@@ -355,36 +356,5 @@ public final class ClaimSentenceParser {
         return library.results().stream()
                 .anyMatch(result -> result.indicator().equals(indicator)
                         && sides.stream().anyMatch(side -> side.product().id().equals(result.product())));
-    }
-
-    private Optional<String> longest(Collection<String> phrases, int at) {
-        return phrases.stream()
-                .filter(phrase -> isAt(phrase, at))
-                .max(Comparator.comparingInt(ClaimSentenceParser::size));
-    }
-
-    private boolean isAt(String phrase, int at) {
-        String[] wanted = phrase.split(" ", -1);
-        for (int i = 0; i < wanted.length; i++) {
-            if (!free(at + i) || !words.get(at + i).equals(wanted[i])) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean free(int at) {
-        return at < words.size() && !taken[at];
-    }
-
-    private void take(int from, int count, String readAs) {
-        for (int i = from; i < from + count; i++) {
-            taken[i] = true;
-        }
-        parts.add(new ParsedClaim.Understood(String.join(" ", words.subList(from, from + count)), readAs));
-    }
-
-    private static int size(String phrase) {
-        return phrase.split(" ", -1).length;
     }
 }

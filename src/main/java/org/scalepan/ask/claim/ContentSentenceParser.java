@@ -1,8 +1,6 @@
 package org.scalepan.ask.claim;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,9 +26,8 @@ final class ContentSentenceParser {
     private final String text;
     private final Lexicon lexicon;
     private final List<String> words;
-    private final boolean[] taken;
+    private final SentenceReader reader;
     private final Map<String, String> fields = new LinkedHashMap<>();
-    private final List<ParsedClaim.Understood> parts = new ArrayList<>();
     private final List<ParsedClaim.NotUnderstood> faults = new ArrayList<>();
     private final Set<String> contents = new LinkedHashSet<>();
     private final List<String> sides = new ArrayList<>();
@@ -41,7 +38,7 @@ final class ContentSentenceParser {
         this.text = text;
         this.lexicon = new Lexicon(library);
         this.words = Lexicon.words(text);
-        this.taken = new boolean[words.size()];
+        this.reader = new SentenceReader(words);
     }
 
     /** Empty where the sentence claims nothing of contents. */
@@ -56,17 +53,20 @@ final class ContentSentenceParser {
             return false;
         }
         for (int i = 0; i < words.size(); i++) {
-            boolean indicator = longest(Lexicon.INDICATORS.keySet(), i)
+            boolean indicator = reader.longest(Lexicon.INDICATORS.keySet(), i)
                     .filter(phrase -> !ContentWords.CONTENTS.containsKey(phrase))
                     .isPresent();
-            if (indicator && longest(ContentWords.CONTENTS.keySet(), i).isEmpty() && !isFoodEnergy(i)) {
+            if (indicator && reader.longest(ContentWords.CONTENTS.keySet(), i).isEmpty() && !isFoodEnergy(i)) {
                 return false;
             }
         }
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(ContentWords.CONTENTS.keySet(), i);
+            Optional<String> phrase = reader.longest(ContentWords.CONTENTS.keySet(), i);
             if (phrase.isPresent()
-                    && isClaimed(i, ContentWords.CONTENTS.getOrDefault(phrase.get(), ""), size(phrase.get()))) {
+                    && isClaimed(
+                            i,
+                            ContentWords.CONTENTS.getOrDefault(phrase.get(), ""),
+                            SentenceReader.size(phrase.get()))) {
                 return true;
             }
         }
@@ -115,15 +115,15 @@ final class ContentSentenceParser {
         several();
         List<Suggestion> suggestions = new ArrayList<>(readings);
         suggestions.addAll(new RefusedSentence(library, text, sides).suggestions());
-        return new ParsedClaim(fields, parts, faults, suggestions);
+        return new ParsedClaim(fields, reader.parts(), faults, suggestions);
     }
 
     private void bases() {
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(ContentWords.BASES.keySet(), i);
+            Optional<String> phrase = reader.longest(ContentWords.BASES.keySet(), i);
             if (phrase.isPresent()) {
                 String basis = ContentWords.BASES.getOrDefault(phrase.get(), "");
-                take(i, size(phrase.get()), "basis=" + basis);
+                reader.take(i, SentenceReader.size(phrase.get()), "basis=" + basis);
                 fields.putIfAbsent("basis", basis);
             }
         }
@@ -131,7 +131,7 @@ final class ContentSentenceParser {
 
     private void contents() {
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(ContentWords.CONTENTS.keySet(), i);
+            Optional<String> phrase = reader.longest(ContentWords.CONTENTS.keySet(), i);
             if (phrase.isPresent()) {
                 String content = ContentWords.CONTENTS.getOrDefault(phrase.get(), "");
                 if (isOnlyTheFood(i) && !isAboutQuality()) {
@@ -141,7 +141,7 @@ final class ContentSentenceParser {
                     content = ContentWords.QUALITY;
                 }
                 contents.add(content);
-                take(i, size(phrase.get()), "content=" + content);
+                reader.take(i, SentenceReader.size(phrase.get()), "content=" + content);
             }
         }
         // Who says that a protein is good because it holds every amino acid claims the protein.
@@ -163,41 +163,41 @@ final class ContentSentenceParser {
 
     private void products() {
         for (int i = 0; i < words.size(); i++) {
-            Optional<String> phrase = longest(lexicon.products().keySet(), i);
+            Optional<String> phrase = reader.longest(lexicon.products().keySet(), i);
             if (phrase.isEmpty()) {
                 continue;
             }
             String id = lexicon.products().getOrDefault(phrase.get(), "");
             int from = i;
-            int length = size(phrase.get());
+            int length = SentenceReader.size(phrase.get());
             String form = "";
-            if (from > 0 && free(from - 1) && ContentWords.FORMS.containsKey(words.get(from - 1))) {
+            if (from > 0 && reader.free(from - 1) && ContentWords.FORMS.containsKey(words.get(from - 1))) {
                 from--;
                 length++;
                 form = ContentWords.FORMS.getOrDefault(words.get(from), "");
             }
-            while (free(from + length)
+            while (reader.free(from + length)
                     && (Lexicon.BEHIND_A_PRODUCT.contains(words.get(from + length))
                             || ContentWords.FORMS.containsKey(words.get(from + length)))) {
                 form = ContentWords.FORMS.getOrDefault(words.get(from + length), form);
                 length++;
             }
             String written = id.equals(Subject.INSECTS) ? id : withForm(id, form);
-            take(from, length, written);
+            reader.take(from, length, written);
             if (!sides.contains(written)) {
                 sides.add(written);
             }
         }
         for (int i = 0; i < words.size(); i++) {
-            boolean meat =
-                    free(i) && (words.get(i).equals("meat") || words.get(i).equals("steak"));
+            boolean meat = reader.free(i)
+                    && (words.get(i).equals("meat") || words.get(i).equals("steak"));
             if (meat && !sides.contains(MEAT)) {
-                take(i, 1, MEAT + " (meat is many foods; name another to compare with it)");
+                reader.take(i, 1, MEAT + " (meat is many foods; name another to compare with it)");
                 sides.add(MEAT);
-            } else if (free(i)
+            } else if (reader.free(i)
                     && sides.isEmpty()
                     && (words.get(i).equals("larvae") || words.get(i).equals("they"))) {
-                take(i, 1, Subject.INSECTS);
+                reader.take(i, 1, Subject.INSECTS);
                 sides.add(Subject.INSECTS);
             }
         }
@@ -216,18 +216,18 @@ final class ContentSentenceParser {
         boolean said = false;
         for (int i = 0; i < words.size(); i++) {
             String word = words.get(i);
-            if (!free(i)) {
+            if (!reader.free(i)) {
                 continue;
             }
             Optional<EnglishNumber> number = EnglishNumber.at(words, i);
             if (ContentWords.LESS.contains(word)) {
                 field = "times_less";
                 times = word.equals("half") ? 2 : times;
-                take(i, 1, field);
+                reader.take(i, 1, field);
                 said = true;
             } else if (word.equals("twice") || word.equals("double") || word.equals("triple")) {
                 times = word.equals("triple") ? 3 : 2;
-                take(i, 1, field + "=" + Claimed.number(times));
+                reader.take(i, 1, field + "=" + Claimed.number(times));
                 said = true;
             } else if (number.isPresent()) {
                 said |= numbered(i, number.get(), value -> fields.put("said", Claimed.number(value)));
@@ -259,7 +259,7 @@ final class ContentSentenceParser {
         }
         if (next < words.size()
                 && (words.get(next).equals("times") || words.get(next).equals("fold"))) {
-            take(at, next + 1 - at, "times=" + Claimed.number(value));
+            reader.take(at, next + 1 - at, "times=" + Claimed.number(value));
             times.accept(value);
             return true;
         }
@@ -267,12 +267,12 @@ final class ContentSentenceParser {
             boolean less = next + 1 < words.size() && ContentWords.LESS.contains(words.get(next + 1));
             boolean more = next + 1 < words.size() && words.get(next + 1).equals("more");
             double factor = less ? 1 / (1 - Math.min(value, 99) / 100) : more ? 1 + value / 100 : value / 100;
-            take(at, next + 1 - at, "times=" + Claimed.number(factor));
+            reader.take(at, next + 1 - at, "times=" + Claimed.number(factor));
             times.accept(factor);
             return true;
         }
         if (contents.contains(ContentWords.AMINO_ACIDS) || contents.contains(ContentWords.QUALITY)) {
-            take(at, first.words(), "amino_acids=" + Claimed.number(first.value()));
+            reader.take(at, first.words(), "amino_acids=" + Claimed.number(first.value()));
             if (contents.contains(ContentWords.AMINO_ACIDS)) {
                 fields.put("amino_acids", Claimed.number(first.value()));
             }
@@ -283,7 +283,7 @@ final class ContentSentenceParser {
     private void rest() {
         List<String> strange = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
-            boolean known = !free(i)
+            boolean known = !reader.free(i)
                     || Lexicon.FILLERS.contains(words.get(i))
                     || ContentWords.FILLERS.contains(words.get(i))
                     || ContentWords.AS_GOOD.contains(words.get(i))
@@ -319,7 +319,7 @@ final class ContentSentenceParser {
         }
         if (sides.size() == 1 && compares && !isInsect(sides.get(0))) {
             sides.add(0, Subject.INSECTS);
-            parts.add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
+            reader.parts().add(new ParsedClaim.Understood("", "product=" + Subject.INSECTS + " (no product is named)"));
         }
         fields.put("product", sides.get(0));
         if (sides.size() == 1 && compares) {
@@ -385,36 +385,5 @@ final class ContentSentenceParser {
         Product product = library.products().get(written.replaceAll(":.*", ""));
         return written.equals(Subject.INSECTS)
                 || (product != null && product.group().equals("insect"));
-    }
-
-    private Optional<String> longest(Collection<String> phrases, int at) {
-        return phrases.stream()
-                .filter(phrase -> isAt(phrase, at))
-                .max(Comparator.comparingInt(ContentSentenceParser::size));
-    }
-
-    private boolean isAt(String phrase, int at) {
-        String[] wanted = phrase.split(" ", -1);
-        for (int i = 0; i < wanted.length; i++) {
-            if (!free(at + i) || !words.get(at + i).equals(wanted[i])) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean free(int at) {
-        return at < words.size() && !taken[at];
-    }
-
-    private void take(int from, int count, String readAs) {
-        for (int i = from; i < from + count; i++) {
-            taken[i] = true;
-        }
-        parts.add(new ParsedClaim.Understood(String.join(" ", words.subList(from, from + count)), readAs));
-    }
-
-    private static int size(String phrase) {
-        return phrase.split(" ", -1).length;
     }
 }
