@@ -322,7 +322,7 @@ public final class Footprint {
             return FootprintRatio.cautious(drawn.values(), below);
         }
         LognormalMixture law = LognormalMixture.of(pooled.get().distribution());
-        return law.quantile(below) - FootprintRatio.CAUTION * law.quantileStandardError(below);
+        return law.estimatedQuantile(below).less(FootprintRatio.CAUTION);
     }
 
     /** A ratio has no unit only if both sides have the same one. */

@@ -62,7 +62,7 @@ public final class FootprintRatio {
      * @param probability above 0 and below 1
      */
     public double exceeded(double probability) {
-        return mixture.map(law -> law.quantile(1 - probability) - CAUTION * law.quantileStandardError(1 - probability))
+        return mixture.map(law -> law.estimatedQuantile(1 - probability).less(CAUTION))
                 .orElseGet(() -> cautious(divided(), 1 - probability));
     }
 
@@ -72,7 +72,7 @@ public final class FootprintRatio {
      * @param probability above 0 and below 1
      */
     public double notExceeded(double probability) {
-        return mixture.map(law -> law.quantile(probability) + CAUTION * law.quantileStandardError(probability))
+        return mixture.map(law -> law.estimatedQuantile(probability).less(-CAUTION))
                 .orElseGet(() -> {
                     double[] ratio = divided();
                     double value = Quantiles.of(ratio, probability);

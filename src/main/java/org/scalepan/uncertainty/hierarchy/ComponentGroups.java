@@ -13,7 +13,7 @@ import java.util.Optional;
 @SuppressWarnings("ArrayRecordComponent") // Never compared.
 record ComponentGroups(double[] weights, double[] means, double[] sds) {
     private static final double WIDTH = 0.4;
-    private static final double DEPTH = 0.01;
+    private static final double PER_DEPTH = 100;
     /** More cells than this are no gain; and spreads so unlike, or none, are no neighbours. */
     private static final int MOST_CELLS = 1 << 16;
 
@@ -34,11 +34,11 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
         if (!(leastSd > 0)) {
             return Optional.empty();
         }
-        double width = WIDTH * leastSd;
+        double perWidth = 1 / (WIDTH * leastSd);
         // Cells lie evenly about the middle, so that the groups of a difference are those of the difference turned
         // round.
         double middle = low + (high - low) / 2;
-        double columnsBelow = Math.floor((high - middle) / width) + 1;
+        double columnsBelow = Math.floor((high - middle) * perWidth) + 1;
         double cells = 2 * columnsBelow * (Math.floor(bin(mostSd, leastSd)) + 1);
         if (!(cells <= MOST_CELLS)) {
             return Optional.empty();
@@ -54,7 +54,7 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
             int size = Math.min(BLOCK, of.length - from);
             // Apart from the steps that go where the numbers lead, so that the machine takes several at a time.
             for (int j = 0; j < size; j++) {
-                columns[j] = (means[from + j] - middle) / width + columnsBelow;
+                columns[j] = (means[from + j] - middle) * perWidth + columnsBelow;
             }
             for (int j = 0; j < size; j++) {
                 bins[j] = bin(sds[from + j], leastSd);
@@ -72,7 +72,7 @@ record ComponentGroups(double[] weights, double[] means, double[] sds) {
     }
 
     private static double bin(double sd, double least) {
-        return (1 - Math.sqrt(least / sd)) / DEPTH;
+        return (1 - Math.sqrt(least / sd)) * PER_DEPTH;
     }
 
     private static ComponentGroups together(double[] weights, double[] means, double[] sds, int[] of, int count) {

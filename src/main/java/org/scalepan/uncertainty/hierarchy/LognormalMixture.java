@@ -37,10 +37,11 @@ public final class LognormalMixture {
         return StrictMath.exp(logarithm.quantile(probability));
     }
 
-    /** The Monte Carlo standard error of that value, in its unit. */
-    public double quantileStandardError(double probability) {
+    /** The same with its Monte Carlo standard error, in its unit. */
+    public NormalMixture.Estimated estimatedQuantile(double probability) {
         double log = logarithm.quantile(probability);
-        return StrictMath.exp(log) * logarithm.standardErrorAt(log);
+        double value = StrictMath.exp(log);
+        return new NormalMixture.Estimated(value, value * logarithm.standardErrorAt(log));
     }
 
     /**

@@ -114,14 +114,9 @@ public final class NormalMixture {
         return distance == 0 ? 0 : distance / sds[component];
     }
 
-    private double density(double value) {
-        double sum = 0;
-        for (int j = 0; j < weights.length; j++) {
-            if (sds[j] > 0) {
-                sum += weights[j] * StandardNormal.density(score(value, j)) / sds[j];
-            }
-        }
-        return sum;
+    /** What a component adds to the density; a step has none. */
+    private double densityOf(int component, double bell) {
+        return sds[component] > 0 ? weights[component] * StandardNormal.densityOfBell(bell) / sds[component] : 0;
     }
 
     /**
@@ -163,7 +158,7 @@ public final class NormalMixture {
                 double score = score(x, j);
                 double bell = StandardNormal.bell(score);
                 share += weights[j] * StandardNormal.probabilityBelow(side * score, bell);
-                density += sds[j] > 0 ? weights[j] * StandardNormal.densityOfBell(bell) / sds[j] : 0;
+                density += densityOf(j, bell);
             }
             double excess = side * (Math.min(1, share) - wanted);
             if (excess == 0) {
@@ -174,7 +169,7 @@ public final class NormalMixture {
             } else {
                 low = x;
             }
-            double next = x - excess / density;
+            double next = x - stepOfScores(side, share, z, density);
             if (Math.abs(next - x) <= nearlyClose) {
                 return Math.min(Math.max(next, low), high);
             }
@@ -182,6 +177,17 @@ public final class NormalMixture {
             x = next > low && next < high ? next : low + (high - low) / 2;
         }
         return low + (high - low) / 2;
+    }
+
+    /**
+     * Newton's step for the normal score of the share, Φ⁻¹(F(x)), which is a straight line for one normal and nearly one for a mixture, so that few
+     * steps are needed. NaN where there is no density or the share is 0 or 1.
+     *
+     * @param share below the value where the side is 1, above it where the side is −1
+     */
+    private static double stepOfScores(double side, double share, double wantedScore, double density) {
+        double score = side * StandardNormal.score(Math.min(1, share));
+        return (score - wantedScore) * StandardNormal.density(score) / density;
     }
 
     /** How many components. */
@@ -195,7 +201,12 @@ public final class NormalMixture {
      * @param value estimated from the components
      * @param standardError in its unit, zero or more
      */
-    public record Estimated(double value, double standardError) {}
+    public record Estimated(double value, double standardError) {
+        /** The value less so many standard errors; negative numbers add them. */
+        public double less(double standardErrors) {
+            return value - standardErrors * standardError;
+        }
+    }
 
     /** The share above a value with its standard error, for equally probable components that are independent draws. */
     public Probability above(double value) {
@@ -261,8 +272,20 @@ public final class NormalMixture {
      * density.
      */
     public double standardErrorAt(double value) {
-        double density = weights.length < MANY ? density(value) : grouped().density(value);
-        double error = density > 0 ? standardErrorOfShare(value) / density : 0;
+        NormalMixture near = weights.length < MANY ? this : grouped();
+        double density = 0;
+        double share = 0;
+        double squares = 0;
+        for (int j = 0; j < near.weights.length; j++) {
+            double score = near.score(value, j);
+            double bell = StandardNormal.bell(score);
+            double below = StandardNormal.probabilityBelow(score, bell);
+            share += near.weights[j] * below;
+            squares += near.weights[j] * below * below;
+            density += near.densityOf(j, bell);
+        }
+        double error =
+                density > 0 ? Math.sqrt(Math.max(0, squares - share * share) / weights.length) / density : 0;
         return Double.isFinite(error) ? error : 0;
     }
 

@@ -181,6 +181,7 @@ public final class PooledDraws {
         double[][] weights = new double[effects.size()][BLOCK];
         double[] between = new double[BLOCK];
         double[] total = new double[BLOCK];
+        double[] ofMean = new double[BLOCK];
         for (int from = 0; from < draws; from += BLOCK) {
             int size = Math.min(BLOCK, draws - from);
             for (int d = 0; d < size; d++) {
@@ -190,12 +191,12 @@ public final class PooledDraws {
             for (int i = 0; i < weights.length; i++) {
                 weigh(effects.variance(i), between, weights[i], total, size);
             }
-            for (int i = 0; i < weights.length; i++) {
-                add(i, weights[i], total, means, from, size);
-            }
             for (int d = 0; d < size; d++) {
-                double error = Math.sqrt(1 / total[d]);
-                sds[from + d] = Math.sqrt(error * error + (ofBetween * between[d] + more));
+                ofMean[d] = 1 / total[d];
+                sds[from + d] = Math.sqrt(ofMean[d] + (ofBetween * between[d] + more));
+            }
+            for (int i = 0; i < weights.length; i++) {
+                add(i, weights[i], ofMean, means, from, size);
             }
         }
         return new GivenDraws(means, sds);
@@ -208,17 +209,21 @@ public final class PooledDraws {
         }
     }
 
-    /** Adds what a study states, by its share. */
-    private void add(int study, double[] weights, double[] total, double[] means, int from, int size) {
+    /**
+     * Adds what a study states, by its share.
+     *
+     * @param ofMean the variance of the weighted mean, 1/Σw, at each draw
+     */
+    private void add(int study, double[] weights, double[] ofMean, double[] means, int from, int size) {
         double effect = effects.effect(study);
         double[] conversion = conversions[study];
         if (conversion.length == 0) {
             for (int d = 0; d < size; d++) {
-                means[from + d] += weights[d] / total[d] * effect;
+                means[from + d] += weights[d] * ofMean[d] * effect;
             }
         } else {
             for (int d = 0; d < size; d++) {
-                means[from + d] += weights[d] / total[d] * (effect + conversion[from + d]);
+                means[from + d] += weights[d] * ofMean[d] * (effect + conversion[from + d]);
             }
         }
     }
