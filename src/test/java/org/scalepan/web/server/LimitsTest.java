@@ -50,7 +50,7 @@ class LimitsTest {
             "bodies-waiting", "SpoolTest",
             "answers-waiting", "TurnstileTest",
             "connections", "CostTest",
-            "connections-of-client", "FairnessTest",
+            "connections-of-client", "FairnessIT",
             "idle", "SlowClientIT");
 
     private static JsonNode limits() {

@@ -30,7 +30,7 @@ import org.scalepan.web.http.DeploymentSettings;
 import org.scalepan.web.http.Limits;
 
 /** A client with many requests delays only its own: others, and cheap requests, are answered meanwhile. */
-class FairnessTest {
+class FairnessIT {
     private static final String HOST = "127.0.0.1";
     private static final String FARM =
             "{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":1}}\n";

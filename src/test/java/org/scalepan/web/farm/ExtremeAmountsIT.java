@@ -20,14 +20,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scalepan.JsonAt;
 import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
-import org.scalepan.web.server.GeneratedRequestsTest;
+import org.scalepan.web.server.GeneratedRequestsIT;
 import org.scalepan.web.server.RecordsEndpoint;
 
 /**
  * The whole allowed range of amounts, from a billionth of a kilogram to 10^12: every figure is finite, every interval ordered, and rows
  * agree.
  */
-class ExtremeAmountsTest {
+class ExtremeAmountsIT {
     private static final List<Double> AMOUNTS = List.of(1e-9, 1e-6, 1e-3, 1.0, 1e6, 1e9, 1e12);
     private static final int CASES = 40;
 
@@ -124,7 +124,7 @@ class ExtremeAmountsTest {
 
     private static void check(ObjectNode body, JsonNode answer) {
         List<String> faults = new ArrayList<>();
-        GeneratedRequestsTest.Ordered.check("", answer, faults);
+        GeneratedRequestsIT.Ordered.check("", answer, faults);
         if (!faults.isEmpty()) {
             fail(body + "\n" + String.join("\n", faults));
         }

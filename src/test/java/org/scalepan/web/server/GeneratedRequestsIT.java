@@ -17,9 +17,9 @@ import org.scalepan.web.Reply;
 
 /**
  * Property test: every generated request, valid or not, gets a described response: status, media type and fields. A long run: {@code mvn
- * test -Dtest=GeneratedRequestsTest -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
+ * test -Dtest=GeneratedRequestsIT -Dscalepan.requests=100000}; another one: {@code -Dscalepan.firstRequest=2001}.
  */
-public class GeneratedRequestsTest {
+public class GeneratedRequestsIT {
     private static final int USUAL = 2_000;
     private static final int MOST_SHOWN = 12;
     private static final Description DESCRIPTION = Description.read();
