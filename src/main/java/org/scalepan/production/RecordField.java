@@ -331,9 +331,6 @@ public enum RecordField {
     POND_MANURE(number("pond.manure_kg", "kg a year", 0, RangeLimit.MOST)
             .ofFish()
             .says("kg of manure as it is, put into the water a year. It carries none of the burden of its animals.")),
-    POND_MANURE_NITROGEN(number("pond.manure_nitrogen", "kg N per kg", 0, 0.2)
-            .ofFish()
-            .says("kg N per kg of that manure; for the balance of nitrogen.")),
     POND_LIME(number("pond.lime_kg", "kg a year", 0, RangeLimit.MOST)
             .ofFish()
             .says("kg of lime put into the water or on its ground a year. No factor of it is held: above zero, "

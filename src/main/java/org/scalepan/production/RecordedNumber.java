@@ -109,7 +109,7 @@ public record RecordedNumber(double central, Optional<Factor> factor) {
     }
 
     /** The same, or another number where there is none. */
-    public static ActivityTerm termOr(Optional<RecordedNumber> number, double otherwise) {
+    static ActivityTerm termOr(Optional<RecordedNumber> number, double otherwise) {
         return number.map(RecordedNumber::term).orElseGet(() -> ActivityTerm.of(otherwise));
     }
 

@@ -85,7 +85,7 @@ public final class RecordsSent {
             {"system": {"kind": "fish", "name": "invented ponds", "product": "tilapia", "region": "kenya", "year": 2023,
               "harvest": {"fish": 2000, "grams_per_fish": 450}, "stocked": {"fish": 2300, "grams_per_fish": 20},
               "pond": {"kind": "pond", "area_m2": 800, "fertiliser_n_kg": 4, "fertiliser_p2o5_kg": 2, "manure_kg": 300,
-                "manure_nitrogen": 0.01, "lime_kg": 50},
+                "lime_kg": 50},
               "feed": [{"ingredient": "maize", "kg": 1300}], "energy": [{"carrier": "diesel", "amount": 20}],
               "water_m3": 3000, "transport": [{"mode": "truck-average", "tonne_km": 30}],
               "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 20, "yard_m2": 100,

@@ -1,6 +1,5 @@
 package org.scalepan.production.fish;
 
-import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -22,14 +21,13 @@ import org.scalepan.production.FarmInventory;
 import org.scalepan.production.FeedContent;
 import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
-import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.quantity.SignificantFigures;
 
 /**
- * The balances of a fish farm: nitrogen and dry matter of the edible part of the harvest against those of feed, of the young put in and, for
- * nitrogen, of fertiliser and manure. Heads and bones are not counted, so that it errs to the side of the farm. In open water fish also eat
- * what grows there, which no record has: more out than in is then possible, and only remarked.
+ * The balances of a fish farm: nitrogen and dry matter of the edible part of what grew against those of the feed. Heads and bones are not
+ * counted, so that it errs to the side of the farm. In open water fish also eat what grows there, from fertiliser or without, which no record
+ * has: more out than in is then possible, and only remarked.
  */
 final class FishBalances {
     private static final double PROTEIN_PER_NITROGEN = 6.25;
@@ -55,39 +53,24 @@ final class FishBalances {
     }
 
     private FarmBalance balance(BalanceKind kind, FunctionalUnit content, double divisor) {
-        Optional<Double> share = edibleShare(content).map(found -> found / divisor);
-        Optional<FeedContent> in = books.feedContent(kind)
-                .filter(found -> found.atMost().central() > 0)
-                .map(feed -> with(feed, besideFeed(kind, share.orElse(0.0))));
-        Optional<OutgoingContent> out = share.map(each -> {
-            ActivityTerm harvested = farm.harvest().mass().times(each);
+        Optional<FeedContent> in =
+                books.feedContent(kind).filter(found -> found.atMost().central() > 0);
+        Optional<OutgoingContent> out = edibleShare(content).map(share -> {
+            ActivityTerm gained = gain().times(share / divisor);
             return new OutgoingContent(
-                    harvested,
-                    "edible part of the harvest " + SignificantFigures.text(harvested.central(), 3),
-                    List.of());
+                    gained, "edible part of what grew " + SignificantFigures.text(gained.central(), 3), List.of());
         });
         FarmBalance balance =
                 FarmBalance.of(kind, in, out, "the " + kind.words() + " of the fish is not in this library");
         return farm.pond().usualKind().hasNaturalFood() ? balance.possibleFrom(NATURAL_FOOD) : balance;
     }
 
-    private static FeedContent with(FeedContent feed, ActivityTerm more) {
-        return new FeedContent(
-                ActivityTerm.sum(List.of(feed.known(), more)),
-                ActivityTerm.sum(List.of(feed.atMost(), more)),
-                feed.unknown(),
-                feed.rows());
-    }
-
-    private ActivityTerm besideFeed(BalanceKind kind, double shareOfFish) {
-        List<ActivityTerm> parts = new ArrayList<>();
-        farm.stocked().ifPresent(young -> parts.add(young.mass().times(shareOfFish)));
-        if (kind == BalanceKind.NITROGEN) {
-            parts.add(RecordedNumber.termOr(farm.pond().nitrogen(), 0));
-            parts.add(RecordedNumber.termOr(farm.pond().manure(), 0)
-                    .times(RecordedNumber.termOr(farm.pond().manureNitrogen(), 0)));
-        }
-        return ActivityTerm.sum(parts);
+    /** kg live that grew in the year. */
+    private ActivityTerm gain() {
+        ActivityTerm harvested = farm.harvest().mass();
+        return farm.stocked()
+                .map(young -> ActivityTerm.sum(List.of(harvested, young.mass().times(-1))))
+                .orElse(harvested);
     }
 
     /** kg of a content per kg live, of the edible part alone. */
@@ -112,8 +95,7 @@ final class FishBalances {
 
     /** Feed per kg gained, held against what was published of the species. */
     private void feedConversion() {
-        double gained =
-                farm.harvest().kilograms() - farm.stocked().map(FishMass::kilograms).orElse(0.0);
+        double gained = gain().central();
         if (gained <= 0) {
             builder.remark(
                     Remark.UNUSUAL,

@@ -11,7 +11,6 @@ import org.scalepan.production.RecordedNumber;
  * @param nitrogen kg N of mineral fertiliser a year
  * @param phosphate kg P2O5 of mineral fertiliser a year
  * @param manure kg as it is a year
- * @param manureNitrogen kg N per kg of it
  * @param lime kg a year
  */
 @RecordBuilder
@@ -21,12 +20,10 @@ public record Pond(
         Optional<RecordedNumber> nitrogen,
         Optional<RecordedNumber> phosphate,
         Optional<RecordedNumber> manure,
-        Optional<RecordedNumber> manureNitrogen,
         Optional<RecordedNumber> lime)
         implements PondBuilder.With {
     /** Water of which nothing was written down. */
     public static final Pond UNRECORDED = new Pond(
-            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

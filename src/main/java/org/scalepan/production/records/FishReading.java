@@ -87,7 +87,6 @@ final class FishReading {
                 numbers.number(given, RecordField.POND_NITROGEN),
                 numbers.number(given, RecordField.POND_PHOSPHATE),
                 numbers.number(given, RecordField.POND_MANURE),
-                numbers.number(given, RecordField.POND_MANURE_NITROGEN),
                 numbers.number(given, RecordField.POND_LIME));
         given.close();
         return pond;
