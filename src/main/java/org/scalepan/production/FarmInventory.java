@@ -18,7 +18,6 @@ public final class FarmInventory {
     private final FeedInventory feed;
     private final EnergyInventory energy;
     private final boolean feedRecorded;
-    private boolean groundElsewhere;
 
     public FarmInventory(Library library, FarmRecords records, InventoryBuilder builder) {
         this.library = library;
@@ -27,11 +26,6 @@ public final class FarmInventory {
         this.feedRecorded = !records.feed().isEmpty() || records.none().contains("feed");
         this.feed = new FeedInventory(library, builder, records.region());
         this.energy = new EnergyInventory(library, builder, records);
-    }
-
-    /** Says that the ground which matters is recorded elsewhere, so that buildings and yard that are not recorded are none. */
-    public void mostGroundElsewhere() {
-        groundElsewhere = true;
     }
 
     /** Adds the records. */
@@ -126,14 +120,13 @@ public final class FarmInventory {
     private void site(FarmRecords records) {
         ActivityTerm area = ActivityTerm.sum(List.of(
                 RecordedNumber.termOr(records.buildingArea(), 0), RecordedNumber.termOr(records.yardArea(), 0)));
-        if (records.buildingArea().isEmpty() && records.yardArea().isEmpty() && !groundElsewhere) {
+        if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {
             builder.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
         }
-        boolean some = area.central() > 0 || groundElsewhere;
-        if (some && records.buildingArea().isEmpty()) {
+        if (area.central() > 0 && records.buildingArea().isEmpty()) {
             builder.filled("building_m2", List.of("land"), "0");
         }
-        if (some && records.yardArea().isEmpty()) {
+        if (area.central() > 0 && records.yardArea().isEmpty()) {
             builder.filled("yard_m2", List.of("land"), "0");
         }
         builder.flow(Stage.SITE, "buildings and yard", Flux.LAND, area);

@@ -28,9 +28,6 @@ public final class FishInventory {
 
     private Inventory make() {
         FarmInventory books = new FarmInventory(library, farm.records(), builder);
-        if (farm.pond().usualKind().isOnLand() && farm.pond().area().isPresent()) {
-            books.mostGroundElsewhere();
-        }
         books.add(farm.records());
         new PondInventory(library, farm, builder).add();
         stocked();

@@ -103,12 +103,12 @@ class FishInventoryTest {
     }
 
     @Test
-    void given_the_area_of_water_then_it_is_land_and_ground_that_is_not_recorded_is_none() {
-        Inventory inventory = farm(POND);
-
-        assertEquals(1200, flow(inventory, Flux.LAND).term().central());
-        assertEquals(Optional.of(Gap.Kind.FILLED), gap(inventory, "building_m2").map(Gap::kind));
-        assertTrue(gap(inventory, "building_m2, yard_m2").isEmpty());
+    void given_the_area_of_water_then_it_is_land_beside_that_of_buildings_and_yard() {
+        assertEquals(1200, flow(farm(POND), Flux.LAND).term().central());
+        assertTrue(
+                notCounted(farm(POND)).contains("building_m2, yard_m2"),
+                "a farm without a shed says building_m2 0");
+        assertTrue(!notCounted(farm(POND + ", \"building_m2\": 0")).contains("building_m2, yard_m2"));
     }
 
     @Test
