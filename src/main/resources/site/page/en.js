@@ -250,6 +250,7 @@ export default {
     unit: {
       "kg N per kg dry matter": "kg N per kg dry matter", g: "g", "pairs a cycle": "pairs a cycle", eggs: "eggs",
       "kg a year": "kg a year", "kg as fed a year": "kg a year", "kg live a year": "kg a year", "m3 a year": "m³ a year", m2: "m²", percent: "%",
+      "kg N a year": "kg N a year", "kg P2O5 a year": "kg P₂O₅ a year",
       "kg live": "kg", g: "g", eggs: "eggs", "pairs a cycle": "a cycle", "kg N per kg dry matter": "kg N per kg", years: "years", days: "days", "kg in use": "kg", containers: "", "a year": "a year", "per kg": "per kg",
       "pairs per container": "per container", "kg per kg": "kg per kg", "kg CO2e per kg": "kg CO₂e per kg", "m2*yr per kg": "m²·yr per kg",
       "MJ per kg": "MJ per kg", "m3 per kg": "m³ per kg", "kg CO2e per kWh": "kg CO₂e per kWh",

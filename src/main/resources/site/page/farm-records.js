@@ -76,7 +76,7 @@ export function learnFields(table) {
   }));
   another = ofAnother.map((path) => spec(path));
   const asked = [...elsewhere, ...order.flatMap(([, ...parts]) => parts.flat())];
-  const rest = table.filter(({ path, system }) => system !== "herd" && !path.includes("#") && !asked.includes(path)).map(({ path }) => path);
+  const rest = table.filter(({ path, systems = ["insects"] }) => systems.includes("insects") && !path.includes("#") && !asked.includes(path)).map(({ path }) => path);
   groups = order.map(([group, ...parts]) => [group, ...parts.map((part) => (Array.isArray(part) ? (group === "other" ? rest : part).map((path) => spec(path)) : part))])
     .filter(([, ...parts]) => parts.some((part) => part.length > 0));
 }

@@ -253,6 +253,7 @@ export default {
     unit: {
       "kg N per kg dry matter": "kg N par kg de matière sèche", g: "g", "pairs a cycle": "couples par cycle", eggs: "œufs",
       "kg a year": "kg par an", "kg as fed a year": "kg par an", "kg live a year": "kg par an", "m3 a year": "m³ par an", m2: "m²", percent: "%",
+      "kg N a year": "kg N par an", "kg P2O5 a year": "kg P₂O₅ par an",
       "kg live": "kg", g: "g", eggs: "œufs", "pairs a cycle": "par cycle", "kg N per kg dry matter": "kg N par kg", years: "ans", days: "jours", "kg in use": "kg", containers: "", "a year": "par an", "per kg": "par kg",
       "pairs per container": "par bac", "kg per kg": "kg par kg", "kg CO2e per kg": "kg CO₂e par kg", "m2*yr per kg": "m²·an par kg",
       "MJ per kg": "MJ par kg", "m3 per kg": "m³ par kg", "kg CO2e per kWh": "kg CO₂e par kWh",

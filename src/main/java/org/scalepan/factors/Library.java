@@ -58,7 +58,8 @@ public final class Library {
             Map.entry("processing_factors", List.of("process", "quantity")),
             Map.entry("insect_practice", List.of("product", "quantity")),
             Map.entry("frass", List.of("product", "quantity")),
-            Map.entry("building_heat", List.of("subject", "quantity")));
+            Map.entry("building_heat", List.of("subject", "quantity")),
+            Map.entry("pond_factors", List.of("subject", "quantity")));
 
     public Library(
             LibraryVersion version,

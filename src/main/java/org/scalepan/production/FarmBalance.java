@@ -200,6 +200,13 @@ public record FarmBalance(
         return SignificantFigures.text(amount, 3);
     }
 
+    /** The same balance where something that no record has comes in too: more out than in is unusual and no contradiction. */
+    public FarmBalance possibleFrom(String unrecorded) {
+        return verdict == BalanceVerdict.IMPOSSIBLE
+                ? new FarmBalance(kind, in, out, BalanceVerdict.UNUSUAL, reason + "; " + unrecorded, rows)
+                : this;
+    }
+
     /** The same balance, possible and unusual. */
     public FarmBalance unusual(String why, List<String> published) {
         List<String> all = new ArrayList<>(rows);

@@ -1,6 +1,7 @@
 package org.scalepan.production;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param unit of a number; empty for a share as a fraction, a year and what is no number
  * @param least the least value of a number, in its unit
  * @param most the greatest
- * @param system whose records have it; both kinds of farm when absent
+ * @param systems whose records have it; all kinds of farm when empty
  * @param words the words that it may be, where these are a choice of the records themselves
  * @param list the path of the list of its words in the service, where these are of the library
  * @param usual what stands for it when it is left out, where that is one value
@@ -22,19 +23,25 @@ public record FieldDefinition(
         String unit,
         double least,
         double most,
-        Optional<SystemKind> system,
+        List<SystemKind> systems,
         List<String> words,
         Optional<String> list,
         Optional<String> usual,
         Optional<String> description) {
     public FieldDefinition {
+        systems = List.copyOf(systems);
         words = List.copyOf(words);
     }
 
     /** The kinds of farm. */
     public enum SystemKind {
         INSECTS,
-        HERD
+        HERD,
+        FISH;
+
+        public String id() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     private static FieldDefinition of(String path, FieldKind kind, String unit, double least, double most) {
@@ -44,7 +51,7 @@ public record FieldDefinition(
                 unit,
                 least,
                 most,
-                Optional.empty(),
+                List.of(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
@@ -68,23 +75,31 @@ public record FieldDefinition(
     }
 
     FieldDefinition ofInsects() {
-        return with(Optional.of(SystemKind.INSECTS), words, list, usual, description);
+        return with(List.of(SystemKind.INSECTS), words, list, usual, description);
     }
 
     FieldDefinition ofHerds() {
-        return with(Optional.of(SystemKind.HERD), words, list, usual, description);
+        return with(List.of(SystemKind.HERD), words, list, usual, description);
+    }
+
+    FieldDefinition ofFish() {
+        return with(List.of(SystemKind.FISH), words, list, usual, description);
+    }
+
+    FieldDefinition ofInsectsAndFish() {
+        return with(List.of(SystemKind.INSECTS, SystemKind.FISH), words, list, usual, description);
     }
 
     FieldDefinition oneOf(String... choices) {
-        return with(system, List.of(choices), list, usual, description);
+        return with(systems, List.of(choices), list, usual, description);
     }
 
     FieldDefinition listedAt(String route) {
-        return with(system, words, Optional.of(route), usual, description);
+        return with(systems, words, Optional.of(route), usual, description);
     }
 
     FieldDefinition usually(String value) {
-        return with(system, words, list, Optional.of(value), description);
+        return with(systems, words, list, Optional.of(value), description);
     }
 
     FieldDefinition usually(int value) {
@@ -92,11 +107,11 @@ public record FieldDefinition(
     }
 
     FieldDefinition says(String sentence) {
-        return with(system, words, list, usual, Optional.of(sentence));
+        return with(systems, words, list, usual, Optional.of(sentence));
     }
 
     private FieldDefinition with(
-            Optional<SystemKind> of,
+            List<SystemKind> of,
             List<String> choices,
             Optional<String> route,
             Optional<String> value,
@@ -116,6 +131,6 @@ public record FieldDefinition(
 
     /** Whether the records of a kind of farm have it. */
     public boolean isOf(SystemKind other) {
-        return system.isEmpty() || system.get() == other;
+        return systems.isEmpty() || systems.contains(other);
     }
 }

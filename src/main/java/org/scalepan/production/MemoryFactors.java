@@ -15,20 +15,22 @@ import org.scalepan.factors.table.Row;
 public final class MemoryFactors {
     private static final String FARM = "insect farm";
     private static final String HERD = "herd";
+    private static final String FISH = "fish farm";
 
     private static final List<Inventoried> TABLES = List.of(
-            new Inventoried("ingredient_factors", "ingredient", "indicator", List.of(FARM, HERD)),
-            new Inventoried("ingredient_composition", "ingredient", "quantity", List.of(FARM, HERD)),
-            new Inventoried("crop_yields", "crop", "yield", List.of(FARM, HERD)),
-            new Inventoried("energy_factors", "carrier", "quantity", List.of(FARM, HERD)),
-            new Inventoried("transport_factors", "mode", "quantity", List.of(FARM, HERD)),
-            new Inventoried("material_factors", "material", "quantity", List.of(FARM, HERD)),
+            new Inventoried("ingredient_factors", "ingredient", "indicator", List.of(FARM, HERD, FISH)),
+            new Inventoried("ingredient_composition", "ingredient", "quantity", List.of(FARM, HERD, FISH)),
+            new Inventoried("crop_yields", "crop", "yield", List.of(FARM, HERD, FISH)),
+            new Inventoried("energy_factors", "carrier", "quantity", List.of(FARM, HERD, FISH)),
+            new Inventoried("transport_factors", "mode", "quantity", List.of(FARM, HERD, FISH)),
+            new Inventoried("material_factors", "material", "quantity", List.of(FARM, HERD, FISH)),
             new Inventoried("soil_n2o", "n_input", "quantity", List.of(FARM, HERD)),
-            new Inventoried("fertiliser_factors", "fertiliser", "quantity", List.of(FARM)),
+            new Inventoried("fertiliser_factors", "fertiliser", "quantity", List.of(FARM, FISH)),
             new Inventoried("processing_factors", "process", "quantity", List.of(FARM)),
             new Inventoried("insect_practice", "product", "quantity", List.of(FARM)),
             new Inventoried("building_heat", "subject", "quantity", List.of(FARM)),
             new Inventoried("frass", "product", "quantity", List.of(FARM)),
+            new Inventoried("pond_factors", "subject", "quantity", List.of(FISH)),
             new Inventoried("ipcc_regions", "region", "ipcc_region", List.of(HERD)),
             new Inventoried("ipcc_livestock", "category", "quantity", List.of(HERD)));
 

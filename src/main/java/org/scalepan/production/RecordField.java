@@ -10,13 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The fields of a year's records of a farm or herd: where each stands, its unit and the limits of its value. Requests, tables of many
+ * The fields of a year's records of an insect farm, a herd or a fish farm: where each stands, its unit and the limits of its value. Requests, tables of many
  * farms, the inputs that a question may change, the description of the service and the form of the page for farms are read from here.
  *
  * <p>The path is the name of a column: a dot for each step inwards, {@code #} for the number of a line of a list.
  */
 public enum RecordField {
-    KIND(word("kind").oneOf("insects", "herd")),
+    KIND(word("kind").oneOf("insects", "herd", "fish")),
     NAME(text("name")),
     REGION(word("region")
             .listedAt("/v1/regions")
@@ -113,7 +113,7 @@ public enum RecordField {
     COMPOSITION_FAT(share("composition.fat", 0, 1).says(Contents.FAT)),
     FORM(word("form").listedAt("/v1/forms").ofInsects()),
     HARVEST_KG(number("harvest.kg_per_year", "kg live a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
-            .ofInsects()
+            .ofInsectsAndFish()
             .says("kg live weight a year.")),
     HARVEST_CONTAINERS(number("harvest.containers", "containers", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
             .ofInsects()
@@ -147,6 +147,12 @@ public enum RecordField {
     HARVEST_BATCHES_LOST(share("harvest.batches_lost", 0, RangeLimit.BELOW_ONE)
             .usually(0)
             .says("Share of the batches that are lost as a whole, as a fraction.")),
+    HARVEST_FISH(number("harvest.fish", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofFish()
+            .says("Fish harvested in a year.")),
+    HARVEST_GRAMS_PER_FISH(number("harvest.grams_per_fish", "g", RangeLimit.ABOVE_ZERO, 1e6)
+            .ofFish()
+            .says("g live weight of one fish at harvest, on average.")),
     SOLD(number("sold_kg", "kg a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
             .ofInsects()
             .says("kg sold a year, in the form sold. Without it the live harvest less what is kept for "
@@ -294,7 +300,41 @@ public enum RecordField {
     CATTLE_CRUDE_PROTEIN(number("cattle.crude_protein_percent", "percent", 0, 40)
             .ofHerds()
             .says("Crude protein of the feed in percent of dry matter, for the nitrogen excreted. Without "
-                    + "it the guidelines' excretion rate."));
+                    + "it the guidelines' excretion rate.")),
+
+    STOCKED_KG(number("stocked.kg", "kg live a year", 0, RangeLimit.MOST)
+            .ofFish()
+            .says("kg live weight of fry or fingerlings put in a year; 0 where all young are the farm's own.")),
+    STOCKED_FISH(number("stocked.fish", "a year", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofFish()
+            .says("Fry or fingerlings put in a year.")),
+    STOCKED_GRAMS_PER_FISH(number("stocked.grams_per_fish", "g", RangeLimit.ABOVE_ZERO, 1e6)
+            .ofFish()
+            .says("g live weight of one when it is put in, on average.")),
+    POND_KIND(word("pond.kind")
+            .oneOf("pond", "brackish-pond", "lined-pond", "tank", "cage")
+            .ofFish()
+            .usually("pond")
+            .says("What the fish live in: a freshwater pond with earthen ground, one of brackish water, one lined "
+                    + "with foil or concrete, a tank, or a cage in open water. Methane was measured of the first "
+                    + "alone; of the others it is not counted, and the figure is a lower bound.")),
+    POND_AREA(number("pond.area_m2", "m2", RangeLimit.ABOVE_ZERO, RangeLimit.MOST)
+            .ofFish()
+            .says("m2 of water, on average over the year, with that which lies fallow. Methane of a pond and land "
+                    + "follow from it; without it neither is counted, and both are lower bounds.")),
+    POND_NITROGEN(number("pond.fertiliser_n_kg", "kg N a year", 0, RangeLimit.MOST)
+            .ofFish()
+            .says("kg N of mineral fertiliser put into the water a year.")),
+    POND_PHOSPHATE(number("pond.fertiliser_p2o5_kg", "kg P2O5 a year", 0, RangeLimit.MOST)
+            .ofFish()
+            .says("kg P2O5 of mineral fertiliser put into the water a year.")),
+    POND_MANURE(number("pond.manure_kg", "kg a year", 0, RangeLimit.MOST)
+            .ofFish()
+            .says("kg of manure as it is, put into the water a year. It carries none of the burden of its animals.")),
+    POND_LIME(number("pond.lime_kg", "kg a year", 0, RangeLimit.MOST)
+            .ofFish()
+            .says("kg of lime put into the water or on its ground a year. No factor of it is held: above zero, "
+                    + "the figure is a lower bound."));
 
     private static final Map<String, RecordField> BY_PATH = new HashMap<>();
 

@@ -81,6 +81,22 @@ public final class RecordsSent {
               "region": "peru", "feed": [{"ingredient": "maize", "kg": 150}]}, "draws": 1000}
             """;
 
+    private static final String FULL_FISH = """
+            {"system": {"kind": "fish", "name": "invented ponds", "product": "tilapia", "region": "kenya", "year": 2023,
+              "harvest": {"fish": 2000, "grams_per_fish": 450}, "stocked": {"fish": 2300, "grams_per_fish": 20},
+              "pond": {"kind": "pond", "area_m2": 800, "fertiliser_n_kg": 4, "fertiliser_p2o5_kg": 2, "manure_kg": 300,
+                "lime_kg": 50},
+              "feed": [{"ingredient": "maize", "kg": 1300}], "energy": [{"carrier": "diesel", "amount": 20}],
+              "water_m3": 3000, "transport": [{"mode": "truck-average", "tonne_km": 30}],
+              "materials": [{"material": "plastic-average", "kg": 10}], "building_m2": 20, "yard_m2": 100,
+              "grid_ghg_per_kwh": 0.2},
+             "indicators": ["ghg"], "draws": 1000}
+            """;
+    private static final String WEIGHED_FISH = """
+            {"system": {"kind": "fish", "product": "carp", "harvest": {"kg_per_year": 900}, "stocked": {"kg": 60},
+              "feed": [{"ingredient": "maize", "kg": 1300}]}, "indicators": ["ghg"], "draws": 1000}
+            """;
+
     private RecordsSent() {}
 
     /** A harvest that is only wished for. */
@@ -99,6 +115,8 @@ public final class RecordsSent {
                 FARM_BY_MASS,
                 FULL_HERD,
                 FLOCK,
+                FULL_FISH,
+                WEIGHED_FISH,
                 PLAN)) {
             read.add(read(text));
         }

@@ -15,6 +15,8 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.Flow;
 import org.scalepan.production.Flux;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.fish.FishFarm;
+import org.scalepan.production.fish.FishMass;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.practice.ModelledFarm;
 import org.scalepan.production.records.EditableRecords;
@@ -110,6 +112,8 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
             records.yardArea().ifPresent(area -> scaled("yard_m2", "yard or run", "m2", area));
             if (farm.records() instanceof EditableRecords.Animals herd) {
                 heads(herd.herd());
+            } else if (farm.records() instanceof EditableRecords.Fish fish) {
+                water(fish.farm());
             } else {
                 animals();
                 frass();
@@ -139,6 +143,17 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
 
         private void heads(Herd herd) {
             scaled("heads", "animals, averaged over the year", "heads", herd.heads());
+        }
+
+        private void water(FishFarm fish) {
+            fish.pond().area().ifPresentOrElse(
+                    area -> scaled("pond.area_m2", "water with fish", "m2", area),
+                    () -> open.add("how much water the fish need"));
+            if (fish.stocked().orElse(null) instanceof FishMass.WeighedFish young) {
+                scaled("stocked.kg", "fingerlings put in", "kg live a year", young.weight());
+            } else {
+                open.add("how many fingerlings to put in");
+            }
         }
 
         private void animals() {

@@ -21,6 +21,8 @@ import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.TransportUse;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.production.fish.FishFarm;
+import org.scalepan.production.fish.FishMass;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
@@ -45,6 +47,7 @@ public final class RecordInputs {
             "transport",
             "transport:MODE",
             "land",
+            "pond",
             "price",
             "price:CO-PRODUCT",
             "heads");
@@ -74,6 +77,8 @@ public final class RecordInputs {
             entries.insects(insects.farm());
         } else if (notebook instanceof EditableRecords.Animals animals) {
             entries.herd(animals.herd());
+        } else if (notebook instanceof EditableRecords.Fish fish) {
+            entries.fish(fish.farm());
         }
         entries.site();
         return java.util.Collections.unmodifiableMap(entries.found);
@@ -88,15 +93,16 @@ public final class RecordInputs {
                 Optional.of("no energy above zero of such a carrier is recorded; name one, as in energy:diesel");
             case "grid_intensity" -> Optional.of("no grid electricity is recorded");
             case "drying_energy" -> Optional.of("no drying with water removed is recorded under processing");
-            case "mortality" -> Optional.of("the records of a herd have no mortality");
+            case "mortality" -> Optional.of("the records of a herd or of a fish farm have no mortality");
             case "water" -> Optional.of("no water above zero is recorded");
             case "transport" -> Optional.of("no such transport above zero is recorded");
             case "land" -> Optional.of("no building or yard is recorded");
+            case "pond" -> Optional.of("no area of water with fish is recorded (pond.area_m2)");
             case "price" ->
                 Optional.of(
                         "a price matters only with co_product_allocation economic, and needs such a co-product with a price"
                                 + " above zero");
-            case "heads" -> Optional.of("an insect farm has no heads");
+            case "heads" -> Optional.of("an insect farm or a fish farm has no heads");
             default -> Optional.empty();
         };
     }
@@ -304,6 +310,28 @@ public final class RecordInputs {
                         .map(step -> new InsectFarm.Processing(
                                 step.step(), scaled(step.water(), factor), step.carrier(), step.energy()))
                         .toList());
+    }
+
+    private void fish(FishFarm farm) {
+        put(new RecordInput(
+                "yield",
+                "the harvest",
+                RecordField.HARVEST_KG.unit(),
+                farm.harvest().kilograms(),
+                RecordField.HARVEST_KG.least(),
+                RecordField.HARVEST_KG.most(),
+                Optional.of("nitrous oxide changes in proportion; feed, energy, the pond and all else stay"),
+                other -> new EditableRecords.Fish(
+                        farm.withHarvest(new FishMass.WeighedFish(RecordedNumber.of(other))))));
+        farm.pond()
+                .area()
+                .ifPresent(area -> single(
+                        "pond",
+                        "the area of water",
+                        RecordField.POND_AREA,
+                        area.central(),
+                        other -> new EditableRecords.Fish(
+                                farm.withPond(farm.pond().withArea(RecordedNumber.known(other))))));
     }
 
     private void herd(Herd records) {

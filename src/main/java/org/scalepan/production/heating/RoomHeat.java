@@ -10,6 +10,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.Factor;
+import org.scalepan.production.RowSpan;
 import org.scalepan.production.climate.ClimateNormals;
 import org.scalepan.uncertainty.Constant;
 import org.scalepan.uncertainty.LogUniform;

@@ -17,7 +17,7 @@ import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
-import org.scalepan.production.heating.RowSpan;
+import org.scalepan.production.RowSpan;
 
 /** Adds the heat of a rearing room that has no meter. */
 final class HeatingInventory {

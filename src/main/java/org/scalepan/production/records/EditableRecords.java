@@ -4,14 +4,16 @@ import java.util.function.UnaryOperator;
 import org.scalepan.factors.Library;
 import org.scalepan.production.FarmRecords;
 import org.scalepan.production.Inventory;
+import org.scalepan.production.fish.FishFarm;
+import org.scalepan.production.fish.FishInventory;
 import org.scalepan.production.herd.Herd;
 import org.scalepan.production.herd.HerdInventory;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.insects.InsectInventory;
 
-/** A year's records of a farm or herd, as they can be read again with one entry changed. */
+/** A year's records of an insect farm, a herd or a fish farm, as they can be read again with one entry changed. */
 public sealed interface EditableRecords {
-    /** What both kinds of farm write down. */
+    /** What all kinds of farm write down. */
     FarmRecords records();
 
     /** The same notebook with other records. */
@@ -35,6 +37,24 @@ public sealed interface EditableRecords {
         @Override
         public Inventory inventory(Library library) {
             return InsectInventory.inventory(library, farm);
+        }
+    }
+
+    /** A fish farm. */
+    record Fish(FishFarm farm) implements EditableRecords {
+        @Override
+        public FarmRecords records() {
+            return farm.records();
+        }
+
+        @Override
+        public Fish with(UnaryOperator<FarmRecords> change) {
+            return new Fish(farm.withRecords(change.apply(farm.records())));
+        }
+
+        @Override
+        public Inventory inventory(Library library) {
+            return FishInventory.inventory(library, farm);
         }
     }
 

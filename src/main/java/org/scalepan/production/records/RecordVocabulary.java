@@ -20,6 +20,7 @@ import org.scalepan.factors.table.Row;
  */
 record RecordVocabulary(
         Set<String> insects,
+        Set<String> fish,
         Set<String> regions,
         Set<String> ipccRegions,
         Set<String> climates,
@@ -37,10 +38,8 @@ record RecordVocabulary(
     private static RecordVocabulary read(Library library) {
         Collection<Product> products = library.products().values();
         return new RecordVocabulary(
-                ordered(products.stream()
-                        .filter(product -> product.group().equals("insect"))
-                        .map(Product::id)
-                        .toList()),
+                ofGroup(products, "insect"),
+                ofGroup(products, "fish"),
                 ordered(library.regions().all().stream().map(Region::id).toList()),
                 terms(library, "ipcc-region", "ipcc."),
                 terms(library, "climate", ""),
@@ -50,6 +49,13 @@ record RecordVocabulary(
                 ordered(library.ids("energy_carriers")),
                 ordered(library.ids("transport_modes")),
                 ordered(library.ids("materials")));
+    }
+
+    private static Set<String> ofGroup(Collection<Product> products, String group) {
+        return ordered(products.stream()
+                .filter(product -> product.group().equals(group))
+                .map(Product::id)
+                .toList());
     }
 
     private static Set<String> terms(Library library, String kind, String prefix) {

@@ -21,7 +21,7 @@ import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 
-/** Reads one production system from a request: the records of an insect farm or of a herd. */
+/** Reads one production system from a request: the records of an insect farm, of a herd or of a fish farm. */
 public final class SystemReading {
     /** The animals of a herd. */
     public static final List<String> CATEGORIES = List.of(
@@ -54,14 +54,16 @@ public final class SystemReading {
 
     /** Reads the records of a system, for questions that vary them; empty after an error. */
     public Optional<EditableRecords> notebook(Input body) {
-        Optional<String> kind = body.needOneOf("kind", List.of("insects", "herd"));
+        Optional<String> kind = body.needOneOf("kind", RecordField.KIND.definition().words());
         int before = body.faults().size();
         if (kind.isEmpty()) {
             return Optional.empty();
         }
-        Optional<EditableRecords> read = kind.get().equals("insects")
-                ? insects(body).map(EditableRecords.Insects::new)
-                : herd(body).map(EditableRecords.Animals::new);
+        Optional<EditableRecords> read = switch (kind.get()) {
+            case "insects" -> insects(body).map(EditableRecords.Insects::new);
+            case "fish" -> new FishReading(library, drawnAs).read(body).map(EditableRecords.Fish::new);
+            default -> herd(body).map(EditableRecords.Animals::new);
+        };
         body.close();
         return read.filter(found -> body.faults().size() == before);
     }

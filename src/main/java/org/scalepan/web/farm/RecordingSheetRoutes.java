@@ -71,24 +71,8 @@ public final class RecordingSheetRoutes {
     }
 
     private static Document document(FarmPlan plan, String permalink) {
-        boolean insects = plan.farm().records() instanceof EditableRecords.Insects;
-        List<String> columns = insects
-                ? List.of(
-                        "date",
-                        "feed, which and kg",
-                        "harvest, kg live",
-                        "dead or lost",
-                        "energy, meter",
-                        "water, litres",
-                        "frass out, kg")
-                : List.of(
-                        "date",
-                        "feed, which and kg",
-                        "milk, eggs, live weight",
-                        "born, bought, dead",
-                        "energy, meter",
-                        "water, litres",
-                        "manure, where to");
+        EditableRecords records = plan.farm().records();
+        List<String> columns = columns(records);
         return new Document.Builder()
                 .paragraph("To be expected in a year of " + plan.farm().farm().name() + " (" + ModelledEstimate.WORDS
                         + "): "
@@ -101,9 +85,45 @@ public final class RecordingSheetRoutes {
                 .add(new Block.TextTable(
                         columns, Collections.nCopies(LINES, Collections.nCopies(columns.size(), BLANK))))
                 .paragraph(
-                        "Once: floor of the building and yard in m2; containers, their material and mass; how far feed is brought, and how;"
+                        "Once: "
+                                + (records instanceof EditableRecords.Fish
+                                        ? "the area of water in m2 and what it is; fertiliser and lime"
+                                        : "floor of the building and yard in m2; containers, their material and mass")
+                                + "; how far feed is brought, and how;"
                                 + " what the feed would have been used for otherwise; region. Ask the veterinary authority which feed is lawful.")
                 .link(permalink)
                 .titled("Recording sheet");
+    }
+
+    private static List<String> columns(EditableRecords records) {
+        if (records instanceof EditableRecords.Insects) {
+            return List.of(
+                    "date",
+                    "feed, which and kg",
+                    "harvest, kg live",
+                    "dead or lost",
+                    "energy, meter",
+                    "water, litres",
+                    "frass out, kg");
+        }
+        if (records instanceof EditableRecords.Fish) {
+            return List.of(
+                    "date",
+                    "feed, which and kg",
+                    "harvest, kg live",
+                    "put in, fish and kg",
+                    "dead or lost",
+                    "energy, meter",
+                    "water, m3",
+                    "fertiliser, manure, lime");
+        }
+        return List.of(
+                "date",
+                "feed, which and kg",
+                "milk, eggs, live weight",
+                "born, bought, dead",
+                "energy, meter",
+                "water, litres",
+                "manure, where to");
     }
 }

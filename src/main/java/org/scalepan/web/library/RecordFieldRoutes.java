@@ -25,7 +25,7 @@ public final class RecordFieldRoutes {
     private static final String PATH = "/v1/record-fields";
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
     private static final List<String> COLUMNS =
-            List.of("path", "kind", "unit", "least", "most", "system", "words", "list", "usual", "description");
+            List.of("path", "kind", "unit", "least", "most", "systems", "words", "list", "usual", "description");
 
     private final Library library;
 
@@ -69,7 +69,9 @@ public final class RecordFieldRoutes {
             node.put("least", SevenDigits.rounded(field.least()));
             node.put("most", SevenDigits.rounded(field.most()));
         }
-        Json.put(node, "system", system(field));
+        if (!field.systems().isEmpty()) {
+            node.set("systems", Json.texts(systems(field)));
+        }
         if (!field.words().isEmpty()) {
             node.set("words", Json.texts(field.words()));
         }
@@ -90,7 +92,7 @@ public final class RecordFieldRoutes {
         } else {
             line.empty(3);
         }
-        optional(line, system(field));
+        line.text(String.join(";", systems(field)));
         line.text(String.join(";", field.words()));
         optional(line, field.list());
         optional(line, field.usual());
@@ -106,7 +108,7 @@ public final class RecordFieldRoutes {
         return field.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static Optional<String> system(FieldDefinition field) {
-        return field.system().map(kind -> kind.name().toLowerCase(Locale.ROOT));
+    private static List<String> systems(FieldDefinition field) {
+        return field.systems().stream().map(FieldDefinition.SystemKind::id).toList();
     }
 }

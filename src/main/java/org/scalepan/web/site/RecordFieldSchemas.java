@@ -1,6 +1,5 @@
 package org.scalepan.web.site;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -13,7 +12,7 @@ import org.scalepan.quantity.SevenDigits;
 
 /**
  * Writes the fields of the records into the OpenAPI description, from the table of fields that also reads them. A comment {@code # fields
- * feed.#} stands for all fields of an object, {@code # fields insects} or {@code # fields herd} for those of the records themselves, {@code
+ * feed.#} stands for all fields of an object, {@code # fields insects} and the like for those of the records themselves, {@code
  * # field harvest.larvae} for one. Fields without a description in the table have their schema in the file.
  */
 final class RecordFieldSchemas {
@@ -37,7 +36,7 @@ final class RecordFieldSchemas {
             return every.filter(field -> field.path().equals(name));
         }
         for (FieldDefinition.SystemKind kind : FieldDefinition.SystemKind.values()) {
-            if (kind.name().toLowerCase(Locale.ROOT).equals(name)) {
+            if (kind.id().equals(name)) {
                 return every.filter(field -> field.owner().isEmpty() && field.isOf(kind));
             }
         }

@@ -21,7 +21,7 @@ import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
-import org.scalepan.production.heating.RowSpan;
+import org.scalepan.production.RowSpan;
 
 /** A rearing room that is heated and has no meter: its heat follows from the climate, the walls and the temperature kept. */
 class HeatedFarmTest {

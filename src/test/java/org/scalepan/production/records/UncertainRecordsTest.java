@@ -86,6 +86,16 @@ class UncertainRecordsTest {
              "breeding_stock": "included", "yield": {"eggs_kg": 220}, "climate": "tropical-moist",
              "feed": [{"ingredient": "maize", "kg": 1100}]}""";
 
+    private static final String PONDS = """
+            {"kind": "fish", "name": "ponds", "product": "tilapia", "harvest": {"fish": 2000, "grams_per_fish": 450},
+             "stocked": {"fish": 2300, "grams_per_fish": 20}, "building_m2": 20,
+             "pond": {"area_m2": 1200, "fertiliser_n_kg": 5, "fertiliser_p2o5_kg": 3, "manure_kg": 100, "lime_kg": 30},
+             "feed": [{"ingredient": "maize", "kg": 1260}]}""";
+
+    private static final String TANKS = """
+            {"kind": "fish", "name": "tanks", "product": "tilapia", "harvest": {"kg_per_year": 900}, "stocked": {"kg": 40},
+             "pond": {"kind": "tank", "area_m2": 60}, "feed": [{"ingredient": "maize", "kg": 1260}]}""";
+
     private static ObjectNode tree(String records) {
         try {
             return (ObjectNode) new JsonMapper().readTree(records);
@@ -141,7 +151,7 @@ class UncertainRecordsTest {
 
     /** Every number of the farms above, with the field that it is. */
     static Stream<Place> numbers() {
-        return Stream.of(CONTAINERS, COUNTED, PLANNED, ANALYSED, WEIGHED, COWS, HENS)
+        return Stream.of(CONTAINERS, COUNTED, PLANNED, ANALYSED, WEIGHED, COWS, HENS, PONDS, TANKS)
                 .flatMap(records -> numbers(records, tree(records), ""));
     }
 

@@ -115,7 +115,7 @@ class BulkRowsTest {
         List<NamedCsvRecord> rows =
                 rows(csv(PATH, Reply.to("/v1/footprints/template.csv").body()));
 
-        assertEquals(4, rows.size());
+        assertEquals(5, rows.size());
         rows.forEach(row -> {
             assertTrue(row.getField("name").startsWith("invented"), row.getField("name"));
             assertFalse(row.getField("ghg").isEmpty(), row.getField("message"));

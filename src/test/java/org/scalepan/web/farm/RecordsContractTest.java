@@ -142,7 +142,12 @@ class RecordsContractTest {
                 "HarvestByContainer",
                 "HarvestByNumber",
                 "HarvestByPairs",
-                "OwnInsect")) {
+                "OwnInsect",
+                "FishFarm",
+                "FishHarvestByNumber",
+                "StockedWeighed",
+                "StockedByNumber",
+                "FishPond")) {
             assertTrue(objects.containsKey("/components/schemas/" + name), name + " is in no request");
         }
     }

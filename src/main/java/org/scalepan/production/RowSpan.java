@@ -1,10 +1,9 @@
-package org.scalepan.production.heating;
+package org.scalepan.production;
 
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scalepan.factors.BackgroundFactor;
-import org.scalepan.production.RecordedNumber;
 
 /**
  * What several published rows span: from the least to the greatest of their values and limits.
@@ -17,7 +16,7 @@ public record RowSpan(double low, double high, List<String> rows) {
     }
 
     /** The span of rows, of which there is one or more. */
-    static RowSpan of(List<BackgroundFactor> rows) {
+    public static RowSpan of(List<BackgroundFactor> rows) {
         List<Double> ends = rows.stream()
                 .flatMap(row -> Stream.of(
                         row.printed().low(),
@@ -34,7 +33,7 @@ public record RowSpan(double low, double high, List<String> rows) {
     }
 
     /** A number or range of the records, which no row is behind. */
-    static RowSpan recorded(RecordedNumber number) {
+    public static RowSpan recorded(RecordedNumber number) {
         return new RowSpan(number.least(), number.most(), List.of());
     }
 }
