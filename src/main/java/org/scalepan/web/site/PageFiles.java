@@ -18,12 +18,16 @@ final class PageFiles {
     static final String LIBRARY = "d3.min.js";
 
     private static final List<String> SCRIPTS = List.of(
+            "ask.js",
             "chart.js",
+            "circulating.js",
             "compare.js",
+            "contents.js",
             "copy.js",
             "d3.js",
             "dom.js",
             "en.js",
+            "examples.js",
             "farm.js",
             "farm-chart.js",
             "farm-form.js",
@@ -32,17 +36,20 @@ final class PageFiles {
             "farm-said.js",
             "fr.js",
             "frame.js",
-            "guide.js",
             "i18n.js",
+            "leads.js",
             "marks.js",
             "modelled.js",
             "picture-file.js",
+            "plain.js",
             "question.js",
             "scale.js",
             "service.js",
+            "spoken.js",
             "study.js",
             "tables.js",
             "take.js",
+            "terms.js",
             "verdict.js",
             "vocabulary.js");
     private static final List<String> INVENTED = List.of(

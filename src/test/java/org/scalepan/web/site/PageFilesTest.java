@@ -75,9 +75,8 @@ class PageFilesTest {
 
     @Test
     void every_file_that_is_served_is_loaded_by_a_page() {
-        Set<String> loaded = loadedBy("/");
-        loaded.addAll(loadedBy("/farm"));
-        loaded.addAll(loadedBy("/guide"));
+        Set<String> loaded = new TreeSet<>();
+        List.of("/", "/farm", "/examples", "/docs", "/guide").forEach(page -> loaded.addAll(loadedBy(page)));
         Set<String> served = new TreeSet<>();
         new PageFiles()
                 .names().stream()
@@ -108,7 +107,7 @@ class PageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/farm", "/guide", "/guide/methods"})
+    @ValueSource(strings = {"/", "/farm", "/examples", "/docs", "/guide", "/guide/methods"})
     void a_page_has_no_style_and_no_script_of_its_own(String page) {
         String html = Reply.to(page).body();
 
