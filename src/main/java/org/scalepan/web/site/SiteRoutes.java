@@ -28,6 +28,8 @@ public final class SiteRoutes {
         return List.of(
                 page("/", "/site/index.html"),
                 page("/farm", "/site/farm.html"),
+                page("/protein", "/site/protein.html"),
+                page("/programme", "/site/programme.html"),
                 Route.of("/page/{file}", List.of(), this::pageFile),
                 fixed(
                         "/openapi.yaml",
