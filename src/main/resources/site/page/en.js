@@ -320,6 +320,8 @@ export default {
     stage: "Stage", value: "Value", part: "Share", table: "The picture as tables",
     gaps: "What was filled in or left out", remarks: "Worth a second look", change: "What you can change",
     drives: "What the uncertainty comes from", "drives-why": "Share of the spread of the figure that each input takes part in.",
+    "price-of-protein": "At your price, a kilogram of its protein costs {price}, in the currency of the price.", "price-unknown": "At your price no price of protein can be said: no protein content in this form is published. An analysis of your own gives it.",
+    "price-beside": "Beside other foods",
     even: "What would have to be true", "even-with": "to equal", "even-input": "Change", input: "Input", share: "Share",
     save: "Records (JSON)", remove: "Remove", "remove-which": "Remove {line} {n}", filled: "({n})",
     chart: "{farm}: stages, and its figure beside others, {unit}. The same stands in the tables below.",

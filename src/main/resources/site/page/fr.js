@@ -324,6 +324,8 @@ export default {
     stage: "Étape", value: "Valeur", part: "Part", table: "L’image en tableaux",
     gaps: "Ce qui a été complété ou laissé de côté", remarks: "À regarder de plus près", change: "Ce que vous pouvez changer",
     drives: "D’où vient l’incertitude", "drives-why": "Part de l’étendue du chiffre à laquelle chaque donnée contribue.",
+    "price-of-protein": "À votre prix, un kilo de ses protéines coûte {price}, dans la monnaie du prix.", "price-unknown": "À votre prix, aucun prix des protéines ne peut se dire : la teneur sous cette forme n’est pas publiée. Votre propre analyse la donne.",
+    "price-beside": "À côté d’autres aliments",
     even: "Ce qui devrait être vrai", "even-with": "pour égaler", "even-input": "Changer", input: "Donnée", share: "Part",
     save: "Carnet (JSON)", remove: "Enlever", "remove-which": "Enlever : {line} {n}", filled: "({n})",
     chart: "{farm} : étapes, et son chiffre à côté d’autres, {unit}. Les tableaux plus bas disent la même chose.",

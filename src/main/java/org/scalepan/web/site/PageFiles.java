@@ -32,6 +32,8 @@ final class PageFiles {
             "farm-chart.js",
             "farm-form.js",
             "farm-more.js",
+            "farm-places.js",
+            "farm-price.js",
             "farm-records.js",
             "farm-said.js",
             "foods.js",
