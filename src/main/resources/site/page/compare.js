@@ -1,4 +1,5 @@
 // The compare view: a claim on a comparison basis, the evidence as a chart, the verdict in words.
+import { asking } from "./ask.js";
 import { copyButton } from "./copy.js";
 import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
@@ -10,9 +11,12 @@ import { address, get, newest, Refusal } from "./service.js";
 import { legend, study } from "./study.js";
 import { tables } from "./tables.js";
 import { take, today } from "./take.js";
+import { sentenceOf, term } from "./terms.js";
 import { sayGrid, sayInstead, sayVerdict } from "./verdict.js";
 import { byId, choices, grouped, options, productGroups, vocabulary } from "./vocabulary.js";
 
+/** The largest number of products that stay when a sentence is asked. */
+const mostBeside = 6;
 /** The largest number of products of a brief. */
 const briefest = 8;
 
@@ -21,6 +25,7 @@ let words = null;
 let comparison = null;
 let said = null;
 let view = null;
+let asked = null;
 const latestComparison = newest();
 const latestClaim = newest();
 
@@ -42,13 +47,22 @@ function keep(step) {
   document.dispatchEvent(new Event("statechange"));
 }
 
-/** Handles a change of the question. */
-function change(part, step = true) {
-  question = { ...question, ...part };
-  keep(step);
-  controls();
-  ask();
+/** Handles a change of the question by the reader. */
+function change(part) {
+  asked?.close();
+  turn(part);
 }
+
+function turn(part) {
+  question = { ...question, ...part };
+  keep(true);
+  controls();
+  return ask();
+}
+
+/** Takes a claim of a footprint, as it was read from a sentence, to menus, picture and verdict. */
+const see = ({ product: id, against, indicator, ...rest }) => turn({ ...basisOf(indicator), ...rest, indicator, against,
+  products: [id, ...question.products.filter((other) => other !== id && other !== against)].slice(0, mostBeside) });
 
 function controls() {
   const all = [...words.products.values()];
@@ -65,9 +79,10 @@ function controls() {
   for (const kind of document.getElementsByName("evidence")) kind.checked = kind.value === question.evidence;
   at("basis").querySelector("summary").textContent = t("basis.now", { gwp: gwpName(), luc: name("luc", question.luc),
     region: name("region", question.region, labels.region(question.region)) });
+  fill(at("basis-terms"), sentenceOf("basis.terms", Object.fromEntries(["gwp", "luc", "gate", "unit"].map((key) => [key, term(t(`basis.${key}-term`), key)]))));
   at("others").querySelector("summary").textContent = t("others.now", { n: question.products.length - 1 });
+  at("verb").textContent = name("verb", question.indicator);
   choose(all);
-  heard();
 }
 
 const gwpName = () => words["warming-sets"].get(question.gwp)?.name ?? question.gwp;
@@ -83,25 +98,6 @@ function choose(all) {
 function toggle(id, on) {
   change({ products: on ? [...question.products, id] : question.products.filter((other) => other !== id) });
   at("choices").querySelector(`input[value="${CSS.escape(id)}"]`)?.focus();
-}
-
-/** The circulating claims that this page can check: one indicator, a number, a product and a reference of the library. */
-function heard() {
-  const usable = words.claims.filter((claim) => claim.claimed === "times-less" && claim.times_less_low > 1
-    && claim.product.some((id) => words.products.has(id)) && claim.reference.some((id) => words.products.has(id)));
-  const box = at("heard");
-  box.closest("label").hidden = usable.length === 0;
-  fill(box, el("option", { value: "" }, t("claim.choose")), usable.map((claim) => el("option", { value: claim.id, lang: "en" }, claim.claim)));
-}
-
-function hear(id) {
-  const claim = words.claims.find((one) => one.id === id);
-  if (!claim) return;
-  const subject = claim.product.find((one) => words.products.has(one));
-  const against = claim.reference.find((one) => words.products.has(one));
-  const indicator = claim.indicator[0];
-  change({ ...basisOf(indicator), indicator, against, times_less: claim.times_less_high ?? claim.times_less_low,
-    products: [subject, ...question.products.filter((one) => one !== subject && one !== against)] });
 }
 
 const basisOf = (indicator) => {
@@ -134,21 +130,20 @@ function listen() {
     const { value: times } = entered(at("times").value);
     const wrong = !(times > 0 && times <= 1e5);
     at("times").setAttribute("aria-invalid", String(wrong));
+    complain(wrong ? t("claim.wrong") : "");
     if (wrong) return;
     question.times_less = times;
+    asked.close();
     view.claim(times);
     keep(false);
     checking();
     check();
   });
-  at("times").addEventListener("change", () => {
-    if (at("times").getAttribute("aria-invalid") === "true") complain(t("claim.wrong"));
-  });
-  at("heard").addEventListener("change", (event) => hear(event.target.value));
   addEventListener("popstate", () => {
     question = read(location.search);
     controls();
     ask();
+    asked.again();
   });
 }
 
@@ -166,7 +161,7 @@ function refused(fault) {
   complain(`${t("fault.refused", { detail: fault.message })}${close.length ? ` ${t("fault.close", { words: close.join(", ") })}` : ""}`);
 }
 
-function asked() {
+function compared() {
   return { products: question.products.join(","), against: question.against, ...comparisonBasis(question) };
 }
 
@@ -174,7 +169,7 @@ async function ask() {
   complain("");
   checking();
   try {
-    const answer = await latestComparison((signal) => get("/v1/comparison", asked(), signal));
+    const answer = await latestComparison((signal) => get("/v1/comparison", compared(), signal));
     if (!answer) return;
     comparison = answer;
     answer.items.forEach((side, index) => (side.asked = question.products[index]));
@@ -281,9 +276,9 @@ function takeAway() {
     cell,
     link,
     citation,
-    files: [[t("take.csv"), address("/v1/comparison", { ...asked(), format: "csv" }), "save-csv"],
-      [t("take.workbook"), address("/v1/comparison", { ...asked(), format: "xlsx" }), "save-workbook"]],
-    pages: [[t(question.products.length > briefest ? "take.brief-some" : "take.brief", { n: briefest }), address("/v1/brief", { ...asked(), products: question.products.slice(0, briefest).join(","),
+    files: [[t("take.csv"), address("/v1/comparison", { ...compared(), format: "csv" }), "save-csv"],
+      [t("take.workbook"), address("/v1/comparison", { ...compared(), format: "xlsx" }), "save-workbook"]],
+    pages: [[t(question.products.length > briefest ? "take.brief-some" : "take.brief", { n: briefest }), address("/v1/brief", { ...compared(), products: question.products.slice(0, briefest).join(","),
       times_less: question.times_less, format: "html" }), "brief"]],
     picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,
       caption: [said.text, t("take.drawn", { version, digest }), permalink] },
@@ -315,7 +310,9 @@ async function start() {
   });
   listen();
   controls();
+  asked = asking(words, see);
   await ask();
+  await asked.begin();
   carry();
 }
 

@@ -13,7 +13,7 @@ export function farmPicture(box) {
 
   function draw() {
     if (!shown) return;
-    const { footprint, farm } = shown;
+    const { footprint, farm, missing } = shown;
     const width = box.clientWidth || 320;
     const phone = width < 520;
     const left = phone ? 14 : 200;
@@ -31,7 +31,6 @@ export function farmPicture(box) {
         bound: side.bound,
       })),
     ];
-    const missing = footprint.not_counted ?? [];
     const tall = phone ? bar + 16 : bar;
     const madeEnd = 40 + (stages.length + missing.length) * tall;
     const rule = madeEnd + 54;
@@ -63,6 +62,12 @@ export function farmPicture(box) {
     if (values.some((value) => value < 0)) {
       svg.append("line").attr("class", "tick").attr("x1", along(0)).attr("x2", along(0)).attr("y1", 40).attr("y2", 40 + stages.length * tall);
     }
+  }
+
+  /** A bound: edges above and below and at the known end, none at the other, where arrow heads point on. */
+  function openEnd(g, { closed, open, way }, middle) {
+    g.append("path").attr("class", "bound-edge").attr("d", `M${open} ${middle - 11}H${closed}V${middle + 11}H${open}`);
+    for (const step of [0, 8]) g.append("path").attr("class", "bound-arrow").attr("d", `M${open - way * (6 + step)} ${middle - 6}l${way * 6} 6l${-way * 6} 6`);
   }
 
   /** What is required and not counted has no length: a hatched bar over the whole scale, with its name. */
@@ -112,13 +117,15 @@ export function farmPicture(box) {
         // A bound has no end on the side where the true value lies.
         const from = low > 0 && !atMost ? x(low) : left - 10;
         const open = atLeast && !row.practice;
+        const edges = atLeast || atMost;
         const to = open ? right - 8 : x(high);
         if (row.practice && atLeast) {
           for (const edge of [middle - 11, middle + 11]) {
             g.append("line").attr("class", "hatched-open").attr("x1", to).attr("x2", right - 8).attr("y1", edge).attr("y2", edge);
           }
         }
-        g.append("rect").attr("class", low > 0 && !atLeast && !atMost ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, to - from)).attr("y", middle - 11).attr("height", 22).attr("rx", 2);
+        g.append("rect").attr("class", edges ? "band band-bound" : low > 0 ? "band" : "band band-open").attr("x", from).attr("width", Math.max(2, to - from)).attr("y", middle - 11).attr("height", 22).attr("rx", edges ? 0 : 2);
+        if (edges && !row.practice) openEnd(g, atLeast ? { closed: from, open: to, way: 1 } : { closed: to, open: from, way: -1 }, middle);
       }
       if (median > 0) g.append("line").attr("class", "median").attr("x1", x(median)).attr("x2", x(median)).attr("y1", middle - 15).attr("y2", middle + 15);
       if (!(low > 0)) {
@@ -129,8 +136,9 @@ export function farmPicture(box) {
 
   new ResizeObserver(() => draw()).observe(box);
   return {
-    show(footprint, farm) {
-      shown = { footprint, farm };
+    /** Shows a figure; `missing` has the names of what is required and not counted. */
+    show(footprint, farm, missing) {
+      shown = { footprint, farm, missing };
       draw();
     },
     svg: () => box.querySelector("svg"),

@@ -84,10 +84,10 @@ export function notebook({ sentence, more }, words, changed) {
   function field(spec, path) {
     const { help, wrong, described } = notes(path, spec.description);
     return el("div", { class: "field", "data-goes-with": spec.goesWith?.join(" ") },
-      el("label", { for: idOf(path) }, labelOf(path)),
-      el("span", { class: "with-unit" }, control(spec, path, described),
-        spec.kind === "number" ? el("span", { class: "unit", "data-unit-of": path }, unitOf(spec, path)) : null),
-      help, wrong);
+      el("span", { class: "field-head" }, el("label", { for: idOf(path) }, labelOf(path)),
+        spec.kind === "number" ? [" ", el("span", { class: "unit", "data-unit-of": path }, unitOf(spec, path))] : null),
+      el("span", { class: "with-unit" }, control(spec, path, described)),
+      el("span", { class: "field-foot" }, help, wrong));
   }
 
   /** A year in one sentence, in the word order of the language, with an explanation of each number below. */

@@ -132,7 +132,8 @@ export function systems(flat) {
   };
 }
 
-function nested(flat, system) {
+/** Puts flat values into nested records. */
+export function nested(flat, system) {
   for (const [path, value] of flat) {
     const parts = path.split(".");
     let at = system;

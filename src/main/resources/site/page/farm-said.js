@@ -40,7 +40,7 @@ export function table(found, farm) {
   const below = (value) => (value > 0 ? null : el("small", {}, ` ${t("chart.below")}`));
   const row = (label, side, ofKind) => el("tr", {}, el("th", { scope: "row" }, label),
     side.footprint
-      ? [el("td", { class: "n" }, figure(side.footprint.median), below(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
+      ? [el("td", { class: "n" }, side.bound === "at-least" ? t("farm.at-least") : side.bound === "at-most" ? t("farm.at-most") : "", figure(side.footprint.median), below(side.footprint.median)), el("td", { class: "n" }, interval(side.footprint.low, side.footprint.high))]
       : el("td", { colspan: 2 }, t("tables.none")),
     el("td", {}, ofKind));
   return el("details", { class: "results", open: true }, el("summary", {}, t("farm.table")),

@@ -1,9 +1,11 @@
 // The farm view: the records of a year become a figure as they are typed. They are only sent to the service for computing;
 // they are in no address but the fragment of a link that the reader copies, which browsers never send.
-import { byId as at, calm, el, fill } from "./dom.js";
+import { byId as at, calm, el, english, fill } from "./dom.js";
 import { farmPicture } from "./farm-chart.js";
 import { notebook } from "./farm-form.js";
 import { drivers } from "./farm-more.js";
+import { inWords, missing } from "./farm-places.js";
+import { sayPrice } from "./farm-price.js";
 import { flattened, learnFields, linked, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
@@ -112,11 +114,13 @@ function show(flat) {
       interval: interval(found.credit_the_other_way.footprint.low, found.credit_the_other_way.footprint.high) })) : null,
     found.with_displaced_use ? el("p", {}, displacedSaid(found.with_displaced_use)) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
-    lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.join("; ") }) : t("farm.lower")) : null,
+    lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.map((what) => missing(what, words)).join("; ") }) : t("farm.lower")) : null,
     impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: "en" }, ` ${found.contradictions.join("; ")}.`)) : null,
+    el("p", { id: "price-of-protein" }),
     next(found.record_next ?? []));
+  sayPrice(at("price-of-protein"), asked.system);
   at("take-section").hidden = impossible(found);
-  view.show(found, asked.system.name);
+  view.show(found, asked.system.name, (found.not_counted ?? []).map((what) => missing(what, words)));
   // The previous sensitivity stays until the new one arrives, so that the layout is stable and no focus is lost.
   fill(at("said"), table(found, asked.system.name), at("drivers") ?? el("div", { id: "drivers" }), lists());
   at("library").textContent = t("frame.library", answer.library);
@@ -125,7 +129,7 @@ function show(flat) {
 
 /** What would make the figure truer, what could change it most first. */
 const next = (found) => (found.length === 0 ? null : el("details", { class: "record-next" }, el("summary", {}, t("farm.next")),
-  el("ol", { lang: "en" }, found.map((one) => el("li", {}, el("strong", {}, one.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${one.now}`,
+  el("ol", {}, found.map((one) => el("li", {}, el("strong", {}, inWords(one.field, words)), t("colon"), english(one.now),
     one.share === undefined ? null : el("small", {}, ` ${t("farm.next-share", { share: share(one.share) })}`))))));
 
 /** Whether the records contradict themselves: then the figure is shown, and nothing is there to be copied. */
@@ -166,7 +170,8 @@ function lists() {
 }
 
 const gaps = (title, found) => (found.length === 0 ? null : el("section", {}, el("h2", {}, title),
-  el("ul", { class: "gaps", lang: "en" }, found.map((gap) => el("li", {}, el("strong", {}, gap.field.replaceAll("/", " › ").replaceAll("_", " ")), `${t("colon")}${gap.filled_with}`)))));
+  el("ul", { class: "gaps" }, [...found].sort((one, two) => (one.kind === "filled") - (two.kind === "filled")).map((gap) => el("li", { class: gap.kind },
+    el("strong", {}, inWords(gap.field, words)), t("colon"), english(gap.filled_with))))));
 
 /** Defaults and omissions of the hens: incomplete records must not look like a low footprint. */
 async function tellHens(hens) {

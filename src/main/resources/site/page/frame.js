@@ -20,6 +20,8 @@ function changed(name, value) {
 function showTheme(theme) {
   document.documentElement.dataset.theme = theme;
   const dark = theme === "dark" || (theme === "auto" && matchMedia("(prefers-color-scheme: dark)").matches);
+  // The reader of the description has a dark look under this name.
+  document.documentElement.classList.toggle("dark-mode", dark);
   byId("theme").textContent = t(dark ? "frame.to-light" : "frame.to-dark");
   byId("theme").dataset.next = dark ? "light" : "dark";
 }
@@ -42,7 +44,11 @@ export function carry() {
 export function frame() {
   translate();
   const here = location.pathname;
-  document.querySelector(`.top nav a[href="${CSS.escape(here)}"]`)?.setAttribute("aria-current", "page");
+  for (const link of document.querySelectorAll(".top nav a")) {
+    const path = link.getAttribute("href");
+    // A guide is under the list of guides.
+    if (here === path || (path !== "/" && here.startsWith(`${path}/`))) link.setAttribute("aria-current", "page");
+  }
   const theme = themes.includes(setting("theme")) ? setting("theme") : "auto";
   showTheme(theme);
   byId("theme").addEventListener("click", () => {

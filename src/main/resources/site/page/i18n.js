@@ -111,5 +111,6 @@ export const unit = (indicator, per) =>
 export function translate(root = document) {
   document.documentElement.lang = language;
   for (const node of root.querySelectorAll("[data-t]")) node.textContent = t(node.dataset.t);
+  for (const node of root.querySelectorAll("[data-t-hint]")) node.setAttribute("placeholder", t(node.dataset.tHint));
   for (const node of root.querySelectorAll("[data-t-label]")) node.setAttribute("aria-label", t(node.dataset.tLabel));
 }

@@ -1,51 +1,19 @@
 // The verdict on a claim, in words.
 import { el, english, fill } from "./dom.js";
-import { capital, figure, interval, language, name, share, t, the, written } from "./i18n.js";
+import { capital, figure, interval, name, share, t, the, written } from "./i18n.js";
+import { isThin, spoken, studies } from "./spoken.js";
+import { sentenceOf, term } from "./terms.js";
 
 const signs = { holds: "✓", "leans-to-hold": "✓?", open: "≈", "leans-against": "✗?", fails: "✗", undecided: "?", "no-evidence": "—" };
 
 export const sign = (verdict) => signs[verdict];
 
-/**
- * The sentence that can be defended: in the page's own words on the basis asked for, where it has all data for them, else the service's sentence.
- * They contain no less than the service's: the number of studies, how many are from memory, the warming set, and whether the evidence is thin.
- */
-function sentence(instead, check, question) {
-  const asked = check?.cells.find((cell) => cell.asked);
-  const here = question.evidence !== "modelled" && asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
-  if (language === "en" || !here) return { text: instead.sentence, lang: "en" };
-  const text = t("verdict.instead-said", {
-    per: capital(t("verdict.per", { per: name("per", instead.per) })),
-    boundary: name("boundary", instead.boundary),
-    product: the("product", check.product, check.name),
-    times: figure(instead.times_less),
-    indicator: name("indicator", question.indicator),
-    reference: the("product", question.against),
-  });
-  const set = question.indicator === "ghg" ? t(question.kept ? "verdict.set-kept" : "verdict.set", { gwp: question.gwpName }) : null;
-  return { text: `${text} (${[studies(check, question), set].filter(Boolean).join("\u00a0; ")}).${isThin(asked, question) ? ` ${t("verdict.thin-said")}` : ""}`, lang: language };
-}
-
-/** Fewer than 3 studies on a side, as the service counts them: under grade=memory those from memory do not count. */
-const isThin = (asked, question) => question.evidence !== "modelled" && Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
-
-function studies(check, question) {
-  if (question.evidence === "modelled") return t("modelled.both");
-  const asked = check.cells.find((cell) => cell.asked);
-  const of = (studies, product, memory) => t("verdict.studies", { n: studies, product }) + (memory > 0 ? t("verdict.memory", { n: memory }) : "");
-  return [
-    of(asked.product.studies, the("product", check.product, check.name), question.memory.product),
-    of(asked.reference?.studies ?? 0, the("product", question.against), question.memory.reference),
-  ].join(", ");
-}
-
 /** The share of the draws, in one sentence. */
 function chance(asked, times) {
   const part = asked.share_of_draws?.value;
   if (part === undefined) return null;
-  if (part === 0) return t("verdict.never", { times });
-  if (part === 1) return t("verdict.always", { times });
-  return t("verdict.share-of-draws", { times, share: share(part) });
+  const draws = term(t("verdict.draws"), "draws");
+  return sentenceOf(part === 0 ? "verdict.never" : part === 1 ? "verdict.always" : "verdict.share-of-draws", { times, share: share(part), draws });
 }
 
 /** Where only the other kind of evidence has figures: a button that asks for it. */
@@ -91,8 +59,9 @@ export function sayVerdict(box, answer, question, go) {
     headline(asked.verdict, times),
     el("p", { class: "fact" },
       t(modelled ? less ? "modelled.fact" : "modelled.fact-more" : less ? "verdict.fact" : "verdict.fact-more", { bound: bound(asked, less), median: figure(less ? ratio.median : 1 / ratio.median) }), " ",
-      el("span", { class: "range" }, t(modelled ? "modelled.interval" : "verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low) })), "."),
-    el("p", {}, chance(asked, times), " ", `${capital(studies(check, question))}${isThin(asked, question) ? `${t("colon")}${t("verdict.thin")}` : ""}.`),
+      el("span", { class: "range" }, sentenceOf(modelled ? "modelled.interval" : "verdict.interval", { interval: less ? interval(ratio.low, ratio.high) : interval(1 / ratio.high, 1 / ratio.low),
+        next: term(t("verdict.next"), "next") })), "."),
+    el("p", {}, chance(asked, times), " ", capital(studies(check, question)), isThin(asked, question) ? [t("colon"), term(t("verdict.thin"), "thin")] : null, "."),
     modelled ? leftOut(asked) : null,
     elsewhere(check, asked));
 }
@@ -120,21 +89,23 @@ function elsewhere(check, asked) {
     there.includes("animal") ? t("verdict.elsewhere-animal") : null);
 }
 
-/** What may be written instead, with a copy button, and the service's full reasoning. */
+/** What may be said instead in one sentence, its footnote, a copy button for both, and the service's full reasoning. */
 export function sayInstead(box, answer, question, copy) {
   const check = answer.checks[0];
-  const said = sentence(answer.say_instead, check, question);
+  const said = spoken(answer, question);
+  const whole = [said.text, said.note].filter(Boolean).join(" ");
   const holds = check?.cells.find((cell) => cell.asked)?.verdict === "holds";
   fill(box,
     el("h3", {}, t(holds ? "verdict.instead-holds" : "verdict.instead")),
     el("blockquote", { id: "sentence", lang: said.lang }, said.text),
-    copy(t("verdict.copy"), () => said.text),
+    el("p", { id: "footnote", class: "footnote", lang: said.noteLang }, said.note),
+    copy(t("verdict.copy"), () => whole),
     el("details", {},
       el("summary", {}, t("verdict.reasoning")),
       el("p", {}, english(answer.reason)),
       (check?.circulating ?? []).slice(0, 3).map((one) =>
         el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}${t("colon")}`), english(`“${one.claim}” ${one.verdict_text}`)))));
-  return said;
+  return { text: whole };
 }
 
 /** The ratio of a cell, with what a bound is called; empty where two bounds have none. */

@@ -26,7 +26,8 @@ final class SecurityHeaders {
     private static String ofPage(String path) {
         return switch (path) {
             case "/docs" -> READER_PAGE;
-            case "/", "/farm", GuideRoutes.PATH, GuideRoutes.PATH + "/{name}" -> DRAWN_PAGE;
+            case "/", "/farm", "/protein", "/programme", "/examples", GuideRoutes.PATH, GuideRoutes.PATH + "/{name}" ->
+                DRAWN_PAGE;
             default -> OWN_PAGE;
         };
     }

@@ -20,17 +20,14 @@ public final class ExampleRoutes {
 
     private static final String USUAL = "http://127.0.0.1:8080";
 
-    private final FixedFile script = new FixedFile("/site/formulas.js", "text/javascript; charset=utf-8");
-
     public List<Route> routes() {
         return List.of(
-                SiteRoutes.fixed("/examples", new FixedFile("/site/examples.html", Answer.HTML)),
+                SiteRoutes.page("/examples", "/site/examples.html"),
                 Route.of("/examples/{file}", List.of(), this::file));
     }
 
     private Answer file(Request request) {
         return switch (request.variable("file")) {
-            case "formulas.js" -> script.answer();
             case "scalepan.ods" -> new Answer(CalcFile.MEDIA_TYPE, CalcFile.of(sheets(request)));
             case "scalepan.xlsx" -> new Answer(ExcelFile.MEDIA_TYPE, ExcelFile.of(sheets(request)));
             default -> throw new ProblemException(Problem.notFound("there is no such example", List.of()));

@@ -28,11 +28,13 @@ public final class SiteRoutes {
         return List.of(
                 page("/", "/site/index.html"),
                 page("/farm", "/site/farm.html"),
+                page("/protein", "/site/protein.html"),
+                page("/programme", "/site/programme.html"),
                 Route.of("/page/{file}", List.of(), this::pageFile),
                 fixed(
                         "/openapi.yaml",
                         new FixedFile("/openapi/openapi.yaml", "application/yaml", DescriptionParts::joined)),
-                fixed("/docs", new FixedFile("/site/docs.html", Answer.HTML)),
+                page("/docs", "/site/docs.html"),
                 Route.of("/docs/{file}", List.of(), this::readerFile));
     }
 
@@ -42,7 +44,7 @@ public final class SiteRoutes {
     }
 
     /** A page whose script reads the query; the shared parts of pages are inserted once. */
-    private static Route page(String path, String resource) {
+    static Route page(String path, String resource) {
         FixedFile file = new FixedFile(resource, Answer.HTML, SiteRoutes::withSharedParts);
         return Route.page(path, request -> file.answer());
     }

@@ -50,7 +50,13 @@ class ComparePageIT extends PageTest {
                 "/say_instead/sentence");
 
         assertTrue(browser.text("#verdict .headline").contains("100 times less: Fails"), browser.text("#verdict"));
-        assertEquals(defended, browser.text("#instead blockquote"));
+        assertEquals(
+                "Yellow mealworm causes at least 4.3 times less greenhouse gas than beef, per kg protein, up to the farm gate.",
+                browser.text("#instead blockquote"));
+        assertEquals(
+                "In 90 % of the draws; " + defended.replaceFirst("^.*?\\(", "").replace(").", "."),
+                browser.text("#footnote"),
+                "the footnote is the rest of the service's sentence");
         assertTrue(
                 (boolean) browser.run("const box = document.querySelector('#instead .copy').getBoundingClientRect();"
                         + "return box.bottom < innerHeight"),
@@ -203,7 +209,8 @@ class ComparePageIT extends PageTest {
         assertTrue(browser.address().contains("evidence=modelled"), browser.address());
         assertTrue(browser.text("#verdict").contains("Reference farms say at least"), browser.text("#verdict"));
         assertFalse(browser.text("#verdict").contains("studies"), browser.text("#verdict"));
-        assertTrue(browser.text("#instead blockquote").contains("modelled from published practice, not a study"));
+        assertTrue(browser.text("#instead blockquote").contains("By reference farms, not studies"));
+        assertTrue(browser.text("#footnote").contains("modelled from published practice, not a study"));
         assertTrue(browser.text("#formula").contains("evidence=modelled"), browser.text("#formula"));
         assertTrue(browser.text("#take-link").contains("evidence=modelled"), browser.text("#take-link"));
         assertTrue(browser.at("#brief").getAttribute("href").contains("evidence=modelled"));
@@ -330,7 +337,7 @@ class ComparePageIT extends PageTest {
         assertTrue(
                 svg.startsWith("<svg") && !svg.contains("var(--") && !svg.contains("class="),
                 "looks travel with the file");
-        assertTrue(svg.contains("in 90 % of the draws"), "the sentence stands under the picture");
+        assertTrue(svg.contains("In 90 % of the draws"), "the sentence stands under the picture");
         // PNG, third edition, section 5.2: the first bytes of every file.
         assertEquals("89504e470d0a1a0a", java.util.HexFormat.of().formatHex(png, 0, 8));
         assertTrue(png.length > 20_000, "a picture of " + png.length + " bytes");
@@ -377,8 +384,11 @@ class ComparePageIT extends PageTest {
         assertTrue(
                 browser.text("#verdict .headline").contains("100 fois moins : ne tient pas"), browser.text("#verdict"));
         assertTrue(browser.text("#verdict").contains("9,0 fois moins"), browser.text("#verdict"));
-        String sentence = browser.text("#instead blockquote");
-        assertTrue(sentence.contains("dans 90 % des tirages"), sentence);
+        assertEquals(
+                "Le ver de farine : au moins 4,3 fois moins en gaz à effet de serre que le bœuf, par kg de protéines, jusqu’à la sortie de la ferme.",
+                browser.text("#instead blockquote").replace('\u00a0', ' '));
+        String sentence = browser.text("#footnote");
+        assertTrue(sentence.startsWith("Dans 90 % des tirages"), sentence);
         assertFalse(sentence.contains("mémoire"), "no number by default that nobody has seen: " + sentence);
         assertTrue(sentence.endsWith("les données sont minces."), sentence);
         assertEquals("fr", browser.run("return document.documentElement.lang"));

@@ -27,6 +27,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 import org.scalepan.JsonAt;
+import org.scalepan.quantity.Print;
 import org.scalepan.web.RecordsSent;
 import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
@@ -242,6 +243,55 @@ class FarmPageIT extends PageTest {
                 .forEach(gap ->
                         assertTrue(browser.text(".gaps").contains(JsonAt.text(gap, "/filled_with")), gap::toString));
         assertFalse(browser.all("#drivers meter").isEmpty());
+    }
+
+    @Test
+    void gaps_are_named_in_words_and_what_is_not_counted_comes_first() {
+        openWith(LINK + "&feed.2.ingredient=pineapple-residue&feed.2.kg=100");
+
+        assertTrue(browser.text(".gaps").contains("Feed, wheat bran: water in it"), browser.text(".gaps"));
+        assertTrue(browser.text(".gaps").contains("Feed, pineapple residue: greenhouse gas"), browser.text(".gaps"));
+        List<String> kinds = browser.all(".gaps li").stream()
+                .map(gap -> gap.getAttribute("class"))
+                .toList();
+        assertTrue(kinds.indexOf("filled") > kinds.lastIndexOf("not-counted"), kinds.toString());
+        assertTrue(browser.text("#figure .lower").contains("feed (pineapple residue, greenhouse gas)"));
+    }
+
+    @Test
+    void a_lower_bound_has_an_open_end_in_the_picture_and_says_at_least_in_the_table() {
+        openWith(LINK + "&feed.2.ingredient=pineapple-residue&feed.2.kg=100");
+
+        assertFalse(browser.all("#chart .own-row .bound-arrow").isEmpty());
+        assertTrue(browser.text("#beside-table").contains("Your farm at least"), browser.text("#beside-table"));
+        openWith(LINK);
+        assertTrue(browser.all("#chart .bound-arrow").isEmpty(), "a whole figure has two ends");
+    }
+
+    @Test
+    void a_price_of_the_farm_gives_the_price_of_a_kilogram_of_protein() {
+        openWith(LINK + "&price_per_kg=12");
+        JsonNode price = Reply.to("/v1/nutrition?products=mealworm&price_per_kg=12&currency=EUR")
+                .json()
+                .at("/items/0/price");
+        browser.await("the price", () -> browser.text("#price-of-protein")
+                .contains("costs " + Print.footprint(JsonAt.number(price, "/value"))));
+
+        openWith(LINK + "&price_per_kg=12&composition.protein=0.2");
+        browser.await("by the own analysis", () -> browser.text("#price-of-protein").contains("costs 60,"));
+    }
+
+    @Test
+    void fields_beside_each_other_stand_on_one_line() {
+        openWith(LINK);
+        browser.at("[data-group='harvest'] summary").click();
+        browser.await("the fields", () -> browser.at("[name='harvest.containers']").isDisplayed());
+
+        assertEquals(
+                true,
+                browser.run("const top = (name) => document.querySelector(`[name='${name}']`).getBoundingClientRect().top;"
+                        + "return Math.abs(top('harvest.containers') - top('harvest.kg_per_container')) < 1"
+                        + " && Math.abs(top('harvest.pairs') - top('harvest.eggs_per_pair')) < 1"));
     }
 
     @Test

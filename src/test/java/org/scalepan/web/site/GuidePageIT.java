@@ -59,6 +59,36 @@ class GuidePageIT extends PageTest {
         assertEquals("page", browser.at(".top nav a[data-t='frame.guide']").getAttribute("aria-current"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"/examples, true, false, fr", "/examples, false, true, en", "/docs, true, false, fr"})
+    void other_pages_of_text_have_the_same_head_in_language_and_theme(
+            String address, boolean dark, boolean phone, String language) {
+        if (phone) {
+            browser.phone();
+        }
+        open(address + "?lang=" + language + (dark ? "&theme=dark" : ""));
+
+        assertEquals("page", browser.at(".top nav a[href^='" + address + "']").getAttribute("aria-current"));
+        assertTrue(browser.at(".top nav a").getAttribute("href").contains("lang=" + language), "the way back keeps it");
+        assertEquals(language, browser.run("return document.documentElement.lang"));
+        assertEquals(dark, browser.run("return document.documentElement.classList.contains('dark-mode')"));
+        if (address.equals("/examples")) {
+            assertEquals(List.of(), browser.accessibilityFaults());
+            assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth"), "it fits");
+        }
+    }
+
+    @Test
+    void formulas_follow_the_menus_and_the_fragment_of_the_address() {
+        open("/examples#product=pork&indicator=land");
+        browser.await("the menus", () -> browser.all("[name='product'] option").size() > 20);
+        assertTrue(browser.text("[data-cell='number']").contains("/v1/value/land/pork?per=kg-protein"));
+        new org.openqa.selenium.support.ui.Select(browser.at("[name='against']")).selectByValue("chicken");
+
+        assertTrue(browser.text("[data-cell='ratio']").contains("/v1/ratio/land/pork/chicken"));
+        assertEquals("pork", browser.at("[name='product']").getAttribute("value"), "the menus keep the question");
+    }
+
     @Test
     void a_link_to_a_section_goes_there() {
         open("/guide/operating#limits");

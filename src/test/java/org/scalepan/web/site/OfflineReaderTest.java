@@ -28,7 +28,7 @@ class OfflineReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/docs", "/examples"})
+    @ValueSource(strings = {"/", "/protein", "/programme", "/docs", "/examples"})
     void a_page_loads_only_files_of_this_service_and_each_is_there(String page) {
         List<String> loaded = found(LOADED, Reply.to(page).body());
 
@@ -64,7 +64,7 @@ class OfflineReaderTest {
 
     @Test
     void a_page_carries_no_script_of_its_own_because_its_policy_would_forbid_it() {
-        for (String page : new String[] {"/", "/docs", "/examples"}) {
+        for (String page : new String[] {"/", "/protein", "/programme", "/docs", "/examples"}) {
             String html = Reply.to(page).body();
             assertFalse(Pattern.compile("<script(?![^>]*\\bsrc=)").matcher(html).find(), page);
             assertFalse(Pattern.compile("\\son\\w+=").matcher(html).find(), page);

@@ -61,7 +61,7 @@ class PageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/farm"})
+    @ValueSource(strings = {"/", "/farm", "/protein", "/programme"})
     void a_page_weighs_less_than_300_kB_compressed_with_all_it_loads(String page) throws IOException {
         int sum = compressed(page);
         for (String file : loadedBy(page)) {
@@ -75,9 +75,8 @@ class PageFilesTest {
 
     @Test
     void every_file_that_is_served_is_loaded_by_a_page() {
-        Set<String> loaded = loadedBy("/");
-        loaded.addAll(loadedBy("/farm"));
-        loaded.addAll(loadedBy("/guide"));
+        Set<String> loaded = new TreeSet<>();
+        List.of("/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide").forEach(page -> loaded.addAll(loadedBy(page)));
         Set<String> served = new TreeSet<>();
         new PageFiles()
                 .names().stream()
@@ -108,7 +107,7 @@ class PageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/farm", "/guide", "/guide/methods"})
+    @ValueSource(strings = {"/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide", "/guide/methods"})
     void a_page_has_no_style_and_no_script_of_its_own(String page) {
         String html = Reply.to(page).body();
 

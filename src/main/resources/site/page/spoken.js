@@ -1,0 +1,61 @@
+// What can be said of a claim: one short sentence to speak, and everything that belongs to it as a footnote.
+import { capital, figure, language, name, t, the } from "./i18n.js";
+
+const brackets = /^(.*?), in (\d+ %) of the draws \((.*)\)\.\s*(.*)$/s;
+
+/** Fewer than 3 studies on a side, as the service counts them: under grade=memory those from memory do not count. */
+export const isThin = (asked, question) => question.evidence !== "modelled"
+  && Math.min(asked.product.studies - question.memory.product, (asked.reference?.studies ?? 0) - question.memory.reference) < 3;
+
+/** How many studies stand on each side, and how many of them are from memory. */
+export function studies(check, question) {
+  if (question.evidence === "modelled") return t("modelled.both");
+  const asked = check.cells.find((cell) => cell.asked);
+  const of = (count, product, memory) => t("verdict.studies", { n: count, product }) + (memory > 0 ? t("verdict.memory", { n: memory }) : "");
+  return [
+    of(asked.product.studies, the("product", check.product, check.name), question.memory.product),
+    of(asked.reference?.studies ?? 0, the("product", question.against), question.memory.reference),
+  ].join(", ");
+}
+
+/** The footnote in the page's own words, on the basis asked. */
+function footnote(check, asked, question) {
+  const set = question.indicator === "ghg" ? t(question.kept ? "verdict.set-kept" : "verdict.set", { gwp: question.gwpName }) : null;
+  const note = t("spoken.note", { what: [studies(check, question), set].filter(Boolean).join(language === "fr" ? "\u00a0; " : "; ") });
+  return isThin(asked, question) ? `${note} ${t("verdict.thin-said")}` : note;
+}
+
+/** The service's sentence without what is spoken already. */
+function rest(sentence) {
+  const [, , share, within, after] = brackets.exec(sentence) ?? [];
+  return within ? `In ${share} of the draws; ${within}. ${after}`.trim() : sentence;
+}
+
+function words(check, question) {
+  const instead = check.say_instead;
+  const asked = check.cells.find((cell) => cell.asked);
+  const sides = { product: the("product", check.product, check.name), reference: the("product", question.against), indicator: name("indicator", question.indicator) };
+  const basis = (cell) => ({ per: name("per", cell.per), boundary: name("boundary", cell.boundary), verb: name("verb", question.indicator) });
+  if (instead.times_less) return t(question.evidence === "modelled" ? "spoken.modelled" : "spoken.less", { ...sides, ...basis(instead), times: figure(instead.times_less) });
+  if (asked?.times_less) return t("spoken.no-saving", { ...sides, ...basis(asked) });
+  return t(asked && asked.verdict !== "no-evidence" ? "spoken.undecided" : "spoken.nothing", sides);
+}
+
+/**
+ * The sentence to speak (at most 25 words) and its footnote, which is in English where the page has no words of its own for it.
+ * Together they contain no less than the service's sentence.
+ */
+export function spoken(answer, question) {
+  const check = answer.checks[0];
+  if (!check) return { text: answer.say_instead.sentence, lang: "en", note: "", noteLang: "en" };
+  const instead = check.say_instead;
+  const asked = check.cells.find((cell) => cell.asked);
+  const here = asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
+  const own = language !== "en" && here && question.evidence !== "modelled";
+  return {
+    text: capital(words(check, question)),
+    lang: language,
+    note: own ? footnote(check, asked, question) : rest(instead.sentence),
+    noteLang: own ? language : "en",
+  };
+}
