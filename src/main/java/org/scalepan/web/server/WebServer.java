@@ -15,7 +15,6 @@ import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
-import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.scalepan.factors.Library;
 import org.scalepan.web.brief.BriefRoutes;
 import org.scalepan.web.bulk.BulkRoutes;
@@ -57,8 +56,12 @@ public final class WebServer implements AutoCloseable {
     /** Bodies of rows are megabytes long; eight times the default buffer halves the time. Allocated only while data arrives. */
     private static final int INPUT_BYTES = 65_536;
 
-    /** Additional time for each write of a response, besides {@link Limits#SLOWEST_READING}. */
-    private static final Duration READERS_GRACE = Duration.ofSeconds(10);
+    /** How long a sender may be silent before the first byte of a body. */
+    private static final Duration SENDERS_START = Duration.ofSeconds(5);
+    /** How long a reader may read nothing at first; some compute before they read on. */
+    private static final Duration READERS_START = Duration.ofSeconds(10);
+    /** How long a client may be silent at most, however fast it was before. */
+    private static final Duration SILENCE = Duration.ofMillis(Limits.IDLE_MILLISECONDS);
     /** Long enough for a proxy that polls readiness every second. */
     private static final Duration LEAVE = Duration.ofSeconds(1);
 
@@ -70,6 +73,7 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final GracefulShutdown leaving = new GracefulShutdown();
+    private final ReservedPlaces places = new ReservedPlaces(Limits.REQUESTS_UNDER_WAY);
     private final DeploymentSettings deployment;
     private final List<Route> routes;
 
@@ -185,14 +189,21 @@ public final class WebServer implements AutoCloseable {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.insertHandler(keptFirst);
             deployment.crossOrigin().ifPresent(server::insertHandler);
-            server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_GRACE));
+            server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_START, SILENCE));
             server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());
-            // Only reading is timed: rows are written as slowly as they are computed.
-            server.insertHandler(new MinimumDataRateHandler(Limits.SLOWEST_SENDING, 0));
+            server.insertHandler(new MinimumSendRate(Limits.SLOWEST_SENDING, SENDERS_START, SILENCE));
+            server.insertHandler(places);
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that slow clients never hold all of them.
             server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
+        });
+        config.jetty.addConnector((server, http) -> {
+            ServiceConnector connector = new ServiceConnector(
+                    server, http, Limits.REQUESTS_UNDER_WAY, Duration.ofSeconds(Limits.HEAD_SECONDS));
+            connector.setHost(config.jetty.host);
+            connector.setPort(config.jetty.port);
+            return connector;
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setIdleTimeout(Limits.IDLE_MILLISECONDS);
