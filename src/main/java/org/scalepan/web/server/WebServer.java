@@ -194,6 +194,7 @@ public final class WebServer implements AutoCloseable {
             server.insertHandler(new GracefulHandler());
             server.insertHandler(new MinimumSendRate(Limits.SLOWEST_SENDING, SENDERS_START, SILENCE));
             server.insertHandler(places);
+            server.insertHandler(new MethodAsSent());
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that slow clients never hold all of them.
             server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
@@ -244,6 +245,8 @@ public final class WebServer implements AutoCloseable {
 
     private static void options(Context context, String methods) {
         context.header("Allow", methods);
+        // Caches may keep a 204 unless told otherwise.
+        context.header("Cache-Control", "no-store");
         context.status(204);
     }
 

@@ -676,7 +676,7 @@ class OpenApiContractTest {
                         .findFirst()
                         .orElseThrow();
         Request request = new Request(
-                "/health/ready", Map.of(), Input.query(Map.of()), "", RequestBody.NOTHING, "", Client.at("127.0.0.1"));
+                "/health/ready", Map.of(), Input.query(Map.of()), "", RequestBody.NOTHING, "http", "", Client.at("127.0.0.1"));
 
         ProblemException refused =
                 assertThrows(ProblemException.class, () -> ready.handling().answer(request));
