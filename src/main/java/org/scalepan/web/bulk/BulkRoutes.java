@@ -152,8 +152,8 @@ public final class BulkRoutes {
         InputStream in = spool.read();
         try {
             return table
-                    ? new BulkCsvRows(question, BulkRows.strict(in), style)
-                    : new BulkJsonRows(question, BulkRows.strict(in));
+                    ? new BulkCsvRows(question, new MarkedUtf8(in), style)
+                    : new BulkJsonRows(question, new MarkedUtf8(in));
         } catch (RuntimeException e) {
             in.close();
             throw e;

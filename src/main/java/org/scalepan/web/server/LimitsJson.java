@@ -114,7 +114,7 @@ final class LimitsJson {
                         "cell",
                         Limits.CELL_CHARACTERS,
                         CHARACTERS,
-                        "a cell of a row; the rows after one with a longer cell are not read"),
+                        "a cell of a row; a longer one is an error of its row, and far longer ones end the reading"),
                 unreported(
                         "line",
                         Limits.LINE_CHARACTERS,
