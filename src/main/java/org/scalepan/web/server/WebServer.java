@@ -18,6 +18,7 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.scalepan.factors.Library;
 import org.scalepan.web.brief.BriefRoutes;
 import org.scalepan.web.bulk.BulkRoutes;
+import org.scalepan.web.bulk.SpoolFolder;
 import org.scalepan.web.claim.ClaimRoutes;
 import org.scalepan.web.compare.CellRoutes;
 import org.scalepan.web.compare.ComparisonRoutes;
@@ -76,6 +77,7 @@ public final class WebServer implements AutoCloseable {
     private final ReservedPlaces places = new ReservedPlaces(Limits.REQUESTS_UNDER_WAY);
     private final DeploymentSettings deployment;
     private final List<Route> routes;
+    private final SpoolFolder spools;
 
     /** Creates the service; it does not listen yet. */
     public WebServer(Library library) {
@@ -87,6 +89,16 @@ public final class WebServer implements AutoCloseable {
         this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), deployment, List.of());
     }
 
+    /** The same with limiters and additional routes; rows wait in the temporary folder of the system. */
+    public WebServer(
+            Library library,
+            ConcurrencyLimiter limiter,
+            ConcurrencyLimiter rows,
+            DeploymentSettings deployment,
+            List<Route> more) {
+        this(library, limiter, rows, deployment, more, SpoolFolder.ofSystem());
+    }
+
     /**
      * The same with limiters, one for single answers and one for bulk runs because these can take minutes, and with additional routes for
      * tests.
@@ -96,8 +108,10 @@ public final class WebServer implements AutoCloseable {
             ConcurrencyLimiter limiter,
             ConcurrencyLimiter rows,
             DeploymentSettings deployment,
-            List<Route> more) {
+            List<Route> more,
+            SpoolFolder spools) {
         this.deployment = deployment;
+        this.spools = spools;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -121,11 +135,11 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SubstitutionRoutes(library).routes());
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());
-        all.addAll(new BulkRoutes(library, rows).routes());
+        all.addAll(new BulkRoutes(library, rows, spools).routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
         Answer limits = LimitsJson.answer(LimitsJson.of(limiter, rows));
-        all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
+        all.addAll(new OperatingRoutes(library, metrics, readiness, limits, spools).routes());
         all.addAll(new SiteRoutes().routes());
         this.routes = List.copyOf(all);
         ResponseCache cache = new ResponseCache();
@@ -145,6 +159,11 @@ public final class WebServer implements AutoCloseable {
         }
         readiness.set(true);
         return this;
+    }
+
+    /** What the operator should know before it starts, in a line each; leftovers of an earlier process are removed. */
+    public List<String> findings() {
+        return spools.findings();
     }
 
     /** The port it listens on; needed after starting on port 0. */

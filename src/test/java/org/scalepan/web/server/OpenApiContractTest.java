@@ -670,7 +670,7 @@ class OpenApiContractTest {
     void a_service_that_is_not_ready_answers_503() {
         Readiness readiness = new Readiness();
         Route ready = new OperatingRoutes(
-                        RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"))
+                        RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"), org.scalepan.web.bulk.SpoolFolder.ofSystem())
                 .routes().stream()
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
