@@ -49,6 +49,7 @@ public final class Scalepan {
                 refuse(farms);
             }
             WebServer server = new WebServer(loaded.library(), settings.deployment());
+            server.findings().forEach(System.err::println);
             try {
                 server.start(settings.host(), settings.port());
             } catch (RuntimeException e) {

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 /** Text as one printable line. Line-based formats end a record at a line break, so no field may carry one. */
 final class OneLine {
     // Control characters and the Unicode separators (categories Cc, Zl, Zp, Zs), of which some readers make a new line.
-    private static final Pattern BREAKS = Pattern.compile("[\\p{Cc}\\p{Zl}\\p{Zp}\\p{Zs}]+");
+    private static final Pattern BREAKS = Pattern.compile("[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}\\p{Zs}\\uFFFE\\uFFFF]+");
 
     private OneLine() {}
 

@@ -389,11 +389,12 @@ public final class Input {
             tooMuch(name, name + " is longer than " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
-        if (!value.isTextual() || value.asText().isBlank()) {
+        String line = value.isTextual() ? PlainLine.of(value.asText()) : "";
+        if (line.isEmpty()) {
             fault(name, name + " must be a text of 1 to " + InputLimits.FIELD_CHARACTERS + " characters");
             return Optional.empty();
         }
-        return Optional.of(value.asText().strip());
+        return Optional.of(line);
     }
 
     /** One of a closed list of names, if given. */

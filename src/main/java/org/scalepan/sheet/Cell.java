@@ -14,7 +14,7 @@ public record Cell(CellContent content, Look look) {
     /** Text; never run as a formula by a spreadsheet, see {@link FormulaGuard}. */
     public record Text(String text) implements CellContent {
         public Text {
-            text = FormulaGuard.guarded(text);
+            text = FormulaGuard.guarded(XmlText.allowed(text));
         }
     }
 

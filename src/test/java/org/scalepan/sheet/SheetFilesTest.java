@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TimeZone;
 import java.util.function.Function;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -103,6 +105,33 @@ class SheetFilesTest {
                 "x".repeat(32_766) + "…",
                 parsed(strings).getDocumentElement().getTextContent(),
                 "Excel calls a file broken whose cell holds more");
+    }
+
+    @Test
+    void a_file_is_the_same_bytes_in_every_time_zone() {
+        TimeZone here = TimeZone.getDefault();
+        try {
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Apia"));
+            byte[] there = CalcFile.of(SHEETS);
+            TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
+
+            assertArrayEquals(there, CalcFile.of(SHEETS));
+        } finally {
+            TimeZone.setDefault(here);
+        }
+    }
+
+    /** By hand from APPNOTE.TXT, 4.3.7, 4.3.12 and 4.3.16; the CRC-32 of "123456789" is known to be cbf43926 (Williams 1993). */
+    @Test
+    void a_zip_file_is_written_field_by_field_as_the_format_says() throws IOException {
+        byte[] file = new FixedZip().with("a", "123456789".getBytes(StandardCharsets.US_ASCII)).bytes();
+
+        String both = "0008" + "0000" + "0000" + "2100" + "2639f4cb" + "09000000" + "09000000" + "0100" + "0000";
+        String expected = "504b0304" + "1400" + both + "61" + "313233343536373839"
+                + "504b0102" + "1400" + "1400" + both + "0000" + "0000" + "0000" + "00000000" + "00000000" + "61"
+                + "504b0506" + "0000" + "0000" + "0100" + "0100" + "2f000000" + "28000000" + "0000";
+        assertEquals(expected, HexFormat.of().formatHex(file));
+        assertEquals(Map.of("a", "123456789"), parts(file));
     }
 
     @Test

@@ -34,10 +34,19 @@ public record Reply(int status, Map<String, String> headers, String body) {
     }
 
     public static Reply to(URI question, Map<String, String> headers, Optional<String> body) {
+        return sent(question, headers, body.map(text -> text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Sends bytes that need not be UTF-8. */
+    public static Reply to(String question, String mediaType, byte[] body) {
+        return sent(RunningScalepan.uri(question), Map.of("Content-Type", mediaType), Optional.of(body));
+    }
+
+    private static Reply sent(URI question, Map<String, String> headers, Optional<byte[]> body) {
         HttpRequest.Builder request = HttpRequest.newBuilder(question);
-        body.ifPresent(text -> request.POST(HttpRequest.BodyPublishers.ofString(text)));
+        body.ifPresent(bytes -> request.POST(HttpRequest.BodyPublishers.ofByteArray(bytes)));
         Map<String, String> sent = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        body.ifPresent(text -> sent.put("Content-Type", "application/json"));
+        body.ifPresent(bytes -> sent.put("Content-Type", "application/json"));
         sent.putAll(headers);
         sent.forEach(request::header);
         try {

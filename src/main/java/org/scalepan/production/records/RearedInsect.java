@@ -66,7 +66,7 @@ record RearedInsect(Product product, StatedComposition composition) {
     }
 
     private static Optional<RearedInsect> unknown(Input given, RecordNumbers numbers) {
-        Optional<String> name = SpokenName.read(given, "name");
+        Optional<String> name = given.text("name");
         if (!given.has("name")) {
             given.fault("name", "name is missing: what the insect is called");
         }

@@ -126,7 +126,7 @@ final class RecordsReading {
             body.fault("name", "give ingredient, an id, or name, a residue that this library does not know; not both");
             return "";
         }
-        Optional<String> name = SpokenName.read(body, "name");
+        Optional<String> name = body.text("name");
         List<String> same = name.stream().flatMap(given -> same(given).stream()).toList();
         if (!same.isEmpty()) {
             body.unclear(

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.scalepan.input.FieldError;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
@@ -21,6 +22,9 @@ import org.scalepan.web.render.Csv;
 
 /** Rows of a CSV table with a header. */
 public final class BulkCsvRows implements BulkRows {
+    /** The buffer holds a cell with what stands around it. */
+    private static final int MOST_BUFFERED = 4 * Limits.CELL_CHARACTERS;
+
     private final BulkQuestion question;
     private final CsvReader<CsvRecord> reader;
     private final Iterator<CsvRecord> records;
@@ -34,7 +38,7 @@ public final class BulkCsvRows implements BulkRows {
         this.reader = CsvReader.builder()
                 .fieldSeparator(style.delimiter())
                 .commentStrategy(CommentStrategy.NONE)
-                .maxBufferSize(Limits.CELL_CHARACTERS)
+                .maxBufferSize(MOST_BUFFERED)
                 // A row of another length is reported as an error of that row and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
@@ -46,9 +50,16 @@ public final class BulkCsvRows implements BulkRows {
             }
             List<String> header = new ArrayList<>(records.next().getFields());
             header.set(0, header.get(0).strip().replaceFirst("^\uFEFF", ""));
+            for (int i = 0; i < header.size(); i++) {
+                OptionalInt mark = MarkedUtf8.firstMark(header.get(i));
+                if (mark.isPresent()) {
+                    throw refused("the header, column " + (i + 1) + ": "
+                            + MarkedUtf8.fault(header.get(i), mark.getAsInt()));
+                }
+            }
             this.columns = FlatColumns.read(header, style.decimal());
         } catch (CsvParseException | UncheckedIOException e) {
-            throw refused("the header cannot be read as CSV in UTF-8 with at most " + Limits.CELLS_OF_ROW
+            throw refused("the header cannot be read as CSV with at most " + Limits.CELLS_OF_ROW
                     + " cells of at most " + Limits.CELL_CHARACTERS + " characters");
         }
     }
@@ -73,9 +84,9 @@ public final class BulkCsvRows implements BulkRows {
             broken = true;
             return Optional.of(wrong(
                     ++number,
-                    "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell of more than "
-                            + Limits.CELL_CHARACTERS + " characters, more than " + Limits.CELLS_OF_ROW
-                            + " cells, or other bytes); the rows after it were not read"));
+                    "this row cannot be read as CSV (a quote that is not closed, a cell of far more than "
+                            + Limits.CELL_CHARACTERS + " characters, or more than " + Limits.CELLS_OF_ROW
+                            + " cells); the rows after it were not read"));
         }
     }
 
@@ -84,8 +95,23 @@ public final class BulkCsvRows implements BulkRows {
             return wrong(
                     its, "this row has " + cells.size() + " cells; the header names " + columns.size() + " columns");
         }
+        for (int i = 0; i < cells.size(); i++) {
+            Optional<String> fault = fault(cells.get(i));
+            if (fault.isPresent()) {
+                return SentRow.wrong(new BulkRow.RejectedRow(
+                        its, Optional.empty(), List.of(FieldError.of(columns.name(i), fault.get()))));
+            }
+        }
         int size = cells.stream().mapToInt(String::length).sum();
         return new SentRow(size, () -> question.answer(its, columns.row(cells)));
+    }
+
+    private static Optional<String> fault(String cell) {
+        if (cell.length() > Limits.CELL_CHARACTERS) {
+            return Optional.of("this cell has more than " + Limits.CELL_CHARACTERS + " characters");
+        }
+        OptionalInt mark = MarkedUtf8.firstMark(cell);
+        return mark.isPresent() ? Optional.of(MarkedUtf8.fault(cell, mark.getAsInt())) : Optional.empty();
     }
 
     private static SentRow wrong(long its, String message) {

@@ -2,9 +2,9 @@ package org.scalepan.web.bulk;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.nio.charset.CharacterCodingException;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.scalepan.input.FieldError;
 import org.scalepan.web.http.JsonBody;
 import org.scalepan.web.http.Limits;
@@ -17,7 +17,6 @@ public final class BulkJsonRows implements BulkRows {
     private final Reader reader;
     private final LongLines lines;
     private long number;
-    private boolean broken;
 
     public BulkJsonRows(BulkQuestion question, Reader text) {
         this.question = question;
@@ -27,24 +26,20 @@ public final class BulkJsonRows implements BulkRows {
 
     @Override
     public Optional<SentRow> next() throws IOException {
-        if (broken) {
-            return Optional.empty();
+        Optional<String> line = lines.next();
+        while (line.isPresent() && line.get().isBlank()) {
+            line = lines.next();
         }
-        try {
-            Optional<String> line = lines.next();
-            while (line.isPresent() && line.get().isBlank()) {
-                line = lines.next();
-            }
-            return line.map(text -> row(++number, text));
-        } catch (CharacterCodingException e) {
-            broken = true;
-            return Optional.of(wrong(++number, "this line is not UTF-8; the lines after it were not read"));
-        }
+        return line.map(text -> row(++number, text));
     }
 
     private SentRow row(long its, String line) {
-        return line.length() > Limits.LINE_CHARACTERS
-                ? wrong(its, "this line is longer than " + Limits.LINE_CHARACTERS + " characters")
+        if (line.length() > Limits.LINE_CHARACTERS) {
+            return wrong(its, "this line is longer than " + Limits.LINE_CHARACTERS + " characters");
+        }
+        OptionalInt mark = MarkedUtf8.firstMark(line);
+        return mark.isPresent()
+                ? wrong(its, MarkedUtf8.fault(line, mark.getAsInt()))
                 : new SentRow(line.length(), () -> answer(its, line));
     }
 

@@ -12,6 +12,7 @@ import org.scalepan.ask.SystemEstimate;
 import org.scalepan.factors.Library;
 import org.scalepan.input.FieldError;
 import org.scalepan.input.Input;
+import org.scalepan.input.PlainLine;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.records.SystemReading;
 
@@ -89,7 +90,7 @@ public record BulkQuestion(
     private static Optional<String> name(JsonNode records) {
         boolean named = records instanceof ObjectNode && records.path("name").isTextual();
         return named
-                ? Optional.of(records.path("name").asText()).filter(name -> name.length() <= 200)
+                ? Optional.of(PlainLine.of(records.path("name").asText())).filter(name -> name.length() <= 200)
                 : Optional.empty();
     }
 }

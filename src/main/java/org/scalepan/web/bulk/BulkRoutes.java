@@ -39,22 +39,26 @@ public final class BulkRoutes {
     private final Library library;
     private final ConcurrencyLimiter limiter;
     private final int processors;
+    private final SpoolFolder folder;
     private final ByteQuota quota = new ByteQuota(Limits.ROWS_BYTES_WAITING, "rows");
 
     /**
      * @param limiter bounds how many runs go on at once
+     * @param folder where rows wait
      */
-    public BulkRoutes(Library library, ConcurrencyLimiter limiter) {
-        this(library, limiter, Runtime.getRuntime().availableProcessors());
+    public BulkRoutes(Library library, ConcurrencyLimiter limiter, SpoolFolder folder) {
+        this(library, limiter, folder, Runtime.getRuntime().availableProcessors());
     }
 
     /**
      * @param limiter bounds how many runs go on at once
+     * @param folder where rows wait
      * @param processors how many threads compute the rows of a run
      */
-    BulkRoutes(Library library, ConcurrencyLimiter limiter, int processors) {
+    BulkRoutes(Library library, ConcurrencyLimiter limiter, SpoolFolder folder, int processors) {
         this.library = library;
         this.limiter = limiter;
+        this.folder = folder;
         this.processors = processors;
     }
 
@@ -121,7 +125,7 @@ public final class BulkRoutes {
     /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */
     private Spool takenIn(Request request) {
         try {
-            return Spool.of(request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, quota, request.client());
+            return Spool.of(folder, request.sent().stream(), Limits.ROWS_BYTES, Limits.ROWS, quota, request.client());
         } catch (IOException e) {
             throw new UncheckedIOException("the rows could not be taken in", e);
         }
@@ -152,8 +156,8 @@ public final class BulkRoutes {
         InputStream in = spool.read();
         try {
             return table
-                    ? new BulkCsvRows(question, BulkRows.strict(in), style)
-                    : new BulkJsonRows(question, BulkRows.strict(in));
+                    ? new BulkCsvRows(question, new MarkedUtf8(in), style)
+                    : new BulkJsonRows(question, new MarkedUtf8(in));
         } catch (RuntimeException e) {
             in.close();
             throw e;

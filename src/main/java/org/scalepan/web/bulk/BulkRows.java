@@ -2,11 +2,6 @@ package org.scalepan.web.bulk;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -27,14 +22,4 @@ public interface BulkRows extends Closeable {
 
     /** The next row; empty at the end, and after a row whose error makes the rest unreadable. */
     Optional<SentRow> next() throws IOException;
-
-    /** Strict UTF-8: an invalid byte is an error and is not replaced. */
-    static Reader strict(InputStream in) {
-        return new InputStreamReader(
-                in,
-                StandardCharsets.UTF_8
-                        .newDecoder()
-                        .onMalformedInput(CodingErrorAction.REPORT)
-                        .onUnmappableCharacter(CodingErrorAction.REPORT));
-    }
 }

@@ -115,6 +115,11 @@ final class FlatColumns {
         return Nearest.to(name.replaceAll("\\d+", "1"), known, 3);
     }
 
+    /** The name of a column, counted from 0. */
+    String name(int index) {
+        return columns.get(index).name();
+    }
+
     int size() {
         return columns.size();
     }

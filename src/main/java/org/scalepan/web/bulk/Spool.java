@@ -4,9 +4,7 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.nio.channels.Channels;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.scalepan.web.http.BoundedInput;
 import org.scalepan.web.http.ByteQuota;
@@ -16,17 +14,18 @@ import org.scalepan.web.http.ProblemException;
 
 /**
  * Stores a request body of rows in a temporary file until they are computed. Most clients read no response before they have sent the
- * whole body; a response written meanwhile would deadlock both. Only this process's user can read the file, and closing deletes it.
+ * whole body; a response written meanwhile would deadlock both. Closing deletes it.
  */
 final class Spool implements AutoCloseable {
     private static final int BLOCK = 65_536;
 
-    private final Path file;
+    private final SpoolFolder.SpoolFile file;
     private final ByteQuota quota;
     private final Client client;
     private long held;
+    private boolean handedOn;
 
-    private Spool(Path file, ByteQuota quota, Client client) {
+    private Spool(SpoolFolder.SpoolFile file, ByteQuota quota, Client client) {
         this.file = file;
         this.quota = quota;
         this.client = client;
@@ -35,13 +34,25 @@ final class Spool implements AutoCloseable {
     /**
      * Reads a body of at most so many bytes and lines.
      *
-     * @throws ProblemException with 413 when the body has more, with 429 or 503 when the quota is used up
+     * @throws ProblemException with 413 when the body has more, with 429 or 503 when the quota is used up, with 503 when the folder can
+     *     take no file
      */
-    static Spool of(InputStream in, long most, long mostLines, ByteQuota quota, Client client) throws IOException {
-        Spool spool = new Spool(Files.createTempFile("scalepan-rows", null), quota, client);
+    static Spool of(SpoolFolder folder, InputStream in, long most, long mostLines, ByteQuota quota, Client client)
+            throws IOException {
+        Spool spool;
+        try {
+            spool = new Spool(folder.create(), quota, client);
+        } catch (IOException e) {
+            throw folder.refused(e);
+        }
         try {
             spool.fill(in, most, mostLines);
-        } catch (IOException | RuntimeException e) {
+            folder.worked();
+        } catch (IOException e) {
+            // What the client does wrong is a problem already, so that this is the file.
+            spool.close();
+            throw folder.refused(e);
+        } catch (RuntimeException e) {
             spool.close();
             throw e;
         }
@@ -49,23 +60,22 @@ final class Spool implements AutoCloseable {
     }
 
     private void fill(InputStream in, long most, long mostLines) throws IOException {
-        try (OutputStream out = Files.newOutputStream(file)) {
-            byte[] block = new byte[BLOCK];
-            long taken = 0;
-            long lines = 0;
-            for (int read = in.read(block); read >= 0; read = in.read(block)) {
-                taken += read;
-                if (taken > most) {
-                    throw BoundedInput.tooLong("Too many rows at once", most);
-                }
-                lines += lineEnds(block, read);
-                if (lines > mostLines) {
-                    throw tooManyLines(mostLines);
-                }
-                quota.reserve(client, read);
-                held += read;
-                out.write(block, 0, read);
+        OutputStream out = Channels.newOutputStream(file.channel());
+        byte[] block = new byte[BLOCK];
+        long taken = 0;
+        long lines = 0;
+        for (int read = in.read(block); read >= 0; read = in.read(block)) {
+            taken += read;
+            if (taken > most) {
+                throw BoundedInput.tooLong("Too many rows at once", most);
             }
+            lines += lineEnds(block, read);
+            if (lines > mostLines) {
+                throw tooManyLines(mostLines);
+            }
+            quota.reserve(client, read);
+            held += read;
+            out.write(block, 0, read);
         }
     }
 
@@ -90,17 +100,18 @@ final class Spool implements AutoCloseable {
 
     /** Reads the rows from the start; closing the stream deletes the file and releases its bytes of the quota. */
     InputStream read() throws IOException {
-        InputStream rows = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
+        InputStream rows = Channels.newInputStream(file.channel().position(0));
         long bytes = held;
         held = 0;
+        handedOn = true;
         return new FilterInputStream(rows) {
             private final AtomicBoolean open = new AtomicBoolean(true);
 
             @Override
             public void close() throws IOException {
-                super.close();
                 if (open.getAndSet(false)) {
                     quota.release(client, bytes);
+                    file.close();
                 }
             }
         };
@@ -110,6 +121,8 @@ final class Spool implements AutoCloseable {
     public void close() throws IOException {
         quota.release(client, held);
         held = 0;
-        Files.deleteIfExists(file);
+        if (!handedOn) {
+            file.close();
+        }
     }
 }

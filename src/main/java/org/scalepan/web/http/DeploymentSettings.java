@@ -48,6 +48,12 @@ public record DeploymentSettings(Optional<String> clientHeader, List<String> ori
         return origins.isEmpty() ? "Accept" : "Accept, Origin";
     }
 
+    /** The scheme by which a client came: a proxy that is trusted to name the client is trusted with this as well. */
+    public String scheme(HttpServletRequest request) {
+        boolean secure = clientHeader.isPresent() && "https".equals(request.getHeader("X-Forwarded-Proto"));
+        return secure ? "https" : "http";
+    }
+
     /** The client of a request. A request without the header did not pass the proxy; then the peer of its connection counts. */
     public Client client(HttpServletRequest request) {
         List<String> named = clientHeader.map(name -> Collections.list(request.getHeaders(name))).stream()

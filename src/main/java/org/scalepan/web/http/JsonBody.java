@@ -12,6 +12,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.scalepan.input.Excerpt;
 import org.scalepan.input.FieldError;
 
 /** Parses a JSON text strictly: UTF-8 only, no duplicate keys, nothing after it, and within the limits of depth and length. */
@@ -22,6 +25,13 @@ public final class JsonBody {
                     .build())
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
+
+    /** How the parser tells of a field that an object has twice. */
+    private static final Pattern TWICE = Pattern.compile("Duplicate field '(.*)'", Pattern.DOTALL);
+
+    /** An escaped half without its other half; an escaped backslash before it makes it plain text. */
+    private static final Pattern HALF = Pattern.compile(
+            "(?<!\\\\)(?:\\\\\\\\)*(?:\\\\u[dD][89abAB]..(?!\\\\u[dD][c-fC-F])|(?<!\\\\u[dD][89abAB]..)\\\\u[dD][c-fC-F])");
 
     private JsonBody() {}
 
@@ -39,12 +49,16 @@ public final class JsonBody {
     }
 
     public static JsonNode parse(String text) {
+        if (text.startsWith("\uFEFF")) {
+            throw refused("the body begins with a byte-order mark; send UTF-8 without one");
+        }
         if (text.isBlank()) {
             throw refused("the body is empty; it must be a JSON object");
         }
         try {
             JsonNode node = MAPPER.readTree(text);
             refuseInfinite(node);
+            refuseHalves(text);
             return node;
         } catch (StreamConstraintsException e) {
             throw new ProblemException(
@@ -55,7 +69,18 @@ public final class JsonBody {
                     ? ""
                     : " at line " + e.getLocation().getLineNr() + ", column "
                             + e.getLocation().getColumnNr();
-            throw refused("the body is not JSON" + where);
+            Matcher twice = TWICE.matcher(e.getOriginalMessage());
+            throw refused(
+                    twice.matches()
+                            ? "the field \"" + Excerpt.of(twice.group(1)) + "\" stands twice" + where
+                            : "the body is not JSON" + where);
+        }
+    }
+
+    /** Half of a surrogate pair, as an escape can write it, is no character: no answer in UTF-8 can give it back. */
+    private static void refuseHalves(String text) {
+        if (text.contains("\\u") && HALF.matcher(text).find()) {
+            throw refused("a text in the body has half of a character, such as \\ud800 alone");
         }
     }
 

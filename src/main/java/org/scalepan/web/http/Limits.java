@@ -9,7 +9,13 @@ public final class Limits {
     public static final int HEADER_BYTES = 16_384;
     public static final int PARAMETERS = 64;
     public static final int CONNECTIONS = 200;
+    /** Requests of clients under way at once; the other connections are for probes and for heads that are not complete. */
+    public static final int REQUESTS_UNDER_WAY = CONNECTIONS * 9 / 10;
+
     public static final int CONNECTIONS_OF_CLIENT = CONNECTIONS / 2;
+    /** From the first byte of a request to the end of its head. */
+    public static final int HEAD_SECONDS = 10;
+
     public static final int IDLE_MILLISECONDS = 30_000;
     /** Minimum rate of a request body in bytes per second; a slower client would only occupy a thread. */
     public static final int SLOWEST_SENDING = 200;

@@ -26,6 +26,10 @@ public final class QueryString {
         if (raw == null || raw.isEmpty()) {
             return values;
         }
+        if (raw.indexOf('\uFFFD') >= 0) {
+            // The server puts this sign in place of raw bytes that are not UTF-8.
+            throw new ProblemException(Problem.badQuery(List.of(notUtf8())));
+        }
         String[] pairs = raw.split("&", Limits.PARAMETERS + 1);
         if (pairs.length > Limits.PARAMETERS) {
             String message = "the query string has more than " + Limits.PARAMETERS + " parameters";
@@ -48,18 +52,22 @@ public final class QueryString {
                                     + "\" is given twice; give several values as one comma list"));
                 }
             } catch (CharacterCodingException | IllegalArgumentException e) {
-                errors.add(new FieldError(
-                        java.util.Optional.empty(),
-                        java.util.Optional.empty(),
-                        "the query string has a part that is not percent-encoded UTF-8",
-                        List.of(),
-                        List.of()));
+                errors.add(notUtf8());
             }
         }
         if (!errors.isEmpty()) {
             throw new ProblemException(Problem.badQuery(errors));
         }
         return values;
+    }
+
+    private static FieldError notUtf8() {
+        return new FieldError(
+                java.util.Optional.empty(),
+                java.util.Optional.empty(),
+                "the query string has a part that is not percent-encoded UTF-8",
+                List.of(),
+                List.of());
     }
 
     private static String decode(String text) throws CharacterCodingException {

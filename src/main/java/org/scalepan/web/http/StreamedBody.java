@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.io.InputStream;
 import java.util.Locale;
 import java.util.function.IntConsumer;
+import org.scalepan.input.Excerpt;
 
 /** The body of a request, read from the connection. */
 public record StreamedBody(Context context) implements RequestBody {
@@ -38,8 +39,22 @@ public record StreamedBody(Context context) implements RequestBody {
         return arriving(Limits.BODY_BYTES).upTo(Limits.BODY_BYTES, taking);
     }
 
+    /** A compressed body could hold far more than its limit, and would be read as something that it is not. */
+    private void refuseEncoded() {
+        String encoding = context.header("Content-Encoding");
+        if (encoding != null && !encoding.strip().equalsIgnoreCase("identity")) {
+            throw new ProblemException(Problem.plain(
+                    415,
+                    "content-encoding",
+                    "Wrong content encoding",
+                    "the body comes as Content-Encoding: " + Excerpt.of(encoding)
+                            + "; send it as it is, without this header"));
+        }
+    }
+
     /** A body whose Content-Length exceeds the limit is refused before any of it is read. */
     private BoundedInput arriving(long most) {
+        refuseEncoded();
         if (context.req().getContentLengthLong() > most) {
             throw BoundedInput.tooLong("The body is too long", most);
         }

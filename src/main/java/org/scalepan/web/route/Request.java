@@ -14,6 +14,7 @@ import org.scalepan.web.http.RequestBody;
  * @param parameters the query parameters
  * @param accept the Accept header
  * @param sent the request body
+ * @param scheme by which the client came: http, or as a trusted proxy says
  * @param host the Host header
  * @param client the client
  */
@@ -23,6 +24,7 @@ public record Request(
         Input parameters,
         String accept,
         RequestBody sent,
+        String scheme,
         String host,
         Client client) {
 

@@ -31,6 +31,8 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         COMPUTES,
         /** The response contains the current date. */
         DATED,
+        /** The response names the address by which the client came. */
+        OF_ADDRESS,
         /** A page whose script reads the query: other programs append parameters of their own to links of pages. */
         ANY_QUERY
     }
@@ -77,6 +79,11 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         return with(Trait.DATED);
     }
 
+    /** The same route, with a response that names the address by which the client came. */
+    public Route ofAddress() {
+        return with(Trait.OF_ADDRESS);
+    }
+
     private Route with(Trait trait) {
         EnumSet<Trait> more = EnumSet.of(trait);
         more.addAll(traits);
@@ -93,6 +100,11 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
 
     public boolean anyQuery() {
         return traits.contains(Trait.ANY_QUERY);
+    }
+
+    /** Whether a shared cache, whose key need not have the host, may keep a response. */
+    public boolean isPublic() {
+        return !traits.contains(Trait.OF_ADDRESS);
     }
 
     /** Whether a response may be cached. */

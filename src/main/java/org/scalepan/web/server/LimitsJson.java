@@ -114,7 +114,7 @@ final class LimitsJson {
                         "cell",
                         Limits.CELL_CHARACTERS,
                         CHARACTERS,
-                        "a cell of a row; the rows after one with a longer cell are not read"),
+                        "a cell of a row; a longer one is an error of its row, and far longer ones end the reading"),
                 unreported(
                         "line",
                         Limits.LINE_CHARACTERS,
@@ -144,12 +144,27 @@ final class LimitsJson {
                         OF_ONE,
                         "bodies not yet computed"),
                 refused("bodies-waiting", Limits.BODY_BYTES_WAITING, BYTES, OF_ALL, "bodies not yet computed, of all"),
-                unreported("connections", Limits.CONNECTIONS, "connections", "all clients; others wait"),
+                unreported(
+                        "connections",
+                        Limits.CONNECTIONS,
+                        "connections",
+                        "all clients; the last places are for probes, and a connection without a request makes room"),
+                refused(
+                        "requests",
+                        Limits.REQUESTS_UNDER_WAY,
+                        "requests",
+                        OF_ALL,
+                        "all clients, from the head to the last byte of the answer"),
                 unreported(
                         "connections-of-client",
                         Limits.CONNECTIONS_OF_CLIENT,
                         "connections",
                         "one client, where no proxy names the clients; more are closed"),
+                unreported(
+                        "head",
+                        Limits.HEAD_SECONDS,
+                        "seconds",
+                        "the head of a request, from its first byte; then the connection is closed"),
                 unreported(
                         "idle", Limits.IDLE_MILLISECONDS / 1_000, "seconds", "silence; then the connection is closed"));
     }

@@ -14,69 +14,99 @@ import org.jspecify.annotations.Nullable;
 /**
  * Closes the connection of a client that reads a response too slowly. The server's idle timeout restarts with every byte read, so a
  * client that reads one now and then could hold a thread and a permit indefinitely. Only the time spent waiting for the client counts,
- * not the time spent computing.
+ * not the time spent computing, and the bytes of each response count for that response alone.
  */
 final class MinimumReadRate extends Handler.Wrapper {
     private final long bytesPerSecond;
-    private final Duration grace;
+    private final Duration start;
+    private final Duration most;
 
     /**
      * @param bytesPerSecond minimum rate at which a response must be read
-     * @param grace additional time allowed for each write
+     * @param start how long a client may read nothing at first
+     * @param most how long a client may read nothing at most
      */
-    MinimumReadRate(long bytesPerSecond, Duration grace) {
+    MinimumReadRate(long bytesPerSecond, Duration start, Duration most) {
         this.bytesPerSecond = bytesPerSecond;
-        this.grace = grace;
+        this.start = start;
+        this.most = most;
     }
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        return super.handle(request, new Paced(request, response), callback);
+        return super.handle(
+                request, new Paced(request, response, new WaitingTime(bytesPerSecond, start, most)), callback);
     }
 
-    private final class Paced extends Response.Wrapper {
-        Paced(Request request, Response response) {
+    private static final class Paced extends Response.Wrapper {
+        private final WaitingTime time;
+
+        Paced(Request request, Response response, WaitingTime time) {
             super(request, response);
+            this.time = time;
         }
 
         @Override
         public void write(boolean last, @Nullable ByteBuffer piece, Callback callback) {
-            int bytes = piece == null ? 0 : piece.remaining();
-            Writing writing = new Writing(getRequest(), callback);
+            Writing writing = new Writing(getRequest(), time, callback);
             super.write(last, piece, writing);
             // Nearly always the write is complete by now and needs no timer.
-            writing.endWithin(grace.plusMillis(1_000L * bytes / bytesPerSecond));
+            writing.watch();
         }
     }
 
     /** A pending write of a response. */
     private static final class Writing extends Callback.Nested {
         private final Request request;
+        private final WaitingTime time;
+        private long since = System.nanoTime();
+        private long takenBefore;
         private volatile boolean done;
         private volatile Scheduler.@Nullable Task clock;
 
-        Writing(Request request, Callback callback) {
+        Writing(Request request, WaitingTime time, Callback callback) {
             super(callback);
             this.request = request;
+            this.time = time;
+            this.takenBefore = taken();
         }
 
-        void endWithin(Duration time) {
+        private long taken() {
+            return ServiceEndPoint.of(request).map(ServiceEndPoint::taken).orElse(0L);
+        }
+
+        private void watch() {
             if (done) {
                 return;
             }
             clock = request.getComponents()
                     .getScheduler()
-                    .schedule(this::hangUp, time.toMillis(), TimeUnit.MILLISECONDS);
+                    .schedule(this::look, Math.max(0, time.leftNanoseconds()), TimeUnit.NANOSECONDS);
             if (done) {
                 stopClock();
             }
         }
 
-        private void hangUp() {
-            request.getConnectionMetaData()
-                    .getConnection()
-                    .getEndPoint()
-                    .close(new TimeoutException("the client reads too slowly"));
+        private void look() {
+            settle();
+            if (time.leftNanoseconds() > 0) {
+                watch();
+            } else if (!done) {
+                request.getConnectionMetaData()
+                        .getConnection()
+                        .getEndPoint()
+                        .close(new TimeoutException("the client reads too slowly"));
+            }
+        }
+
+        /** Takes the time since the last look off, and adds what the client has read in it. */
+        private synchronized void settle() {
+            long now = System.nanoTime();
+            long takenNow = taken();
+            time.waited(now - since);
+            time.moved(takenNow - takenBefore);
+            since = now;
+            takenBefore = takenNow;
         }
 
         private void stopClock() {
@@ -89,6 +119,7 @@ final class MinimumReadRate extends Handler.Wrapper {
 
         @Override
         public void succeeded() {
+            settle();
             stopClock();
             super.succeeded();
         }

@@ -46,6 +46,8 @@ final class Pipeline {
     private static final Logger LOG = LoggerFactory.getLogger(Pipeline.class);
     /** Answers change only with the library; an hour spares repeated requests of the same spreadsheet cell. */
     private static final String FRESH = "public, max-age=3600";
+    /** The same, for the cache of the client alone. */
+    private static final String OF_ONE_CLIENT = "private, max-age=3600";
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
@@ -122,7 +124,7 @@ final class Pipeline {
         }
     }
 
-    private static Answer answer(Context context, Route route, Input parameters, RequestBody sent, Client client) {
+    private Answer answer(Context context, Route route, Input parameters, RequestBody sent, Client client) {
         Answer answer = route.handling()
                 .answer(new Request(
                         context.path(),
@@ -130,6 +132,7 @@ final class Pipeline {
                         parameters,
                         header(context, "Accept"),
                         sent,
+                        deployment.scheme(context.req()),
                         header(context, "Host"),
                         client));
         // Safeguard: a handler that forgot this check would otherwise answer an invalid question.
@@ -285,7 +288,7 @@ final class Pipeline {
             return pinned ? PINNED : FRESH;
         }
         boolean probe = route.path().startsWith("/health") || route.path().equals("/metrics");
-        return probe ? "no-store" : FRESH;
+        return probe ? "no-store" : route.isPublic() ? FRESH : OF_ONE_CLIENT;
     }
 
     private static void refuse(Context context, Route route, Problem problem) {

@@ -15,10 +15,10 @@ import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
-import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.scalepan.factors.Library;
 import org.scalepan.web.brief.BriefRoutes;
 import org.scalepan.web.bulk.BulkRoutes;
+import org.scalepan.web.bulk.SpoolFolder;
 import org.scalepan.web.claim.ClaimRoutes;
 import org.scalepan.web.compare.CellRoutes;
 import org.scalepan.web.compare.ComparisonRoutes;
@@ -57,8 +57,12 @@ public final class WebServer implements AutoCloseable {
     /** Bodies of rows are megabytes long; eight times the default buffer halves the time. Allocated only while data arrives. */
     private static final int INPUT_BYTES = 65_536;
 
-    /** Additional time for each write of a response, besides {@link Limits#SLOWEST_READING}. */
-    private static final Duration READERS_GRACE = Duration.ofSeconds(10);
+    /** How long a sender may be silent before the first byte of a body. */
+    private static final Duration SENDERS_START = Duration.ofSeconds(5);
+    /** How long a reader may read nothing at first; some compute before they read on. */
+    private static final Duration READERS_START = Duration.ofSeconds(10);
+    /** How long a client may be silent at most, however fast it was before. */
+    private static final Duration SILENCE = Duration.ofMillis(Limits.IDLE_MILLISECONDS);
     /** Long enough for a proxy that polls readiness every second. */
     private static final Duration LEAVE = Duration.ofSeconds(1);
 
@@ -70,8 +74,10 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final GracefulShutdown leaving = new GracefulShutdown();
+    private final ReservedPlaces places = new ReservedPlaces(Limits.REQUESTS_UNDER_WAY);
     private final DeploymentSettings deployment;
     private final List<Route> routes;
+    private final SpoolFolder spools;
 
     /** Creates the service; it does not listen yet. */
     public WebServer(Library library) {
@@ -83,6 +89,16 @@ public final class WebServer implements AutoCloseable {
         this(library, ConcurrencyLimiter.ofAnswers(), ConcurrencyLimiter.ofRuns(), deployment, List.of());
     }
 
+    /** The same with limiters and additional routes; rows wait in the temporary folder of the system. */
+    public WebServer(
+            Library library,
+            ConcurrencyLimiter limiter,
+            ConcurrencyLimiter rows,
+            DeploymentSettings deployment,
+            List<Route> more) {
+        this(library, limiter, rows, deployment, more, SpoolFolder.ofSystem());
+    }
+
     /**
      * The same with limiters, one for single answers and one for bulk runs because these can take minutes, and with additional routes for
      * tests.
@@ -92,8 +108,10 @@ public final class WebServer implements AutoCloseable {
             ConcurrencyLimiter limiter,
             ConcurrencyLimiter rows,
             DeploymentSettings deployment,
-            List<Route> more) {
+            List<Route> more,
+            SpoolFolder spools) {
         this.deployment = deployment;
+        this.spools = spools;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -117,11 +135,11 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SubstitutionRoutes(library).routes());
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());
-        all.addAll(new BulkRoutes(library, rows).routes());
+        all.addAll(new BulkRoutes(library, rows, spools).routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
         Answer limits = LimitsJson.answer(LimitsJson.of(limiter, rows));
-        all.addAll(new OperatingRoutes(library, metrics, readiness, limits).routes());
+        all.addAll(new OperatingRoutes(library, metrics, readiness, limits, spools).routes());
         all.addAll(new SiteRoutes().routes());
         this.routes = List.copyOf(all);
         ResponseCache cache = new ResponseCache();
@@ -141,6 +159,11 @@ public final class WebServer implements AutoCloseable {
         }
         readiness.set(true);
         return this;
+    }
+
+    /** What the operator should know before it starts, in a line each; leftovers of an earlier process are removed. */
+    public List<String> findings() {
+        return spools.findings();
     }
 
     /** The port it listens on; needed after starting on port 0. */
@@ -185,14 +208,22 @@ public final class WebServer implements AutoCloseable {
             server.setStopTimeout(STOP_MILLISECONDS);
             server.insertHandler(keptFirst);
             deployment.crossOrigin().ifPresent(server::insertHandler);
-            server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_GRACE));
+            server.insertHandler(new MinimumReadRate(Limits.SLOWEST_READING, READERS_START, SILENCE));
             server.insertHandler(leaving);
             server.insertHandler(new GracefulHandler());
-            // Only reading is timed: rows are written as slowly as they are computed.
-            server.insertHandler(new MinimumDataRateHandler(Limits.SLOWEST_SENDING, 0));
+            server.insertHandler(new MinimumSendRate(Limits.SLOWEST_SENDING, SENDERS_START, SILENCE));
+            server.insertHandler(places);
+            server.insertHandler(new MethodAsSent());
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that slow clients never hold all of them.
             server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
+        });
+        config.jetty.addConnector((server, http) -> {
+            ServiceConnector connector = new ServiceConnector(
+                    server, http, Limits.REQUESTS_UNDER_WAY, Duration.ofSeconds(Limits.HEAD_SECONDS));
+            connector.setHost(config.jetty.host);
+            connector.setPort(config.jetty.port);
+            return connector;
         });
         config.jetty.modifyHttpConfiguration(http -> {
             http.setIdleTimeout(Limits.IDLE_MILLISECONDS);
@@ -233,6 +264,8 @@ public final class WebServer implements AutoCloseable {
 
     private static void options(Context context, String methods) {
         context.header("Allow", methods);
+        // Caches may keep a 204 unless told otherwise.
+        context.header("Cache-Control", "no-store");
         context.status(204);
     }
 

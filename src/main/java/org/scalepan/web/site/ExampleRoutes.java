@@ -23,7 +23,7 @@ public final class ExampleRoutes {
     public List<Route> routes() {
         return List.of(
                 SiteRoutes.page("/examples", "/site/examples.html"),
-                Route.of("/examples/{file}", List.of(), this::file));
+                Route.of("/examples/{file}", List.of(), this::file).ofAddress());
     }
 
     private Answer file(Request request) {
@@ -35,14 +35,15 @@ public final class ExampleRoutes {
     }
 
     private static List<Sheet> sheets(Request request) {
-        return new ExampleSheets(address(request.host())).sheets();
+        return new ExampleSheets(address(request)).sheets();
     }
 
     /**
      * The Host header, so that the file calls the service it came from. It is written into a visible, editable cell; anything but a plain
      * host is ignored.
      */
-    private static String address(String host) {
-        return HOST.matcher(host).matches() ? "http://" + host : USUAL;
+    private static String address(Request request) {
+        String host = request.host();
+        return HOST.matcher(host).matches() ? request.scheme() + "://" + host : USUAL;
     }
 }

@@ -15,6 +15,7 @@ import org.scalepan.web.http.ProblemException;
 /** Spooling of bodies with rows. */
 class SpoolTest {
     private static final byte[] ROWS = new byte[200_000];
+    private static final SpoolFolder FOLDER = SpoolFolder.ofSystem();
     private static final Client ONE = Client.at("192.0.2.1");
     private static final Client OTHER = Client.at("192.0.2.2");
     private static final Client THIRD = Client.at("192.0.2.3");
@@ -26,7 +27,7 @@ class SpoolTest {
     @Test
     void a_spooled_body_is_read_back_unchanged() throws IOException {
         ROWS[199_999] = 7;
-        try (Spool spool = Spool.of(new ByteArrayInputStream(ROWS), ROWS.length, 1, quota(1_000_000), ONE);
+        try (Spool spool = Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length, 1, quota(1_000_000), ONE);
                 InputStream read = spool.read()) {
             assertArrayEquals(ROWS, read.readAllBytes());
         }
@@ -36,7 +37,7 @@ class SpoolTest {
     void one_byte_beyond_the_limit_is_refused() {
         ByteQuota quota = quota(1_000_000);
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> Spool.of(new ByteArrayInputStream(ROWS), ROWS.length - 1, 1, quota, ONE));
+                ProblemException.class, () -> Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length - 1, 1, quota, ONE));
 
         assertEquals(413, refused.problem().status());
         assertEquals(0, quota.reserved());
@@ -47,7 +48,7 @@ class SpoolTest {
         ByteQuota quota = quota(1_000_000);
         byte[] lines = "a\nb\nc\n".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> Spool.of(new ByteArrayInputStream(lines), lines.length, 2, quota, ONE));
+                ProblemException.class, () -> Spool.of(FOLDER, new ByteArrayInputStream(lines), lines.length, 2, quota, ONE));
 
         assertEquals(413, refused.problem().status());
         assertEquals(
@@ -77,11 +78,11 @@ class SpoolTest {
     @Test
     void the_quota_is_shared_and_released_when_the_rows_are_read_or_discarded() throws IOException {
         ByteQuota quota = quota(2 * ROWS.length + 1);
-        try (Spool thrownAway = Spool.of(new ByteArrayInputStream(ROWS), ROWS.length, 1, quota, ONE)) {
+        try (Spool thrownAway = Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length, 1, quota, ONE)) {
             quota.reserve(OTHER, ROWS.length);
             ProblemException refused = assertThrows(
                     ProblemException.class,
-                    () -> Spool.of(new ByteArrayInputStream(new byte[2]), ROWS.length, 1, quota, THIRD));
+                    () -> Spool.of(FOLDER, new ByteArrayInputStream(new byte[2]), ROWS.length, 1, quota, THIRD));
 
             assertEquals(503, refused.problem().status());
             quota.release(OTHER, ROWS.length);
@@ -90,7 +91,7 @@ class SpoolTest {
         assertEquals(0, quota.reserved());
 
         InputStream rows;
-        try (Spool spool = Spool.of(new ByteArrayInputStream(ROWS), ROWS.length, 1, quota, ONE)) {
+        try (Spool spool = Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length, 1, quota, ONE)) {
             rows = spool.read();
         }
         assertEquals(ROWS.length, quota.reserved(), "they still lie there while they are read");

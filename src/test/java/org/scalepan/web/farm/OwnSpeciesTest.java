@@ -254,7 +254,7 @@ class OwnSpeciesTest {
             value = {
                 "\"rhinoceros beetle\" | /system/product | an insect that this library does not know is an object",
                 "{\"group\": \"insect\"} | /system/product/name | name is missing",
-                "{\"name\": \"a\\u0007b\"} | /system/product/name | no control characters",
+                "{\"name\": \" \\u0007\\n\"} | /system/product/name | must be a text",
                 "{\"name\": \"beetle\", \"group\": \"fish\"} | /system/product/group | unknown group",
                 "{\"name\": \"beetle\", \"protein\": 20} | /system/product/protein | from 0.001 to 1",
                 "{\"name\": \"beetle\", \"protein\": 0.4, \"dry_matter\": 0.3} | /system/product/protein | more than the dry matter",

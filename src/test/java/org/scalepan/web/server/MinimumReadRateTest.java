@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.Server;
@@ -33,8 +34,12 @@ class MinimumReadRateTest {
     /** Writes and blocks, as a route does, in its own thread. */
     private Server server(long bytesPerSecond, Duration grace) throws Exception {
         Arrays.fill(ANSWER, (byte) 'x');
-        Server server = new Server(new InetSocketAddress("127.0.0.1", 0));
-        MinimumReadRate pace = new MinimumReadRate(bytesPerSecond, grace);
+        Server server = new Server();
+        ServiceConnector connector =
+                new ServiceConnector(server, new HttpConfiguration(), 10, Duration.ofSeconds(10));
+        connector.setHost("127.0.0.1");
+        server.addConnector(connector);
+        MinimumReadRate pace = new MinimumReadRate(bytesPerSecond, grace, grace.multipliedBy(3));
         pace.setHandler(new Handler.Abstract() {
             @Override
             public boolean handle(Request request, Response response, Callback callback) {

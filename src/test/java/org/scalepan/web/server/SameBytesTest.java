@@ -58,8 +58,11 @@ class SameBytesTest {
 
     /** A picture, sentences with numbers, and gaps with defaults. */
     @ParameterizedTest
-    @ValueSource(strings = {"-Duser.language=ar -Duser.country=EG", "-Duser.language=de -Duser.country=DE"})
-    void the_locale_of_the_machine_changes_no_byte(String language) {
+    @ValueSource(strings = {
+                "-Duser.language=ar -Duser.country=EG",
+                "-Duser.language=de -Duser.country=DE -Duser.timezone=Pacific/Apia -Dfile.encoding=ISO-8859-1"
+            })
+    void the_locale_and_the_time_zone_of_the_machine_change_no_byte(String language) {
         String brief = "/v1/brief?products=mealworm,house-cricket&against=beef&draws=1000&format=";
         List<String> questions = List.of(
                 brief + "svg",
@@ -67,6 +70,8 @@ class SameBytesTest {
                 brief + "html",
                 "/v1/comparison?products=mealworm,chicken&against=beef&draws=1000",
                 "/v1/comparison?products=mealworm&against=beef&draws=1000&format=md",
+                "/v1/comparison?products=mealworm&against=beef&draws=1000&format=xlsx",
+                "/v1/library.zip",
                 "/v1/claim?text=insects%20emit%20a%20hundred%20times%20less%20than%20beef&draws=1000");
         List<String> records = List.of("""
                 {"system": {"kind": "insects", "product": "palm-weevil", "harvest": {"kg_per_year": 500},

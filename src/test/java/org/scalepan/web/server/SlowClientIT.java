@@ -47,6 +47,7 @@ class SlowClientIT {
     @Test
     void a_body_that_trickles_is_refused_and_others_are_answered_meanwhile() throws Exception {
         try (WebServer server = new WebServer(RunningScalepan.library()).start(HOST, 0)) {
+            use(server);
             List<Socket> dawdlers = new ArrayList<>();
             for (RecordsEndpoint endpoint : RecordsEndpoint.all()) {
                 dawdlers.add(open(server.port(), post(endpoint.path(), endpoint.mediaType(), 100_000)));
@@ -75,6 +76,67 @@ class SlowClientIT {
                 dawdler.close();
             }
         }
+    }
+
+    /** Bytes that others have sent must not count for those who come after. */
+    private static void use(WebServer server) {
+        URI bulk = URI.create("http://" + HOST + ":" + server.port() + "/v1/footprints?indicators=ghg");
+        String farm = "{\"kind\":\"insects\",\"product\":\"mealworm\",\"harvest\":{\"kg_per_year\":100}}\n";
+        Reply reply = Reply.to(bulk, Map.of("Content-Type", Answer.NDJSON), Optional.of(farm.repeat(80_000)));
+        assertEquals(200, reply.status());
+    }
+
+    @Test
+    void slow_heads_from_three_addresses_leave_probes_and_another_client_answering() throws Exception {
+        List<Socket> slow = new ArrayList<>();
+        try (WebServer server = new WebServer(RunningScalepan.library()).start(HOST, 0)) {
+            use(server);
+            int closed = 0;
+            for (int round = 0; round < 14; round++) {
+                // Places that fall free are taken again at once.
+                while (slow.size() < 210) {
+                    slow.add(slowHead("127.0.0." + (2 + slow.size() % 3), server.port()));
+                }
+                for (String question : List.of("/health/live", "/health/ready", "/v1/value/ghg/mealworm")) {
+                    long start = System.nanoTime();
+
+                    // On a new connection each, which has to find a place.
+                    assertEquals(200, asked(server.port(), question).status());
+                    long took = Duration.ofNanos(System.nanoTime() - start).toMillis();
+                    assertTrue(took < 2_000, question + " took " + took + " ms");
+                }
+                Thread.sleep(1_000);
+                for (Socket socket : List.copyOf(slow)) {
+                    try {
+                        socket.getOutputStream().write("X: 1\r\n".getBytes(StandardCharsets.US_ASCII));
+                    } catch (SocketException hungUp) {
+                        closed++;
+                        slow.remove(socket);
+                        socket.close();
+                    }
+                }
+            }
+            assertTrue(closed > 200, "only " + closed + " slow heads were cut off");
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
+    private static RawExchange asked(int port, String question) throws IOException {
+        String request = "GET " + question + " HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n";
+        try (Socket socket = open(port, request)) {
+            return RawExchange.answer(socket).orElseThrow();
+        }
+    }
+
+    private static Socket slowHead(String from, int port) throws IOException {
+        Socket socket = new Socket();
+        socket.bind(new InetSocketAddress(InetAddress.getByName(from), 0));
+        socket.connect(new InetSocketAddress(InetAddress.getByName(HOST), port));
+        socket.getOutputStream().write("GET / HTTP/1.1\r\nHost: a\r\n".getBytes(StandardCharsets.US_ASCII));
+        return socket;
     }
 
     /** Two seconds instead of half a minute, to keep the test short. */

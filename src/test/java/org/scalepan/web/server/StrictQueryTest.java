@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -214,5 +215,18 @@ class StrictQueryTest {
                     .body("errors[0].parameter", equalTo("x".repeat(57) + "..."))
                     .body(not(containsString("x".repeat(61))));
         }
+    }
+
+    @Test
+    void raw_bytes_that_are_not_utf_8_are_refused_and_raw_utf_8_is_not() {
+        RawExchange latin1 =
+                RawExchange.send("GET /v1/products?nocache=caf\u00e9 HTTP/1.1", "Host: localhost", "Connection: close");
+        assertEquals(400, latin1.status());
+        assertTrue(latin1.body().contains("percent-encoded UTF-8"), latin1::body);
+
+        String utf8 = new String("caf\u00e9".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+        RawExchange raw = RawExchange.send(
+                "GET /v1/products?nocache=" + utf8 + " HTTP/1.1", "Host: localhost", "Connection: close");
+        assertEquals(200, raw.status());
     }
 }
