@@ -47,7 +47,9 @@ final class TableWorkbook {
                 text("Lowest grade", "lowest_grade"),
                 text("Region used", "region_used"),
                 text("Sources", "sources"),
-                sentence("What answers instead", "/known_instead/question")));
+                text("Reason", "reason"),
+                sentence("In words", "reason_text"),
+                sentence("What answers instead", "ask_instead")));
         return new Workbook(answer)
                 .with(new Columns(columns, 2).sheet("Table", Workbook.rows(answer.path("rows"))))
                 .with(ChartSheet.of(drawn(table)))
