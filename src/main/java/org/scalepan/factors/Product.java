@@ -13,7 +13,7 @@ import org.scalepan.factors.table.Row;
  * @param broader the product that includes this one, as beef includes beef from the dairy herd
  * @param defaultForm the form meant when a question names none
  * @param soldAs the functional unit that a kilogram of product as sold is equal to, when it is one
- * @param aliases other names that people type, used for suggestions only
+ * @param aliases other names that people type; one that only this product has is read as its id
  */
 public record Product(
         String id,
@@ -35,6 +35,23 @@ public record Product(
 
     public boolean isInsect() {
         return group.equals("insect");
+    }
+
+    /** True for what is or was an animal, so that it is asked what it ate and what it weighed alive. */
+    public boolean isAnimal() {
+        return !group.equals("plant") && !group.equals("feed");
+    }
+
+    /** True where a kilogram of the living animal is a unit: not of eggs and milk, which are laid and given. */
+    public boolean hasLiveWeight() {
+        return isAnimal()
+                && (!group.equals("livestock")
+                        || stageEaten.filter(eaten -> eaten.contains("meat")).isPresent());
+    }
+
+    /** True where a kilogram of carcass is a unit. */
+    public boolean hasCarcass() {
+        return group.equals("livestock") && hasLiveWeight();
     }
 
     /** True for what animals are fed and people do not eat, such as fishmeal. */

@@ -133,11 +133,31 @@ public final class Input {
     public String oneOf(String name, Collection<String> allowed, String byDefault) {
         String value = asListed(raw(name).orElse(byDefault), allowed);
         if (!allowed.contains(value)) {
-            unknown(name, value, allowed);
+            List<String> several = parts(value).stream()
+                    .filter(part -> allowed.contains(asListed(part, allowed)))
+                    .toList();
+            if (several.size() > 1) {
+                unclear(name, onlyOne(name), several);
+            } else {
+                unknown(name, value, allowed);
+            }
             value = byDefault;
         }
         resolved.put(name, value);
         return value;
+    }
+
+    /** What is said to a list where one name is asked for. */
+    public static String onlyOne(String name) {
+        return name + " takes one name here, not a list";
+    }
+
+    /** The entries of what may be a list. */
+    public static List<String> parts(String text) {
+        return Stream.of(text.split("[,;]", -1))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty())
+                .toList();
     }
 
     /** One of a closed list of names, mapped to its value. */
@@ -421,7 +441,13 @@ public final class Input {
     /** Adds an error about a value that is not allowed. */
     public void unknown(String name, String value, Collection<String> allowed) {
         String what = isQuery() ? singular(name) : name;
-        faults.add(name, "", unknownWords(what, value), allowed, Nearest.to(value, allowed, 3));
+        List<String> meant = FieldWords.meant(value, allowed);
+        faults.add(
+                name,
+                "",
+                unknownWords(what, value),
+                allowed,
+                meant.isEmpty() ? Nearest.to(value, allowed, 3) : meant);
     }
 
     /** The same for a text of records, with the nearest allowed values. */

@@ -11,8 +11,18 @@ import org.scalepan.factors.Nearest;
  * @param entry the rest of the pointer in a list of a body, such as {@code /2}; otherwise empty
  */
 public record InputItem(String name, String entry, String text, InputFaults faults) {
+    /** True in a query string, where a list is one text with commas. */
+    public boolean isOfQuery() {
+        return faults.isQuery();
+    }
+
     public void fault(String message) {
         faults.add(name, entry, message, List.of(), List.of());
+    }
+
+    /** Adds an error that says itself what is wrong, with what may have been meant. */
+    public void unclear(String message, List<String> near) {
+        faults.add(name, entry, message, List.of(), near);
     }
 
     /** Adds an error: the text, or the part that identifies it, is unknown. */

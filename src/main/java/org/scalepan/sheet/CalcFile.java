@@ -1,152 +1,175 @@
 package org.scalepan.sheet;
 
-import java.io.StringWriter;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 
-/** Sheets as an OpenDocument spreadsheet (.ods, OpenDocument 1.3, part 3). The same sheets give the same bytes. */
+/** Sheets as an OpenDocument spreadsheet (.ods, OpenDocument 1.3, part 3). The same sheets give the same bytes. Pictures are left out. */
 public final class CalcFile {
     public static final String MEDIA_TYPE = "application/vnd.oasis.opendocument.spreadsheet";
     private static final String NAMES = "urn:oasis:names:tc:opendocument:xmlns:";
     private static final double CENTIMETRES_PER_CHARACTER = 0.2;
+    private static final String PAGE = "Across";
 
-    private final XMLStreamWriter xml;
-
-    private CalcFile(XMLStreamWriter xml) {
-        this.xml = xml;
-    }
+    private CalcFile() {}
 
     public static byte[] of(List<Sheet> sheets) {
-        StringWriter content = new StringWriter();
-        try {
-            XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(content);
-            new CalcFile(xml).write(sheets);
-            xml.close();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException("plain text can always be written as XML", e);
-        }
         return new FixedZip()
                 // By the standard the first entry, stored, so that the kind of file shows in its first bytes.
                 .with("mimetype", MEDIA_TYPE.getBytes(StandardCharsets.US_ASCII))
-                .with("content.xml", content.toString().getBytes(StandardCharsets.UTF_8))
-                .with("META-INF/manifest.xml", manifest().getBytes(StandardCharsets.UTF_8))
+                .with("content.xml", content(sheets))
+                .with("styles.xml", page())
+                .with("META-INF/manifest.xml", manifest())
                 .bytes();
     }
 
-    private static String manifest() {
-        return """
-                <?xml version="1.0" encoding="UTF-8"?>
-                <manifest:manifest xmlns:manifest="%smanifest:1.0" manifest:version="1.3">
-                  <manifest:file-entry manifest:full-path="/" manifest:version="1.3" manifest:media-type="%s"/>
-                  <manifest:file-entry manifest:full-path="content.xml" manifest:media-type="text/xml"/>
-                </manifest:manifest>
-                """.formatted(NAMES, MEDIA_TYPE);
+    private static byte[] manifest() {
+        XmlPart part = new XmlPart()
+                .open("manifest:manifest", "xmlns:manifest", NAMES + "manifest:1.0", "manifest:version", "1.3");
+        part.empty(
+                "manifest:file-entry",
+                "manifest:full-path",
+                "/",
+                "manifest:version",
+                "1.3",
+                "manifest:media-type",
+                MEDIA_TYPE);
+        List.of("content.xml", "styles.xml")
+                .forEach(name -> part.empty(
+                        "manifest:file-entry", "manifest:full-path", name, "manifest:media-type", "text/xml"));
+        return part.bytes();
     }
 
-    private void write(List<Sheet> sheets) throws XMLStreamException {
-        xml.writeStartDocument("UTF-8", "1.0");
-        xml.writeStartElement("office:document-content");
-        for (String name : List.of("office", "style", "text", "table")) {
-            xml.writeAttribute("xmlns:" + name, NAMES + name + ":1.0");
-        }
-        xml.writeAttribute("xmlns:fo", NAMES + "xsl-fo-compatible:1.0");
-        xml.writeAttribute("xmlns:of", NAMES + "of:1.2");
-        xml.writeAttribute("office:version", "1.3");
-        styles(sheets);
-        xml.writeStartElement("office:body");
-        xml.writeStartElement("office:spreadsheet");
-        for (Sheet sheet : sheets) {
-            sheet(sheet);
-        }
-        xml.writeEndElement();
-        xml.writeEndElement();
-        xml.writeEndElement();
-        xml.writeEndDocument();
+    /** A4 across, as wide as the page. */
+    private static byte[] page() {
+        XmlPart part = root("office:document-styles");
+        part.open("office:automatic-styles").open("style:page-layout", "style:name", "A4");
+        part.empty(
+                "style:page-layout-properties",
+                "fo:page-width",
+                "29.7cm",
+                "fo:page-height",
+                "21cm",
+                "style:print-orientation",
+                "landscape",
+                "fo:margin",
+                "1cm",
+                // LibreOffice's own attributes: one page wide, and as long as it takes.
+                "style:scale-to-X",
+                "1",
+                "style:scale-to-Y",
+                "0");
+        part.close().close();
+        part.open("office:master-styles");
+        part.empty("style:master-page", "style:name", PAGE, "style:page-layout-name", "A4");
+        return part.bytes();
     }
 
-    private void styles(List<Sheet> sheets) throws XMLStreamException {
-        xml.writeStartElement("office:automatic-styles");
+    private static XmlPart root(String name) {
+        XmlPart part = new XmlPart().open(name);
+        List.of("office", "style", "text", "table")
+                .forEach(space -> part.with(
+                        "xmlns:" + space, NAMES + space + ":1.0"));
+        return part.with("xmlns:fo", NAMES + "xsl-fo-compatible:1.0", "xmlns:of", NAMES + "of:1.2")
+                .with("office:version", "1.3");
+    }
+
+    private static byte[] content(List<Sheet> sheets) {
+        XmlPart part = root("office:document-content");
+        styles(part, sheets);
+        part.open("office:body").open("office:spreadsheet");
+        sheets.forEach(sheet -> sheet(part, sheet));
+        return part.bytes();
+    }
+
+    private static void styles(XmlPart part, List<Sheet> sheets) {
+        part.open("office:automatic-styles");
         TreeSet<Integer> widths = sheets.stream()
                 .flatMap(sheet -> sheet.widths().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
         for (int width : widths) {
-            style("w" + width, "table-column");
-            xml.writeEmptyElement("style:table-column-properties");
-            xml.writeAttribute(
+            style(part, "w" + width, "table-column");
+            part.empty(
+                    "style:table-column-properties",
                     "style:column-width",
                     BigDecimal.valueOf(width * CENTIMETRES_PER_CHARACTER)
-                                    .setScale(2, java.math.RoundingMode.HALF_EVEN)
+                                    .setScale(2, RoundingMode.HALF_EVEN)
                                     .toPlainString()
                             + "cm");
-            xml.writeEndElement();
+            part.close();
         }
-        cellStyle(Cell.Look.TITLE, "fo:wrap-option", "no-wrap", "fo:font-weight", "bold");
-        cellStyle(Cell.Look.HEAD, "fo:wrap-option", "wrap", "fo:font-weight", "bold");
-        cellStyle(Cell.Look.INPUT, "fo:background-color", "#fff2cc", "", "");
-        cellStyle(Cell.Look.WRAPPED, "fo:wrap-option", "wrap", "", "");
-        xml.writeEndElement();
+        style(part, "row", "table-row");
+        // Texts arrive with the answers of the service, after the file was opened.
+        part.empty("style:table-row-properties", "style:use-optimal-row-height", "true")
+                .close();
+        style(part, "across", "table");
+        part.with("style:master-page-name", PAGE).empty("style:table-properties", "table:display", "true");
+        part.close();
+        cellStyle(part, Cell.Look.PLAIN, false, "fo:wrap-option", "no-wrap");
+        cellStyle(part, Cell.Look.TITLE, true, "fo:wrap-option", "no-wrap");
+        cellStyle(part, Cell.Look.HEAD, true, "fo:wrap-option", "wrap");
+        cellStyle(part, Cell.Look.HEAD_OF_NUMBERS, true, "fo:wrap-option", "wrap");
+        cellStyle(part, Cell.Look.INPUT, false, "fo:background-color", "#fff2cc");
+        cellStyle(part, Cell.Look.WRAPPED, false, "fo:wrap-option", "wrap");
+        part.close();
     }
 
-    private void cellStyle(Cell.Look look, String property, String value, String ofText, String textValue)
-            throws XMLStreamException {
-        style(look.name(), "table-cell");
-        xml.writeEmptyElement("style:table-cell-properties");
-        xml.writeAttribute(property, value);
-        xml.writeAttribute("style:vertical-align", "top");
-        if (!ofText.isEmpty()) {
-            xml.writeEmptyElement("style:text-properties");
-            xml.writeAttribute(ofText, textValue);
+    private static void cellStyle(XmlPart part, Cell.Look look, boolean bold, String property, String value) {
+        style(part, look.name(), "table-cell");
+        part.empty("style:table-cell-properties", property, value, "style:vertical-align", "top");
+        if (bold) {
+            part.empty("style:text-properties", "fo:font-weight", "bold");
         }
-        xml.writeEndElement();
+        part.close();
     }
 
-    private void style(String name, String family) throws XMLStreamException {
-        xml.writeStartElement("style:style");
-        xml.writeAttribute("style:name", name);
-        xml.writeAttribute("style:family", family);
+    private static void style(XmlPart part, String name, String family) {
+        part.open("style:style", "style:name", name, "style:family", family);
     }
 
-    private void sheet(Sheet sheet) throws XMLStreamException {
-        xml.writeStartElement("table:table");
-        xml.writeAttribute("table:name", sheet.name());
-        for (int width : sheet.widths()) {
-            xml.writeEmptyElement("table:table-column");
-            xml.writeAttribute("table:style-name", "w" + width);
+    private static void sheet(XmlPart part, Sheet sheet) {
+        part.open("table:table", "table:name", sheet.name(), "table:style-name", "across");
+        for (int i = 0; i < sheet.widths().size(); i++) {
+            part.empty(
+                    "table:table-column",
+                    "table:style-name",
+                    "w" + sheet.widths().get(i),
+                    "table:visibility",
+                    sheet.hidden().contains(i) ? "collapse" : "visible");
         }
-        for (List<Cell> row : sheet.rows()) {
-            xml.writeStartElement("table:table-row");
-            // A row without a cell is not allowed.
-            for (Cell cell : row.isEmpty() ? List.of(Cell.empty()) : row) {
-                cell(cell);
-            }
-            xml.writeEndElement();
+        List<List<Cell>> rows = sheet.rows();
+        if (sheet.headRows() > 0) {
+            part.open("table:table-header-rows");
+            rows.subList(0, sheet.headRows()).forEach(row -> row(part, row));
+            part.close();
         }
-        xml.writeEndElement();
+        rows.subList(sheet.headRows(), rows.size()).forEach(row -> row(part, row));
+        part.close();
     }
 
-    private void cell(Cell cell) throws XMLStreamException {
-        xml.writeStartElement("table:table-cell");
-        if (cell.look() != Cell.Look.PLAIN) {
-            xml.writeAttribute("table:style-name", cell.look().name());
-        }
+    private static void row(XmlPart part, List<Cell> row) {
+        part.open("table:table-row", "table:style-name", "row");
+        // A row without a cell is not allowed.
+        (row.isEmpty() ? List.of(Cell.empty()) : row).forEach(cell -> cell(part, cell));
+        part.close();
+    }
+
+    private static void cell(XmlPart part, Cell cell) {
+        part.open("table:table-cell", "table:style-name", cell.look().name());
         if (cell.content() instanceof Cell.Text text) {
-            xml.writeAttribute("office:value-type", "string");
-            xml.writeStartElement("text:p");
-            xml.writeCharacters(text.text());
-            xml.writeEndElement();
+            part.with("office:value-type", "string").holding("text:p", text.text());
         } else if (cell.content() instanceof Cell.NumberContent number) {
-            xml.writeAttribute("office:value-type", "float");
-            xml.writeAttribute(
-                    "office:value", BigDecimal.valueOf(number.value()).toPlainString());
+            part.with(
+                    "office:value-type",
+                    "float",
+                    "office:value",
+                    BigDecimal.valueOf(number.value()).toPlainString());
         } else if (cell.content() instanceof Cell.Live live) {
-            xml.writeAttribute("table:formula", live.formula().calc());
+            part.with("table:formula", live.formula().calc());
         }
-        xml.writeEndElement();
+        part.close();
     }
 }

@@ -18,8 +18,12 @@ public record Cell(CellContent content, Look look) {
         }
     }
 
-    /** A finite number. */
-    public record NumberContent(double value) implements CellContent {
+    /**
+     * A finite number.
+     *
+     * @param form how many digits of it are shown; the cell holds all of them
+     */
+    public record NumberContent(double value, NumberForm form) implements CellContent {
         public NumberContent {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException("a cell holds finite numbers only");
@@ -40,6 +44,8 @@ public record Cell(CellContent content, Look look) {
         TITLE,
         /** The head of a column or the name of something. */
         HEAD,
+        /** The head of a column of numbers, which stand at its right. */
+        HEAD_OF_NUMBERS,
         /** A cell that the reader may change. */
         INPUT,
         /** A longer text, broken into lines. */
@@ -52,8 +58,13 @@ public record Cell(CellContent content, Look look) {
         return new Cell(new Text(text), Look.PLAIN);
     }
 
+    /** A number with the digits that it has. */
     public static Cell number(double value) {
-        return new Cell(new NumberContent(value), Look.PLAIN);
+        return number(value, NumberForm.AS_IT_IS);
+    }
+
+    public static Cell number(double value, NumberForm form) {
+        return new Cell(new NumberContent(value, form), Look.PLAIN);
     }
 
     public static Cell live(String formula) {
@@ -66,6 +77,10 @@ public record Cell(CellContent content, Look look) {
 
     public static Cell head(String text) {
         return new Cell(new Text(text), Look.HEAD);
+    }
+
+    public static Cell headOfNumbers(String text) {
+        return new Cell(new Text(text), Look.HEAD_OF_NUMBERS);
     }
 
     public static Cell input(String text) {

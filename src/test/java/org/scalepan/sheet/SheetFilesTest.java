@@ -19,6 +19,7 @@ import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /** The content of the files; other tests open them in a real spreadsheet. */
 class SheetFilesTest {
@@ -132,6 +133,102 @@ class SheetFilesTest {
                 + "504b0506" + "0000" + "0000" + "0100" + "0100" + "2f000000" + "28000000" + "0000";
         assertEquals(expected, HexFormat.of().formatHex(file));
         assertEquals(Map.of("a", "123456789"), parts(file));
+    }
+
+    @Test
+    void a_sheet_says_its_true_extent_because_some_readers_read_nothing_outside_it() throws Exception {
+        Map<String, String> parts = parts(ExcelFile.of(SHEETS));
+
+        assertEquals("A1:C3", extent(parts.get("xl/worksheets/sheet1.xml")));
+        assertEquals("A1", extent(parts.get("xl/worksheets/sheet2.xml")));
+    }
+
+    private static String extent(String sheet) throws Exception {
+        return ((Element) parsed(sheet).getElementsByTagName("dimension").item(0)).getAttribute("ref");
+    }
+
+    @Test
+    void a_sheet_is_printed_on_a4_across_with_its_head_and_its_names_on_every_page() throws Exception {
+        Sheet sheet = new Sheet("It's", List.of(12, 12), 1, List.of(List.of(Cell.head("Name"), Cell.head("Value"))))
+                .withHeadColumns(1);
+        Map<String, String> parts = parts(ExcelFile.of(List.of(sheet)));
+
+        Element page = (Element) parsed(parts.get("xl/worksheets/sheet1.xml"))
+                .getElementsByTagName("pageSetup")
+                .item(0);
+        assertEquals("9", page.getAttribute("paperSize"), "9 is A4: ECMA-376, part 1, section 18.3.1.63");
+        assertEquals("landscape", page.getAttribute("orientation"));
+        assertEquals("1", page.getAttribute("fitToWidth"));
+        assertEquals(
+                "'It''s'!$A:$A,'It''s'!$1:$1",
+                parsed(parts.get("xl/workbook.xml"))
+                        .getElementsByTagName("definedName")
+                        .item(0)
+                        .getTextContent());
+    }
+
+    @Test
+    void a_figure_shows_two_significant_digits_and_keeps_all_of_them() throws Exception {
+        assertEquals("0", NumberForm.ofFigure(146.2008).code());
+        assertEquals("0", NumberForm.ofFigure(16.9).code());
+        assertEquals("0.0", NumberForm.ofFigure(1.69).code());
+        assertEquals("0.000", NumberForm.ofFigure(0.03125).code());
+        assertEquals("0.0E+00", NumberForm.ofFigure(1e-9).code());
+        assertEquals("0", NumberForm.ofFigure(0).code());
+
+        Sheet sheet = new Sheet(
+                "One", List.of(), 0, List.of(List.of(Cell.number(146.2008, NumberForm.ofFigure(146.2008)))));
+        String written = parts(ExcelFile.of(List.of(sheet))).get("xl/worksheets/sheet1.xml");
+        assertEquals(
+                "146.2008",
+                parsed(written).getElementsByTagName("v").item(0).getTextContent());
+    }
+
+    @Test
+    void a_picture_begins_and_ends_at_powers_of_ten_around_its_whiskers() throws Exception {
+        DotChart chart = new DotChart(
+                "Title",
+                "kg",
+                new CellRange(0, 1, 2),
+                new CellRange(1, 1, 2),
+                new CellRange(2, 1, 2),
+                new CellRange(3, 1, 2),
+                7.3,
+                250,
+                1,
+                5);
+        Sheet sheet = new Sheet("Chart", List.of(), 0, List.of(List.of(Cell.text("x")))).withCharts(List.of(chart));
+        Map<String, String> parts = parts(ExcelFile.of(List.of(sheet)));
+        for (String part : parts.values()) {
+            parsed(part);
+        }
+
+        Document picture = parsed(parts.get("xl/charts/chart1.xml"));
+        assertEquals("1.0", value(picture, "c:min"));
+        assertEquals("1000.0", value(picture, "c:max"));
+        assertEquals("'Chart'!$A$2:$A$3", picture.getElementsByTagName("c:f").item(2).getTextContent());
+    }
+
+    private static String value(Document part, String element) {
+        return ((Element) part.getElementsByTagName(element).item(0)).getAttribute("val");
+    }
+
+    @Test
+    void a_character_that_no_xml_may_hold_is_left_out() throws Exception {
+        Sheet sheet = new Sheet("One", List.of(), 0, List.of(List.of(Cell.text("bell\u0007 \uD800 ok"))));
+
+        assertEquals(
+                "bell  ok",
+                parsed(parts(ExcelFile.of(List.of(sheet))).get("xl/sharedStrings.xml"))
+                        .getDocumentElement()
+                        .getTextContent());
+    }
+
+    @Test
+    void a_row_is_high_enough_for_its_longest_text() {
+        assertEquals(3, RowHeight.lines("one two three", 5));
+        assertEquals(2, RowHeight.lines("abcdefghij", 5));
+        assertEquals(1, RowHeight.lines("", 5));
     }
 
     @Test

@@ -2,10 +2,12 @@ package org.scalepan.ask.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Estimating;
+import org.scalepan.ask.NoFigure;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Sampling;
@@ -39,18 +41,25 @@ public record EstimateTable(
      *
      * @param lowestGrade id of the lowest check grade of what the figure rests on; empty without evidence
      * @param sourceIds ids of its sources
+     * @param none why there is no figure, where there is none
      */
-    public record QuotedRow(ComparisonBasis basis, Estimate estimate, String lowestGrade, List<String> sourceIds) {
+    public record QuotedRow(
+            ComparisonBasis basis,
+            Estimate estimate,
+            String lowestGrade,
+            List<String> sourceIds,
+            Optional<NoFigure> none) {
         public QuotedRow {
             sourceIds = List.copyOf(sourceIds);
         }
 
-        static QuotedRow of(Library library, ComparisonBasis basis, Estimate estimate) {
+        static QuotedRow of(Library library, ProductForm item, ComparisonBasis basis, Estimate estimate) {
             return new QuotedRow(
                     basis,
                     estimate,
                     estimate.lowestGrade(library).map(Grade::id).orElse(""),
-                    estimate.sources(library));
+                    estimate.sources(library),
+                    estimate.summary().isPresent() ? Optional.empty() : Optional.of(NoFigure.of(library, item, basis)));
         }
 
         public String status() {
@@ -78,7 +87,7 @@ public record EstimateTable(
         List<QuotedRow> rows = new ArrayList<>();
         for (ProductForm product : products) {
             for (ComparisonBasis basis : bases) {
-                rows.add(QuotedRow.of(library, basis, Estimating.asked(library, product, basis, sampling)));
+                rows.add(QuotedRow.of(library, product, basis, Estimating.asked(library, product, basis, sampling)));
             }
         }
         return new EstimateTable(products, bases, statistics, bounds, rows);

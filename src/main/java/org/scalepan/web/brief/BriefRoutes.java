@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
@@ -29,7 +30,7 @@ import org.scalepan.web.route.Route;
 
 /** A page to quote from: {@code GET /v1/brief} about published products, {@code POST /v1/brief} where a side is a farm or herd. */
 public final class BriefRoutes {
-    private static final List<Format> FORMATS = List.of(Format.MARKDOWN, Format.HTML, Format.SVG);
+    private static final List<Format> FORMATS = List.of(Format.MARKDOWN, Format.HTML, Format.SVG, Format.XLSX);
     private static final List<String> OWN = List.of("indicator", "times_less", "style", "accessed");
     private static final double MOST_TIMES = 1e9;
 
@@ -62,8 +63,7 @@ public final class BriefRoutes {
         Optional<Side> against = products.one("against").map(Side.PublishedSide::new);
         Optional<BriefRequest> asked = asked(parameters, sides, against);
         InputProblem.refuseIfWrong(parameters);
-        String link = Permalink.of(library, request.path(), parameters.resolved());
-        return answer(asked.orElseThrow(), format, Optional.of(link));
+        return answer(asked.orElseThrow(), format, parameters.resolved(), Optional.of(request.path()));
     }
 
     private Answer recorded(Request request) {
@@ -82,7 +82,7 @@ public final class BriefRoutes {
         Optional<BriefRequest> asked = body.faults().isEmpty() ? asked(body, sides, against) : Optional.empty();
         body.close();
         InputProblem.refuseIfWrong(body);
-        return answer(asked.orElseThrow(), format, Optional.empty());
+        return answer(asked.orElseThrow(), format, body.resolved(), Optional.empty());
     }
 
     /** A question, what it costs, and the format of the page. */
@@ -139,11 +139,14 @@ public final class BriefRoutes {
         return day;
     }
 
-    private Answer answer(BriefRequest asked, Format format, Optional<String> permalink) {
+    private Answer answer(
+            BriefRequest asked, Format format, Map<String, Object> question, Optional<String> path) {
+        Optional<String> permalink = path.map(at -> Permalink.of(library, at, question));
         Brief brief = Brief.of(library, asked.question(), asked.plan());
         BriefDocument page = new BriefDocument(brief, asked.style(), asked.accessed(), permalink);
         return switch (format) {
             case SVG -> Answer.of(Answer.SVG, page.svg());
+            case XLSX -> new BriefWorkbook(library, brief).answer(page.document(), path, question);
             case HTML -> HtmlRenderer.answer(page.document());
             default -> MarkdownRenderer.answer(page.document());
         };

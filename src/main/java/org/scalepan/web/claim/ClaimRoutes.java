@@ -1,5 +1,6 @@
 package org.scalepan.web.claim;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ import org.scalepan.web.route.Route;
 
 /** Claims checked: {@code GET /v1/claim} for published products, {@code POST /v1/claim} where a side is a farm or herd. */
 public final class ClaimRoutes {
-    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN, Format.XLSX);
 
     private final Library library;
 
@@ -69,10 +70,7 @@ public final class ClaimRoutes {
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ClaimChecks checks = plan.orElseThrow().check();
         Map<String, Object> resolved = parameters.resolved();
-        return format == Format.MARKDOWN
-                ? MarkdownRenderer.answer(new ClaimDocument(checks)
-                        .document(Optional.of(Permalink.of(library, request.path(), resolved))))
-                : json(checks, sentence, resolved, Optional.of(request.path()));
+        return answer(format, checks, sentence, resolved, Optional.of(request.path()));
     }
 
     /** What foods contain is no footprint: it is checked by the range of published samples. */
@@ -83,12 +81,12 @@ public final class ClaimRoutes {
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         ContentChecks checks = ContentChecks.of(library, question.orElseThrow());
         Map<String, Object> resolved = parameters.resolved();
-        return format == Format.MARKDOWN
-                ? MarkdownRenderer.answer(
-                        new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)))
-                : Answer.of(
-                        Answer.JSON,
-                        Json.write(new ContentClaimJson(library, checks, sentence).tree(resolved, request.path())));
+        if (format == Format.MARKDOWN) {
+            return MarkdownRenderer.answer(
+                    new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)));
+        }
+        ObjectNode tree = new ContentClaimJson(library, checks, sentence).tree(resolved, request.path());
+        return format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree));
     }
 
     private Answer recorded(Request request) {
@@ -136,14 +134,21 @@ public final class ClaimRoutes {
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
         body.resolved().forEach(resolved::putIfAbsent);
-        return format == Format.MARKDOWN
-                ? MarkdownRenderer.answer(new ClaimDocument(checks).document(Optional.empty()))
-                : json(checks, sentence, resolved, Optional.empty());
+        return answer(format, checks, sentence, resolved, Optional.empty());
     }
 
-    private Answer json(
-            ClaimChecks checks, Optional<ParsedClaim> sentence, Map<String, Object> resolved, Optional<String> path) {
-        return Answer.of(Answer.JSON, Json.write(new ClaimJson(library, checks, sentence).tree(resolved, path)));
+    private Answer answer(
+            Format format,
+            ClaimChecks checks,
+            Optional<ParsedClaim> sentence,
+            Map<String, Object> resolved,
+            Optional<String> path) {
+        if (format == Format.MARKDOWN) {
+            return MarkdownRenderer.answer(
+                    new ClaimDocument(checks).document(path.map(at -> Permalink.of(library, at, resolved))));
+        }
+        ObjectNode tree = new ClaimJson(library, checks, sentence).tree(resolved, path);
+        return format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree));
     }
 
     private Optional<Subject> subject(Input body, SideReading sides) {

@@ -91,11 +91,14 @@ public final class CellRoutes {
         if (asked.stat.equals("unit")) {
             return text(sentences.unit());
         }
+        CellInstead instead = new CellInstead(library, request);
         var summary = estimate.summary()
-                .orElseThrow(() -> noEvidence(
-                        List.of(estimate),
-                        PairedEvidence.NONE,
-                        new CellInstead(library, request).ofValue(product.orElseThrow(), asked.basis, asked.sampling)));
+                .orElseThrow(() -> instead.senseless(product.orElseThrow(), asked.basis)
+                        .map(why -> new ProblemException(Problem.noEvidence(why)))
+                        .orElseGet(() -> noEvidence(
+                                List.of(estimate),
+                                PairedEvidence.NONE,
+                                instead.ofValue(product.orElseThrow(), asked.basis, asked.sampling))));
         if (isNumber(asked.stat)) {
             refuseBound(estimate.bound(), asked, Print.footprint(summary.median()), List.of(estimate));
         }
@@ -145,7 +148,7 @@ public final class CellRoutes {
                         new CellInstead(library, request)
                                 .ofRatio(product.orElseThrow(), reference.orElseThrow(), asked.basis, asked.sampling)));
         if (asked.stat.equals("share_of_draws") && versus.less().isEmpty()) {
-            throw noEvidence(estimates, PairedEvidence.NONE, Optional.empty());
+            throw noEvidence(estimates, PairedEvidence.NONE, List.of());
         }
         if (isNumber(asked.stat)) {
             refuseBound(versus.bound(), asked, Print.ratio(versus.timesLess().median()), estimates);
@@ -237,7 +240,7 @@ public final class CellRoutes {
     }
 
     private static ProblemException noEvidence(
-            List<Estimate> estimates, PairedEvidence paired, Optional<String> instead) {
+            List<Estimate> estimates, PairedEvidence paired, List<String> instead) {
         List<String> reasons = new ArrayList<>();
         if (estimates.size() == 2) {
             NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));
@@ -252,7 +255,7 @@ public final class CellRoutes {
         paired.ratios()
                 .forEach(study -> reasons.add("one study gives the ratio itself: " + Print.ratio(study.central()) + " ("
                         + Sentences.study(study) + ")"));
-        instead.ifPresent(reasons::add);
+        reasons.addAll(instead);
         return new ProblemException(Problem.noEvidence("no evidence: " + String.join("; ", reasons)));
     }
 

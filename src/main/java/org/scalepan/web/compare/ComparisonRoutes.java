@@ -20,7 +20,6 @@ import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.render.Permalink;
-import org.scalepan.web.render.WorkbookView;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -63,7 +62,7 @@ public final class ComparisonRoutes {
             case MARKDOWN ->
                 MarkdownRenderer.answer(new ComparisonDocument(library, comparison)
                         .document(Permalink.of(library, request.path(), question)));
-            case XLSX -> WorkbookView.of(tree(comparison, request, question), "scalepan-comparison.xlsx");
+            case XLSX -> ComparisonWorkbook.of(tree(comparison, request, question), basis);
             default -> Answer.of(Answer.JSON, Json.write(tree(comparison, request, question)));
         };
     }

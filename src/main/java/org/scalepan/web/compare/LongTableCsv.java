@@ -2,11 +2,13 @@ package org.scalepan.web.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scalepan.ask.NoFigure;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.InsteadAddress;
 
 /** A table of estimates as CSV with one line for each product, indicator and unit. */
 final class LongTableCsv {
@@ -15,7 +17,7 @@ final class LongTableCsv {
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
         table.statistics().forEach(statistic -> header.add(statistic.id()));
-        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound", "interval_of"));
+        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound", "interval_of", "reason", "ask_instead"));
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();
@@ -34,6 +36,11 @@ final class LongTableCsv {
                     .text(row.sources())
                     .text(row.estimate().bound().id())
                     .text(EstimateJson.intervalOf(row.estimate()).orElse(""))
+                    .text(row.none().map(none -> none.code().id()).orElse(""))
+                    .text(row.none()
+                            .flatMap(NoFigure::instead)
+                            .map(InsteadAddress::of)
+                            .orElse(""))
                     .end();
         }
         return csv.answer();

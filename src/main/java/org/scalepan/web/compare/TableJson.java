@@ -12,6 +12,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.InsteadAddress;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
@@ -61,6 +62,11 @@ final class TableJson {
         }
         Json.put(node, "region_used", row.estimate().regionUsed());
         node.put("status", row.status());
+        row.none().ifPresent(none -> {
+            node.put("reason", none.code().id());
+            node.put("reason_text", none.words());
+            none.instead().ifPresent(other -> node.put("ask_instead", InsteadAddress.of(other)));
+        });
         known.ifPresent(question -> node.set("known_instead", question));
         node.put("bound", row.estimate().bound().id());
         EstimateJson.intervalOf(node, row.estimate());

@@ -30,7 +30,7 @@ public final class TableRoutes {
     private static final String LONG = "long";
     private static final String WIDE = "wide";
     private static final List<String> LAYOUTS = List.of(LONG, WIDE);
-    private static final List<Format> FORMATS = List.of(Format.CSV, Format.JSON, Format.XML);
+    private static final List<Format> FORMATS = List.of(Format.CSV, Format.JSON, Format.XML, Format.XLSX);
 
     private final Library library;
 
@@ -94,6 +94,8 @@ public final class TableRoutes {
             case JSON ->
                 Answer.of(
                         Answer.JSON, Json.write(TableJson.tree(library, table, request.path(), parameters.resolved())));
+            case XLSX ->
+                TableWorkbook.of(TableJson.tree(library, table, request.path(), parameters.resolved()), table);
             case XML -> TableXml.of(library, table);
             default -> wide ? WideTableCsv.of(table, style) : LongTableCsv.of(table, style);
         };

@@ -5,12 +5,14 @@ import java.util.OptionalDouble;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.scalepan.ask.NoFigure;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.EstimateJson;
+import org.scalepan.web.render.InsteadAddress;
 
 /** A table of estimates as small XML without namespaces, because spreadsheet functions that read XML fail on them. */
 final class TableXml {
@@ -43,6 +45,14 @@ final class TableXml {
                         writer,
                         "interval_of",
                         EstimateJson.intervalOf(row.estimate()).orElse(""));
+                element(writer, "reason", row.none().map(none -> none.code().id()).orElse(""));
+                element(
+                        writer,
+                        "ask_instead",
+                        row.none()
+                                .flatMap(NoFigure::instead)
+                                .map(InsteadAddress::of)
+                                .orElse(""));
                 writer.writeEndElement();
             }
             writer.writeEndElement();

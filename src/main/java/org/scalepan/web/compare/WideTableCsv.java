@@ -13,7 +13,8 @@ import org.scalepan.web.render.EstimateJson;
 /**
  * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit is
  * part of the column's name, as in {@code ghg_median_kg_co2e_per_kg_protein}, because parts of such a table are pasted elsewhere, where a
- * number needs its unit. Where ends of intervals are asked for, what each speaks of comes last, so that numbers keep their places.
+ * number needs its unit. Where ends of intervals are asked for, what each speaks of comes behind the numbers, and last what
+ * every number needs beside it: its boundary, status, grade and sources.
  */
 final class WideTableCsv {
     private WideTableCsv() {}
@@ -25,6 +26,9 @@ final class WideTableCsv {
                 table.statistics().contains(Statistic.LOW) || table.statistics().contains(Statistic.HIGH);
         if (intervals) {
             table.bases().forEach(basis -> header.add(spelt(basis, "interval_of")));
+        }
+        for (String what : List.of("boundary", "status", "lowest_grade", "sources")) {
+            table.bases().forEach(basis -> header.add(spelt(basis, what)));
         }
         Csv csv = new Csv(style, header);
         for (int i = 0; i < table.products().size(); i++) {
@@ -38,6 +42,11 @@ final class WideTableCsv {
                         .forEach(row -> line.text(
                                 EstimateJson.intervalOf(row.estimate()).orElse("")));
             }
+            List<EstimateTable.QuotedRow> rows = table.rowsOf(i);
+            rows.forEach(row -> line.text(row.basis().boundary().id()));
+            rows.forEach(row -> line.text(row.status()));
+            rows.forEach(row -> line.text(row.lowestGrade()));
+            rows.forEach(row -> line.text(row.sources()));
             line.end();
         }
         return csv.answer();

@@ -30,7 +30,6 @@ import org.scalepan.web.read.ComparisonBasisReading;
 import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.read.SideReading;
 import org.scalepan.web.render.Json;
-import org.scalepan.web.render.WorkbookView;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -107,7 +106,11 @@ public final class FootprintRoutes {
         ObjectNode tree = new FootprintView(library, answer).tree(question);
         plan.ifPresent(planned -> tree.set("plan", FarmPlanJson.of(planned)));
         return format == Format.XLSX
-                ? WorkbookView.of(tree, "scalepan-footprint.xlsx")
+                ? FootprintWorkbook.of(
+                        tree,
+                        answer.bases().stream()
+                                .map(SystemAnswer.IndicatorAnswer::basis)
+                                .toList())
                 : Answer.of(Answer.JSON, Json.write(tree));
     }
 

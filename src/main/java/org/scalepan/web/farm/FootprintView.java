@@ -109,7 +109,10 @@ final class FootprintView {
             ObjectNode one = beside(
                     "publications",
                     PublishedEstimateView.json(
-                            other.estimate(), sentences, PublishedEstimateView.unseen(library, other.estimate())));
+                            library,
+                            other.estimate(),
+                            sentences,
+                            PublishedEstimateView.unseen(library, other.estimate())));
             byLandUse(one, basis, other, sentences);
             versus(one, other.versus(), other.withDisplacedUse());
             others.add(one);

@@ -25,7 +25,7 @@ public record Problem(
     /** What a cell shows of one error, which may repeat the client's own text. */
     private static final int MOST_OF_A_FAULT = 200;
     /** What a cell shows in all: the error with a list of allowed values, or why there is no evidence. */
-    private static final int MOST_OF_A_LINE = 400;
+    private static final int MOST_OF_A_LINE = 600;
     /** Control characters, line and paragraph separators, and the marks that turn the direction of writing. */
     private static final Pattern UNSHOWABLE =
             Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]+");

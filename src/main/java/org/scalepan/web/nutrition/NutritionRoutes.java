@@ -21,7 +21,7 @@ import org.scalepan.web.route.Route;
 
 /** Foods side by side: {@code GET /v1/nutrition}. */
 public final class NutritionRoutes {
-    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN);
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.MARKDOWN, Format.XLSX);
 
     private final Library library;
 
@@ -50,6 +50,7 @@ public final class NutritionRoutes {
             case MARKDOWN ->
                 MarkdownRenderer.answer(
                         new NutritionDocument(table, market).document(Permalink.of(library, request.path(), resolved)));
+            case XLSX -> NutritionWorkbook.of(new NutritionView(table, market).json(request.path(), resolved));
             default ->
                 Answer.of(Answer.JSON, Json.write(new NutritionView(table, market).json(request.path(), resolved)));
         };

@@ -7,6 +7,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
+import org.scalepan.web.render.Json;
 import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
@@ -17,7 +18,7 @@ import org.scalepan.web.route.Route;
  * logged.
  */
 public final class SubstitutionRoutes {
-    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN);
+    private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN, Format.XLSX);
 
     private final Library library;
 
@@ -36,8 +37,10 @@ public final class SubstitutionRoutes {
         Input body = Input.body(request.sent().json());
         SubstitutionQuestion question = new SubstitutionReading(library, body).question();
         Substitution substitution = Substitution.of(library, question);
-        return format == Format.MARKDOWN
-                ? MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
-                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(body.resolved()));
+        return switch (format) {
+            case MARKDOWN -> MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document());
+            case XLSX -> SubstitutionWorkbook.of(new SubstitutionView(library, substitution).tree(body.resolved()));
+            default -> Answer.of(Answer.JSON, Json.write(new SubstitutionView(library, substitution).tree(body.resolved())));
+        };
     }
 }

@@ -38,7 +38,7 @@ final class SubstitutionView {
         this.sentences = new SubstitutionSentences(substitution);
     }
 
-    String json(Map<String, Object> question) {
+    ObjectNode tree(Map<String, Object> question) {
         ObjectNode node = Json.object();
         node.set("question", Json.map(question));
         node.set("library", Envelope.library(library));
@@ -54,7 +54,7 @@ final class SubstitutionView {
                 library,
                 substitution.products(),
                 substitution.references(library));
-        return Json.write(node);
+        return node;
     }
 
     private ObjectNode programme() {

@@ -181,8 +181,7 @@ public final class ComparisonBasisReading {
                 id -> Optional.ofNullable(library.warmingSets().get(id)),
                 newest,
                 newest.id());
-        String region = input.oneOf(
-                "region", library.regions().all().stream().map(Region::id).toList(), "world");
+        String region = region();
         Grade grade = input.oneOf("grade", library.ids("grades"), Grade::of, Grade.USUAL, Grade.USUAL.id());
         Set<String> sources = sources("sources");
         Set<String> exclude = sources("exclude");
@@ -212,6 +211,18 @@ public final class ComparisonBasisReading {
                 of,
                 evidence(),
                 referenceFarm());
+    }
+
+    private String region() {
+        String typed = input.raw("region").orElse("world");
+        Optional<Region> region = RegionNames.find(library.regions().all(), typed);
+        if (region.isEmpty()) {
+            input.unknown(
+                    "region", typed, library.regions().all().stream().map(Region::id).toList());
+        }
+        String id = region.map(Region::id).orElse("world");
+        input.resolve("region", id);
+        return id;
     }
 
     private EvidenceKind evidence() {

@@ -71,13 +71,13 @@ public final class ProductReading {
             return Optional.empty();
         }
         int colon = text.indexOf(':');
-        String id = Input.asListed(
-                colon < 0 ? text : text.substring(0, colon), library.products().keySet());
-        Product product = library.products().get(id);
-        if (product == null) {
-            item.unknown(id, library.products().keySet(), near(id));
+        String name = colon < 0 ? text : text.substring(0, colon);
+        Optional<Product> named = ProductNames.find(library, name);
+        if (named.isEmpty()) {
+            unknown(item, name);
             return Optional.empty();
         }
+        Product product = named.get();
         String form =
                 colon < 0 ? product.defaultForm() : Input.asListed(text.substring(colon + 1), library.ids("forms"));
         if (!library.ids("forms").contains(form)) {
@@ -85,6 +85,18 @@ public final class ProductReading {
             return Optional.empty();
         }
         return Optional.of(new ProductForm(product, form));
+    }
+
+    private void unknown(InputItem item, String name) {
+        List<String> several = Input.parts(name).stream()
+                .flatMap(part -> ProductNames.find(library, part).stream())
+                .map(Product::id)
+                .toList();
+        if (several.size() > 1 && item.isOfQuery()) {
+            item.unclear(Input.onlyOne(item.name()), several);
+        } else {
+            item.unknown(name, library.products().keySet(), near(name));
+        }
     }
 
     /** Products whose id, name, synonyms or species are similar to the text. */

@@ -1,76 +1,54 @@
 package org.scalepan.web.render;
 
-import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.scalepan.sheet.Cell;
 import org.scalepan.sheet.Sheet;
 
-/** The columns of a sheet, each with the place in a JSON row where its cells come from: numbers stay numeric. */
-record Columns(List<SheetColumn> columns) {
-    private static final int WIDE = 60;
-    private static final int USUAL = 16;
-    private static final List<String> LONG = List.of(
-            "text",
-            "sentence",
-            "against_sentence",
-            "reason",
-            "locator",
-            "notes",
-            "note",
-            "filled_with",
-            "conversions",
-            "value");
-
-    Columns {
+/**
+ * The columns of a sheet that shows rows of JSON: numbers stay numeric.
+ *
+ * @param naming how many columns at the left name a row, and are seen beside every other
+ */
+public record Columns(List<SheetColumn> columns, int naming) {
+    public Columns {
         columns = List.copyOf(columns);
     }
 
-    /** One column. */
-    record SheetColumn(String name, JsonPointer place) {}
-
-    /** Columns by name; where the field has another name or is nested, with its pointer after an equals sign. */
-    static Columns of(String... written) {
-        return new Columns(Stream.of(written)
-                .map(text -> {
-                    int equals = text.indexOf('=');
-                    return equals < 0
-                            ? new SheetColumn(text, JsonPointer.compile("/" + text))
-                            : new SheetColumn(
-                                    text.substring(0, equals), JsonPointer.compile(text.substring(equals + 1)));
-                })
-                .toList());
+    public static Columns of(SheetColumn... columns) {
+        return new Columns(List.of(columns), 0);
     }
 
-    /** A sheet with a header row and a row for each node. */
-    Sheet sheet(String name, List<JsonNode> nodes) {
+    /** The same columns, of which the first name the rows. */
+    public Columns named(int first) {
+        return new Columns(columns, first);
+    }
+
+    /**
+     * A sheet with a head and a row for each node. A column that has nothing in any row is there for programs, which look for it by name,
+     * but is not shown.
+     */
+    public Sheet sheet(String name, List<JsonNode> nodes) {
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(columns.stream().map(column -> Cell.head(column.name())).toList());
-        nodes.forEach(node -> rows.add(
-                columns.stream().map(column -> cell(node.at(column.place()))).toList()));
+        rows.add(columns.stream().map(column -> column.headCell(nodes)).toList());
+        nodes.forEach(node ->
+                rows.add(columns.stream().map(column -> column.cell(node)).toList()));
+        Set<Integer> hidden = nodes.isEmpty()
+                ? Set.of()
+                : IntStream.range(0, columns.size())
+                        .filter(i -> columns.get(i).isEmpty(nodes))
+                        .boxed()
+                        .collect(Collectors.toSet());
         return new Sheet(
-                name,
-                columns.stream()
-                        .map(column -> LONG.contains(column.name()) && columns.size() < 20 ? WIDE : USUAL)
-                        .toList(),
-                1,
-                rows);
-    }
-
-    private static Cell cell(JsonNode node) {
-        if (node.isNumber()) {
-            return Cell.number(node.asDouble());
-        }
-        if (node.isArray()) {
-            return Cell.text(String.join(
-                    "; ",
-                    StreamSupport.stream(node.spliterator(), false)
-                            .map(JsonNode::asText)
-                            .toList()));
-        }
-        return node.isMissingNode() || node.asText().isEmpty() ? Cell.empty() : Cell.text(node.asText());
+                        name,
+                        columns.stream().map(column -> column.width(nodes)).toList(),
+                        1,
+                        rows)
+                .withHidden(hidden)
+                .withHeadColumns(naming);
     }
 }

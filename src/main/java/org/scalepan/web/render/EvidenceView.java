@@ -77,6 +77,7 @@ final class EvidenceView {
         Json.put(node, "substrate", result.substrate());
         Json.put(node, "allocation", result.allocation());
         Json.put(node, "scale", result.scale());
+        Json.put(node, "data_year", result.dataYear());
         Json.put(node, "note", result.note());
         ArrayNode steps = node.putArray("steps");
         finding.steps().forEach(step -> steps.add(step(step)));

@@ -27,6 +27,9 @@ public final class ModelledEstimateView {
         node.setAll(body(library, estimate, sentences));
         node.put("studies", 0);
         node.put("results", 0);
+        if (estimate.summary().isPresent()) {
+            node.set("sources", Json.texts(estimate.sources(library)));
+        }
         return node;
     }
 

@@ -50,7 +50,8 @@ public final class PublishedEstimateView {
      *
      * @param unseen the address of a question whose answer rests on numbers that nobody has seen, where it is all that is known
      */
-    public static ObjectNode json(PublishedEstimate estimate, Sentences sentences, Optional<String> unseen) {
+    public static ObjectNode json(
+            Library library, PublishedEstimate estimate, Sentences sentences, Optional<String> unseen) {
         ObjectNode node = Json.object();
         node.put("product", estimate.item().product().id());
         node.put("form", estimate.item().form());
@@ -71,6 +72,10 @@ public final class PublishedEstimateView {
         estimate.energyKind().ifPresent(kind -> node.put("energy_kind", kind.id()));
         node.put("studies", estimate.studies());
         node.put("results", estimate.results());
+        Json.put(node, "lowest_grade", estimate.lowestGrade(library).map(Grade::id));
+        if (estimate.summary().isPresent()) {
+            node.set("sources", Json.texts(estimate.sources(library)));
+        }
         if (estimate.evidence() instanceof Evidence.PooledEvidence some) {
             node.put("region_used", some.regionUsed());
             some.hierarchy()

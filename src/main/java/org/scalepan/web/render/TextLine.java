@@ -2,6 +2,7 @@ package org.scalepan.web.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
 
@@ -21,6 +22,15 @@ public record TextLine(List<Run> runs) {
 
         /** An address to be opened or copied: {@code http}, {@code https} or a path of this service. */
         record Address(String address) implements Run {}
+    }
+
+    /** The text alone. */
+    public String plain() {
+        return runs.stream()
+                .map(run -> run instanceof Run.Plain plain
+                        ? plain.text()
+                        : run instanceof Run.Strong strong ? strong.text() : ((Run.Address) run).address())
+                .collect(Collectors.joining());
     }
 
     public static TextLine of(String text) {

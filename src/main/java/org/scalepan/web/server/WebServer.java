@@ -274,7 +274,10 @@ public final class WebServer implements AutoCloseable {
         String methods = methods(context.path());
         int status = exception.getStatus();
         Problem problem = switch (status) {
-            case 404 -> Problem.notFound("no such address; /docs lists those there are", List.of());
+            case 404 ->
+                Problem.notFound(
+                        BlankCell.words(context.path()).orElse("no such address; /docs lists those there are"),
+                        List.of());
             case 405 ->
                 Problem.plain(
                         405,
@@ -286,8 +289,12 @@ public final class WebServer implements AutoCloseable {
         if (status == 405) {
             context.header("Allow", methods);
         }
-        context.status(status);
         context.header("Cache-Control", "no-store");
+        if (status == 404 && BlankCell.words(context.path()).isPresent()) {
+            BlankCell.answer(context, problem);
+            return;
+        }
+        context.status(status);
         SecurityHeaders.set(context::header, ProblemView.MEDIA_TYPE, "");
         context.contentType(ProblemView.MEDIA_TYPE);
         context.result(ProblemView.json(problem).getBytes(StandardCharsets.UTF_8));

@@ -48,7 +48,7 @@ class CellLineTest {
     }
 
     @Test
-    void a_list_of_allowed_values_is_shown_up_to_400_characters() {
+    void a_list_of_allowed_values_is_shown_up_to_600_characters() {
         List<String> statistics =
                 IntStream.range(0, 20).mapToObj(i -> "statistic-" + i).toList();
         String whole = Problem.badQuery(List.of(FieldError.of("stat", "unknown stat \"x\"", statistics, List.of())))
@@ -57,7 +57,7 @@ class CellLineTest {
 
         List<String> long20 = statistics.stream().map(id -> id.repeat(5)).toList();
         assertEquals(
-                400,
+                600,
                 Problem.badQuery(List.of(FieldError.of("stat", "unknown stat \"x\"", long20, List.of())))
                         .line()
                         .length());

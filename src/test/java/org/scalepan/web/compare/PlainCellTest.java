@@ -197,7 +197,7 @@ class PlainCellTest {
         String table = "/v1/table?products=goat-milk&boundary=retail&stats=median";
 
         assertTrue(cell(table).lines().toList().get(1).contains("retail,,"), cell(table));
-        assertTrue(cell(table).lines().toList().get(1).endsWith(",at-most,study"), cell(table));
+        assertTrue(cell(table).lines().toList().get(1).endsWith(",at-most,study,,"), cell(table));
         assertTrue(
                 cell(table + "&bounds=yes").lines().toList().get(1).matches(".*retail,\\d.*"),
                 cell(table + "&bounds=yes"));

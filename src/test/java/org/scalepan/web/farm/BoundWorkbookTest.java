@@ -33,7 +33,7 @@ class BoundWorkbookTest {
         assertEquals(200, answer.statusCode());
 
         String cells = content(answer.body());
-        assertTrue(cells.contains(">times_less_bound<"), cells);
+        assertTrue(cells.contains(">Times less: bound<"), cells);
         assertTrue(cells.contains(">at-least<"), cells);
         assertTrue(cells.contains(">at-most<"), cells);
     }

@@ -12,7 +12,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.web.Reply;
 import org.scalepan.web.RunningScalepan;
 
 /** An invalid request is never answered with defaults: that would be a wrong figure in a spreadsheet. */
@@ -60,12 +62,53 @@ class StrictQueryTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"crickets", "Acheta%20domesticus", "house_cricket", "House%20Cricket"})
-    void a_product_under_another_name_is_refused_with_the_id(String name) {
+    void a_product_under_a_name_that_only_it_has_is_that_product(String name) {
         RunningScalepan.given()
                 .get("/v1/comparison?products=" + name + "&against=beef")
                 .then()
-                .statusCode(400)
-                .body("errors[0].did_you_mean", hasItem("house-cricket"));
+                .statusCode(200)
+                .body("question.products[0]", equalTo("house-cricket"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/value/ghg/hen's%20egg,/v1/value/ghg/egg",
+        "/v1/value/feed/BSF,/v1/value/feed/black-soldier-fly",
+        "/v1/value/ghg/beef?region=KE,/v1/value/ghg/beef?region=kenya",
+        "/v1/value/ghg/beef?region=Kenya,/v1/value/ghg/beef?region=kenya",
+        "/v1/value/ghg/beef?region=USA,/v1/value/ghg/beef?region=united-states"
+    })
+    void the_names_that_people_type_give_the_answer_of_the_id(String typed, String id) {
+        assertEquals(Reply.to(id).body(), Reply.to(typed).body());
+        assertEquals(200, Reply.to(typed).status());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/value/ghg/beef?boundary=cradle-to-gate,farm-gate or processing-gate",
+        "/v1/value/carbon/beef,ghg",
+        "/v1/value/fcr/beef,feed or feed-dry-matter"
+    })
+    void a_word_of_the_field_leads_to_the_name_here(String address, String meant) {
+        String line = Reply.to(address).body();
+        assertTrue(line.endsWith(": did you mean " + meant + "?"), line);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"against=beef,pork", "against=beef&indicator=ghg,land"})
+    void a_list_where_one_name_is_asked_for_is_told_so(String parameters) {
+        String answer = Reply.to("/v1/comparison?products=mealworm&" + parameters).body();
+        assertTrue(answer.contains("takes one name here, not a list"), answer);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/value/ghg/", "/v1/value/ghg", "/v1/ratio/ghg/mealworm/"})
+    void an_address_of_a_cell_with_a_name_left_blank_is_answered_in_one_line(String address) {
+        Reply refused = Reply.to(address);
+        assertEquals(404, refused.status());
+        assertTrue(refused.body().startsWith("#a name is missing in the address"), refused.body());
+        assertEquals(200, Reply.to(address + "?on_error=200").status());
+        assertTrue(refused.body().lines().count() == 1, refused.body());
     }
 
     @Test

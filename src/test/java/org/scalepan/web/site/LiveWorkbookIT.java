@@ -72,7 +72,7 @@ class LiveWorkbookIT {
         Office.Seen seen = converting(
                         workbook(HttpRequest.newBuilder(address).build()),
                         "en-US",
-                        List.of("Results", "Studies", "References", "Cautions", "Warnings", "Question"))
+                        List.of("Results", "In words", "Studies", "References", "Cautions", "Warnings", "Question"))
                 .run()
                 .get(0);
         JsonNode answer = Reply.to(question).json();
@@ -82,45 +82,51 @@ class LiveWorkbookIT {
         assertEquals(4, results.size());
         JsonNode mealworm = answer.path("items").path(0);
         NamedCsvRecord row = results.get(1);
-        assertEquals("mealworm", row.getField("product"));
-        assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("median")));
-        assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("low")));
-        assertEquals(JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("times_less")));
-        assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("unit"));
-        assertEquals(JsonAt.text(mealworm, "/sentence"), row.getField("sentence"));
+        assertEquals("mealworm", row.getField("Product"));
+        assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("Median (kg CO2e per kg protein)")));
+        assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("Low (kg CO2e per kg protein)")));
+        assertEquals(JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("Times less than the reference (median)")));
+        assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("Unit"));
+        assertEquals(JsonAt.text(mealworm, "/sentence"), csv("In words").get(1).getField("The figure in words"));
+        assertEquals("kg-protein", row.getField("Per"), "as in the CSV, of published products too");
+        assertEquals("farm-gate", row.getField("Up to"));
+        assertEquals("ar6-100", row.getField("Warming set"));
+        assertEquals(JsonAt.text(mealworm, "/lowest_grade"), row.getField("Lowest grade"));
         assertEquals(
-                JsonAt.number(mealworm, "/footprint/median"), seen.number("Results", "J3"), "a number is a number");
-        assertEquals("no-evidence", results.get(2).getField("status"));
-        assertEquals("", results.get(2).getField("median"));
+                String.join("; ", texts(mealworm.path("sources"))), row.getField("Sources"));
+        assertEquals(
+                JsonAt.number(mealworm, "/footprint/median"), seen.number("Results", "C3"), "a number is a number");
+        assertEquals("no-evidence", results.get(2).getField("Status"));
+        assertEquals("", results.get(2).getField("Median (kg CO2e per kg protein)"));
 
         int findings =
                 answer.findValues("findings").stream().mapToInt(JsonNode::size).sum();
         assertEquals(findings, csv("Studies").size());
         JsonNode finding = mealworm.path("evidence").path(0).path("findings").path(0);
         NamedCsvRecord study = csv("Studies").stream()
-                .filter(record -> record.getField("result").equals(JsonAt.text(finding, "/result")))
+                .filter(record -> record.getField("Result").equals(JsonAt.text(finding, "/result")))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(JsonAt.number(finding, "/published/value"), Double.parseDouble(study.getField("value")));
-        assertEquals(JsonAt.text(finding, "/locator"), study.getField("locator"));
+        assertEquals(JsonAt.number(finding, "/published/value"), Double.parseDouble(study.getField("Printed value")));
+        assertEquals(JsonAt.text(finding, "/locator"), study.getField("Place in the source"));
 
         assertEquals(
                 texts(answer.path("references"), "text"),
                 csv("References").stream()
-                        .map(record -> record.getField("text"))
+                        .map(record -> record.getField("Reference"))
                         .toList());
         assertEquals(
                 texts(answer.path("cautions"), "text"),
-                csv("Cautions").stream().map(record -> record.getField("text")).toList());
+                csv("Cautions").stream().map(record -> record.getField("Caution")).toList());
         assertEquals(
                 texts(answer.path("warnings"), "text"),
-                csv("Warnings").stream().map(record -> record.getField("text")).toList());
+                csv("Warnings").stream().map(record -> record.getField("Warning")).toList());
         assertTrue(csv("Question").stream()
-                .anyMatch(record -> record.getField("name").equals("permalink")
-                        && record.getField("value").startsWith("/v1/comparison?format=xlsx&")));
+                .anyMatch(record -> record.getField("Name").equals("permalink")
+                        && record.getField("Value").startsWith("/v1/comparison?format=xlsx&")));
         assertTrue(csv("Question").stream()
-                .anyMatch(record -> record.getField("name").equals("library_digest")
-                        && record.getField("value").equals(RunningScalepan.digest())));
+                .anyMatch(record -> record.getField("Name").equals("library_digest")
+                        && record.getField("Value").equals(RunningScalepan.digest())));
     }
 
     @Test
@@ -139,10 +145,10 @@ class LiveWorkbookIT {
         assertEquals(List.of(), seen.errors());
         JsonNode first = answer.path("footprints").path(0);
         NamedCsvRecord row = csv("Results").get(0);
-        assertEquals("'=1+1", row.getField("system"));
-        assertEquals("ok", row.getField("status"));
-        assertEquals(JsonAt.text(first, "/indicator"), row.getField("indicator"));
-        assertEquals(JsonAt.number(first, "/footprint/median"), seen.number("Results", "J2"));
+        assertEquals("'=1+1", row.getField("System"));
+        assertEquals("ok", row.getField("Status"));
+        assertEquals(JsonAt.text(first, "/indicator"), row.getField("Indicator"));
+        assertEquals(JsonAt.number(first, "/footprint/median"), seen.number("Results", "C2"));
         int parts = 0;
         for (JsonNode footprint : answer.path("footprints")) {
             parts += footprint.path("by_stage").size()
@@ -152,6 +158,12 @@ class LiveWorkbookIT {
         assertEquals(parts, csv("Parts").size());
         assertEquals(answer.path("gaps").size(), csv("Gaps").size());
         assertEquals(answer.path("references").size(), csv("References").size());
+    }
+
+    private static List<String> texts(JsonNode array) {
+        return java.util.stream.StreamSupport.stream(array.spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
     }
 
     private static List<String> texts(JsonNode array, String field) {
