@@ -99,7 +99,7 @@ final class TableCheck {
     private static boolean breaksTheLine(String cell) {
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
-            boolean noCharacter = c >= '\uFDD0' && c <= '\uFDEF' || c >= '\uFFFE';
+            boolean noCharacter = (c >= '\uFDD0' && c <= '\uFDEF') || c >= '\uFFFE';
             if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029' || noCharacter) {
                 return true;
             }
