@@ -90,7 +90,8 @@ public final class RecordingSheetRoutes {
                         "water, litres",
                         "manure, where to");
         return new Document.Builder()
-                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " (" + ModelledEstimate.WORDS
+                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " ("
+                        + ModelledEstimate.MESSAGE.english()
                         + "): "
                         + plan.amounts().stream()
                                 .map(amount -> amount.words() + " " + FarmPlanJson.text(amount))

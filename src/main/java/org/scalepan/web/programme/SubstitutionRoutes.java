@@ -11,6 +11,7 @@ import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /**
  * Emissions or resources that a programme avoids or adds per year: {@code POST /v1/substitution}. Nothing that is sent is stored or
@@ -27,17 +28,21 @@ public final class SubstitutionRoutes {
 
     public List<Route> routes() {
         return List.of(Route.post("/v1/substitution", List.of("format"), this::substitution)
-                .computing());
+                .computing()
+                .speaking());
     }
 
     private Answer substitution(Request request) {
         Format format = request.format(FORMATS);
+        Language language = request.language();
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SubstitutionQuestion question = new SubstitutionReading(library, body).question();
         Substitution substitution = Substitution.of(library, question);
         return format == Format.MARKDOWN
                 ? MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
-                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution).json(body.resolved()));
+                        .in(Language.ENGLISH)
+                : Answer.of(Answer.JSON, new SubstitutionView(library, substitution, language).json(body.resolved()))
+                        .in(language);
     }
 }
