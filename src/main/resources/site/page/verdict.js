@@ -13,7 +13,7 @@ export const sign = (verdict) => signs[verdict];
 function sentence(instead, check, question) {
   const asked = check?.cells.find((cell) => cell.asked);
   const here = question.evidence !== "modelled" && asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
-  if (language === "en" || !here) return { text: instead.sentence, lang: "en" };
+  if (language === "en" || !here) return { text: instead.sentence, lang: language };
   const text = t("verdict.instead-said", {
     per: capital(t("verdict.per", { per: name("per", instead.per) })),
     boundary: name("boundary", instead.boundary),
@@ -131,7 +131,7 @@ export function sayInstead(box, answer, question, copy) {
     copy(t("verdict.copy"), () => said.text),
     el("details", {},
       el("summary", {}, t("verdict.reasoning")),
-      el("p", {}, english(answer.reason)),
+      el("p", {}, answer.reason),
       (check?.circulating ?? []).slice(0, 3).map((one) =>
         el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}${t("colon")}`), english(`“${one.claim}” ${one.verdict_text}`)))));
   return said;
