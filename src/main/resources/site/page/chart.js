@@ -290,7 +290,7 @@ export function picture(box, on) {
       .attr("aria-hidden", "true");
     const elsewhere = [...new Set((side.known_elsewhere ?? [])
       .filter((known) => known.indicator === question.indicator && known.published.boundary !== question.boundary
-        && known.reason.startsWith("its boundary"))
+        && /^(its boundary|sa limite)/.test(known.reason))
       .map((known) => known.published.boundary))];
     const text = lane.append("text").attr("class", "none-said").attr("x", left + (phone ? 0 : 8)).attr("y", middle + 5);
     const none = question.evidence === "modelled" ? t("modelled.none")

@@ -4,7 +4,7 @@ import { copyButton } from "./copy.js";
 import { picture } from "./chart.js";
 import { byId as at, calm, el, fill } from "./dom.js";
 import { along, carry, frame } from "./frame.js";
-import { capital, entered, name, t, the, typed, unit } from "./i18n.js";
+import { capital, entered, language, name, spoken, t, the, typed, unit } from "./i18n.js";
 import { modelledFarm, referenceFarms } from "./modelled.js";
 import { comparisonBasis, read, write } from "./question.js";
 import { address, get, newest, Refusal } from "./service.js";
@@ -169,7 +169,7 @@ async function ask() {
   complain("");
   checking();
   try {
-    const answer = await latestComparison((signal) => get("/v1/comparison", compared(), signal));
+    const answer = await latestComparison((signal) => get("/v1/comparison", { ...compared(), ...spoken }, signal));
     if (!answer) return;
     comparison = answer;
     answer.items.forEach((side, index) => (side.asked = question.products[index]));
@@ -207,11 +207,11 @@ function notes() {
   fill(at("notes"),
     comparison.warnings.length === 0 ? null : [
       el("h3", {}, t("notes.warnings")),
-      el("ul", { class: "warnings", lang: "en" }, comparison.warnings.map((warning) => el("li", {}, warning.text))),
+      el("ul", { class: "warnings", lang: language }, comparison.warnings.map((warning) => el("li", {}, warning.text))),
     ],
     comparison.cautions.length === 0 ? null : el("details", {},
       el("summary", {}, `${t("notes.cautions")} (${comparison.cautions.length})`),
-      el("ul", { class: "cautions", lang: "en" }, comparison.cautions.map((caution) => el("li", {}, caution.text)))),
+      el("ul", { class: "cautions", lang: language }, comparison.cautions.map((caution) => el("li", {}, caution.text)))),
     el("details", { class: "references" },
       el("summary", {}, `${t("notes.references")} (${comparison.references.length})`),
       el("ol", { lang: "en" }, comparison.references.map((reference) => el("li", {},
@@ -243,7 +243,7 @@ async function claim() {
   checking();
   try {
     const answer = await latestClaim((signal) => get("/v1/claim", {
-      product: question.products[0], reference: question.against, times_less: question.times_less, ...comparisonBasis(question) }, signal));
+      product: question.products[0], reference: question.against, times_less: question.times_less, ...comparisonBasis(question), ...spoken }, signal));
     if (!answer) return;
     at("verdict").dataset.state = "said";
     const context = contextOf();
@@ -277,7 +277,7 @@ function takeAway() {
     link,
     citation,
     files: [[t("take.csv"), address("/v1/comparison", { ...compared(), format: "csv" }), "save-csv"],
-      [t("take.workbook"), address("/v1/comparison", { ...compared(), format: "xlsx" }), "save-workbook"]],
+      [t("take.workbook"), address("/v1/comparison", { ...compared(), format: "xlsx", ...spoken }), "save-workbook"]],
     pages: [[t(question.products.length > briefest ? "take.brief-some" : "take.brief", { n: briefest }), address("/v1/brief", { ...compared(), products: question.products.slice(0, briefest).join(","),
       times_less: question.times_less, format: "html" }), "brief"]],
     picture: { svg: () => view.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.indicator}`,

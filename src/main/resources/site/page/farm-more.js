@@ -1,7 +1,7 @@
 // Sensitivity of a farm's figure, and its break-even with another.
 import { el, english, fill } from "./dom.js";
-import { capital, name, share, t } from "./i18n.js";
-import { newest, post } from "./service.js";
+import { capital, name, share, spoken, t } from "./i18n.js";
+import { address, newest, post } from "./service.js";
 
 const shown = 6;
 const latestDrivers = newest();
@@ -24,8 +24,8 @@ export async function drivers(box, question, others, hens) {
   const said = el("p", { class: "even-said", role: "status", "aria-live": "polite" });
   const ask = async () => {
     try {
-      const even = await latestEven((signal) => post("/v1/break-even", { ...question, input: input.value, ...(against.value === "hens" ? { against_system: hens } : { against: against.value }) }, signal));
-      if (even) fill(said, english(even.sentence));
+      const even = await latestEven((signal) => post(address("/v1/break-even", spoken), { ...question, input: input.value, ...(against.value === "hens" ? { against_system: hens } : { against: against.value }) }, signal));
+      if (even) fill(said, even.sentence);
     } catch (fault) {
       fill(said, english(fault.message));
     }

@@ -9,9 +9,9 @@ import { sayPrice } from "./farm-price.js";
 import { flattened, learnFields, linked, systems } from "./farm-records.js";
 import { cells, isPublished, kind, sentence, table, times } from "./farm-said.js";
 import { frame } from "./frame.js";
-import { capital, figure, interval, name, share, small, t, the, unit } from "./i18n.js";
+import { capital, figure, interval, language, name, share, small, spoken, t, the, unit } from "./i18n.js";
 import { farmChoices } from "./modelled.js";
-import { fetched, get, newest, post, Refusal } from "./service.js";
+import { address, fetched, get, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
 import { byId, choices, options, vocabulary } from "./vocabulary.js";
@@ -70,7 +70,7 @@ async function compute() {
   }
   const body = question(flat);
   try {
-    const got = await latest((signal) => post("/v1/footprint", body, signal));
+    const got = await latest((signal) => post(address("/v1/footprint", spoken), body, signal));
     if (!got) return;
     answer = got;
     asked = body;
@@ -115,7 +115,7 @@ function show(flat) {
     found.with_displaced_use ? el("p", {}, displacedSaid(found.with_displaced_use)) : null,
     el("ul", { class: "besides" }, (found.compare ?? []).map((side) => el("li", {}, besideSaid(side, found)))),
     lower ? el("p", { class: "lower" }, found.not_counted.length > 0 ? t("farm.lower-named", { what: found.not_counted.map((what) => missing(what, words)).join("; ") }) : t("farm.lower")) : null,
-    impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: "en" }, ` ${found.contradictions.join("; ")}.`)) : null,
+    impossible(found) ? el("p", { class: "lower" }, t("farm.impossible"), el("span", { lang: language }, ` ${found.contradictions.join("; ")}.`)) : null,
     el("p", { id: "price-of-protein" }),
     next(found.record_next ?? []));
   sayPrice(at("price-of-protein"), asked.system);
@@ -129,7 +129,7 @@ function show(flat) {
 
 /** What would make the figure truer, what could change it most first. */
 const next = (found) => (found.length === 0 ? null : el("details", { class: "record-next" }, el("summary", {}, t("farm.next")),
-  el("ol", {}, found.map((one) => el("li", {}, el("strong", {}, inWords(one.field, words)), t("colon"), english(one.now),
+  el("ol", { lang: language }, found.map((one) => el("li", {}, el("strong", {}, inWords(one.field, words)), `${t("colon")}${one.now}`,
     one.share === undefined ? null : el("small", {}, ` ${t("farm.next-share", { share: share(one.share) })}`))))));
 
 /** Whether the records contradict themselves: then the figure is shown, and nothing is there to be copied. */
@@ -157,26 +157,26 @@ function withoutRatio(side, found) {
 }
 
 function lists() {
-  const list = (title, items) => (items.length === 0 ? null : el("section", {}, el("h2", {}, title), el("ul", { lang: "en" }, items.map((item) => el("li", {}, item)))));
+  const list = (title, items) => (items.length === 0 ? null : el("section", {}, el("h2", {}, title), el("ul", { lang: language }, items.map((item) => el("li", {}, item)))));
   return [
     list(t("farm.remarks"), answer.remarks.filter((remark) => remark.code !== "method").map((remark) => remark.text)),
     gaps(t("farm.gaps"), answer.gaps),
     el("div", { id: "hens-gaps" }),
     el("details", {}, el("summary", {}, t("notes.title")),
-      el("ul", { lang: "en" }, answer.warnings.map((warning) => el("li", {}, warning.text)), answer.remarks.filter((remark) => remark.code === "method").map((remark) => el("li", {}, remark.text))),
-      el("ul", { lang: "en" }, answer.cautions.map((caution) => el("li", {}, caution.text))),
+      el("ul", { lang: language }, answer.warnings.map((warning) => el("li", {}, warning.text)), answer.remarks.filter((remark) => remark.code === "method").map((remark) => el("li", {}, remark.text))),
+      el("ul", { lang: language }, answer.cautions.map((caution) => el("li", {}, caution.text))),
       el("ol", { lang: "en" }, answer.references.map((reference) => el("li", {}, reference.text)))),
   ];
 }
 
 const gaps = (title, found) => (found.length === 0 ? null : el("section", {}, el("h2", {}, title),
-  el("ul", { class: "gaps" }, [...found].sort((one, two) => (one.kind === "filled") - (two.kind === "filled")).map((gap) => el("li", { class: gap.kind },
-    el("strong", {}, inWords(gap.field, words)), t("colon"), english(gap.filled_with))))));
+  el("ul", { class: "gaps", lang: language }, [...found].sort((one, two) => (one.kind === "filled") - (two.kind === "filled")).map((gap) => el("li", { class: gap.kind },
+    el("strong", {}, inWords(gap.field, words)), `${t("colon")}${gap.filled_with}`)))));
 
 /** Defaults and omissions of the hens: incomplete records must not look like a low footprint. */
 async function tellHens(hens) {
   if (!hens) return;
-  const told = await latestHens((signal) => post("/v1/footprint", { system: hens, indicators: ["ghg"], draws: 1000 }, signal));
+  const told = await latestHens((signal) => post(address("/v1/footprint", spoken), { system: hens, indicators: ["ghg"], draws: 1000 }, signal));
   if (!told) return;
   const lower = told.warnings.some((warning) => warning.code === "lower-bound");
   fill(at("hens-gaps"), gaps(t("farm.hens-gaps", { hens: hens.name }), told.gaps));

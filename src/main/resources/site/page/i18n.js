@@ -6,6 +6,8 @@ const asked = new URLSearchParams(location.search).get("lang");
 export const languages = known;
 export const language =
   [asked, ...navigator.languages.map((name) => name.slice(0, 2))].find((name) => name && Object.hasOwn(known, name)) ?? "en";
+/** The parameter that asks the service for sentences in this language. */
+export const spoken = language === "en" ? {} : { lang: language };
 const messages = language === "en" ? en : (await import(`./${language}.js`)).default;
 const plural = new Intl.PluralRules(language);
 

@@ -69,7 +69,7 @@ export function study(box, finding, side, question, labels, close) {
     finding.steps.length === 0
       ? el("p", {}, t("study.none"))
       : el("ol", { class: "steps" }, finding.steps.map((one) => step(one, labels.label))),
-    finding.notes.length === 0 ? null : el("ul", { class: "finding-notes" }, finding.notes.map((note) => el("li", {}, english(note.text)))),
+    finding.notes.length === 0 ? null : el("ul", { class: "finding-notes" }, finding.notes.map((note) => el("li", {}, note.text))),
     el("p", { class: "source" }, english(reference?.text ?? finding.source)),
     el("p", { class: "ways" },
       reference?.doi ? el("a", { href: `https://doi.org/${reference.doi}`, rel: "noreferrer" }, `doi:${reference.doi}`) : null, " ",

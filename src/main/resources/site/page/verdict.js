@@ -102,7 +102,7 @@ export function sayInstead(box, answer, question, copy) {
     copy(t("verdict.copy"), () => whole),
     el("details", {},
       el("summary", {}, t("verdict.reasoning")),
-      el("p", {}, english(answer.reason)),
+      el("p", {}, answer.reason),
       (check?.circulating ?? []).slice(0, 3).map((one) =>
         el("p", { class: "circulating" }, el("strong", {}, `${t("verdict.circulating")}${t("colon")}`), english(`“${one.claim}” ${one.verdict_text}`)))));
   return { text: whole };

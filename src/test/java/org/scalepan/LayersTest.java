@@ -63,6 +63,11 @@ class LayersTest {
             .definedBy("org.scalepan.quantity..")
             .layer("sheet")
             .definedBy("org.scalepan.sheet..")
+            .layer("words")
+            .definedBy("org.scalepan.words..")
+            .whereLayer("words")
+            .mayOnlyBeAccessedByLayers(
+                    "start", "web", "ask", "literature", "production", "input", "footprint", "factors", "uncertainty")
             .whereLayer("sheet")
             .mayOnlyBeAccessedByLayers("web")
             .whereLayer("start")

@@ -9,6 +9,9 @@ import org.scalepan.production.DisplacedUse;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Stage;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The second figure of a farm that counts by-products as burden-free although they are sold: the same with their use elsewhere counted.
@@ -17,7 +20,7 @@ import org.scalepan.production.Stage;
  * @param estimate the figure; none where nothing of the use elsewhere is known
  * @param missing what of the use elsewhere is not known, in sentences without full stop
  */
-public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstimate> estimate, List<String> missing) {
+public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstimate> estimate, List<Message> missing) {
     public DisplacedUseFigure {
         ingredients = List.copyOf(ingredients);
         missing = List.copyOf(missing);
@@ -54,7 +57,7 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
                 use.get().ingredients(),
                 estimate.filter(found -> found.system().isPresent()),
                 use.get().unknown(own.scope()).stream()
-                        .map(Gap::filledWith)
+                        .map(Gap::with)
                         .distinct()
                         .toList()));
     }
@@ -68,28 +71,43 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
     public Warning warning(Sentences sentences, String side) {
         return new Warning(
                 "burden-free-by-product",
-                sentences.measure() + ", " + side + ": " + sentence(sentences, Optional.empty(), ""),
+                Message.verbatim(sentences.measure() + ", " + side + ": "
+                        + sentence(sentences, Optional.empty(), Name.given(""))),
                 ingredients);
     }
 
     /** In a sentence, with a ratio where there is one: {@code with the use elsewhere of … counted: 23 (15 to 36) kg CO2e per kg protein}. */
-    public String sentence(Sentences sentences, Optional<Ratio> versus, String reference) {
-        String subject = String.join(" and ", ingredients);
-        String counted = subject + (ingredients.size() == 1 ? " is" : " are")
-                + " counted burden-free although sold as feed; with what had to replace "
-                + (ingredients.size() == 1 ? "it" : "them")
-                + " elsewhere counted too, ";
+    public String sentence(Sentences sentences, Optional<Ratio> versus, Name reference) {
+        return sentences
+                .language()
+                .say(
+                        "displaced",
+                        "ingredients",
+                        Listing.and(ingredients),
+                        "n",
+                        ingredients.size(),
+                        "result",
+                        result(sentences, versus, reference));
+    }
+
+    private Message result(Sentences sentences, Optional<Ratio> versus, Name reference) {
+        Listing unknown = Listing.semicolons(missing);
         if (estimate.isEmpty()) {
-            return counted + "the figure is not known (" + String.join("; ", missing) + ").";
+            return Message.of("displaced.unknown", "missing", unknown);
         }
         SystemEstimate found = estimate.get();
-        String figure = found.summary()
-                .map(summary -> "it is " + found.bound().words() + sentences.footprint(summary))
-                .orElse("it is higher");
-        return counted + figure
-                + versus.map(ratio -> ", and " + reference + " has "
-                                + ratio.bound().words() + Sentences.ratio(ratio.timesLess()) + " times as much")
-                        .orElse("")
-                + (missing.isEmpty() ? "" : " (" + String.join("; ", missing) + ")") + ".";
+        Message figure = found.summary()
+                .map(summary -> Message.of("displaced.is", "figure", sentences.footprint(summary, found.bound())))
+                .orElseGet(() -> Message.of("displaced.higher"));
+        Message compared = versus.map(ratio -> Message.of(
+                        "displaced.versus",
+                        "result",
+                        figure,
+                        "reference",
+                        reference,
+                        "ratio",
+                        Sentences.ratio(ratio.timesLess(), ratio.bound(), sentences.language())))
+                .orElse(figure);
+        return missing.isEmpty() ? compared : Message.of("displaced.missing", "result", compared, "missing", unknown);
     }
 }

@@ -12,11 +12,18 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
 public sealed interface Estimate permits PublishedEstimate, SystemEstimate, ModelledEstimate {
     /** What it is called in a sentence. */
-    String words();
+    Name name();
+
+    /** What it is called in an English sentence. */
+    default String words() {
+        return name().english();
+    }
 
     /** The product. */
     Product product();
@@ -58,7 +65,12 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate, Mode
     }
 
     /** Why there is no figure. */
-    Optional<String> missing();
+    Optional<Message> why();
+
+    /** The same in English. */
+    default Optional<String> missing() {
+        return why().map(Message::english);
+    }
 
     /** True when a ratio can be formed with it: there is a figure, and nothing that stands against a ratio. */
     default boolean isComparable() {
@@ -93,33 +105,32 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate, Mode
     }
 
     /** What is required and not counted, in words; empty when the figure is exact. */
-    List<String> uncounted();
+    List<Message> uncounted();
 
     /** What is counted although the question leaves it out, in words; empty when the figure is exact. */
-    List<String> countedBeyond();
+    List<Message> countedBeyond();
 
     /**
      * Why no ratio can be made with another although both have a figure: a farm's energy is all primary energy, and that of some
      * publications is a part of it. Empty where nothing is in the way.
      */
-    default Optional<String> unlike(Estimate other) {
+    default Optional<Message> unlike(Estimate other) {
         return Stream.of(energyOfPublication(this, other), energyOfPublication(other, this))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
-    private static Optional<String> energyOfPublication(Estimate computed, Estimate printed) {
+    private static Optional<Message> energyOfPublication(Estimate computed, Estimate printed) {
         return !(computed instanceof PublishedEstimate) && printed instanceof PublishedEstimate published
                 ? published
                         .energyKind()
                         .filter(kind -> !kind.mayStandBesideTotal())
-                        .map(kind -> "publications of " + published.words() + " count " + kind.words()
-                                + ", and records all primary energy: no ratio can be made of the two")
+                        .map(kind -> Message.of("unlike-energy", "product", published.name(), "kind", kind.message()))
                 : Optional.empty();
     }
 
     /** How the records behind it contradict themselves, in words: then nothing can be said with the figure. Empty of publications. */
-    default List<String> contradictions() {
+    default List<Message> contradictions() {
         return List.of();
     }
 }

@@ -14,6 +14,7 @@ import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.literature.Unused;
+import org.scalepan.words.Message;
 
 /** Estimates products from the literature. */
 public final class Estimating {
@@ -101,7 +102,8 @@ public final class Estimating {
                 .filter(result -> products.contains(result.product())
                         && !result.indicator()
                                 .equals(evidence.question().indicator().id()))
-                .map(result -> new Unused(result, "it is about another indicator, " + result.indicator()));
+                .map(result ->
+                        new Unused(result, Message.of("unused.other-indicator", "indicator", result.indicator())));
         return Stream.concat(evidence.unused().stream(), others)
                 .filter(unused -> unused.result()
                         .cited()

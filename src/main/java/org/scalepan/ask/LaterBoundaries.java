@@ -12,6 +12,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.literature.Study;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * Finds where a later boundary of the chain comes out lower than an earlier one for the same product. More is counted there, so that the
@@ -43,7 +45,7 @@ public final class LaterBoundaries {
     }
 
     private static Optional<Warning> warning(Library library, List<PublishedEstimate> estimates, Pairing pairing) {
-        List<String> pairs = new ArrayList<>();
+        List<Message> pairs = new ArrayList<>();
         Set<String> about = new LinkedHashSet<>();
         for (Boundary earlier : Boundary.values()) {
             for (Boundary later : Boundary.values()) {
@@ -55,7 +57,14 @@ public final class LaterBoundaries {
                             .distinct()
                             .toList();
                     if (!lower.isEmpty()) {
-                        pairs.add(later.id() + " below " + earlier.id() + " (" + String.join(", ", lower) + ")");
+                        pairs.add(Message.of(
+                                "boundary-below",
+                                "later",
+                                later.id(),
+                                "earlier",
+                                earlier.id(),
+                                "products",
+                                String.join(", ", lower)));
                         about.addAll(lower);
                     }
                 }
@@ -63,12 +72,7 @@ public final class LaterBoundaries {
         }
         return pairs.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Warning(
-                        CODE,
-                        "A later boundary comes out lower than an earlier one, though more is counted there, because other studies"
-                                + " stand there: " + String.join("; ", pairs)
-                                + ". Do not set one boundary against the other.",
-                        List.copyOf(about)));
+                : Optional.of(Warning.of(CODE, List.copyOf(about), "pairs", Listing.semicolons(pairs)));
     }
 
     private static boolean isAmong(PublishedEstimate estimate, Boundary earlier, Boundary later) {

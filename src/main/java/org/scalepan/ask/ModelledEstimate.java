@@ -12,6 +12,8 @@ import org.scalepan.footprint.Footprint;
 import org.scalepan.production.practice.ModelledFarm;
 import org.scalepan.production.practice.ModelledFarms;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The estimate for one product on a basis, modelled from published practice: a reference farm, computed as records are. It is not a
@@ -29,9 +31,9 @@ public record ModelledEstimate(
         List<ModelledFarm> others)
         implements Estimate {
     /** What every sentence says of such a figure. */
-    public static final String WORDS = "modelled from published practice, not a study";
+    public static final Message MESSAGE = Message.of("modelled");
     /** The same of two sides. */
-    public static final String WORDS_OF_BOTH = "both " + WORDS;
+    public static final Message MESSAGE_OF_BOTH = Message.of("modelled.both");
 
     public ModelledEstimate {
         others = List.copyOf(others);
@@ -74,8 +76,8 @@ public record ModelledEstimate(
     }
 
     @Override
-    public String words() {
-        return item.words();
+    public Name name() {
+        return item.name();
     }
 
     @Override
@@ -99,14 +101,18 @@ public record ModelledEstimate(
     }
 
     @Override
-    public Optional<String> missing() {
+    public Optional<Message> why() {
         if (farm.isEmpty()) {
-            return Optional.of("no reference farm of " + item.words() + " is in this library");
+            return Optional.of(Message.of("missing.reference-farm", "product", item.name()));
         }
         return system.isPresent()
-                ? system.get().missing()
-                : Optional.of("reference farms of " + item.product().name() + " sell it "
-                        + farm.get().inventory().output().form() + ", and model no other form");
+                ? system.get().why()
+                : Optional.of(Message.of(
+                        "missing.other-form",
+                        "product",
+                        Name.of("product." + item.product().id(), item.product().name()),
+                        "form",
+                        farm.get().inventory().output().form()));
     }
 
     /** A model has no studies that could be too few; that it is none is said by its own words, wherever studies would be counted. */
@@ -126,17 +132,17 @@ public record ModelledEstimate(
     }
 
     @Override
-    public List<String> uncounted() {
+    public List<Message> uncounted() {
         return system.map(SystemEstimate::uncounted).orElse(List.of());
     }
 
     @Override
-    public List<String> countedBeyond() {
+    public List<Message> countedBeyond() {
         return List.of();
     }
 
     @Override
-    public List<String> contradictions() {
+    public List<Message> contradictions() {
         return system.map(SystemEstimate::contradictions).orElse(List.of());
     }
 

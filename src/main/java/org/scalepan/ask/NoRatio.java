@@ -3,21 +3,16 @@ package org.scalepan.ask;
 import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.footprint.Bound;
+import org.scalepan.words.Message;
 
 /** Why no ratio is made of two figures. */
 public enum NoRatio {
     /** A result whose own published interval includes zero says nothing of how many times more or less. */
-    INTERVAL_INCLUDES_ZERO("the published interval of a result behind it includes zero, and then no ratio can be made"),
+    INTERVAL_INCLUDES_ZERO,
     /** With credits taken off. */
-    NOT_ABOVE_ZERO("a footprint with credits may not be above zero, and then no ratio can be made"),
+    NOT_ABOVE_ZERO,
     /** Two bounds whose ratio bounds nothing. */
-    ONLY_BOUNDS("both sides are only bounds, and their ratio bounds nothing");
-
-    private final String words;
-
-    NoRatio(String words) {
-        this.words = words;
-    }
+    ONLY_BOUNDS;
 
     /** Why two figures have no ratio; empty where they have one, and where a figure is missing. */
     public static Optional<NoRatio> between(Estimate product, Estimate reference) {
@@ -33,7 +28,12 @@ public enum NoRatio {
     }
 
     /** In a clause. */
+    public Message message() {
+        return Message.of("no-ratio." + id());
+    }
+
+    /** In an English clause. */
     public String words() {
-        return words;
+        return message().english();
     }
 }

@@ -3,6 +3,7 @@ package org.scalepan.ask;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Library;
+import org.scalepan.words.Message;
 
 /** Whether the other kind of evidence answers where the kind asked for has nothing, so that a refusal can say how to ask. */
 public final class OtherEvidence {
@@ -34,5 +35,11 @@ public final class OtherEvidence {
     /** The same of two sides: {@code evidence=modelled gives modelled figures}. */
     public static String wordsOfBoth(EvidenceKind kind) {
         return "evidence=" + kind.id() + " gives " + kind.id() + " figures";
+    }
+
+    /** Why there is no figure, and the kind of evidence that has figures of both sides. */
+    public static Message after(Message why, Optional<EvidenceKind> other) {
+        return other.map(kind -> Message.of("other-evidence." + kind.id(), "why", why))
+                .orElse(why);
     }
 }

@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import org.scalepan.factors.Product;
+import org.scalepan.words.Name;
 
 /** A product in the form in which it is compared, such as mealworm meal. */
 public record ProductForm(Product product, String form) {
@@ -11,9 +12,15 @@ public record ProductForm(Product product, String form) {
     }
 
     /** As said in a sentence. */
-    public String words() {
+    public Name name() {
+        String key = "product." + product.id();
         return form.equals(product.defaultForm())
-                ? product.name()
-                : product.name() + " (" + form.replace('-', ' ') + ")";
+                ? Name.of(key, product.name())
+                : new Name(key, product.name() + " (" + form.replace('-', ' ') + ")", "form." + form);
+    }
+
+    /** As said in an English sentence. */
+    public String words() {
+        return name().english();
     }
 }

@@ -18,6 +18,8 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * The provenance of the estimates of one answer, from the literature or from records: their warnings, publications and products.
@@ -31,30 +33,19 @@ public record Provenance(Library library, List<Estimate> estimates) {
     public List<Warning> warnings() {
         List<Warning> warnings = new ArrayList<>();
         if (inventories().flatMap(inventory -> inventory.flows().stream()).anyMatch(flow -> flow.flux() == Flux.CO2E)) {
-            warnings.add(new Warning(
-                    "other-warming-set",
-                    "Some factors are published as CO2e only, under their own warming set (see gwp of each line); they are kept as"
-                            + " published.",
-                    List.of()));
+            warnings.add(new Warning("other-warming-set", Message.of("warning.other-warming-set.factors"), List.of()));
         }
         if (systems().anyMatch(SystemEstimate::isLowerBound)) {
-            warnings.add(new Warning(
-                    "lower-bound",
-                    "Something required is not counted (see gaps): the figure is a lower bound, and a ratio with it is a bound too.",
-                    List.of()));
+            warnings.add(Warning.of("lower-bound", List.of()));
         }
         energyKinds().ifPresent(warnings::add);
-        List<String> impossible = systems()
+        List<Message> impossible = systems()
                 .flatMap(estimate -> estimate.contradictions().stream()
-                        .map(why -> estimate.inventory().name() + ": " + why))
+                        .map(why -> Message.of("of-side", "side", estimate.name(), "what", why)))
                 .distinct()
                 .toList();
         if (!impossible.isEmpty()) {
-            warnings.add(new Warning(
-                    "impossible-balance",
-                    "Records contradict themselves (" + String.join("; ", impossible)
-                            + "): their figures are shown, and no ratio, saving or verdict rests on them.",
-                    List.of()));
+            warnings.add(Warning.of("impossible-balance", List.of(), "why", Listing.semicolons(impossible)));
         }
         retailFeed().ifPresent(warnings::add);
         unprocessed().ifPresent(warnings::add);
@@ -64,11 +55,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
         }
         modelledFarms().ifPresent(warnings::add);
         if (!published.isEmpty() && inventories().findAny().isPresent()) {
-            warnings.add(new Warning(
-                    "computed-beside-published",
-                    "A system computed from records stands beside published studies, which may count other things; a system of"
-                            + " the other kind computed by the same rules is the fairer neighbour.",
-                    List.of()));
+            warnings.add(Warning.of("computed-beside-published", List.of()));
         }
         return warnings;
     }
@@ -80,14 +67,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                 .map(farm -> farm.farm().id())
                 .distinct()
                 .toList();
-        return farms.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Warning(
-                        "modelled",
-                        "Figures of reference farms are computed from published practice by the rules that records are computed by: what a"
-                                + " typical farm of that kind would give. They are no studies, no measurements of a farm, and are never"
-                                + " pooled with studies.",
-                        farms));
+        return farms.isEmpty() ? Optional.empty() : Optional.of(Warning.of("modelled", farms));
     }
 
     /** Farms that sell dried larvae or meal and record nothing done after the harvest, where the boundary includes it. */
@@ -100,13 +80,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                 .map(Inventory::name)
                 .distinct()
                 .toList();
-        return farms.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Warning(
-                        Remark.UNPROCESSED,
-                        "Larvae are sold dried or milled, and no drying, milling or energy after the harvest is recorded: up to"
-                                + " the processing gate nothing of it is counted.",
-                        farms));
+        return farms.isEmpty() ? Optional.empty() : Optional.of(Warning.of(Remark.UNPROCESSED, farms));
     }
 
     /** Publications that count another energy than records do, or do not say which. */
@@ -114,21 +88,15 @@ public record Provenance(Library library, List<Estimate> estimates) {
         if (systems().findAny().isEmpty()) {
             return Optional.empty();
         }
-        List<String> said = published()
+        List<Message> said = published()
                 .flatMap(estimate -> estimate.energyKind().stream()
                         .filter(kind -> kind != EnergyKind.TOTAL)
-                        .map(kind -> estimate.words() + " (" + kind.words() + ")"))
+                        .map(kind -> Message.of("energy-of", "product", estimate.name(), "kind", kind.message())))
                 .distinct()
                 .toList();
         return said.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Warning(
-                        "unlike-energy",
-                        "Records are computed in all primary energy, renewable included; these publications count otherwise or do"
-                                + " not say: " + String.join(", ", said)
-                                + ". With non-renewable or fossil energy no ratio is made; where the kind is not stated, a ratio may"
-                                + " hold unlike things together.",
-                        List.of()));
+                : Optional.of(Warning.of("unlike-energy", List.of(), "which", Listing.commas(said)));
     }
 
     /** Which feed of the figures at hand is counted up to retail; lines of other indicators do not concern them. */
@@ -146,15 +114,7 @@ public record Provenance(Library library, List<Estimate> estimates) {
                 .filter(retail::contains)
                 .distinct()
                 .toList();
-        return used.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Warning(
-                        "retail-feed-factor",
-                        "Some feed is counted with factors that end at retail, because no farm-gate factor is held: processing,"
-                                + " transport and losses in trade are in them, in some also land-use change. The feed and"
-                                + " what is fed with it come out too high; give ghg_per_kg or land_per_kg of your own feed"
-                                + " where you know it.",
-                        used));
+        return used.isEmpty() ? Optional.empty() : Optional.of(Warning.of("retail-feed-factor", used));
     }
 
     /** The publications, in order of first use. */

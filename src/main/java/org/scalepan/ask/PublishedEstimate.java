@@ -19,6 +19,8 @@ import org.scalepan.literature.PoolQuestion;
 import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The estimate for one product on a basis, from published results.
@@ -35,7 +37,7 @@ public record PublishedEstimate(
         List<Unused> elsewhere,
         List<CompositionRow> composition)
         implements Estimate {
-    private static final List<String> LAND_USE_CHANGE = List.of("emissions from land-use change");
+    private static final List<Message> LAND_USE_CHANGE = List.of(Message.of("land-use-change-emissions"));
 
     public PublishedEstimate {
         elsewhere = List.copyOf(elsewhere);
@@ -43,8 +45,8 @@ public record PublishedEstimate(
     }
 
     @Override
-    public String words() {
-        return item.words();
+    public Name name() {
+        return item.name();
     }
 
     @Override
@@ -60,8 +62,8 @@ public record PublishedEstimate(
     }
 
     @Override
-    public Optional<String> missing() {
-        return evidence instanceof Evidence.NoEvidence none ? Optional.of(none.reason()) : Optional.empty();
+    public Optional<Message> why() {
+        return evidence instanceof Evidence.NoEvidence none ? Optional.of(none.why()) : Optional.empty();
     }
 
     @Override
@@ -95,12 +97,12 @@ public record PublishedEstimate(
     }
 
     @Override
-    public List<String> uncounted() {
+    public List<Message> uncounted() {
         return bound() == Bound.AT_LEAST ? LAND_USE_CHANGE : List.of();
     }
 
     @Override
-    public List<String> countedBeyond() {
+    public List<Message> countedBeyond() {
         return bound() == Bound.AT_MOST ? LAND_USE_CHANGE : List.of();
     }
 

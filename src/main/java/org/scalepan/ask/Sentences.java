@@ -7,80 +7,182 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Regions;
+import org.scalepan.footprint.Bound;
 import org.scalepan.literature.Evidence;
-import org.scalepan.literature.LandUseChange;
 import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** Words results as plain sentences with unit, boundary, interval and number of studies. */
 public final class Sentences {
     private final ComparisonBasis basis;
     private final double coverage;
+    private final Language language;
 
+    /** In English. */
     public Sentences(ComparisonBasis basis, double coverage) {
+        this(basis, coverage, Language.ENGLISH);
+    }
+
+    public Sentences(ComparisonBasis basis, double coverage, Language language) {
         this.basis = basis;
         this.coverage = coverage;
+        this.language = language;
+    }
+
+    public Language language() {
+        return language;
     }
 
     /** {@code 8.2 (3.9 to 17)}: a ratio with its interval. */
     public static String ratio(Summary summary) {
-        return Print.ratio(summary.median()) + " (" + Print.ratio(summary.low()) + " to " + Print.ratio(summary.high())
-                + ")";
+        return ratio(summary, Language.ENGLISH);
+    }
+
+    public static String ratio(Summary summary, Language language) {
+        return interval(
+                Print.ratio(summary.median()), Print.ratio(summary.low()), Print.ratio(summary.high()), language);
+    }
+
+    /** {@code at least 8.2 (3.9 to 17)}: a ratio that may be a bound. */
+    public static String ratio(Summary summary, Bound bound, Language language) {
+        return language.say(bound.message(ratio(summary, language)));
     }
 
     /** {@code 16 (11 to 24) kg CO2e per kg protein}: a footprint with its interval. */
     public String footprint(Summary summary) {
-        return interval(summary) + " " + unit();
+        return footprint(summary, Bound.EXACT);
+    }
+
+    /** The same of a figure that may be a bound. */
+    public String footprint(Summary summary, Bound bound) {
+        return language.say("figure-with-unit", "figure", bound.message(interval(summary, language)), "unit", unit());
     }
 
     /** {@code 16 (11 to 24)}: a footprint with its interval, for a table whose head names the unit. */
     public static String interval(Summary summary) {
-        return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
-                + Print.footprint(summary.high()) + ")";
+        return interval(summary, Language.ENGLISH);
+    }
+
+    public static String interval(Summary summary, Language language) {
+        return interval(
+                Print.footprint(summary.median()),
+                Print.footprint(summary.low()),
+                Print.footprint(summary.high()),
+                language);
+    }
+
+    private static String interval(String median, String low, String high, Language language) {
+        return language.say(
+                "interval",
+                "median",
+                language.figure(median),
+                "low",
+                language.figure(low),
+                "high",
+                language.figure(high));
     }
 
     /** The unit of every figure of this basis. */
     public String unit() {
-        return basis.indicator().unit() + " per " + basis.per().words();
+        return language.say(
+                "unit",
+                "unit",
+                language.sayOr(
+                        "unit-name." + basis.indicator().id(), basis.indicator().unit()),
+                "per",
+                basis.per().message());
+    }
+
+    /** The same in English, as programs read it in every language. */
+    public String unitField() {
+        return new Sentences(basis, coverage).unit();
     }
 
     /** {@code greenhouse gas emissions per kg protein, up to the farm gate}: what the figures are of. */
     public String measure() {
-        return indicator() + " per " + basis.per().words() + ", " + boundary();
+        return language.say(
+                "measure", "indicator", indicator(), "per", basis.per().message(), "boundary", boundary());
     }
 
     /** One product or farm in a sentence. */
     public String estimate(Estimate estimate) {
-        String where = capital(name(estimate)) + ", " + boundary();
         if (isUnciteable(estimate)) {
-            return where + ": " + unciteable(List.of(estimate));
+            return language.say(
+                    "estimate.unciteable",
+                    "name",
+                    estimate.name(),
+                    "boundary",
+                    boundary(),
+                    "why",
+                    unciteable(List.of(estimate)));
         }
         return estimate.summary()
-                .map(summary -> where + ": " + estimate.bound().words() + footprint(summary) + " ("
-                        + interval(List.of(estimate)) + "; " + studies(estimate, "") + basis(List.of(estimate)) + ")."
+                .map(summary -> language.say(
+                                "estimate",
+                                "name",
+                                estimate.name(),
+                                "boundary",
+                                boundary(),
+                                "figure",
+                                footprint(summary, estimate.bound()),
+                                "interval",
+                                interval(List.of(estimate)),
+                                "studies",
+                                withBasis(studies(estimate, Optional.empty()), List.of(estimate)))
                         + uncounted(estimate)
-                        + contradicted(estimate)
+                        + contradicted(estimate, language)
                         + animalsOnly())
-                .orElse(where + ": no evidence per " + basis.per().words() + ".");
+                .orElseGet(() -> language.say(
+                        "estimate.none",
+                        "name",
+                        estimate.name(),
+                        "boundary",
+                        boundary(),
+                        "per",
+                        basis.per().message()));
     }
 
     /** A product against the reference in a sentence. */
     public String versus(Estimate product, Estimate reference, Ratio versus) {
         if (isUnciteable(product) || isUnciteable(reference)) {
-            return capital(name(product)) + " against " + name(reference) + ", " + boundary() + ": "
-                    + unciteable(List.of(product, reference));
+            return language.say(
+                    "versus.unciteable",
+                    "product",
+                    product.name(),
+                    "reference",
+                    reference.name(),
+                    "boundary",
+                    boundary(),
+                    "why",
+                    unciteable(List.of(product, reference)));
         }
-        String more = versus.timesLess().median() >= 1
-                ? capital(name(reference)) + " has " + versus.bound().words() + ratio(versus.timesLess())
-                        + " times the " + indicator() + " of " + name(product)
-                : capital(name(product)) + " has " + versus.bound().reversed().words() + ratio(versus.share())
-                        + " times the " + indicator() + " of " + name(reference);
-        return more + ", per " + basis.per().words() + ", " + boundary() + " ("
-                + interval(List.of(product, reference)) + "; "
-                + studies(product, reference)
-                + basis(List.of(product, reference)) + "). " + shareOfDraws(product, reference, versus)
+        List<Estimate> sides = List.of(product, reference);
+        return language.say(
+                        isLess(versus) ? "versus.reference" : "versus.product",
+                        "product",
+                        product.name(),
+                        "reference",
+                        reference.name(),
+                        "ratio",
+                        turned(versus, versus),
+                        "indicator",
+                        indicator(),
+                        "per",
+                        basis.per().message(),
+                        "boundary",
+                        boundary(),
+                        "interval",
+                        interval(sides),
+                        "studies",
+                        withBasis(studies(product, reference), sides))
+                + " "
+                + shareOfDraws(product, reference, versus)
                 + animalsOnly();
     }
 
@@ -98,11 +200,15 @@ public final class Sentences {
                         .orElse("");
     }
 
+    private static boolean isLess(Ratio versus) {
+        return versus.timesLess().median() >= 1;
+    }
+
     /** A ratio in the direction in which another is worded. */
-    private static String turned(Ratio worded, Ratio ratio) {
-        return worded.timesLess().median() >= 1
-                ? ratio.bound().words() + ratio(ratio.timesLess())
-                : ratio.bound().reversed().words() + ratio(ratio.share());
+    private String turned(Ratio worded, Ratio ratio) {
+        return isLess(worded)
+                ? ratio(ratio.timesLess(), ratio.bound(), language)
+                : ratio(ratio.share(), ratio.bound().reversed(), language);
     }
 
     /** One product or farm in a sentence, and shortly with land-use change the other way round where that differs. */
@@ -114,9 +220,9 @@ public final class Sentences {
         return estimate(estimate)
                 + otherLandUse
                         .flatMap(other -> other.summary()
-                                .map(Sentences::interval)
-                                .filter(figure -> !figure.equals(asked))
-                                .map(figure -> otherLandUse(other.bound().words() + figure)))
+                                .filter(summary -> !interval(summary).equals(asked))
+                                .map(summary ->
+                                        otherLandUse(language.say(other.bound().message(interval(summary, language))))))
                         .orElse("");
     }
 
@@ -126,54 +232,65 @@ public final class Sentences {
     }
 
     /** Why no sentence is made, in place of a figure. */
-    private static String unciteable(List<Estimate> estimates) {
-        String which = estimates.stream()
+    private static Message unciteable(List<Estimate> estimates) {
+        List<Name> which = estimates.stream()
                 .filter(Sentences::isUnciteable)
-                .map(Estimate::words)
-                .collect(Collectors.joining(" and "));
-        return "no sentence is made, because the publication behind the figure of " + which
-                + " is not identified and cannot be cited.";
+                .map(Estimate::name)
+                .toList();
+        return Message.of("unciteable", "which", Listing.and(which));
     }
 
     /** {@code " With land-use change counted: 9.3 (4.1 to 21)."} */
     private String otherLandUse(String figure) {
-        return " " + basis.luc().other().words() + ": " + figure + ".";
+        return " " + language.say("luc-other", "state", basis.luc().other().message(), "figure", figure);
     }
 
-    /**
-     * The evidence of a side in words: {@code 2 studies of beef in Kenya, 1 from memory}.
-     *
-     * @param of what goes behind the number of studies, such as {@code " of beef"}; may be empty
-     */
-    public static String studies(Estimate estimate, String of) {
-        if (estimate instanceof ModelledEstimate && estimate.summary().isEmpty()) {
-            return "no modelled figure" + of;
-        }
+    /** The evidence of a side in English words: {@code 2 studies in Kenya, 1 from memory}. */
+    public static String studies(Estimate estimate) {
+        return studies(estimate, Optional.empty()).english();
+    }
+
+    /** The evidence of a side in words, with its name: {@code 2 studies of beef in Kenya, 1 from memory}. */
+    public static Message studiesOf(Estimate estimate) {
+        return studies(estimate, Optional.of(estimate.name()));
+    }
+
+    private static Message studies(Estimate estimate, Optional<Name> name) {
         if (estimate instanceof ModelledEstimate) {
-            return of.isEmpty() ? ModelledEstimate.WORDS : estimate.words() + " " + ModelledEstimate.WORDS;
+            return ofSide(estimate.summary().isEmpty() ? "modelled.none" : "modelled", name);
         }
         if (!(estimate instanceof PublishedEstimate published)) {
-            return of.isEmpty() ? "computed from records" : estimate.words() + " computed from records";
+            return ofSide("computed", name);
         }
-        StringBuilder text = new StringBuilder(count(published.studies(), "study", "studies")).append(of);
+        int n = published.studies();
+        Message text = name.map(of -> Message.of("studies.of", "n", n, "name", of))
+                .orElseGet(() -> Message.of("studies", "n", n));
         if (published.evidence() instanceof Evidence.PooledEvidence some
                 && !some.regionUsed().equals(Regions.WORLD)) {
-            text.append(" in ").append(some.regionWords());
+            text = Message.of("studies.in", "studies", text, "region", some.regionName());
         }
-        if (published.studiesFromMemory() > 0) {
-            boolean all = published.studiesFromMemory() == published.studies();
-            String many = all ? (published.studies() == 1 ? "" : "all ") : published.studiesFromMemory() + " ";
-            text.append(", ").append(many).append("from memory");
+        int unseen = published.studiesFromMemory();
+        if (unseen > 0) {
+            text = unseen < n
+                    ? Message.of("studies.memory", "studies", text, "n", unseen)
+                    : Message.of(n == 1 ? "studies.memory.one" : "studies.memory.all", "studies", text);
         }
-        text.append(published.isUnciteable() ? ", publication not identified" : "");
-        return text.append(published.ownRows() ? ", own rows among them" : "").toString();
+        if (published.isUnciteable()) {
+            text = Message.of("studies.unidentified", "studies", text);
+        }
+        return published.ownRows() ? Message.of("studies.own-rows", "studies", text) : text;
+    }
+
+    private static Message ofSide(String key, Optional<Name> name) {
+        String of = key.equals("modelled.none") ? "-of" : ".of";
+        return name.map(side -> Message.of(key + of, "name", side)).orElseGet(() -> Message.of(key));
     }
 
     /** The evidence of both sides in words. */
-    private static String studies(Estimate product, Estimate reference) {
+    private static Message studies(Estimate product, Estimate reference) {
         return product instanceof ModelledEstimate && reference instanceof ModelledEstimate
-                ? ModelledEstimate.WORDS_OF_BOTH
-                : studies(product, " of " + name(product)) + ", " + studies(reference, " of " + name(reference));
+                ? ModelledEstimate.MESSAGE_OF_BOTH
+                : Message.of("verbatim", "text", Listing.commas(List.of(studiesOf(product), studiesOf(reference))));
     }
 
     /** The source of a paired ratio: the study, and where it took a side from. */
@@ -193,33 +310,57 @@ public final class Sentences {
      * The ratios out of single studies: {@code 2 of 2 studies of both find less for chicken than for pork (pork ÷ chicken: 3.5, 3.4).} Of three
      * or more the pooled ratio stands behind it; two make no interval.
      */
-    public static String paired(Estimate product, Estimate reference, PairedEvidence paired) {
+    public static String paired(Estimate product, Estimate reference, PairedEvidence paired, Language language) {
         List<PairedStudy> ratios = paired.ratios();
-        long less = ratios.stream().filter(ratio -> ratio.central() > 1).count();
-        return less + " of " + count(ratios.size(), "study", "studies") + " of both "
-                + (ratios.size() == 1 ? "finds" : "find") + " less for " + name(product) + " than for "
-                + name(reference)
-                + " (" + name(reference) + " ÷ " + name(product) + ": "
-                + ratios.stream().map(ratio -> Print.ratio(ratio.central())).collect(Collectors.joining(", "))
-                + paired.pooled()
-                        .map(pooled -> "; pooled " + Print.ratio(StrictMath.exp(pooled.mean())) + ", 95 % interval "
-                                + Print.ratio(PairedEvidence.low(pooled)) + " to "
-                                + Print.ratio(PairedEvidence.high(pooled)))
-                        .orElse("")
-                + ").";
+        int less = (int) ratios.stream().filter(ratio -> ratio.central() > 1).count();
+        String list = ratios.stream()
+                .map(ratio -> language.figure(Print.ratio(ratio.central())))
+                .collect(Collectors.joining(language == Language.ENGLISH ? ", " : " ; "));
+        return paired.pooled()
+                .map(pooled -> language.say(
+                        "paired.pooled",
+                        "less",
+                        less,
+                        "n",
+                        ratios.size(),
+                        "product",
+                        product.name(),
+                        "reference",
+                        reference.name(),
+                        "ratios",
+                        list,
+                        "pooled",
+                        language.figure(Print.ratio(StrictMath.exp(pooled.mean()))),
+                        "low",
+                        language.figure(Print.ratio(PairedEvidence.low(pooled))),
+                        "high",
+                        language.figure(Print.ratio(PairedEvidence.high(pooled)))))
+                .orElseGet(() -> language.say(
+                        "paired",
+                        "less",
+                        less,
+                        "n",
+                        ratios.size(),
+                        "product",
+                        product.name(),
+                        "reference",
+                        reference.name(),
+                        "ratios",
+                        list));
     }
 
     /** What must be added where gases of the animals alone are counted; otherwise empty. */
     public String animalsOnly() {
         boolean gases = basis.boundary() == Boundary.ANIMAL && basis.indicator().isWarming();
-        return gases ? " This is not the footprint of a product: feed, energy and housing are left out." : "";
+        return gases ? " " + language.say("animals-only") : "";
     }
 
-    private static String uncounted(Estimate quote) {
-        return (quote.uncounted().isEmpty() ? "" : " Not counted are " + String.join(", ", quote.uncounted()) + ".")
-                + (quote.countedBeyond().isEmpty()
-                        ? ""
-                        : " Counted beside what is asked are " + String.join(", ", quote.countedBeyond()) + ".");
+    private String uncounted(Estimate quote) {
+        return listed("not-counted", quote.uncounted()) + listed("counted-beyond", quote.countedBeyond());
+    }
+
+    private String listed(String key, List<Message> what) {
+        return what.isEmpty() ? "" : " " + language.say(key, "what", Listing.commas(what));
     }
 
     /**
@@ -227,98 +368,117 @@ public final class Sentences {
      * feed of the bucket shed. Counted beside what is asked are emissions from land-use change of beef."}
      */
     public static String bounds(Stream<? extends Estimate> sides) {
-        List<? extends Estimate> all = sides.distinct().toList();
-        return bounds(" Not counted are ", all, Estimate::uncounted)
-                + bounds(" Counted beside what is asked are ", all, Estimate::countedBeyond);
+        return bounds(sides, Language.ENGLISH);
     }
 
-    private static String bounds(String before, List<? extends Estimate> sides, Function<Estimate, List<String>> what) {
-        String named = sides.stream()
+    public static String bounds(Stream<? extends Estimate> sides, Language language) {
+        List<? extends Estimate> all = sides.distinct().toList();
+        return bounds("not-counted", all, Estimate::uncounted, language)
+                + bounds("counted-beyond", all, Estimate::countedBeyond, language);
+    }
+
+    private static String bounds(
+            String key, List<? extends Estimate> sides, Function<Estimate, List<Message>> what, Language language) {
+        List<Message> named = sides.stream()
                 .filter(side -> !what.apply(side).isEmpty())
-                .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())
-                .collect(Collectors.joining("; "));
-        return named.isEmpty() ? "" : before + named + ".";
+                .map(side -> whatOf(what.apply(side), side.name()))
+                .toList();
+        return named.isEmpty() ? "" : " " + language.say(key, "what", Listing.semicolons(named));
+    }
+
+    /** {@code feed, energy of the bucket shed}. */
+    public static Message whatOf(List<Message> what, Name side) {
+        return Message.of("what-of", "what", Listing.commas(what), "name", side);
     }
 
     /** Why nothing can be said with a figure, behind a sentence; empty where its records do not contradict themselves. */
-    public static String contradicted(Estimate estimate) {
+    public static String contradicted(Estimate estimate, Language language) {
         return estimate.contradictions().isEmpty()
                 ? ""
-                : " Nothing can be said with it, because the records contradict themselves: "
-                        + String.join("; ", estimate.contradictions()) + ".";
+                : " " + language.say("contradicted", "why", Listing.semicolons(estimate.contradictions()));
     }
 
     private String shareOfDraws(Estimate product, Estimate reference, Ratio versus) {
         if (versus.less().isEmpty()) {
-            return bounds(Stream.of(product, reference)).strip();
+            return bounds(Stream.of(product, reference), language).strip();
         }
-        double value = versus.less().get().value();
+        String share = share(versus.less().get().value(), language);
         boolean thin = !product.hasEnoughStudies() || !reference.hasEnoughStudies();
-        return capital(name(product)) + " has less in " + share(value) + " of the draws"
-                + (thin ? "; " + ThinEvidence.words(basis.lowestGrade()) : "") + ".";
+        return thin
+                ? language.say(
+                        "draws-less.thin",
+                        "product",
+                        product.name(),
+                        "share",
+                        share,
+                        "thin",
+                        ThinEvidence.message(basis.lowestGrade()))
+                : language.say("draws-less", "product", product.name(), "share", share);
     }
 
     /** A share of draws: never said to be none or all, because draws end somewhere. */
     public static String share(double value) {
+        return share(value, Language.ENGLISH);
+    }
+
+    public static String share(double value, Language language) {
         if (value > 0.99) {
-            return "more than 99 %";
+            return language.say("share.above");
         }
-        return value < 0.01 ? "fewer than 1 %" : Math.round(value * 100) + " %";
+        return value < 0.01 ? language.say("share.below") : language.say("percent", "percent", Math.round(value * 100));
     }
 
     /** What is counted, as it stands in a sentence: {@code greenhouse gas emissions}. */
     public String indicator() {
-        return IndicatorWording.of(basis).quantity();
+        return IndicatorWording.of(basis, language).quantity();
     }
 
     /** The indicator as it begins a sentence: {@code Greenhouse gas emissions}. */
     public String capitalIndicator() {
-        return capital(indicator());
+        return language.capital(indicator());
     }
 
     /** The system boundary, as it stands in a sentence: {@code up to the farm gate}. */
     public String boundary() {
-        return basis.boundary().words(basis.indicator());
+        return language.say(basis.boundary().message(basis.indicator()));
     }
 
-    /** What else a warming figure depends on: the warming set and whether land-use change is in. */
-    private String basis(List<Estimate> estimates) {
+    /** The evidence, and what else a warming figure depends on: the warming set and whether land-use change is in. */
+    private Message withBasis(Message studies, List<Estimate> estimates) {
         if (!basis.indicator().isWarming()) {
-            return "";
+            return studies;
         }
-        boolean all = estimates.stream()
-                .noneMatch(estimate ->
+        boolean kept = estimates.stream()
+                .anyMatch(estimate ->
                         estimate instanceof PublishedEstimate published && published.keepsOtherWarmingSets());
-        String luc = basis.luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        return "; " + basis.gwp().name() + (all ? "" : " where studies could be converted") + ", " + luc
-                + " land-use change where studies report it";
+        return Message.of(
+                "studies.basis",
+                "studies",
+                studies,
+                "basis",
+                Message.of("warming." + basis.luc().id(), "gwp", warmingSet(basis, kept)));
+    }
+
+    /** {@code AR6 GWP100 where studies could be converted}. */
+    public static Message warmingSet(ComparisonBasis basis, boolean kept) {
+        String gwp = basis.gwp().name();
+        return kept ? Message.of("warming.kept", "gwp", gwp) : Message.verbatim(gwp);
     }
 
     /** {@code 90 % interval for what the next study of each would find}: of what the interval speaks. */
-    private String interval(List<Estimate> sides) {
+    private Message interval(List<Estimate> sides) {
         List<Estimate> pooled =
                 sides.stream().filter(side -> side.speaksOf().isPresent()).toList();
+        long percent = Math.round(coverage * 100);
         if (pooled.isEmpty()) {
-            return percent() + " interval";
+            return Message.of("interval-of", "percent", percent);
         }
-        String of = pooled.size() == 2 ? " of each" : sides.size() == 2 ? " of " + name(pooled.get(0)) : "";
-        return percent() + " interval for "
-                + pooled.get(0).speaksOf().map(subject -> subject.words(of)).orElse("");
-    }
-
-    private String percent() {
-        return Math.round(coverage * 100) + " %";
-    }
-
-    private static String name(Estimate estimate) {
-        return estimate.words();
-    }
-
-    private static String count(int n, String one, String many) {
-        return n + " " + (n == 1 ? one : many);
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        Message subject = pooled.get(0)
+                .speaksOf()
+                .map(of -> pooled.size() == 2
+                        ? of.ofEach()
+                        : sides.size() == 2 ? of.of(pooled.get(0).name()) : of.message())
+                .orElseThrow();
+        return Message.of("interval-of.subject", "percent", percent, "subject", subject);
     }
 }

@@ -7,11 +7,17 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.production.Inventory;
+import org.scalepan.words.Name;
 
 /** One side of a question: a product with its published results, or a farm or herd with its records. */
 public sealed interface Side {
     /** What it is called in a sentence. */
-    String words();
+    Name name();
+
+    /** What it is called in an English sentence. */
+    default String words() {
+        return name().english();
+    }
 
     /** Why this cannot be held against another side: a ratio of something to itself says nothing about it. */
     default Optional<String> obstacleTo(Side other) {
@@ -39,8 +45,8 @@ public sealed interface Side {
     /** A product with its evidence, of the kind that the basis asks for: published results or a reference farm. */
     record PublishedSide(ProductForm item) implements Side {
         @Override
-        public String words() {
-            return item.words();
+        public Name name() {
+            return item.name();
         }
 
         @Override
@@ -83,8 +89,8 @@ public sealed interface Side {
      */
     record Recorded(Inventory system, boolean credit) implements Side {
         @Override
-        public String words() {
-            return system.name();
+        public Name name() {
+            return Name.given(system.name());
         }
 
         @Override

@@ -19,12 +19,14 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Scope;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The estimate for one farm or herd on a basis, from its records.
  *
  * @param system the inventory summed, when there is a conversion to the unit asked for and anything to count
- * @param missing why there is none
+ * @param why why there is none
  */
 public record SystemEstimate(
         Inventory inventory,
@@ -32,12 +34,12 @@ public record SystemEstimate(
         Optional<SystemFootprint> system,
         Optional<Footprint> footprint,
         Optional<Summary> summary,
-        Optional<String> missing)
+        Optional<Message> why)
         implements Estimate {
 
     @Override
-    public String words() {
-        return inventory.name();
+    public Name name() {
+        return Name.given(inventory.name());
     }
 
     @Override
@@ -66,22 +68,21 @@ public record SystemEstimate(
     }
 
     @Override
-    public List<String> uncounted() {
+    public List<Message> uncounted() {
         return inventory.uncounted(scope).stream()
-                .map(Gap::field)
-                .map(SystemEstimate::kind)
+                .map(Gap::fieldMessage)
                 .distinct()
                 .toList();
     }
 
     @Override
-    public List<String> countedBeyond() {
+    public List<Message> countedBeyond() {
         return List.of();
     }
 
     @Override
-    public List<String> contradictions() {
-        return inventory.impossible().stream().map(FarmBalance::reason).toList();
+    public List<Message> contradictions() {
+        return inventory.impossible().stream().map(FarmBalance::message).toList();
     }
 
     @Override
@@ -93,14 +94,6 @@ public record SystemEstimate(
     @Override
     public Optional<Grade> lowestGrade(Library library) {
         return RowGrades.lowest(library, this);
-    }
-
-    /** A gap's field in words: {@code feed (pineapple-residue, ghg)}. */
-    private static String kind(String field) {
-        int slash = field.indexOf('/');
-        return slash < 0
-                ? field.replace("_m2", " area").replace("_m3", "").replace('_', ' ')
-                : field.substring(0, slash) + " (" + field.substring(slash + 1).replace("/", ", ") + ")";
     }
 
     public static SystemEstimate of(
@@ -140,35 +133,38 @@ public record SystemEstimate(
                 credit,
                 basis.luc() == LandUseChange.INCLUDE);
         if (!Scope.BOUNDARIES.contains(scope.boundary())) {
-            return none(inventory, scope, "records end at the processing gate: what a shop adds is in none");
+            return none(inventory, scope, Message.of("missing.retail"));
         }
         ChainPath path = inventory
                 .output()
                 .chain(library, basis.protein(), basis.qualityCapped())
                 .path(inventory.output().per(), basis.per());
         if (path instanceof ChainPath.MissingConversion missing) {
-            return none(inventory, scope, missing.text() + wayOn(inventory.output(), basis.per()));
+            return none(inventory, scope, wayOn(missing.message(), inventory.output(), basis.per()));
         }
         SystemFootprint system = new SystemFootprint(inventory, scope, ((ChainPath.FoundPath) path).steps());
         if (system.isEmpty()) {
             return none(
                     inventory,
                     scope,
-                    "nothing that counts for " + basis.indicator().id() + " was recorded or could be filled");
+                    Message.of(
+                            "missing.nothing-counted",
+                            "indicator",
+                            basis.indicator().id()));
         }
         return new SystemEstimate(
                 inventory, scope, Optional.of(system), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private static SystemEstimate none(Inventory inventory, Scope scope, String why) {
+    private static SystemEstimate none(Inventory inventory, Scope scope, Message why) {
         return new SystemEstimate(
                 inventory, scope, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(why));
     }
 
     /** What an insect farm can do about a unit that nothing leads to: state what its animals hold, or ask per what it sells. */
-    private static String wayOn(Output output, FunctionalUnit asked) {
+    private static Message wayOn(Message missing, Output output, FunctionalUnit asked) {
         if (!output.product().isInsect() || asked == output.per() || asked == FunctionalUnit.KG_CARCASS) {
-            return "";
+            return missing;
         }
         boolean fresh = output.form().equals(output.product().defaultForm());
         String where = output.product().isOfRecords() ? "product." : "composition.";
@@ -176,12 +172,16 @@ public record SystemEstimate(
                 asked.countsProtein() && output.composition().proteinTerm().isEmpty();
         boolean dry = asked == FunctionalUnit.KG_DRY_MATTER
                 && output.composition().dryMatter().isEmpty();
-        return "; "
-                + (fresh && (protein || dry)
-                        ? "give " + where + (protein ? "protein" : "dry_matter")
-                                + ", the share of it in the fresh animals, or "
-                        : "")
-                + "ask per=" + output.per().id();
+        return fresh && (protein || dry)
+                ? Message.of(
+                        "missing.give-or-ask",
+                        "why",
+                        missing,
+                        "field",
+                        where + (protein ? "protein" : "dry_matter"),
+                        "per",
+                        output.per().id())
+                : Message.of("missing.ask", "why", missing, "per", output.per().id());
     }
 
     /** The uncertainty by first-order propagation. */

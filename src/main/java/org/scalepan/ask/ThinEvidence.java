@@ -1,6 +1,7 @@
 package org.scalepan.ask;
 
 import org.scalepan.factors.Grade;
+import org.scalepan.words.Message;
 
 /**
  * When too few studies stand behind a comparison. The share of draws in which one side is smaller is then a statement about those studies
@@ -20,8 +21,12 @@ public final class ThinEvidence {
      *
      * @param lowest lowest check grade that the question lets in
      */
+    public static Message message(Grade lowest) {
+        return Message.of(lowest == Grade.MEMORY ? "thin.memory" : "thin", "few", FEWEST_STUDIES);
+    }
+
+    /** The same in an English sentence. */
     public static String words(Grade lowest) {
-        return "fewer than " + FEWEST_STUDIES + " studies on a side"
-                + (lowest == Grade.MEMORY ? ", those from memory not counted" : "") + ": the evidence is thin";
+        return message(lowest).english();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.factors.table.Row;
+import org.scalepan.words.Message;
 
 /**
  * The system boundary of a footprint: the last step of a product's life that is counted, narrowest first. Every boundary includes what
@@ -13,20 +14,18 @@ import org.scalepan.factors.table.Row;
  */
 public enum Boundary {
     /** The animals and their manure or frass only; of the feed indicators, what the growing animals eat. */
-    ANIMAL("animal", "from the animals and their manure or frass only"),
+    ANIMAL("animal"),
     /** From cradle to the product leaving the farm. */
-    FARM_GATE("farm-gate", "up to the farm gate"),
+    FARM_GATE("farm-gate"),
     /** From cradle to the product leaving slaughter, drying, milling or packing. */
-    PROCESSING_GATE("processing-gate", "up to the processing gate"),
+    PROCESSING_GATE("processing-gate"),
     /** From cradle to the shop. */
-    RETAIL("retail", "up to retail");
+    RETAIL("retail");
 
     private final String id;
-    private final String words;
 
-    Boundary(String id, String words) {
+    Boundary(String id) {
         this.id = id;
-        this.words = words;
     }
 
     /** The name in tables, questions and answers, such as {@code farm-gate}. */
@@ -35,8 +34,13 @@ public enum Boundary {
     }
 
     /** The upper end of the boundary, within a sentence: {@code up to the farm gate}. */
+    public Message message(Indicator indicator) {
+        return Message.of("boundary." + id + (this == ANIMAL && indicator.isFeed() ? ".feed" : ""));
+    }
+
+    /** The same in an English sentence. */
     public String words(Indicator indicator) {
-        return this == ANIMAL && indicator.isFeed() ? "fed to the growing animals" : words;
+        return message(indicator).english();
     }
 
     /** 1 for the narrowest, as in the table. */

@@ -1,6 +1,7 @@
 package org.scalepan.footprint;
 
 import java.util.Locale;
+import org.scalepan.words.Message;
 
 /**
  * On which side of a figure the true value lies: a sum that leaves out something required is a lower bound of it. Every result made
@@ -76,14 +77,14 @@ public enum Bound {
         return this == EXACT || this == AT_MOST;
     }
 
-    /** As it stands before a number in a sentence, with a space behind it; empty before a figure that is exact. */
+    /** A figure with what is said of it. */
+    public Message message(Object figure) {
+        return Message.of("bounded." + id(), "figure", figure);
+    }
+
+    /** As it stands before a number in an English sentence, with a space behind it; empty before a figure that is exact. */
     public String words() {
-        return switch (this) {
-            case EXACT -> "";
-            case AT_LEAST -> "at least ";
-            case AT_MOST -> "at most ";
-            case NONE -> "not bounded: ";
-        };
+        return message("").english();
     }
 
     public String id() {

@@ -1,6 +1,7 @@
 package org.scalepan.footprint;
 
 import java.util.List;
+import org.scalepan.words.Message;
 
 /** The result of a search for a conversion from one functional unit to another. */
 public sealed interface ChainPath {
@@ -19,12 +20,27 @@ public sealed interface ChainPath {
      * @param form form id
      * @param missing the factor that would be needed, in words
      */
-    record MissingConversion(String product, String form, FunctionalUnit from, FunctionalUnit to, String missing)
+    record MissingConversion(String product, String form, FunctionalUnit from, FunctionalUnit to, Message missing)
             implements ChainPath {
         /** The refusal as a sentence. */
+        public Message message() {
+            return Message.of(
+                    "missing.conversion",
+                    "from",
+                    from.message(),
+                    "to",
+                    to.message(),
+                    "product",
+                    product,
+                    "form",
+                    form,
+                    "why",
+                    missing);
+        }
+
+        /** The refusal as an English sentence. */
         public String text() {
-            return "no way from " + from.words() + " to " + to.words() + " for " + product + " (" + form + "): "
-                    + missing;
+            return message().english();
         }
     }
 }

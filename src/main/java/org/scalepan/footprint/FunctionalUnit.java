@@ -3,26 +3,25 @@ package org.scalepan.footprint;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.Message;
 
 /** The functional unit of an impact. The chain runs from the live animal to quality-corrected protein. */
 public enum FunctionalUnit {
-    KG_LIVE("kg-live", "kg live weight"),
-    KG_CARCASS("kg-carcass", "kg carcass weight"),
-    KG_PRODUCT("kg-product", "kg product as sold"),
-    KG_EDIBLE("kg-edible", "kg edible product"),
-    KG_DRY_MATTER("kg-dry-matter", "kg dry matter"),
-    KG_PROTEIN("kg-protein", "kg protein"),
-    HUNDRED_G_PROTEIN("100g-protein", "100 g protein"),
-    KG_QUALITY_PROTEIN("kg-quality-protein", "kg protein adjusted for quality"),
+    KG_LIVE("kg-live"),
+    KG_CARCASS("kg-carcass"),
+    KG_PRODUCT("kg-product"),
+    KG_EDIBLE("kg-edible"),
+    KG_DRY_MATTER("kg-dry-matter"),
+    KG_PROTEIN("kg-protein"),
+    HUNDRED_G_PROTEIN("100g-protein"),
+    KG_QUALITY_PROTEIN("kg-quality-protein"),
     /** Only ever a published unit (milk at retail); no question may ask for it. */
-    LITRE("litre", "litre");
+    LITRE("litre");
 
     private final String id;
-    private final String words;
 
-    FunctionalUnit(String id, String words) {
+    FunctionalUnit(String id) {
         this.id = id;
-        this.words = words;
     }
 
     public String id() {
@@ -30,8 +29,13 @@ public enum FunctionalUnit {
     }
 
     /** The unit as a reader says it. */
+    public Message message() {
+        return Message.of("per." + id);
+    }
+
+    /** The unit as a reader of English says it. */
     public String words() {
-        return words;
+        return message().english();
     }
 
     /** True for the units that count protein, to which a nitrogen factor applies. */

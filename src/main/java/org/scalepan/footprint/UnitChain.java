@@ -20,6 +20,8 @@ import org.scalepan.factors.Product;
 import org.scalepan.uncertainty.Constant;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * The functional-unit chain of one product: live → carcass → edible → dry matter or protein. An impact per kilogram live
@@ -33,28 +35,20 @@ public final class UnitChain {
     private static final String FRESH = "fresh";
 
     /** A link of the chain: so many kilograms of {@code to} per kilogram of {@code from}. */
-    private record Link(FunctionalUnit from, FunctionalUnit to, String quantity, String words) {}
+    private record Link(FunctionalUnit from, FunctionalUnit to, String quantity) {}
 
     private static final List<Link> LINKS = List.of(
-            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_CARCASS, "dressing-fraction", "dressing fraction"),
-            new Link(FunctionalUnit.KG_CARCASS, FunctionalUnit.KG_EDIBLE, "bone-free-fraction", "bone-free fraction"),
-            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_EDIBLE, "edible-fraction", "edible fraction"),
-            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_EDIBLE, "edible-fraction", "edible fraction"),
-            new Link(FunctionalUnit.LITRE, FunctionalUnit.KG_PRODUCT, "density", "density"),
-            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_DRY_MATTER, "dry-matter", "dry matter"),
-            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_DRY_MATTER, "dry-matter", "dry matter"),
-            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, "protein", "protein content"),
-            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_PROTEIN, "protein", "protein content"),
-            new Link(
-                    FunctionalUnit.KG_DRY_MATTER,
-                    FunctionalUnit.KG_PROTEIN,
-                    "protein",
-                    "protein content of dry matter"),
-            new Link(
-                    FunctionalUnit.KG_PROTEIN,
-                    FunctionalUnit.KG_QUALITY_PROTEIN,
-                    "diaas",
-                    "digestible indispensable amino acid score (DIAAS)"));
+            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_CARCASS, "dressing-fraction"),
+            new Link(FunctionalUnit.KG_CARCASS, FunctionalUnit.KG_EDIBLE, "bone-free-fraction"),
+            new Link(FunctionalUnit.KG_LIVE, FunctionalUnit.KG_EDIBLE, "edible-fraction"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_EDIBLE, "edible-fraction"),
+            new Link(FunctionalUnit.LITRE, FunctionalUnit.KG_PRODUCT, "density"),
+            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_DRY_MATTER, "dry-matter"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_DRY_MATTER, "dry-matter"),
+            new Link(FunctionalUnit.KG_EDIBLE, FunctionalUnit.KG_PROTEIN, "protein"),
+            new Link(FunctionalUnit.KG_PRODUCT, FunctionalUnit.KG_PROTEIN, "protein"),
+            new Link(FunctionalUnit.KG_DRY_MATTER, FunctionalUnit.KG_PROTEIN, "protein"),
+            new Link(FunctionalUnit.KG_PROTEIN, FunctionalUnit.KG_QUALITY_PROTEIN, "diaas"));
 
     private final Library library;
     private final Product product;
@@ -175,11 +169,7 @@ public final class UnitChain {
         Optional<CompositionRow> factor = nitrogenFactor();
         if (factor.isEmpty()) {
             return new ChainPath.MissingConversion(
-                    product.label(),
-                    form,
-                    from,
-                    to,
-                    "no nitrogen-to-protein factor is published for it in this library" + ofGrade());
+                    product.label(), form, from, to, ofGrade(Message.of("missing.nitrogen-factor")));
         }
         List<ChainStep> corrected = new ArrayList<>(steps.get());
         corrected.add(correction(to, factor.get()));
@@ -354,30 +344,42 @@ public final class UnitChain {
     }
 
     /** Names the factor that this product lacks: any one that would complete a path, or else all on the path that lacks fewest. */
-    private String missing(FunctionalUnit from, FunctionalUnit to) {
+    private Message missing(FunctionalUnit from, FunctionalUnit to) {
         if (product.group().equals("insect")
                 && (to == FunctionalUnit.KG_CARCASS || from == FunctionalUnit.KG_CARCASS)) {
-            return "insects have no carcass weight; ask per kg-live, kg-edible or kg-protein";
+            return Message.of("missing.carcass");
         }
         if (product.isOfRecords()) {
-            return "nothing is known of it but what its records say";
+            return Message.of("missing.of-records");
         }
-        List<String> anyOneOf = LINKS.stream()
+        List<Message> anyOneOf = LINKS.stream()
                 .filter(link -> factor(link).isEmpty())
                 .filter(link -> leadsTo(link, from, to))
                 .map(UnitChain::named)
                 .distinct()
                 .toList();
-        List<String> lacking = anyOneOf.isEmpty() ? List.of(String.join(" and no ", lackingOn(from, to))) : anyOneOf;
-        return "this library has no " + String.join(" or ", lacking) + " for it" + ofGrade();
+        Object which = anyOneOf.isEmpty()
+                ? lackingOn(from, to).stream()
+                        .reduce((one, other) -> Message.of("missing.both", "one", one, "other", other))
+                        .orElse(Message.verbatim(""))
+                : Listing.or(anyOneOf);
+        return ofGrade(Message.of("missing.factor", "which", which));
     }
 
-    private static String named(Link link) {
-        return link.words() + " (" + link.quantity() + " per " + link.from().id() + ")";
+    private static Message named(Link link) {
+        String key = "link." + link.quantity() + (link.from() == FunctionalUnit.KG_DRY_MATTER ? ".of-dry-matter" : "");
+        return Message.of(
+                "link",
+                "words",
+                Message.of(key),
+                "quantity",
+                link.quantity(),
+                "unit",
+                link.from().id());
     }
 
     /** The missing factors on the path that lacks fewest, in its order: where no single one would complete a path, all are named. */
-    private List<String> lackingOn(FunctionalUnit from, FunctionalUnit to) {
+    private List<Message> lackingOn(FunctionalUnit from, FunctionalUnit to) {
         Map<FunctionalUnit, List<Link>> lacking = new EnumMap<>(FunctionalUnit.class);
         lacking.put(from, List.of());
         Deque<FunctionalUnit> next = new ArrayDeque<>(List.of(from));
@@ -409,8 +411,10 @@ public final class UnitChain {
         }
     }
 
-    private String ofGrade() {
-        return lowestGrade == Grade.MEMORY ? "" : " of check grade " + lowestGrade.id() + " or better";
+    private Message ofGrade(Message lacking) {
+        return lowestGrade == Grade.MEMORY
+                ? lacking
+                : Message.of("missing.of-grade", "why", lacking, "grade", lowestGrade.id());
     }
 
     /** True when supplying this one missing link would complete a path. */

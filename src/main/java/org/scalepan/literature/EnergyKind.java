@@ -3,6 +3,7 @@ package org.scalepan.literature;
 import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.words.Message;
 
 /**
  * What an energy result counts, the widest stated first: one kind is pooled, and never with another.
@@ -12,17 +13,11 @@ import org.scalepan.factors.PublishedResult;
  */
 public enum EnergyKind {
     /** All primary energy, renewable included: what a farm's own records are computed in. */
-    TOTAL("all primary energy"),
-    NOT_STATED("energy of a kind that is not stated"),
+    TOTAL,
+    NOT_STATED,
     /** Fossil and nuclear. */
-    NON_RENEWABLE("non-renewable energy"),
-    CUMULATIVE_FOSSIL("fossil energy");
-
-    private final String words;
-
-    EnergyKind(String words) {
-        this.words = words;
-    }
+    NON_RENEWABLE,
+    CUMULATIVE_FOSSIL;
 
     /** The kind of an energy result; empty for every other indicator. */
     public static Optional<EnergyKind> of(PublishedResult result) {
@@ -34,8 +29,13 @@ public enum EnergyKind {
     }
 
     /** As it stands in a sentence. */
+    public Message message() {
+        return Message.of("energy-kind." + id());
+    }
+
+    /** As it stands in an English sentence. */
     public String words() {
-        return words;
+        return message().english();
     }
 
     /** True when a figure of all primary energy may be held against it, if need be with a warning. */

@@ -9,6 +9,8 @@ import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.hierarchy.PooledDraws;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** The published evidence for a question about one product. */
 public sealed interface Evidence {
@@ -24,14 +26,14 @@ public sealed interface Evidence {
      * @param hierarchy how the studies are pooled; empty where a finding is not above zero throughout: then every study weighs the same, on the
      *     linear scale
      * @param regionUsed the region whose results were taken: the one asked for, or the nearest around it that has any
-     * @param regionWords what a sentence calls it
+     * @param regionName what a sentence calls it
      */
     record PooledEvidence(
             PoolQuestion question,
             List<Study> studies,
             Optional<StudyHierarchy> hierarchy,
             String regionUsed,
-            String regionWords,
+            Name regionName,
             List<Unused> unused)
             implements Evidence {
         public PooledEvidence {
@@ -195,7 +197,12 @@ public sealed interface Evidence {
     }
 
     /** There is none on this basis. */
-    record NoEvidence(PoolQuestion question, String reason, List<Unused> unused) implements Evidence {
+    record NoEvidence(PoolQuestion question, Message why, List<Unused> unused) implements Evidence {
+        /** Why, in English. */
+        public String reason() {
+            return why.english();
+        }
+
         public NoEvidence {
             unused = List.copyOf(unused);
         }

@@ -19,6 +19,8 @@ import org.scalepan.footprint.UnitChain;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.SpreadKind;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * Puts one published result on the basis of a question, or says why it cannot be: boundary and land-use change, then warming set,
@@ -45,13 +47,13 @@ final class Harmonisation {
     sealed interface HarmonisationOutcome {
         record Usable(Harmonised harmonised) implements HarmonisationOutcome {}
 
-        record Unusable(PublishedResult result, String reason) implements HarmonisationOutcome {}
+        record Unusable(PublishedResult result, Message reason) implements HarmonisationOutcome {}
     }
 
     HarmonisationOutcome harmonise(PublishedResult result) {
         List<HarmonisationStep> steps = new ArrayList<>();
         List<Note> notes = new ArrayList<>();
-        Optional<String> wrong = stages.convert(result, steps, notes);
+        Optional<Message> wrong = stages.convert(result, steps, notes);
         if (wrong.isEmpty() && question.indicator().isWarming()) {
             wrong = warming.convert(result, steps, notes);
         }
@@ -62,14 +64,14 @@ final class Harmonisation {
                 .orElseGet(() -> new HarmonisationOutcome.Usable(read(result, steps, notes)));
     }
 
-    private Optional<String> unit(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
+    private Optional<Message> unit(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         Product product = library.products().get(result.product());
         if (product == null) {
             throw new IllegalStateException("the loader let a result of an unknown product through: " + result.id());
         }
         ChainPath path = path(result, product, question.lowestGrade());
         if (path instanceof ChainPath.MissingConversion missing) {
-            return Optional.of(unseen(result, product).orElse(missing.text()));
+            return Optional.of(unseen(result, product).orElse(missing.message()));
         }
         for (ChainStep step : ((ChainPath.FoundPath) path).steps()) {
             steps.add(new HarmonisationStep.ToUnit(step));
@@ -85,17 +87,24 @@ final class Harmonisation {
         if (!row.product().equals(product.id())) {
             notes.add(new Note(
                     Note.Codes.BROADER_PRODUCT,
-                    "converted with " + row.quantity() + " of " + row.product() + ", which includes " + product.id()));
+                    Message.of(
+                            "note.broader-product",
+                            "quantity",
+                            row.quantity(),
+                            "broader",
+                            row.product(),
+                            "product",
+                            product.id())));
         }
         if (row.cited().check() == Grade.MEMORY) {
             notes.add(new Note(
                     Note.Codes.MEMORY_CONVERSION,
-                    "converted with " + row.quantity() + " from memory (" + row.id() + ")"));
+                    Message.of("note.memory-conversion", "quantity", row.quantity(), "row", row.id())));
         }
         if (step.factor().spreadIsAssumed()) {
             notes.add(new Note(
                     Note.Codes.ASSUMED_CONVERSION_SPREAD,
-                    "the spread of " + row.quantity() + " (" + row.id() + ") is assumed"));
+                    Message.of("note.assumed-conversion-spread", "quantity", row.quantity(), "row", row.id())));
         }
     }
 
@@ -112,7 +121,7 @@ final class Harmonisation {
     }
 
     /** Why a result that was seen cannot be used: its conversion was not, and which question uses it nevertheless. */
-    private Optional<String> unseen(PublishedResult result, Product product) {
+    private Optional<Message> unseen(PublishedResult result, Product product) {
         if (question.lowestGrade() == Grade.MEMORY
                 || !(path(result, product, Grade.MEMORY) instanceof ChainPath.FoundPath found)) {
             return Optional.empty();
@@ -126,9 +135,16 @@ final class Harmonisation {
                 .collect(Collectors.joining(", "));
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        "what converts it to " + question.per().id() + " (" + rows + ") is of a grade below grade="
-                                + question.lowestGrade().id() + "; grade=" + Grade.MEMORY.id() + " uses it");
+                : Optional.of(Message.of(
+                        "unused.conversion-unseen",
+                        "unit",
+                        question.per().id(),
+                        "rows",
+                        rows,
+                        "grade",
+                        question.lowestGrade().id(),
+                        "memory",
+                        Grade.MEMORY.id()));
     }
 
     private boolean isIdentified(PublishedResult result) {
@@ -143,46 +159,33 @@ final class Harmonisation {
         double gsd = none || inputs ? assumed.gsd(result) : 1;
         if (inputs) {
             notes.add(new Note(
-                    Note.Codes.ASSUMED_SPREAD,
-                    String.format(
-                            Locale.ROOT,
-                            "its range is of the inputs of a derivation; a geometric standard deviation of %.2f is assumed on top",
-                            gsd)));
+                    Note.Codes.ASSUMED_SPREAD, Message.of("note.assumed-spread.inputs", "gsd", hundredths(gsd))));
         }
         if (none) {
-            notes.add(new Note(
-                    Note.Codes.ASSUMED_SPREAD,
-                    String.format(
-                            Locale.ROOT,
-                            "published without a spread; a geometric standard deviation of %.2f is assumed",
-                            gsd)));
+            notes.add(new Note(Note.Codes.ASSUMED_SPREAD, Message.of("note.assumed-spread", "gsd", hundredths(gsd))));
         }
         if (result.cited().check() == Grade.MEMORY) {
-            notes.add(new Note(
-                    Note.Codes.MEMORY_GRADED,
-                    "the number was not seen for this library; it is from memory and provisional"));
+            notes.add(new Note(Note.Codes.MEMORY_GRADED, Message.of("note.memory-graded")));
         }
         if (!isIdentified(result)) {
-            notes.add(new Note(
-                    Note.Codes.PUBLICATION_NOT_IDENTIFIED,
-                    "the number was seen, but its publication is not identified: it cannot be looked up or cited"));
+            notes.add(new Note(Note.Codes.PUBLICATION_NOT_IDENTIFIED, Message.of("note.publication-not-identified")));
         }
         if (result.overlaid()) {
-            notes.add(new Note(Note.Codes.OWN_ROWS, "a row of your own library"));
+            notes.add(new Note(Note.Codes.OWN_ROWS, Message.of("note.own-rows")));
         }
         if (result.feedBasis().filter(NOT_STATED::equals).isPresent()) {
-            notes.add(new Note(
-                    Note.Codes.FEED_BASIS_NOT_STATED,
-                    "whether the feed is counted as fed or dry is not stated; read as fed"));
+            notes.add(new Note(Note.Codes.FEED_BASIS_NOT_STATED, Message.of("note.feed-basis")));
         }
         if (none && result.statistic().filter("mean"::equals).isPresent()) {
-            notes.add(new Note(
-                    Note.Codes.STATISTIC_MEAN,
-                    "a mean without a spread, from which no median follows; it is used as it is"));
+            notes.add(new Note(Note.Codes.STATISTIC_MEAN, Message.of("note.statistic-mean")));
         }
         Distribution reading = SpreadReading.read(result.printed(), gsd);
         OptionalDouble betweenFarms = betweenFarms(result, reading);
         return new Harmonised(result, reading, gsd, lnError(result, reading, betweenFarms), betweenFarms, steps, notes);
+    }
+
+    private static Figure hundredths(double value) {
+        return new Figure(String.format(Locale.ROOT, "%.2f", value));
     }
 
     /** How much farms differ, where a survey of several prints it. */

@@ -3,6 +3,8 @@ package org.scalepan.literature;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * What the interval of a pooled figure speaks of. Each adds to what the one before leaves open: what the average of all such studies would be,
@@ -11,18 +13,14 @@ import java.util.stream.Stream;
  * <p>Source: prediction interval beside the interval of the mean, Higgins, Thompson and Spiegelhalter (2009), J. R. Stat. Soc. A 172, 137–159.
  */
 public enum IntervalOf {
-    MEAN("mean", "the average of such studies", ""),
-    STUDY("study", "what the next study", " would find"),
-    FARM("farm", "what the next farm", " would be found to have");
+    MEAN("mean"),
+    STUDY("study"),
+    FARM("farm");
 
     private final String id;
-    private final String before;
-    private final String after;
 
-    IntervalOf(String id, String before, String after) {
+    IntervalOf(String id) {
         this.id = id;
-        this.before = before;
-        this.after = after;
     }
 
     /** As it is written in a question. */
@@ -30,13 +28,19 @@ public enum IntervalOf {
         return id;
     }
 
-    /**
-     * As a sentence says it, behind "interval for": {@code what the next study of beef would find}.
-     *
-     * @param of of what, such as {@code " of beef"}; may be empty
-     */
-    public String words(String of) {
-        return before + of + after;
+    /** As a sentence says it, behind "interval for": {@code what the next study would find}. */
+    public Message message() {
+        return Message.of("speaks-of." + id);
+    }
+
+    /** The same of each of two sides: {@code what the next study of each would find}. */
+    public Message ofEach() {
+        return Message.of("speaks-of." + id + ".each");
+    }
+
+    /** The same of one side: {@code what the next study of beef would find}. */
+    public Message of(Name side) {
+        return Message.of("speaks-of." + id + ".one", "name", side);
     }
 
     public static Optional<IntervalOf> of(String id) {

@@ -2,6 +2,7 @@ package org.scalepan.literature;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.Message;
 
 /** Whether emissions from land-use change are counted. */
 public enum LandUseChange {
@@ -25,8 +26,13 @@ public enum LandUseChange {
     }
 
     /** As it begins a sentence. */
+    public Message message() {
+        return Message.of("luc." + id);
+    }
+
+    /** As it begins an English sentence. */
     public String words() {
-        return this == INCLUDE ? "With land-use change counted" : "Without land-use change";
+        return message().english();
     }
 
     /** The word that the {@code luc} column of a result uses for it. */

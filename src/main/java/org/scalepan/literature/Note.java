@@ -1,12 +1,18 @@
 package org.scalepan.literature;
 
+import org.scalepan.words.Message;
+
 /**
  * Something that a reader of a figure must know about one result behind it.
  *
  * @param code stable code, see {@link Codes}
- * @param text the sentence
+ * @param message the sentence
  */
-public record Note(String code, String text) {
+public record Note(String code, Message message) {
+    /** The sentence in English. */
+    public String text() {
+        return message.english();
+    }
 
     /** The codes in use; clients may rely on them. */
     public static final class Codes {

@@ -15,6 +15,9 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.ChainStep;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * Selects the eligible published results of a question and their weights: boundary equal or converted by the source's own stage split, form
@@ -41,21 +44,22 @@ public final class Pool {
             if (question.indicator().isOfRecordsAlone()) {
                 return new Evidence.NoEvidence(
                         question,
-                        "only a farm's own meters count " + question.indicator().id()
-                                + ": records can be asked for it (POST /v1/footprint), and no publication stands beside them"
-                                + sibling(),
+                        sibling(Message.of(
+                                "evidence.own-meters",
+                                "indicator",
+                                question.indicator().id())),
                         unused);
             }
             return new Evidence.NoEvidence(
                     question,
-                    "no published " + question.indicator().id() + " result of "
-                            + question.product().name() + " is in this library" + sibling(),
+                    sibling(Message.of(
+                            "evidence.none", "indicator", question.indicator().id(), "product", product())),
                     unused);
         }
         Harmonisation harmonisation = new Harmonisation(library, question);
         List<Harmonised> usable = new ArrayList<>();
         for (PublishedResult result : candidates) {
-            Optional<String> barred = barred(result);
+            Optional<Message> barred = barred(result);
             if (barred.isPresent()) {
                 unused.add(new Unused(result, barred.get()));
                 continue;
@@ -85,15 +89,17 @@ public final class Pool {
                 .filter(item -> !same.contains(item))
                 .forEach(item -> unused.add(new Unused(
                         item.result(),
-                        "it counts "
-                                + EnergyKind.of(item.result()).orElseThrow().words()
-                                + ", which is not pooled with "
-                                + kept.get().words())));
+                        Message.of(
+                                "unused.energy-kind",
+                                "kind",
+                                EnergyKind.of(item.result()).orElseThrow().message(),
+                                "kept",
+                                kept.get().message()))));
         return same;
     }
 
     /** An indicator in the same unit that is held, such as the water footprint where withdrawals are asked for: it is not the same. */
-    private String sibling() {
+    private Message sibling(Message none) {
         Set<String> products = products();
         return library.indicators().values().stream()
                 .filter(other -> !other.equals(question.indicator())
@@ -102,8 +108,8 @@ public final class Pool {
                                 .anyMatch(result -> products.contains(result.product())
                                         && result.indicator().equals(other.id())))
                 .findFirst()
-                .map(other -> "; " + other.id() + ", which counts another thing, is held")
-                .orElse("");
+                .map(other -> Message.of("evidence.sibling", "none", none, "other", other.id()))
+                .orElse(none);
     }
 
     private List<PublishedResult> candidates() {
@@ -121,20 +127,24 @@ public final class Pool {
     }
 
     /** Results that the question itself excludes. */
-    private Optional<String> barred(PublishedResult result) {
+    private Optional<Message> barred(PublishedResult result) {
         String source = result.cited().source();
         if (!result.form().equals(question.form())) {
-            return Optional.of(
-                    "it is about the form " + result.form() + "; ask for " + result.product() + ":" + result.form());
+            return Optional.of(Message.of(
+                    "unused.form", "form", result.form(), "product", result.product(), "asked", result.form()));
         }
         if (!result.cited().check().isAtLeast(question.lowestGrade())) {
-            return Optional.of("its check grade is " + result.cited().check().id() + ", below grade="
-                    + question.lowestGrade().id());
+            return Optional.of(Message.of(
+                    "unused.grade",
+                    "check",
+                    result.cited().check().id(),
+                    "grade",
+                    question.lowestGrade().id()));
         }
         if (!question.pinned().isEmpty() && !question.pinned().contains(source)) {
-            return Optional.of("sources= pins others");
+            return Optional.of(Message.of("unused.pinned"));
         }
-        return question.excluded().contains(source) ? Optional.of("exclude= drops its source") : Optional.empty();
+        return question.excluded().contains(source) ? Optional.of(Message.of("unused.excluded")) : Optional.empty();
     }
 
     /**
@@ -164,9 +174,7 @@ public final class Pool {
     private void opposed(Harmonised item) {
         unused.add(new Unused(
                 item.result(),
-                question.luc() == LandUseChange.EXCLUDE
-                        ? "land-use change is counted in it, and results are left that leave it out or do not say"
-                        : "land-use change is left out of it, and results are left that count it or do not say"));
+                Message.of(question.luc() == LandUseChange.EXCLUDE ? "unused.luc-counted" : "unused.luc-left-out")));
     }
 
     /** Land that a study gives at the farm gate itself goes before what it gives at retail: the two are one finding. */
@@ -185,7 +193,10 @@ public final class Pool {
             if (again) {
                 unused.add(new Unused(
                         item.result(),
-                        "its study has land at " + question.boundary().id() + " too, which is the same finding"));
+                        Message.of(
+                                "unused.same-land",
+                                "boundary",
+                                question.boundary().id())));
             } else {
                 kept.add(item);
             }
@@ -217,9 +228,7 @@ public final class Pool {
         }
         findings.stream()
                 .filter(item -> item.says(Note.Codes.PUBLICATION_NOT_IDENTIFIED))
-                .forEach(item -> unused.add(new Unused(
-                        item.result(),
-                        "its publication is not identified, and results are left whose publication is")));
+                .forEach(item -> unused.add(new Unused(item.result(), Message.of("unused.unidentified"))));
         return identified;
     }
 
@@ -264,65 +273,81 @@ public final class Pool {
                 findings.stream()
                         .filter(item -> !here.contains(item))
                         .forEach(item -> unused.add(new Unused(
-                                item.result(), "it is about " + item.result().region() + ", outside " + region)));
+                                item.result(),
+                                Message.of("unused.region", "of", item.result().region(), "region", region))));
                 List<Study> studies = studies(reviewsOnce(identifiedFirst(asLandUseIsAsked(here))));
                 Optional<StudyHierarchy> hierarchy = StudyHierarchy.of(
                         question, studies, library.spreadDefaults().betweenStudies());
                 if (question.of() == IntervalOf.FARM
                         && hierarchy.filter(pool -> !pool.knowsFarms()).isPresent()) {
                     return new Evidence.NoEvidence(
-                            question,
-                            "no study of " + question.product().name()
-                                    + " publishes how much its farms differ, so that nothing is"
-                                    + " known of the next farm; of=study asks for the next study",
-                            unused);
+                            question, Message.of("evidence.no-farms", "product", product()), unused);
                 }
                 return new Evidence.PooledEvidence(
-                        question, studies, hierarchy, region, library.regions().words(region), unused);
+                        question,
+                        studies,
+                        hierarchy,
+                        region,
+                        Name.of("region." + region, library.regions().words(region)),
+                        unused);
             }
         }
         return new Evidence.NoEvidence(
                 question,
-                "no " + question.indicator().id() + " result of "
-                        + question.product().name() + " (" + question.form()
-                        + ") can be converted to this basis, "
-                        + question.boundary().id() + " per "
-                        + question.per().words() + ": "
-                        + why(),
+                Message.of(
+                        "evidence.not-convertible",
+                        "indicator",
+                        question.indicator().id(),
+                        "product",
+                        product(),
+                        "form",
+                        question.form(),
+                        "boundary",
+                        question.boundary().id(),
+                        "per",
+                        question.per().message(),
+                        "why",
+                        why()),
                 unused);
     }
 
+    private Name product() {
+        return Name.of("product." + question.product().id(), question.product().name());
+    }
+
     /** Why results of the form asked for could not be used: their boundaries in one clause, other reasons one by one. */
-    private String why() {
+    private Message why() {
         List<Unused> ofForm = unused.stream()
                 .filter(item -> item.result().form().equals(question.form()))
                 .toList();
         List<Unused> sameForm = ofForm.stream().filter(this::isGoodEnough).toList();
         if (sameForm.isEmpty() && !ofForm.isEmpty()) {
             return question.lowestGrade() == Grade.SECONDARY
-                    ? "no number of it was seen for this library"
-                    : "no number of it was checked as well as grade="
-                            + question.lowestGrade().id() + " asks";
+                    ? Message.of("evidence.unseen")
+                    : Message.of(
+                            "evidence.grade", "grade", question.lowestGrade().id());
         }
         if (sameForm.isEmpty()) {
-            return "its results are about other forms, "
-                    + joined(unused.stream().map(item -> item.result().form()));
+            return Message.of(
+                    "evidence.other-forms",
+                    "forms",
+                    joined(unused.stream().map(item -> item.result().form())));
         }
-        List<String> reasons = new ArrayList<>();
+        List<Message> reasons = new ArrayList<>();
         String elsewhere = joined(sameForm.stream()
                 .map(item -> item.result().boundary())
                 .filter(boundary -> boundary != question.boundary())
                 .map(Boundary::id));
         if (!elsewhere.isEmpty()) {
-            reasons.add("results end at " + elsewhere + ", and no published stage split leads from there");
+            reasons.add(Message.of("evidence.elsewhere", "boundaries", elsewhere));
         }
         sameForm.stream()
                 .filter(item -> item.result().boundary() == question.boundary())
-                .map(Unused::reason)
+                .map(Unused::why)
                 .distinct()
                 .limit(2)
                 .forEach(reasons::add);
-        return String.join("; ", reasons);
+        return Message.of("verbatim", "text", Listing.semicolons(reasons));
     }
 
     private boolean isGoodEnough(Unused item) {
@@ -356,8 +381,12 @@ public final class Pool {
                 .filter(item -> !whole.contains(item))
                 .forEach(item -> unused.add(new Unused(
                         item.result(),
-                        "its study covers " + question.region() + " as a whole, which includes "
-                                + item.result().region())));
+                        Message.of(
+                                "unused.part",
+                                "region",
+                                question.region(),
+                                "of",
+                                item.result().region()))));
         return whole;
     }
 }

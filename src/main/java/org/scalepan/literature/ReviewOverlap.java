@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.words.Message;
 
 /**
  * Primary studies that a review of the same pool includes. Pooled beside it they would count twice, so that they leave, unless they were
@@ -34,9 +35,6 @@ final class ReviewOverlap {
     /** Why it is not used, and what asks without the review. */
     static Unused unused(Harmonised item, PublishedResult review) {
         String source = review.cited().source();
-        return new Unused(
-                item.result(),
-                "it is one of the results behind the review " + source + ", which is pooled; exclude=" + source
-                        + " asks without the review");
+        return new Unused(item.result(), Message.of("unused.behind-review", "review", source, "source", source));
     }
 }

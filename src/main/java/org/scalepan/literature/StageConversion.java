@@ -10,6 +10,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.StageSplit;
 import org.scalepan.uncertainty.SpreadKind;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * Converts a result from retail to the farm gate, or excludes its land-use change, by the stage split that its own source publishes.
@@ -32,13 +34,17 @@ final class StageConversion {
     }
 
     /** Adds the step and its notes, or says why there is none. */
-    Optional<String> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
+    Optional<Message> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         boolean toFarm = result.boundary() == Boundary.RETAIL && question.boundary() == Boundary.FARM_GATE;
         boolean land = toFarm && question.indicator().id().equals(LAND);
         List<StageSplit> splits = splits(result);
         if (result.boundary() != question.boundary() && !land && (!toFarm || splits.isEmpty())) {
-            return Optional.of("its boundary is " + result.boundary().id() + ", and " + noSplit(result) + " "
-                    + question.boundary().id());
+            return Optional.of(Message.of(
+                    noSplit(result),
+                    "boundary",
+                    result.boundary().id(),
+                    "asked",
+                    question.boundary().id()));
         }
         boolean lucInside = result.luc().equals(LandUseChange.INCLUDE.inResults());
         boolean lucOut = lucInside && question.luc() == LandUseChange.EXCLUDE && !splits.isEmpty();
@@ -51,9 +57,7 @@ final class StageConversion {
             }
         }
         if (land) {
-            notes.add(new Note(
-                    Note.Codes.LAND_FROM_RETAIL,
-                    "retail result; land after the farm is nil, losses after the farm remain in it"));
+            notes.add(new Note(Note.Codes.LAND_FROM_RETAIL, Message.of("note.land-from-retail")));
         }
         boolean lucAsAsked = lucOut || result.luc().equals(question.luc().inResults());
         if (question.indicator().isWarming() && !lucAsAsked) {
@@ -68,14 +72,13 @@ final class StageConversion {
                 || result.statistic().filter(MEDIAN::equals).isPresent();
     }
 
-    private static String splitOfMeans(HarmonisationStep.ByStages step) {
-        return "the split is of means and the result is a median with percentiles: what is after the farm is taken off each of them"
-                + step.landUse()
-                        .map(drawn -> String.format(
-                                Locale.ROOT,
-                                ", and the part without land-use change is drawn evenly between %.2f and 1",
-                                drawn.lowest()))
-                        .orElse("");
+    private static Message splitOfMeans(HarmonisationStep.ByStages step) {
+        return step.landUse()
+                .map(drawn -> Message.of(
+                        "note.split-of-means.luc",
+                        "lowest",
+                        new Figure(String.format(Locale.ROOT, "%.2f", drawn.lowest()))))
+                .orElseGet(() -> Message.of("note.split-of-means"));
     }
 
     /** The source's split of the product under the very warming set of the result: stage shares differ between sets. */
@@ -93,9 +96,7 @@ final class StageConversion {
         boolean underAnother = library.stageSplits().stream()
                 .anyMatch(split -> split.cited().source().equals(result.cited().source())
                         && split.product().equals(result.product()));
-        return underAnother
-                ? "its source's stage split is under another warming set and cannot lead it to"
-                : "its source publishes no stage split that leads to";
+        return underAnother ? "unused.split-under-other-set" : "unused.no-split";
     }
 
     private static HarmonisationStep.ByStages step(
@@ -133,20 +134,17 @@ final class StageConversion {
         return splits.mapToDouble(StageSplit::value).sum();
     }
 
-    private static String words(boolean toFarm, boolean lucOut) {
-        String what = toFarm && lucOut
-                ? "carried from retail to the farm gate and freed of land-use change"
-                : toFarm ? "carried from retail to the farm gate" : "freed of land-use change";
-        return what + " by the stage proportions of its source's world totals";
+    private static Message words(boolean toFarm, boolean lucOut) {
+        return Message.of(
+                toFarm && lucOut
+                        ? "note.by-stages.both"
+                        : toFarm ? "note.by-stages.to-farm" : "note.by-stages.without-luc");
     }
 
     private static Note lucNote(PublishedResult result) {
         if (result.luc().equals(NOT_STATED)) {
-            return new Note(
-                    Note.Codes.LUC_NOT_STATED, "whether land-use change is counted is not stated; kept as published");
+            return new Note(Note.Codes.LUC_NOT_STATED, Message.of("note.luc-not-stated"));
         }
-        return new Note(
-                Note.Codes.LUC_NOT_SPLIT,
-                "land-use change is " + result.luc() + " and the source does not split it; kept as published");
+        return new Note(Note.Codes.LUC_NOT_SPLIT, Message.of("note.luc-not-split", "luc", result.luc()));
     }
 }

@@ -11,6 +11,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.WarmingSet;
 import org.scalepan.footprint.Rebasing;
+import org.scalepan.words.Message;
 
 /**
  * Converts a result to another warming set by the published gas shares of its product. Without shares it stays on its own set and is
@@ -30,7 +31,7 @@ final class WarmingConversion {
     }
 
     /** Adds the step and its notes, or says why the result cannot be used. */
-    Optional<String> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
+    Optional<Message> convert(PublishedResult result, List<HarmonisationStep> steps, List<Note> notes) {
         String printed = result.gwp().orElse(NOT_STATED);
         WarmingSet asked = question.gwp();
         if (printed.equals(asked.id())) {
@@ -43,22 +44,20 @@ final class WarmingConversion {
             if (rebasing.get().isOpen()) {
                 notes.add(new Note(
                         Note.Codes.OPEN_GAS_SHARES,
-                        "converted from " + printed + " to " + asked.id()
-                                + " by its methane share; how the rest parts into N2O and CO2 is not published, so every"
-                                + " parting is allowed"));
+                        Message.of("note.open-gas-shares", "from", printed, "to", asked.id())));
             }
             return Optional.empty();
         }
-        String why = from.isEmpty()
-                ? "its warming set is not stated"
-                : "it is under " + printed + " and its gas shares are not published";
+        Message why = from.isEmpty()
+                ? Message.of("unused.set-not-stated")
+                : Message.of("unused.no-gas-shares", "set", printed);
         if (question.strict()) {
-            return Optional.of(why + " (strict)");
+            return Optional.of(Message.of("unused.strict", "why", why));
         }
         if (!sameMetric(from)) {
-            return Optional.of(why + ", so it cannot be carried to " + asked.id());
+            return Optional.of(Message.of("unused.not-carried", "why", why, "set", asked.id()));
         }
-        notes.add(new Note(Note.Codes.OTHER_WARMING_SET, why + "; kept as published"));
+        notes.add(new Note(Note.Codes.OTHER_WARMING_SET, Message.of("note.kept", "why", why)));
         return Optional.empty();
     }
 

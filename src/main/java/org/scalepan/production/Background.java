@@ -5,7 +5,6 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,6 +15,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Regions;
 import org.scalepan.factors.table.Row;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.words.Message;
 
 /** Finds the background factors of the library and reads each once, with its uncertainty. */
 public final class Background {
@@ -29,7 +29,7 @@ public final class Background {
     private final Map<String, Map<About, List<BackgroundFactor>>> allocated = new ConcurrentHashMap<>();
     private final Map<String, Factor> factors = new ConcurrentHashMap<>();
     private final Map<String, Factor> fractions = new ConcurrentHashMap<>();
-    private final Map<String, String> moistures = new ConcurrentHashMap<>();
+    private final Map<String, Message> moistures = new ConcurrentHashMap<>();
     private final Map<String, Map<String, Row>> yields = new HashMap<>();
     /** Rows of a bulk run ask for the same few places again and again. */
     private final Cache<Near, Optional<BackgroundFactor>> near =
@@ -128,13 +128,13 @@ public final class Background {
     }
 
     /** The moisture that a published dry matter leaves, as a default is reported. */
-    String moistureInWords(BackgroundFactor dryMatter) {
+    Message moistureMessage(BackgroundFactor dryMatter) {
         return moistures.computeIfAbsent(
                 dryMatter.id(),
-                id -> String.format(
-                        Locale.ROOT,
-                        "moisture %.0f %%, the published dry matter",
-                        100 * (1 - fraction(dryMatter).central())));
+                id -> Message.of(
+                        "gap.moisture",
+                        "percent",
+                        Math.round(100 * (1 - fraction(dryMatter).central()))));
     }
 
     /** A row read as a factor, drawn under the row's id. */

@@ -10,6 +10,8 @@ import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Regions;
 import org.scalepan.factors.table.Row;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * Adds energy by carrier to the inventory: MJ delivered to the farm, the primary energy behind it, the gases of combustion, and the upstream burden of supply. CO2 from
@@ -79,8 +81,7 @@ public final class EnergyInventory {
                     .ifPresent(place -> builder.filled(
                             "region",
                             List.of("energy"),
-                            "primary energy of " + words(carrier) + " of "
-                                    + library.regions().words(place),
+                            Message.of("gap.primary-energy", "carrier", name(carrier), "place", place(place)),
                             row.get().id()));
             return;
         }
@@ -88,7 +89,7 @@ public final class EnergyInventory {
             builder.filled(
                     "region",
                     List.of("energy"),
-                    "the world, of whose " + words(carrier) + " no primary energy is held");
+                    Message.of("gap.primary-energy-of-the-world", "carrier", name(carrier)));
         }
         builder.flow(stage, carrier, Flux.ENERGY, megajoules);
         builder.lineNotCounted(
@@ -97,9 +98,14 @@ public final class EnergyInventory {
                 megajoules.central(),
                 "energy/" + carrier + "/primary",
                 List.of("energy"),
-                "counted as delivered, less than it took to make: no factor of all primary energy of " + words(carrier)
-                        + (grid ? " of " + library.regions().words(region.orElse(Regions.WORLD)) : "")
-                        + " is in this library");
+                grid
+                        ? Message.of(
+                                "gap.as-delivered.grid",
+                                "carrier",
+                                name(carrier),
+                                "place",
+                                place(region.orElse(Regions.WORLD)))
+                        : Message.of("gap.as-delivered", "carrier", name(carrier)));
     }
 
     /** kg CO2e per kWh delivered that the library takes for a place and a year, centrally, where it has one. */
@@ -140,7 +146,7 @@ public final class EnergyInventory {
                     kilowattHours.central() * MJ_PER_KWH,
                     "energy/" + carrier,
                     uncounted(carrier),
-                    "not counted: no intensity of " + words(carrier) + " is in this library");
+                    Message.of("gap.no-intensity", "carrier", name(carrier)));
             return;
         }
         OptionalInt vintage = row.get().year();
@@ -148,14 +154,16 @@ public final class EnergyInventory {
             builder.filled(
                     "year",
                     Gap.GHG,
-                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the nearest year held",
+                    Message.of(
+                            "gap.nearest-year", "carrier", name(carrier), "year", Integer.toString(vintage.getAsInt())),
                     row.get().id());
         }
         if (year.isEmpty() && vintage.isPresent()) {
             builder.filled(
                     "year",
                     Gap.GHG,
-                    "intensity of " + words(carrier) + " of " + vintage.getAsInt() + ", the latest year held",
+                    Message.of(
+                            "gap.latest-year", "carrier", name(carrier), "year", Integer.toString(vintage.getAsInt())),
                     row.get().id());
         }
         String place = row.get().region().orElse("world");
@@ -163,15 +171,7 @@ public final class EnergyInventory {
             builder.filled(
                     "region",
                     Gap.GHG,
-                    "intensity of " + words(carrier) + " of "
-                            + library.regions().words(place)
-                            + row.get().year().stream()
-                                    .mapToObj(y -> ", " + y)
-                                    .findFirst()
-                                    .orElse("")
-                            + region.map(asked -> ", the nearest held to "
-                                            + library.regions().words(asked))
-                                    .orElse(""),
+                    intensity(carrier, place, row.get().year()),
                     row.get().id());
         }
         Optional<BackgroundFactor> loss = lineLoss(background, carrier, region);
@@ -216,10 +216,7 @@ public final class EnergyInventory {
     private void gas(Stage stage, String carrier, String quantity, ActivityTerm base, Flux flux) {
         background.row(FACTORS, carrier, quantity).ifPresent(row -> {
             if (row.biogenic() && flux == Flux.CO2) {
-                builder.remark(
-                        Remark.METHOD,
-                        "CO2 from burning " + carrier
-                                + " is biogenic and not counted; where wood is cut faster than it grows back, it should be");
+                builder.remark(Remark.METHOD, Message.of("remark.biogenic", "carrier", carrier));
                 return;
             }
             Flux origin = row.biogenic() && flux == Flux.CH4_FOSSIL ? Flux.CH4_BIOGENIC : flux;
@@ -246,9 +243,28 @@ public final class EnergyInventory {
     }
 
     /** What a carrier is called inside a sentence. */
-    private String words(String carrier) {
+    private Message intensity(String carrier, String place, OptionalInt from) {
+        Message intensity = from.isPresent()
+                ? Message.of(
+                        "gap.intensity.year",
+                        "carrier",
+                        name(carrier),
+                        "place",
+                        place(place),
+                        "year",
+                        Integer.toString(from.getAsInt()))
+                : Message.of("gap.intensity", "carrier", name(carrier), "place", place(place));
+        return region.map(asked -> Message.of("gap.nearest-place", "intensity", intensity, "asked", place(asked)))
+                .orElse(intensity);
+    }
+
+    private Name name(String carrier) {
         String name = carrier(carrier).text("name");
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return Name.of("carrier." + carrier, name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+    }
+
+    private Name place(String region) {
+        return Name.of("region." + region, library.regions().words(region));
     }
 
     private Row carrier(String id) {

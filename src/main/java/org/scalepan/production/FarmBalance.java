@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * What a farm's records say goes in with the feed and comes out in animals, eggs, milk and frass, of something that is conserved. A loss
@@ -17,7 +20,7 @@ import org.scalepan.quantity.SignificantFigures;
  *
  * @param in in the feed of a year, centrally and as far as it is known; empty when nothing can be said
  * @param out in what leaves the animals in a year, centrally and as far as it was recorded
- * @param reason the balance in words, with what is missing where it is not made
+ * @param message the balance in words, with what is missing where it is not made
  * @param rows ids of the rows of the library that it rests on
  */
 public record FarmBalance(
@@ -25,7 +28,7 @@ public record FarmBalance(
         OptionalDouble in,
         OptionalDouble out,
         BalanceVerdict verdict,
-        String reason,
+        Message message,
         List<String> rows) {
     /** Out may be so many times in before the records contradict themselves: composition is a mean of other feed and animals. */
     public static final double MOST_OUT_PER_IN = 1.10;
@@ -44,16 +47,14 @@ public record FarmBalance(
 
     /** What is conserved. */
     public enum BalanceKind {
-        NITROGEN("nitrogen", "kg N a year"),
-        DRY_MATTER("dry matter", "kg a year"),
+        NITROGEN("kg N a year"),
+        DRY_MATTER("kg a year"),
         /** Heat of combustion. */
-        GROSS_ENERGY("gross energy", "MJ a year");
+        GROSS_ENERGY("MJ a year");
 
-        private final String words;
         private final String unit;
 
-        BalanceKind(String words, String unit) {
-            this.words = words;
+        BalanceKind(String unit) {
             this.unit = unit;
         }
 
@@ -62,8 +63,8 @@ public record FarmBalance(
         }
 
         /** As it stands in a sentence. */
-        public String words() {
-            return words;
+        public Message message() {
+            return Message.of("balance-kind." + id());
         }
 
         public String unit() {
@@ -90,10 +91,10 @@ public record FarmBalance(
      * What comes out.
      *
      * @param amount as far as it is known, so at least so much
-     * @param words of what, such as {@code larvae 29.9, frass 28.6}
+     * @param message of what, such as {@code larvae 29.9, frass 28.6}
      * @param rows ids of the rows of the library behind it
      */
-    public record OutgoingContent(ActivityTerm amount, String words, List<String> rows) {
+    public record OutgoingContent(ActivityTerm amount, Message message, List<String> rows) {
         public OutgoingContent {
             rows = List.copyOf(rows);
         }
@@ -108,11 +109,11 @@ public record FarmBalance(
      * @param without what is missing of {@code out}, where it is
      */
     public static FarmBalance of(
-            BalanceKind kind, Optional<FeedContent> in, Optional<OutgoingContent> out, String without) {
+            BalanceKind kind, Optional<FeedContent> in, Optional<OutgoingContent> out, Message without) {
         if (in.isEmpty() || out.isEmpty()) {
-            List<String> missing = new ArrayList<>();
+            List<Message> missing = new ArrayList<>();
             if (in.isEmpty()) {
-                missing.add("no feed is recorded");
+                missing.add(Message.of("balance.no-feed"));
             }
             if (out.isEmpty()) {
                 missing.add(without);
@@ -122,20 +123,20 @@ public record FarmBalance(
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     BalanceVerdict.NOT_MADE,
-                    "the balance of " + kind.words() + " is not made: " + String.join("; ", missing),
+                    Message.of("balance.not-made", "kind", kind.message(), "why", Listing.semicolons(missing)),
                     List.of());
         }
         return made(kind, in.get(), out.get());
     }
 
     /** A balance that is not made at all, for a reason of its own. */
-    public static FarmBalance notMade(BalanceKind kind, String why) {
+    public static FarmBalance notMade(BalanceKind kind, Message why) {
         return new FarmBalance(
                 kind,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 BalanceVerdict.NOT_MADE,
-                "the balance of " + kind.words() + " is not made: " + why,
+                Message.of("balance.not-made", "kind", kind.message(), "why", why),
                 List.of());
     }
 
@@ -149,20 +150,24 @@ public record FarmBalance(
         boolean impossible =
                 ranges ? shareAbove(out.amount(), in.atMost()) >= DRAWS_IMPOSSIBLE : leaving > MOST_OUT_PER_IN * atMost;
         boolean whole = in.unknown().isEmpty();
-        String figures = figure(leaving) + " " + kind.unit() + " in what comes out (" + out.words() + ") and "
-                + figure(impossible ? atMost : known) + " in the feed"
-                + (ranges ? ", in the middle of the ranges" : "");
-        String unknown = String.join(", ", in.unknown());
+        Message figures = Message.of(
+                ranges ? "balance.figures.ranges" : "balance.figures",
+                "leaving",
+                new Figure(figure(leaving)),
+                "unit",
+                Message.of("balance-unit." + kind.id()),
+                "what",
+                out.message(),
+                "fed",
+                new Figure(figure(impossible ? atMost : known)));
+        Listing unknown = Listing.commas(in.unknown());
         if (impossible) {
             return new FarmBalance(
                     kind,
                     OptionalDouble.of(atMost),
                     OptionalDouble.of(leaving),
                     BalanceVerdict.IMPOSSIBLE,
-                    "more " + kind.words() + " comes out than goes in"
-                            + (ranges ? ", almost wherever in their ranges the records lie" : "") + ": " + figures
-                            + (whole ? "" : ", even with the most that " + unknown + " can hold")
-                            + "; feed is missing, or harvest, frass or yield is too high",
+                    impossible(kind, figures, ranges, whole ? Optional.empty() : Optional.of(unknown)),
                     rows);
         }
         boolean tight = leaving > known;
@@ -171,15 +176,23 @@ public record FarmBalance(
                 OptionalDouble.of(known),
                 OptionalDouble.of(leaving),
                 whole ? tight ? BalanceVerdict.UNUSUAL : BalanceVerdict.POSSIBLE : BalanceVerdict.NOT_MADE,
-                whole
-                        ? (tight
-                                        ? "as much " + kind.words()
-                                                + " comes out as goes in, and nothing is left to be lost: "
-                                        : "")
-                                + figures
-                        : "the balance of " + kind.words() + " is not made: the content of " + unknown
-                                + " is not in this library; of the rest, " + figures,
+                whole ? possible(kind, figures, tight) : partly(kind, figures, unknown),
                 rows);
+    }
+
+    private static Message impossible(BalanceKind kind, Message figures, boolean ranges, Optional<Listing> unknown) {
+        Message all = unknown.map(of -> Message.of("balance.even-with-most", "figures", figures, "unknown", of))
+                .orElse(figures);
+        return Message.of(
+                ranges ? "balance.impossible.ranges" : "balance.impossible", "kind", kind.message(), "figures", all);
+    }
+
+    private static Message possible(BalanceKind kind, Message figures, boolean tight) {
+        return tight ? Message.of("balance.tight", "kind", kind.message(), "figures", figures) : figures;
+    }
+
+    private static Message partly(BalanceKind kind, Message figures, Listing unknown) {
+        return Message.of("balance.partly", "kind", kind.message(), "figures", figures, "unknown", unknown);
     }
 
     /** The share of draws in which out is above the most that it may be of in. */
@@ -201,16 +214,27 @@ public record FarmBalance(
     }
 
     /** The same balance where something that no record has comes in too: more out than in is unusual and no contradiction. */
-    public FarmBalance possibleFrom(String unrecorded) {
+    public FarmBalance possibleFrom(Message unrecorded) {
         return verdict == BalanceVerdict.IMPOSSIBLE
-                ? new FarmBalance(kind, in, out, BalanceVerdict.UNUSUAL, reason + "; " + unrecorded, rows)
+                ? new FarmBalance(kind, in, out, BalanceVerdict.UNUSUAL, Message.joined("; ", message, unrecorded), rows)
                 : this;
     }
 
+    /** The balance in English words. */
+    public String reason() {
+        return message.english();
+    }
+
     /** The same balance, possible and unusual. */
-    public FarmBalance unusual(String why, List<String> published) {
+    public FarmBalance unusual(Message why, List<String> published) {
         List<String> all = new ArrayList<>(rows);
         all.addAll(published);
-        return new FarmBalance(kind, in, out, BalanceVerdict.UNUSUAL, reason + "; " + why, all);
+        return new FarmBalance(
+                kind,
+                in,
+                out,
+                BalanceVerdict.UNUSUAL,
+                Message.of("verbatim", "text", Listing.semicolons(List.of(message, why))),
+                all);
     }
 }

@@ -9,6 +9,7 @@ import org.scalepan.production.FarmRecords.EnergyUse;
 import org.scalepan.production.FarmRecords.FeedUse;
 import org.scalepan.production.FarmRecords.MaterialUse;
 import org.scalepan.production.FarmRecords.TransportUse;
+import org.scalepan.words.Message;
 
 /** Adds to the inventory everything of a farm's records that is not about the animals themselves. */
 public final class FarmInventory {
@@ -36,7 +37,7 @@ public final class FarmInventory {
         feed.reportMissing();
         for (EnergyUse use : records.energy()) {
             if (use.site().isEmpty()) {
-                builder.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, "farm");
+                builder.filled("energy/" + use.carrier() + "/for", Gap.OF_ENERGY, Message.verbatim("farm"));
             }
             energy.add(
                     use.forProcessing() ? Stage.PROCESSING : Stage.ENERGY,
@@ -44,32 +45,29 @@ public final class FarmInventory {
                     use.amount().term());
         }
         if (!feedRecorded) {
-            builder.notCounted("feed", Gap.OF_FEED, "not recorded, not counted");
+            builder.notCounted("feed", Gap.OF_FEED, Message.of("gap.not-recorded"));
         }
         if (records.energy().isEmpty() && !records.none().contains("energy")) {
-            builder.notCounted("energy", Gap.OF_ENERGY, "not recorded, not counted");
+            builder.notCounted("energy", Gap.OF_ENERGY, Message.of("gap.not-recorded"));
         }
         records.water()
                 .ifPresentOrElse(
                         this::water,
                         () -> builder.notCounted(
-                                "water_m3", List.of("water", "water-on-farm"), "not recorded, not counted"));
+                                "water_m3", List.of("water", "water-on-farm"), Message.of("gap.not-recorded")));
         records.transport().forEach(this::transport);
         if (!records.transport().isEmpty()) {
-            builder.notCounted(
-                    "transport/energy",
-                    List.of("energy"),
-                    "not counted: no energy per tonne-kilometre is in this library");
+            builder.notCounted("transport/energy", List.of("energy"), Message.of("gap.no-transport-energy"));
         }
         records.materials().forEach(this::material);
         site(records);
         if (records.transport().isEmpty() && !records.none().contains("transport")) {
-            builder.cutOff("transport", List.of("energy", "ghg"), "not recorded, not counted");
+            builder.cutOff("transport", List.of("energy", "ghg"), Message.of("gap.not-recorded"));
         }
         if (records.materials().isEmpty() && !records.none().contains("materials")) {
-            builder.cutOff("materials", List.of("energy", "ghg"), "not recorded, not counted");
+            builder.cutOff("materials", List.of("energy", "ghg"), Message.of("gap.not-recorded"));
         } else if (!records.materials().isEmpty()) {
-            builder.cutOff("materials/energy", List.of("energy"), "not counted: gases of materials alone are");
+            builder.cutOff("materials/energy", List.of("energy"), Message.of("gap.materials-gases-only"));
         }
     }
 
@@ -121,13 +119,13 @@ public final class FarmInventory {
         ActivityTerm area = ActivityTerm.sum(List.of(
                 RecordedNumber.termOr(records.buildingArea(), 0), RecordedNumber.termOr(records.yardArea(), 0)));
         if (records.buildingArea().isEmpty() && records.yardArea().isEmpty()) {
-            builder.notCounted("building_m2, yard_m2", List.of("land"), "not recorded, not counted");
+            builder.notCounted("building_m2, yard_m2", List.of("land"), Message.of("gap.not-recorded"));
         }
         if (area.central() > 0 && records.buildingArea().isEmpty()) {
-            builder.filled("building_m2", List.of("land"), "0");
+            builder.filled("building_m2", List.of("land"), Message.verbatim("0"));
         }
         if (area.central() > 0 && records.yardArea().isEmpty()) {
-            builder.filled("yard_m2", List.of("land"), "0");
+            builder.filled("yard_m2", List.of("land"), Message.verbatim("0"));
         }
         builder.flow(Stage.SITE, "buildings and yard", Flux.LAND, area);
     }
@@ -151,8 +149,7 @@ public final class FarmInventory {
             }
         }
         if (!found) {
-            builder.notCounted(
-                    "transport/" + use.mode(), Gap.GHG, "not counted: no factor per tonne-kilometre in this library");
+            builder.notCounted("transport/" + use.mode(), Gap.GHG, Message.of("gap.no-transport-factor"));
         }
     }
 
@@ -168,14 +165,14 @@ public final class FarmInventory {
                 library.row("materials", use.material()).flatMap(material -> material.optional("proxy"));
         if (row.isEmpty() && proxy.isPresent()) {
             row = background.row("material_factors", proxy.get(), "ghg");
-            builder.filled("materials/" + use.material(), Gap.GHG, "counted as " + proxy.get());
+            builder.filled("materials/" + use.material(), Gap.GHG, Message.of("gap.counted-as", "other", proxy.get()));
         }
         if (row.isEmpty()) {
-            builder.notCounted("materials/" + use.material(), Gap.GHG, "not counted: no factor in this library");
+            builder.notCounted("materials/" + use.material(), Gap.GHG, Message.of("gap.no-factor"));
             return;
         }
         if (use.years().isEmpty()) {
-            builder.filled("materials/" + use.material() + "/years", Gap.GHG, "1: worn out within the year");
+            builder.filled("materials/" + use.material() + "/years", Gap.GHG, Message.of("gap.worn-out"));
         }
         builder.co2e(
                 Stage.MATERIALS,

@@ -13,6 +13,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** Adds a farm's feed to the inventory: mass, dry matter, nitrogen, and the burden of growing and milling it. */
 final class FeedInventory {
@@ -84,16 +86,18 @@ final class FeedInventory {
             builder.filled(
                     "feed/" + feed.ingredient() + "/burden",
                     taken.keySet().stream().sorted().toList(),
-                    "as published: "
-                            + taken.entrySet().stream()
+                    Message.of(
+                            "gap.as-published",
+                            "taken",
+                            taken.entrySet().stream()
                                     .map(one -> one.getKey() + " " + one.getValue())
-                                    .collect(Collectors.joining(", ")));
+                                    .collect(Collectors.joining(", "))));
         }
         if (feed.displaces().isPresent() && feed.displacedPerKilogram().isEmpty()) {
             builder.filled(
                     "feed/" + feed.ingredient() + "/displaced_kg_per_kg",
                     Gap.OF_FEED_BURDEN,
-                    "1 kg of " + feed.displaces().get() + " for each kg");
+                    Message.of("gap.displaced-one", "other", feed.displaces().get()));
         }
         if (feed.burden().filter(Burden.BURDEN_FREE::equals).isPresent()
                 && soldByProducts.includes(feed.ingredient())) {
@@ -125,8 +129,12 @@ final class FeedInventory {
                         Stage.FEED,
                         "feed/" + feed.ingredient() + "/displaces",
                         List.of(flux.indicator()),
-                        "not counted: no " + flux.indicator() + " of " + feed.ingredient()
-                                + " by its share of the price is published; displaces names what it was fed instead of");
+                        Message.of(
+                                "gap.no-share-of-price",
+                                "indicator",
+                                flux.indicator(),
+                                "ingredient",
+                                feed.ingredient()));
             }
         });
     }
@@ -140,7 +148,12 @@ final class FeedInventory {
                 massWithout.getOrDefault(indicator, 0.0),
                 "feed/" + indicator,
                 List.of(indicator),
-                "not counted: no published " + indicator + " of " + String.join(", ", ingredients)));
+                Message.of(
+                        "gap.no-published-feed",
+                        "indicator",
+                        indicator,
+                        "ingredients",
+                        String.join(", ", ingredients))));
     }
 
     /**
@@ -220,14 +233,13 @@ final class FeedInventory {
                     feed.kilograms().central(),
                     "feed/" + feed.ingredient() + "/moisture",
                     List.of("feed-dry-matter"),
-                    "its dry matter is not counted: none of " + feed.ingredient()
-                            + " is in this library; give its moisture");
+                    Message.of("gap.no-dry-matter", "ingredient", feed.ingredient()));
             return Optional.empty();
         }
         builder.filled(
                 "feed/" + feed.ingredient() + "/moisture",
                 DRY_MATTER,
-                background.moistureInWords(row.get()),
+                background.moistureMessage(row.get()),
                 row.get().id());
         return Optional.of(mass.times(background.fraction(row.get())));
     }
@@ -262,23 +274,12 @@ final class FeedInventory {
 
     private void legality(String ingredient) {
         if (!library.ids("ingredients").contains(ingredient)) {
-            builder.remark(
-                    Remark.LEGALITY,
-                    ingredient
-                            + " is none of the ingredients of this library, so that it cannot say whether it may be fed: many countries"
-                            + " forbid kitchen waste, manure and animal remains as feed. Ask the veterinary authority.");
+            builder.remark(Remark.LEGALITY, Message.of("remark.unknown-ingredient", "ingredient", ingredient));
             return;
         }
         library.row("ingredients", ingredient)
                 .filter(row -> row.optional("legality").isPresent())
-                .ifPresent(row -> builder.remark(
-                        Remark.LEGALITY,
-                        ingredient + " is " + row.text("legality").replace('-', ' ')
-                                + ": not lawful as feed for farmed insects or livestock in the EU and Great Britain"
-                                + row.optional("lawful_note")
-                                        .map(note -> " (" + note + ")")
-                                        .orElse("")
-                                + ". Ask the veterinary authority."));
+                .ifPresent(row -> builder.remark(Remark.LEGALITY, unlawful(ingredient, row)));
     }
 
     private void burden(
@@ -299,10 +300,7 @@ final class FeedInventory {
         }
         Burden burden = feed.burden().orElse(null);
         if (burden == Burden.BURDEN_FREE) {
-            builder.remark(
-                    Remark.METHOD,
-                    feed.ingredient()
-                            + " is counted burden-free: a choice of method, not evidence that it has no burden");
+            builder.remark(Remark.METHOD, Message.of("remark.burden-free-chosen", "ingredient", feed.ingredient()));
             return;
         }
         if (burden == Burden.DISPLACED) {
@@ -333,15 +331,20 @@ final class FeedInventory {
         if (row.isPresent() && base.isPresent()) {
             taken.put(indicator, row.get().allocation().orElse("not-stated"));
             if (isAllocated(row.get(), Burden.BURDEN_FREE)) {
-                builder.remark(
-                        Remark.METHOD, ingredient + " is burden-free as a residue: a choice of method, not evidence");
+                builder.remark(Remark.METHOD, Message.of("remark.burden-free-residue", "ingredient", ingredient));
                 return;
             }
             if (row.get().endsAtRetail()) {
                 builder.remark(
                         Remark.RETAIL_FEED,
-                        "the " + indicator + " of " + ingredient + " is counted up to retail ("
-                                + row.get().id() + "), not to the farm: it errs high");
+                        Message.of(
+                                "remark.feed-at-retail",
+                                "indicator",
+                                indicator,
+                                "ingredient",
+                                ingredient,
+                                "row",
+                                row.get().id()));
             }
             ActivityTerm term = base.get().times(background.factor(row.get()));
             if (flux == Flux.CO2E) {
@@ -370,8 +373,7 @@ final class FeedInventory {
                     mass.central(),
                     "feed/" + ingredient + "/" + indicator,
                     List.of(indicator),
-                    "not counted: no published " + indicator + " of " + ingredient
-                            + " fits; the figure is a lower bound (give your own factor, or burden)");
+                    Message.of("gap.no-fitting-feed", "indicator", indicator, "ingredient", ingredient));
         } else {
             massWithout.merge(indicator, mass.central(), Double::sum);
             without.computeIfAbsent(indicator, unused -> new LinkedHashSet<>()).add(ingredient);
@@ -401,8 +403,14 @@ final class FeedInventory {
             builder.filled(
                     "feed/" + ingredient + "/burden",
                     List.of(indicator),
-                    "no " + indicator + " with " + burden.get().id() + " allocation is published; "
-                            + usual.get().allocation().orElse("not-stated") + " is taken",
+                    Message.of(
+                            "gap.other-allocation",
+                            "indicator",
+                            indicator,
+                            "asked",
+                            burden.get().id(),
+                            "taken",
+                            usual.get().allocation().orElse("not-stated")),
                     usual.get().id());
         }
         return usual;
@@ -422,7 +430,14 @@ final class FeedInventory {
                 builder.filled(
                         "region",
                         List.of("land"),
-                        "yield of " + ingredient + " of " + library.regions().words(found.text("region")),
+                        Message.of(
+                                "gap.yield-of",
+                                "ingredient",
+                                ingredient,
+                                "place",
+                                Name.of(
+                                        "region." + found.text("region"),
+                                        library.regions().words(found.text("region")))),
                         found.text("id"));
             }
         });
@@ -431,5 +446,20 @@ final class FeedInventory {
 
     private static Optional<ActivityTerm> base(BackgroundFactor row, ActivityTerm mass, Optional<ActivityTerm> dry) {
         return row.per().equals("kg-dry-matter") ? dry : Optional.of(mass);
+    }
+
+    private static Message unlawful(String ingredient, Row row) {
+        String legality = row.text("legality");
+        Message word = Message.of("legality." + legality);
+        return row.optional("lawful_note")
+                .map(note -> Message.of(
+                        "remark.unlawful.note",
+                        "ingredient",
+                        ingredient,
+                        "legality",
+                        word,
+                        "note",
+                        Name.of("lawful-note." + legality, note)))
+                .orElseGet(() -> Message.of("remark.unlawful", "ingredient", ingredient, "legality", word));
     }
 }

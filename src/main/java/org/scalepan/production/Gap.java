@@ -2,6 +2,8 @@ package org.scalepan.production;
 
 import java.util.List;
 import org.scalepan.factors.Boundary;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
@@ -9,7 +11,7 @@ import org.scalepan.factors.Boundary;
  * @param field the field, as in the request
  * @param kind whether a default filled it
  * @param indicators ids of the indicators whose figures it can change, each once, in alphabetical order
- * @param filledWith the default in words, or what is not counted and why
+ * @param with the default in words, or what is not counted and why
  * @param rows the rows of the library behind the default; empty when nothing is counted
  * @param boundary the narrowest system boundary within which it matters
  * @param landUseChange true where it is about emissions of land-use change, and matters only where those are asked for
@@ -18,7 +20,7 @@ public record Gap(
         String field,
         Kind kind,
         List<String> indicators,
-        String filledWith,
+        Message with,
         List<String> rows,
         Boundary boundary,
         boolean landUseChange) {
@@ -63,18 +65,46 @@ public record Gap(
         rows = List.copyOf(rows);
     }
 
-    Gap(String field, Kind kind, List<String> indicators, String filledWith, List<String> rows) {
-        this(field, kind, indicators, filledWith, rows, Boundary.FARM_GATE, false);
+    Gap(String field, Kind kind, List<String> indicators, Message with, List<String> rows) {
+        this(field, kind, indicators, with, rows, Boundary.FARM_GATE, false);
     }
 
     /** Something required that is not counted, up to the farm gate. */
-    public static Gap notCounted(String field, List<String> indicators, String why) {
+    public static Gap notCounted(String field, List<String> indicators, Message why) {
         return new Gap(field, Kind.NOT_COUNTED, indicators, why, List.of());
     }
 
     /** Something left out that no figure is required to have. */
-    public static Gap cutOff(String field, List<String> indicators, String why) {
+    public static Gap cutOff(String field, List<String> indicators, Message why) {
         return new Gap(field, Kind.CUT_OFF, indicators, why, List.of());
+    }
+
+    /** The default in English words, or what is not counted and why. */
+    public String filledWith() {
+        return with.english();
+    }
+
+    /** The field in a sentence: {@code feed (pineapple-residue, ghg)}. */
+    public Message fieldMessage() {
+        if (field.startsWith(ANIMAL_GASES)) {
+            return Message.of("field.animal-gases", "product", field.substring(ANIMAL_GASES.length()));
+        }
+        int slash = field.indexOf('/');
+        if (slash < 0) {
+            return Message.of("field", "name", fieldName(field));
+        }
+        return Message.of(
+                "field.part",
+                "name",
+                fieldName(field.substring(0, slash)),
+                "part",
+                field.substring(slash + 1).replace("/", ", "));
+    }
+
+    private static Name fieldName(String field) {
+        return Name.of(
+                "field." + field.replace(", ", ".").replace(' ', '-'),
+                field.replace("_m2", " area").replace("_m3", "").replace('_', ' '));
     }
 
     private static boolean isSorted(List<String> names) {
@@ -87,7 +117,7 @@ public record Gap(
     }
 
     Gap as(Kind other) {
-        return new Gap(field, other, indicators, filledWith, rows, boundary, landUseChange);
+        return new Gap(field, other, indicators, with, rows, boundary, landUseChange);
     }
 
     /** True when the true figure on a basis is higher than what is counted, for want of this. */

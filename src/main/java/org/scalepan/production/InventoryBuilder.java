@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.words.Message;
 
 /** Collects the flows, gaps and remarks of one inventory. */
 public final class InventoryBuilder {
@@ -82,7 +83,7 @@ public final class InventoryBuilder {
      * @param indicators whose figures the field can change
      * @param rows the rows of the library behind the default
      */
-    public void filled(String field, List<String> indicators, String with, String... rows) {
+    public void filled(String field, List<String> indicators, Message with, String... rows) {
         gaps.add(new Gap(field, Gap.Kind.FILLED, indicators, with, List.of(rows)));
     }
 
@@ -91,12 +92,12 @@ public final class InventoryBuilder {
      *
      * @param indicators whose figures are the lower for it
      */
-    public void notCounted(String field, List<String> indicators, String why) {
+    public void notCounted(String field, List<String> indicators, Message why) {
         gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of()));
     }
 
     /** Notes that something of a stage is not counted; it matters within boundaries that include the stage. */
-    public void notCounted(Stage stage, String field, List<String> indicators, String why) {
+    public void notCounted(Stage stage, String field, List<String> indicators, Message why) {
         gaps.add(new Gap(field, Gap.Kind.NOT_COUNTED, indicators, why, List.of(), stage.boundary(), false));
     }
 
@@ -106,7 +107,7 @@ public final class InventoryBuilder {
                 "feed/" + ingredient + "/land-use change",
                 Gap.Kind.NOT_COUNTED,
                 Gap.GHG,
-                "emissions of land-use change are not counted: no factor of " + ingredient + " says that it has them",
+                Message.of("gap.no-luc", "ingredient", ingredient),
                 List.of(row),
                 Stage.FEED.boundary(),
                 true));
@@ -119,13 +120,13 @@ public final class InventoryBuilder {
      * @param amount of these lines in that measure, in the year
      */
     public void lineNotCounted(
-            Stage stage, Flux measure, double amount, String field, List<String> indicators, String why) {
+            Stage stage, Flux measure, double amount, String field, List<String> indicators, Message why) {
         notCounted(stage, field, indicators, why);
         lines.add(new UncountedLine(gaps.get(gaps.size() - 1), measure, amount));
     }
 
     /** Notes that something is left out that no figure is required to have. */
-    public void cutOff(String field, List<String> indicators, String why) {
+    public void cutOff(String field, List<String> indicators, Message why) {
         gaps.add(new Gap(field, Gap.Kind.CUT_OFF, indicators, why, List.of()));
     }
 
@@ -134,8 +135,8 @@ public final class InventoryBuilder {
      *
      * @param rows the rows of the library that the records are held against
      */
-    public void remark(String code, String text, String... rows) {
-        Remark remark = new Remark(code, text, List.of(rows));
+    public void remark(String code, Message message, String... rows) {
+        Remark remark = new Remark(code, message, List.of(rows));
         if (!remarks.contains(remark)) {
             remarks.add(remark);
         }
@@ -153,8 +154,8 @@ public final class InventoryBuilder {
     public void balance(FarmBalance balance) {
         balances.add(balance);
         switch (balance.verdict()) {
-            case IMPOSSIBLE -> remark(Remark.AGAINST_PHYSICS, balance.reason());
-            case UNUSUAL -> remark(Remark.UNUSUAL, balance.reason());
+            case IMPOSSIBLE -> remark(Remark.AGAINST_PHYSICS, balance.message());
+            case UNUSUAL -> remark(Remark.UNUSUAL, balance.message());
             case POSSIBLE, NOT_MADE -> {
                 // Told among the balances.
             }

@@ -3,6 +3,7 @@ package org.scalepan.production;
 import java.util.Optional;
 import org.scalepan.factors.IpccRow;
 import org.scalepan.production.IpccTables.Where;
+import org.scalepan.words.Message;
 
 /**
  * Adds direct and indirect nitrous oxide from nitrogen in manure or frass to the inventory: IPCC volume 4, chapter 10, equations 10.25 to
@@ -36,11 +37,7 @@ public final class NitrousOxide {
     public void stored(ActivityTerm nitrogen, Where where) {
         Optional<IpccRow> direct = tables.find("ef3", where);
         if (direct.isEmpty()) {
-            builder.notCounted(
-                    Stage.MANURE,
-                    "manure/" + where.system(),
-                    Gap.GHG,
-                    "N2O not counted: no direct factor for this system in the tables");
+            builder.notCounted(Stage.MANURE, "manure/" + where.system(), Gap.GHG, Message.of("gap.no-n2o"));
             return;
         }
         ActivityTerm stored = nitrogen.times(tables.factor(direct.get()));

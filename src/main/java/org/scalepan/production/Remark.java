@@ -1,18 +1,24 @@
 package org.scalepan.production;
 
 import java.util.List;
+import org.scalepan.words.Message;
 
 /**
  * Something about the records that a reader should look at: outside usual practice, against physics, or not lawful somewhere. Never
  * a refusal.
  *
  * @param code stable code
- * @param text the sentence
+ * @param message the sentence
  * @param rows the rows of the library that the records are held against; empty where it is arithmetic or law
  */
-public record Remark(String code, String text, List<String> rows) {
+public record Remark(String code, Message message, List<String> rows) {
     public Remark {
         rows = List.copyOf(rows);
+    }
+
+    /** The sentence in English. */
+    public String text() {
+        return message.english();
     }
 
     /** Outside what growers or published farms usually find. */

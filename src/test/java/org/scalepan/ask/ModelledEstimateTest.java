@@ -15,6 +15,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.words.Message;
 
 /** What a reference farm comes to, and what is said of it. */
 class ModelledEstimateTest {
@@ -67,7 +68,9 @@ class ModelledEstimateTest {
         Estimate chicken = estimate("chicken", modelled());
 
         assertEquals(Bound.AT_LEAST, heated.bound());
-        assertEquals(List.of("energy"), heated.uncounted());
+        assertEquals(
+                List.of("energy"),
+                heated.uncounted().stream().map(Message::english).toList());
         assertEquals(
                 Bound.AT_MOST, Ratio.between(heated, chicken, 0.9).orElseThrow().bound());
     }

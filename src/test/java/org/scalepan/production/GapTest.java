@@ -13,6 +13,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.production.herd.Herd;
+import org.scalepan.words.Message;
 
 /** What the records leave open bears on some indicators and not on others. The herds are invented. */
 class GapTest {
@@ -76,7 +77,8 @@ class GapTest {
 
     @Test
     void a_field_that_a_default_fills_makes_no_lower_bound_whatever_its_words() {
-        Gap filled = new Gap("x", Gap.Kind.FILLED, List.of("ghg"), "some words: not counted as bought", List.of());
+        Gap filled = new Gap(
+                "x", Gap.Kind.FILLED, List.of("ghg"), Message.verbatim("some words: not counted as bought"), List.of());
 
         assertFalse(filled.lowers(scope("ghg", Boundary.FARM_GATE)));
     }

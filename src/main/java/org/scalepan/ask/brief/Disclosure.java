@@ -62,7 +62,7 @@ public final class Disclosure {
                                         .map(figure -> estimate.bound().words() + sentences.footprint(figure))
                                         .orElse("no figure")
                                 + ", "
-                                + Sentences.studies(estimate, "")));
+                                + Sentences.studies(estimate)));
         statements.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
         statements.put("Review", "not reviewed by a panel of interested parties");
         statements.put(

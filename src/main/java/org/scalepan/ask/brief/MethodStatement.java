@@ -36,7 +36,7 @@ public final class MethodStatement {
         lines.add(
                 "Studies are pooled by a random-effects model of logarithms, each with its published error or a documented default"
                         + " and all with what they differ by; the interval is for "
-                        + basis.of().words("") + ".");
+                        + basis.of().message().english() + ".");
         lines.add(draws(sampling));
         lines.add(
                 recorded
@@ -49,7 +49,7 @@ public final class MethodStatement {
     /** The lines of a brief of reference farms. */
     private static List<String> modelled(ComparisonBasis basis, Sampling sampling) {
         return List.of(
-                "Every figure is " + ModelledEstimate.WORDS
+                "Every figure is " + ModelledEstimate.MESSAGE.english()
                         + ": it is that of a reference farm, whose inputs are published"
                         + " numbers with their ranges, computed as a farm's records are, with the library's factors and the"
                         + " methods of the IPCC guidelines.",

@@ -15,6 +15,8 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.words.Language;
+import org.scalepan.words.Name;
 
 /**
  * A checked claim about one product or farm.
@@ -61,7 +63,7 @@ public record ClaimCheck(
      * @param measured the side with a figure
      * @param unmeasured the side without
      */
-    public record HalfMeasured(Boundary boundary, String measured, String unmeasured) {}
+    public record HalfMeasured(Boundary boundary, Name measured, Name unmeasured) {}
 
     /** The cell of the question itself. */
     public GridCell asked() {
@@ -85,7 +87,8 @@ public record ClaimCheck(
             Side side,
             Grid grid,
             List<ComparisonBasis> bases,
-            CommonRandomNumbers random) {
+            CommonRandomNumbers random,
+            Language language) {
         Estimate product = side.on(library, question.basis(), question.sampling(), random);
         Optional<Estimate> reference =
                 question.reference().map(other -> other.on(library, question.basis(), question.sampling(), random));
@@ -114,12 +117,12 @@ public record ClaimCheck(
                         question.sampling().coverage()));
         Overall overall = Overall.of(
                 cells.get(0).verdict(), cells.stream().map(GridCell::verdict).toList());
-        List<String> displaced = displacedUse(library, question, product, reference, random);
+        List<String> displaced = displacedUse(library, question, product, reference, random, language);
         Optional<EvidenceKind> instead = OtherEvidence.of(
                 library,
                 Stream.concat(Stream.of(side), question.reference().stream()).toList(),
                 question.basis());
-        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other, instead);
+        ClaimWording words = new ClaimWording(library, question, side, cells, paired, other, instead, language);
         return new ClaimCheck(
                 question,
                 side,
@@ -130,7 +133,7 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells, other, instead)
+                new StrongestSentence(question, side, cells, other, instead, language)
                         .find()
                         .followedBy(displaced),
                 displaced,
@@ -145,9 +148,10 @@ public record ClaimCheck(
             ClaimQuestion question,
             Estimate product,
             Optional<Estimate> reference,
-            CommonRandomNumbers random) {
+            CommonRandomNumbers random,
+            Language language) {
         Sentences sentences =
-                new Sentences(question.basis(), question.sampling().coverage());
+                new Sentences(question.basis(), question.sampling().coverage(), language);
         List<String> said = new ArrayList<>();
         DisplacedUseFigure.drawn(library, product, question.basis(), question.sampling(), random)
                 .ifPresent(figure -> said.add(figure.sentence(
@@ -155,11 +159,11 @@ public record ClaimCheck(
                         figure.estimate()
                                 .flatMap(found -> reference.flatMap(other -> Ratio.between(
                                         found, other, question.sampling().coverage()))),
-                        question.reference().map(Side::words).orElse(""))));
+                        question.referenceName())));
         reference
                 .flatMap(other ->
                         DisplacedUseFigure.drawn(library, other, question.basis(), question.sampling(), random))
-                .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), "")));
+                .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), Name.given(""))));
         return said;
     }
 
@@ -173,8 +177,8 @@ public record ClaimCheck(
                             if (product != grid.referenceHasEvidence(base)) {
                                 found.add(new HalfMeasured(
                                         base.boundary(),
-                                        product ? side.words() : other.words(),
-                                        product ? other.words() : side.words()));
+                                        product ? side.name() : other.name(),
+                                        product ? other.name() : side.name()));
                             }
                         }));
         return found;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Citations;
 import org.scalepan.ask.Estimate;
@@ -18,11 +17,14 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
 
 /**
  * The answer to a claim: one check for each product it is about.
  *
  * @param checks of the products with evidence, and of the one asked for if it is only one
+ * @param language of its sentences
  * @param silent products of the group that have no evidence on any basis
  */
 public record ClaimChecks(
@@ -32,21 +34,22 @@ public record ClaimChecks(
         List<Side> silent,
         Overall overall,
         String reason,
-        Instead instead) {
+        Instead instead,
+        Language language) {
 
     public ClaimChecks {
         checks = List.copyOf(checks);
         silent = List.copyOf(silent);
     }
 
-    static ClaimChecks of(ClaimPlan plan) {
+    static ClaimChecks of(ClaimPlan plan, Language language) {
         ClaimQuestion question = plan.question();
         CommonRandomNumbers random = question.sampling().random();
         List<ClaimCheck> checks = new ArrayList<>();
         List<Side> silent = new ArrayList<>();
         List<Side> sides = question.subject().sides();
         for (Side side : sides) {
-            ClaimCheck check = plan.check(side, random);
+            ClaimCheck check = plan.check(side, random, language);
             if (check.isTraceable() || sides.size() == 1) {
                 checks.add(check);
             } else {
@@ -60,40 +63,46 @@ public record ClaimChecks(
                 checks,
                 silent,
                 overall,
-                reason(question, checks, silent),
-                instead(checks, question));
+                reason(question, checks, silent, language),
+                instead(checks, question, language),
+                language);
     }
 
     /** The claim in words. */
     public String claim() {
-        List<Side> sides = question.subject().sides();
-        return ClaimWording.claim(
-                question,
-                sides.size() == 1 ? sides.get(0).words() : question.subject().words());
+        return ClaimWording.claim(question, language);
     }
 
-    private static String reason(ClaimQuestion question, List<ClaimCheck> checks, List<Side> silent) {
+    private static String reason(
+            ClaimQuestion question, List<ClaimCheck> checks, List<Side> silent, Language language) {
         if (question.subject().sides().size() == 1) {
             return checks.get(0).reason();
         }
-        String each = checks.stream().map(ClaimCheck::shortly).collect(Collectors.joining("; "));
-        String animals = checks.stream()
+        List<String> sentences = new ArrayList<>();
+        sentences.add(language.say(
+                "group.reason", "group", question.subject().group(), "basis", BasisWording.of(question.basis())));
+        if (!checks.isEmpty()) {
+            Listing each =
+                    Listing.semicolons(checks.stream().map(ClaimCheck::shortly).toList());
+            sentences.add(language.capital(language.say("verbatim", "text", each)) + ".");
+        }
+        if (checks.stream()
                 .flatMap(check -> check.holding().stream())
-                .map(cell -> new Sentences(cell.basis(), 0.9).animalsOnly())
-                .filter(text -> !text.isEmpty())
-                .findFirst()
-                .map(text -> " Gases of the animals alone are not the footprint of a product.")
-                .orElse("");
-        String none = silent.isEmpty()
-                ? ""
-                : " No evidence for " + silent.stream().map(Side::words).collect(Collectors.joining(", ")) + ".";
-        return capital(question.subject().words()) + " are not one product; each was checked for itself "
-                + BasisWording.of(question.basis()) + ". " + (each.isEmpty() ? "" : capital(each) + ".") + animals
-                + none;
+                .anyMatch(
+                        cell -> !new Sentences(cell.basis(), 0.9).animalsOnly().isEmpty())) {
+            sentences.add(language.say("group.animals-only"));
+        }
+        if (!silent.isEmpty()) {
+            sentences.add(language.say(
+                    "group.without",
+                    "names",
+                    Listing.commas(silent.stream().map(Side::name).toList())));
+        }
+        return String.join(" ", sentences);
     }
 
     /** The strongest sentence for the product with the most studies on the basis asked. */
-    private static Instead instead(List<ClaimCheck> checks, ClaimQuestion question) {
+    private static Instead instead(List<ClaimCheck> checks, ClaimQuestion question, Language language) {
         return checks.stream()
                 .min(Comparator.<ClaimCheck>comparingInt(check -> check.asked().hasEvidence() ? 0 : 1)
                         .thenComparingInt(check -> onAnimalsOnly(check) ? 1 : 0)
@@ -102,7 +111,8 @@ public record ClaimChecks(
                                 .reversed()))
                 .map(ClaimCheck::instead)
                 .orElseGet(() -> new Instead(
-                        "Nothing can be said of " + question.subject().words() + " from this library.",
+                        language.say(
+                                "group.nothing", "group", question.subject().group()),
                         java.util.Optional.empty(),
                         java.util.OptionalDouble.empty(),
                         java.util.OptionalDouble.empty(),
@@ -158,9 +168,5 @@ public record ClaimChecks(
             citations.add(question.basis().gwp());
         }
         return citations.references(library);
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

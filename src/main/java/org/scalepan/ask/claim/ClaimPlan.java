@@ -7,6 +7,7 @@ import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.words.Language;
 
 /** The plan of a claim check, before anything is drawn: for each of its products the bases that have evidence. */
 public final class ClaimPlan {
@@ -45,12 +46,17 @@ public final class ClaimPlan {
         return (long) footprints() * question.sampling().draws() <= MOST_DRAWS;
     }
 
-    /** Draws and checks. */
+    /** Draws and checks, in English. */
     public ClaimChecks check() {
-        return ClaimChecks.of(this);
+        return check(Language.ENGLISH);
     }
 
-    ClaimCheck check(Side side, CommonRandomNumbers random) {
-        return ClaimCheck.of(library, question, side, grid, bases.getOrDefault(side, List.of()), random);
+    /** Draws and checks. */
+    public ClaimChecks check(Language language) {
+        return ClaimChecks.of(this, language);
+    }
+
+    ClaimCheck check(Side side, CommonRandomNumbers random, Language language) {
+        return ClaimCheck.of(library, question, side, grid, bases.getOrDefault(side, List.of()), random, language);
     }
 }

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Name;
 
 /**
  * A claim as it is asked, all defaults resolved.
@@ -25,12 +27,12 @@ public record ClaimQuestion(
     }
 
     /** The claimed ratio as it was said: 1, 12 or 1.25. */
-    String timesInWords() {
-        return Claimed.number(times());
+    Figure timesInWords() {
+        return new Figure(Claimed.number(times()));
     }
 
     /** The name of what the subject is compared with; empty where nothing is. */
-    String referenceWords() {
-        return reference.map(Side::words).orElse("");
+    Name referenceName() {
+        return reference.map(Side::name).orElse(Name.given(""));
     }
 }

@@ -18,6 +18,10 @@ import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /** Words a claim, and the reasons of its verdict. What can be said instead is {@link StrongestSentence}. */
 final class ClaimWording {
@@ -27,6 +31,7 @@ final class ClaimWording {
     private final PairedWording paired;
     private final Optional<GridCell> underOtherLandUse;
     private final Optional<EvidenceKind> otherEvidence;
+    private final Language language;
 
     ClaimWording(
             Library library,
@@ -35,25 +40,57 @@ final class ClaimWording {
             List<GridCell> cells,
             List<PairedFinding> paired,
             Optional<GridCell> underOtherLandUse,
-            Optional<EvidenceKind> otherEvidence) {
+            Optional<EvidenceKind> otherEvidence,
+            Language language) {
         this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
         this.question = question;
         this.side = side;
         this.cells = cells;
-        this.paired = new PairedWording(library, question, side, paired);
+        this.language = language;
+        this.paired = new PairedWording(library, question, side, paired, language);
     }
 
     /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
-    static String claim(ClaimQuestion question, String product) {
-        IndicatorWording wording = IndicatorWording.of(question.basis());
-        boolean many = product.equals(Subject.INSECTS);
-        String verb = many ? wording.verb().replaceFirst("s$", "") : wording.verb();
+    static String claim(ClaimQuestion question, Language language) {
+        List<Side> sides = question.subject().sides();
+        boolean one = !question.subject().isInsects() || sides.size() == 1;
+        IndicatorWording wording = IndicatorWording.of(question.basis(), language);
+        Object product =
+                sides.size() == 1 ? sides.get(0).name() : question.subject().group();
         if (question.claimed().times().isEmpty()) {
-            return product + " " + verb + " no " + wording.noun();
+            return language.say(
+                    "claim.none",
+                    "product",
+                    product,
+                    "verb",
+                    one ? wording.none() : wording.nones(),
+                    "noun",
+                    wording.noun());
         }
-        return product + " " + verb + " " + question.claimed().words() + " " + wording.noun() + " than "
-                + question.reference().map(Side::words).orElse("");
+        return language.say(
+                key(question.claimed()),
+                "product",
+                product,
+                "verb",
+                one ? wording.verb() : wording.verbs(),
+                "times",
+                question.timesInWords(),
+                "percent",
+                question.claimed() instanceof Claimed.PercentLess percent
+                        ? new Figure(Claimed.number(percent.p()))
+                        : "",
+                "noun",
+                wording.noun(),
+                "reference",
+                question.referenceName());
+    }
+
+    private static String key(Claimed claimed) {
+        if (claimed instanceof Claimed.PercentLess) {
+            return "claim.percent";
+        }
+        return claimed instanceof Claimed.TimesLess times && times.k() == 1 ? "claim.less" : "claim.times";
     }
 
     String reason(Overall overall) {
@@ -67,57 +104,116 @@ final class ClaimWording {
 
     private String asked() {
         GridCell asked = cells.get(0);
-        String where = capital(BasisWording.of(asked.basis()));
+        Message where = BasisWording.of(asked.basis());
         if (!asked.hasEvidence()) {
-            return where + (asked.isModelled() ? ", there is no modelled figure: " : ", there is no evidence: ")
-                    + missing(asked)
-                    + otherEvidence
-                            .map(kind -> "; " + OtherEvidence.wordsOfBoth(kind))
-                            .orElse("")
-                    + ".";
+            return language.say(
+                    asked.isModelled() ? "reason.no-modelled" : "reason.no-evidence",
+                    "where",
+                    where,
+                    "why",
+                    OtherEvidence.after(missing(asked), otherEvidence));
         }
         if (!asked.contradictions().isEmpty()) {
-            return where + ", it is not decided, because the records contradict themselves: " + asked.contradictions()
-                    + ".";
+            return language.say(
+                    "reason.contradicted", "where", where, "why", Listing.semicolons(asked.contradictions()));
         }
         if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            return where + ", nothing can be compared, because both sides are " + asked.bothBounds()
-                    + (asked.isModelled() ? " (" + asked.amounts() + "): " : ": ") + asked.openEnds() + ".";
+            return language.say(
+                    asked.isModelled() ? "reason.both-bounds.modelled" : "reason.both-bounds",
+                    "where",
+                    where,
+                    "bounds",
+                    asked.bothBounds(),
+                    "amounts",
+                    asked.amounts(),
+                    "ends",
+                    asked.openEnds());
         }
         if (question.claimed().times().isEmpty()) {
-            Sentences sentences =
-                    new Sentences(asked.basis(), question.sampling().coverage());
-            return capital(sentences.boundary()) + ", " + side.words() + " "
-                    + IndicatorWording.of(asked.basis()).verb() + " "
-                    + asked.product().bound().words()
-                    + asked.product().footprint().map(sentences::footprint).orElse("") + " ("
-                    + question.sampling().coverageInPercent()
-                    + " interval; " + asked.product().amount()
-                    + "). "
-                    + (asked.verdict() == Verdict.FAILS
-                            ? "A footprint of none fails on every boundary on which "
-                                    + (asked.isModelled() ? "practice gives one." : "a study has measured one.")
-                            : "With credits taken off, " + asked.verdict().words() + ".");
+            return none(asked);
         }
-        if (asked.bound() != Bound.EXACT) {
-            return where + ", " + ratio(question, side, asked) + ": "
-                    + asked.verdict().words() + " there ("
-                    + asked.amounts() + "). " + capital(asked.openEnds()) + "."
-                    + (asked.verdict() == Verdict.UNDECIDED && !asked.isOpenByLandUse()
-                            ? asked.isModelled()
-                                    ? " The records of a farm can decide it."
-                                    : " Record them, or give their factors, to decide it."
-                            : "");
-        }
-        String thin = asked.hasEnoughStudies()
-                ? ""
-                : "; " + ThinEvidence.words(asked.basis().lowestGrade());
-        return where + ", " + ratio(question, side, asked) + ", and "
-                + (question.times() == 1 ? "less" : "at least " + question.timesInWords() + " times")
-                + " comes out in "
-                + Sentences.share(asked.probability().orElseThrow().value()) + " of the draws: "
-                + asked.verdict().words() + " there (" + asked.amounts()
-                + thin + ").";
+        return asked.bound() == Bound.EXACT ? decided(asked, where) : bounded(asked, where);
+    }
+
+    /** Of a claim that there is no footprint. */
+    private String none(GridCell asked) {
+        String then = asked.verdict() == Verdict.FAILS
+                ? language.say(asked.isModelled() ? "reason.none.fails.modelled" : "reason.none.fails")
+                : language.say("reason.none.credits", "verdict", asked.verdict().message());
+        return language.say(
+                "reason.none",
+                "where",
+                BasisWording.boundary(asked.basis()),
+                "side",
+                side.name(),
+                "verb",
+                IndicatorWording.of(asked.basis(), language).verb(),
+                "figure",
+                figure(asked),
+                "percent",
+                percent(question),
+                "amounts",
+                asked.product().amount(),
+                "then",
+                then);
+    }
+
+    /** The figure of the product, which may be a bound. */
+    private String figure(GridCell cell) {
+        Sentences sentences = new Sentences(cell.basis(), question.sampling().coverage(), language);
+        return cell.product()
+                .footprint()
+                .map(found -> sentences.footprint(found, cell.product().bound()))
+                .orElseGet(() -> language.say(cell.product().bound().message("")));
+    }
+
+    /** {@code 90 %}. */
+    static Message percent(ClaimQuestion question) {
+        return Message.of(
+                "percent", "percent", Math.round(100 * question.sampling().coverage()));
+    }
+
+    private String bounded(GridCell asked, Message where) {
+        String said = language.say(
+                "reason.bound",
+                "where",
+                where,
+                "ratio",
+                ratio(question, side, asked, language),
+                "verdict",
+                asked.verdict().message(),
+                "amounts",
+                asked.amounts(),
+                "ends",
+                asked.openEnds());
+        return asked.verdict() == Verdict.UNDECIDED && !asked.isOpenByLandUse()
+                ? said + " " + language.say(asked.isModelled() ? "reason.bound.farm" : "reason.bound.record")
+                : said;
+    }
+
+    private String decided(GridCell asked, Message where) {
+        Message amounts = asked.hasEnoughStudies()
+                ? asked.amounts()
+                : Message.of(
+                        "amounts.thin",
+                        "amounts",
+                        asked.amounts(),
+                        "thin",
+                        ThinEvidence.message(asked.basis().lowestGrade()));
+        return language.say(
+                question.times() == 1 ? "reason.less" : "reason.times",
+                "where",
+                where,
+                "ratio",
+                ratio(question, side, asked, language),
+                "times",
+                question.timesInWords(),
+                "share",
+                Sentences.share(asked.probability().orElseThrow().value(), language),
+                "verdict",
+                asked.verdict().message(),
+                "amounts",
+                amounts);
     }
 
     /** {@code With land-use change counted: 7.4 (3.9 to 16) times, it holds.}, where the ratio asked is another. */
@@ -125,21 +221,35 @@ final class ClaimWording {
         Optional<String> asked = times(cells.get(0));
         return underOtherLandUse.flatMap(other -> times(other)
                 .filter(text -> asked.filter(text::equals).isEmpty())
-                .map(text -> other.basis().luc().words() + ": " + text + " times, "
-                        + other.verdict().words() + "."));
+                .map(text -> language.say(
+                        "reason.other-luc",
+                        "state",
+                        other.basis().luc().message(),
+                        "ratio",
+                        text,
+                        "verdict",
+                        other.verdict().message())));
     }
 
-    private static Optional<String> times(GridCell cell) {
+    private Optional<String> times(GridCell cell) {
         return cell.bound() == Bound.NONE
                 ? Optional.empty()
-                : cell.timesLess().map(ratio -> cell.bound().words() + Sentences.ratio(ratio));
+                : cell.timesLess().map(ratio -> Sentences.ratio(ratio, cell.bound(), language));
     }
 
     /** {@code beef has 6.1 (3.2 to 13) times the greenhouse gas emissions of yellow mealworm}. */
-    static String ratio(ClaimQuestion question, Side side, GridCell cell) {
+    static String ratio(ClaimQuestion question, Side side, GridCell cell, Language language) {
         Summary timesLess = cell.timesLess().orElseThrow();
-        return question.referenceWords() + " has " + cell.bound().words() + Sentences.ratio(timesLess) + " times the "
-                + new Sentences(cell.basis(), question.sampling().coverage()).indicator() + " of " + side.words();
+        return language.say(
+                "claim-ratio",
+                "reference",
+                question.referenceName(),
+                "ratio",
+                Sentences.ratio(timesLess, cell.bound(), language),
+                "indicator",
+                IndicatorWording.of(cell.basis(), language).quantity(),
+                "product",
+                side.name());
     }
 
     private List<String> elsewhere(Overall overall) {
@@ -147,9 +257,7 @@ final class ClaimWording {
                 .filter(GridCell::hasEvidence)
                 .toList();
         if (others.isEmpty()) {
-            return cells.get(0).hasEvidence()
-                    ? List.of("No other basis has evidence.")
-                    : List.of("No basis of this library has evidence of all that is compared.");
+            return List.of(language.say(cells.get(0).hasEvidence() ? "elsewhere.none" : "elsewhere.none-at-all"));
         }
         if (question.claimed().times().isEmpty()) {
             return measured(others);
@@ -158,14 +266,15 @@ final class ClaimWording {
         List<GridCell> holding = with(Verdict.HOLDS, others);
         List<GridCell> failing = with(Verdict.FAILS, others);
         if (!holding.isEmpty()) {
-            String only = overall == Overall.HOLDS_ONLY_FOR ? "On another basis it holds: " : "It also holds ";
-            sentences.add(only + String.join("; ", BasisWording.of(holding, cells)) + "." + animalsOnly(holding));
+            String key = overall == Overall.HOLDS_ONLY_FOR ? "elsewhere.holds-only" : "elsewhere.holds";
+            sentences.add(language.say(key, "bases", Listing.semicolons(BasisWording.of(holding, cells)))
+                    + animalsOnly(holding));
         } else if (overall != Overall.HOLDS) {
-            sentences.add("It holds on no other basis with evidence.");
+            sentences.add(language.say("elsewhere.holds-nowhere"));
         }
         if (!failing.isEmpty()) {
-            sentences.add("It " + (cells.get(0).verdict() == Verdict.FAILS ? "also fails " : "fails ")
-                    + String.join("; ", BasisWording.of(failing, cells)) + ".");
+            String key = cells.get(0).verdict() == Verdict.FAILS ? "elsewhere.fails-too" : "elsewhere.fails";
+            sentences.add(language.say(key, "bases", Listing.semicolons(BasisWording.of(failing, cells))));
         }
         return sentences;
     }
@@ -177,16 +286,8 @@ final class ClaimWording {
                 .filter(cell -> cell.basis().boundary() != question.basis().boundary())
                 .forEach(cell -> byBoundary.merge(cell.basis().boundary(), cell, ClaimWording::plainer));
         return byBoundary.values().stream()
-                .map(cell -> {
-                    Sentences sentences =
-                            new Sentences(cell.basis(), question.sampling().coverage());
-                    return capital(sentences.boundary()) + ": "
-                            + cell.product().bound().words()
-                            + cell.product()
-                                    .footprint()
-                                    .map(sentences::footprint)
-                                    .orElse("") + ".";
-                })
+                .map(cell -> language.say(
+                        "elsewhere.measured", "boundary", BasisWording.boundary(cell.basis()), "figure", figure(cell)))
                 .toList();
     }
 
@@ -203,9 +304,9 @@ final class ClaimWording {
         return cells.stream().filter(cell -> cell.verdict() == verdict).toList();
     }
 
-    private static String animalsOnly(List<GridCell> holding) {
+    private String animalsOnly(List<GridCell> holding) {
         return holding.stream()
-                .map(cell -> new Sentences(cell.basis(), 0.9).animalsOnly())
+                .map(cell -> new Sentences(cell.basis(), 0.9, language).animalsOnly())
                 .filter(text -> !text.isEmpty())
                 .findFirst()
                 .orElse("");
@@ -216,51 +317,48 @@ final class ClaimWording {
         GridCell asked = cells.get(0);
         List<GridCell> holding = with(Verdict.HOLDS, cells.subList(1, cells.size()));
         List<GridCell> failing = with(Verdict.FAILS, cells.subList(1, cells.size()));
-        StringBuilder text = new StringBuilder(side.words()).append(": ");
-        if (!asked.hasEvidence()) {
-            text.append(asked.isModelled() ? "not modelled on the basis asked" : "not measured on the basis asked");
-        } else if (!asked.contradictions().isEmpty()) {
-            text.append("not decided, because the records contradict themselves");
-        } else if (question.claimed().times().isPresent() && asked.bound() == Bound.NONE) {
-            text.append("not comparable, because both sides are ")
-                    .append(asked.bothBounds())
-                    .append(asked.isModelled() ? " (" + asked.amounts() + ")" : "");
-        } else if (question.claimed().times().isEmpty()) {
-            Sentences sentences =
-                    new Sentences(asked.basis(), question.sampling().coverage());
-            text.append(asked.product().bound().words())
-                    .append(asked.product()
-                            .footprint()
-                            .map(sentences::footprint)
-                            .orElse(""))
-                    .append(", ")
-                    .append(asked.verdict().words());
-        } else {
-            text.append(ratio(question, side, asked))
-                    .append(", ")
-                    .append(asked.verdict().words());
-        }
+        Message what = whatShortly(asked);
         if (!holding.isEmpty()) {
-            text.append(", it holds ").append(String.join(" and ", BasisWording.of(holding, cells)));
+            what = Message.of("short.holds", "what", what, "bases", Listing.and(BasisWording.of(holding, cells)));
         }
         if (!asked.hasEvidence() && !failing.isEmpty()) {
-            text.append(", it fails ").append(String.join(" and ", BasisWording.of(failing, cells)));
+            what = Message.of("short.fails", "what", what, "bases", Listing.and(BasisWording.of(failing, cells)));
         }
-        return text.toString();
+        return language.say("short", "side", side.name(), "what", what);
     }
 
-    private static String missing(GridCell cell) {
+    private Message whatShortly(GridCell asked) {
+        if (!asked.hasEvidence()) {
+            return Message.of(asked.isModelled() ? "short.not-modelled" : "short.not-measured");
+        }
+        if (!asked.contradictions().isEmpty()) {
+            return Message.of("short.contradicted");
+        }
+        boolean times = question.claimed().times().isPresent();
+        if (times && asked.bound() == Bound.NONE) {
+            return Message.of(
+                    asked.isModelled() ? "short.both-bounds.modelled" : "short.both-bounds",
+                    "bounds",
+                    asked.bothBounds(),
+                    "amounts",
+                    asked.amounts());
+        }
+        return Message.of(
+                "short.verdict",
+                "figure",
+                times ? ratio(question, side, asked, language) : figure(asked),
+                "verdict",
+                asked.verdict().message());
+    }
+
+    private static Message missing(GridCell cell) {
         return Stream.concat(Stream.of(cell.product()), cell.reference().stream())
-                .flatMap(one ->
-                        one
-                                .missing()
-                                .or(() -> one.noRatio().map(why -> "of " + one.words() + ", " + why.words()))
-                                .stream())
+                .flatMap(one -> one
+                        .missing()
+                        .or(() -> one.noRatio()
+                                .map(why -> Message.of("no-ratio-of", "name", one.name(), "why", why.message())))
+                        .stream())
                 .findFirst()
-                .orElse(NoRatio.NOT_ABOVE_ZERO.words());
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+                .orElse(NoRatio.NOT_ABOVE_ZERO.message());
     }
 }

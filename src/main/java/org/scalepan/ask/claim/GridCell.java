@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
@@ -12,6 +11,7 @@ import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.PublishedEstimate;
+import org.scalepan.ask.Sentences;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.Footprint;
@@ -21,6 +21,9 @@ import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * A claim on one basis. It retains no draws, so that a grid of any size needs little memory.
@@ -57,22 +60,22 @@ public record GridCell(
      * @param noRatio what stands against a ratio of the figure
      */
     public record Evidenced(
-            String words,
+            Name name,
             Optional<Summary> footprint,
             OptionalDouble leastCaused,
             int studies,
             boolean hasEnoughStudies,
             Bound bound,
-            List<String> uncounted,
-            List<String> countedBeyond,
-            List<String> contradictions,
+            List<Message> uncounted,
+            List<Message> countedBeyond,
+            List<Message> contradictions,
             boolean keepsOtherSets,
             boolean unciteable,
             Optional<IntervalOf> speaksOf,
-            String amount,
+            Message amount,
             List<PublishedResult> results,
             Optional<NoRatio> noRatio,
-            Optional<String> missing) {
+            Optional<Message> missing) {
         public Evidenced {
             uncounted = List.copyOf(uncounted);
             countedBeyond = List.copyOf(countedBeyond);
@@ -80,14 +83,14 @@ public record GridCell(
             results = List.copyOf(results);
         }
 
-        static Evidenced of(Estimate estimate, Optional<String> unlike) {
+        static Evidenced of(Estimate estimate, Optional<Message> unlike) {
             PublishedEstimate published = estimate instanceof PublishedEstimate one ? one : null;
             List<PublishedResult> results =
                     published != null && published.evidence() instanceof Evidence.PooledEvidence some
                             ? some.findings().map(finding -> finding.result()).toList()
                             : List.of();
             return new Evidenced(
-                    estimate.words(),
+                    estimate.name(),
                     estimate.summary(),
                     estimate.footprint()
                             .filter(footprint -> estimate.isComparable())
@@ -102,10 +105,10 @@ public record GridCell(
                     published != null && published.keepsOtherWarmingSets(),
                     published != null && published.isUnciteable(),
                     estimate.speaksOf(),
-                    org.scalepan.ask.Sentences.studies(estimate, " of " + estimate.words()),
+                    Sentences.studiesOf(estimate),
                     results,
                     estimate.noRatio(),
-                    estimate.missing().or(() -> unlike));
+                    estimate.why().or(() -> unlike));
         }
 
         /** True when too few studies stand behind it. */
@@ -180,10 +183,10 @@ public record GridCell(
     }
 
     /** The sides whose figure no sentence may quote, in words; empty when there are none. */
-    List<String> unciteable() {
+    List<Name> unciteable() {
         return Stream.concat(Stream.of(product), reference.stream())
                 .filter(Evidenced::unciteable)
-                .map(Evidenced::words)
+                .map(Evidenced::name)
                 .toList();
     }
 
@@ -193,25 +196,26 @@ public record GridCell(
     }
 
     /** What makes bounds of the sides, in a clause: {@code not counted are feed, energy of the bucket shed}; empty when nothing does. */
-    String openEnds() {
-        return Stream.of(
-                        named("not counted are ", Evidenced::uncounted),
-                        named("counted beside what is asked are ", Evidenced::countedBeyond))
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining("; "));
+    Message openEnds() {
+        List<Message> ends = Stream.of(
+                        named(Evidenced::uncounted).map(what -> Message.of("ends.not-counted", "what", what)),
+                        named(Evidenced::countedBeyond).map(what -> Message.of("ends.counted-beyond", "what", what)))
+                .flatMap(Optional::stream)
+                .toList();
+        return Message.of("verbatim", "text", Listing.semicolons(ends));
     }
 
-    /** What is required and not counted, for whom: {@code feed, energy of the bucket shed}; empty when nothing is. */
-    String uncounted() {
-        return named("", Evidenced::uncounted);
+    /** What is required and not counted, for whom: {@code feed, energy of the bucket shed}. */
+    Listing uncounted() {
+        return named(Evidenced::uncounted).orElse(Listing.semicolons(List.of()));
     }
 
-    private String named(String before, Function<Evidenced, List<String>> what) {
-        String named = Stream.concat(Stream.of(product), reference.stream())
+    private Optional<Listing> named(Function<Evidenced, List<Message>> what) {
+        List<Message> named = Stream.concat(Stream.of(product), reference.stream())
                 .filter(side -> !what.apply(side).isEmpty())
-                .map(side -> String.join(", ", what.apply(side)) + " of " + side.words())
-                .collect(Collectors.joining("; "));
-        return named.isEmpty() ? "" : before + named;
+                .map(side -> Sentences.whatOf(what.apply(side), side.name()))
+                .toList();
+        return named.isEmpty() ? Optional.empty() : Optional.of(Listing.semicolons(named));
     }
 
     /** True where the bounds come of land-use change alone, which another question treats the other way round. */
@@ -227,40 +231,46 @@ public record GridCell(
     }
 
     /** What both sides are where no ratio bounds anything. */
-    String bothBounds() {
-        return product.bound() == Bound.AT_MOST ? "upper bounds" : "lower bounds";
+    Message bothBounds() {
+        return Message.of(product.bound() == Bound.AT_MOST ? "bounds.upper" : "bounds.lower");
     }
 
     /** How records of a side contradict themselves, for whom; empty when they do not. */
-    String contradictions() {
+    List<Message> contradictions() {
         return Stream.concat(Stream.of(product), reference.stream())
                 .filter(side -> !side.contradictions().isEmpty())
-                .map(side -> side.words() + ": " + String.join("; ", side.contradictions()))
-                .collect(Collectors.joining("; "));
+                .map(side ->
+                        Message.of("of-side", "side", side.name(), "what", Listing.semicolons(side.contradictions())))
+                .toList();
     }
 
     /** How much stands behind both sides, in words. */
-    String amounts() {
+    Message amounts() {
         if (isModelled() && reference.isPresent()) {
-            return ModelledEstimate.WORDS_OF_BOTH;
+            return ModelledEstimate.MESSAGE_OF_BOTH;
         }
+        Message amounts = Message.of(
+                "verbatim",
+                "text",
+                Listing.commas(Stream.concat(Stream.of(product), reference.stream())
+                        .map(Evidenced::amount)
+                        .toList()));
         return subject()
-                + product.amount()
-                + reference.map(other -> ", " + other.amount()).orElse("");
+                .map(subject -> Message.of("amounts.subject", "subject", subject, "amounts", amounts))
+                .orElse(amounts);
     }
 
-    /** {@code for what the next study of each would find; }: of what the draws of pooled sides speak; empty where none is pooled. */
-    private String subject() {
+    /** {@code what the next study of each would find}: of what the draws of pooled sides speak; empty where none is pooled. */
+    private Optional<Message> subject() {
         List<Evidenced> pooled = Stream.concat(Stream.of(product), reference.stream())
                 .filter(side -> side.speaksOf().isPresent())
                 .toList();
-        if (pooled.isEmpty()) {
-            return "";
-        }
-        String of = pooled.size() == 2
-                ? " of each"
-                : reference.isPresent() ? " of " + pooled.get(0).words() : "";
-        return "for " + pooled.get(0).speaksOf().orElseThrow().words(of) + "; ";
+        return pooled.stream()
+                .findFirst()
+                .flatMap(first -> first.speaksOf()
+                        .map(of -> pooled.size() == 2
+                                ? of.ofEach()
+                                : reference.isPresent() ? of.of(first.name()) : of.message()));
     }
 
     /** True when a side rests on too few studies. */

@@ -2,6 +2,7 @@ package org.scalepan.ask.claim;
 
 import java.util.List;
 import java.util.Locale;
+import org.scalepan.words.Message;
 
 /**
  * The verdict over a whole grid of bases. The asked cell is the one on the unit, boundary and warming set of the question.
@@ -66,15 +67,13 @@ public enum Overall {
     }
 
     /** The verdict in words, for a reader of nothing else. */
+    public Message message() {
+        return Message.of("overall." + id());
+    }
+
+    /** The same in English. */
     public String words() {
-        return switch (this) {
-            case HOLDS -> "holds";
-            case HOLDS_ONLY_FOR -> "not as asked; it holds on another basis only";
-            case FAILS -> "fails";
-            case OPEN -> "open";
-            case UNDECIDED -> "undecided";
-            case NOT_TRACEABLE -> "not traceable";
-        };
+        return message().english();
     }
 
     public String id() {

@@ -13,6 +13,8 @@ import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.PublishedSpread;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
 
 /**
  * What one study that assessed both sides found: the ratio that a claim should be compared with first, because unit, boundary and
@@ -88,13 +90,27 @@ public record PairedFinding(ComparisonBasis basis, PairedStudy study, OptionalDo
 
     /** The ratio as it is said: the band that the paper prints, else the ratio with its band of 90 %, else the ratio alone. */
     public String band() {
+        return band(Language.ENGLISH);
+    }
+
+    String band(Language language) {
         if (low.isPresent() && high.isPresent()) {
-            return Print.ratio(low.getAsDouble()) + " to " + Print.ratio(high.getAsDouble());
+            return language.say("range", "low", figure(low.getAsDouble()), "high", figure(high.getAsDouble()));
         }
         return study.origin() == PairedStudy.Origin.PRINTED
-                ? Print.ratio(study.central())
-                : Print.ratio(study.central()) + " (" + Print.ratio(study.quantile(0.05)) + " to "
-                        + Print.ratio(study.quantile(0.95)) + ")";
+                ? language.figure(Print.ratio(study.central()))
+                : language.say(
+                        "interval",
+                        "median",
+                        figure(study.central()),
+                        "low",
+                        figure(study.quantile(0.05)),
+                        "high",
+                        figure(study.quantile(0.95)));
+    }
+
+    private static Figure figure(double ratio) {
+        return new Figure(Print.ratio(ratio));
     }
 
     /** Whether a ratio reaches a claim. */

@@ -2,12 +2,15 @@ package org.scalepan.ask.claim;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Borrowed;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** Says of the ratios that single papers give whether they reach what is claimed. */
 final class PairedWording {
@@ -15,8 +18,10 @@ final class PairedWording {
     private final ClaimQuestion question;
     private final Side side;
     private final List<PairedFinding> paired;
+    private final Language language;
 
-    PairedWording(Library library, ClaimQuestion question, Side side, List<PairedFinding> paired) {
+    PairedWording(Library library, ClaimQuestion question, Side side, List<PairedFinding> paired, Language language) {
+        this.language = language;
         this.library = library;
         this.question = question;
         this.side = side;
@@ -28,49 +33,61 @@ final class PairedWording {
         if (paired.isEmpty() || question.claimed().times().isEmpty()) {
             return Optional.empty();
         }
-        long agreeing = paired.stream()
-                .filter(one -> one.reaches(question.times()) == PairedFinding.Reach.YES)
-                .count();
-        long straddling = paired.stream()
-                .filter(one -> one.reaches(question.times()) == PairedFinding.Reach.STRADDLES)
-                .count();
-        String found = paired.stream().map(this::found).collect(Collectors.joining("; "));
-        return Optional.of(agreeing + " of " + paired.size() + (paired.size() == 1 ? " ratio" : " ratios")
-                + " out of one paper " + (paired.size() == 1 ? "is" : "are")
-                + (question.times() == 1 ? " above 1" : " at least " + question.timesInWords() + " times")
-                + (straddling > 0 ? ", " + straddling + " lies about it" : "") + ": "
-                + found + ".");
+        int straddling = reaching(PairedFinding.Reach.STRADDLES);
+        String key = (question.times() == 1 ? "paired-claim.above" : "paired-claim.times")
+                + (straddling > 0 ? ".straddling" : "");
+        return Optional.of(language.say(
+                key,
+                "agreeing",
+                reaching(PairedFinding.Reach.YES),
+                "n",
+                paired.size(),
+                "times",
+                question.timesInWords(),
+                "straddling",
+                straddling,
+                "found",
+                Listing.semicolons(paired.stream().map(this::found).toList())));
     }
 
-    private String found(PairedFinding one) {
-        String said = one.band() + " times " + BasisWording.of(one.basis());
+    private int reaching(PairedFinding.Reach reach) {
+        return (int) paired.stream()
+                .filter(one -> one.reaches(question.times()) == reach)
+                .count();
+    }
+
+    private Message found(PairedFinding one) {
         // What is computed here is not the paper's own sentence, and must not be quoted as if it were.
-        return one.study().origin() == PairedStudy.Origin.PRINTED
-                ? said + " in " + label(one.study().study()) + " (printed" + borrowed(one, "; ") + ")"
-                : said + ", computed here from two results of "
-                        + label(one.study().study()) + " with their spreads" + borrowed(one, ", ");
+        String origin = one.study().origin() == PairedStudy.Origin.PRINTED ? "printed" : "computed";
+        List<Message> borrowed = borrowed(one);
+        return Message.of(
+                "paired-found." + origin + (borrowed.isEmpty() ? "" : ".borrowed"),
+                "band",
+                one.band(language),
+                "basis",
+                BasisWording.of(one.basis()),
+                "label",
+                label(one.study().study()),
+                "borrowed",
+                origin.equals("printed") ? Listing.semicolons(borrowed) : Listing.commas(borrowed));
     }
 
     /** Which side the paper did not measure itself: {@code its beef is that of de Vries & de Boer 2010}. */
-    private String borrowed(PairedFinding one, String before) {
-        if (one.study().borrowed().isGathered()) {
-            return before + "both out of the literature";
+    private List<Message> borrowed(PairedFinding one) {
+        Borrowed borrowed = one.study().borrowed();
+        if (borrowed.isGathered()) {
+            return List.of(Message.of("borrowed.both"));
         }
         return Stream.concat(
-                        one.study().borrowed().product().map(from -> takenFrom(side.words(), from)).stream(),
-                        one
-                                .study()
-                                .borrowed()
-                                .reference()
-                                .map(from -> takenFrom(question.referenceWords(), from))
-                                .stream())
-                .map(text -> before + text)
-                .collect(Collectors.joining());
+                        borrowed.product().map(from -> takenFrom(side.name(), from)).stream(),
+                        borrowed.reference().map(from -> takenFrom(question.referenceName(), from)).stream())
+                .toList();
     }
 
-    private String takenFrom(String words, String from) {
-        return "its " + words + " is "
-                + (from.equals(Borrowed.LITERATURE) ? "out of the literature" : "that of " + label(from));
+    private Message takenFrom(Name name, String from) {
+        return from.equals(Borrowed.LITERATURE)
+                ? Message.of("borrowed.literature", "name", name)
+                : Message.of("borrowed.from", "name", name, "label", label(from));
     }
 
     private String label(String source) {

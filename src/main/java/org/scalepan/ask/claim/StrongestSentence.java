@@ -17,24 +17,32 @@ import org.scalepan.ask.ThinEvidence;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
-/** Finds the strongest sentence that can be defended instead of a claim, and words it. */
+/**
+ * Finds the strongest sentence that can be defended instead of a claim, and words it. How sure it is, "in 90 % of the draws", is never called
+ * a probability, because draws are no more than what was put into them.
+ */
 final class StrongestSentence {
-    /** How sure it is: never a probability, because draws are no more than what was put into them. */
-    private static final String IN_SO_MANY_DRAWS = "in 90 % of the draws";
-
     private final ClaimQuestion question;
     private final Side side;
     private final List<GridCell> cells;
     private final Optional<GridCell> underOtherLandUse;
     private final Optional<EvidenceKind> otherEvidence;
+    private final Language language;
 
     StrongestSentence(
             ClaimQuestion question,
             Side side,
             List<GridCell> cells,
             Optional<GridCell> underOtherLandUse,
-            Optional<EvidenceKind> otherEvidence) {
+            Optional<EvidenceKind> otherEvidence,
+            Language language) {
+        this.language = language;
         this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
         this.question = question;
@@ -52,15 +60,14 @@ final class StrongestSentence {
                 .min(Comparator.comparingInt(this::remoteness));
         if (cell.isEmpty()) {
             return new Instead(
-                    "Nothing can be said of " + side.words()
-                            + question.reference()
-                                    .map(other -> " against " + other.words())
-                                    .orElse("")
-                            + " from this library" + unciteable()
-                            + otherEvidence
-                                    .map(kind -> "; " + OtherEvidence.wordsOfBoth(kind))
-                                    .orElse("")
-                            + "; if you have a farm's records, send them as a system.",
+                    language.say(
+                            question.reference().isPresent() ? "instead.nothing.against" : "instead.nothing",
+                            "side",
+                            side.name(),
+                            "reference",
+                            question.referenceName(),
+                            "library",
+                            OtherEvidence.after(fromLibrary(), otherEvidence)),
                     Optional.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
@@ -69,16 +76,16 @@ final class StrongestSentence {
         return question.reference().isPresent() ? compared(cell.get()) : caused(cell.get());
     }
 
-    /** Why the figures that there are make no sentence; empty where none is withheld. */
-    private String unciteable() {
-        List<String> which = cells.stream()
+    /** The library, and why the figures that it has make no sentence where one is withheld. */
+    private Message fromLibrary() {
+        List<Name> which = cells.stream()
                 .flatMap(cell -> cell.unciteable().stream())
                 .distinct()
                 .toList();
+        Message library = Message.of("library");
         return which.isEmpty()
-                ? ""
-                : ", because the publication behind the figure of " + String.join(" and ", which)
-                        + " is not identified and cannot be cited";
+                ? library
+                : Message.of("library.unciteable", "library", library, "which", Listing.and(which));
     }
 
     private int remoteness(GridCell cell) {
@@ -92,15 +99,11 @@ final class StrongestSentence {
 
     private Instead compared(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
-        String where = elsewhereThanAsked(cell) + capital(BasisWording.of(cell.basis())) + ", ";
-        String behind =
-                IN_SO_MANY_DRAWS + " (" + cell.amounts() + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell);
         if (bounds.less()) {
             return new Instead(
-                    where + side.words() + " "
-                            + IndicatorWording.of(cell.basis()).verb() + " at least " + number(bounds.least())
-                            + " times less " + IndicatorWording.of(cell.basis()).noun() + " than "
-                            + question.referenceWords() + ", " + behind,
+                    elsewhereThanAsked(cell, comparing("instead.less", cell, bounds.least()))
+                            + thin(cell)
+                            + otherLandUse(cell),
                     Optional.of(cell.basis()),
                     OptionalDouble.of(bounds.least()),
                     OptionalDouble.empty(),
@@ -108,29 +111,53 @@ final class StrongestSentence {
         }
         if (bounds.more()) {
             return new Instead(
-                    where + side.words() + " "
-                            + IndicatorWording.of(cell.basis()).verb() + " more "
-                            + IndicatorWording.of(cell.basis()).noun() + " than "
-                            + question.referenceWords() + ": at least " + number(bounds.reverseLeast())
-                            + " times as much, "
-                            + behind,
+                    elsewhereThanAsked(cell, comparing("instead.more", cell, bounds.reverseLeast()))
+                            + thin(cell)
+                            + otherLandUse(cell),
                     Optional.of(cell.basis()),
                     OptionalDouble.empty(),
                     OptionalDouble.of(bounds.reverseLeast()),
                     sources(cell));
         }
         if (cell.bound() != Bound.EXACT) {
-            return undecided(cell, where);
+            return undecided(cell);
         }
+        String none = language.say(
+                "instead.no-reduction",
+                "where",
+                BasisWording.of(cell.basis()),
+                "ratio",
+                ClaimWording.ratio(question, side, cell, language),
+                "percent",
+                ClaimWording.percent(question),
+                "behind",
+                behind(cell, cell.amounts()));
         return new Instead(
-                where + "no reduction can be defended " + IN_SO_MANY_DRAWS + ": "
-                        + ClaimWording.ratio(question, side, cell)
-                        + " (" + question.sampling().coverageInPercent() + " interval; " + cell.amounts()
-                        + warmingSet(cell) + ")" + thin(cell) + otherLandUse(cell),
+                elsewhereThanAsked(cell, none) + thin(cell) + otherLandUse(cell),
                 Optional.of(cell.basis()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 sources(cell));
+    }
+
+    private String comparing(String key, GridCell cell, double times) {
+        IndicatorWording wording = IndicatorWording.of(cell.basis(), language);
+        return language.say(
+                key,
+                "where",
+                BasisWording.of(cell.basis()),
+                "side",
+                side.name(),
+                "verb",
+                wording.verb(),
+                "times",
+                number(times),
+                "noun",
+                wording.noun(),
+                "reference",
+                question.referenceName(),
+                "behind",
+                behind(cell, cell.amounts()));
     }
 
     /** The same in short with land-use change the other way round, where that says another thing. */
@@ -138,43 +165,51 @@ final class StrongestSentence {
         if (!cell.equals(cells.get(0))) {
             return "";
         }
-        String asked = shortly(cell);
+        Message asked = shortly(cell);
         return underOtherLandUse
                 .filter(other -> other.bounds().isPresent() && other.bound() != Bound.NONE)
                 .filter(other -> !shortly(other).equals(asked))
-                .map(other -> " " + other.basis().luc().words() + ": " + shortly(other) + ".")
+                .map(other -> " "
+                        + language.say(
+                                "shortly.luc", "state", other.basis().luc().message(), "what", shortly(other)))
                 .orElse("");
     }
 
-    private static String shortly(GridCell cell) {
+    private static Message shortly(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         if (bounds.less()) {
-            return "at least " + number(bounds.least()) + " times less";
+            return Message.of("shortly.less", "times", number(bounds.least()));
         }
         return bounds.more()
-                ? "at least " + number(bounds.reverseLeast()) + " times as much"
-                : "no reduction can be defended";
+                ? Message.of("shortly.more", "times", number(bounds.reverseLeast()))
+                : Message.of("shortly.no-reduction");
     }
 
     /** Of a bound that supports neither sentence: what is missing, and no number to be quoted. */
-    private Instead undecided(GridCell cell, String where) {
-        if (!cell.contradictions().isEmpty()) {
-            return new Instead(
-                    where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
-                            + ", because the records contradict themselves: " + cell.contradictions() + ".",
-                    Optional.of(cell.basis()),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    sources(cell));
-        }
+    private Instead undecided(GridCell cell) {
+        String key = !cell.contradictions().isEmpty()
+                ? "instead.contradicted"
+                : cell.isOpenByLandUse()
+                        ? "instead.open-by-luc"
+                        : cell.isModelled() ? "instead.open-by-practice" : "instead.open-by-records";
+        String said = language.say(
+                key,
+                "where",
+                BasisWording.of(cell.basis()),
+                "side",
+                side.name(),
+                "reference",
+                question.referenceName(),
+                "why",
+                Listing.semicolons(cell.contradictions()),
+                "ends",
+                cell.openEnds(),
+                "amounts",
+                cell.amounts(),
+                "what",
+                cell.uncounted());
         return new Instead(
-                where + "nothing can be said of " + side.words() + " against " + question.referenceWords()
-                        + (cell.isOpenByLandUse()
-                                ? " in this state of land-use change: " + cell.openEnds()
-                                : cell.isModelled()
-                                        ? " from reference farms (" + cell.amounts() + "): " + cell.openEnds()
-                                        : " before these are recorded or have a factor: " + cell.uncounted())
-                        + ".",
+                elsewhereThanAsked(cell, said),
                 Optional.of(cell.basis()),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -182,49 +217,55 @@ final class StrongestSentence {
     }
 
     /** A sentence on another boundary must not pass for one on the boundary asked. */
-    private String elsewhereThanAsked(GridCell cell) {
+    private String elsewhereThanAsked(GridCell cell, String sentence) {
         return cell.basis().boundary() == question.basis().boundary()
-                ? ""
-                : "Nothing can be said " + new Sentences(question.basis(), 0.9).boundary()
-                        + "; on another boundary only: ";
+                ? sentence
+                : language.say(
+                        "instead.elsewhere", "boundary", BasisWording.boundary(question.basis()), "sentence", sentence);
     }
 
     /** Without a reference: what the product causes at least. */
     private Instead caused(GridCell cell) {
         ComparisonBasis basis = cell.basis();
+        String said = language.say(
+                "instead.causes",
+                "where",
+                BasisWording.boundary(basis),
+                "side",
+                side.name(),
+                "verb",
+                IndicatorWording.of(basis, language).verb(),
+                "amount",
+                number(cell.product().leastCaused().getAsDouble()),
+                "unit",
+                new Sentences(basis, 0.9, language).unit(),
+                "behind",
+                behind(cell, cell.product().amount()));
         return new Instead(
-                capital(new Sentences(basis, 0.9).boundary()) + ", " + side.words() + " "
-                        + IndicatorWording.of(basis).verb()
-                        + " at least "
-                        + number(cell.product().leastCaused().getAsDouble()) + " "
-                        + new Sentences(basis, 0.9).unit() + ", " + IN_SO_MANY_DRAWS + " ("
-                        + cell.product().amount() + warmingSet(cell) + ")" + thin(cell),
-                Optional.of(basis),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                sources(cell));
+                said + thin(cell), Optional.of(basis), OptionalDouble.empty(), OptionalDouble.empty(), sources(cell));
     }
 
-    private static String thin(GridCell cell) {
-        String animals = new Sentences(cell.basis(), 0.9).animalsOnly();
+    /** What must follow a sentence: that it rests on little, that it is about animals alone, or that it is a bound. */
+    private String thin(GridCell cell) {
+        String animals = new Sentences(cell.basis(), 0.9, language).animalsOnly();
         if (!cell.isThin()) {
-            return "." + animals + leftOut(cell);
+            return animals + leftOut(cell);
         }
-        List<String> single = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
+        List<Message> single = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .filter(one -> one.studies() == 1)
-                .map(one -> "one study of " + one.words())
+                .map(one -> Message.of("rests-on.one", "name", one.name()))
                 .toList();
-        return ". "
-                + (single.isEmpty()
-                        ? capital(ThinEvidence.words(cell.basis().lowestGrade())) + "."
-                        : "It rests on " + String.join(" and ", single)
-                                + ": how far another study would lie is assumed and not seen, and the evidence is thin.")
-                + animals
-                + leftOut(cell);
+        String rests = single.isEmpty()
+                ? language.say(
+                        "rests-on.thin",
+                        "thin",
+                        ThinEvidence.message(cell.basis().lowestGrade()))
+                : language.say("rests-on.single", "which", Listing.and(single));
+        return " " + rests + animals + leftOut(cell);
     }
 
     /** A figure that leaves out something usual, or counts more than is asked, is a bound; a quoted ratio must say so. */
-    private static String leftOut(GridCell cell) {
+    private String leftOut(GridCell cell) {
         List<Bound> bounds = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .map(GridCell.Evidenced::bound)
                 .filter(bound -> bound != Bound.EXACT)
@@ -233,11 +274,12 @@ final class StrongestSentence {
         if (bounds.isEmpty() || !cell.contradictions().isEmpty()) {
             return "";
         }
-        String which = bounds.size() == 2 ? "both true figures are " : "the true figure is ";
-        return " " + capital(cell.openEnds()) + ": "
-                + (bounds.size() == 2 && bounds.get(0) != bounds.get(1)
-                        ? "the true figures lie on the sides that this leaves open."
-                        : which + (bounds.get(0) == Bound.AT_MOST ? "lower." : "higher."));
+        boolean both = bounds.size() == 2;
+        String direction = bounds.get(0) == Bound.AT_MOST ? "lower" : "higher";
+        String key = both && bounds.get(0) != bounds.get(1)
+                ? "true.open"
+                : both ? "true.both-" + direction : "true." + direction;
+        return " " + language.say(key, "ends", cell.openEnds());
     }
 
     private static List<String> sources(GridCell cell) {
@@ -250,21 +292,18 @@ final class StrongestSentence {
                 .toList();
     }
 
-    private static String warmingSet(GridCell cell) {
+    /** How much stands behind a sentence, and the warming set of its figures. */
+    private static Message behind(GridCell cell, Message amounts) {
         if (!cell.basis().indicator().isWarming()) {
-            return "";
+            return amounts;
         }
         boolean kept = Stream.concat(Stream.of(cell.product()), cell.reference().stream())
                 .anyMatch(GridCell.Evidenced::keepsOtherSets);
-        return "; " + cell.basis().gwp().name() + (kept ? " where studies could be converted" : "");
+        return Message.of("behind.set", "amounts", amounts, "set", Sentences.warmingSet(cell.basis(), kept));
     }
 
     /** A number that has been rounded already. */
-    private static String number(double rounded) {
-        return SignificantFigures.text(rounded, 2);
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    private static Figure number(double rounded) {
+        return new Figure(SignificantFigures.text(rounded, 2));
     }
 }

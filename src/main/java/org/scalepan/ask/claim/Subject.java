@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
+import org.scalepan.words.Message;
 
 /**
  * What is claimed about: one product or farm, or all products of a group, of which each is checked for itself because "insects" are
@@ -31,6 +32,16 @@ public record Subject(String words, List<Side> sides) {
     /** Why it cannot be held against a side: that is all it is about. */
     public Optional<String> obstacleTo(Side reference) {
         return sides.size() == 1 ? sides.get(0).obstacleTo(reference) : Optional.empty();
+    }
+
+    /** What it is called in a sentence: a group by its name in the language, anything else as in the question. */
+    public Message group() {
+        return isInsects() ? Message.of(INSECTS) : Message.verbatim(words);
+    }
+
+    /** True when every insect of the library is meant. */
+    boolean isInsects() {
+        return words.equals(INSECTS);
     }
 
     /** The same without a side that it is held against. */

@@ -2,6 +2,7 @@ package org.scalepan.ask.claim;
 
 import java.util.Locale;
 import org.scalepan.footprint.Bound;
+import org.scalepan.words.Message;
 
 /**
  * The verdict of the draws on a claim on one basis. The limits (0.90, 0.66, 0.33, 0.10) are those of the scale of
@@ -9,20 +10,14 @@ import org.scalepan.footprint.Bound;
  * no calibrated probability.
  */
 public enum Verdict {
-    HOLDS("it holds"),
-    LEANS_TO_HOLD("it leans to hold"),
-    OPEN("it is open"),
-    LEANS_AGAINST("the evidence leans against it"),
-    FAILS("it fails"),
+    HOLDS,
+    LEANS_TO_HOLD,
+    OPEN,
+    LEANS_AGAINST,
+    FAILS,
     /** A side is only a bound, and the bound does not decide the claim. */
-    UNDECIDED("it is undecided"),
-    NO_EVIDENCE("there is no evidence");
-
-    private final String words;
-
-    Verdict(String words) {
-        this.words = words;
-    }
+    UNDECIDED,
+    NO_EVIDENCE;
 
     /** The verdict for the share of draws in which the claim is true. */
     public static Verdict of(double probability) {
@@ -60,7 +55,7 @@ public enum Verdict {
     }
 
     /** As it stands in a sentence. */
-    public String words() {
-        return words;
+    public Message message() {
+        return Message.of("verdict." + id());
     }
 }

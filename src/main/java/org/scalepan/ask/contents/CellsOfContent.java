@@ -11,6 +11,7 @@ import org.scalepan.ask.nutrition.MeasuredQuality;
 import org.scalepan.ask.nutrition.Nutrient;
 import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Message;
 
 /** Lays a claim of contents out over every basis and every form of a food of which something is published. */
 final class CellsOfContent {
@@ -52,9 +53,9 @@ final class CellsOfContent {
     }
 
     private ContentCell nothing() {
-        String why = question.claimed() instanceof ContentClaimed.UnsaturatedFat
-                ? "no fatty acids are held in this library"
-                : "nothing of it is published for " + asked.words() + " in this library";
+        Message why = question.claimed() instanceof ContentClaimed.UnsaturatedFat
+                ? Message.of("content-missing.fatty-acids")
+                : Message.of("content-missing.nothing", "food", asked.name());
         return new ContentCell(
                 asked,
                 question.reference(),
@@ -133,7 +134,8 @@ final class CellsOfContent {
     private SideOfCell score(ProductForm food, String kind) {
         return samples.quality(food, kind)
                 .map(SideOfCell::of)
-                .orElseGet(() -> SideOfCell.missing("no " + kind + " of " + food.words() + " is held in this library"));
+                .orElseGet(() ->
+                        SideOfCell.missing(Message.of("content-missing.score", "kind", kind, "food", food.name())));
     }
 
     private ContentCell compared(

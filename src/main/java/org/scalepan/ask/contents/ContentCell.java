@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.claim.Verdict;
 import org.scalepan.ask.nutrition.Basis;
+import org.scalepan.words.Message;
 
 /**
  * A claim of contents on one basis, of one form of the food.
@@ -34,13 +35,13 @@ public record ContentCell(
      * @param found what is published
      * @param missing why nothing is
      */
-    public record SideOfCell(Optional<SampleRange> found, Optional<String> missing) {
+    public record SideOfCell(Optional<SampleRange> found, Optional<Message> missing) {
         static SideOfCell of(SampleRange found) {
             return new SideOfCell(Optional.of(found), Optional.empty());
         }
 
-        static SideOfCell missing(String reason) {
-            return new SideOfCell(Optional.empty(), Optional.of(reason));
+        static SideOfCell missing(Message why) {
+            return new SideOfCell(Optional.empty(), Optional.of(why));
         }
     }
 

@@ -10,6 +10,7 @@ import org.scalepan.ask.claim.Overall;
 import org.scalepan.ask.nutrition.AbsorptionTrial;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.ask.nutrition.Nutrient;
+import org.scalepan.words.Language;
 
 /**
  * A claim of contents checked for one food.
@@ -69,14 +70,18 @@ public record ContentCheck(
                         .toList());
     }
 
-    /** Why, in sentences. */
+    /** Why, in English sentences. */
     public String reason() {
-        return new ContentWording(this).reason();
+        return reason(Language.ENGLISH);
+    }
+
+    public String reason(Language language) {
+        return new ContentWording(this, language).reason();
     }
 
     /** What can be said of it instead; empty where nothing is published on both sides. */
-    public Optional<String> instead() {
-        return new ContentWording(this).instead();
+    public Optional<String> instead(Language language) {
+        return new ContentWording(this, language).instead();
     }
 
     /** Sources of every number shown. */

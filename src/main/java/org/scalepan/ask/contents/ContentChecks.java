@@ -14,15 +14,24 @@ import org.scalepan.factors.Claim;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * A claim of contents, checked for each food that it is about.
  *
  * @param checks those with evidence; for one food always one
  * @param silent foods of a group of which nothing is published on both sides
+ * @param language of its sentences
  */
 public record ContentChecks(
-        Library library, ContentQuestion question, List<ContentCheck> checks, List<ProductForm> silent) {
+        Library library,
+        ContentQuestion question,
+        List<ContentCheck> checks,
+        List<ProductForm> silent,
+        Language language) {
     /** Common knowledge of biochemistry, no source: the amino acids that the genetic code names. */
     private static final int MAKING_PROTEIN = 20;
 
@@ -31,7 +40,12 @@ public record ContentChecks(
         silent = List.copyOf(silent);
     }
 
+    /** Checks a claim, in English. */
     public static ContentChecks of(Library library, ContentQuestion question) {
+        return of(library, question, Language.ENGLISH);
+    }
+
+    public static ContentChecks of(Library library, ContentQuestion question, Language language) {
         FoodSamples samples = new FoodSamples(library, question.protein(), question.grade());
         List<ContentCheck> all = question.subject().sides().stream()
                 .filter(Side.PublishedSide.class::isInstance)
@@ -40,7 +54,7 @@ public record ContentChecks(
                 .map(food -> ContentCheck.of(samples, question, food))
                 .toList();
         if (all.size() == 1) {
-            return new ContentChecks(library, question, all, List.of());
+            return new ContentChecks(library, question, all, List.of(), language);
         }
         return new ContentChecks(
                 library,
@@ -51,14 +65,13 @@ public record ContentChecks(
                 all.stream()
                         .filter(check -> check.overall() == Overall.NOT_TRACEABLE)
                         .map(ContentCheck::food)
-                        .toList());
+                        .toList(),
+                language);
     }
 
     /** The claim in words. */
     public String claim() {
-        List<Side> sides = question.subject().sides();
-        return question.said(
-                sides.size() == 1 ? sides.get(0).words() : question.subject().words());
+        return question.said(language);
     }
 
     public Overall overall() {
@@ -67,26 +80,29 @@ public record ContentChecks(
 
     /** Why, in sentences; a wrong count of amino acids is put right first. */
     public String reason() {
-        String start = corrections().isEmpty() ? "" : String.join(" ", corrections()) + " ";
+        List<String> sentences = new ArrayList<>(corrections());
         if (question.subject().sides().size() == 1) {
-            return start + checks.get(0).reason();
+            sentences.add(checks.get(0).reason(language));
+            return String.join(" ", sentences);
         }
-        List<String> parts = new ArrayList<>();
+        List<Message> parts = new ArrayList<>();
         for (Overall overall : Overall.values()) {
-            List<String> names = checks.stream()
+            List<Name> names = checks.stream()
                     .filter(check -> check.overall() == overall)
-                    .map(check -> check.food().words())
+                    .map(check -> check.food().name())
                     .toList();
             if (!names.isEmpty()) {
-                parts.add(overall.words() + ": " + String.join(", ", names));
+                parts.add(Message.of("of-side", "side", overall.message(), "what", Listing.commas(names)));
             }
         }
-        return start + "Insects are not one food, so each is checked for itself. "
-                + (parts.isEmpty() ? "Of none is anything published on both sides" : String.join("; ", parts)) + "."
-                + (silent.isEmpty()
-                        ? ""
-                        : " Of " + silent.size()
-                                + " insects nothing comparable is held; that says nothing about them.");
+        sentences.add(language.say(
+                "contents.group",
+                "parts",
+                parts.isEmpty() ? Message.of("contents.group.none") : Listing.semicolons(parts)));
+        if (!silent.isEmpty()) {
+            sentences.add(language.say("contents.group.silent", "n", silent.size()));
+        }
+        return String.join(" ", sentences);
     }
 
     /** What the sentence counts wrongly. */
@@ -95,19 +111,22 @@ public record ContentChecks(
         if (question.aminoAcidsSaid().isEmpty() || question.aminoAcidsSaid().getAsInt() == nine) {
             return List.of();
         }
-        return List.of("Of the " + MAKING_PROTEIN + " amino acids that make protein " + nine
-                + " are indispensable (essential) for people, not "
-                + question.aminoAcidsSaid().getAsInt()
-                + "; the others a body makes itself. The " + nine + " are checked.");
+        return List.of(language.say(
+                "contents.correction",
+                "all",
+                MAKING_PROTEIN,
+                "nine",
+                nine,
+                "said",
+                question.aminoAcidsSaid().getAsInt()));
     }
 
     /** What can be said instead. */
     public String instead() {
         return checks.stream()
-                .flatMap(check -> check.instead().stream())
+                .flatMap(check -> check.instead(language).stream())
                 .findFirst()
-                .orElse(
-                        "Nothing can be said from what this library holds: publish no comparison until both foods have been measured.");
+                .orElseGet(() -> language.say("contents.say-nothing"));
     }
 
     /** Claims in circulation about the same content and the same food. */
@@ -149,39 +168,19 @@ public record ContentChecks(
     /** What a reader must know. */
     public List<Warning> warnings() {
         List<Warning> warnings = new ArrayList<>();
-        warnings.add(new Warning(
-                "contents-no-advice",
-                "Contents of foods are no advice for eating: malnutrition, anaemia and other deficiencies are treated by health"
-                        + " professionals under local protocols, and whoever is allergic to crustaceans or house-dust mites may react to"
-                        + " insects and should ask a doctor first.",
-                List.of()));
-        warnings.add(new Warning(
-                "ranges-of-samples",
-                "The verdict compares the lowest and the highest published sample, with no distribution assumed. Foods differ by what"
-                        + " animals ate, by cut and by laboratory; a sample outside the range may well exist.",
-                List.of()));
+        warnings.add(Warning.of("contents-no-advice", List.of()));
+        warnings.add(Warning.of("ranges-of-samples", List.of()));
         if (checks.stream().flatMap(check -> check.cells().stream()).anyMatch(ContentCell::thin)) {
-            warnings.add(new Warning(
-                    "few-samples", "On some bases one sample stands for a side; nothing is decided there.", List.of()));
+            warnings.add(Warning.of("few-samples", List.of()));
         }
         if (question.claimed().id().equals("iron") || question.claimed().id().equals("zinc")) {
-            warnings.add(new Warning(
-                    "minerals-eaten",
-                    "Iron and zinc are what is eaten, not what a body takes up: that differs by food, meal and person, several-fold.",
-                    List.of()));
+            warnings.add(new Warning("minerals-eaten", Message.of("warning.minerals-eaten.contents"), List.of()));
         }
         if (question.claimed().id().equals("protein")) {
-            warnings.add(new Warning(
-                    "crude-protein",
-                    "Crude protein (N × 6.25) counts the nitrogen of chitin too and overstates the protein of most insects; corrected"
-                            + " protein stands beside it.",
-                    List.of()));
+            warnings.add(new Warning("crude-protein", Message.of("warning.crude-protein.contents"), List.of()));
         }
         if (question.grade() == Grade.MEMORY) {
-            warnings.add(new Warning(
-                    "memory-graded",
-                    "Some numbers were not seen in any text for this library; they are from memory and provisional.",
-                    List.of()));
+            warnings.add(new Warning("memory-graded", Message.of("warning.memory-graded.contents"), List.of()));
         }
         Warnings.ownLibrary(library).ifPresent(warnings::add);
         return warnings;

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.claim.Claimed;
 import org.scalepan.ask.nutrition.Nutrient;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /** What is claimed of the contents of a food. */
 public sealed interface ContentClaimed {
@@ -18,8 +20,18 @@ public sealed interface ContentClaimed {
     /** As a question names it. */
     String id();
 
-    /** After the name of a product: {@code has more iron than}. */
-    String words();
+    /** The message of the claim. */
+    String key();
+
+    /** The multiple that is claimed, as a message has it; empty where none is. */
+    default Object figure() {
+        return "";
+    }
+
+    /** What is claimed to be in the food, as a message has it; empty where it is said by the message itself. */
+    default Object nutrientName() {
+        return "";
+    }
 
     /** Whether something else must be named to compare with. */
     boolean needsReference();
@@ -43,8 +55,18 @@ public sealed interface ContentClaimed {
         }
 
         @Override
-        public String words() {
-            return amount(times, less, nutrient.id().replace("vitamin-b12", "vitamin B12"));
+        public String key() {
+            return amount(times, less);
+        }
+
+        @Override
+        public Object figure() {
+            return new Figure(Claimed.number(times));
+        }
+
+        @Override
+        public Object nutrientName() {
+            return Message.of("nutrient." + nutrient.id());
         }
 
         @Override
@@ -61,8 +83,18 @@ public sealed interface ContentClaimed {
         }
 
         @Override
-        public String words() {
-            return amount(times, less, "unsaturated fat");
+        public String key() {
+            return amount(times, less);
+        }
+
+        @Override
+        public Object figure() {
+            return new Figure(Claimed.number(times));
+        }
+
+        @Override
+        public Object nutrientName() {
+            return Message.of("nutrient." + UNSATURATED_FAT);
         }
 
         @Override
@@ -79,8 +111,8 @@ public sealed interface ContentClaimed {
         }
 
         @Override
-        public String words() {
-            return "contains every indispensable amino acid";
+        public String key() {
+            return "content-claim." + AMINO_ACIDS;
         }
 
         @Override
@@ -97,8 +129,8 @@ public sealed interface ContentClaimed {
         }
 
         @Override
-        public String words() {
-            return "has a complete protein";
+        public String key() {
+            return "content-claim." + COMPLETE_PROTEIN;
         }
 
         @Override
@@ -115,8 +147,8 @@ public sealed interface ContentClaimed {
         }
 
         @Override
-        public String words() {
-            return "has a protein at least as good as that of";
+        public String key() {
+            return "content-claim." + PROTEIN_QUALITY;
         }
 
         @Override
@@ -125,13 +157,11 @@ public sealed interface ContentClaimed {
         }
     }
 
-    private static String amount(double times, boolean less, String nutrient) {
+    private static String amount(double times, boolean less) {
         if (times == 1) {
-            return "has " + (less ? "less " : "more ") + nutrient + " than";
+            return less ? "content-claim.less" : "content-claim.more";
         }
-        return less
-                ? "has at least " + Claimed.number(times) + " times less " + nutrient + " than"
-                : "has at least " + Claimed.number(times) + " times as much " + nutrient + " as";
+        return less ? "content-claim.times-less" : "content-claim.times";
     }
 
     /** What can be claimed, by the ids of a question. */

@@ -7,6 +7,8 @@ import org.scalepan.ask.claim.Subject;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.factors.Grade;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Language;
+import org.scalepan.words.Name;
 
 /**
  * A claim of contents as it is asked.
@@ -33,13 +35,19 @@ public record ContentQuestion(
     }
 
     /** The claim in words. */
-    String said(String subjectWords) {
-        String verb = subject.sides().size() == 1
-                ? claimed.words()
-                : claimed.words().replaceFirst("^has ", "have ").replaceFirst("^contains ", "contain ");
-        return subjectWords + " " + verb
-                + (claimed.needsReference()
-                        ? reference.map(food -> " " + food.words()).orElse("")
-                        : "");
+    String said(Language language) {
+        int n = subject.sides().size();
+        return language.say(
+                claimed.key(),
+                "product",
+                n == 1 ? subject.sides().get(0).name() : subject.group(),
+                "n",
+                n,
+                "times",
+                claimed.figure(),
+                "nutrient",
+                claimed.nutrientName(),
+                "reference",
+                reference.map(ProductForm::name).orElse(Name.given("")));
     }
 }

@@ -20,6 +20,7 @@ import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Message;
 
 /** Looks up what published samples of foods hold, on any basis. */
 final class FoodSamples {
@@ -61,11 +62,11 @@ final class FoodSamples {
                     return SideOfCell.of(range(found, quantity));
                 }
                 if (figure.content() instanceof Content.MissingContent missing) {
-                    return SideOfCell.missing(missing.reason());
+                    return SideOfCell.missing(missing.why());
                 }
             }
         }
-        return SideOfCell.missing("no content of that name is held in this library");
+        return SideOfCell.missing(Message.of("content-missing.unknown"));
     }
 
     private SampleRange range(Content.HeldContent found, String quantity) {

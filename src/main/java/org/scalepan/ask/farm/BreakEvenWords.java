@@ -1,5 +1,6 @@
 package org.scalepan.ask.farm;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -8,6 +9,10 @@ import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.Print;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /** Says a break-even in plain sentences. */
 public final class BreakEvenWords {
@@ -18,11 +23,13 @@ public final class BreakEvenWords {
 
     private final BreakEven answer;
     private final Sentences sentences;
+    private final Language language;
 
-    public BreakEvenWords(BreakEven answer) {
+    public BreakEvenWords(BreakEven answer, Language language) {
         this.answer = answer;
+        this.language = language;
         this.sentences = new Sentences(
-                answer.question().basis(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage(), language);
     }
 
     /** The answer in one to three sentences. */
@@ -35,7 +42,12 @@ public final class BreakEvenWords {
     /** {@code 1 800 kg as fed a year}: a value of the entry. */
     public String value(double value) {
         String unit = answer.question().input().unit();
-        return Print.footprint(value) + (unit.isEmpty() ? "" : " " + unit);
+        String figure = language.figure(Print.footprint(value));
+        return unit.isEmpty() ? figure : language.say("figure-with-unit", "figure", figure, "unit", unit(unit));
+    }
+
+    private String unit(String unit) {
+        return language.sayOr("record-unit." + unit.replace(' ', '-'), unit);
     }
 
     /** The range over the draws, where there is one. */
@@ -47,116 +59,133 @@ public final class BreakEvenWords {
         if (range.low().isEmpty() && range.high().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(end(range.low(), "no lower end") + " to " + end(range.high(), "no upper end"));
+        return Optional.of(language.say(
+                "range",
+                "low",
+                end(range.low(), "break-even.no-lower-end"),
+                "high",
+                end(range.high(), "break-even.no-upper-end")));
     }
 
-    private static String end(OptionalDouble end, String without) {
-        return end.isPresent() ? Print.footprint(end.getAsDouble()) : without;
+    private static Object end(OptionalDouble end, String without) {
+        return end.isPresent() ? new Figure(Print.footprint(end.getAsDouble())) : Message.of(without);
     }
 
     private String found(BreakEven.FoundValue found) {
-        RecordInput input = answer.question().input();
-        StringBuilder text = new StringBuilder(capital(system()))
-                .append(" would equal ")
-                .append(answer.reference().words())
-                .append(" in ")
-                .append(sentences.measure())
-                .append(", if ")
-                .append(input.words())
-                .append(" were ")
-                .append(found.bound().words())
-                .append(value(found.value()));
-        answer.times()
-                .ifPresent(times -> text.append(", ")
-                        .append(Print.ratio(times))
-                        .append(" times what it is now (")
-                        .append(Print.footprint(input.present()))
-                        .append(')'));
+        String value = language.say(found.bound().message(value(found.value())));
+        Message at = answer.times().stream()
+                .mapToObj(times -> Message.of(
+                        "break-even.times",
+                        "value",
+                        value,
+                        "times",
+                        new Figure(Print.ratio(times)),
+                        "present",
+                        new Figure(Print.footprint(answer.question().input().present()))))
+                .findFirst()
+                .orElseGet(() -> Message.verbatim(value));
         if (found.bound() != Bound.EXACT) {
             boolean more = answer.reference().bound().minus(answer.system().bound()) == Bound.AT_MOST;
-            return text.append(". ")
-                    .append(found.rising() == more ? "Above" : "Below")
-                    .append(" that value it has ")
-                    .append(more ? "more. " : "less. ")
-                    .append(uncounted())
-                    .toString();
+            return said("break-even.found", at) + ". " + side(found.rising() == more, more) + " " + uncounted();
         }
-        String draws = range(found.range())
-                .map(range ->
-                        " (" + Math.round(100 * answer.question().sampling().coverage())
-                                + " % interval over the draws: " + range + ")")
-                .orElse(" (the draws leave it open at both ends)");
-        return text.append(draws)
-                .append(". ")
-                .append(found.rising() ? "Below" : "Above")
-                .append(" that value it has less.")
-                .toString();
+        Message draws = range(found.range())
+                .map(range -> Message.of(
+                        "break-even.draws",
+                        "percent",
+                        Math.round(100 * answer.question().sampling().coverage()),
+                        "range",
+                        range))
+                .orElseGet(() -> Message.of("break-even.draws.open"));
+        return said("break-even.found", at) + " (" + language.say(draws) + "). " + side(!found.rising(), false);
+    }
+
+    private String side(boolean above, boolean more) {
+        return language.say("break-even." + (above ? "above" : "below") + (more ? ".more" : ".less"));
+    }
+
+    /** A sentence about the sides, the entry and a value of it. */
+    private String said(String key, Object value) {
+        return language.say(
+                key,
+                "system",
+                answer.system().name(),
+                "reference",
+                answer.reference().name(),
+                "measure",
+                sentences.measure(),
+                "input",
+                answer.question().input().message(),
+                "value",
+                value);
     }
 
     private String none(BreakEven.NoBreakEven none) {
-        RecordInput input = answer.question().input();
         return switch (none.reason()) {
-            case NO_FIGURE ->
-                "There is nothing to compare: "
-                        + Stream.concat(
-                                        Stream.<Estimate>of(answer.system(), answer.reference())
-                                                .filter(estimate ->
-                                                        estimate.footprint().isEmpty())
-                                                .map(estimate -> estimate.words() + ": "
-                                                        + estimate.missing().orElse("no figure")),
-                                        answer.system().unlike(answer.reference()).stream())
-                                .collect(Collectors.joining("; "))
-                        + ".";
-            case NOT_COUNTED -> "No break-even can be given for " + input.words() + ". " + uncounted();
+            case NO_FIGURE -> said("break-even.no-figure", Listing.semicolons(withoutFigure()));
+            case NOT_COUNTED -> said("break-even.not-counted", "") + " " + uncounted();
             case IMPOSSIBLE_BALANCE ->
-                "No break-even can be given."
+                language.say("break-even.impossible")
                         + Stream.<Estimate>of(answer.system(), answer.reference())
-                                .map(Sentences::contradicted)
+                                .map(side -> Sentences.contradicted(side, language))
                                 .collect(Collectors.joining());
-            case NO_EFFECT ->
-                "Changing " + input.words() + " makes no difference to " + sentences.measure() + ", of " + system()
-                        + ".";
-            case ALWAYS_ABOVE -> limit(none.nearest().orElseThrow(), "above");
-            case ALWAYS_BELOW -> limit(none.nearest().orElseThrow(), "below");
+            case NO_EFFECT -> said("break-even.no-effect", "");
+            case ALWAYS_ABOVE -> limit(none.nearest().orElseThrow(), "break-even.stays-above");
+            case ALWAYS_BELOW -> limit(none.nearest().orElseThrow(), "break-even.stays-below");
             case JUMP ->
-                "At " + value(none.nearest().orElseThrow().value()) + " the figure of " + system()
-                        + " jumps past that of " + answer.reference().words()
-                        + ", because a class of the guidelines' tables changes there: no value makes them equal.";
+                said("break-even.jump", value(none.nearest().orElseThrow().value()));
         };
     }
 
+    private List<Message> withoutFigure() {
+        return Stream.concat(
+                        Stream.<Estimate>of(answer.system(), answer.reference())
+                                .filter(estimate -> estimate.footprint().isEmpty())
+                                .map(estimate -> Message.of(
+                                        "of-side",
+                                        "side",
+                                        estimate.name(),
+                                        "what",
+                                        estimate.why().orElseGet(() -> Message.of("no-figure")))),
+                        answer.system().unlike(answer.reference()).stream())
+                .toList();
+    }
+
     private String uncounted() {
-        return Sentences.bounds(Stream.<Estimate>of(answer.system(), answer.reference()))
+        return Sentences.bounds(Stream.<Estimate>of(answer.system(), answer.reference()), language)
                 .strip();
     }
 
-    private String limit(BreakEven.SearchLimit limit, String where) {
-        return extreme(limit.value()) + ", " + system() + " stays " + where + " "
-                + answer.reference().words() + ": "
-                + Print.footprint(limit.footprint()) + " against " + Print.footprint(limit.reference()) + " "
-                + sentences.unit() + ".";
+    private String limit(BreakEven.SearchLimit limit, String key) {
+        return language.say(
+                key,
+                "extreme",
+                extreme(limit.value()),
+                "system",
+                answer.system().name(),
+                "reference",
+                answer.reference().name(),
+                "figure",
+                new Figure(Print.footprint(limit.footprint())),
+                "other",
+                new Figure(Print.footprint(limit.reference())),
+                "unit",
+                sentences.unit());
     }
 
     private String extreme(double value) {
         RecordInput input = answer.question().input();
         if (value == 0) {
-            return input.unit().endsWith(" a year")
-                    ? "Even without " + input.words().replaceFirst("^all ", "any ")
-                    : "Even if " + input.words() + " were 0";
+            if (!input.unit().endsWith(" a year")) {
+                return said("break-even.were", "0");
+            }
+            return switch (input.id()) {
+                case "feed", "transport" -> language.say("break-even.without." + input.id());
+                default -> said("break-even.without", "");
+            };
         }
         if (value >= NO_LIMIT) {
-            return "However large " + input.words() + " became";
+            return said("break-even.however-large", "");
         }
-        return value <= NEXT_TO_NOTHING
-                ? "However small " + input.words() + " became"
-                : "Even if " + input.words() + " were " + value(value);
-    }
-
-    private String system() {
-        return answer.system().words();
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return value <= NEXT_TO_NOTHING ? said("break-even.however-small", "") : said("break-even.were", value(value));
     }
 }

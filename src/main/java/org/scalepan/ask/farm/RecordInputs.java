@@ -28,6 +28,8 @@ import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.records.EditableRecords;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
@@ -111,7 +113,7 @@ public final class RecordInputs {
         List<FeedUse> uses = notebook.records().feed();
         shared(
                 "feed",
-                "all feed",
+                Message.of("entry.all-feed"),
                 RecordField.FEED_KG.unit(),
                 RecordField.FEED_KG,
                 uses,
@@ -124,7 +126,7 @@ public final class RecordInputs {
                 .distinct()
                 .forEach(ingredient -> shared(
                         "feed:" + ingredient,
-                        "feed of " + ingredient,
+                        Message.of("entry.feed", "ingredient", ingredient),
                         RecordField.FEED_KG.unit(),
                         RecordField.FEED_KG,
                         uses,
@@ -153,7 +155,7 @@ public final class RecordInputs {
                 .distinct()
                 .forEach(carrier -> shared(
                         "energy:" + carrier,
-                        "energy from " + carrier,
+                        Message.of("entry.energy", "carrier", carrier),
                         unit(carrier) + " " + RecordField.ENERGY_AMOUNT.unit(),
                         RecordField.ENERGY_AMOUNT,
                         uses,
@@ -168,7 +170,7 @@ public final class RecordInputs {
                     : EnergyInventory.intensity(library, GRID, notebook.records());
             known.ifPresent(value -> single(
                     "grid_intensity",
-                    "the intensity of grid electricity",
+                    Message.of("entry.grid"),
                     RecordField.GRID_GHG,
                     value,
                     other -> notebook.with(records -> records.withGridIntensity(RecordedNumber.known(other)))));
@@ -199,7 +201,7 @@ public final class RecordInputs {
         harvest(farm);
         single(
                 "mortality",
-                "the share of animals that die before harvest",
+                Message.of("entry.mortality"),
                 RecordField.MORTALITY,
                 RecordedNumber.centralOr(farm.mortality(), 0),
                 other -> new EditableRecords.Insects(farm.withMortality(RecordedNumber.known(other))));
@@ -210,7 +212,10 @@ public final class RecordInputs {
         }
         put(new RecordInput(
                 "price",
-                "the price of " + farm.product().name(),
+                Message.of(
+                        "entry.price",
+                        "name",
+                        Name.of("product." + farm.product().id(), farm.product().name())),
                 RecordField.PRICE.unit(),
                 farm.price().orElseThrow().central(),
                 LEAST_PRICE,
@@ -233,7 +238,7 @@ public final class RecordInputs {
                 .orElseThrow();
         single(
                 "price:" + name,
-                "the price of " + name,
+                Message.of("entry.price", "name", name),
                 RecordField.CO_PRODUCT_PRICE,
                 present,
                 other -> notebook.with(records -> records.withCoProducts(all.stream()
@@ -261,7 +266,7 @@ public final class RecordInputs {
                 : published;
         present.ifPresent(value -> single(
                 "drying_energy",
-                "the energy of drying",
+                Message.of("entry.drying"),
                 RecordField.PROCESSING_ENERGY,
                 value,
                 other -> new EditableRecords.Insects(farm.withProcessing(farm.processing().stream()
@@ -281,13 +286,12 @@ public final class RecordInputs {
                 : harvest.kilograms();
         put(new RecordInput(
                 "yield",
-                contained ? "the harvest per container and cycle" : "the harvest",
+                Message.of(contained ? "entry.harvest.container" : "entry.harvest"),
                 field.unit(),
                 present,
                 field.least(),
                 field.most(),
-                Optional.of(
-                        "what is sold and the water of processing change in proportion; feed, energy and all else stay"),
+                Optional.of(Message.of("along.harvest")),
                 other -> new EditableRecords.Insects(times(farm, other / present))));
     }
 
@@ -346,7 +350,7 @@ public final class RecordInputs {
                 .ifPresent(main -> yieldOf(herd, main));
         single(
                 "heads",
-                "the number of animals",
+                Message.of("entry.heads"),
                 RecordField.HEADS,
                 herd.heads().central(),
                 other -> new EditableRecords.Animals(herd.withHeads(RecordedNumber.of(other))));
@@ -362,17 +366,12 @@ public final class RecordInputs {
         double most = milk > 0 ? present * RecordField.CATTLE_MILK.most() / milk : field.most();
         put(new RecordInput(
                 "yield",
-                "the yield of " + main.kind().name().toLowerCase(java.util.Locale.ROOT)
-                        + (main.kind() == Herd.AnimalKind.LIVE ? " weight" : ""),
+                Message.of("entry.yield." + main.kind().name().toLowerCase(java.util.Locale.ROOT)),
                 field.unit(),
                 present,
                 field.least(),
                 most,
-                Optional.of(
-                        milk > 0
-                                ? "milk_kg_per_day changes in proportion, and with it the energy that the animals need; feed and"
-                                        + " energy recorded stay"
-                                : "heads, feed, energy and all else stay"),
+                Optional.of(Message.of(milk > 0 ? "along.milk" : "along.yield")),
                 other -> {
                     double factor = other / present;
                     List<Herd.Yield> yields = herd.yields().stream()
@@ -393,14 +392,14 @@ public final class RecordInputs {
         books.water()
                 .ifPresent(water -> single(
                         "water",
-                        "water",
+                        Message.of("entry.water"),
                         RecordField.WATER,
                         water.central(),
                         other -> notebook.with(records -> records.withWater(RecordedNumber.known(other)))));
         List<TransportUse> uses = books.transport();
         shared(
                 "transport",
-                "all transport",
+                Message.of("entry.all-transport"),
                 RecordField.TRANSPORT_WORK.unit(),
                 RecordField.TRANSPORT_WORK,
                 uses,
@@ -413,7 +412,7 @@ public final class RecordInputs {
                 .distinct()
                 .forEach(mode -> shared(
                         "transport:" + mode,
-                        "transport by " + mode,
+                        Message.of("entry.transport", "mode", mode),
                         RecordField.TRANSPORT_WORK.unit(),
                         RecordField.TRANSPORT_WORK,
                         uses,
@@ -425,7 +424,7 @@ public final class RecordInputs {
         if (area > 0) {
             single(
                     "land",
-                    "buildings and yard",
+                    Message.of("entry.land"),
                     RecordField.BUILDING,
                     area,
                     other -> notebook.with(records ->
@@ -460,7 +459,7 @@ public final class RecordInputs {
     /** An entry that is the sum of several lines, which keep their proportions. */
     private <T> void shared(
             String id,
-            String words,
+            Message words,
             String unit,
             RecordField field,
             List<T> lines,
@@ -481,7 +480,7 @@ public final class RecordInputs {
     }
 
     private void single(
-            String id, String words, RecordField field, double present, DoubleFunction<EditableRecords> at) {
+            String id, Message words, RecordField field, double present, DoubleFunction<EditableRecords> at) {
         put(new RecordInput(id, words, field.unit(), present, field.least(), field.most(), Optional.empty(), at));
     }
 

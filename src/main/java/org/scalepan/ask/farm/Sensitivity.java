@@ -25,6 +25,8 @@ import org.scalepan.literature.IntervalOf;
 import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Sobol;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * Which inputs the uncertainty of a figure comes from: shares of its variance, and swings with one input moved and the others in the
@@ -36,7 +38,7 @@ import org.scalepan.uncertainty.Sobol;
  * @param central the figure, or with a reference the ratio, with every input in the middle
  * @param inputs those that are uncertain, the largest total share first; empty when there is no figure or no uncertainty
  * @param entries what a grower can change, the largest effect first
- * @param missing why there is nothing to analyse
+ * @param why why there is nothing to analyse
  */
 public record Sensitivity(
         SensitivityQuestion question,
@@ -46,7 +48,12 @@ public record Sensitivity(
         Optional<Sobol> sobol,
         List<UncertainInput> inputs,
         List<EntrySwing> entries,
-        Optional<String> missing) {
+        Optional<Message> why) {
+    /** Why there is nothing to analyse, in English. */
+    public Optional<String> missing() {
+        return why.map(Message::english);
+    }
+
     /** How many draws the inputs of one answer may have together; a choice of this service, for its memory and time. */
     public static final int MOST_DRAWS_OF_INPUTS = 1_000_000;
 
@@ -169,19 +176,21 @@ public record Sensitivity(
                     .orElse(Set.of(input));
         }
 
-        Optional<String> missing() {
+        Optional<Message> missing() {
             Optional<Estimate> impossible = java.util.stream.Stream.concat(
                             java.util.stream.Stream.of(estimate), reference.stream())
                     .filter(one -> !one.contradictions().isEmpty())
                     .findFirst();
             if (impossible.isPresent()) {
-                return impossible.map(one -> one.words() + ": " + String.join("; ", one.contradictions()));
+                return impossible.map(one ->
+                        Message.of("of-side", "side", one.name(), "what", Listing.semicolons(one.contradictions())));
             }
             Optional<Estimate> without = java.util.stream.Stream.concat(
                             java.util.stream.Stream.of(estimate), reference.stream())
                     .filter(one -> one.footprint().isEmpty())
                     .findFirst();
-            return without.map(one -> one.words() + ": " + one.missing().orElse("no figure"))
+            return without.map(one -> Message.of(
+                            "of-side", "side", one.name(), "what", one.why().orElseGet(() -> Message.of("no-figure"))))
                     .or(() -> reference.flatMap(estimate::unlike));
         }
     }
@@ -189,7 +198,7 @@ public record Sensitivity(
     /** Answers a question. */
     public static Sensitivity of(Library library, SensitivityQuestion question) {
         Sides sides = Sides.of(library, question);
-        Optional<String> missing = sides.missing();
+        Optional<Message> missing = sides.missing();
         boolean contradicted = !sides.estimate.contradictions().isEmpty();
         List<EntrySwing> entries = contradicted ? List.of() : entries(library, question);
         if (missing.isPresent()) {
@@ -202,7 +211,6 @@ public record Sensitivity(
         Sobol sobol = Sobol.of(
                 analysed.first(), analysed.second(), ordered.size(), number -> analysed.mixed(ordered.get(number)));
         if (analysed.leavesThePositive()) {
-            String text = "a ratio is analysed only where both figures stay above zero in every draw";
             return new Sensitivity(
                     question,
                     sides.estimate,
@@ -211,7 +219,7 @@ public record Sensitivity(
                     Optional.empty(),
                     List.of(),
                     entries,
-                    Optional.of(text));
+                    Optional.of(Message.of("no-ratio.in-draws")));
         }
         Middle middle = new Middle(library, sides);
         List<UncertainInput> inputs = new ArrayList<>();

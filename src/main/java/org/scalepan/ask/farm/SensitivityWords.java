@@ -8,6 +8,7 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.ask.Warning;
 import org.scalepan.quantity.Print;
+import org.scalepan.words.Message;
 
 /** Says a sensitivity in plain sentences. */
 public final class SensitivityWords {
@@ -42,7 +43,7 @@ public final class SensitivityWords {
         }
         String uncounted = Stream.concat(Stream.of(answer.estimate()), answer.reference().stream())
                 .filter(side -> !side.uncounted().isEmpty())
-                .map(side -> String.join(", ", side.uncounted()) + " of " + side.words())
+                .map(side -> Sentences.whatOf(side.uncounted(), side.name()).english())
                 .collect(Collectors.joining("; "));
         String before = uncounted.isEmpty() ? "" : "Not counted, and in no share, are " + uncounted + ". ";
         List<Sensitivity.UncertainInput> first =
@@ -80,24 +81,18 @@ public final class SensitivityWords {
         List<String> noisy =
                 answer.noisy().stream().map(input -> input.stream().id()).toList();
         if (!noisy.isEmpty()) {
-            warnings.add(new Warning(
+            warnings.add(Warning.of(
                     "noisy-shares",
-                    "With " + answer.question().sampling().draws()
-                            + " draws the shares of these inputs have a standard error above "
-                            + percent(Sensitivity.NOISY) + " of the variance: their order may change with the seed.",
-                    noisy));
+                    noisy,
+                    "draws",
+                    answer.question().sampling().draws(),
+                    "percent",
+                    Math.round(100 * Sensitivity.NOISY)));
         }
         if (answer.question().notebook().isPresent()
                 || answer.reference().stream().anyMatch(SystemEstimate.class::isInstance)) {
-            warnings.add(new Warning(
-                    "records-certain",
-                    (rangesRecorded()
-                                    ? "Records given as one number are taken as certain: the shares are of the uncertainty about"
-                                            + " factors and about the records given as ranges."
-                                    : "Amounts in the records are taken as certain: the shares are of the uncertainty about"
-                                            + " factors alone.")
-                            + " What the amounts do is shown under you_can_change.",
-                    List.of()));
+            String key = rangesRecorded() ? "warning.records-certain.ranges" : "warning.records-certain";
+            warnings.add(new Warning("records-certain", Message.of(key), List.of()));
         }
         return warnings;
     }

@@ -3,29 +3,33 @@ package org.scalepan.ask.nutrition;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.Message;
 
 /** The amount of food on which foods are compared. */
 public enum Basis {
     /** With its water: fair between foods of one form only, since drying alone makes a food look three times richer. */
-    HUNDRED_GRAMS_EDIBLE("100g-edible", "100 g as eaten"),
-    HUNDRED_GRAMS_DRY_MATTER("100g-dry-matter", "100 g dry matter"),
-    TEN_GRAMS_PROTEIN("10g-protein", "10 g protein"),
-    HUNDRED_KILOCALORIES("100kcal", "100 kcal");
+    HUNDRED_GRAMS_EDIBLE("100g-edible"),
+    HUNDRED_GRAMS_DRY_MATTER("100g-dry-matter"),
+    TEN_GRAMS_PROTEIN("10g-protein"),
+    HUNDRED_KILOCALORIES("100kcal");
 
     private final String id;
-    private final String words;
 
-    Basis(String id, String words) {
+    Basis(String id) {
         this.id = id;
-        this.words = words;
     }
 
     public String id() {
         return id;
     }
 
+    public Message message() {
+        return Message.of("food-basis." + id);
+    }
+
+    /** In English. */
     public String words() {
-        return words;
+        return message().english();
     }
 
     /** True when water does not count, so that fresh and dried foods can be compared. */

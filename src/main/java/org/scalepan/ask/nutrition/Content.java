@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.scalepan.factors.Cited;
 import org.scalepan.factors.Grade;
+import org.scalepan.words.Message;
 
 /** What is published of a food, or why nothing is; nothing is ever borrowed from another food. */
 public sealed interface Content {
@@ -115,9 +116,14 @@ public sealed interface Content {
     /**
      * Nothing.
      *
-     * @param reason why, as the end of a sentence
+     * @param why why, as the end of a sentence
      */
-    record MissingContent(String reason) implements Content {
+    record MissingContent(Message why) implements Content {
+        /** Why, in English. */
+        public String reason() {
+            return why.english();
+        }
+
         @Override
         public Content then(Function<HeldContent, Content> next) {
             return this;

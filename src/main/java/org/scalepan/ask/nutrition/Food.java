@@ -9,6 +9,9 @@ import org.scalepan.factors.FoodEnergyFactor;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * A product in one form, as food: what is published of it, on any basis.
@@ -104,7 +107,8 @@ final class Food {
 
     private Content divided(Nutrient nutrient, Nutrient by, Content.HeldContent above, Content.HeldContent below) {
         if (below.value() == 0) {
-            return new Content.MissingContent("its " + by.id() + " is 0");
+            return new Content.MissingContent(
+                    Message.of("content-missing.zero", "quantity", Name.of("content-quantity." + by.id(), by.id())));
         }
         // A ratio of a row to itself is exact, whatever its spread.
         return nutrient == by ? above.per(below).withoutRange() : above.per(below);
@@ -122,9 +126,8 @@ final class Food {
         }
         Optional<Content.HeldContent> dryMatter = dryMatter();
         if (dryMatter.isEmpty()) {
-            return new Content.MissingContent(
-                    "published per kilogram of " + frame.other().words() + " only, and no dry matter of " + item.words()
-                            + " is in use that would lead from there" + ofGrade());
+            return new Content.MissingContent(ofGrade(Message.of(
+                    "content-missing.no-dry-matter", "frame", frame.other().message(), "food", item.name())));
         }
         Content.HeldContent carried = frame == Frame.EDIBLE
                 ? other.get().times(dryMatter.get())
@@ -193,8 +196,8 @@ final class Food {
         return PublishedContents.together(ofForm, row -> 1)
                 .or(() -> PublishedContents.together(factors, row -> 1))
                 .<Content>map(found -> found)
-                .orElseGet(() -> new Content.MissingContent("no nitrogen-to-protein factor of "
-                        + item.product().name() + " is published in this library" + ofGrade()));
+                .orElseGet(() -> new Content.MissingContent(
+                        ofGrade(Message.of("content-missing.no-nitrogen-factor", "food", plainName()))));
     }
 
     private List<CompositionRow> rows(String quantity, Frame frame) {
@@ -211,14 +214,27 @@ final class Food {
     }
 
     /** Why a nutrient cannot be reported: never measured, measured but not in use, or measured in another form. */
-    private String missing(Nutrient nutrient) {
+    private Message missing(Nutrient nutrient) {
         List<String> unused = ofForm(nutrient.id()).map(CompositionRow::id).toList();
-        if (!unused.isEmpty()) {
-            return "published, but no row of it is in use" + ofGrade() + ": " + String.join(", ", unused);
-        }
-        List<String> elsewhere = otherForms(nutrient.id());
-        return "not published for " + item.words() + " in this library"
-                + (elsewhere.isEmpty() ? "" : "; published for " + String.join(" and ", elsewhere));
+        return unused.isEmpty()
+                ? notPublished(item, otherForms(nutrient.id()))
+                : Message.of(
+                        lowest == Grade.MEMORY ? "content-missing.unused" : "content-missing.unused.grade",
+                        "grade",
+                        lowest.id(),
+                        "rows",
+                        Listing.commas(unused));
+    }
+
+    /** That something is not published of a food, and of which other forms it is. */
+    static Message notPublished(ProductForm food, List<String> elsewhere) {
+        return elsewhere.isEmpty()
+                ? Message.of("content-missing", "food", food.name())
+                : Message.of("content-missing.elsewhere", "food", food.name(), "forms", Listing.and(elsewhere));
+    }
+
+    private Name plainName() {
+        return Name.of("product." + item.product().id(), item.product().name());
     }
 
     /** Other forms of the product for which something is published, as they are written in a question. */
@@ -231,7 +247,7 @@ final class Food {
                 .toList();
     }
 
-    private String ofGrade() {
-        return lowest == Grade.MEMORY ? "" : " with grade " + lowest.id() + " or better";
+    private Message ofGrade(Message why) {
+        return lowest == Grade.MEMORY ? why : Message.of("content-missing.of-grade", "why", why, "grade", lowest.id());
     }
 }

@@ -2,23 +2,18 @@ package org.scalepan.ask.nutrition;
 
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.words.Message;
 
 /** What the kilogram is of, of which a content is printed: the food as it is eaten, with its water, or its dry matter. */
 enum Frame {
-    EDIBLE("as eaten"),
-    DRY_MATTER("dry matter");
+    EDIBLE,
+    DRY_MATTER;
 
     /** The form of food that still has all its water. */
     static final String FRESH = "fresh";
 
-    private final String words;
-
-    Frame(String words) {
-        this.words = words;
-    }
-
-    String words() {
-        return words;
+    Message message() {
+        return Message.of(this == EDIBLE ? "frame.edible" : "frame.dry-matter");
     }
 
     Frame other() {

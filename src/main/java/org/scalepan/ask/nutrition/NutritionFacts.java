@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Message;
 
 /**
  * The figures of one food.
@@ -42,7 +43,12 @@ public record NutritionFacts(
     public record NutrientFigure(String id, String unit, Content content) {}
 
     /** A figure that is not published for this food in this form. */
-    public record Unmeasured(String id, String reason) {}
+    public record Unmeasured(String id, Message why) {
+        /** Why, in English. */
+        public String reason() {
+            return why.english();
+        }
+    }
 
     static NutritionFacts of(Library library, ProductForm item, NutritionQuestion question) {
         Food food = new Food(library, item, question.grade());
@@ -57,19 +63,17 @@ public record NutritionFacts(
             notes.add(new Unmeasured(
                     "amino-acid-score",
                     profile.isEmpty()
-                            ? "no amino acids of " + item.words() + " are published in this library"
-                            : "the pattern was not seen with grade "
-                                    + question.grade().id() + " or better"));
+                            ? Message.of("content-missing.no-acids", "food", item.name())
+                            : Message.of(
+                                    "content-missing.pattern",
+                                    "grade",
+                                    question.grade().id())));
         }
         for (String kind : List.of(MeasuredQuality.PDCAAS, MeasuredQuality.DIAAS)) {
             List<MeasuredQuality> found = MeasuredQuality.of(library, item, kind, question.grade());
             quality.addAll(found);
             if (found.isEmpty()) {
-                List<String> elsewhere = food.otherForms(kind);
-                notes.add(new Unmeasured(
-                        kind,
-                        "not published for " + item.words() + " in this library"
-                                + (elsewhere.isEmpty() ? "" : "; published for " + String.join(" and ", elsewhere))));
+                notes.add(new Unmeasured(kind, Food.notPublished(item, food.otherForms(kind))));
             }
         }
         Optional<NutrientFigure> price =

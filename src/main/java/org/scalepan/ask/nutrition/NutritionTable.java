@@ -16,6 +16,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.Message;
 
 /** Foods compared on one basis, with warnings and sources. */
 public record NutritionTable(Library library, NutritionQuestion question, List<NutritionFacts> foods) {
@@ -86,14 +87,12 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
         about(
                 warnings,
                 "missing-values",
-                "Some figures of these foods are not published in this library, or only in a way that does not lead to the basis"
-                        + " asked; they are missing, and nothing is borrowed.",
+                "warning.missing-values.foods",
                 facts -> contents(facts).anyMatch(Content.MissingContent.class::isInstance));
         about(
                 warnings,
                 "incomplete-profile",
-                "Of these foods not every indispensable amino acid is published: the score is an upper bound, since the missing"
-                        + " ones could only lower it.",
+                "warning.incomplete-profile.foods",
                 facts -> facts.score().filter(score -> !score.isComplete()).isPresent());
         otherPatterns(warnings);
         absorption(warnings);
@@ -105,17 +104,9 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
     private void forms(List<Warning> warnings) {
         List<String> all = question.foods().stream().map(ProductForm::written).toList();
         if (question.isDecidedByWater()) {
-            warnings.add(new Warning(
-                    "fresh-beside-dried",
-                    "Fresh foods stand beside dried or ground ones, weighed with their water: what looks richer may only be"
-                            + " drier. It was asked for; basis=100g-dry-matter, 10g-protein or 100kcal is fair.",
-                    all));
+            warnings.add(Warning.of("fresh-beside-dried", all));
         } else if (question.foods().stream().map(ProductForm::form).distinct().count() > 1) {
-            warnings.add(new Warning(
-                    "form-mix",
-                    "Products in different forms stand side by side (fresh, dried, meal): the basis leaves water out, but drying,"
-                            + " heating and milling change more than water.",
-                    all));
+            warnings.add(new Warning("form-mix", Message.of("warning.form-mix.foods"), all));
         }
     }
 
@@ -124,8 +115,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
             about(
                     warnings,
                     "crude-protein",
-                    "Crude protein (N × 6.25) counts the nitrogen of chitin too and overstates the protein of most insects; see"
-                            + " protein-corrected, and protein=corrected.",
+                    "warning.crude-protein.foods",
                     facts -> facts.food().product().group().equals("insect"));
         }
     }
@@ -140,15 +130,14 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
                 }
             }
         }
-        about.forEach((caveat, of) -> warnings.add(new Warning(caveat.code(), caveat.text(), List.copyOf(of))));
+        about.forEach((caveat, of) -> warnings.add(Warning.of(caveat.code(), List.copyOf(of))));
     }
 
     private void otherPatterns(List<Warning> warnings) {
         about(
                 warnings,
                 "quality-patterns",
-                "Some measured scores (PDCAAS, DIAAS) are against another age pattern than the one asked for, or do not say which;"
-                        + " they are given as measured.",
+                "warning.quality-patterns.foods",
                 facts -> facts.quality().stream()
                         .anyMatch(measured -> measured.method()
                                 .flatMap(method -> method.pattern())
@@ -160,8 +149,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
         about(
                 warnings,
                 "minerals-eaten",
-                "Iron and zinc are what is eaten, not what a body takes up: that differs by food, meal and person, several-fold. Where"
-                        + " a trial with people is held it is shown as measured, for its meal and people; this is no advice.",
+                "warning.minerals-eaten.foods",
                 facts -> !facts.absorption().isEmpty()
                         || facts.figures().stream()
                                 .filter(figure -> MINERALS_OF_TRIALS.contains(figure.id()))
@@ -172,8 +160,7 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
         about(
                 warnings,
                 "memory-graded",
-                "Some numbers were not seen in any text for this library; they are from memory and provisional (grade=secondary"
-                        + " leaves them out).",
+                "warning.memory-graded.foods",
                 facts -> found(facts).anyMatch(found -> found.lowest() == Grade.MEMORY)
                         || facts.quality().stream()
                                 .anyMatch(measured -> measured.row().cited().check() == Grade.MEMORY)
@@ -183,13 +170,13 @@ public record NutritionTable(Library library, NutritionQuestion question, List<N
     }
 
     private void about(
-            List<Warning> warnings, String code, String text, java.util.function.Predicate<NutritionFacts> concerned) {
+            List<Warning> warnings, String code, String key, java.util.function.Predicate<NutritionFacts> concerned) {
         List<String> about = foods.stream()
                 .filter(concerned)
                 .map(facts -> facts.food().written())
                 .toList();
         if (!about.isEmpty()) {
-            warnings.add(new Warning(code, text, about));
+            warnings.add(new Warning(code, Message.of(key), about));
         }
     }
 }

@@ -2,9 +2,10 @@ package org.scalepan.ask.programme;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.scalepan.ask.Side;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * What a programme displaces: the food or feed that people or animals would otherwise have had.
@@ -40,11 +41,25 @@ public record Baseline(List<BaselinePart> parts) {
     }
 
     /** {@code chicken (70 %) and egg (30 %)}. */
+    public Message message() {
+        if (parts.size() == 1) {
+            return Message.of("programme.baseline", "name", parts.get(0).side().name());
+        }
+        return Message.of(
+                "verbatim",
+                "text",
+                Listing.and(parts.stream()
+                        .map(part -> Message.of(
+                                "programme.baseline-part",
+                                "name",
+                                part.side().name(),
+                                "percent",
+                                Math.round(100 * part.share())))
+                        .toList()));
+    }
+
+    /** The same in English. */
     public String words() {
-        return parts.size() == 1
-                ? parts.get(0).side().words()
-                : parts.stream()
-                        .map(part -> part.side().words() + " (" + Math.round(100 * part.share()) + " %)")
-                        .collect(Collectors.joining(" and "));
+        return message().english();
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Message;
 
 /**
  * What a programme displaces a year, in kilograms.
@@ -23,13 +24,13 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
         private final Baseline.BaselinePart of;
         private final Optional<double[]> draws;
         private final Optional<Summary> kilograms;
-        private final Optional<String> missing;
+        private final Optional<Message> missing;
 
         private DisplacedPart(
                 Baseline.BaselinePart of,
                 Optional<double[]> draws,
                 Optional<Summary> kilograms,
-                Optional<String> missing) {
+                Optional<Message> missing) {
             this.of = of;
             this.draws = draws;
             this.kilograms = kilograms;
@@ -44,7 +45,7 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
             return kilograms;
         }
 
-        public Optional<String> missing() {
+        public Optional<Message> missing() {
             return missing;
         }
 
@@ -79,7 +80,7 @@ public record Displaced(Summary supplied, Summary displaced, List<DisplacedPart>
                         part, Optional.of(kilograms), Optional.of(Summary.of(kilograms, coverage)), Optional.empty()));
             } else {
                 parts.add(new DisplacedPart(
-                        part, Optional.empty(), Optional.empty(), Optional.of(((Supply.MissingSupply) supply).text())));
+                        part, Optional.empty(), Optional.empty(), Optional.of(((Supply.MissingSupply) supply).why())));
             }
         }
         return new Displaced(Summary.of(supplied, coverage), Summary.of(displaced, coverage), parts);

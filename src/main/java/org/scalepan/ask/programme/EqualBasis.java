@@ -4,26 +4,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.words.Message;
 
 /**
  * On what a product and the food or feed that it displaces are made equal. Equal protein is the usual choice; equal mass says that a
  * kilogram on the plate replaces a kilogram.
  */
 public enum EqualBasis {
-    PROTEIN("kg-protein", "kg protein", FunctionalUnit.KG_PROTEIN),
-    QUALITY_PROTEIN("kg-quality-protein", "kg protein adjusted for quality", FunctionalUnit.KG_QUALITY_PROTEIN),
-    EDIBLE("kg-edible", "kg edible product", FunctionalUnit.KG_EDIBLE),
-    DRY_MATTER("kg-dry-matter", "kg dry matter", FunctionalUnit.KG_DRY_MATTER),
+    PROTEIN("kg-protein", FunctionalUnit.KG_PROTEIN),
+    QUALITY_PROTEIN("kg-quality-protein", FunctionalUnit.KG_QUALITY_PROTEIN),
+    EDIBLE("kg-edible", FunctionalUnit.KG_EDIBLE),
+    DRY_MATTER("kg-dry-matter", FunctionalUnit.KG_DRY_MATTER),
     /** What limits growth in many diets; for feed alone. */
-    DIGESTIBLE_LYSINE("kg-digestible-lysine", "kg digestible lysine", FunctionalUnit.KG_PRODUCT);
+    DIGESTIBLE_LYSINE("kg-digestible-lysine", FunctionalUnit.KG_PRODUCT);
 
     private final String id;
-    private final String words;
     private final FunctionalUnit counted;
 
-    EqualBasis(String id, String words, FunctionalUnit counted) {
+    EqualBasis(String id, FunctionalUnit counted) {
         this.id = id;
-        this.words = words;
         this.counted = counted;
     }
 
@@ -32,8 +31,13 @@ public enum EqualBasis {
     }
 
     /** The basis as a reader says it. */
+    public Message message() {
+        return Message.of("per." + id);
+    }
+
+    /** The basis as a reader of English says it. */
     public String words() {
-        return words;
+        return message().english();
     }
 
     /** The functional unit in which footprints are taken from the literature: the basis itself, or the product that holds it. */

@@ -8,6 +8,8 @@ import java.util.function.ToDoubleFunction;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * Arithmetic of the asker's own prices beside the quantities of a programme: nothing is converted, discounted or checked.
@@ -28,7 +30,7 @@ public record MoneySide(
         List<String> withoutPrice,
         List<String> withoutImports,
         Optional<PerTonne> perTonne,
-        Optional<String> whyNotPerTonne) {
+        Optional<Message> whyNotPerTonne) {
     public MoneySide {
         withoutPrice = List.copyOf(withoutPrice);
         withoutImports = List.copyOf(withoutImports);
@@ -41,9 +43,18 @@ public record MoneySide(
      */
     public record PerTonne(double low, double median, double high, Bound bound) {
         /** {@code at least 200 (150 to 300)}. */
+        public Message message() {
+            return bound.message(
+                    Message.of("interval", "median", figure(median), "low", figure(low), "high", figure(high)));
+        }
+
+        /** The same in English. */
         public String text() {
-            return bound.words() + Print.footprint(median) + " (" + Print.footprint(low) + " to "
-                    + Print.footprint(high) + ")";
+            return message().english();
+        }
+
+        private static Figure figure(double value) {
+            return new Figure(Print.footprint(value));
         }
     }
 
@@ -59,12 +70,9 @@ public record MoneySide(
                         .filter(summary -> bound != Bound.NONE)
                         .map(summary -> perTonne(prices.cost().getAsDouble(), summary, bound))
                 : Optional.empty();
-        Optional<String> why = prices.cost().isPresent() && perTonne.isEmpty()
-                ? Optional.of(
-                        avoided.isEmpty()
-                                ? "there is no figure of the greenhouse gases avoided"
-                                : "the interval of what is avoided does not lie above zero: a price of something that may not"
-                                        + " be there would mean nothing")
+        Optional<Message> why = prices.cost().isPresent() && perTonne.isEmpty()
+                ? Optional.of(Message.of(
+                        avoided.isEmpty() ? "programme.no-cost.no-figure" : "programme.no-cost.not-above-zero"))
                 : Optional.empty();
         return new MoneySide(
                 prices.currency(),

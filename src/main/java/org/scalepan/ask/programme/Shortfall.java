@@ -12,6 +12,7 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Output;
 import org.scalepan.quantity.Print;
+import org.scalepan.words.Figure;
 
 /**
  * A programme that takes more of a product in a year than the farm it is computed from gives.
@@ -49,14 +50,20 @@ public record Shortfall(String farm, double wanted, double given, FunctionalUnit
 
     /** In a sentence. */
     public String sentence() {
-        return "The programme takes " + Print.footprint(wanted) + " " + unit.words() + " a year, and " + farm
-                + " gives "
-                + Print.footprint(given)
-                + " by its records: the rest must come from elsewhere and is counted as if it came"
-                + " from such a farm.";
+        return warning().text();
     }
 
     Warning warning() {
-        return new Warning("larger-than-farm", sentence(), List.of(farm));
+        return Warning.of(
+                "larger-than-farm",
+                List.of(farm),
+                "wanted",
+                new Figure(Print.footprint(wanted)),
+                "unit",
+                unit.message(),
+                "farm",
+                farm,
+                "given",
+                new Figure(Print.footprint(given)));
     }
 }

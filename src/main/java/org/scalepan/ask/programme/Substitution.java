@@ -18,6 +18,7 @@ import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.ChainStep;
 import org.scalepan.footprint.FunctionalUnit;
+import org.scalepan.words.Language;
 
 /**
  * A programme that substitutes one food or feed for another: kilograms × content × displacement rate × footprint of what is
@@ -63,17 +64,22 @@ public record Substitution(
 
     /** What a reader must know, each thing once however many indicators it is about. */
     public List<Warning> warnings(Library library) {
+        return warnings(library, Language.ENGLISH);
+    }
+
+    /** The same; some have figures of this answer in them, which are worded in a language. */
+    public List<Warning> warnings(Library library, Language language) {
         return Stream.of(
                         shortfall.map(Shortfall::warning).stream(),
                         grounds(library).warnings().stream(),
-                        displacedUse(library))
+                        displacedUse(library, language))
                 .flatMap(each -> each)
                 .distinct()
                 .toList();
     }
 
     /** The figures of records that count by-products as burden-free although they are sold, with their use elsewhere counted. */
-    private Stream<Warning> displacedUse(Library library) {
+    private Stream<Warning> displacedUse(Library library, Language language) {
         return changes.stream()
                 .flatMap(change -> change.withEvidence().stream()
                         .flatMap(estimate -> DisplacedUseFigure.drawn(
@@ -86,8 +92,9 @@ public record Substitution(
                                 .map(figure -> figure.warning(
                                         new Sentences(
                                                 change.basis(),
-                                                question.sampling().coverage()),
-                                        estimate.words()))));
+                                                question.sampling().coverage(),
+                                                language),
+                                        estimate.name().in(language)))));
     }
 
     private Provenance grounds(Library library) {

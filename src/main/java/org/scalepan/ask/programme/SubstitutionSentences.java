@@ -13,10 +13,14 @@ import org.scalepan.factors.PairedRatio;
 import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
-import org.scalepan.literature.LandUseChange;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** Says what a programme changes in plain sentences that carry the assumptions along, for a proposal. */
 public final class SubstitutionSentences {
@@ -24,16 +28,26 @@ public final class SubstitutionSentences {
 
     private final Substitution substitution;
     private final SubstitutionQuestion question;
+    private final Language language;
 
+    /** In English. */
     public SubstitutionSentences(Substitution substitution) {
+        this(substitution, Language.ENGLISH);
+    }
+
+    public SubstitutionSentences(Substitution substitution, Language language) {
         this.substitution = substitution;
         this.question = substitution.question();
+        this.language = language;
     }
 
     /** {@code 23 (12 to 40)}, with a sign where it is below zero; both ends to the nearest. */
     public static String interval(Summary summary) {
-        return Print.footprint(summary.median()) + " (" + Print.footprint(summary.low()) + " to "
-                + Print.footprint(summary.high()) + ")";
+        return interval(summary, Language.ENGLISH);
+    }
+
+    public static String interval(Summary summary, Language language) {
+        return Sentences.interval(summary, language);
     }
 
     /**
@@ -41,33 +55,47 @@ public final class SubstitutionSentences {
      * programme and never in its favour.
      */
     public static String avoidedInterval(Summary avoided) {
-        return Print.footprint(avoided.median()) + " (" + Print.footprint(unfavourable(avoided)) + " to "
-                + Print.footprint(avoided.high()) + ")";
+        return avoidedMessage(avoided).english();
+    }
+
+    private static Message avoidedMessage(Summary avoided) {
+        return Message.of(
+                "interval",
+                "median",
+                figure(avoided.median()),
+                "low",
+                figure(unfavourable(avoided)),
+                "high",
+                figure(avoided.high()));
+    }
+
+    private static Figure figure(double value) {
+        return new Figure(Print.footprint(value));
     }
 
     /** What is avoided, or what more is caused, or that it may be either. */
-    public static String avoided(Summary avoided, String unit) {
+    public static Message avoided(Summary avoided, Object unit) {
         if (avoided.low() > 0) {
-            return avoidedInterval(avoided) + " " + unit + " avoided";
+            return Message.of("programme.avoided", "figure", avoidedMessage(avoided), "unit", unit);
         }
-        String most = Print.footprint(-unfavourable(avoided));
+        Figure most = figure(-unfavourable(avoided));
         if (avoided.high() < 0) {
-            return Print.footprint(-avoided.median()) + " (" + Print.footprint(-avoided.high()) + " to " + most + ") "
-                    + unit + " more than without it";
+            Message more = Message.of(
+                    "interval", "median", figure(-avoided.median()), "low", figure(-avoided.high()), "high", most);
+            return Message.of("programme.more", "figure", more, "unit", unit);
         }
-        return "anything from " + most + " more to " + Print.footprint(avoided.high()) + " less (" + unit
-                + "), so that no saving can be claimed";
+        return Message.of("programme.either", "most", most, "less", figure(avoided.high()), "unit", unit);
     }
 
     /** The same of what may be a bound: a saving that is at most so much is called so, and one that bounds nothing is no saving. */
-    public static String avoided(Summary avoided, String unit, Bound bound) {
+    public static Message avoided(Summary avoided, Object unit, Bound bound) {
         boolean either = avoided.low() <= 0 && avoided.high() >= 0;
         if (bound == Bound.NONE) {
-            return "not known, because both what is avoided and what is caused are lower bounds (" + unit
-                    + "), so that no saving can be claimed";
+            return Message.of("programme.unknown", "unit", unit);
         }
         Bound said = avoided.high() < 0 ? bound.reversed() : bound;
-        return (either ? "" : said.words()) + avoided(avoided, unit);
+        Message plain = avoided(avoided, unit);
+        return either ? plain : said.message(plain);
     }
 
     /** What is avoided, for a table whose head names the unit; with what a bound is called before it. */
@@ -76,18 +104,21 @@ public final class SubstitutionSentences {
     }
 
     /** The figure to quote, where a saving of at least so much can rest on it. */
-    public static String conservative(Summary avoided, String unit, Bound bound) {
-        return bound.supportsAtLeast()
-                ? conservative(avoided, unit)
-                : "no saving, because something required is not counted";
+    public static Message conservative(Summary avoided, Object unit, Bound bound) {
+        return bound.supportsAtLeast() ? conservative(avoided, unit) : Message.of("programme.no-saving.bound");
     }
 
     /** The figure to quote: the unfavourable end of the interval, with the share of the draws that are no worse. */
-    public static String conservative(Summary avoided, String unit) {
-        String draws = " in " + plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3)) + " % of the draws";
-        return avoided.low() > 0
-                ? "at least " + Print.footprint(unfavourable(avoided)) + " " + unit + " avoided" + draws
-                : "no saving: up to " + Print.footprint(-unfavourable(avoided)) + " " + unit + " more" + draws;
+    public static Message conservative(Summary avoided, Object unit) {
+        boolean saves = avoided.low() > 0;
+        return Message.of(
+                saves ? "programme.conservative" : "programme.no-saving",
+                "amount",
+                figure(saves ? unfavourable(avoided) : -unfavourable(avoided)),
+                "unit",
+                unit,
+                "percent",
+                new Figure(plain(SignificantFigures.round(50 * (1 + avoided.coverage()), 3))));
     }
 
     private static double unfavourable(Summary avoided) {
@@ -100,95 +131,150 @@ public final class SubstitutionSentences {
     public String paragraph() {
         List<String> sentences = new ArrayList<>();
         sentences.add(assumption());
-        substitution.shortfall().map(Shortfall::sentence).ifPresent(sentences::add);
-        for (YearlyChange change : substitution.changes()) {
-            String name = change.basis().indicator().name();
-            change.figures()
-                    .ifPresentOrElse(
-                            figures -> sentences.add(name + ", " + boundary(change) + ": "
-                                    + avoided(figures.avoided(), change.unit().words() + " a year", figures.bound())
-                                    + ", "
-                                    + percent() + " interval; to be quoted as "
-                                    + conservative(
-                                            figures.avoided(), change.unit().words() + " a year", figures.bound())
-                                    + "." + uncounted(change)),
-                            () -> sentences.add(name + ": no evidence for " + String.join(" and ", change.silent())
-                                    + "." + contradicted(change) + instead(change)));
-        }
+        substitution
+                .shortfall()
+                .map(shortfall -> shortfall.warning().text(language))
+                .ifPresent(sentences::add);
+        substitution.changes().forEach(change -> sentences.add(sentence(change)));
         people().forEach(sentences::add);
         substitution.money().ifPresent(money -> money(money, sentences));
-        sentences.add(
-                "The estimate is ex ante and unverified, it is not an offset or a credit, and the displacement is assumed.");
+        sentences.add(language.say("programme.ex-ante"));
         return String.join(" ", sentences);
     }
 
-    private static String contradicted(YearlyChange change) {
+    private String sentence(YearlyChange change) {
+        return change.figures()
+                .map(figures -> language.say(
+                                "programme.change",
+                                "name",
+                                name(change),
+                                "boundary",
+                                boundary(change),
+                                "avoided",
+                                avoided(figures.avoided(), change.yearly(), figures.bound()),
+                                "percent",
+                                percent(),
+                                "conservative",
+                                conservative(figures.avoided(), change.yearly(), figures.bound()))
+                        + uncounted(change))
+                .orElseGet(() -> language.say(
+                                "programme.no-evidence", "name", name(change), "silent", Listing.and(change.silent()))
+                        + contradicted(change)
+                        + instead(change));
+    }
+
+    private static Name name(YearlyChange change) {
+        return Name.of(
+                "indicator-name." + change.basis().indicator().id(),
+                change.basis().indicator().name());
+    }
+
+    private String contradicted(YearlyChange change) {
         return Stream.concat(Stream.of(change.product()), change.baseline().stream())
                 .distinct()
-                .map(Sentences::contradicted)
+                .map(side -> Sentences.contradicted(side, language))
                 .collect(Collectors.joining());
     }
 
     /** What is required and not counted on any side of a change, as a sentence; empty when nothing is. */
-    private static String uncounted(YearlyChange change) {
-        return Sentences.bounds(Stream.concat(Stream.of(change.product()), change.baseline().stream()));
+    private String uncounted(YearlyChange change) {
+        return Sentences.bounds(Stream.concat(Stream.of(change.product()), change.baseline().stream()), language);
     }
 
     /** {@code One study of both says that per kg protein black soldier fly causes 4.2 times as much as fishmeal (label)}. */
-    public static List<String> known(YearlyChange change) {
+    public static List<Message> known(YearlyChange change) {
         return change.instead().stream()
                 .map(ratio -> {
                     double timesLess = ratio.printed().value().orElseThrow();
-                    String how = timesLess >= 1
-                            ? Print.ratio(timesLess) + " times less than "
-                            : Print.ratio(1 / timesLess) + " times as much as ";
-                    return "one study of both (" + ratio.cited().source()
-                            + ratio.referenceFrom()
-                                    .map(from -> ", reference from " + from)
-                                    .orElse("") + ") says that "
-                            + change.product().product().name() + " (" + ratio.productForm() + ") causes " + how
-                            + reference(change, ratio) + ", per " + unit(ratio) + ", "
-                            + new Sentences(change.basis(), 0.9).boundary();
+                    boolean less = timesLess >= 1;
+                    Message source = ratio.referenceFrom()
+                            .map(from -> Message.of(
+                                    "programme.source-and-reference",
+                                    "source",
+                                    ratio.cited().source(),
+                                    "from",
+                                    from))
+                            .orElseGet(() -> Message.verbatim(ratio.cited().source()));
+                    return Message.of(
+                            less ? "programme.known.less" : "programme.known.more",
+                            "source",
+                            source,
+                            "product",
+                            name(change.product().product()),
+                            "form",
+                            ratio.productForm(),
+                            "times",
+                            new Figure(Print.ratio(less ? timesLess : 1 / timesLess)),
+                            "reference",
+                            reference(change, ratio),
+                            "unit",
+                            FunctionalUnit.of(ratio.per())
+                                    .map(FunctionalUnit::message)
+                                    .orElseGet(() -> Message.verbatim(ratio.per())),
+                            "boundary",
+                            change.basis().boundary().message(change.basis().indicator()));
                 })
                 .toList();
     }
 
-    private static String reference(YearlyChange change, PairedRatio ratio) {
+    private static Name name(Product product) {
+        return Name.of("product." + product.id(), product.name());
+    }
+
+    private static Name reference(YearlyChange change, PairedRatio ratio) {
         return change.baseline().stream()
                 .map(Estimate::product)
                 .filter(product -> product.id().equals(ratio.reference()))
-                .map(Product::name)
+                .map(SubstitutionSentences::name)
                 .findFirst()
-                .orElse(ratio.reference());
+                .orElse(Name.given(ratio.reference()));
     }
 
-    private static String unit(PairedRatio ratio) {
-        return FunctionalUnit.of(ratio.per()).map(FunctionalUnit::words).orElse(ratio.per());
-    }
-
-    private static String instead(YearlyChange change) {
-        List<String> known = known(change);
-        return known.isEmpty() ? "" : " " + capital(String.join("; ", known)) + ".";
+    private String instead(YearlyChange change) {
+        List<Message> known = known(change);
+        Message all = Message.of("verbatim", "text", Listing.semicolons(known));
+        return known.isEmpty() ? "" : " " + language.say("programme.sentence", "text", all);
     }
 
     private String assumption() {
         Programme programme = question.programme();
-        String what = capital(plain(programme.kilograms()) + " kg a year of "
-                + question.product().words() + " (counted in "
-                + programme.unit().words() + ")");
-        String use =
-                question.animal().map(animal -> " in diets of " + animal.id()).orElse("");
-        return what + use + ", assumed to displace "
-                + question.baseline().words() + " at a rate of " + plain(question.rate()) + " on equal "
-                + question.equalBasis().words() + (question.rate() == 0 ? ", that is, nothing" : "") + ".";
+        Message amount = Message.of(
+                question.animal().isPresent() ? "programme.amount.diet" : "programme.amount",
+                "kilograms",
+                new Figure(plain(programme.kilograms())),
+                "product",
+                question.product().name(),
+                "unit",
+                programme.unit().message(),
+                "animal",
+                question.animal()
+                        .map(animal -> Name.of("fed-animal." + animal.id(), animal.id()))
+                        .orElse(Name.given("")));
+        return language.capital(language.say(
+                question.rate() == 0 ? "programme.assumption.nothing" : "programme.assumption",
+                "amount",
+                amount,
+                "baseline",
+                question.baseline().message(),
+                "rate",
+                new Figure(plain(question.rate())),
+                "basis",
+                question.equalBasis().message()));
     }
 
-    private String boundary(YearlyChange change) {
-        String luc = change.basis().luc() == LandUseChange.EXCLUDE ? "without" : "with";
-        String gwp = change.basis().indicator().isWarming()
-                ? " (" + change.basis().gwp().name() + ", " + luc + " land-use change where studies report it)"
-                : "";
-        return new Sentences(change.basis(), 0.9).boundary() + gwp;
+    private Message boundary(YearlyChange change) {
+        Message boundary = change.basis().boundary().message(change.basis().indicator());
+        return change.basis().indicator().isWarming()
+                ? Message.of(
+                        "programme.boundary-and-warming",
+                        "boundary",
+                        boundary,
+                        "warming",
+                        Message.of(
+                                "warming." + change.basis().luc().id(),
+                                "gwp",
+                                change.basis().gwp().name()))
+                : boundary;
     }
 
     /** For warming alone, or for what was asked first: a paragraph holds no table. */
@@ -201,108 +287,123 @@ public final class SubstitutionSentences {
     }
 
     private List<String> people(YearlyChange change) {
-        List<String> parts = new ArrayList<>();
+        List<Message> parts = new ArrayList<>();
         Summary avoided = change.figures().orElseThrow().avoided();
         Bound bound = change.figures().orElseThrow().bound();
         Programme programme = question.programme();
-        String unit = change.basis().indicator().unit();
-        each(change, avoided, programme.households(), unit + " per household and year", parts);
-        each(change, avoided, programme.beneficiaries(), unit + " per beneficiary and year" + bySex(), parts);
-        each(change, avoided, programme.meals(), unit + " per meal", parts);
+        each(change, avoided, programme.households(), perHousehold(change), parts);
+        each(change, avoided, programme.beneficiaries(), bySex(perBeneficiary(change)), parts);
+        each(change, avoided, programme.meals(), perMeal(change), parts);
         programme
                 .years()
-                .ifPresent(years -> parts.add("over " + plain(years) + " years "
-                        + avoided(avoided.times(years), change.unit().words(), bound)));
+                .ifPresent(years -> parts.add(Message.of(
+                        "programme.over-years",
+                        "years",
+                        new Figure(plain(years)),
+                        "avoided",
+                        avoided(avoided.times(years), change.unitName(), bound))));
         return parts.isEmpty()
                 ? List.of()
-                : List.of("Of " + change.basis().indicator().name().toLowerCase(Locale.ROOT) + " that is "
-                        + String.join("; ", parts) + ".");
+                : List.of(language.say(
+                        "programme.people",
+                        "indicator",
+                        Name.of(
+                                "indicator-name." + change.basis().indicator().id(),
+                                change.basis().indicator().name().toLowerCase(Locale.ROOT)),
+                        "parts",
+                        Listing.semicolons(parts)));
+    }
+
+    /** {@code kg CO2e per household and year}. */
+    public static Message perHousehold(YearlyChange change) {
+        return Message.of("programme.per-household", "unit", unit(change));
+    }
+
+    public static Message perBeneficiary(YearlyChange change) {
+        return Message.of("programme.per-beneficiary", "unit", unit(change));
+    }
+
+    public static Message perMeal(YearlyChange change) {
+        return Message.of("programme.per-meal", "unit", unit(change));
+    }
+
+    private static Name unit(YearlyChange change) {
+        return Name.of(
+                "unit-name." + change.basis().indicator().id(),
+                change.basis().indicator().unit());
     }
 
     private static void each(
-            YearlyChange change, Summary avoided, OptionalDouble count, String unit, List<String> parts) {
+            YearlyChange change, Summary avoided, OptionalDouble count, Message unit, List<Message> parts) {
         Bound bound = change.figures().map(YearlyChange.Figures::bound).orElse(Bound.EXACT);
         count.ifPresent(number -> parts.add(avoided(avoided.times(change.unit().holds() / number), unit, bound)));
     }
 
-    private String bySex() {
+    private Message bySex(Message unit) {
         Programme programme = question.programme();
-        List<String> parts = new ArrayList<>();
-        programme.women().ifPresent(women -> parts.add(plain(women) + " women"));
-        programme.men().ifPresent(men -> parts.add(plain(men) + " men"));
-        return parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")";
+        List<Message> groups = new ArrayList<>();
+        programme.women().ifPresent(women -> groups.add(Message.of("programme.women", "n", new Figure(plain(women)))));
+        programme.men().ifPresent(men -> groups.add(Message.of("programme.men", "n", new Figure(plain(men)))));
+        return groups.isEmpty() ? unit : Message.of("programme.by-sex", "unit", unit, "groups", Listing.commas(groups));
     }
 
-    private static void money(MoneySide money, List<String> sentences) {
+    private void money(MoneySide money, List<String> sentences) {
         money.perTonne()
                 .ifPresent(each -> sentences.add(
-                        "At the cost given, " + each.text() + " " + money.currency() + " per t CO2e avoided."));
-        money.whyNotPerTonne().ifPresent(why -> sentences.add("No cost per tonne is given: " + why + "."));
+                        language.say("programme.cost", "figure", each.message(), "currency", money.currency())));
+        money.whyNotPerTonne().ifPresent(why -> sentences.add(language.say("programme.no-cost", "why", why)));
         money.imported()
-                .ifPresent(bill -> sentences.add("At the prices given, imports of " + interval(bill) + " "
-                        + money.currency() + " a year would be avoided."));
+                .ifPresent(bill -> sentences.add(language.say(
+                        "programme.imports", "figure", interval(bill, language), "currency", money.currency())));
     }
 
     /** The disclosure that must go with every figure of this answer. */
     public List<String> statements() {
         List<String> statements = new ArrayList<>();
-        statements.add(
-                "This is an estimate made beforehand (ex ante) and has not been verified. It is not an offset and not a"
-                        + " credit, and no claim of climate neutrality can rest on it.");
-        statements.add("The displacement rate of " + plain(question.rate())
-                + " and what is displaced are assumptions of" + " the user; this library has no evidence for either.");
+        statements.add(language.say("statement.ex-ante"));
+        statements.add(language.say("statement.rate", "rate", new Figure(plain(question.rate()))));
         substitution.changes().stream()
                 .filter(change -> change.figures()
                         .filter(figures -> figures.bound() != Bound.EXACT)
                         .isPresent())
-                .forEach(change ->
-                        statements.add(change.basis().indicator().name() + ": something required is not counted."
-                                + uncounted(change) + " What is avoided is "
-                                + (change.figures().orElseThrow().bound() == Bound.AT_MOST
-                                        ? "at most the figure given, and no saving may be quoted from it."
-                                        : change.figures().orElseThrow().bound() == Bound.AT_LEAST
-                                                ? "at least the figure given."
-                                                : "not known.")));
+                .forEach(change -> statements.add(language.say(
+                        "statement.bound",
+                        "name",
+                        name(change),
+                        "uncounted",
+                        uncounted(change),
+                        "bound",
+                        Message.of("statement.bound."
+                                + change.figures().orElseThrow().bound().id()))));
         if (question.rate() == 0) {
-            statements.add(
-                    "At a rate of 0 the product comes on top of what is had anyway: all that it causes is added.");
+            statements.add(language.say("statement.on-top"));
         }
-        statements.add(
-                "A footprint per kilogram is not a saving. What people do with money saved, and whether farms elsewhere"
-                        + " then produce less, is not counted.");
-        statements.add(
-                "Footprints are averages over studies, not those of the farms that would produce less. Breath CO2 of animals"
-                        + " is counted on no side.");
+        statements.add(language.say("statement.no-saving"));
+        statements.add(language.say("statement.averages"));
         if (question.use() == Use.FEED) {
-            statements.add("Equal "
-                    + (question.equalBasis() == EqualBasis.PROTEIN
-                            ? "crude protein"
-                            : question.equalBasis().words())
-                    + " is not equal growth: amino acids, digestibility, fat, minerals and chitin differ. A nutritionist must"
-                    + " formulate the diet, within the feed law of the market (see cautions).");
-            statements.add("Feed and food are different uses: this says nothing of insects on a plate.");
+            statements.add(language.say(
+                    "statement.growth",
+                    "basis",
+                    question.equalBasis() == EqualBasis.PROTEIN
+                            ? Message.of("statement.crude-protein")
+                            : question.equalBasis().message()));
+            statements.add(language.say("statement.feed-is-not-food"));
         }
         if (question.programme().years().isPresent()) {
-            statements.add("The total over the years takes every year as the same and discounts none.");
+            statements.add(language.say("statement.years"));
         }
         if (question.prices().isPresent()) {
-            statements.add(
-                    "Prices, costs and imported shares are those of the user; nothing is converted, discounted or"
-                            + " checked, and what follows is arithmetic.");
+            statements.add(language.say("statement.prices"));
         }
         return statements;
     }
 
-    private String percent() {
-        return Math.round(question.sampling().coverage() * 100) + " %";
+    private Message percent() {
+        return Message.of("percent", "percent", Math.round(question.sampling().coverage() * 100));
     }
 
     /** A number of the question as it was given. */
     static String plain(double number) {
         return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

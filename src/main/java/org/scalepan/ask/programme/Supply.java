@@ -15,6 +15,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.footprint.UnitChain;
 import org.scalepan.production.Output;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.words.Message;
 
 /** How much of an {@link EqualBasis} a kilogram of something holds. */
 sealed interface Supply {
@@ -54,23 +55,36 @@ sealed interface Supply {
     }
 
     /** It is not known, because a factor is missing; nothing is borrowed from another product. */
-    record MissingSupply(String text) implements Supply {}
+    record MissingSupply(Message why) implements Supply {
+        /** Why, in English. */
+        String text() {
+            return why.english();
+        }
+    }
 
     /** What a kilogram of one side holds, by the composition rows eligible on the basis. */
     static Supply of(Library library, Side side, FunctionalUnit from, EqualBasis equalBasis, ComparisonBasis basis) {
         ChainPath path = chain(library, side, basis).path(from, equalBasis.counted());
         if (path instanceof ChainPath.MissingConversion missing) {
-            return new MissingSupply(missing.text());
+            return new MissingSupply(missing.message());
         }
         List<CompositionRow> contents = new ArrayList<>();
-        List<String> lacking = new ArrayList<>();
+        List<Message> lacking = new ArrayList<>();
         if (equalBasis == EqualBasis.DIGESTIBLE_LYSINE) {
             DIGESTIBLE_LYSINE.forEach(quantity -> content(library, side, quantity, basis)
-                    .ifPresentOrElse(contents::add, () -> lacking.add(quantity + " per kg-product")));
+                    .ifPresentOrElse(contents::add, () -> lacking.add(Message.verbatim(quantity + " per kg-product"))));
         }
         if (!lacking.isEmpty()) {
-            return new MissingSupply("this library has no " + String.join(" and no ", lacking) + " of "
-                    + side.product().label() + " (" + form(side) + ")");
+            return new MissingSupply(Message.of(
+                    "missing.content",
+                    "what",
+                    lacking.stream()
+                            .reduce((one, other) -> Message.of("missing.both", "one", one, "other", other))
+                            .orElseThrow(),
+                    "product",
+                    side.product().label(),
+                    "form",
+                    form(side)));
         }
         return new Known(
                 ((ChainPath.FoundPath) path).steps(),

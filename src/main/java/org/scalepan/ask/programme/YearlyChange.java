@@ -17,6 +17,9 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * What a programme changes a year in one indicator. All sides are drawn with common random numbers, so that a factor on several of them
@@ -74,10 +77,10 @@ public record YearlyChange(
     }
 
     /** Why there are no figures. */
-    public Optional<String> missing() {
-        List<String> reasons = Stream.concat(Stream.of(product), baseline.stream())
-                .flatMap(estimate -> Stream.concat(estimate.missing().stream(), estimate.contradictions().stream())
-                        .map(why -> estimate.words() + ": " + why))
+    public Optional<Message> why() {
+        List<Message> reasons = Stream.concat(Stream.of(product), baseline.stream())
+                .flatMap(estimate -> Stream.concat(estimate.why().stream(), estimate.contradictions().stream())
+                        .map(why -> Message.of("of-side", "side", estimate.name(), "what", why)))
                 .distinct()
                 .toList();
         if (reasons.isEmpty() && figures.isEmpty()) {
@@ -85,16 +88,33 @@ public record YearlyChange(
                     .flatMap(part -> product.unlike(part).stream())
                     .findFirst();
         }
-        return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", reasons));
+        return reasons.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Message.of("verbatim", "text", Listing.semicolons(reasons)));
+    }
+
+    /** The same in English. */
+    public Optional<String> missing() {
+        return why().map(Message::english);
     }
 
     /** The sides that have no figure, by name. */
-    public List<String> silent() {
+    public List<Name> silent() {
         return Stream.concat(Stream.of(product), baseline.stream())
                 .filter(side -> isSilent(side) || product.unlike(side).isPresent())
-                .map(Estimate::words)
+                .map(Estimate::name)
                 .distinct()
                 .toList();
+    }
+
+    /** What it is counted in, in a year. */
+    public Message yearly() {
+        return Message.of("programme.yearly", "unit", unitName());
+    }
+
+    /** The unit of a year, as it is named. */
+    public Name unitName() {
+        return Name.of("yearly-unit." + basis.indicator().id(), unit.words());
     }
 
     /** True when no figure can rest on it: there is none, or it is of records that contradict themselves. */

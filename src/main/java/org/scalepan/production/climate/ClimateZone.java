@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /**
  * The climate by which the IPCC's tables of manure are read, as the mean temperature and rain of a place choose it.
@@ -17,10 +20,10 @@ import org.scalepan.factors.table.Row;
  *
  * @param id a climate of the tables
  * @param moistureKnown false where moist is an assumption
- * @param words what chose it
+ * @param message what chose it
  * @param rows the rows of the library behind it
  */
-public record ClimateZone(String id, boolean moistureKnown, String words, List<String> rows) {
+public record ClimateZone(String id, boolean moistureKnown, Message message, List<String> rows) {
     private static final int COLDEST_COLUMN = 10;
     private static final int WARMEST_COLUMN = 28;
 
@@ -56,12 +59,14 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
         return new ClimateZone(id, true, measured(library, normals), List.of(normals.row()));
     }
 
-    private static String measured(Library library, ClimateNormals normals) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f °C in the year's mean of %s, weighted by %s",
-                normals.mean(),
-                library.regions().words(normals.region()),
+    private static Message measured(Library library, ClimateNormals normals) {
+        return Message.of(
+                "climate.measured",
+                "mean",
+                new Figure(String.format(Locale.ROOT, "%.1f", normals.mean())),
+                "place",
+                Name.of("region." + normals.region(), library.regions().words(normals.region())),
+                "weights",
                 normals.weights());
     }
 
@@ -78,7 +83,7 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
         }
 
         ClimateZone zone() {
-            String measured = measured(library, normals);
+            Message measured = measured(library, normals);
             if (beyond("tropical", normals.mean())) {
                 String zone = beyond("tropical-wet", normals.rain())
                         ? "tropical-wet"
@@ -86,22 +91,18 @@ public record ClimateZone(String id, boolean moistureKnown, String words, List<S
                 return new ClimateZone(
                         zone,
                         true,
-                        measured
-                                + String.format(
-                                        Locale.ROOT,
-                                        ", %.0f mm of rain; height and frost not looked at",
-                                        normals.rain()),
+                        Message.of(
+                                "climate.tropical",
+                                "measured",
+                                measured,
+                                "rain",
+                                new Figure(String.format(Locale.ROOT, "%.0f", normals.rain()))),
                         rows);
             }
             String zone = beyond("warm-temperate", normals.mean())
                     ? "warm-temperate-moist"
                     : beyond("cool-temperate", normals.mean()) ? "cool-temperate-moist" : "boreal-moist";
-            return new ClimateZone(
-                    zone,
-                    false,
-                    measured
-                            + "; evapotranspiration is not held, so moist is taken for methane and any moisture for nitrous oxide",
-                    rows);
+            return new ClimateZone(zone, false, Message.of("climate.temperate", "measured", measured), rows);
         }
 
         private boolean beyond(String zone, double value) {

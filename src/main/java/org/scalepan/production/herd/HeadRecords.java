@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.words.Message;
 
 /**
  * What is recorded of one head of cattle or buffalo, with the units and ranges of {@link EnergyNeed.Animal}; what is left open is
@@ -118,22 +119,22 @@ public record HeadRecords(
     }
 
     /** The defaults that enter the energy need, by field, in words. */
-    Map<String, String> defaults() {
-        Map<String, String> filled = new LinkedHashMap<>();
+    Map<String, Message> defaults() {
+        Map<String, Message> filled = new LinkedHashMap<>();
         boolean grows = RecordedNumber.centralOr(gain, 0) > 0;
         boolean milked = milkInTheMiddle() > 0;
-        put(filled, "mature_weight_kg", grows && matureWeight.isEmpty(), "weight_kg: a grown animal");
-        put(filled, "gain_kg_per_day", gain.isEmpty(), "0: the animal does not grow");
-        put(filled, "milk_kg_per_day", milk.isEmpty(), "0: the animal gives no milk");
-        put(filled, "milk_fat_percent", milked && fat.isEmpty(), "4 % (common practice, no source)");
-        put(filled, "pregnant_share", pregnant.isEmpty(), "0: no animal is pregnant");
-        put(filled, "work_hours_per_day", workHours.isEmpty(), "0: the animal does no work");
-        put(filled, "activity", activity.isEmpty(), STALL);
-        put(filled, "kind", kind.isEmpty(), animalKind() + ", by milk_kg_per_day");
+        put(filled, "mature_weight_kg", grows && matureWeight.isEmpty(), Message.of("gap.grown"));
+        put(filled, "gain_kg_per_day", gain.isEmpty(), Message.of("gap.not-growing"));
+        put(filled, "milk_kg_per_day", milk.isEmpty(), Message.of("gap.no-milk"));
+        put(filled, "milk_fat_percent", milked && fat.isEmpty(), Message.of("gap.milk-fat"));
+        put(filled, "pregnant_share", pregnant.isEmpty(), Message.of("gap.not-pregnant"));
+        put(filled, "work_hours_per_day", workHours.isEmpty(), Message.of("gap.no-work"));
+        put(filled, "activity", activity.isEmpty(), Message.verbatim(STALL));
+        put(filled, "kind", kind.isEmpty(), Message.of("gap.kind-by-milk", "kind", animalKind()));
         return filled;
     }
 
-    private static void put(Map<String, String> filled, String field, boolean open, String with) {
+    private static void put(Map<String, Message> filled, String field, boolean open, Message with) {
         if (open) {
             filled.put(field, with);
         }

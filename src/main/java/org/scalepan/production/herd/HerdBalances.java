@@ -18,6 +18,8 @@ import org.scalepan.production.FarmInventory;
 import org.scalepan.production.FeedContent;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * The balances of a herd: nitrogen and dry matter of milk, eggs and the edible part of live weight against those of the feed. Bones,
@@ -43,8 +45,7 @@ final class HerdBalances {
     void add() {
         builder.balance(balance(BalanceKind.NITROGEN, FunctionalUnit.KG_PROTEIN, PROTEIN_PER_NITROGEN));
         builder.balance(balance(BalanceKind.DRY_MATTER, FunctionalUnit.KG_DRY_MATTER, 1));
-        builder.balance(FarmBalance.notMade(
-                BalanceKind.GROSS_ENERGY, "gross energy of livestock products is not in this library"));
+        builder.balance(FarmBalance.notMade(BalanceKind.GROSS_ENERGY, Message.of("balance.no-livestock-energy")));
     }
 
     private FarmBalance balance(BalanceKind kind, FunctionalUnit content, double divisor) {
@@ -56,8 +57,8 @@ final class HerdBalances {
             return FarmBalance.notMade(
                     kind,
                     herd.manure().isEmpty()
-                            ? "whether the animals are housed all year is not recorded (manure)"
-                            : "what the animals graze or find is not recorded");
+                            ? Message.of("balance.housing-not-recorded")
+                            : Message.of("balance.grazing-not-recorded"));
         }
         Optional<FeedContent> in =
                 feed.feedContent(kind).filter(found -> found.atMost().central() > 0);
@@ -70,9 +71,9 @@ final class HerdBalances {
                 ? Optional.empty()
                 : Optional.of(new OutgoingContent(
                         sum,
-                        "what is sold " + SignificantFigures.text(sum.central(), 3) + "; manure is not counted",
+                        Message.of("balance.sold", "sold", new Figure(SignificantFigures.text(sum.central(), 3))),
                         List.of()));
-        return FarmBalance.of(kind, in, out, "the " + kind.words() + " of what is sold is not in this library");
+        return FarmBalance.of(kind, in, out, Message.of("balance.sold-not-held", "kind", kind.message()));
     }
 
     private Optional<ActivityTerm> part(Herd.Yield yield, FunctionalUnit content) {

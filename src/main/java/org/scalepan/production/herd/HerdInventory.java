@@ -21,6 +21,8 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.climate.ClimateNormals;
 import org.scalepan.production.climate.ClimateZone;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /** Computes the inventory of a herd: enteric and manure methane, nitrous oxide of manure, and the farm's own records. */
 public final class HerdInventory {
@@ -80,14 +82,9 @@ public final class HerdInventory {
     /** What the parents of the herd eat and give off belongs to what the herd gives; what is bought in is cut off, as other goods are. */
     private void breedingStock() {
         if (herd.breedingStock().isEmpty()) {
-            builder.notCounted(
-                    Stage.ANIMALS,
-                    "breeding_stock",
-                    Gap.ALL,
-                    "not said whether the animals that bear the young are in these numbers: those that are not, are not counted");
+            builder.notCounted(Stage.ANIMALS, "breeding_stock", Gap.ALL, Message.of("gap.breeding-not-said"));
         } else if (herd.breedingStock().get() == Herd.BreedingStock.BOUGHT_IN) {
-            builder.cutOff(
-                    "breeding_stock", Gap.ALL, "not counted: the animals that bear the young which are bought in");
+            builder.cutOff("breeding_stock", Gap.ALL, Message.of("gap.breeding-bought"));
         }
     }
 
@@ -104,13 +101,12 @@ public final class HerdInventory {
         if (sold > 0 && (fed == 0 || contradict(sold / fed))) {
             builder.remark(
                     sold > fed ? Remark.AGAINST_PHYSICS : Remark.UNUSUAL,
-                    String.format(
-                            Locale.ROOT,
-                            "energy is computed for %.0f kg of milk a year (milk_kg_per_day × heads × 365), but yield.milk_kg is"
-                                    + " %.0f kg: one of them is off, or much of the milk is not sold",
-                            fed,
-                            sold));
+                    Message.of("remark.milk", "fed", whole(fed), "sold", whole(sold)));
         }
+    }
+
+    private static Figure whole(double value) {
+        return new Figure(String.format(Locale.ROOT, "%.0f", value));
     }
 
     private String productivity() {
@@ -120,13 +116,13 @@ public final class HerdInventory {
     /** Defaults for the keys by which the guidelines' tables are read. */
     private void ofTheTables() {
         if (herd.edition().isEmpty()) {
-            builder.filled("ipcc_edition", Gap.GHG, EDITION);
+            builder.filled("ipcc_edition", Gap.GHG, Message.verbatim(EDITION));
         }
         if (herd.productivity().isEmpty()) {
-            builder.filled("productivity", Gap.GHG, productivity());
+            builder.filled("productivity", Gap.GHG, Message.verbatim(productivity()));
         }
         if (herd.cattle().isEmpty() && CATTLE.contains(herd.category())) {
-            builder.filled("cattle", OF_ENERGY_NEED, "Tier 1: the tables' factors per head");
+            builder.filled("cattle", OF_ENERGY_NEED, Message.of("gap.tier-1"));
         }
     }
 
@@ -140,13 +136,10 @@ public final class HerdInventory {
         }
         Optional<String> found = herd.records().region().flatMap(tables::regionOf);
         if (found.isEmpty()) {
-            builder.filled(
-                    "ipcc_region",
-                    Gap.GHG,
-                    "no region given or known: the tables' rows for Africa, else for other or all regions");
+            builder.filled("ipcc_region", Gap.GHG, Message.of("gap.no-region"));
         }
         found.ifPresent(known -> builder.filled(
-                "ipcc_region", Gap.GHG, known.substring("ipcc.".length()) + ", by the region of the farm"));
+                "ipcc_region", Gap.GHG, Message.of("gap.region-of-farm", "region", known.substring("ipcc.".length()))));
         return found.orElse("ipcc.africa");
     }
 
@@ -190,7 +183,7 @@ public final class HerdInventory {
 
     private void enteric(Optional<HeadEnergy> need) {
         if (POULTRY.contains(herd.category())) {
-            builder.remark(Remark.METHOD, "the guidelines give no enteric methane for poultry: none is counted");
+            builder.remark(Remark.METHOD, Message.of("remark.poultry"));
             return;
         }
         if (need.isPresent()) {
@@ -203,7 +196,7 @@ public final class HerdInventory {
                     Stage.ANIMALS,
                     "enteric methane",
                     Gap.GHG,
-                    "not counted: no factor for " + herd.category() + " in the tables");
+                    Message.of("gap.no-enteric", "category", herd.category()));
             return;
         }
         ActivityTerm methane = heads().times(tables.factor(row.get()));
@@ -258,7 +251,7 @@ public final class HerdInventory {
                 .or(() -> tables.find("ym", there))
                 .orElseThrow(() -> new IllegalArgumentException("the tables have no methane conversion factor"));
         coefficients.add(row.id());
-        builder.filled("methane_conversion_percent", Gap.GHG, "by milk yield and digestibility of the feed", row.id());
+        builder.filled("methane_conversion_percent", Gap.GHG, Message.of("gap.by-milk"), row.id());
         return row.printed().value().orElseThrow() * 100;
     }
 
@@ -280,7 +273,7 @@ public final class HerdInventory {
                     ? "mms.poultry-manure-with-litter"
                     : herd.category().startsWith("swine") ? "mms.solid-storage" : "mms.pasture";
             systems = List.of(new Herd.ManureShare(usual, 1));
-            builder.filled("manure", Gap.GHG, "all in " + usual + " (common practice, no source)");
+            builder.filled("manure", Gap.GHG, Message.of("gap.all-manure", "system", usual));
         }
         Optional<ClimateZone> zone = herd.climate().isPresent() ? Optional.empty() : zone();
         String climate = herd.climate().or(() -> zone.map(ClimateZone::id)).orElse(MIDDLE_CLIMATE);
@@ -308,9 +301,9 @@ public final class HerdInventory {
                 zone -> builder.filled(
                         "climate",
                         Gap.GHG,
-                        zone.id() + ": " + zone.words(),
+                        Message.of("gap.zone", "zone", zone.id(), "why", zone.message()),
                         zone.rows().toArray(String[]::new)),
-                () -> builder.filled("climate", Gap.GHG, MIDDLE_CLIMATE + ": the middle of the tables' climates"));
+                () -> builder.filled("climate", Gap.GHG, Message.of("gap.middle-climate", "zone", MIDDLE_CLIMATE)));
         return found;
     }
 
@@ -330,10 +323,7 @@ public final class HerdInventory {
         Optional<IpccRow> mass = tables.find("typical-mass", where);
         if (rate.isEmpty() || mass.isEmpty()) {
             builder.notCounted(
-                    Stage.MANURE,
-                    "manure methane",
-                    Gap.GHG,
-                    "not counted: no volatile solids of " + herd.category() + " in the tables");
+                    Stage.MANURE, "manure methane", Gap.GHG, Message.of("gap.no-solids", "category", herd.category()));
             return Optional.empty();
         }
         return Optional.of(
@@ -358,8 +348,7 @@ public final class HerdInventory {
                     Stage.MANURE,
                     "manure/" + there.system(),
                     Gap.GHG,
-                    "CH4 not counted: no " + (bo.isEmpty() ? "Bo" : "MCF for climate " + there.climate())
-                            + " in the tables");
+                    bo.isEmpty() ? Message.of("gap.no-bo") : Message.of("gap.no-mcf", "climate", there.climate()));
             return;
         }
         ActivityTerm methane = solids.times(tables.factor(bo.get()))
@@ -386,7 +375,7 @@ public final class HerdInventory {
             return Optional.of(heads().times(need.get().nitrogen(protein)).times(DAYS));
         }
         if (need.isPresent()) {
-            builder.filled("cattle/crude_protein_percent", Gap.GHG, "nitrogen excretion by the tables' rates");
+            builder.filled("cattle/crude_protein_percent", Gap.GHG, Message.of("gap.nitrogen-rates"));
         }
         Optional<IpccRow> rate = tables.find("n-excretion-rate", where);
         Optional<IpccRow> mass = tables.find("typical-mass", where);
@@ -395,7 +384,7 @@ public final class HerdInventory {
                     Stage.MANURE,
                     "nitrous oxide",
                     Gap.GHG,
-                    "not counted: no nitrogen excretion of " + herd.category() + " in the tables");
+                    Message.of("gap.no-excretion", "category", herd.category()));
             return Optional.empty();
         }
         ActivityTerm excreted =

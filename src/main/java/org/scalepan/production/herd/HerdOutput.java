@@ -18,6 +18,8 @@ import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
 import org.scalepan.production.TermFactor;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /** What a herd yields, and which part of the burden is allocated to the product asked about. */
 public final class HerdOutput {
@@ -73,16 +75,19 @@ public final class HerdOutput {
         notGiven();
         if (parts.size() > 1) {
             if (herd.product().isEmpty()) {
-                builder.filled("product", Gap.ALL, main.product().id() + ", what gives most protein");
+                builder.filled(
+                        "product",
+                        Gap.ALL,
+                        Message.of("gap.most-protein", "product", main.product().id()));
             }
             builder.filled(
                     "allocation",
                     Gap.ALL,
-                    String.format(
-                            Locale.ROOT,
-                            "by %s: %.0f %% of the burden rests on %s",
-                            byProtein ? "protein" : "mass",
-                            100 * share.central(),
+                    Message.of(
+                            byProtein ? "gap.allocation.protein" : "gap.allocation.mass",
+                            "percent",
+                            new Figure(String.format(Locale.ROOT, "%.0f", 100 * share.central())),
+                            "product",
                             main.product().id()));
         }
         return new Output(
@@ -104,9 +109,7 @@ public final class HerdOutput {
             boolean given = herd.yields().stream().anyMatch(yield -> yield.kind() == kind);
             if (!given && product(herd.category(), kind).isPresent()) {
                 builder.filled(
-                        "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg",
-                        Gap.ALL,
-                        "0: no part of the burden rests on it");
+                        "yield/" + kind.name().toLowerCase(Locale.ROOT) + "_kg", Gap.ALL, Message.of("gap.no-part"));
             }
         }
     }
@@ -129,7 +132,7 @@ public final class HerdOutput {
                 .orElseThrow(() -> new IllegalArgumentException(herd.category() + " give no "
                         + yield.kind().name().toLowerCase(Locale.ROOT) + " that is a product of this library"));
         if (yield.kind() == Herd.AnimalKind.EGGS && herd.category().equals("ducks")) {
-            builder.filled("yield/eggs_kg", Gap.ALL, "eggs of ducks counted with the composition of hen eggs");
+            builder.filled("yield/eggs_kg", Gap.ALL, Message.of("gap.duck-eggs"));
         }
         Product product = java.util.Objects.requireNonNull(library.products().get(id));
         FunctionalUnit unit = yield.kind() == Herd.AnimalKind.LIVE ? FunctionalUnit.KG_LIVE : FunctionalUnit.KG_PRODUCT;

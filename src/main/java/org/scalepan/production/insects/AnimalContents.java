@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.scalepan.factors.Library;
 import org.scalepan.production.ActivityTerm;
 import org.scalepan.production.RecordedNumber;
+import org.scalepan.words.Message;
 
 /** What the fresh animals of a farm hold: what it states itself, and otherwise what the library has of the species. */
 final class AnimalContents {
@@ -65,9 +66,19 @@ final class AnimalContents {
     }
 
     /** Why a content is not known, in words. */
-    String missing(String what) {
+    Message missing(String what) {
         return farm.product().isOfRecords()
-                ? "the " + what + " of " + farm.product().label() + " is not stated"
-                : "the " + what + " of fresh " + farm.product().id() + " is not in this library";
+                ? Message.of(
+                        "balance.not-stated",
+                        "what",
+                        Message.of("content." + what),
+                        "product",
+                        farm.product().label())
+                : Message.of(
+                        "balance.not-held",
+                        "what",
+                        Message.of("content." + what),
+                        "product",
+                        farm.product().id());
     }
 }

@@ -16,6 +16,7 @@ import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.TermFactor;
+import org.scalepan.words.Message;
 
 /**
  * Adds the nitrous oxide of frass to the inventory, as the IPCC guidelines do for manure: stored like solid manure (2019, volume 4, chapter
@@ -54,11 +55,7 @@ final class FrassInventory {
     void add() {
         Optional<ActivityTerm> nitrogen = nitrogen();
         if (nitrogen.isEmpty()) {
-            builder.notCounted(
-                    Stage.MANURE,
-                    "frass",
-                    Gap.GHG,
-                    "not counted: neither its nitrogen nor that of feed and larvae is known");
+            builder.notCounted(Stage.MANURE, "frass", Gap.GHG, Message.of("gap.frass-unknown"));
             return;
         }
         ActivityTerm n = nitrogen.get();
@@ -77,7 +74,7 @@ final class FrassInventory {
         if (stored) {
             n2o.stored(n, Where.of("other-animals").manure("mms.solid-storage", "any-climate"));
         } else {
-            builder.filled("frass/climate", Gap.GHG, "leaching counted as in a wet climate");
+            builder.filled("frass/climate", Gap.GHG, Message.of("gap.frass-wet"));
             n2o.spread(n);
         }
         if (farm.frass().filter(InsectFarm.Frass::credited).isPresent()) {
@@ -91,10 +88,10 @@ final class FrassInventory {
 
     private void leftOpen(InsectFarm.Frass frass) {
         if (frass.fate().isEmpty()) {
-            builder.filled("frass/fate", Gap.GHG, "stored like solid manure");
+            builder.filled("frass/fate", Gap.GHG, Message.of("gap.frass-stored"));
         }
         if (frass.kilograms().isEmpty()) {
-            builder.filled("frass/kg", Gap.GHG, "its nitrogen by the balance of feed and larvae");
+            builder.filled("frass/kg", Gap.GHG, Message.of("gap.frass-balance"));
         }
     }
 
@@ -127,16 +124,15 @@ final class FrassInventory {
         WeighedNitrogen weighed = weighed();
         if (weighed.kilograms().isPresent()) {
             weighed.row()
-                    .ifPresent(row -> builder.filled(
-                            "frass/nitrogen", Gap.GHG, "the published nitrogen of this species' frass", row));
+                    .ifPresent(
+                            row -> builder.filled("frass/nitrogen", Gap.GHG, Message.of("gap.frass-published"), row));
             return weighed.kilograms();
         }
         if (feedNitrogen.isEmpty() || larvalNitrogen.isEmpty()) {
             return Optional.empty();
         }
         String field = frass.isPresent() ? "frass/nitrogen" : "frass";
-        String balance =
-                "nitrogen of the feed less nitrogen of the larvae; stored like solid manure unless said otherwise";
+        Message balance = Message.of("gap.frass-nitrogen");
         if (unknown.isEmpty()) {
             builder.filled(field, Gap.GHG, balance);
         } else {
@@ -146,7 +142,7 @@ final class FrassInventory {
                     unknownMass,
                     field,
                     Gap.GHG,
-                    balance + "; not counted: the nitrogen of " + String.join(", ", unknown));
+                    Message.of("gap.frass-part", "balance", balance, "ingredients", String.join(", ", unknown)));
         }
         return Optional.of(ActivityTerm.derived(new WhatIsLeft(), List.of(feedNitrogen.get(), larvalNitrogen.get())));
     }
@@ -169,11 +165,7 @@ final class FrassInventory {
                             n.times(-1).times(background.factor(row)),
                             row.gwp().orElse("not-stated"),
                             row.id());
-                    builder.remark(
-                            Remark.METHOD,
-                            "frass is credited as if each kg of its nitrogen replaced a kg of bought nitrogen: the figure is given"
-                                    + " with and without. Where it is spread, the N2O of the field without it is credited too; where it is"
-                                    + " stored, neither field is counted");
+                    builder.remark(Remark.METHOD, Message.of("remark.frass-credit"));
                 });
     }
 }

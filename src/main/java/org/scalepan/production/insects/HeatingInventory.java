@@ -18,6 +18,9 @@ import org.scalepan.production.Remark;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
 import org.scalepan.production.RowSpan;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
+import org.scalepan.words.Name;
 
 /** Adds the heat of a rearing room that has no meter. */
 final class HeatingInventory {
@@ -55,14 +58,12 @@ final class HeatingInventory {
                 room,
                 gains.orElse(new RowSpan(0, 0, List.of())));
         if (heat.isEmpty()) {
-            builder.notCounted(FIELD, Gap.OF_ENERGY, "not counted: no climate or no rearing temperature is known");
+            builder.notCounted(FIELD, Gap.OF_ENERGY, Message.of("gap.no-climate"));
             return;
         }
         tell(room, heat.get(), gains);
         if (farm.records().energy().stream().anyMatch(use -> !use.forProcessing())) {
-            builder.remark(
-                    Remark.METHOD,
-                    "heat is worked out from the climate beside the energy recorded: leave heating out where a meter has it already");
+            builder.remark(Remark.METHOD, Message.of("remark.heating-twice"));
         }
         if (heat.get().high() > 0) {
             farmInventory.roomHeat(
@@ -77,36 +78,38 @@ final class HeatingInventory {
             builder.filled(
                     FIELD + "/temperature_c",
                     Gap.OF_ENERGY,
-                    String.format(
-                            Locale.ROOT,
-                            "%.0f to %.0f °C, as published of %s",
-                            heat.inside().low(),
-                            heat.inside().high(),
+                    Message.of(
+                            "gap.temperature",
+                            "low",
+                            new Figure(String.format(
+                                    Locale.ROOT, "%.0f", heat.inside().low())),
+                            "high",
+                            new Figure(String.format(
+                                    Locale.ROOT, "%.0f", heat.inside().high())),
+                            "product",
                             farm.product().id()),
                     heat.inside().rows().toArray(String[]::new));
         }
         if (room.insulation().isEmpty()) {
-            builder.filled(FIELD + "/insulation", Gap.OF_ENERGY, "anything between uninsulated and well insulated");
+            builder.filled(FIELD + "/insulation", Gap.OF_ENERGY, Message.of("gap.insulation"));
         }
         if (gains.isEmpty()) {
-            builder.filled(
-                    FIELD + "/animals",
-                    Gap.OF_ENERGY,
-                    "0: what the animals give off is not taken off, because it or the length of their cycle is not known");
+            builder.filled(FIELD + "/animals", Gap.OF_ENERGY, Message.of("gap.animal-heat"));
         }
-        String place = library.regions().words(farm.records().region().orElseThrow());
+        String region = farm.records().region().orElseThrow();
+        Name place = Name.of("region." + region, library.regions().words(region));
+        String key = heat.high() <= 0 ? "gap.no-heat" : gains.isPresent() ? "gap.heat.less-animals" : "gap.heat";
         builder.filled(
                 FIELD,
                 Gap.OF_ENERGY,
-                heat.high() > 0
-                        ? String.format(
-                                Locale.ROOT,
-                                "heat demand by degree days of %s: %s to %s MJ a year%s; sun and ventilation on purpose are not counted",
-                                place,
-                                rounded(heat.low()),
-                                rounded(heat.high()),
-                                gains.isPresent() ? ", less what the animals give off" : "")
-                        : "0: every month of " + place + " is as warm as the room, or the animals keep it warm",
+                Message.of(
+                        key,
+                        "place",
+                        place,
+                        "low",
+                        new Figure(rounded(heat.low())),
+                        "high",
+                        new Figure(rounded(heat.high()))),
                 heat.rows().toArray(String[]::new));
     }
 

@@ -16,6 +16,9 @@ import org.scalepan.production.FeedContent;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.insects.AnimalContents.AnimalContent;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /**
  * The balances of an insect farm: nitrogen, dry matter and gross energy of larvae and frass against those of the feed.
@@ -64,11 +67,14 @@ final class InsectBalances {
             frass.row().ifPresent(rows::add);
             return new OutgoingContent(
                     ActivityTerm.sum(List.of(larvae, frass.kilograms().orElse(ActivityTerm.of(0)))),
-                    "larvae " + figure(larvae.central())
-                            + (frass.kilograms().isPresent()
-                                    ? ", frass "
-                                            + figure(frass.kilograms().get().central())
-                                    : "; frass was not weighed"),
+                    frass.kilograms()
+                            .map(weighed -> Message.of(
+                                    "balance.larvae-and-frass",
+                                    "larvae",
+                                    printed(larvae.central()),
+                                    "frass",
+                                    printed(weighed.central())))
+                            .orElseGet(() -> Message.of("balance.larvae-alone", "larvae", printed(larvae.central()))),
                     rows);
         });
         FarmBalance balance = FarmBalance.of(BalanceKind.NITROGEN, in, out, contents.missing("protein"));
@@ -87,15 +93,23 @@ final class InsectBalances {
                         && row.printed().value().isPresent())
                 .toList();
         return balance.unusual(
-                figure(kept) + " of the nitrogen of the feed is in the larvae, more than published of insects ("
-                        + String.join(
-                                ", ",
-                                published.stream()
-                                        .map(row -> row.subject() + " "
-                                                + figure(row.printed().value().orElseThrow()) + " "
-                                                + row.cited().source())
-                                        .toList())
-                        + "; unusual above " + figure(MOST_NITROGEN_KEPT) + ")",
+                Message.of(
+                        "balance.nitrogen-kept",
+                        "kept",
+                        printed(kept),
+                        "published",
+                        Listing.commas(published.stream()
+                                .map(row -> Message.of(
+                                        "balance.nitrogen-published",
+                                        "product",
+                                        row.subject(),
+                                        "kept",
+                                        printed(row.printed().value().orElseThrow()),
+                                        "source",
+                                        row.cited().source()))
+                                .toList()),
+                        "most",
+                        printed(MOST_NITROGEN_KEPT)),
                 published.stream().map(BackgroundFactor::id).toList());
     }
 
@@ -105,11 +119,9 @@ final class InsectBalances {
         Optional<OutgoingContent> out = contents.dryMatter().map(share -> {
             ActivityTerm larvae = farm.harvest().mass().times(share.middle());
             return new OutgoingContent(
-                    larvae,
-                    "larvae " + figure(larvae.central()) + "; the moisture of frass is not known",
-                    share.rows());
+                    larvae, Message.of("balance.larvae-dry", "larvae", printed(larvae.central())), share.rows());
         });
-        FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, contents.missing("dry matter"));
+        FarmBalance balance = FarmBalance.of(BalanceKind.DRY_MATTER, in, out, contents.missing("dry-matter"));
         if (balance.verdict() != BalanceVerdict.POSSIBLE) {
             return balance;
         }
@@ -117,8 +129,14 @@ final class InsectBalances {
         return factors.leastFeed(farm.product().id())
                 .filter(least -> perKilogram < least.kilograms())
                 .map(least -> balance.unusual(
-                        figure(perKilogram) + " kg of dry feed per kg of live larvae is less than published (from "
-                                + figure(least.kilograms()) + " kg, " + least.source() + ")",
+                        Message.of(
+                                "balance.little-feed",
+                                "feed",
+                                printed(perKilogram),
+                                "least",
+                                printed(least.kilograms()),
+                                "source",
+                                least.source()),
                         List.of(least.row())))
                 .orElse(balance);
     }
@@ -153,14 +171,14 @@ final class InsectBalances {
         rows.addAll(fat.rows());
         rows.add(ofProtein.row());
         rows.add(ofFat.row());
-        return new OutgoingContent(megajoules, "protein and fat of the larvae; frass is not counted", rows);
+        return new OutgoingContent(megajoules, Message.of("balance.larval-energy"), rows);
     }
 
     private double kilograms() {
         return farm.harvest().kilograms();
     }
 
-    private static String figure(double amount) {
-        return SignificantFigures.text(amount, 3);
+    private static Figure printed(double amount) {
+        return new Figure(SignificantFigures.text(amount, 3));
     }
 }

@@ -17,6 +17,8 @@ import org.scalepan.factors.table.Row;
 import org.scalepan.production.Factor;
 import org.scalepan.uncertainty.LogUniform;
 import org.scalepan.uncertainty.SpreadReading;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /** The library's factors of gases and composition of insects, read once. */
 final class InsectFactors {
@@ -54,9 +56,9 @@ final class InsectFactors {
      * Between the lowest and the highest insect measured, for a species that has not been measured.
      *
      * @param factor kg CO2e per kg gained, live
-     * @param words the range in words
+     * @param message the range in words
      */
-    record Range(List<PublishedResult> results, Factor factor, String words) {
+    record Range(List<PublishedResult> results, Factor factor, Message message) {
         Range {
             results = List.copyOf(results);
         }
@@ -152,14 +154,15 @@ final class InsectFactors {
         DoubleSummaryStatistics values = results.stream()
                 .mapToDouble(result -> result.printed().value().orElseThrow())
                 .summaryStatistics();
-        String words = String.format(
-                Locale.ROOT,
-                "never measured; anything between the lowest and the highest insect measured, %.4f to %.3f kg CO2e per kg gained",
-                values.getMin(),
-                values.getMax());
+        Message message = Message.of(
+                "gap.gases-of-any-insect",
+                "low",
+                new Figure(String.format(Locale.ROOT, "%.4f", values.getMin())),
+                "high",
+                new Figure(String.format(Locale.ROOT, "%.3f", values.getMax())));
         Factor factor =
                 new Factor("default.insect-gases", new LogUniform(values.getMin(), values.getMax()), Optional.empty());
-        return Optional.of(new Range(results, factor, words));
+        return Optional.of(new Range(results, factor, message));
     }
 
     /** Those of a species, per kg live where they are given so. */

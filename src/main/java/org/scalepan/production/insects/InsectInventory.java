@@ -22,6 +22,8 @@ import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.TermFactor;
+import org.scalepan.words.Listing;
+import org.scalepan.words.Message;
 
 /** Computes the inventory of an insect farm: per year, all inputs and every gas emitted. */
 public final class InsectInventory {
@@ -65,7 +67,7 @@ public final class InsectInventory {
                 contents.nitrogenOf(farm.harvest().mass()));
         frass.add();
         if (farm.processing().isEmpty()) {
-            builder.filled("processing", Gap.OF_ENERGY, "none: nothing is done behind the gate");
+            builder.filled("processing", Gap.OF_ENERGY, Message.of("gap.no-processing"));
         }
         unprocessed();
         farm.processing().forEach(this::process);
@@ -81,14 +83,7 @@ public final class InsectInventory {
             return;
         }
         List<String> near = KnownInsects.of(library).near(product.name());
-        builder.remark(
-                Remark.OWN_SPECIES,
-                product.name()
-                        + " is not in this library: no study of it is held, its gases are taken as those of any insect measured, and what"
-                        + " it holds is what the records state"
-                        + (near.isEmpty()
-                                ? ""
-                                : "; did you mean " + String.join(" or ", near) + "? Then give that id as product"));
+        builder.remark(Remark.OWN_SPECIES, ownSpecies(product, near));
     }
 
     /** What is sold dried or milled was dried and milled somewhere. */
@@ -98,22 +93,19 @@ public final class InsectInventory {
         farm.form()
                 .filter(form -> !form.equals(FRESH) && !recorded)
                 .ifPresent(form -> builder.remark(
-                        Remark.UNPROCESSED,
-                        "sold as " + form.replace('-', ' ')
-                                + ", and no processing is recorded: up to the processing gate nothing of drying or milling is"
-                                + " counted (give processing, or energy for processing)"));
+                        Remark.UNPROCESSED, Message.of("remark.unprocessed", "form", Message.of("form." + form))));
     }
 
     private Output output() {
         if (farm.keptForBreeding().isEmpty()) {
-            builder.filled("kept_for_breeding", Gap.ALL, "0: the whole harvest is counted as sold");
+            builder.filled("kept_for_breeding", Gap.ALL, Message.of("gap.all-sold"));
         }
         boolean live = farm.sold().isEmpty();
         if (live) {
-            builder.filled("sold_kg", Gap.ALL, "the live harvest less what is kept for breeding");
+            builder.filled("sold_kg", Gap.ALL, Message.of("gap.sold-by-harvest"));
         }
         if (farm.form().isEmpty()) {
-            builder.filled("form", Gap.ALL, FRESH);
+            builder.filled("form", Gap.ALL, Message.verbatim(FRESH));
         }
         ActivityTerm amount = live
                 ? farm.harvest().mass().times(termOr(farm.keptForBreeding()).complement())
@@ -136,13 +128,13 @@ public final class InsectInventory {
     private ActivityTerm share(ActivityTerm amount) {
         List<CoProduct> others = farm.records().coProducts();
         if (others.isEmpty()) {
-            builder.filled("co_products", Gap.ALL, "none: all of the burden rests on the product");
+            builder.filled("co_products", Gap.ALL, Message.of("gap.no-co-products"));
         } else if (farm.coProductRule().isEmpty()) {
-            builder.filled("co_product_allocation", Gap.ALL, "none: all of the burden rests on the product");
+            builder.filled("co_product_allocation", Gap.ALL, Message.of("gap.no-co-products"));
         }
         if (others.isEmpty() || rule() == InsectFarm.CoProductRule.NONE) {
             if (!others.isEmpty()) {
-                builder.remark(Remark.METHOD, "co-products carry no burden; all rests on the product");
+                builder.remark(Remark.METHOD, Message.of("remark.co-products"));
             }
             return ActivityTerm.of(1);
         }
@@ -174,7 +166,7 @@ public final class InsectInventory {
 
     private void animals() {
         if (farm.mortality().isEmpty()) {
-            builder.filled("mortality", Gap.GHG, "0: the harvest is counted as all that grew");
+            builder.filled("mortality", Gap.GHG, Message.of("gap.no-mortality"));
         }
         ActivityTerm gain = farm.harvest().mass().over(termOr(farm.mortality()).complement());
         factors.gases(farm.product().id()).ifPresentOrElse(own -> measured(own, gain), () -> anyInsect(gain));
@@ -182,7 +174,7 @@ public final class InsectInventory {
 
     private void anyInsect(ActivityTerm gain) {
         InsectFactors.Range range = factors.range();
-        builder.filled(Gap.ANIMAL_GASES + farm.product().label(), Gap.GHG, range.words(), range.rows());
+        builder.filled(Gap.ANIMAL_GASES + farm.product().label(), Gap.GHG, range.message(), range.rows());
         builder.co2e(
                 Stage.ANIMALS,
                 "gases of the larvae",
@@ -201,7 +193,7 @@ public final class InsectInventory {
                         Stage.ANIMALS,
                         Gap.ANIMAL_GASES + farm.product().id(),
                         Gap.GHG,
-                        "not counted: measured per dry matter, which is not known");
+                        Message.of("gap.gases-per-dry-matter"));
                 return;
             }
             term = term.times(dry.get().share());
@@ -224,24 +216,27 @@ public final class InsectInventory {
         Optional<BackgroundFactor> row = background.row("processing_factors", processing.step(), quantity);
         if (row.isEmpty()) {
             builder.notCounted(
-                    Stage.PROCESSING,
-                    "processing/" + processing.step(),
-                    Gap.OF_ENERGY,
-                    "not counted: no energy demand in this library");
+                    Stage.PROCESSING, "processing/" + processing.step(), Gap.OF_ENERGY, Message.of("gap.no-demand"));
             return;
         }
         if (quantity.equals("heat-floor")) {
             builder.filled(
                     "processing/" + processing.step() + "/energy",
                     Gap.OF_ENERGY,
-                    "the physical minimum, a lower bound; give the energy used instead (energy with processing true)",
+                    Message.of("gap.physical-minimum"),
                     row.get().id());
             builder.notCounted(
                     Stage.PROCESSING,
                     "processing/" + processing.step() + "/losses",
                     Gap.OF_ENERGY,
-                    "not counted: heat lost beyond the physical minimum");
+                    Message.of("gap.heat-lost"));
         }
         farmInventory.heat(processing.carrier(), processing.water().term().times(background.factor(row.get())));
+    }
+
+    private static Message ownSpecies(Product product, List<String> near) {
+        return near.isEmpty()
+                ? Message.of("remark.own-species", "product", product.name())
+                : Message.of("remark.own-species.near", "product", product.name(), "near", Listing.or(near));
     }
 }

@@ -13,6 +13,8 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /** Compares a farm's records with what is published of the species or growers usually find, and with conservation of matter. Remarks, never refusals. */
 final class InsectPractice {
@@ -36,23 +38,21 @@ final class InsectPractice {
     }
 
     void remark() {
-        farm.cycleDays().ifPresent(days -> usual("cycle-days", "a cycle of", days.central(), "days"));
-        farm.pairs()
-                .ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs.central(), "pairs per container"));
+        farm.cycleDays().ifPresent(days -> usual("cycle-days", "cycle", days.central()));
+        farm.pairs().ifPresent(pairs -> usual("pairs-per-container", "stocking", pairs.central()));
         if (farm.harvest() instanceof Harvest.ByContainer container) {
             usual(
                     "harvest-per-container",
-                    "a harvest of",
-                    container.kilogramsPerContainer().central(),
-                    "kg per container and cycle");
+                    "harvest",
+                    container.kilogramsPerContainer().central());
             cycles(container);
             eggs(container);
         }
         if (farm.harvest() instanceof Harvest.ByNumber number) {
-            usual("larvae-per-kg", "larvae of", number.each().toTheKilogram(), "to the kg");
+            usual("larvae-per-kg", "larvae", number.each().toTheKilogram());
         }
         if (farm.harvest() instanceof Harvest.ByPairs pairs) {
-            usual("larvae-per-kg", "larvae of", pairs.each().toTheKilogram(), "to the kg");
+            usual("larvae-per-kg", "larvae", pairs.each().toTheKilogram());
         }
         matter();
     }
@@ -92,7 +92,7 @@ final class InsectPractice {
     }
 
     /** Held against named sources where there are enough of them, and otherwise against practice that has none. */
-    private void usual(String quantity, String what, double value, String unit) {
+    private void usual(String quantity, String what, double value) {
         String species = farm.product().id();
         List<PublishedRange> published = published(quantity);
         if (published.size() >= FEWEST_ROWS) {
@@ -103,20 +103,17 @@ final class InsectPractice {
             if (value < low || value > high) {
                 builder.remark(
                         Remark.UNUSUAL,
-                        "%s %s %s is outside what is published of %s (%s to %s; %s)"
-                                .formatted(
-                                        what,
-                                        plain(value),
-                                        unit,
-                                        species,
-                                        plain(low),
-                                        plain(high),
-                                        published.stream()
-                                                .map(range ->
-                                                        range.row().cited().source())
-                                                .distinct()
-                                                .sorted()
-                                                .collect(Collectors.joining(", "))),
+                        outside(
+                                "remark.outside-published",
+                                what,
+                                value,
+                                low,
+                                high,
+                                published.stream()
+                                        .map(range -> range.row().cited().source())
+                                        .distinct()
+                                        .sorted()
+                                        .collect(Collectors.joining(", "))),
                         published.stream().map(range -> range.row().id()).toArray(String[]::new));
             }
             return;
@@ -126,12 +123,24 @@ final class InsectPractice {
             double high = row.printed().high().orElse(Double.POSITIVE_INFINITY);
             if (value < low || value > high) {
                 builder.remark(
-                        Remark.UNUSUAL,
-                        "%s %s %s is outside usual practice for %s (%s to %s; common practice, no source)"
-                                .formatted(what, plain(value), unit, species, plain(low), plain(high)),
-                        row.id());
+                        Remark.UNUSUAL, outside("remark.outside-practice", what, value, low, high, ""), row.id());
             }
         }
+    }
+
+    private Message outside(String key, String what, double value, double low, double high, String sources) {
+        return Message.of(
+                key,
+                "what",
+                Message.of("practice." + what, "value", new Figure(plain(value))),
+                "product",
+                farm.product().id(),
+                "low",
+                new Figure(plain(low)),
+                "high",
+                new Figure(plain(high)),
+                "sources",
+                sources);
     }
 
     private List<BackgroundFactor> practice(String quantity) {
@@ -147,8 +156,12 @@ final class InsectPractice {
             if (container.cyclesPerYear().central() * days > DAYS) {
                 builder.remark(
                         Remark.AGAINST_PHYSICS,
-                        "%s cycles of %s days are more than a year in one container"
-                                .formatted(plain(container.cyclesPerYear().central()), plain(days)));
+                        Message.of(
+                                "remark.cycles",
+                                "cycles",
+                                new Figure(plain(container.cyclesPerYear().central())),
+                                "days",
+                                new Figure(plain(days))));
             }
         });
     }
@@ -167,14 +180,17 @@ final class InsectPractice {
                 if (larvae > eggs) {
                     builder.remark(
                             Remark.AGAINST_PHYSICS,
-                            "%s kg per container are at least %s larvae, more than the %s eggs that %s pairs lay"
-                                    .formatted(
-                                            plain(container
-                                                    .kilogramsPerContainer()
-                                                    .central()),
-                                            plain(larvae),
-                                            plain(eggs),
-                                            plain(farm.pairs().get().central())));
+                            Message.of(
+                                    "remark.eggs",
+                                    "kilograms",
+                                    new Figure(plain(
+                                            container.kilogramsPerContainer().central())),
+                                    "larvae",
+                                    new Figure(plain(larvae)),
+                                    "eggs",
+                                    new Figure(plain(eggs)),
+                                    "pairs",
+                                    new Figure(plain(farm.pairs().get().central()))));
                 }
             }
         }
@@ -182,7 +198,7 @@ final class InsectPractice {
 
     private void matter() {
         if (feedDryMatter.isEmpty() && builder.total(Flux.FEED) < farm.harvest().kilograms()) {
-            builder.remark(Remark.UNUSUAL, "less feed as fed than live harvest: look whether all feed is recorded");
+            builder.remark(Remark.UNUSUAL, Message.of("remark.little-feed"));
         }
     }
 

@@ -11,6 +11,7 @@ import org.scalepan.factors.ReferenceFarm.UncountedInput;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.records.EditableRecords;
+import org.scalepan.words.Message;
 
 /**
  * A reference farm with its year computed: what published practice gives by the rules that records are computed by. It is no study, and
@@ -33,8 +34,8 @@ public record ModelledFarm(ReferenceFarm farm, EditableRecords records, Inventor
             gaps.removeIf(gap -> gap.field().equals(input.field()) && gap.kind() != Gap.Kind.FILLED);
             gaps.add(
                     input.bounds().isEmpty()
-                            ? Gap.cutOff(input.field(), Gap.ALL, input.why())
-                            : Gap.notCounted(input.field(), input.bounds(), input.why()));
+                            ? Gap.cutOff(input.field(), Gap.ALL, Message.verbatim(input.why()))
+                            : Gap.notCounted(input.field(), input.bounds(), Message.verbatim(input.why())));
         }
         return computed.withGaps(gaps);
     }

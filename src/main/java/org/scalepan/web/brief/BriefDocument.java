@@ -157,7 +157,7 @@ final class BriefDocument {
                     asked.flatMap(GridCell::probability)
                             .map(less -> Sentences.share(less.value()))
                             .orElse(""),
-                    Sentences.studies(row.estimate(), ""),
+                    Sentences.studies(row.estimate()),
                     row.check().map(BriefDocument::paired).orElse("")));
         }
         rows.add(List.of(
@@ -165,7 +165,7 @@ final class BriefDocument {
                 figure(brief.reference()),
                 "1",
                 "",
-                Sentences.studies(brief.reference(), ""),
+                Sentences.studies(brief.reference()),
                 ""));
         return new Block.TextTable(
                 List.of(

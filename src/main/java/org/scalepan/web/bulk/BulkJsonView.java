@@ -12,6 +12,7 @@ import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ProblemView;
 import org.scalepan.web.render.RecordNextJson;
+import org.scalepan.words.Language;
 
 /** One JSON object per line for each row received. */
 final class BulkJsonView implements BulkView {
@@ -58,7 +59,7 @@ final class BulkJsonView implements BulkView {
                 row.estimates()
                         .get(i)
                         .system()
-                        .ifPresent(system -> footprint.set("record_next", RecordNextJson.of(system)));
+                        .ifPresent(system -> footprint.set("record_next", RecordNextJson.of(system, Language.ENGLISH)));
             }
             row.displacedUse().get(i).ifPresent(second -> footprint.set("with_displaced_use", displaced(second)));
             footprints.add(footprint);
@@ -107,7 +108,7 @@ final class BulkJsonView implements BulkView {
             figures(node, estimate);
             node.put("bound", estimate.bound().id());
         });
-        node.set("missing", Json.texts(second.missing()));
+        node.set("missing", Json.texts(second.missing(), Language.ENGLISH));
         return node;
     }
 

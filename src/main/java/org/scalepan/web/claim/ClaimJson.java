@@ -72,7 +72,7 @@ final class ClaimJson {
                 "without_evidence",
                 Json.texts(checks.silent().stream().map(Side::written).toList()));
         Provenance provenance = checks.grounds();
-        Envelope.close(node, checks.warnings(), library, provenance.products(), checks.references());
+        Envelope.close(node, checks.warnings(), library, provenance.products(), checks.references(), checks.language());
         return node;
     }
 
@@ -107,12 +107,12 @@ final class ClaimJson {
     private ObjectNode check(ClaimCheck check) {
         ObjectNode node = Json.object();
         node.put("product", check.side().written());
-        node.put("name", check.side().words());
+        node.put("name", check.side().name().in(checks.language()));
         node.put("verdict", check.overall().id());
         node.put("reason", check.reason());
         node.set("say_instead", instead(check.instead()));
         Sentences sentences = new Sentences(
-                check.question().basis(), check.question().sampling().coverage());
+                check.question().basis(), check.question().sampling().coverage(), checks.language());
         node.put("product_sentence", sentences.estimate(check.product()));
         check.reference()
                 .map(Estimate.class::cast)
@@ -135,8 +135,8 @@ final class ClaimJson {
         check.halfMeasured()
                 .forEach(one -> half.addObject()
                         .put("boundary", one.boundary().id())
-                        .put("measured", one.measured())
-                        .put("not_measured", one.unmeasured()));
+                        .put("measured", one.measured().in(checks.language()))
+                        .put("not_measured", one.unmeasured().in(checks.language())));
         ArrayNode paired = node.putArray("paired");
         check.paired().forEach(one -> paired.add(paired(one, check)));
         node.set("why_sources_differ", differences(check.differences()));
@@ -163,7 +163,7 @@ final class ClaimJson {
         return node;
     }
 
-    private static ObjectNode cell(GridCell cell, boolean asked) {
+    private ObjectNode cell(GridCell cell, boolean asked) {
         ObjectNode node = Json.object();
         basis(node, cell.basis());
         node.put("asked", asked);
@@ -175,32 +175,36 @@ final class ClaimJson {
             share.put("standard_error", SevenDigits.rounded(found.standardError()));
         });
         if (cell.bound() != Bound.NONE) {
-            cell.timesLess().ifPresent(ratio -> node.set("times_less", EstimateJson.ratio(ratio, cell.bound())));
+            cell.timesLess()
+                    .ifPresent(ratio ->
+                            node.set("times_less", EstimateJson.ratio(ratio, cell.bound(), checks.language())));
         }
         side(node, "product", cell.product(), cell.basis());
         cell.reference().ifPresent(reference -> side(node, "reference", reference, cell.basis()));
         return node;
     }
 
-    private static void side(ObjectNode cell, String name, GridCell.Evidenced side, ComparisonBasis basis) {
+    private void side(ObjectNode cell, String name, GridCell.Evidenced side, ComparisonBasis basis) {
         ObjectNode node = cell.putObject(name);
         node.put("studies", side.studies());
         side.footprint().ifPresent(footprint -> {
             node.put("median", SevenDigits.rounded(footprint.median()));
             node.put("bound", side.bound().id());
-            node.put("text", side.bound().words() + new Sentences(basis, footprint.coverage()).footprint(footprint));
+            node.put(
+                    "text",
+                    new Sentences(basis, footprint.coverage(), checks.language()).footprint(footprint, side.bound()));
         });
         if (!side.uncounted().isEmpty()) {
-            node.set("not_counted", Json.texts(side.uncounted()));
+            node.set("not_counted", Json.texts(side.uncounted(), checks.language()));
         }
         if (!side.countedBeyond().isEmpty()) {
-            node.set("counted_beyond", Json.texts(side.countedBeyond()));
+            node.set("counted_beyond", Json.texts(side.countedBeyond(), checks.language()));
         }
         Json.put(node, "no_ratio", side.noRatio().map(NoRatio::id));
         if (!side.contradictions().isEmpty()) {
-            node.set("contradictions", Json.texts(side.contradictions()));
+            node.set("contradictions", Json.texts(side.contradictions(), checks.language()));
         }
-        Json.put(node, "missing", side.missing());
+        Json.put(node, "missing", side.missing(), checks.language());
     }
 
     private static ObjectNode paired(PairedFinding one, ClaimCheck check) {

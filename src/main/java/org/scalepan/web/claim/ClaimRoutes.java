@@ -26,6 +26,7 @@ import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** Claims checked: {@code GET /v1/claim} for published products, {@code POST /v1/claim} where a side is a farm or herd. */
 public final class ClaimRoutes {
@@ -42,13 +43,16 @@ public final class ClaimRoutes {
                 "product", "reference", "text", "indicator", "times_less", "percent_less", "none", "format"));
         parameters.addAll(ContentClaimReading.PARAMETERS);
         return List.of(
-                Route.of("/v1/claim", parameters, this::published).computing(),
-                Route.post("/v1/claim", List.of("format"), this::recorded).computing());
+                Route.of("/v1/claim", parameters, this::published).computing().speaking(),
+                Route.post("/v1/claim", List.of("format"), this::recorded)
+                        .computing()
+                        .speaking());
     }
 
     private Answer published(Request request) {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
+        Language language = spoken(request, format);
         ClaimReading reading = new ClaimReading(library, parameters);
         Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
         // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
@@ -56,7 +60,7 @@ public final class ClaimRoutes {
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
         if (parameters.raw(ContentClaimReading.CONTENT).isPresent()) {
-            return contents(request, format, sentence, reading.subject());
+            return contents(request, format, sentence, reading.subject(), language);
         }
         if (parameters.raw("basis").isPresent()) {
             parameters.oneOf("basis", Basis.ids(), Basis.HUNDRED_GRAMS_EDIBLE.id());
@@ -68,29 +72,36 @@ public final class ClaimRoutes {
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
-        ClaimChecks checks = plan.orElseThrow().check();
+        ClaimChecks checks = plan.orElseThrow().check(language);
         Map<String, Object> resolved = parameters.resolved();
         return answer(format, checks, sentence, resolved, Optional.of(request.path()));
     }
 
     /** What foods contain is no footprint: it is checked by the range of published samples. */
-    private Answer contents(Request request, Format format, Optional<ParsedClaim> sentence, Optional<Subject> subject) {
+    private Answer contents(
+            Request request,
+            Format format,
+            Optional<ParsedClaim> sentence,
+            Optional<Subject> subject,
+            Language language) {
         Input parameters = request.parameters();
         Optional<ContentQuestion> question = new ContentClaimReading(library, parameters).question(subject);
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
-        ContentChecks checks = ContentChecks.of(library, question.orElseThrow());
+        ContentChecks checks = ContentChecks.of(library, question.orElseThrow(), language);
         Map<String, Object> resolved = parameters.resolved();
         if (format == Format.MARKDOWN) {
             return MarkdownRenderer.answer(
-                    new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)));
+                            new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)))
+                    .in(language);
         }
         ObjectNode tree = new ContentClaimJson(library, checks, sentence).tree(resolved, request.path());
-        return format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree));
+        return (format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree))).in(language);
     }
 
     private Answer recorded(Request request) {
         Format format = request.format(FORMATS);
+        Language language = spoken(request, format);
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         Optional<String> text = body.text("text");
@@ -129,7 +140,7 @@ public final class ClaimRoutes {
         Optional<ClaimPlan> plan = reading.plan(subject, reference, unread ? Optional.empty() : reading.claimed());
         body.close();
         InputProblem.refuseIfWrong(body, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
-        ClaimChecks checks = plan.orElseThrow().check();
+        ClaimChecks checks = plan.orElseThrow().check(language);
         Map<String, Object> resolved = new LinkedHashMap<>();
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
@@ -145,10 +156,18 @@ public final class ClaimRoutes {
             Optional<String> path) {
         if (format == Format.MARKDOWN) {
             return MarkdownRenderer.answer(
-                    new ClaimDocument(checks).document(path.map(at -> Permalink.of(library, at, resolved))));
+                            new ClaimDocument(checks).document(path.map(at -> Permalink.of(library, at, resolved))))
+                    .in(checks.language());
         }
         ObjectNode tree = new ClaimJson(library, checks, sentence).tree(resolved, path);
-        return format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree));
+        return (format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree)))
+                .in(checks.language());
+    }
+
+    /** Documents and workbooks are in English, whatever is asked. */
+    private static Language spoken(Request request, Format format) {
+        Language language = request.language();
+        return format == Format.MARKDOWN || format == Format.XLSX ? Language.ENGLISH : language;
     }
 
     private Optional<Subject> subject(Input body, SideReading sides) {

@@ -54,7 +54,7 @@ final class ContentClaimJson {
         ArrayNode circulating = node.putArray("circulating");
         checks.circulating().forEach(claim -> circulating.add(ClaimJson.circulating(claim)));
         node.set("suggestions", ProblemView.suggestions(suggestions(question, path)));
-        Envelope.close(node, checks.warnings(), library, checks.products(), checks.references());
+        Envelope.close(node, checks.warnings(), library, checks.products(), checks.references(), checks.language());
         return node;
     }
 
@@ -66,17 +66,17 @@ final class ContentClaimJson {
         open.put("grade", "memory");
         return List.of(Suggestion.of(
                 SuggestionKind.QUESTION,
-                "The same with numbers that nobody has seen in a text for this library; they are provisional.",
+                checks.language().say("contents.with-memory"),
                 Permalink.of(library, path, open)));
     }
 
-    private static ObjectNode check(ContentCheck check) {
+    private ObjectNode check(ContentCheck check) {
         ObjectNode node = Json.object();
         node.put("product", check.food().written());
-        node.put("name", check.food().words());
+        node.put("name", check.food().name().in(checks.language()));
         node.put("verdict", check.overall().id());
-        node.put("reason", check.reason());
-        Json.put(node, "say_instead", check.instead());
+        node.put("reason", check.reason(checks.language()));
+        Json.put(node, "say_instead", check.instead(checks.language()));
         ArrayNode cells = node.putArray("cells");
         check.cells().forEach(cell -> cells.add(cell(cell)));
         ArrayNode protein = node.putArray("protein");
@@ -86,7 +86,7 @@ final class ContentClaimJson {
         return node;
     }
 
-    private static ObjectNode cell(ContentCell cell) {
+    private ObjectNode cell(ContentCell cell) {
         ObjectNode node = Json.object();
         node.put("form", cell.food().form());
         Json.put(node, "reference_form", cell.reference().map(ProductForm::form));
@@ -115,10 +115,10 @@ final class ContentClaimJson {
         return node;
     }
 
-    private static ObjectNode side(ContentCell.SideOfCell side) {
+    private ObjectNode side(ContentCell.SideOfCell side) {
         ObjectNode node = Json.object();
         side.found().ifPresent(found -> put(node, found));
-        Json.put(node, "missing", side.missing());
+        Json.put(node, "missing", side.missing(), checks.language());
         return node;
     }
 

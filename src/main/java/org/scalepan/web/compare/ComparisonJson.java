@@ -27,6 +27,7 @@ import org.scalepan.web.render.Json;
 import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
+import org.scalepan.words.Language;
 
 /** A comparison as JSON. */
 final class ComparisonJson {
@@ -34,11 +35,11 @@ final class ComparisonJson {
     private final Comparison comparison;
     private final Sentences sentences;
 
-    ComparisonJson(Library library, Comparison comparison) {
+    ComparisonJson(Library library, Comparison comparison, Language language) {
         this.library = library;
         this.comparison = comparison;
         this.sentences = new Sentences(
-                comparison.question().basis(), comparison.question().sampling().coverage());
+                comparison.question().basis(), comparison.question().sampling().coverage(), language);
     }
 
     ObjectNode tree(String path, Map<String, Object> question) {
@@ -49,7 +50,13 @@ final class ComparisonJson {
         ArrayNode items = node.putArray("items");
         comparison.items().forEach(item -> items.add(item(item, view(item.estimate(), path, question))));
         Provenance provenance = comparison.grounds(library);
-        Envelope.close(node, provenance.warnings(), library, provenance.products(), comparison.references(library));
+        Envelope.close(
+                node,
+                provenance.warnings(),
+                library,
+                provenance.products(),
+                comparison.references(library),
+                sentences.language());
         return node;
     }
 
@@ -101,9 +108,9 @@ final class ComparisonJson {
                     "against_sentence",
                     sentences.versus(
                             item.estimate(), comparison.reference(), versus, comparison.versusUnderOtherLandUse(item)));
-            node.set("times_less", EstimateJson.bounded(versus.timesLess(), versus.bound()));
+            node.set("times_less", EstimateJson.bounded(versus.timesLess(), versus.bound(), sentences.language()));
             node.set(
-                    "share", EstimateJson.bounded(versus.share(), versus.bound().reversed()));
+                    "share", EstimateJson.bounded(versus.share(), versus.bound().reversed(), sentences.language()));
             node.put("times_less_of_means", SevenDigits.rounded(versus.ofMeans()));
             if (versus.less().isEmpty()) {
                 return;
@@ -119,8 +126,9 @@ final class ComparisonJson {
                     SevenDigits.rounded(comparison.question().sampling().resolution()));
         });
         NoRatio.between(item.estimate(), comparison.reference())
-                .ifPresent(
-                        why -> node.putObject("no_ratio").put("code", why.id()).put("text", why.words()));
+                .ifPresent(why -> node.putObject("no_ratio")
+                        .put("code", why.id())
+                        .put("text", why.message().in(sentences.language())));
         if (!item.paired().ratios().isEmpty()) {
             node.set("paired", paired(item));
         }
@@ -147,7 +155,7 @@ final class ComparisonJson {
     private ObjectNode paired(Comparison.ComparedProduct item) {
         PairedEvidence paired = item.paired();
         ObjectNode node = Json.object();
-        node.put("text", Sentences.paired(item.estimate(), comparison.reference(), paired));
+        node.put("text", Sentences.paired(item.estimate(), comparison.reference(), paired, sentences.language()));
         ArrayNode ratios = node.putArray("studies");
         for (PairedStudy ratio : paired.ratios()) {
             ObjectNode one = ratios.addObject();

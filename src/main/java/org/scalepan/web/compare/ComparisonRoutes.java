@@ -23,6 +23,7 @@ import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** Products beside a reference: {@code GET /v1/comparison}. */
 public final class ComparisonRoutes {
@@ -38,12 +39,15 @@ public final class ComparisonRoutes {
         List<String> parameters =
                 new ArrayList<>(ComparisonBasisReading.with("products", "indicator", "against", "format"));
         parameters.addAll(Csv.PARAMETERS);
-        return List.of(Route.of("/v1/comparison", parameters, this::comparison).computing());
+        return List.of(Route.of("/v1/comparison", parameters, this::comparison)
+                .computing()
+                .speaking());
     }
 
     private Answer comparison(Request request) {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
+        Language language = request.language();
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
         ProductReading products = new ProductReading(library, parameters);
         List<ProductForm> asked = products.some("products", Limits.PRODUCTS);
@@ -61,13 +65,18 @@ public final class ComparisonRoutes {
             case CSV -> new ComparisonCsv(library, comparison).answer(style);
             case MARKDOWN ->
                 MarkdownRenderer.answer(new ComparisonDocument(library, comparison)
-                        .document(Permalink.of(library, request.path(), question)));
-            case XLSX -> ComparisonWorkbook.of(tree(comparison, request, question), basis);
-            default -> Answer.of(Answer.JSON, Json.write(tree(comparison, request, question)));
+                                .document(Permalink.of(library, request.path(), question)))
+                        .in(Language.ENGLISH);
+            case XLSX ->
+                ComparisonWorkbook.of(tree(comparison, request, question, language), basis)
+                        .in(language);
+            default ->
+                Answer.of(Answer.JSON, Json.write(tree(comparison, request, question, language)))
+                        .in(language);
         };
     }
 
-    private ObjectNode tree(Comparison comparison, Request request, Map<String, Object> question) {
-        return new ComparisonJson(library, comparison).tree(request.path(), question);
+    private ObjectNode tree(Comparison comparison, Request request, Map<String, Object> question, Language language) {
+        return new ComparisonJson(library, comparison, language).tree(request.path(), question);
     }
 }

@@ -23,6 +23,7 @@ import org.scalepan.web.read.ComparisonBasisReading;
 import org.scalepan.web.read.SideReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** Which value of one entry of a farm's records makes it equal to another: {@code POST /v1/break-even}. */
 public final class BreakEvenRoutes {
@@ -36,10 +37,13 @@ public final class BreakEvenRoutes {
     }
 
     public List<Route> routes() {
-        return List.of(Route.post("/v1/break-even", List.of(), this::breakEven).computing());
+        return List.of(Route.post("/v1/break-even", List.of(), this::breakEven)
+                .computing()
+                .speaking());
     }
 
     private Answer breakEven(Request request) {
+        Language language = request.language();
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         if (body.has("product")) {
@@ -78,7 +82,8 @@ public final class BreakEvenRoutes {
         question.put("indicator", indicator.id());
         question.put("credit", credit ? "yes" : "no");
         question.putAll(body.resolved());
-        return Answer.of(Answer.JSON, new BreakEvenView(library, answer).json(question));
+        return Answer.of(Answer.JSON, new BreakEvenView(library, answer, language).json(question))
+                .in(language);
     }
 
     private Optional<RecordInput> input(Input body, Optional<EditableRecords> notebook) {

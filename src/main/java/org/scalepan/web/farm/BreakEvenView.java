@@ -13,6 +13,7 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateView;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Language;
 
 /** Renders a break-even as JSON. */
 final class BreakEvenView {
@@ -21,12 +22,12 @@ final class BreakEvenView {
     private final BreakEvenWords words;
     private final Sentences sentences;
 
-    BreakEvenView(Library library, BreakEven answer) {
+    BreakEvenView(Library library, BreakEven answer, Language language) {
         this.library = library;
         this.answer = answer;
-        this.words = new BreakEvenWords(answer);
+        this.words = new BreakEvenWords(answer, language);
         this.sentences = new Sentences(
-                answer.question().basis(), answer.question().sampling().coverage());
+                answer.question().basis(), answer.question().sampling().coverage(), language);
     }
 
     String json(Map<String, Object> question) {
@@ -34,7 +35,7 @@ final class BreakEvenView {
         node.set("question", Json.map(question));
         node.set("library", Envelope.library(library));
         node.put("sentence", words.sentence());
-        node.set("input", entry(answer.question().input()));
+        node.set("input", entry(answer.question().input(), sentences.language()));
         if (answer.outcome() instanceof BreakEven.FoundValue found) {
             node.put("status", "ok");
             node.set("break_even", found(found));
@@ -49,19 +50,20 @@ final class BreakEvenView {
         }
         node.set("system", EstimateView.json(answer.system(), sentences));
         node.set("reference", EstimateView.json(answer.reference(), sentences));
-        Envelope.close(node, new Provenance(library, List.of(answer.system(), answer.reference())));
+        Envelope.close(
+                node, new Provenance(library, List.of(answer.system(), answer.reference())), sentences.language());
         return Json.write(node);
     }
 
-    static ObjectNode entry(RecordInput entry) {
+    static ObjectNode entry(RecordInput entry, Language language) {
         ObjectNode node = Json.object();
         node.put("id", entry.id());
-        node.put("name", entry.words());
+        node.put("name", entry.message().in(language));
         node.put("unit", entry.unit());
         node.put("present", SevenDigits.rounded(entry.present()));
         node.put("least", entry.least());
         node.put("most", entry.most());
-        Json.put(node, "along", entry.along());
+        Json.put(node, "along", entry.along(), language);
         return node;
     }
 
@@ -69,7 +71,7 @@ final class BreakEvenView {
         ObjectNode node = Json.object();
         node.put("value", SevenDigits.rounded(found.value()));
         node.put("bound", found.bound().id());
-        node.put("text", found.bound().words() + words.value(found.value()));
+        node.put("text", sentences.language().say(found.bound().message(words.value(found.value()))));
         answer.times().ifPresent(times -> node.put("times_present", SevenDigits.rounded(times)));
         BreakEven.ValueRange range = found.range();
         ObjectNode draws = node.putObject("range");
@@ -89,6 +91,6 @@ final class BreakEvenView {
     private void sides(ObjectNode node, double system, double reference) {
         node.put("system", SevenDigits.rounded(system));
         node.put("reference", SevenDigits.rounded(reference));
-        node.put("unit", sentences.unit());
+        node.put("unit", sentences.unitField());
     }
 }

@@ -7,17 +7,18 @@ import org.scalepan.ask.farm.FarmPlan;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Language;
 
 /** Renders what a farm needs for the harvest that is wished for. */
 final class FarmPlanJson {
     private FarmPlanJson() {}
 
-    static ObjectNode of(FarmPlan plan) {
+    static ObjectNode of(FarmPlan plan, Language language) {
         ObjectNode node = Json.object();
         node.put("system", plan.farm().farm().id());
         node.put("name", plan.farm().farm().name());
         node.put("sentence", plan.farm().farm().sentence());
-        node.put("is", ModelledEstimate.WORDS);
+        node.put("is", ModelledEstimate.MESSAGE.in(language));
         node.put("harvest_kg", SevenDigits.rounded(plan.harvest()));
         ArrayNode amounts = node.putArray("amounts");
         for (FarmPlan.PlannedAmount amount : plan.amounts()) {

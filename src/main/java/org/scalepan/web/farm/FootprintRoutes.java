@@ -33,6 +33,7 @@ import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** A farm or a herd computed from its records: {@code POST /v1/footprint}. Nothing that is sent is stored or logged. */
 public final class FootprintRoutes {
@@ -45,12 +46,14 @@ public final class FootprintRoutes {
     }
 
     public List<Route> routes() {
-        return List.of(
-                Route.post("/v1/footprint", List.of("format"), this::footprint).computing());
+        return List.of(Route.post("/v1/footprint", List.of("format"), this::footprint)
+                .computing()
+                .speaking());
     }
 
     private Answer footprint(Request request) {
         Format format = request.format(FORMATS);
+        Language language = request.language();
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SystemReading systems = new SystemReading(library);
@@ -103,15 +106,16 @@ public final class FootprintRoutes {
         });
         question.put("credit", credit ? "yes" : "no");
         question.putAll(body.resolved());
-        ObjectNode tree = new FootprintView(library, answer).tree(question);
-        plan.ifPresent(planned -> tree.set("plan", FarmPlanJson.of(planned)));
-        return format == Format.XLSX
+        ObjectNode tree = new FootprintView(library, answer, language).tree(question);
+        plan.ifPresent(planned -> tree.set("plan", FarmPlanJson.of(planned, language)));
+        Answer rendered = format == Format.XLSX
                 ? FootprintWorkbook.of(
                         tree,
                         answer.bases().stream()
                                 .map(SystemAnswer.IndicatorAnswer::basis)
                                 .toList())
                 : Answer.of(Answer.JSON, Json.write(tree));
+        return rendered.in(language);
     }
 
     private Optional<FarmPlan> plan(Input given) {

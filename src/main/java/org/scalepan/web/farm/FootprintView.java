@@ -35,14 +35,17 @@ import org.scalepan.web.render.Json;
 import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.PublishedEstimateView;
 import org.scalepan.web.render.RecordNextJson;
+import org.scalepan.words.Language;
 
 /** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */
 final class FootprintView {
     private final Library library;
     private final SystemAnswer answer;
+    private final Language language;
 
-    FootprintView(Library library, SystemAnswer answer) {
+    FootprintView(Library library, SystemAnswer answer, Language language) {
         this.library = library;
+        this.language = language;
         this.answer = answer;
     }
 
@@ -60,7 +63,7 @@ final class FootprintView {
         node.set("gaps", gaps(inventory.gaps(landUseChange)));
         node.set("remarks", remarks(inventory));
         node.set("balances", balances(inventory));
-        Envelope.close(node, provenance());
+        Envelope.close(node, provenance(), language);
         return node;
     }
 
@@ -82,9 +85,9 @@ final class FootprintView {
 
     private ObjectNode onBasis(SystemAnswer.IndicatorAnswer on) {
         ComparisonBasis basis = on.basis();
-        Sentences sentences = new Sentences(basis, answer.question().sampling().coverage());
+        Sentences sentences = new Sentences(basis, answer.question().sampling().coverage(), language);
         ObjectNode node = estimate(on.system(), sentences);
-        on.system().system().ifPresent(system -> node.set("record_next", RecordNextJson.of(system)));
+        on.system().system().ifPresent(system -> node.set("record_next", RecordNextJson.of(system, language)));
         displaced(node, on.displacedUse(), sentences);
         on.withCredit().ifPresent(other -> {
             ObjectNode beside = estimate(other, sentences);
@@ -99,7 +102,7 @@ final class FootprintView {
             other.farm().ifPresent(farm -> {
                 one.put("reference_farm", farm.farm().id());
                 one.put("sentence", farm.farm().sentence());
-                one.put("is", ModelledEstimate.WORDS);
+                one.put("is", ModelledEstimate.MESSAGE.in(language));
             });
             versus(one, other.versus(), other.withDisplacedUse());
             displaced(one, other.displacedUse(), sentences);
@@ -150,10 +153,10 @@ final class FootprintView {
         node.put("status", estimate.system().isPresent() ? "ok" : "not-computed");
         node.put("bound", estimate.bound().id());
         EstimateJson.intervalOf(node, estimate);
-        node.set("not_counted", Json.texts(estimate.uncounted()));
-        node.set("contradictions", Json.texts(estimate.contradictions()));
+        node.set("not_counted", Json.texts(estimate.uncounted(), language));
+        node.set("contradictions", Json.texts(estimate.contradictions(), language));
         Json.put(node, "lowest_grade", estimate.lowestGrade(library).map(Grade::id));
-        Json.put(node, "reason", estimate.missing());
+        Json.put(node, "reason", estimate.why(), language);
         estimate.summary()
                 .ifPresent(
                         summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
@@ -216,7 +219,7 @@ final class FootprintView {
         figure.ifPresent(found -> node.set("with_displaced_use", DisplacedUseJson.of(found, sentences)));
     }
 
-    private static void versus(ObjectNode node, Optional<Ratio> versus, Optional<Ratio> withDisplacedUse) {
+    private void versus(ObjectNode node, Optional<Ratio> versus, Optional<Ratio> withDisplacedUse) {
         withDisplacedUse.ifPresent(found -> node.set("times_less_with_displaced_use", ratio(found)));
         versus.ifPresent(found -> {
             node.set("times_less", ratio(found));
@@ -228,8 +231,8 @@ final class FootprintView {
         });
     }
 
-    private static ObjectNode ratio(Ratio ratio) {
-        return EstimateJson.bounded(ratio.timesLess(), ratio.bound());
+    private ObjectNode ratio(Ratio ratio) {
+        return EstimateJson.bounded(ratio.timesLess(), ratio.bound(), language);
     }
 
     private static ObjectNode figures(Map<String, Double> figures) {
@@ -238,31 +241,31 @@ final class FootprintView {
         return node;
     }
 
-    private static ArrayNode gaps(List<Gap> gaps) {
+    private ArrayNode gaps(List<Gap> gaps) {
         ArrayNode array = Json.array();
         gaps.forEach(gap -> {
             ObjectNode one = array.addObject();
             one.put("field", gap.field());
             one.put("kind", gap.kind().id());
             one.set("indicators", Json.texts(gap.indicators()));
-            one.put("filled_with", gap.filledWith());
+            one.put("filled_with", gap.with().in(language));
             one.set("rows", Json.texts(gap.rows()));
         });
         return array;
     }
 
-    private static ArrayNode remarks(Inventory inventory) {
+    private ArrayNode remarks(Inventory inventory) {
         ArrayNode array = Json.array();
         inventory
                 .remarks()
                 .forEach(remark -> array.addObject()
                         .put("code", remark.code())
-                        .put("text", remark.text())
+                        .put("text", remark.message().in(language))
                         .set("rows", Json.texts(remark.rows())));
         return array;
     }
 
-    private static ArrayNode balances(Inventory inventory) {
+    private ArrayNode balances(Inventory inventory) {
         ArrayNode array = Json.array();
         inventory.balances().forEach(balance -> {
             ObjectNode one = array.addObject();
@@ -271,7 +274,7 @@ final class FootprintView {
             balance.in().ifPresent(in -> one.put("in", SevenDigits.rounded(in)));
             balance.out().ifPresent(out -> one.put("out", SevenDigits.rounded(out)));
             one.put("unit", balance.kind().unit());
-            one.put("reason", balance.reason());
+            one.put("reason", balance.message().in(language));
             one.set("rows", Json.texts(balance.rows()));
         });
         return array;

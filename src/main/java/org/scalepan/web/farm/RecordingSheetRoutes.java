@@ -74,7 +74,8 @@ public final class RecordingSheetRoutes {
         EditableRecords records = plan.farm().records();
         List<String> columns = columns(records);
         return new Document.Builder()
-                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " (" + ModelledEstimate.WORDS
+                .paragraph("To be expected in a year of " + plan.farm().farm().name() + " ("
+                        + ModelledEstimate.MESSAGE.english()
                         + "): "
                         + plan.amounts().stream()
                                 .map(amount -> amount.words() + " " + FarmPlanJson.text(amount))

@@ -17,6 +17,7 @@ import org.scalepan.uncertainty.Sobol;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateView;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Language;
 
 /** Renders a sensitivity as JSON. */
 final class SensitivityView {
@@ -91,7 +92,7 @@ final class SensitivityView {
     }
 
     private ObjectNode entry(Sensitivity.EntrySwing swing) {
-        ObjectNode node = BreakEvenView.entry(swing.entry());
+        ObjectNode node = BreakEvenView.entry(swing.entry(), Language.ENGLISH);
         node.put("percent", swing.percent());
         ObjectNode low = node.putObject("lower");
         low.put("value", SevenDigits.rounded(swing.lowValue()));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.scalepan.words.Language;
 
 /**
  * The body of a response, its media type and entity tag: either whole, so that a fixed one is rendered and tagged once, or as rows
@@ -25,6 +26,7 @@ public final class Answer {
     private final String tag;
     private final Optional<Rows> streamed;
     private final Optional<String> fileName;
+    private final Optional<Language> language;
 
     /** Writes a body that is too long for memory. */
     public interface Rows {
@@ -33,19 +35,26 @@ public final class Answer {
 
     /** The bytes are not copied; the caller must not change them. */
     public Answer(String mediaType, byte[] body) {
-        this(mediaType, body, EntityTag.of(body), Optional.empty(), Optional.empty());
+        this(mediaType, body, EntityTag.of(body), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private Answer(String mediaType, byte[] body, String tag, Optional<Rows> streamed, Optional<String> fileName) {
+    private Answer(
+            String mediaType,
+            byte[] body,
+            String tag,
+            Optional<Rows> streamed,
+            Optional<String> fileName,
+            Optional<Language> language) {
         this.mediaType = mediaType;
         this.body = body;
         this.tag = tag;
         this.streamed = streamed;
         this.fileName = fileName;
+        this.language = language;
     }
 
     public static Answer streamed(String mediaType, Rows rows) {
-        return new Answer(mediaType, new byte[0], "", Optional.of(rows), Optional.empty());
+        return new Answer(mediaType, new byte[0], "", Optional.of(rows), Optional.empty(), Optional.empty());
     }
 
     public static Answer of(String mediaType, String body) {
@@ -54,7 +63,17 @@ public final class Answer {
 
     /** The same answer as a download with this file name. */
     public Answer named(String name) {
-        return new Answer(mediaType, body, tag, streamed, Optional.of(name));
+        return new Answer(mediaType, body, tag, streamed, Optional.of(name), language);
+    }
+
+    /** The same answer, whose sentences are in a language. */
+    public Answer in(Language spoken) {
+        return new Answer(mediaType, body, tag, streamed, fileName, Optional.of(spoken));
+    }
+
+    /** The language of its sentences; empty where there are none or they are English alone. */
+    public Optional<Language> language() {
+        return language;
     }
 
     /** The file name of a download. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.ModelledAgainstPublished;
@@ -23,6 +24,8 @@ import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Document;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Language;
+import org.scalepan.words.Message;
 
 /** Renders reference farms beside the studies of their products. */
 final class ModelledCalibrationView {
@@ -92,7 +95,9 @@ final class ModelledCalibrationView {
                     .number(pair.ratio())
                     .text(pair.agreement().id())
                     .text(pair.modelWithinStudies() ? "yes" : "no")
-                    .text(String.join("; ", pair.modelled().uncounted()))
+                    .text(pair.modelled().uncounted().stream()
+                            .map(Message::english)
+                            .collect(Collectors.joining("; ")))
                     .end();
         }
         return csv.answer();
@@ -121,7 +126,7 @@ final class ModelledCalibrationView {
         node.put("unit", pair.basis().indicator().unit());
         node.set("modelled", numbers(pair.modelled().summary().orElseThrow()));
         node.put("bound", pair.modelled().bound().id());
-        node.set("not_counted", Json.texts(pair.modelled().uncounted()));
+        node.set("not_counted", Json.texts(pair.modelled().uncounted(), Language.ENGLISH));
         node.set("published", numbers(pair.published().summary().orElseThrow()));
         node.put("studies", pair.published().studies());
         node.put("ratio_of_medians", SevenDigits.rounded(pair.ratio()));

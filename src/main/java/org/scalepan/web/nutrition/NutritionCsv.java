@@ -10,6 +10,7 @@ import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.ask.nutrition.NutritionTable;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Csv;
+import org.scalepan.words.Language;
 
 /** Foods side by side as CSV: a row for each figure, so that each keeps its source beside it. */
 final class NutritionCsv {
@@ -78,7 +79,7 @@ final class NutritionCsv {
                     .text(String.join(" ", NutritionView.caveats(found)))
                     .text(String.join(" ", found.rows()))
                     .text(String.join(" ", found.sources()))
-                    .text(NutritionView.text(found))
+                    .text(NutritionView.text(found, Language.ENGLISH))
                     .end();
         }
     }
@@ -106,7 +107,7 @@ final class NutritionCsv {
                                 .distinct()
                                 .toList()))
                 .text("")
-                .text(NutritionView.text(score))
+                .text(NutritionView.text(score, Language.ENGLISH))
                 .end();
     }
 

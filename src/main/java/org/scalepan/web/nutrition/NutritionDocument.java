@@ -13,6 +13,7 @@ import org.scalepan.factors.Caution;
 import org.scalepan.quantity.Print;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.Document;
+import org.scalepan.words.Language;
 
 /** Renders foods side by side as a document: figures in rows, foods in columns. */
 final class NutritionDocument {
@@ -61,7 +62,9 @@ final class NutritionDocument {
         }
         rows.add(row(
                 "amino-acid score, " + table.question().pattern().name(),
-                food -> food.score().map(NutritionView::text).orElse(MISSING)));
+                food -> food.score()
+                        .map(found -> NutritionView.text(found, Language.ENGLISH))
+                        .orElse(MISSING)));
         rows.add(quality(MeasuredQuality.PDCAAS, "PDCAAS, as measured"));
         rows.add(quality(MeasuredQuality.DIAAS, "DIAAS, as measured"));
         if (table.foods().stream().anyMatch(food -> food.price().isPresent())) {
@@ -105,6 +108,6 @@ final class NutritionDocument {
     }
 
     private static String text(Content content) {
-        return content instanceof Content.HeldContent found ? NutritionView.text(found) : MISSING;
+        return content instanceof Content.HeldContent found ? NutritionView.text(found, Language.ENGLISH) : MISSING;
     }
 }

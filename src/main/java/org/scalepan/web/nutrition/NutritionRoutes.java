@@ -18,6 +18,7 @@ import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** Foods side by side: {@code GET /v1/nutrition}. */
 public final class NutritionRoutes {
@@ -33,12 +34,13 @@ public final class NutritionRoutes {
         List<String> parameters = new ArrayList<>(NutritionReading.PARAMETERS);
         parameters.addAll(List.of("market", "format"));
         parameters.addAll(Csv.PARAMETERS);
-        return List.of(Route.of("/v1/nutrition", parameters, this::nutrition));
+        return List.of(Route.of("/v1/nutrition", parameters, this::nutrition).speaking());
     }
 
     private Answer nutrition(Request request) {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
+        Language language = request.language();
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
         NutritionQuestion question = new NutritionReading(library, parameters).question();
         Optional<String> market = MarketReading.market(library, parameters);
@@ -48,11 +50,17 @@ public final class NutritionRoutes {
         return switch (format) {
             case CSV -> NutritionCsv.of(table, style);
             case MARKDOWN ->
-                MarkdownRenderer.answer(
-                        new NutritionDocument(table, market).document(Permalink.of(library, request.path(), resolved)));
-            case XLSX -> NutritionWorkbook.of(new NutritionView(table, market).json(request.path(), resolved));
+                MarkdownRenderer.answer(new NutritionDocument(table, market)
+                                .document(Permalink.of(library, request.path(), resolved)))
+                        .in(Language.ENGLISH);
+            case XLSX ->
+                NutritionWorkbook.of(new NutritionView(table, market, language).json(request.path(), resolved))
+                        .in(language);
             default ->
-                Answer.of(Answer.JSON, Json.write(new NutritionView(table, market).json(request.path(), resolved)));
+                Answer.of(
+                                Answer.JSON,
+                                Json.write(new NutritionView(table, market, language).json(request.path(), resolved)))
+                        .in(language);
         };
     }
 }

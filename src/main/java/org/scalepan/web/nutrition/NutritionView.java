@@ -13,17 +13,23 @@ import org.scalepan.ask.nutrition.MeasuredQuality;
 import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.ask.nutrition.NutritionTable;
 import org.scalepan.factors.QualityMethod;
+import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Language;
+import org.scalepan.words.Name;
 
 /** Renders foods side by side as JSON. */
 final class NutritionView {
     private final NutritionTable table;
     private final Optional<String> market;
+    private final Language language;
 
-    NutritionView(NutritionTable table, Optional<String> market) {
+    NutritionView(NutritionTable table, Optional<String> market, Language language) {
+        this.language = language;
         this.table = table;
         this.market = market;
     }
@@ -36,16 +42,16 @@ final class NutritionView {
         pattern.put("age", table.question().pattern().age());
         ArrayNode items = node.putArray("items");
         table.foods().forEach(facts -> items.add(food(facts)));
-        Envelope.close(node, table.warnings(), table.library(), table.products(), table.references());
-        node.set("cautions", Envelope.cautions(table.library(), table.products(), market));
+        Envelope.close(node, table.warnings(), table.library(), table.products(), table.references(), language);
+        node.set("cautions", Envelope.cautions(table.library(), table.products(), market, language));
         return node;
     }
 
-    private static ObjectNode food(NutritionFacts facts) {
+    private ObjectNode food(NutritionFacts facts) {
         ObjectNode node = Json.object();
         node.put("product", facts.food().product().id());
         node.put("form", facts.food().form());
-        node.put("name", facts.food().words());
+        node.put("name", facts.food().name().in(language));
         ArrayNode figures = node.putArray("figures");
         facts.figures().forEach(figure -> figures.add(figure(figure)));
         facts.score().ifPresent(score -> node.set("amino_acid_score", score(score)));
@@ -55,12 +61,15 @@ final class NutritionView {
         facts.absorption().forEach(trial -> absorption.add(absorption(trial)));
         ArrayNode unmeasured = node.putArray("not_measured");
         facts.notes()
-                .forEach(note -> unmeasured.addObject().put("id", note.id()).put("reason", note.reason()));
+                .forEach(note -> unmeasured
+                        .addObject()
+                        .put("id", note.id())
+                        .put("reason", note.why().in(language)));
         facts.price().ifPresent(price -> node.set("price", figure(price)));
         return node;
     }
 
-    private static ObjectNode figure(NutritionFacts.NutrientFigure figure) {
+    private ObjectNode figure(NutritionFacts.NutrientFigure figure) {
         ObjectNode node = Json.object();
         node.put("id", figure.id());
         node.put("unit", figure.unit());
@@ -69,7 +78,7 @@ final class NutritionView {
             node.put("value", SevenDigits.rounded(found.value()));
             found.range().low().ifPresent(low -> node.put("low", SevenDigits.rounded(low)));
             found.range().high().ifPresent(high -> node.put("high", SevenDigits.rounded(high)));
-            node.put("text", text(found));
+            node.put("text", text(found, language));
             node.put("studies", found.studies());
             node.put("lowest_grade", found.lowest().id());
             node.set("notes", Json.texts(caveats(found)));
@@ -77,7 +86,7 @@ final class NutritionView {
             node.set("sources", Json.texts(found.sources()));
         } else if (figure.content() instanceof Content.MissingContent missing) {
             node.put("status", "missing");
-            node.put("reason", missing.reason());
+            node.put("reason", missing.why().in(language));
         }
         return node;
     }
@@ -88,20 +97,25 @@ final class NutritionView {
     }
 
     /** The value with the published range, which is not an interval of draws. */
-    static String text(Content.HeldContent found) {
-        String value = Print.content(found.value());
+    static String text(Content.HeldContent found, Language language) {
+        String value = language.figure(Print.content(found.value()));
         return found.range().low().isPresent() && found.range().high().isPresent()
-                ? value + " (published rows "
-                        + Print.content(found.range().low().getAsDouble()) + " to "
-                        + Print.content(found.range().high().getAsDouble()) + ")"
+                ? language.say(
+                        "content-text.range",
+                        "value",
+                        value,
+                        "low",
+                        new Figure(Print.content(found.range().low().getAsDouble())),
+                        "high",
+                        new Figure(Print.content(found.range().high().getAsDouble())))
                 : value;
     }
 
-    private static ObjectNode score(AminoAcidScore score) {
+    private ObjectNode score(AminoAcidScore score) {
         ObjectNode node = Json.object();
         node.put("value", SevenDigits.rounded(score.value()));
         node.put("truncated", SevenDigits.rounded(score.truncated()));
-        node.put("text", text(score));
+        node.put("text", text(score, language));
         node.put("limiting", score.limiting().acid());
         node.put("complete", score.isComplete());
         node.set("unknown", Json.texts(score.unknown()));
@@ -121,9 +135,16 @@ final class NutritionView {
     }
 
     /** A score to two significant figures with the limiting amino acid; an upper bound while amino acids are missing. */
-    static String text(AminoAcidScore score) {
-        return (score.isComplete() ? "" : "at most ") + Print.content(score.value()) + " ("
-                + score.limiting().acid() + ")";
+    static String text(AminoAcidScore score, Language language) {
+        Bound bound = score.isComplete() ? Bound.EXACT : Bound.AT_MOST;
+        return language.say(
+                "content-text.score",
+                "value",
+                bound.message(new Figure(Print.content(score.value()))),
+                "acid",
+                Name.of(
+                        "amino-acid." + score.limiting().acid(),
+                        score.limiting().acid()));
     }
 
     private static ObjectNode absorption(AbsorptionTrial trial) {

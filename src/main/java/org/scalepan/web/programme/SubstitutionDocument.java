@@ -70,7 +70,8 @@ final class SubstitutionDocument {
                             figures.ownBound().words() + SubstitutionSentences.interval(figures.own()),
                             SubstitutionSentences.avoidedInterval(figures.avoided(), figures.bound()),
                             SubstitutionSentences.conservative(
-                                    figures.avoided(), change.unit().words(), figures.bound())))
+                                            figures.avoided(), change.unit().words(), figures.bound())
+                                    .english()))
                     .orElseGet(() -> List.of(head, "no evidence", "", "", "")));
         }
         return new Block.TextTable(

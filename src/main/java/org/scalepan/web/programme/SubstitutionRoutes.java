@@ -12,6 +12,7 @@ import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /**
  * Emissions or resources that a programme avoids or adds per year: {@code POST /v1/substitution}. Nothing that is sent is stored or
@@ -28,19 +29,30 @@ public final class SubstitutionRoutes {
 
     public List<Route> routes() {
         return List.of(Route.post("/v1/substitution", List.of("format"), this::substitution)
-                .computing());
+                .computing()
+                .speaking());
     }
 
     private Answer substitution(Request request) {
         Format format = request.format(FORMATS);
+        Language language = request.language();
         InputProblem.refuseIfWrong(request.parameters());
         Input body = Input.body(request.sent().json());
         SubstitutionQuestion question = new SubstitutionReading(library, body).question();
         Substitution substitution = Substitution.of(library, question);
         return switch (format) {
-            case MARKDOWN -> MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document());
-            case XLSX -> SubstitutionWorkbook.of(new SubstitutionView(library, substitution).tree(body.resolved()));
-            default -> Answer.of(Answer.JSON, Json.write(new SubstitutionView(library, substitution).tree(body.resolved())));
+            case MARKDOWN ->
+                MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
+                        .in(Language.ENGLISH);
+            case XLSX ->
+                SubstitutionWorkbook.of(
+                                new SubstitutionView(library, substitution, language).tree(body.resolved()))
+                        .in(language);
+            default ->
+                Answer.of(
+                                Answer.JSON,
+                                Json.write(new SubstitutionView(library, substitution, language).tree(body.resolved())))
+                        .in(language);
         };
     }
 }

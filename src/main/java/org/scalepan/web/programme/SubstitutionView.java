@@ -25,17 +25,21 @@ import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.Language;
+import org.scalepan.words.Message;
 
 /** Renders the yearly effect of a programme as JSON. */
 final class SubstitutionView {
     private final Library library;
     private final Substitution substitution;
     private final SubstitutionSentences sentences;
+    private final Language language;
 
-    SubstitutionView(Library library, Substitution substitution) {
+    SubstitutionView(Library library, Substitution substitution, Language language) {
         this.library = library;
+        this.language = language;
         this.substitution = substitution;
-        this.sentences = new SubstitutionSentences(substitution);
+        this.sentences = new SubstitutionSentences(substitution, language);
     }
 
     ObjectNode tree(Map<String, Object> question) {
@@ -50,16 +54,18 @@ final class SubstitutionView {
         substitution.money().ifPresent(money -> node.set("money", money(money)));
         Envelope.close(
                 node,
-                substitution.warnings(library),
+                substitution.warnings(library, language),
                 library,
                 substitution.products(),
-                substitution.references(library));
+                substitution.references(library),
+                language);
         return node;
     }
 
     private ObjectNode programme() {
         Programme programme = substitution.question().programme();
-        String equalBasis = substitution.question().equalBasis().words() + " a year";
+        Message equalBasis = Message.of(
+                "programme.yearly", "unit", substitution.question().equalBasis().message());
         ObjectNode node = Json.object();
         node.put("kg_per_year", SevenDigits.rounded(programme.kilograms()));
         node.put("unit", programme.unit().id());
@@ -81,14 +87,20 @@ final class SubstitutionView {
         return node;
     }
 
-    private static ObjectNode part(Displaced.DisplacedPart part) {
+    private ObjectNode part(Displaced.DisplacedPart part) {
         ObjectNode node = Json.object();
         node.put("name", part.of().side().written());
         node.put("share", SevenDigits.rounded(part.of().share()));
         part.kilograms()
                 .ifPresent(kilograms -> node.set(
-                        "displaced", interval(kilograms, part.of().unit().words() + " a year")));
-        Json.put(node, "reason", part.missing());
+                        "displaced",
+                        interval(
+                                kilograms,
+                                Message.of(
+                                        "programme.yearly",
+                                        "unit",
+                                        part.of().unit().message()))));
+        Json.put(node, "reason", part.missing(), language);
         return node;
     }
 
@@ -100,24 +112,27 @@ final class SubstitutionView {
             node.put("gwp", change.basis().gwp().id());
         }
         node.put("status", change.figures().isPresent() ? "ok" : "no-evidence");
-        Json.put(node, "reason", change.missing());
+        Json.put(node, "reason", change.why(), language);
         if (!change.instead().isEmpty()) {
-            node.set("known_instead", Json.texts(SubstitutionSentences.known(change)));
+            node.set("known_instead", Json.texts(SubstitutionSentences.known(change), language));
         }
         change.figures().ifPresent(figures -> figures(node, change, figures));
         return node;
     }
 
     private void figures(ObjectNode node, YearlyChange change, YearlyChange.Figures figures) {
-        String yearly = change.unit().words() + " a year";
+        Message yearly = change.yearly();
         Summary avoided = figures.avoided();
-        node.put("unit", yearly);
+        node.put("unit", yearly.english());
         node.set("avoided", avoided(avoided, yearly, figures.bound()));
         ObjectNode quote = node.putObject("conservative");
         if (figures.bound().supportsAtLeast()) {
             quote.put("value", SevenDigits.rounded(avoided.low()));
         }
-        quote.put("text", SubstitutionSentences.conservative(avoided, yearly, figures.bound()));
+        quote.put(
+                "text",
+                SubstitutionSentences.conservative(avoided, yearly, figures.bound())
+                        .in(language));
         node.set("caused_by_product", interval(figures.own(), yearly, figures.ownBound()));
         node.set("caused_by_displaced", interval(figures.displaced(), yearly, figures.displacedBound()));
         figures.saves().ifPresent(share -> {
@@ -126,34 +141,36 @@ final class SubstitutionView {
             saves.put("standard_error", SevenDigits.rounded(share.standardError()));
         });
         Programme programme = substitution.question().programme();
-        String own = change.basis().indicator().unit();
-        each(node, "per_household", change, programme.households(), own + " per household and year");
-        each(node, "per_beneficiary", change, programme.beneficiaries(), own + " per beneficiary and year");
-        each(node, "per_meal", change, programme.meals(), own + " per meal");
+        each(node, "per_household", change, programme.households(), SubstitutionSentences.perHousehold(change));
+        each(node, "per_beneficiary", change, programme.beneficiaries(), SubstitutionSentences.perBeneficiary(change));
+        each(node, "per_meal", change, programme.meals(), SubstitutionSentences.perMeal(change));
         programme
                 .years()
                 .ifPresent(years -> node.set(
                         "over_the_years",
-                        avoided(avoided.times(years), change.unit().words(), figures.bound())));
+                        avoided(
+                                avoided.times(years),
+                                Message.of("verbatim", "text", change.unitName()),
+                                figures.bound())));
         ArrayNode swings = node.putArray("sensitivity");
         figures.swings().forEach(swing -> swings.add(swing(swing, yearly)));
         ArrayNode sides = node.putArray("sides");
-        Sentences per = new Sentences(change.basis(), coverage());
+        Sentences per = new Sentences(change.basis(), coverage(), language);
         Sentences perKilogram = new Sentences(
-                change.basis().withPer(substitution.question().programme().unit()), coverage());
+                change.basis().withPer(substitution.question().programme().unit()), coverage(), language);
         sides.add(side("product", change.product(), perKilogram));
         change.baseline().forEach(side -> sides.add(side("baseline", side, per)));
         change.alternatives().forEach(side -> sides.add(side("alternative", side, per)));
     }
 
-    private static void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, String unit) {
+    private void each(ObjectNode node, String field, YearlyChange change, OptionalDouble count, Message unit) {
         count.ifPresent(number -> change.avoidedForEach(number)
                 .ifPresent(avoided -> node.set(
                         field,
                         avoided(avoided, unit, change.figures().orElseThrow().bound()))));
     }
 
-    private static ObjectNode swing(Swing swing, String unit) {
+    private ObjectNode swing(Swing swing, Message unit) {
         ObjectNode node = Json.object();
         node.put("driver", swing.driver().id());
         node.put("setting", swing.setting());
@@ -165,7 +182,7 @@ final class SubstitutionView {
     private static ObjectNode side(String role, Estimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
         node.put("role", role);
-        node.put("name", estimate.words());
+        node.put("name", estimate.name().in(sentences.language()));
         node.put("sentence", sentences.estimate(estimate));
         EstimateJson.intervalOf(node, estimate);
         estimate.summary()
@@ -192,9 +209,9 @@ final class SubstitutionView {
                         .toList();
     }
 
-    private static ObjectNode money(MoneySide money) {
+    private ObjectNode money(MoneySide money) {
         ObjectNode node = Json.object();
-        String yearly = money.currency() + " a year";
+        Message yearly = Message.of("programme.yearly", "unit", money.currency());
         node.put("currency", money.currency());
         money.ofProduct().ifPresent(value -> node.put("value_of_product", SevenDigits.rounded(value)));
         money.ofDisplaced().ifPresent(value -> {
@@ -212,24 +229,33 @@ final class SubstitutionView {
             perTonne.put("high", SevenDigits.rounded(each.high()));
             perTonne.put("unit", money.currency() + " per t CO2e");
             perTonne.put("bound", each.bound().id());
-            perTonne.put("text", each.text() + " " + money.currency() + " per t CO2e");
+            perTonne.put(
+                    "text",
+                    language.say("programme.per-tonne", "figure", each.message(), "currency", money.currency()));
         });
-        Json.put(node, "no_price_per_tonne", money.whyNotPerTonne());
+        Json.put(node, "no_price_per_tonne", money.whyNotPerTonne(), language);
         return node;
     }
 
-    private static ObjectNode avoided(Summary summary, String unit, Bound bound) {
-        return EstimateJson.of(summary, unit, SubstitutionSentences.avoided(summary, unit, bound))
-                .put("bound", bound.id());
+    private ObjectNode avoided(Summary summary, Message unit, Bound bound) {
+        String text = SubstitutionSentences.avoided(summary, unit, bound).in(language);
+        return EstimateJson.of(summary, unit.english(), text).put("bound", bound.id());
     }
 
-    private static ObjectNode interval(Summary summary, String unit, Bound bound) {
-        return EstimateJson.of(summary, unit, bound.words() + SubstitutionSentences.interval(summary) + " " + unit)
-                .put("bound", bound.id());
+    private ObjectNode interval(Summary summary, Message unit, Bound bound) {
+        String text = language.say(
+                "figure-with-unit",
+                "figure",
+                bound.message(SubstitutionSentences.interval(summary, language)),
+                "unit",
+                unit);
+        return EstimateJson.of(summary, unit.english(), text).put("bound", bound.id());
     }
 
-    private static ObjectNode interval(Summary summary, String unit) {
-        return EstimateJson.of(summary, unit, SubstitutionSentences.interval(summary) + " " + unit);
+    private ObjectNode interval(Summary summary, Message unit) {
+        ObjectNode node = interval(summary, unit, Bound.EXACT);
+        node.remove("bound");
+        return node;
     }
 
     private static void put(ObjectNode node, String field, OptionalDouble number) {

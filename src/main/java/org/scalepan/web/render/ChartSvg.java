@@ -81,7 +81,7 @@ public final class ChartSvg {
                                                                 ? "no modelled figure"
                                                                 : "no evidence"))
                                 .toList())
-                + (hasModelled() ? "; " + ModelledEstimate.WORDS : "") + ".";
+                + (hasModelled() ? "; " + ModelledEstimate.MESSAGE.english() : "") + ".";
     }
 
     private boolean hasModelled() {
@@ -198,11 +198,16 @@ public final class ChartSvg {
         List<String> speaks = rows.stream()
                 .flatMap(row -> row.speaksOf().stream())
                 .distinct()
-                .map(of -> " for " + of.words(""))
+                .map(of -> " for " + of.message().english())
                 .toList();
         double after = key(drawing, 0, height - 36, SvgDrawing.BAND, interval + String.join("", speaks));
         if (rows.stream().anyMatch(row -> inner(row).isPresent())) {
-            key(drawing, after, height - 36, SvgDrawing.INNER_BAND, "for " + IntervalOf.MEAN.words(""));
+            key(
+                    drawing,
+                    after,
+                    height - 36,
+                    SvgDrawing.INNER_BAND,
+                    "for " + IntervalOf.MEAN.message().english());
         }
         drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
     }
@@ -215,7 +220,7 @@ public final class ChartSvg {
                 y,
                 SvgDrawing.QUIET,
                 Anchor.START,
-                ModelledEstimate.WORDS + ": "
+                ModelledEstimate.MESSAGE.english() + ": "
                         + Math.round(100 * brief.question().sampling().coverage()) + " % interval; stroke: median");
         if (rows.stream().anyMatch(row -> row.bound() != Bound.EXACT)) {
             int below = height - 36;

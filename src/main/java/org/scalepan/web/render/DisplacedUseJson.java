@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Sentences;
+import org.scalepan.words.Name;
 
 /** The second figure of records that count by-products as burden-free although they are sold. */
 public final class DisplacedUseJson {
@@ -20,8 +21,8 @@ public final class DisplacedUseJson {
                     .ifPresent(summary ->
                             node.set("footprint", EstimateJson.footprint(summary, sentences, found.bound())));
         });
-        node.set("missing", Json.texts(figure.missing()));
-        node.put("text", figure.sentence(sentences, Optional.empty(), ""));
+        node.set("missing", Json.texts(figure.missing(), sentences.language()));
+        node.put("text", figure.sentence(sentences, Optional.empty(), Name.given("")));
         return node;
     }
 }

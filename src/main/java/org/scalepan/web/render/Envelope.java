@@ -13,6 +13,7 @@ import org.scalepan.cite.Reference;
 import org.scalepan.factors.Caution;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.words.Language;
 
 /** What every JSON answer has besides its content: the question as resolved, the library, the permalink, warnings, cautions. */
 public final class Envelope {
@@ -34,14 +35,36 @@ public final class Envelope {
             Library library,
             Collection<Product> products,
             List<Reference> references) {
-        node.set("warnings", warnings(warnings));
-        node.set("cautions", cautions(library, products));
+        close(node, warnings, library, products, references, Language.ENGLISH);
+    }
+
+    /** The same with warnings and cautions in a language. */
+    public static void close(
+            ObjectNode node,
+            List<Warning> warnings,
+            Library library,
+            Collection<Product> products,
+            List<Reference> references,
+            Language language) {
+        node.set("warnings", warnings(warnings, language));
+        node.set("cautions", cautions(library, products, Optional.empty(), language));
         node.set("references", references(references));
     }
 
     /** Completes an answer with the provenance of its figures. */
     public static void close(ObjectNode node, Provenance provenance) {
         close(node, provenance.warnings(), provenance.library(), provenance.products(), provenance.references());
+    }
+
+    /** The same with warnings and cautions in a language. */
+    public static void close(ObjectNode node, Provenance provenance, Language language) {
+        close(
+                node,
+                provenance.warnings(),
+                provenance.library(),
+                provenance.products(),
+                provenance.references(),
+                language);
     }
 
     /** Completes an answer that only lists rows. */
@@ -57,33 +80,34 @@ public final class Envelope {
         return node;
     }
 
-    static ArrayNode warnings(List<Warning> warnings) {
+    static ArrayNode warnings(List<Warning> warnings, Language language) {
         ArrayNode array = Json.array();
         for (Warning warning : warnings) {
             ObjectNode node = array.addObject();
             node.put("code", warning.code());
-            node.put("text", warning.text());
+            node.put("text", warning.text(language));
             node.set("about", Json.texts(warning.about()));
         }
         return array;
     }
 
     public static ArrayNode cautions(Library library, Collection<Product> products) {
-        return cautions(library, products, Optional.empty());
+        return cautions(library, products, Optional.empty(), Language.ENGLISH);
     }
 
     /** The cautions about products; with a market only those that apply everywhere or there. */
-    public static ArrayNode cautions(Library library, Collection<Product> products, Optional<String> market) {
+    public static ArrayNode cautions(
+            Library library, Collection<Product> products, Optional<String> market, Language language) {
         ArrayNode array = Json.array();
-        library.cautionsAbout(products, market).forEach(caution -> array.add(caution(caution)));
+        library.cautionsAbout(products, market).forEach(caution -> array.add(caution(caution, language)));
         return array;
     }
 
-    static ObjectNode caution(Caution caution) {
+    static ObjectNode caution(Caution caution, Language language) {
         ObjectNode node = Json.object();
         node.put("id", caution.id());
         node.put("topic", caution.topic());
-        node.put("text", caution.text());
+        node.put("text", language.sayOr("caution." + caution.id(), caution.text()));
         node.set("sources", Json.texts(caution.sources()));
         node.put("check", caution.check().id());
         return node;

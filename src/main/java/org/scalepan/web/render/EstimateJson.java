@@ -10,6 +10,7 @@ import org.scalepan.footprint.Bound;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Language;
 
 /**
  * An estimate as a JSON object: {@code median}, {@code mean}, the interval {@code low} to {@code high} at {@code coverage}, the Monte
@@ -24,26 +25,22 @@ public final class EstimateJson {
 
     /** A footprint in the units of the sentences' comparison basis. */
     public static ObjectNode footprint(Summary summary, Sentences sentences) {
-        return of(summary, sentences.unit(), sentences.footprint(summary));
-    }
-
-    public static ObjectNode ratio(Summary summary) {
-        return numbers(summary).put("text", Sentences.ratio(summary));
+        return of(summary, sentences.unitField(), sentences.footprint(summary));
     }
 
     /** A ratio that may be a bound: then the text says so. */
-    public static ObjectNode ratio(Summary summary, Bound bound) {
-        return numbers(summary).put("text", bound.words() + Sentences.ratio(summary));
+    public static ObjectNode ratio(Summary summary, Bound bound, Language language) {
+        return numbers(summary).put("text", Sentences.ratio(summary, bound, language));
     }
 
     /** A ratio that may be a bound, with the field that says whether it is. */
-    public static ObjectNode bounded(Summary summary, Bound bound) {
-        return ratio(summary, bound).put("bound", bound.id());
+    public static ObjectNode bounded(Summary summary, Bound bound, Language language) {
+        return ratio(summary, bound, language).put("bound", bound.id());
     }
 
     /** A footprint that may be a bound. */
     public static ObjectNode footprint(Summary summary, Sentences sentences, Bound bound) {
-        return of(summary, sentences.unit(), bound.words() + sentences.footprint(summary));
+        return of(summary, sentences.unitField(), sentences.footprint(summary, bound));
     }
 
     /** Whether there is a figure, the figure, and whether it is a bound. */

@@ -10,10 +10,10 @@ public final class EstimateView {
 
     public static ObjectNode json(Estimate estimate, Sentences sentences) {
         ObjectNode node = Json.object();
-        node.put("name", estimate.words());
+        node.put("name", estimate.name().in(sentences.language()));
         node.put("product", estimate.product().id());
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
-        Json.put(node, "reason", estimate.missing());
+        Json.put(node, "reason", estimate.why(), sentences.language());
         estimate.summary()
                 .ifPresent(
                         summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));

@@ -21,6 +21,7 @@ import org.scalepan.literature.Unused;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.uncertainty.hierarchy.HeterogeneityPosterior;
+import org.scalepan.words.Language;
 
 /** Renders the derivation of a figure: each study, each published number, and each conversion with its library row. */
 final class EvidenceView {
@@ -29,7 +30,7 @@ final class EvidenceView {
 
     private EvidenceView() {}
 
-    static ArrayNode studies(Evidence.PooledEvidence evidence) {
+    static ArrayNode studies(Evidence.PooledEvidence evidence, Language language) {
         ArrayNode array = Json.array();
         for (Study study : evidence.studies()) {
             ObjectNode node = array.addObject();
@@ -40,13 +41,14 @@ final class EvidenceView {
                 node.put("error", SevenDigits.rounded(pool.error(study)));
             });
             ArrayNode findings = node.putArray("findings");
-            study.findings().forEach(finding -> findings.add(finding(finding, evidence.weight(study, finding))));
+            study.findings()
+                    .forEach(finding -> findings.add(finding(finding, evidence.weight(study, finding), language)));
         }
         return array;
     }
 
     /** How the studies were pooled: their differences, and the mean of such studies with its own, narrower interval. */
-    static ObjectNode pooling(StudyHierarchy hierarchy, Optional<Summary> mean) {
+    static ObjectNode pooling(StudyHierarchy hierarchy, Optional<Summary> mean, Language language) {
         HeterogeneityPosterior between = hierarchy.between();
         ObjectNode node = Json.object();
         ObjectNode tau = node.putObject("between_studies");
@@ -60,11 +62,11 @@ final class EvidenceView {
             average.put("low", SevenDigits.rounded(summary.low()));
             average.put("high", SevenDigits.rounded(summary.high()));
         });
-        node.put("text", PoolingWords.of(hierarchy));
+        node.put("text", PoolingWords.of(hierarchy).in(language));
         return node;
     }
 
-    private static ObjectNode finding(Harmonised finding, double weight) {
+    private static ObjectNode finding(Harmonised finding, double weight, Language language) {
         PublishedResult result = finding.result();
         ObjectNode node = Json.object();
         node.put("result", result.id());
@@ -84,7 +86,9 @@ final class EvidenceView {
         node.put("harmonised_median", SevenDigits.rounded(finding.central()));
         ArrayNode notes = node.putArray("notes");
         finding.notes()
-                .forEach(note -> notes.addObject().put("code", note.code()).put("text", note.text()));
+                .forEach(note -> notes.addObject()
+                        .put("code", note.code())
+                        .put("text", note.message().in(language)));
         return node;
     }
 
@@ -159,7 +163,7 @@ final class EvidenceView {
     }
 
     /** In short, which results of the product an answer with evidence does not use, and why: those that end at the boundary asked first. */
-    static ArrayNode notUsed(List<Unused> unused, Boundary asked) {
+    static ArrayNode notUsed(List<Unused> unused, Boundary asked, Language language) {
         ArrayNode array = Json.array();
         unused.stream()
                 .sorted(Comparator.comparing(item -> item.result().boundary() != asked))
@@ -168,12 +172,12 @@ final class EvidenceView {
                         .put("result", item.result().id())
                         .put("source", item.result().cited().source())
                         .put("check", item.result().cited().check().id())
-                        .put("reason", item.reason()));
+                        .put("reason", item.why().in(language)));
         return array;
     }
 
     /** Published results of the product that were not used, and why. */
-    static ArrayNode unused(List<Unused> unused) {
+    static ArrayNode unused(List<Unused> unused, Language language) {
         ArrayNode array = Json.array();
         unused.stream().limit(MOST_UNUSED).forEach(item -> {
             ObjectNode node = array.addObject();
@@ -182,7 +186,7 @@ final class EvidenceView {
             node.set("published", published(item.result()));
             node.put("source", item.result().cited().source());
             node.put("check", item.result().cited().check().id());
-            node.put("reason", item.reason());
+            node.put("reason", item.why().in(language));
         });
         return array;
     }

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.scalepan.words.Language;
+import org.scalepan.words.Message;
 
 /** Builds and writes JSON trees: fields in a fixed order, absent values left out, only finite numbers. */
 public final class Json {
@@ -38,6 +40,15 @@ public final class Json {
         ArrayNode array = array();
         texts.forEach(array::add);
         return array;
+    }
+
+    public static ArrayNode texts(Collection<Message> messages, Language language) {
+        return texts(messages.stream().map(message -> message.in(language)).toList());
+    }
+
+    /** Adds the text of a message where there is one. */
+    public static void put(ObjectNode node, String field, Optional<Message> message, Language language) {
+        put(node, field, message.map(found -> found.in(language)));
     }
 
     /** Adds a text where there is one. */

@@ -26,8 +26,9 @@ public final class LandUseStatesJson {
                     EstimateJson.state(one, state.estimate(), sentences);
                     one.put("studies", state.estimate().studies());
                     state.versus()
-                            .ifPresent(ratio ->
-                                    one.set("times_less", EstimateJson.bounded(ratio.timesLess(), ratio.bound())));
+                            .ifPresent(ratio -> one.set(
+                                    "times_less",
+                                    EstimateJson.bounded(ratio.timesLess(), ratio.bound(), sentences.language())));
                 });
         return node;
     }

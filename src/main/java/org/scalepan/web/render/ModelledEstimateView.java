@@ -13,6 +13,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.production.Gap;
+import org.scalepan.words.Name;
 
 /** Renders the figure of a reference farm: what is modelled, by which farm, what it does not count, and on what it rests. */
 public final class ModelledEstimateView {
@@ -23,7 +24,10 @@ public final class ModelledEstimateView {
         ObjectNode node = Json.object();
         node.put("product", estimate.product().id());
         node.put("form", estimate.item().form());
-        node.put("name", estimate.product().name());
+        node.put(
+                "name",
+                Name.of("product." + estimate.product().id(), estimate.product().name())
+                        .in(sentences.language()));
         node.setAll(body(library, estimate, sentences));
         node.put("studies", 0);
         node.put("results", 0);
@@ -43,16 +47,16 @@ public final class ModelledEstimateView {
         estimate.summary()
                 .ifPresent(
                         summary -> node.set("footprint", EstimateJson.footprint(summary, sentences, estimate.bound())));
-        Json.put(node, "reason", estimate.missing());
+        Json.put(node, "reason", estimate.why(), sentences.language());
         if (!estimate.uncounted().isEmpty()) {
-            node.set("not_counted", Json.texts(estimate.uncounted()));
+            node.set("not_counted", Json.texts(estimate.uncounted(), sentences.language()));
         }
         Json.put(node, "lowest_grade", estimate.lowestGrade(library).map(Grade::id));
         estimate.farm().ifPresent(farm -> node.set("reference_farm", farm(farm.farm())));
         estimate.system().ifPresent(system -> {
             ArrayNode gaps = node.putArray("gaps");
             for (Gap gap : system.inventory().uncounted(system.scope())) {
-                gaps.addObject().put("field", gap.field()).put("why", gap.filledWith());
+                gaps.addObject().put("field", gap.field()).put("why", gap.with().in(sentences.language()));
             }
         });
         if (!estimate.others().isEmpty()) {
@@ -81,7 +85,7 @@ public final class ModelledEstimateView {
         ObjectNode node = Json.object();
         EstimateJson.state(node, estimate, sentences);
         node.put("studies", estimate.studies());
-        Json.put(node, "reason", estimate.missing());
+        Json.put(node, "reason", estimate.why(), sentences.language());
         return node;
     }
 

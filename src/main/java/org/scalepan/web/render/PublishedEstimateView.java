@@ -5,12 +5,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.PoolQuestion;
+import org.scalepan.words.Language;
 
 /** Renders the estimate of one product: its footprint with its derivation, or that there is no evidence and what is known instead. */
 public final class PublishedEstimateView {
@@ -52,19 +54,26 @@ public final class PublishedEstimateView {
      */
     public static ObjectNode json(
             Library library, PublishedEstimate estimate, Sentences sentences, Optional<String> unseen) {
+        Language language = sentences.language();
         ObjectNode node = Json.object();
         node.put("product", estimate.item().product().id());
         node.put("form", estimate.item().form());
-        node.put("name", estimate.item().product().name());
+        node.put(
+                "name",
+                new ProductForm(
+                                estimate.item().product(),
+                                estimate.item().product().defaultForm())
+                        .name()
+                        .in(language));
         node.put("status", estimate.summary().isPresent() ? "ok" : "no-evidence");
         node.put("sentence", sentences.estimate(estimate));
         node.put("bound", estimate.bound().id());
         EstimateJson.intervalOf(node, estimate);
         if (!estimate.uncounted().isEmpty()) {
-            node.set("not_counted", Json.texts(estimate.uncounted()));
+            node.set("not_counted", Json.texts(estimate.uncounted(), language));
         }
         if (!estimate.countedBeyond().isEmpty()) {
-            node.set("counted_beyond", Json.texts(estimate.countedBeyond()));
+            node.set("counted_beyond", Json.texts(estimate.countedBeyond(), language));
         }
         estimate.summary()
                 .ifPresent(
@@ -80,16 +89,16 @@ public final class PublishedEstimateView {
             node.put("region_used", some.regionUsed());
             some.hierarchy()
                     .ifPresent(hierarchy ->
-                            node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies())));
-            node.set("evidence", EvidenceView.studies(some));
+                            node.set("pooling", EvidenceView.pooling(hierarchy, estimate.meanOfStudies(), language)));
+            node.set("evidence", EvidenceView.studies(some, language));
             node.put("unused_results", some.unused().size());
             node.set(
                     "not_used",
-                    EvidenceView.notUsed(some.unused(), some.question().boundary()));
+                    EvidenceView.notUsed(some.unused(), some.question().boundary(), language));
         } else if (estimate.evidence() instanceof Evidence.NoEvidence none) {
-            node.put("reason", none.reason());
+            node.put("reason", none.why().in(language));
             unseen.ifPresent(question -> node.set("known_instead", unseenFigure(question)));
-            node.set("known_elsewhere", EvidenceView.unused(estimate.elsewhere()));
+            node.set("known_elsewhere", EvidenceView.unused(estimate.elsewhere(), language));
             Json.put(node, "product_note", estimate.item().product().note());
             ArrayNode composition = node.putArray("known_composition");
             estimate.composition().forEach(row -> composition.add(RowView.composition(row)));

@@ -2,9 +2,11 @@ package org.scalepan.web.route;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Client;
 import org.scalepan.web.http.RequestBody;
+import org.scalepan.words.Language;
 
 /**
  * One request as a handler sees it.
@@ -30,6 +32,21 @@ public record Request(
 
     public String variable(String name) {
         return variables.getOrDefault(name, "");
+    }
+
+    /**
+     * The language of sentences: {@code lang=}, English by default. English is not put into the resolved question, so that a link without it
+     * is the same question.
+     */
+    public Language language() {
+        Optional<String> asked = parameters.raw(Route.LANG).map(given -> Input.asListed(given, Language.ids()));
+        asked.filter(given -> Language.of(given).isEmpty())
+                .ifPresent(given -> parameters.unknown(Route.LANG, given, Language.ids()));
+        Language language = asked.flatMap(Language::of).orElse(Language.ENGLISH);
+        if (language != Language.ENGLISH) {
+            parameters.resolve(Route.LANG, language.id());
+        }
+        return language;
     }
 
     /** The format of the answer: {@code format=} first, then the Accept header, then the first of those offered. */

@@ -29,6 +29,8 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         CELL,
         /** Expensive enough that its concurrency is limited. */
         COMPUTES,
+        /** Sentences of the response are in the language asked for. */
+        SPEAKS,
         /** The response contains the current date. */
         DATED,
         /** The response names the address by which the client came. */
@@ -39,6 +41,9 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
 
     /** A parameter of every API route: an ignored cache-buster. */
     public static final String NO_CACHE = "nocache";
+
+    /** A parameter of routes that speak: the language of sentences. */
+    public static final String LANG = "lang";
 
     /** A parameter of every API route: the digest of the library that the response must be based on. */
     public static final String LIBRARY = "library";
@@ -84,6 +89,11 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
         return with(Trait.OF_ADDRESS);
     }
 
+    /** The same route, with sentences in the language asked for. */
+    public Route speaking() {
+        return with(Trait.SPEAKS);
+    }
+
     private Route with(Trait trait) {
         EnumSet<Trait> more = EnumSet.of(trait);
         more.addAll(traits);
@@ -92,6 +102,10 @@ public record Route(HttpMethod method, String path, List<String> parameters, Han
 
     public boolean cell() {
         return traits.contains(Trait.CELL);
+    }
+
+    public boolean speaks() {
+        return traits.contains(Trait.SPEAKS);
     }
 
     public boolean computes() {

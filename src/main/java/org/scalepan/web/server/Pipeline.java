@@ -177,6 +177,9 @@ final class Pipeline {
             known.add(Route.NO_CACHE);
             known.add(Route.LIBRARY);
         }
+        if (route.speaks()) {
+            known.add(Route.LANG);
+        }
         parameters.onlyKnown(known);
         return parameters;
     }
@@ -240,6 +243,7 @@ final class Pipeline {
 
     private static void describe(BiConsumer<String, String> header, Route route, Answer answer) {
         SecurityHeaders.set(header, answer.mediaType(), route.path());
+        answer.language().ifPresent(language -> header.accept("Content-Language", language.id()));
         answer.fileName()
                 .ifPresent(name -> header.accept("Content-Disposition", "attachment; filename=\"" + name + "\""));
     }

@@ -178,7 +178,7 @@ class ClaimCheckTest {
         ClaimCheck check = SampleClaims.check(asked().indicator("land"), "house-cricket", "beef", 5);
 
         assertEquals(Overall.NOT_TRACEABLE, check.overall());
-        assertEquals("beef", check.halfMeasured().get(0).measured());
+        assertEquals("beef", check.halfMeasured().get(0).measured().english());
         assertTrue(check.instead().sentence().startsWith("Nothing can be said"), check.instead()::sentence);
     }
 

@@ -29,6 +29,7 @@ import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm.CoProductRule;
 import org.scalepan.production.records.EditableRecords;
 import org.scalepan.uncertainty.Quantiles;
+import org.scalepan.words.Language;
 
 /** Break-even values are checked by putting them back: the farms are invented. */
 class BreakEvenTest {
@@ -249,8 +250,10 @@ class BreakEvenTest {
         assertTrue(none.nearest().orElseThrow().footprint()
                 > none.nearest().orElseThrow().reference());
         assertTrue(
-                new BreakEvenWords(above).sentence().startsWith("Even without any feed, invented stays above"),
-                new BreakEvenWords(above).sentence());
+                new BreakEvenWords(above, Language.ENGLISH)
+                        .sentence()
+                        .startsWith("Even without any feed, invented stays above"),
+                new BreakEvenWords(above, Language.ENGLISH).sentence());
     }
 
     @Test

@@ -36,6 +36,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.Name;
 
 /** A programme substitutes one food for another: the impact of the displaced food is avoided, that of the product is caused. */
 class SubstitutionTest {
@@ -249,7 +250,7 @@ class SubstitutionTest {
         assertEquals(12_000 / avoided.median(), perTonne.median(), EXACT);
         assertEquals(12_000 / avoided.low(), perTonne.high(), EXACT, "the unfavourable end costs most");
         assertTrue(chicken.perTonne().isEmpty());
-        assertTrue(chicken.whyNotPerTonne().orElseThrow().contains("does not lie above zero"));
+        assertTrue(chicken.whyNotPerTonne().orElseThrow().english().contains("does not lie above zero"));
     }
 
     @Test
@@ -274,7 +275,9 @@ class SubstitutionTest {
                 bring("palm-weevil").insteadOf("beef").answer().changes().get(0);
 
         assertTrue(change.figures().isEmpty());
-        assertEquals(List.of("palm weevil"), change.silent());
+        assertEquals(
+                List.of("palm weevil"),
+                change.silent().stream().map(Name::english).toList());
         assertTrue(change.missing().orElseThrow().contains("no published ghg result"));
         assertTrue(change.withEvidence().isEmpty());
     }
@@ -291,7 +294,10 @@ class SubstitutionTest {
 
         assertTrue(change.figures().isEmpty());
         assertTrue(
-                SubstitutionSentences.known(change).get(0).contains("4.2 times as much as fishmeal of blue whiting"),
+                SubstitutionSentences.known(change)
+                        .get(0)
+                        .english()
+                        .contains("4.2 times as much as fishmeal of blue whiting"),
                 "uk-defra-bsf-lca-2024, larvae on wheat-based feed");
     }
 
@@ -497,8 +503,12 @@ class SubstitutionTest {
     void the_figure_to_quote_is_rounded_against_the_programme() {
         Summary summary = new Summary(30, 30, 11.96, 50, 0.9, 1_000, 0, 0);
 
-        assertEquals("at least 11 t avoided in 95 % of the draws", SubstitutionSentences.conservative(summary, "t"));
-        assertEquals("30 (11 to 50) t avoided", SubstitutionSentences.avoided(summary, "t"));
+        assertEquals(
+                "at least 11 t avoided in 95 % of the draws",
+                SubstitutionSentences.conservative(summary, "t").english());
+        assertEquals(
+                "30 (11 to 50) t avoided",
+                SubstitutionSentences.avoided(summary, "t").english());
     }
 
     @Test
@@ -507,11 +517,16 @@ class SubstitutionTest {
         Summary more = new Summary(-3, -3, -4.41, -1.18, 0.9, 1_000, 0, 0);
 
         assertEquals(
-                "no saving: up to 2.4 t more in 97.5 % of the draws", SubstitutionSentences.conservative(either, "t"));
+                "no saving: up to 2.4 t more in 97.5 % of the draws",
+                SubstitutionSentences.conservative(either, "t").english());
         assertEquals(
                 "anything from 2.4 more to 5.0 less (t), so that no saving can be claimed",
-                SubstitutionSentences.avoided(either, "t"));
-        assertEquals("no saving: up to 4.5 t more in 95 % of the draws", SubstitutionSentences.conservative(more, "t"));
-        assertEquals("3.0 (1.2 to 4.5) t more than without it", SubstitutionSentences.avoided(more, "t"));
+                SubstitutionSentences.avoided(either, "t").english());
+        assertEquals(
+                "no saving: up to 4.5 t more in 95 % of the draws",
+                SubstitutionSentences.conservative(more, "t").english());
+        assertEquals(
+                "3.0 (1.2 to 4.5) t more than without it",
+                SubstitutionSentences.avoided(more, "t").english());
     }
 }

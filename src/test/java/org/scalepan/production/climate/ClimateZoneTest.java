@@ -41,7 +41,7 @@ class ClimateZoneTest {
     @Test
     void outside_the_tropics_moist_is_an_assumption_and_said_to_be_one() {
         assertFalse(zone(12, 300, "2019").moistureKnown());
-        assertTrue(zone(12, 300, "2019").words().contains("moist is taken"));
+        assertTrue(zone(12, 300, "2019").message().english().contains("moist is taken"));
         assertTrue(zone(25, 300, "2019").moistureKnown());
     }
 

@@ -114,6 +114,9 @@ class OpenApiContractTest {
         if (route.isApi()) {
             known.addAll(List.of("nocache", "library"));
         }
+        if (route.speaks()) {
+            known.add("lang");
+        }
         Set<String> inPath = new TreeSet<>();
         Matcher variable = Pattern.compile("\\{(\\w+)}").matcher(operation.path());
         while (variable.find()) {
