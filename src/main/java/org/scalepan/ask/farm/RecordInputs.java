@@ -319,19 +319,19 @@ public final class RecordInputs {
     private void fish(FishFarm farm) {
         put(new RecordInput(
                 "yield",
-                "the harvest",
+                Message.of("entry.harvest"),
                 RecordField.HARVEST_KG.unit(),
                 farm.harvest().kilograms(),
                 RecordField.HARVEST_KG.least(),
                 RecordField.HARVEST_KG.most(),
-                Optional.of("nitrous oxide changes in proportion; feed, energy, the pond and all else stay"),
+                Optional.of(Message.of("along.harvest-of-fish")),
                 other -> new EditableRecords.Fish(
                         farm.withHarvest(new FishMass.WeighedFish(RecordedNumber.of(other))))));
         farm.pond()
                 .area()
                 .ifPresent(area -> single(
                         "pond",
-                        "the area of water",
+                        Message.of("entry.pond"),
                         RecordField.POND_AREA,
                         area.central(),
                         other -> new EditableRecords.Fish(

@@ -23,6 +23,8 @@ import org.scalepan.production.Flux;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * The balances of a fish farm: nitrogen and dry matter of the edible part of what grew against those of the feed. Heads and bones are not
@@ -31,7 +33,7 @@ import org.scalepan.quantity.SignificantFigures;
  */
 final class FishBalances {
     private static final double PROTEIN_PER_NITROGEN = 6.25;
-    private static final String NATURAL_FOOD = "in open water fish also eat what grows there, which no record has";
+    private static final Message NATURAL_FOOD = Message.of("balance.natural-food");
 
     private final Library library;
     private final FishFarm farm;
@@ -48,7 +50,7 @@ final class FishBalances {
     void add() {
         builder.balance(balance(BalanceKind.NITROGEN, FunctionalUnit.KG_PROTEIN, PROTEIN_PER_NITROGEN));
         builder.balance(balance(BalanceKind.DRY_MATTER, FunctionalUnit.KG_DRY_MATTER, 1));
-        builder.balance(FarmBalance.notMade(BalanceKind.GROSS_ENERGY, "gross energy of fish is not in this library"));
+        builder.balance(FarmBalance.notMade(BalanceKind.GROSS_ENERGY, Message.of("balance.no-fish-energy")));
         feedConversion();
     }
 
@@ -58,10 +60,10 @@ final class FishBalances {
         Optional<OutgoingContent> out = edibleShare(content).map(share -> {
             ActivityTerm gained = gain().times(share / divisor);
             return new OutgoingContent(
-                    gained, "edible part of what grew " + SignificantFigures.text(gained.central(), 3), List.of());
+                    gained, Message.of("balance.edible-growth", "grown", printed(gained.central())), List.of());
         });
         FarmBalance balance =
-                FarmBalance.of(kind, in, out, "the " + kind.words() + " of the fish is not in this library");
+                FarmBalance.of(kind, in, out, Message.of("balance.fish-not-held", "kind", kind.message()));
         return farm.pond().usualKind().hasNaturalFood() ? balance.possibleFrom(NATURAL_FOOD) : balance;
     }
 
@@ -99,8 +101,12 @@ final class FishBalances {
         if (gained <= 0) {
             builder.remark(
                     Remark.UNUSUAL,
-                    "no more is harvested than was put in: " + figure(farm.harvest().kilograms()) + " kg out, "
-                            + figure(farm.harvest().kilograms() - gained) + " kg in");
+                    Message.of(
+                            "remark.no-growth",
+                            "out",
+                            printed(farm.harvest().kilograms()),
+                            "in",
+                            printed(farm.harvest().kilograms() - gained)));
             return;
         }
         double fed = builder.total(Flux.FEED);
@@ -117,10 +123,16 @@ final class FishBalances {
         if (conversion < ends.getMin() || conversion > ends.getMax()) {
             builder.remark(
                     Remark.UNUSUAL,
-                    figure(conversion) + " kg of feed per kg gained is "
-                            + (conversion < ends.getMin() ? "less" : "more") + " than published of "
-                            + farm.product().label() + " (" + figure(ends.getMin()) + " to " + figure(ends.getMax())
-                            + " kg)",
+                    Message.of(
+                            conversion < ends.getMin() ? "remark.little-feed-of-fish" : "remark.much-feed-of-fish",
+                            "feed",
+                            printed(conversion),
+                            "product",
+                            farm.product().label(),
+                            "least",
+                            printed(ends.getMin()),
+                            "most",
+                            printed(ends.getMax())),
                     published.stream().map(row -> row.text("id")).toArray(String[]::new));
         }
     }
@@ -133,7 +145,7 @@ final class FishBalances {
                 .toList();
     }
 
-    private static String figure(double amount) {
-        return SignificantFigures.text(amount, 3);
+    private static Figure printed(double amount) {
+        return new Figure(SignificantFigures.text(amount, 3));
     }
 }

@@ -9,6 +9,7 @@ import org.scalepan.production.Inventory;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Output;
 import org.scalepan.production.Stage;
+import org.scalepan.words.Message;
 
 /** Computes the inventory of a fish farm: the farm's own records, the gases of the water, and what was put in to grow. */
 public final class FishInventory {
@@ -42,9 +43,9 @@ public final class FishInventory {
                     Stage.ANIMALS,
                     "stocked",
                     Gap.ALL,
-                    "not said what was put in to grow: fingerlings that were bought are not counted");
+                    Message.of("gap.stocked-not-said"));
         } else if (farm.stocked().get().kilograms() > 0) {
-            builder.cutOff("stocked", Gap.ALL, "not counted: the hatchery and nursery of the fingerlings put in");
+            builder.cutOff("stocked", Gap.ALL, Message.of("gap.hatchery"));
         }
     }
 

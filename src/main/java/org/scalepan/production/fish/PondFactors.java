@@ -1,7 +1,6 @@
 package org.scalepan.production.fish;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
@@ -10,6 +9,8 @@ import org.scalepan.production.Factor;
 import org.scalepan.production.RowSpan;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.LogUniform;
+import org.scalepan.words.Figure;
+import org.scalepan.words.Message;
 
 /**
  * Gases of water with fish as measured. Measurements differ twentyfold and nobody knows which is like a given farm, so that a factor is
@@ -25,18 +26,18 @@ final class PondFactors {
      * A gas between the least and the most measured.
      *
      * @param factor kg per unit
-     * @param words the range in words
+     * @param message the range in words
      * @param rows ids of the rows that span it
      */
-    record MeasuredGas(Factor factor, String words, List<String> rows) {
+    record MeasuredGas(Factor factor, Message message, List<String> rows) {
         String[] rowIds() {
             return rows.toArray(String[]::new);
         }
     }
 
     private PondFactors(Library library) {
-        this.methane = measured(library, "freshwater-pond", "ch4", 1, "kg CH4 per hectare and year");
-        this.nitrousOxide = measured(library, "farmed-fish", "n2o-n", 1000, "g N2O-N per kg of fish");
+        this.methane = measured(library, "freshwater-pond", "ch4", 1, "gap.pond-methane");
+        this.nitrousOxide = measured(library, "farmed-fish", "n2o-n", 1000, "gap.fish-nitrous-oxide");
     }
 
     static PondFactors of(Library library) {
@@ -54,7 +55,7 @@ final class PondFactors {
     }
 
     private static Optional<MeasuredGas> measured(
-            Library library, String subject, String quantity, double scale, String unit) {
+            Library library, String subject, String quantity, double scale, String key) {
         List<BackgroundFactor> rows = Background.of(library).rows(TABLE, subject, quantity).stream()
                 .filter(BackgroundFactor::isDefault)
                 .toList();
@@ -67,12 +68,12 @@ final class PondFactors {
                         "default." + subject + "." + quantity,
                         new LogUniform(span.low(), span.high()),
                         Optional.empty()),
-                String.format(
-                        Locale.ROOT,
-                        "not measured here; anything between the least and the most measured, %s to %s %s",
-                        SignificantFigures.text(scale * span.low(), 3),
-                        SignificantFigures.text(scale * span.high(), 3),
-                        unit),
+                Message.of(
+                        key,
+                        "least",
+                        new Figure(SignificantFigures.text(scale * span.low(), 3)),
+                        "most",
+                        new Figure(SignificantFigures.text(scale * span.high(), 3))),
                 span.rows()));
     }
 }

@@ -12,6 +12,7 @@ import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
 import org.scalepan.production.Stage;
 import org.scalepan.production.fish.PondFactors.MeasuredGas;
+import org.scalepan.words.Message;
 
 /** Adds the water of a fish farm: the gases that rise from it, the ground that it covers, and what is put into it beside feed. */
 final class PondInventory {
@@ -37,7 +38,7 @@ final class PondInventory {
 
     void add() {
         if (pond.kind().isEmpty()) {
-            builder.filled("pond/kind", Gap.GHG, "pond: freshwater with earthen ground");
+            builder.filled("pond/kind", Gap.GHG, Message.of("gap.pond-kind"));
         }
         methane();
         nitrousOxide();
@@ -55,15 +56,15 @@ final class PondInventory {
                     Stage.MANURE,
                     "pond/methane",
                     Gap.GHG,
-                    "not counted: no measurement of " + pond.usualKind().words() + " is in this library");
+                    Message.of("gap.no-pond-gas", "kind", pond.usualKind().message()));
             return;
         }
         if (pond.area().isEmpty()) {
-            builder.notCounted(Stage.MANURE, "pond/methane", Gap.GHG, "not counted: area_m2 of the pond is not recorded");
+            builder.notCounted(Stage.MANURE, "pond/methane", Gap.GHG, Message.of("gap.no-pond-area"));
             return;
         }
         MeasuredGas gas = measured.get();
-        builder.filled("pond/methane", Gap.GHG, gas.words(), gas.rowIds());
+        builder.filled("pond/methane", Gap.GHG, gas.message(), gas.rowIds());
         builder.flow(
                 Stage.MANURE,
                 "methane of the pond",
@@ -76,7 +77,7 @@ final class PondInventory {
         factors.nitrousOxide()
                 .ifPresentOrElse(
                         gas -> {
-                            builder.filled("pond/nitrous oxide", Gap.GHG, gas.words(), gas.rowIds());
+                            builder.filled("pond/nitrous oxide", Gap.GHG, gas.message(), gas.rowIds());
                             builder.flow(
                                     Stage.MANURE,
                                     "nitrous oxide of the water",
@@ -88,14 +89,14 @@ final class PondInventory {
                                 Stage.MANURE,
                                 "pond/nitrous oxide",
                                 Gap.GHG,
-                                "not counted: no measurement is in this library"));
+                                Message.of("gap.no-measurement")));
     }
 
     private void ground() {
         if (!pond.usualKind().isOnLand()) {
-            builder.filled("pond/ground", List.of("land"), "0: cages float on water, which is not counted as land");
+            builder.filled("pond/ground", List.of("land"), Message.of("gap.cages"));
         } else if (pond.area().isEmpty()) {
-            builder.notCounted("pond/area_m2", List.of("land"), "not recorded, not counted");
+            builder.notCounted("pond/area_m2", List.of("land"), Message.of("gap.not-recorded"));
         } else {
             builder.flow(Stage.SITE, "water", Flux.LAND, pond.area().get().term());
         }
@@ -103,14 +104,14 @@ final class PondInventory {
 
     private void fertiliser() {
         if (pond.nitrogen().isEmpty() && pond.phosphate().isEmpty()) {
-            builder.cutOff("pond/fertiliser", OF_MAKING, "not recorded, not counted");
+            builder.cutOff("pond/fertiliser", OF_MAKING, Message.of("gap.not-recorded"));
             return;
         }
         pond.nitrogen().ifPresent(amount -> making("nitrogen", "nitrogen-average", amount));
         pond.phosphate().ifPresent(amount -> making("phosphate", "phosphate-average", amount));
         if (RecordedNumber.centralOr(pond.nitrogen(), 0) + RecordedNumber.centralOr(pond.phosphate(), 0) > 0) {
             builder.notCounted(
-                    "pond/fertiliser/energy", List.of("energy"), "not counted: gases of making fertiliser alone are");
+                    "pond/fertiliser/energy", List.of("energy"), Message.of("gap.fertiliser-gases-only"));
         }
     }
 
@@ -118,7 +119,7 @@ final class PondInventory {
         Optional<BackgroundFactor> row =
                 Background.of(library).row("fertiliser_factors", fertiliser, "ghg-production");
         if (row.isEmpty()) {
-            builder.notCounted("pond/fertiliser/" + nutrient, Gap.GHG, "not counted: no factor in this library");
+            builder.notCounted("pond/fertiliser/" + nutrient, Gap.GHG, Message.of("gap.no-factor"));
             return;
         }
         builder.co2e(
@@ -133,14 +134,13 @@ final class PondInventory {
         if (RecordedNumber.centralOr(pond.manure(), 0) > 0) {
             builder.remark(
                     Remark.METHOD,
-                    "manure put into the water carries none of the burden of its animals; what it gives off there is in the"
-                            + " measured gases of ponds");
+                    Message.of("remark.manure-in-water"));
         }
     }
 
     private void lime() {
         if (RecordedNumber.centralOr(pond.lime(), 0) > 0) {
-            builder.notCounted("pond/lime_kg", OF_MAKING, "not counted: no factor of lime is in this library");
+            builder.notCounted("pond/lime_kg", OF_MAKING, Message.of("gap.no-lime"));
         }
     }
 }

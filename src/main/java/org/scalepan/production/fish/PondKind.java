@@ -2,21 +2,20 @@ package org.scalepan.production.fish;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.Message;
 
 /** What farmed fish live in. */
 public enum PondKind {
-    POND("pond", "freshwater ponds"),
-    BRACKISH_POND("brackish-pond", "ponds of brackish water"),
-    LINED_POND("lined-pond", "lined ponds"),
-    TANK("tank", "tanks"),
-    CAGE("cage", "cages");
+    POND("pond"),
+    BRACKISH_POND("brackish-pond"),
+    LINED_POND("lined-pond"),
+    TANK("tank"),
+    CAGE("cage");
 
     private final String id;
-    private final String words;
 
-    PondKind(String id, String words) {
+    PondKind(String id) {
         this.id = id;
-        this.words = words;
     }
 
     public String id() {
@@ -24,8 +23,8 @@ public enum PondKind {
     }
 
     /** As it stands in a sentence. */
-    public String words() {
-        return words;
+    public Message message() {
+        return Message.of("pond." + id);
     }
 
     /** Whether anything grows in it that fish eat beside their feed, so that more may come out than was fed. */

@@ -26,6 +26,7 @@ import org.scalepan.web.render.Permalink;
 import org.scalepan.web.render.PublishedEstimateView;
 import org.scalepan.web.render.TextLine;
 import org.scalepan.web.render.Workbook;
+import org.scalepan.words.Language;
 
 /** A brief as a workbook: its text, and its figures as numbers with the results behind them. */
 final class BriefWorkbook {
@@ -64,7 +65,7 @@ final class BriefWorkbook {
             ObjectNode node = figure(row.estimate());
             row.asked()
                     .ifPresent(cell -> cell.timesLess()
-                            .ifPresent(times -> node.set("times_less", EstimateJson.bounded(times, cell.bound()))));
+                            .ifPresent(times -> node.set("times_less", EstimateJson.bounded(times, cell.bound(), Language.ENGLISH))));
             row.asked()
                     .flatMap(GridCell::probability)
                     .ifPresent(share -> node.set(
