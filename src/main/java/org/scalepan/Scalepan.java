@@ -40,7 +40,7 @@ public final class Scalepan {
 
     private static void serve(Settings settings) throws InterruptedException {
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
-        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
+        LibraryLoad load = load(own);
         if (load instanceof LibraryLoad.Broken broken) {
             refuse(broken.faults());
         } else if (load instanceof LibraryLoad.Loaded loaded) {
@@ -65,6 +65,18 @@ public final class Scalepan {
                     + ")");
             // The main thread waits, because some tools stop the service when it ends.
             new CountDownLatch(1).await();
+        }
+    }
+
+    private static LibraryLoad load(Optional<FactorFiles> own) {
+        try {
+            return LibraryLoader.load(new FactorFiles.Bundled(), own);
+        } catch (OutOfMemoryError e) {
+            // What was read so far is free again by now.
+            System.err.println("the heap of " + Runtime.getRuntime().maxMemory() / 1_048_576
+                    + " MB is too small for the factor library; start Java with a larger one (-Xmx); not started");
+            System.exit(BROKEN_LIBRARY);
+            throw e;
         }
     }
 
