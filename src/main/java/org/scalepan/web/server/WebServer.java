@@ -78,6 +78,8 @@ public final class WebServer implements AutoCloseable {
     private final DeploymentSettings deployment;
     private final List<Route> routes;
     private final SpoolFolder spools;
+    private final ConcurrencyLimiter answers;
+    private final ConcurrencyLimiter runs;
 
     /** Creates the service; it does not listen yet. */
     public WebServer(Library library) {
@@ -112,6 +114,8 @@ public final class WebServer implements AutoCloseable {
             SpoolFolder spools) {
         this.deployment = deployment;
         this.spools = spools;
+        this.answers = limiter;
+        this.runs = rows;
         Metrics metrics = new Metrics();
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
@@ -147,6 +151,12 @@ public final class WebServer implements AutoCloseable {
         this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(cache, metrics)));
     }
 
+    /** Writes a line for each request; before it starts. */
+    public WebServer logging(AccessLog log) {
+        jetty().setRequestLog(log.of(System.out));
+        return this;
+    }
+
     /** Starts to listen. */
     public WebServer start(String host, int port) {
         javalin.start(host, port);
@@ -164,6 +174,12 @@ public final class WebServer implements AutoCloseable {
     /** What the operator should know before it starts, in a line each; leftovers of an earlier process are removed. */
     public List<String> findings() {
         return spools.findings();
+    }
+
+    /** The limits of this machine that an operator looks for first. */
+    public String limitsInWords() {
+        return "heap " + Runtime.getRuntime().maxMemory() / 1_048_576 + " MB, at once " + answers.permits()
+                + " answers computed, " + runs.permits() + " runs of rows, " + Limits.REQUESTS_UNDER_WAY + " requests";
     }
 
     /** The port it listens on; needed after starting on port 0. */
