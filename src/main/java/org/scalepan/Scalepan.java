@@ -89,7 +89,7 @@ public final class Scalepan {
 
     private static String version() {
         String version = Scalepan.class.getPackage().getImplementationVersion();
-        return version == null ? "not packaged" : version;
+        return version == null ? "unpackaged" : version;
     }
 
     private static void refuse(List<?> faults) {
