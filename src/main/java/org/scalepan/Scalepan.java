@@ -12,6 +12,7 @@ import org.scalepan.factors.loading.FactorFiles;
 import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.production.practice.ModelledFarms;
+import org.scalepan.web.server.JsonLogProvider;
 import org.scalepan.web.server.Settings;
 import org.scalepan.web.server.WebServer;
 
@@ -39,6 +40,9 @@ public final class Scalepan {
     }
 
     private static void serve(Settings settings) throws InterruptedException {
+        if (settings.jsonLog()) {
+            JsonLogProvider.use();
+        }
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
         LibraryLoad load = load(own);
         if (load instanceof LibraryLoad.Broken broken) {

@@ -17,6 +17,7 @@ import org.scalepan.web.http.DeploymentSettings;
  * @param port 0 to 65535; 0 takes any free port
  * @param factors a folder with a user's own rows
  * @param deployment the proxy and the allowed origins
+ * @param jsonLog whether log lines are JSON
  * @param accessLog where a line for each request is written; nowhere by default
  */
 public record Settings(
@@ -24,20 +25,29 @@ public record Settings(
         int port,
         Optional<Path> factors,
         DeploymentSettings deployment,
+        boolean jsonLog,
         Optional<AccessLog> accessLog) {
     private static final String USAGE = """
             usage: scalepan [--port N] [--host ADDRESS] [--factors DIR] [--client-header NAME] [--origins LIST]
-                            [--access-log FILE] [--access-log-queries yes]
+                            [--access-log FILE] [--access-log-queries yes] [--log-format json]
               --port N         port to listen on (default 8080; environment SCALEPAN_PORT)
               --host ADDRESS   address to listen on (default 127.0.0.1; environment SCALEPAN_HOST)
               --factors DIR    folder with your own rows, laid over the bundled ones (environment SCALEPAN_FACTORS)
               --client-header NAME  behind a proxy of yours, the header in which it names the client (SCALEPAN_CLIENT_HEADER)
               --origins LIST   of whose pages scripts may read answers, with commas between (SCALEPAN_ORIGINS)
               --access-log FILE  a line for each request, in the Common Log Format; - is standard output (SCALEPAN_ACCESS_LOG)
-              --access-log-queries yes  with the values of queries, which may tell of a farm (SCALEPAN_ACCESS_LOG_QUERIES)""";
+              --access-log-queries yes  with the values of queries, which may tell of a farm (SCALEPAN_ACCESS_LOG_QUERIES)
+              --log-format json  warnings and errors as JSON, one object a line; text by default (SCALEPAN_LOG_FORMAT)""";
 
     private static final List<String> OPTIONS = List.of(
-            "--port", "--host", "--factors", "--client-header", "--origins", "--access-log", "--access-log-queries");
+            "--port",
+            "--host",
+            "--factors",
+            "--client-header",
+            "--origins",
+            "--access-log",
+            "--access-log-queries",
+            "--log-format");
     /** A field name of HTTP (RFC 9110, 5.1). */
     private static final Pattern HEADER = Pattern.compile("[A-Za-z0-9!#$%&'*+.^_`|~-]{1,100}");
     /** An origin as browsers send it (RFC 6454, 6.2), or any. */
@@ -62,6 +72,7 @@ public record Settings(
         String origins = environment.getOrDefault("SCALEPAN_ORIGINS", "");
         String accessLog = environment.getOrDefault("SCALEPAN_ACCESS_LOG", "");
         String queries = environment.getOrDefault("SCALEPAN_ACCESS_LOG_QUERIES", "no");
+        String logFormat = environment.getOrDefault("SCALEPAN_LOG_FORMAT", "text");
         for (int i = 0; i < arguments.size(); i++) {
             String option = arguments.get(i);
             if (option.equals("--help") || option.equals("-h")) {
@@ -88,6 +99,7 @@ public record Settings(
                 case "--host" -> host = value;
                 case "--client-header" -> clientHeader = value;
                 case "--origins" -> origins = value;
+                case "--log-format" -> logFormat = value;
                 case "--access-log" -> accessLog = value;
                 case "--access-log-queries" -> queries = value;
                 default -> factors = value;
@@ -101,12 +113,15 @@ public record Settings(
             faults.add("--host needs an address");
         }
         DeploymentSettings deployment = deployment(clientHeader.strip(), origins, faults);
+        if (!List.of("text", "json").contains(logFormat)) {
+            faults.add("--log-format must be text or json");
+        }
         Optional<AccessLog> log = accessLog(accessLog.strip(), queries, faults);
         if (!faults.isEmpty()) {
             faults.add(USAGE);
             return new SettingsReading.InvalidSettings(faults);
         }
-        return new SettingsReading.Ready(new Settings(host, number, folder, deployment, log));
+        return new SettingsReading.Ready(new Settings(host, number, folder, deployment, logFormat.equals("json"), log));
     }
 
     private static DeploymentSettings deployment(String header, String origins, List<String> faults) {
