@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.BindException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Why the service cannot listen is told by its cause. */
 class ScalepanTest {
@@ -18,6 +20,12 @@ class ScalepanTest {
                 new BindException("Permission denied"));
 
         assertTrue(Scalepan.why("127.0.0.1", denied).startsWith("this user has no right to that port"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.8, true", "11, true", "16, true", "17, false", "25, false", "unknown, false"})
+    void java_before_17_is_told_as_too_old(String version, boolean tooOld) {
+        assertEquals(tooOld, Launcher.isTooOld(version));
     }
 
     @Test

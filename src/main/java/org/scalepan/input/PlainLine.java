@@ -21,16 +21,14 @@ public final class PlainLine {
 
     private static boolean isNoPartOfALine(int letter) {
         return switch (Character.getType(letter)) {
-            case Character.CONTROL,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.SURROGATE -> true;
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
             default -> isNonCharacter(letter);
         };
     }
 
     /** Unicode 15.0, section 23.7: the last two of each plane, and 32 more. */
     private static boolean isNonCharacter(int letter) {
-        return (letter & LAST_TWO_OF_A_PLANE) == LAST_TWO_OF_A_PLANE || letter >= 0xFDD0 && letter <= 0xFDEF;
+        return (letter & LAST_TWO_OF_A_PLANE) == LAST_TWO_OF_A_PLANE || (letter >= 0xFDD0 && letter <= 0xFDEF);
     }
 }

@@ -15,11 +15,11 @@ public final class XmlText {
     }
 
     private static boolean isAllowed(int letter) {
-        return letter >= ' ' && letter < 0xD800
+        return (letter >= ' ' && letter < 0xD800)
                 || letter == '\t'
                 || letter == '\n'
                 || letter == '\r'
-                || letter >= 0xE000 && letter < 0xFFFE
+                || (letter >= 0xE000 && letter < 0xFFFE)
                 || letter > 0xFFFF;
     }
 }

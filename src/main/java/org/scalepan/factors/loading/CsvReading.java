@@ -133,18 +133,20 @@ final class CsvReading {
         }
         int same = 0;
         int character = 1;
-        while (same < header.size() && same < expected.size() && header.get(same).equals(expected.get(same))) {
+        while (same < header.size()
+                && same < expected.size()
+                && header.get(same).equals(expected.get(same))) {
             character += header.get(same).length() + 1;
             same++;
         }
         String column = "column " + (same + 1) + " of the header ";
-        String what = same == header.size()
-                ? column + "is missing"
-                : column + "is \"" + shortened(header.get(same)) + "\"";
-        String right = same < expected.size() ? "it must be " + expected.get(same) : "there is none after " + expected.get(same - 1);
-        String separator = header.size() == 1 && header.get(0).matches(".*[;\t].*")
-                ? "separate the columns with commas; "
-                : "";
+        String what =
+                same == header.size() ? column + "is missing" : column + "is \"" + shortened(header.get(same)) + "\"";
+        String right = same < expected.size()
+                ? "it must be " + expected.get(same)
+                : "there is none after " + expected.get(same - 1);
+        String separator =
+                header.size() == 1 && header.get(0).matches(".*[;\t].*") ? "separate the columns with commas; " : "";
         int place = same == header.size() ? character - 1 : character;
         return new Fault(file, 1, place, what, separator + right + "; " + all);
     }

@@ -72,8 +72,8 @@ public sealed interface FactorFiles {
         private static final long MEGABYTE = 1024L * 1024;
 
         /** What only looks like a table would otherwise be ignored in silence. */
-        private static final Pattern LOOKS_LIKE_A_TABLE =
-                Pattern.compile("(?i).*\\.(csv|tsv|tab|txt|json|jsonl|ndjson|xls|xlsx|xlsm|ods|numbers|yaml|yml|parquet|gz|zip)");
+        private static final Pattern LOOKS_LIKE_A_TABLE = Pattern.compile(
+                "(?i).*\\.(csv|tsv|tab|txt|json|jsonl|ndjson|xls|xlsx|xlsm|ods|numbers|yaml|yml|parquet|gz|zip)");
 
         @Override
         public Optional<byte[]> read(String name) {

@@ -46,11 +46,6 @@ final class JsonLines {
             there = there.substring(0, there.lastIndexOf('/'));
         }
         JsonLocation at = begins.get(there);
-        return new Fault(
-                place,
-                at == null ? 1 : at.getLineNr(),
-                at == null ? 1 : at.getColumnNr(),
-                what,
-                right);
+        return new Fault(place, at == null ? 1 : at.getLineNr(), at == null ? 1 : at.getColumnNr(), what, right);
     }
 }

@@ -242,14 +242,15 @@ public final class LibraryLoader {
         JsonLines lines = new JsonLines(files.place(name), text.orElseThrow());
         List<Reference> read = CslJson.read(
                 array.get(),
-                what -> faults.add(lines.at(
-                        entry(what), what, "every entry must be a CSL-JSON item with id, type and title")));
+                what -> faults.add(
+                        lines.at(entry(what), what, "every entry must be a CSL-JSON item with id, type and title")));
         for (int i = 0; i < read.size(); i++) {
             String check = read.get(i).check();
             if (Grade.of(check).isEmpty()) {
                 faults.add(lines.at(
                         "/" + i + "/custom/check",
-                        "unknown custom.check \"" + check + "\" of " + read.get(i).id(),
+                        "unknown custom.check \"" + check + "\" of "
+                                + read.get(i).id(),
                         "it must be one of "
                                 + Stream.of(Grade.values()).map(Grade::id).collect(Collectors.joining(", "))));
             }

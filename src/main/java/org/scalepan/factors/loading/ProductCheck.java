@@ -32,7 +32,8 @@ final class ProductCheck {
     private void namesAreClear() {
         Map<String, String> meant = new HashMap<>();
         List<Row> rows = tables.rows("products");
-        // Ids first, and the bundled rows before a user's, so that the fault stands where the name was taken a second time.
+        // Ids first, and the bundled rows before a user's, so that the fault stands where the name was taken a second
+        // time.
         rows.forEach(row -> meant.put(asAsked(row.text("id")), row.text("id")));
         Stream.concat(
                         rows.stream().filter(row -> !row.overlaid()),
@@ -60,7 +61,8 @@ final class ProductCheck {
 
     private void broaderEnds() {
         Map<String, String> broader = new HashMap<>();
-        tables.rows("products").forEach(row -> row.optional("broader").ifPresent(up -> broader.put(row.text("id"), up)));
+        tables.rows("products")
+                .forEach(row -> row.optional("broader").ifPresent(up -> broader.put(row.text("id"), up)));
         for (Row row : tables.rows("products")) {
             Set<String> passed = new HashSet<>();
             String at = row.text("id");

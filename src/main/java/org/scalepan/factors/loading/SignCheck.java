@@ -47,7 +47,8 @@ final class SignCheck {
         if (!mayBeginBelow(row)) {
             above(row, "low", "a footprint or ratio");
         }
-        // Their own rule checks that percentiles are above zero where the spread is of percentiles; elsewhere they must be empty.
+        // Their own rule checks that percentiles are above zero where the spread is of percentiles; elsewhere they must
+        // be empty.
         if (!row.optional("spread").filter("percentiles"::equals).isPresent()) {
             PERCENTILES.stream()
                     .filter(column -> row.optional(column).isPresent())
@@ -65,8 +66,7 @@ final class SignCheck {
     private void above(Row row, String column, String what) {
         row.number(column).ifPresent(number -> {
             if (number <= 0) {
-                faults.add(row.fault(
-                        column, column + " is " + row.text(column), what + " must be above zero"));
+                faults.add(row.fault(column, column + " is " + row.text(column), what + " must be above zero"));
             }
         });
     }
@@ -74,8 +74,7 @@ final class SignCheck {
     private void notBelow(Row row, String column, String what) {
         row.number(column).ifPresent(number -> {
             if (number < 0) {
-                faults.add(row.fault(
-                        column, column + " is " + row.text(column), what + " must not be below zero"));
+                faults.add(row.fault(column, column + " is " + row.text(column), what + " must not be below zero"));
             }
         });
     }

@@ -100,7 +100,7 @@ final class TableCheck {
     private static boolean breaksTheLine(String cell) {
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
-            boolean noCharacter = c >= '\uFDD0' && c <= '\uFDEF' || c >= '\uFFFE';
+            boolean noCharacter = (c >= '\uFDD0' && c <= '\uFDEF') || c >= '\uFFFE';
             if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029' || noCharacter) {
                 return true;
             }
@@ -132,12 +132,14 @@ final class TableCheck {
         }
         field.minimum().ifPresent(minimum -> {
             if (value < minimum) {
-                faults.add(row.fault(field.name(), field.name() + " is " + cell, "it must be at least " + plain(minimum)));
+                faults.add(
+                        row.fault(field.name(), field.name() + " is " + cell, "it must be at least " + plain(minimum)));
             }
         });
         field.maximum().ifPresent(maximum -> {
             if (value > maximum) {
-                faults.add(row.fault(field.name(), field.name() + " is " + cell, "it must be at most " + plain(maximum)));
+                faults.add(
+                        row.fault(field.name(), field.name() + " is " + cell, "it must be at most " + plain(maximum)));
             }
         });
     }

@@ -27,6 +27,8 @@ public final class JsonLogProvider implements SLF4JServiceProvider {
 
     /** Must come before anything is logged: the first logger decides for all. */
     public static void use() {
+        // Otherwise the choice itself would be told, in a line that is no JSON.
+        System.setProperty("slf4j.internal.verbosity", "WARN");
         System.setProperty("slf4j.provider", JsonLogProvider.class.getName());
     }
 
@@ -40,8 +42,8 @@ public final class JsonLogProvider implements SLF4JServiceProvider {
 
     @Override
     public ILoggerFactory getLoggerFactory() {
-        return name -> loggers.computeIfAbsent(
-                name, of -> new JsonLogger(of, least(of), System.err, Clock.systemUTC()));
+        return name ->
+                loggers.computeIfAbsent(name, of -> new JsonLogger(of, least(of), System.err, Clock.systemUTC()));
     }
 
     @Override

@@ -88,7 +88,7 @@ final class Metrics {
     String text() {
         PrometheusText text = new PrometheusText();
         text.family("scalepan_build_info", "gauge", "Versions of program, Java and library; always 1.");
-        text.sample("scalepan_build_info", build, 1);
+        text.sample("scalepan_build_info", build, 1L);
         text.family("scalepan_requests_total", "counter", "Requests answered, by route, status and kind of refusal.");
         new TreeMap<>(answered)
                 .forEach((key, count) -> text.sample(
@@ -98,8 +98,7 @@ final class Metrics {
                                 new PrometheusText.Label("status", Integer.toString(key.status())),
                                 new PrometheusText.Label("refusal", key.refusal())),
                         count.sum()));
-        text.family(
-                "scalepan_request_duration_seconds", "histogram", "Time from the head of a request to its answer.");
+        text.family("scalepan_request_duration_seconds", "histogram", "Time from the head of a request to its answer.");
         new TreeMap<>(times).forEach((route, of) -> times(text, route, of));
         text.family("scalepan_connections_closed_total", "counter", "Connections that the service closed, by reason.");
         new TreeMap<>(closed)

@@ -13,7 +13,8 @@ final class PrometheusText {
 
     record Label(String name, String value) {
         private String written() {
-            return name + "=\"" + value.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + "\"";
+            return name + "=\""
+                    + value.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + "\"";
         }
     }
 
@@ -23,19 +24,25 @@ final class PrometheusText {
         out.append("# TYPE ").append(name).append(' ').append(type).append('\n');
     }
 
+    void sample(String name, List<Label> labels, long value) {
+        sample(name, labels, Long.toString(value));
+    }
+
     void sample(String name, List<Label> labels, double value) {
+        sample(name, labels, number(value));
+    }
+
+    private void sample(String name, List<Label> labels, String value) {
         out.append(name);
         if (!labels.isEmpty()) {
             out.append(labels.stream().map(Label::written).collect(Collectors.joining(",", "{", "}")));
         }
-        out.append(' ').append(number(value)).append('\n');
+        out.append(' ').append(value).append('\n');
     }
 
     /** In plain digits: 0.001, 5, 268435456. */
     static String number(double value) {
-        return value == 0
-                ? "0"
-                : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     @Override

@@ -7,8 +7,8 @@ import java.nio.channels.SocketChannel;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
@@ -27,7 +27,12 @@ final class ServiceEndPoint extends SocketChannelEndPoint {
     private volatile long taken;
     private final Consumer<String> onHangUp;
 
-    ServiceEndPoint(SocketChannel channel, ManagedSelector selector, SelectionKey key, Scheduler scheduler, Consumer<String> onHangUp) {
+    ServiceEndPoint(
+            SocketChannel channel,
+            ManagedSelector selector,
+            SelectionKey key,
+            Scheduler scheduler,
+            Consumer<String> onHangUp) {
         super(channel, selector, key, scheduler);
         this.onHangUp = onHangUp;
     }

@@ -181,11 +181,10 @@ public final class WebServer implements AutoCloseable {
                 .gauge("scalepan_runs_places", "Runs of rows that may be computed at once.", runs::permits)
                 .gauge("scalepan_rows_waiting_bytes", "Rows not yet computed.", bulk::bytesWaiting)
                 .gauge("scalepan_bodies_waiting_bytes", "JSON bodies not yet computed.", pipeline::bodyBytesWaiting)
-                .gauge(
-                        "scalepan_heap_used_bytes",
-                        "Heap in use.",
-                        () -> (double) (machine.totalMemory() - machine.freeMemory()))
-                .gauge("scalepan_heap_max_bytes", "The most that the heap may have.", () -> (double) machine.maxMemory())
+                .gauge("scalepan_heap_used_bytes", "Heap in use.", () ->
+                        (double) (machine.totalMemory() - machine.freeMemory()))
+                .gauge("scalepan_heap_max_bytes", "The most that the heap may have.", () ->
+                        (double) machine.maxMemory())
                 .gauge("scalepan_start_time_seconds", "When it started, since 1970.", startedAt());
     }
 

@@ -186,9 +186,9 @@ class BrokenLibraryTest {
     void a_wrong_header_is_reported_with_the_right_one_and_does_not_fault_every_row_that_points_there() {
         String text = copy.text("boundaries.csv");
         copy.write("boundaries.csv", text.replaceFirst("^id,rank,", "rank,id,"));
-        copy.assertFaults(
-                folder.resolve("boundaries.csv") + ":1:1: column 1 of the header is \"rank\"; it must be id; the columns"
-                        + " are those of datapackage.json: id,rank,name,description");
+        copy.assertFaults(folder.resolve("boundaries.csv")
+                + ":1:1: column 1 of the header is \"rank\"; it must be id; the columns"
+                + " are those of datapackage.json: id,rank,name,description");
     }
 
     @ParameterizedTest
@@ -200,7 +200,8 @@ class BrokenLibraryTest {
                 "id,name,description,more ~ 1:21 ~ column 4 of the header is \"more\"; there is none after description",
                 "id;name;description ~ 1:1 ~ column 1 of the header is \"id;name;description\"; separate the columns with commas; it must be id",
             })
-    void of_a_wrong_header_the_first_column_that_differs_is_named_at_its_place(String header, String place, String what) {
+    void of_a_wrong_header_the_first_column_that_differs_is_named_at_its_place(
+            String header, String place, String what) {
         String text = copy.text("forms.csv");
         copy.write("forms.csv", header + text.substring(text.indexOf('\n')));
 

@@ -29,8 +29,7 @@ class OwnRowsTest {
     Path folder;
 
     private List<Fault> faults() {
-        LibraryLoad load =
-                LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
+        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), Optional.of(new FactorFiles.Folder(folder)));
         return assertInstanceOf(LibraryLoad.Broken.class, load).faults();
     }
 
@@ -59,7 +58,9 @@ class OwnRowsTest {
         new OwnFolder(folder).rowLike("results", MEALWORM_GHG, cells(changed));
 
         assertTrue(
-                faults().stream().map(OwnRowsTest::told).anyMatch((what + "; a footprint or ratio must be above zero")::equals),
+                faults().stream()
+                        .map(OwnRowsTest::told)
+                        .anyMatch((what + "; a footprint or ratio must be above zero")::equals),
                 () -> faults().toString());
     }
 
@@ -91,7 +92,16 @@ class OwnRowsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Results.CSV", "results.txt", "RESULTS.csv", "results.csv.txt", "results.xlsx", "results.tsv", "Sources.json"})
+    @ValueSource(
+            strings = {
+                "Results.CSV",
+                "results.txt",
+                "RESULTS.csv",
+                "results.csv.txt",
+                "results.xlsx",
+                "results.tsv",
+                "Sources.json"
+            })
     void a_file_that_only_looks_like_a_table_is_not_ignored_in_silence(String name) throws IOException {
         Files.writeString(
                 folder.resolve("sources.json"),
@@ -100,7 +110,9 @@ class OwnRowsTest {
 
         assertEquals(
                 List.of(folder.resolve(name) + ": no table has this file name"),
-                faults().stream().map(fault -> fault.file() + ": " + fault.what()).toList());
+                faults().stream()
+                        .map(fault -> fault.file() + ": " + fault.what())
+                        .toList());
     }
 
     @Test
@@ -174,7 +186,8 @@ class OwnRowsTest {
 
     /** What the parsers say is in words of their own settings. */
     @ParameterizedTest
-    @ValueSource(strings = {"[NaN]", "[1", "{", "[{\"id\": 1e}]", "[] []", "[{\"a\":1,\"a\":2}]", "[\"\u0001\"]", "[tru]"})
+    @ValueSource(
+            strings = {"[NaN]", "[1", "{", "[{\"id\": 1e}]", "[] []", "[{\"a\":1,\"a\":2}]", "[\"\u0001\"]", "[tru]"})
     void no_message_of_a_parser_reaches_the_user(String json) throws IOException {
         Files.writeString(folder.resolve("sources.json"), json);
 

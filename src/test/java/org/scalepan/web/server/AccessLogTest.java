@@ -54,7 +54,8 @@ class AccessLogTest {
 
     @Test
     void each_request_is_a_line_in_the_common_format_without_body_and_query() throws IOException {
-        List<String> lines = lines(false, List.of("/v1/value/ghg/mealworm?per=kg-live", "/nope", "/v1/value/ghg/nothing"));
+        List<String> lines =
+                lines(false, List.of("/v1/value/ghg/mealworm?per=kg-live", "/nope", "/v1/value/ghg/nothing"));
 
         assertTrue(lines.size() >= 4, lines::toString);
         lines.forEach(line -> assertTrue(COMMON.matcher(line).matches(), line));
@@ -81,7 +82,9 @@ class AccessLogTest {
 
         Settings.SettingsReading.Ready asked = assertInstanceOf(
                 Settings.SettingsReading.Ready.class, Settings.read(List.of("--access-log", "-"), Map.of()));
-        assertEquals(Optional.of(new AccessLog(Optional.empty(), false)), asked.settings().accessLog());
+        assertEquals(
+                Optional.of(new AccessLog(Optional.empty(), false)),
+                asked.settings().accessLog());
 
         String nowhere = folder.resolve("no/such/folder/log").toString();
         Settings.SettingsReading.InvalidSettings wrong = assertInstanceOf(

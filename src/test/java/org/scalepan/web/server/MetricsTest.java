@@ -17,7 +17,8 @@ class MetricsTest {
     }
 
     private static long count(String route, int status, String refusal) {
-        String name = "scalepan_requests_total{route=\"" + route + "\",status=\"" + status + "\",refusal=\"" + refusal + "\"} ";
+        String name = "scalepan_requests_total{route=\"" + route + "\",status=\"" + status + "\",refusal=\"" + refusal
+                + "\"} ";
         return Reply.to("/metrics")
                 .body()
                 .lines()
@@ -149,8 +150,11 @@ class MetricsTest {
             assertTrue(samples.containsKey("scalepan_" + gauge), gauge);
         }
         assertEquals(1, samples.get("scalepan_requests_under_way"), "this one");
-        assertTrue(samples.keySet().stream().anyMatch(key -> key.startsWith("scalepan_build_info{version=\"")
-                && key.contains("digest=\"" + RunningScalepan.digest() + "\"")), samples::toString);
+        assertTrue(
+                samples.keySet().stream()
+                        .anyMatch(key -> key.startsWith("scalepan_build_info{version=\"")
+                                && key.contains("digest=\"" + RunningScalepan.digest() + "\"")),
+                samples::toString);
     }
 
     @Test
