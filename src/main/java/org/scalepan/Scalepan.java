@@ -12,6 +12,7 @@ import org.scalepan.factors.loading.FactorFiles;
 import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
 import org.scalepan.production.practice.ModelledFarms;
+import org.scalepan.web.server.JsonLogProvider;
 import org.scalepan.web.server.Settings;
 import org.scalepan.web.server.WebServer;
 
@@ -39,8 +40,11 @@ public final class Scalepan {
     }
 
     private static void serve(Settings settings) throws InterruptedException {
+        if (settings.jsonLog()) {
+            JsonLogProvider.use();
+        }
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
-        LibraryLoad load = LibraryLoader.load(new FactorFiles.Bundled(), own);
+        LibraryLoad load = load(own);
         if (load instanceof LibraryLoad.Broken broken) {
             refuse(broken.faults());
         } else if (load instanceof LibraryLoad.Loaded loaded) {
@@ -49,6 +53,7 @@ public final class Scalepan {
                 refuse(farms);
             }
             WebServer server = new WebServer(loaded.library(), settings.deployment());
+            settings.accessLog().ifPresent(server::logging);
             server.findings().forEach(System.err::println);
             try {
                 server.start(settings.host(), settings.port());
@@ -59,13 +64,36 @@ public final class Scalepan {
             }
             Runtime.getRuntime().addShutdownHook(new Thread(() -> leave(server), "leaving"));
             int ownRows = loaded.library().version().ownRows();
-            System.out.println("Scalepan listens on http://" + settings.host() + ":" + server.port() + "  (library "
-                    + loaded.library().version().version() + ", "
+            System.out.println("Scalepan listens on " + address(settings.host(), server.port()) + "  (version "
+                    + version() + ", library " + loaded.library().version().version() + ", "
                     + loaded.library().version().digest() + (ownRows == 0 ? "" : ", " + counted(ownRows, "own row"))
-                    + ")");
+                    + "; " + server.limitsInWords() + ")");
             // The main thread waits, because some tools stop the service when it ends.
             new CountDownLatch(1).await();
         }
+    }
+
+    private static LibraryLoad load(Optional<FactorFiles> own) {
+        try {
+            return LibraryLoader.load(new FactorFiles.Bundled(), own);
+        } catch (OutOfMemoryError e) {
+            // What was read so far is free again by now.
+            System.err.println("the heap of " + Runtime.getRuntime().maxMemory() / 1_048_576
+                    + " MB is too small for the factor library; start Java with a larger one (-Xmx); not started");
+            System.exit(BROKEN_LIBRARY);
+            throw e;
+        }
+    }
+
+    /** The address to open in a browser; one of IPv6 stands in brackets (RFC 3986, 3.2.2). */
+    static String address(String host, int port) {
+        boolean bare = host.indexOf(':') >= 0 && !host.startsWith("[");
+        return "http://" + (bare ? "[" + host + "]" : host) + ":" + port;
+    }
+
+    private static String version() {
+        String version = Scalepan.class.getPackage().getImplementationVersion();
+        return version == null ? "unpackaged" : version;
     }
 
     private static void refuse(List<?> faults) {
@@ -89,6 +117,15 @@ public final class Scalepan {
         return count + " " + thing + (count == 1 ? "" : "s");
     }
 
+    private static boolean isTold(Throwable failure, String words) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (String.valueOf(cause.getMessage()).contains(words)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Why the address cannot be bound. The host is checked first, because the framework reports every failure as "in use". */
     static String why(String host, Throwable failure) {
         try {
@@ -104,14 +141,12 @@ public final class Scalepan {
         } catch (SocketException e) {
             return String.valueOf(failure.getMessage());
         }
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            String text = String.valueOf(cause.getMessage());
-            if (text.contains("Permission denied") || text.contains("elevated privileges")) {
-                return "ports below 1024 are for administrators; try --port";
-            }
-            if (text.contains("in use")) {
-                return "something else listens there; try --port";
-            }
+        // The framework's own exception, which comes first, says "in use" of a missing right too.
+        if (isTold(failure, "Permission denied") || isTold(failure, "elevated privileges")) {
+            return "this user has no right to that port; those below 1024 are mostly for administrators: try --port 8080";
+        }
+        if (isTold(failure, "in use")) {
+            return "something else listens there; try --port";
         }
         return String.valueOf(failure.getMessage());
     }

@@ -21,10 +21,8 @@ public final class PlainLine {
 
     private static boolean isNoPartOfALine(int letter) {
         return switch (Character.getType(letter)) {
-            case Character.CONTROL,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.SURROGATE -> true;
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
             default -> isNonCharacter(letter);
         };
     }

@@ -10,8 +10,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a spreadsheet runs as a formula, after the OWASP page on CSV injection: cells that begin with = + - @, a tab or a line end. */
 class FormulaGuardTest {
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\r=1", "\n=1", "  =1", "=HYPERLINK(\"http://x\")",
-                "\uff1d1+1", "\uff0b1", "\uff0d1", "\uff20SUM(A1)", "\u0000=1", "\u00a0=1", "\ufeff=1", "\u200b=1", "\u2060\u200f@x"})
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\r=1",
+                "\n=1",
+                "  =1",
+                "=HYPERLINK(\"http://x\")",
+                "\uff1d1+1",
+                "\uff0b1",
+                "\uff0d1",
+                "\uff20SUM(A1)",
+                "\u0000=1",
+                "\u00a0=1",
+                "\ufeff=1",
+                "\u200b=1",
+                "\u2060\u200f@x"
+            })
     void text_that_would_be_run_is_led_by_an_apostrophe(String text) {
         assertEquals("'" + text, FormulaGuard.guarded(text));
     }
@@ -38,7 +56,18 @@ class FormulaGuardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "beef", "from 3, -2 to 4", "a; b | c", "Larvae = young", "#unknown product", "'=1", "1-2", "\u00e9"})
+    @ValueSource(
+            strings = {
+                "",
+                "beef",
+                "from 3, -2 to 4",
+                "a; b | c",
+                "Larvae = young",
+                "#unknown product",
+                "'=1",
+                "1-2",
+                "\u00e9"
+            })
     void other_text_stays_as_it_is(String text) {
         assertEquals(text, FormulaGuard.guarded(text));
     }

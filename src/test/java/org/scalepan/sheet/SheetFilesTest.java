@@ -125,7 +125,9 @@ class SheetFilesTest {
     /** By hand from APPNOTE.TXT, 4.3.7, 4.3.12 and 4.3.16; the CRC-32 of "123456789" is known to be cbf43926 (Williams 1993). */
     @Test
     void a_zip_file_is_written_field_by_field_as_the_format_says() throws IOException {
-        byte[] file = new FixedZip().with("a", "123456789".getBytes(StandardCharsets.US_ASCII)).bytes();
+        byte[] file = new FixedZip()
+                .with("a", "123456789".getBytes(StandardCharsets.US_ASCII))
+                .bytes();
 
         String both = "0008" + "0000" + "0000" + "2100" + "2639f4cb" + "09000000" + "09000000" + "0100" + "0000";
         String expected = "504b0304" + "1400" + both + "61" + "313233343536373839"

@@ -28,11 +28,13 @@ import org.scalepan.web.http.Answer;
 /** A name, whatever somebody typed or pasted, never changes the structure of a document. The farm is invented. */
 class HostileNameTest {
     /** A name with a line break, as Alt and Enter make it, a heading, a table, controls, separators and non-characters. */
-    private static final String NAME = "a\\nb\\n\\n# X\\r\\n| y | z |\\u2028- item\\u0000\\u001b[1m\\u0085\\ufffe\\uffff\\ufdd0"
-            + "\\ud83f\\udfff<b>&lt;</b>";
+    private static final String NAME =
+            "a\\nb\\n\\n# X\\r\\n| y | z |\\u2028- item\\u0000\\u001b[1m\\u0085\\ufffe\\uffff\\ufdd0"
+                    + "\\ud83f\\udfff<b>&lt;</b>";
 
     private static String farm(String name) {
-        return "{\"kind\":\"insects\",\"name\":\"" + name + "\",\"product\":\"superworm\",\"harvest\":{\"kg_per_year\":240},"
+        return "{\"kind\":\"insects\",\"name\":\"" + name
+                + "\",\"product\":\"superworm\",\"harvest\":{\"kg_per_year\":240},"
                 + "\"feed\":[{\"ingredient\":\"wheat-bran\",\"kg\":650,\"burden\":\"mass\"}]}";
     }
 
@@ -66,7 +68,9 @@ class HostileNameTest {
         assertEquals(200, hostile.status(), hostile.body());
         assertEquals(structure(plain), structure(hostile));
         assertTrue(
-                hostile.body().codePoints().noneMatch(c -> c != '\n' && Character.isISOControl(c) || (c & 0xFFFE) == 0xFFFE),
+                hostile.body()
+                        .codePoints()
+                        .noneMatch(c -> c != '\n' && Character.isISOControl(c) || (c & 0xFFFE) == 0xFFFE),
                 "control or non-characters");
     }
 
@@ -113,8 +117,7 @@ class HostileNameTest {
     void rows_in_bulk_are_one_line_each_also_those_that_are_wrong() {
         String rows = "kind,name,product,harvest.kg_per_year\n" + "insects,\"a\nb;=1+1\",mealworm,180\n"
                 + "insects,\"c\r\nd\",no-such-insect,180\n";
-        Reply reply = Reply.to(
-                "/v1/footprints?indicators=ghg", Map.of("Content-Type", "text/csv"), Optional.of(rows));
+        Reply reply = Reply.to("/v1/footprints?indicators=ghg", Map.of("Content-Type", "text/csv"), Optional.of(rows));
 
         assertEquals(3, reply.body().lines().count(), reply.body());
         List<NamedCsvRecord> read =

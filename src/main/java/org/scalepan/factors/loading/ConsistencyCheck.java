@@ -34,6 +34,8 @@ final class ConsistencyCheck {
     /** The columns that state a printed number. */
     private static final String[] PRINTED = {"value", "low", "high", "spread", "p5", "p10", "p50", "p90", "p95"};
 
+    private static final String[] SCORES = {"spread", "reliability", "completeness", "technology"};
+
     /** The quantities that the functional-unit chain divides by, and the one unit of each. */
     private static final Map<String, String> CHAIN = Map.of(
             "dressing-fraction", "fraction",
@@ -75,6 +77,11 @@ final class ConsistencyCheck {
                 List.of("results", "feed_conversion", "composition", "paired_ratios", "warming_potentials")) {
             rows(table, PRINTED).forEach(this::spread);
         }
+        for (String table : List.of("results", "feed_conversion")) {
+            rows(table, SCORES).forEach(this::scores);
+        }
+        new SignCheck(tables, faults).run();
+        new ProductCheck(tables, faults).run();
         yields();
         new FoodCheck(tables, faults).run();
         new CirculatingCheck(tables, faults).run();
@@ -172,6 +179,21 @@ final class ConsistencyCheck {
     private void needs(Row row, boolean there, String column, String right) {
         if (!there) {
             faults.add(row.fault(column, "the spread is incomplete", right));
+        }
+    }
+
+    /** A number that was printed alone gets its spread from the three pedigree scores. */
+    private void scores(Row row) {
+        if (!row.optional("spread").orElse("none").equals("none")) {
+            return;
+        }
+        for (String score : List.of("reliability", "completeness", "technology")) {
+            if (row.optional(score).isEmpty()) {
+                faults.add(row.fault(
+                        score,
+                        score + " is missing",
+                        "spread none needs the three pedigree scores, from 1 best to 5 worst; see factors/README.md"));
+            }
         }
     }
 

@@ -26,6 +26,8 @@ import org.scalepan.factors.table.TableSchema;
  * header, number of cells; what a cell may hold is {@link TableCheck}'s.
  */
 final class CsvReading {
+    private static final int MOST_OF_A_NAME = 60;
+
     private final TableSchema schema;
     private final String file;
     private final List<Fault> faults;
@@ -75,6 +77,7 @@ final class CsvReading {
 
     private List<Row> rows(String text, boolean overlaid) {
         List<Row> rows = new ArrayList<>();
+        long begins = 1;
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
@@ -85,21 +88,31 @@ final class CsvReading {
             if (!headerIsRight(header)) {
                 return List.of();
             }
+            begins = 2;
             CsvPage page = new CsvPage(file, header, text);
             while (lines.hasNext()) {
-                row(lines.next(), page, header.size(), overlaid).ifPresent(rows::add);
+                CsvRecord line = lines.next();
+                begins = line.getStartingLineNumber() + 1 + linesWithin(line);
+                row(line, page, header.size(), overlaid).ifPresent(rows::add);
             }
         } catch (CsvParseException e) {
             faults.add(new Fault(
                     file,
-                    CsvPage.lines(text).length,
+                    begins,
                     1,
-                    "not a CSV file: " + e.getMessage(),
-                    "quote cells as RFC 4180 says"));
+                    "the row that begins here is not CSV: a quote in it is not closed, or it is longer than any row can be",
+                    "put a cell with a comma or a quote into quotes, and write a quote within it twice"));
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
         return rows;
+    }
+
+    /** Line ends in the cells of a row. */
+    private static long linesWithin(CsvRecord row) {
+        return row.getFields().stream()
+                .mapToLong(cell -> cell.chars().filter(c -> c == '\n').count())
+                .sum();
     }
 
     private boolean headerIsRight(List<String> header) {
@@ -108,13 +121,38 @@ final class CsvReading {
         if (header.equals(expected)) {
             return true;
         }
-        faults.add(new Fault(
-                file,
-                1,
-                1,
-                header.isEmpty() ? "the file is empty" : "the header is " + String.join(",", header),
-                "the header must be " + String.join(",", expected) + " as in datapackage.json"));
+        faults.add(headerFault(header, expected));
         return false;
+    }
+
+    /** Names the first column that differs, and stands there. */
+    private Fault headerFault(List<String> header, List<String> expected) {
+        String all = "the columns are those of datapackage.json: " + String.join(",", expected);
+        if (header.isEmpty()) {
+            return new Fault(file, 1, 1, "the file is empty", all);
+        }
+        int same = 0;
+        int character = 1;
+        while (same < header.size()
+                && same < expected.size()
+                && header.get(same).equals(expected.get(same))) {
+            character += header.get(same).length() + 1;
+            same++;
+        }
+        String column = "column " + (same + 1) + " of the header ";
+        String what =
+                same == header.size() ? column + "is missing" : column + "is \"" + shortened(header.get(same)) + "\"";
+        String right = same < expected.size()
+                ? "it must be " + expected.get(same)
+                : "there is none after " + expected.get(same - 1);
+        String separator =
+                header.size() == 1 && header.get(0).matches(".*[;\t].*") ? "separate the columns with commas; " : "";
+        int place = same == header.size() ? character - 1 : character;
+        return new Fault(file, 1, place, what, separator + right + "; " + all);
+    }
+
+    private static String shortened(String name) {
+        return name.length() <= MOST_OF_A_NAME ? name : name.substring(0, MOST_OF_A_NAME) + "...";
     }
 
     private Optional<Row> row(CsvRecord line, CsvPage page, int columns, boolean overlaid) {

@@ -8,6 +8,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scalepan.factors.table.Fault;
 
@@ -17,7 +18,7 @@ public sealed interface FactorFiles {
     /** The content of a file of the library, or nothing if it has no such file. */
     Optional<byte[]> read(String name);
 
-    /** The CSV and JSON files that lie in this library, so that a misspelt one is not ignored silently. */
+    /** The files of this library that are or look like tables, so that a misspelt one is not ignored silently. */
     List<String> names();
 
     /** How to name a file of this library to a person, so that a fault can be found. */
@@ -65,6 +66,14 @@ public sealed interface FactorFiles {
     record Folder(Path path) implements FactorFiles {
         /** Larger than any table of published numbers; a mistaken file must not fill the memory. */
         private static final long MOST_BYTES = 32L * 1024 * 1024;
+        /** Rows take some ten times the bytes of their file while they are read. */
+        private static final long HEAP_OVER_FILE = 16;
+
+        private static final long MEGABYTE = 1024L * 1024;
+
+        /** What only looks like a table would otherwise be ignored in silence. */
+        private static final Pattern LOOKS_LIKE_A_TABLE = Pattern.compile(
+                "(?i).*\\.(csv|tsv|tab|txt|json|jsonl|ndjson|xls|xlsx|xlsm|ods|numbers|yaml|yml|parquet|gz|zip)");
 
         @Override
         public Optional<byte[]> read(String name) {
@@ -80,6 +89,13 @@ public sealed interface FactorFiles {
                 if (Files.size(file) > MOST_BYTES) {
                     throw new Unreadable("the file is larger than 32 MB", "split off what is not needed");
                 }
+                long heap = Runtime.getRuntime().maxMemory();
+                if (Files.size(file) > heap / HEAP_OVER_FILE) {
+                    throw new Unreadable(
+                            "the file has " + Files.size(file) / MEGABYTE + " MB, too much for a heap of "
+                                    + heap / MEGABYTE + " MB",
+                            "start Java with a larger heap (-Xmx), or split off what is not needed");
+                }
                 return Optional.of(Files.readAllBytes(file));
             } catch (IOException e) {
                 throw new Unreadable("the file cannot be read", "see who may read it");
@@ -90,7 +106,8 @@ public sealed interface FactorFiles {
         public List<String> names() {
             try (Stream<Path> files = Files.list(path)) {
                 return files.map(file -> String.valueOf(file.getFileName()))
-                        .filter(name -> name.endsWith(".csv") || name.endsWith(".json"))
+                        .filter(name -> !name.startsWith(".")
+                                && LOOKS_LIKE_A_TABLE.matcher(name).matches())
                         .sorted()
                         .toList();
             } catch (IOException e) {

@@ -36,16 +36,16 @@ final class JsonLines {
      * @param pointer where the value stands, such as {@code /inputs/2/rows}
      */
     Fault fault(String pointer, String what, String right) {
+        return at(pointer, (pointer.isEmpty() ? "/" : pointer) + ": " + what, right);
+    }
+
+    /** The same, where the words say by themselves what they are about. */
+    Fault at(String pointer, String what, String right) {
         String there = pointer;
         while (!begins.containsKey(there) && !there.isEmpty()) {
             there = there.substring(0, there.lastIndexOf('/'));
         }
         JsonLocation at = begins.get(there);
-        return new Fault(
-                place,
-                at == null ? 1 : at.getLineNr(),
-                at == null ? 1 : at.getColumnNr(),
-                (pointer.isEmpty() ? "/" : pointer) + ": " + what,
-                right);
+        return new Fault(place, at == null ? 1 : at.getLineNr(), at == null ? 1 : at.getColumnNr(), what, right);
     }
 }

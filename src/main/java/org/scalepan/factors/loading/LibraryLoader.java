@@ -15,9 +15,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.cite.CslJson;
 import org.scalepan.cite.Reference;
+import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.LibraryVersion;
 import org.scalepan.factors.Nearest;
@@ -36,6 +40,11 @@ public final class LibraryLoader {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
+
+    /** How the parser tells of a field that an object has twice. */
+    private static final Pattern TWICE = Pattern.compile("^Duplicate field '(.*)'", Pattern.DOTALL);
+
+    private static final Pattern ENTRY = Pattern.compile("entry (\\d{1,9}) \\(");
 
     private static final String DATA_PACKAGE = "datapackage.json";
 
@@ -225,36 +234,64 @@ public final class LibraryLoader {
 
     private List<Reference> references(FactorFiles files, boolean required) {
         String name = "sources.json";
-        Optional<JsonNode> array = json(files, name, required);
+        Optional<String> text = text(files, name, required);
+        Optional<JsonNode> array = text.flatMap(written -> parse(files.place(name), written));
         if (array.isEmpty()) {
             return List.of();
         }
-        return CslJson.read(
+        JsonLines lines = new JsonLines(files.place(name), text.orElseThrow());
+        List<Reference> read = CslJson.read(
                 array.get(),
-                what -> faults.add(new Fault(
-                        files.place(name), 1, 1, what, "every entry must be a CSL-JSON item with id, type and title")));
+                what -> faults.add(
+                        lines.at(entry(what), what, "every entry must be a CSL-JSON item with id, type and title")));
+        for (int i = 0; i < read.size(); i++) {
+            String check = read.get(i).check();
+            if (Grade.of(check).isEmpty()) {
+                faults.add(lines.at(
+                        "/" + i + "/custom/check",
+                        "unknown custom.check \"" + check + "\" of "
+                                + read.get(i).id(),
+                        "it must be one of "
+                                + Stream.of(Grade.values()).map(Grade::id).collect(Collectors.joining(", "))));
+            }
+        }
+        return read;
+    }
+
+    /** The place of an entry that a fault names by its number, counted from 1. */
+    private static String entry(String fault) {
+        Matcher number = ENTRY.matcher(fault);
+        return number.find() ? "/" + (Integer.parseInt(number.group(1)) - 1) : "";
     }
 
     /** The tree in a JSON file, or nothing when the file is absent or, which is then a fault, cannot be read. */
     private Optional<JsonNode> json(FactorFiles files, String name, boolean required) {
+        return text(files, name, required).flatMap(text -> parse(files.place(name), text));
+    }
+
+    private Optional<String> text(FactorFiles files, String name, boolean required) {
         Optional<byte[]> bytes = bytes(files, name);
         if (bytes.isEmpty() && required) {
             missing(name);
         }
-        return bytes.flatMap(content -> CsvReading.text(files.place(name), content, faults))
-                .flatMap(text -> parse(files.place(name), text));
+        return bytes.flatMap(content -> CsvReading.text(files.place(name), content, faults));
     }
 
     private Optional<JsonNode> parse(String place, String text) {
         try {
             return Optional.of(JSON.readTree(text));
         } catch (JsonProcessingException e) {
+            Matcher twice = TWICE.matcher(String.valueOf(e.getOriginalMessage()));
             faults.add(new Fault(
                     place,
                     e.getLocation() == null ? 1 : e.getLocation().getLineNr(),
                     e.getLocation() == null ? 1 : e.getLocation().getColumnNr(),
-                    "not JSON: " + e.getOriginalMessage(),
-                    "correct the syntax there"));
+                    twice.find()
+                            ? "the field \"" + twice.group(1) + "\" stands twice in one object"
+                            : "not JSON from here on",
+                    twice.reset().find()
+                            ? "leave one of the two"
+                            : "see to the quotes, commas and brackets here and just before"));
             return Optional.empty();
         }
     }

@@ -1,5 +1,6 @@
 package org.scalepan.factors.loading;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -114,7 +115,9 @@ final class TableCheck {
                     field.name(),
                     field.name() + " \"" + cell + "\" is not a "
                             + (field.type() == TableSchema.Type.INTEGER ? "whole number" : "number"),
-                    "write digits with a decimal point, such as 2.65"));
+                    field.type() == TableSchema.Type.INTEGER
+                            ? "write digits alone, such as 2012"
+                            : "write digits with a decimal point, such as 2.65"));
             return;
         }
         double value = Double.parseDouble(cell);
@@ -129,14 +132,21 @@ final class TableCheck {
         }
         field.minimum().ifPresent(minimum -> {
             if (value < minimum) {
-                faults.add(row.fault(field.name(), field.name() + " is " + cell, "it must be at least " + minimum));
+                faults.add(
+                        row.fault(field.name(), field.name() + " is " + cell, "it must be at least " + plain(minimum)));
             }
         });
         field.maximum().ifPresent(maximum -> {
             if (value > maximum) {
-                faults.add(row.fault(field.name(), field.name() + " is " + cell, "it must be at most " + maximum));
+                faults.add(
+                        row.fault(field.name(), field.name() + " is " + cell, "it must be at most " + plain(maximum)));
             }
         });
+    }
+
+    /** As a person writes it: 2100, not 2100.0. */
+    private static String plain(double limit) {
+        return BigDecimal.valueOf(limit).stripTrailingZeros().toPlainString();
     }
 
     /**

@@ -53,14 +53,14 @@ public final class BulkCsvRows implements BulkRows {
             for (int i = 0; i < header.size(); i++) {
                 OptionalInt mark = MarkedUtf8.firstMark(header.get(i));
                 if (mark.isPresent()) {
-                    throw refused("the header, column " + (i + 1) + ": "
-                            + MarkedUtf8.fault(header.get(i), mark.getAsInt()));
+                    throw refused(
+                            "the header, column " + (i + 1) + ": " + MarkedUtf8.fault(header.get(i), mark.getAsInt()));
                 }
             }
             this.columns = FlatColumns.read(header, style.decimal());
         } catch (CsvParseException | UncheckedIOException e) {
-            throw refused("the header cannot be read as CSV with at most " + Limits.CELLS_OF_ROW
-                    + " cells of at most " + Limits.CELL_CHARACTERS + " characters");
+            throw refused("the header cannot be read as CSV with at most " + Limits.CELLS_OF_ROW + " cells of at most "
+                    + Limits.CELL_CHARACTERS + " characters");
         }
     }
 

@@ -72,6 +72,11 @@ public final class BulkRoutes {
                 Route.of("/v1/footprints/template.csv", List.of(), request -> template()));
     }
 
+    /** Bytes of rows that wait to be computed. */
+    public long bytesWaiting() {
+        return quota.reserved();
+    }
+
     private Answer footprints(Request request) {
         Input parameters = request.parameters();
         BulkQuestion question = question(parameters);

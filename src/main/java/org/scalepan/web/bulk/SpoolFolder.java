@@ -84,7 +84,8 @@ public final class SpoolFolder {
     /** What the operator should know when the service starts; leftovers are removed before. */
     public List<String> findings() {
         List<String> findings = new ArrayList<>();
-        String todo = "; POST /v1/footprints will be refused until it can be used: name another with -Djava.io.tmpdir=DIR";
+        String todo =
+                "; POST /v1/footprints will be refused until it can be used: name another with -Djava.io.tmpdir=DIR";
         fault().or(this::notUsable).ifPresent(fault -> findings.add(fault + todo));
         if (findings.isEmpty()) {
             removeLeftovers();

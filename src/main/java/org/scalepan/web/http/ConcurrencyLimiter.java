@@ -112,6 +112,16 @@ public final class ConcurrencyLimiter {
         return () -> release(client);
     }
 
+    /** How many are computing. */
+    public int computing() {
+        lock.lock();
+        try {
+            return used;
+        } finally {
+            lock.unlock();
+        }
+    }
+
     /** How many requests wait now. */
     public int waiting() {
         lock.lock();

@@ -90,6 +90,11 @@ public record Problem(
         return new Problem(status, "/problems/" + kind, title, detail, List.of());
     }
 
+    /** The last part of the type, such as {@code no-evidence}. */
+    public String kind() {
+        return type.substring(type.lastIndexOf('/') + 1);
+    }
+
     private static String summary(List<FieldError> errors) {
         return errors.size() == 1 ? errors.get(0).message() : errors.size() + " parameters are wrong";
     }

@@ -41,6 +41,7 @@ final class CachedResponseHandler extends Handler.Wrapper {
         put(headers, answer.ofBody());
         response.setStatus(OK);
         metrics.count(answer.route(), OK, System.nanoTime() - start);
+        request.setAttribute(UncountedRequests.COUNTED, true);
         response.write(true, ByteBuffer.wrap(answer.answer().body()), callback);
         return true;
     }

@@ -23,7 +23,9 @@ final class ConnectionsPerClient implements Connection.Listener {
             // A closed connection no longer has its peer's address.
             clients.put(connection, client);
             if (open.merge(client, 1, Integer::sum) > most) {
-                connection.getEndPoint().close();
+                if (connection.getEndPoint() instanceof ServiceEndPoint ours) {
+                    ours.hangUp(ServiceEndPoint.HangUp.TOO_MANY_OF_CLIENT);
+                }
             }
         }
     }

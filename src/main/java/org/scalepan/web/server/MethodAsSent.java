@@ -24,7 +24,8 @@ final class MethodAsSent extends Handler.Wrapper {
 
         WithoutOverride(Request request) {
             super(request);
-            this.headers = HttpFields.build(request.getHeaders()).remove(OVERRIDE).asImmutable();
+            this.headers =
+                    HttpFields.build(request.getHeaders()).remove(OVERRIDE).asImmutable();
         }
 
         @Override

@@ -3,7 +3,6 @@ package org.scalepan.web.server;
 import java.nio.ByteBuffer;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -92,10 +91,7 @@ final class MinimumReadRate extends Handler.Wrapper {
             if (time.leftNanoseconds() > 0) {
                 watch();
             } else if (!done) {
-                request.getConnectionMetaData()
-                        .getConnection()
-                        .getEndPoint()
-                        .close(new TimeoutException("the client reads too slowly"));
+                ServiceEndPoint.of(request).ifPresent(one -> one.hangUp(ServiceEndPoint.HangUp.SLOW_READER));
             }
         }
 

@@ -35,8 +35,7 @@ final class MinimumSendRate extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        return super.handle(
-                new Paced(request, new WaitingTime(bytesPerSecond, start, most)), response, callback);
+        return super.handle(new Paced(request, new WaitingTime(bytesPerSecond, start, most)), response, callback);
     }
 
     private static final class Paced extends Request.Wrapper {

@@ -53,7 +53,10 @@ final class OperatingRoutes {
         }
         if (spools.fault().isPresent()) {
             throw new ProblemException(Problem.plain(
-                    503, "not-ready", "Not ready", "rows cannot wait: the temporary folder is missing or not writable"));
+                    503,
+                    "not-ready",
+                    "Not ready",
+                    "rows cannot wait: the temporary folder is missing or not writable"));
         }
         ObjectNode node = status("ready");
         // A full folder passes, and concerns rows in bulk alone; other answers must not be taken away for it.

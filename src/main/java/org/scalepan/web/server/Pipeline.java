@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
@@ -51,6 +52,9 @@ final class Pipeline {
     /** An answer that is pinned to a library never changes. */
     private static final String PINNED = "public, max-age=31536000, immutable";
 
+    /** The kind of a refusal, kept for counting. */
+    private static final String REFUSAL = "org.scalepan.refusal";
+
     private final Library library;
     private final Metrics metrics;
     private final ConcurrencyLimiter limiter;
@@ -69,6 +73,11 @@ final class Pipeline {
         this.limiter = limiter;
         this.deployment = deployment;
         this.cache = cache;
+    }
+
+    /** Bytes of bodies that wait to be computed. */
+    long bodyBytesWaiting() {
+        return bodies.reserved();
     }
 
     void run(Context context, Route route) {
@@ -105,7 +114,9 @@ final class Pipeline {
                             "Too much at once",
                             "busy: there is not enough memory for this answer now; ask for fewer draws or ask again"));
         } finally {
-            metrics.count(route.path(), context.statusCode(), System.nanoTime() - start);
+            String refusal = String.valueOf(Objects.requireNonNullElse(context.attribute(REFUSAL), ""));
+            metrics.count(route.path(), context.statusCode(), refusal, System.nanoTime() - start);
+            context.req().setAttribute(UncountedRequests.COUNTED, true);
         }
     }
 
@@ -301,6 +312,7 @@ final class Pipeline {
         boolean asText = (route.cell() || forCell) && !header(context, "Accept").contains(ProblemView.MEDIA_TYPE);
         String mediaType = asText ? Answer.TEXT : ProblemView.MEDIA_TYPE;
         String body = asText ? problem.line() : ProblemView.json(problem);
+        context.attribute(REFUSAL, problem.kind());
         context.status(asText && forCell ? 200 : problem.status());
         context.header("Cache-Control", "no-store");
         if (problem.status() == HttpStatus.SERVICE_UNAVAILABLE.getCode()

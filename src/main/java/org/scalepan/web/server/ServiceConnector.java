@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.io.EndPoint;
@@ -31,16 +32,19 @@ final class ServiceConnector extends ServerConnector {
 
     private final int most;
     private final Duration head;
+    private final Consumer<String> onHangUp;
     private volatile Scheduler.@Nullable Task sweep;
 
     /**
      * @param most connections after which a waiting one makes room
+     * @param onHangUp told the reason of each connection that is closed
      * @param head within which the head of a request must be complete, from its first byte
      */
-    ServiceConnector(Server server, HttpConfiguration http, int most, Duration head) {
+    ServiceConnector(Server server, HttpConfiguration http, int most, Duration head, Consumer<String> onHangUp) {
         super(server, new HttpConnectionFactory(http));
         this.most = most;
         this.head = head;
+        this.onHangUp = onHangUp;
     }
 
     @Override
@@ -61,7 +65,7 @@ final class ServiceConnector extends ServerConnector {
     @Override
     protected SocketChannelEndPoint newEndPoint(SocketChannel channel, ManagedSelector selector, SelectionKey key) {
         makeRoom();
-        ServiceEndPoint endPoint = new ServiceEndPoint(channel, selector, key, getScheduler());
+        ServiceEndPoint endPoint = new ServiceEndPoint(channel, selector, key, getScheduler(), onHangUp);
         endPoint.setIdleTimeout(getIdleTimeout());
         return endPoint;
     }
@@ -78,6 +82,11 @@ final class ServiceConnector extends ServerConnector {
                 .toList();
     }
 
+    /** How many connections wait for a request, or for the rest of its head. */
+    int connectionsWaiting() {
+        return waiting().size();
+    }
+
     private void makeRoom() {
         if (connected().size() < most) {
             return;
@@ -89,7 +98,7 @@ final class ServiceConnector extends ServerConnector {
         waiting.stream()
                 .max(Comparator.<ServiceEndPoint>comparingLong(one -> connections.getOrDefault(client(one), 0L))
                         .thenComparing(ServiceEndPoint::waited))
-                .ifPresent(one -> one.hangUp("its place was needed"));
+                .ifPresent(one -> one.hangUp(ServiceEndPoint.HangUp.PLACE_NEEDED));
     }
 
     private static Client client(ServiceEndPoint endPoint) {
@@ -106,9 +115,9 @@ final class ServiceConnector extends ServerConnector {
         Duration idle = Duration.ofMillis(getIdleTimeout());
         for (ServiceEndPoint one : waiting()) {
             if (one.inHead().compareTo(head) > 0) {
-                one.hangUp("the head of the request comes too slowly");
+                one.hangUp(ServiceEndPoint.HangUp.SLOW_HEAD);
             } else if (one.waited().compareTo(idle) > 0) {
-                one.hangUp("no request came");
+                one.hangUp(ServiceEndPoint.HangUp.NO_REQUEST);
             }
         }
         if (isRunning() || isStarting()) {

@@ -5,8 +5,10 @@ import java.nio.ByteBuffer;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.SocketChannel;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
@@ -23,9 +25,29 @@ final class ServiceEndPoint extends SocketChannelEndPoint {
     private volatile long headSince;
     private volatile boolean headBegun;
     private volatile long taken;
+    private final Consumer<String> onHangUp;
 
-    ServiceEndPoint(SocketChannel channel, ManagedSelector selector, SelectionKey key, Scheduler scheduler) {
+    ServiceEndPoint(
+            SocketChannel channel,
+            ManagedSelector selector,
+            SelectionKey key,
+            Scheduler scheduler,
+            Consumer<String> onHangUp) {
         super(channel, selector, key, scheduler);
+        this.onHangUp = onHangUp;
+    }
+
+    /** Why the service closes a connection. */
+    enum HangUp {
+        SLOW_HEAD,
+        NO_REQUEST,
+        PLACE_NEEDED,
+        SLOW_READER,
+        TOO_MANY_OF_CLIENT;
+
+        String reason() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /** The socket of a request; empty where a test uses another connector. */
@@ -65,8 +87,9 @@ final class ServiceEndPoint extends SocketChannelEndPoint {
         return taken;
     }
 
-    void hangUp(String why) {
-        close(new TimeoutException(why));
+    void hangUp(HangUp why) {
+        onHangUp.accept(why.reason());
+        close(new TimeoutException(why.reason()));
     }
 
     @Override

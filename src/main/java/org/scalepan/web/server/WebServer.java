@@ -9,10 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.RequestLog;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.scalepan.factors.Library;
@@ -71,6 +73,7 @@ public final class WebServer implements AutoCloseable {
         System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
     }
 
+    private final Metrics metrics = new Metrics();
     private final Javalin javalin;
     private final Readiness readiness = new Readiness();
     private final GracefulShutdown leaving = new GracefulShutdown();
@@ -78,6 +81,8 @@ public final class WebServer implements AutoCloseable {
     private final DeploymentSettings deployment;
     private final List<Route> routes;
     private final SpoolFolder spools;
+    private final ConcurrencyLimiter answers;
+    private final ConcurrencyLimiter runs;
 
     /** Creates the service; it does not listen yet. */
     public WebServer(Library library) {
@@ -112,7 +117,8 @@ public final class WebServer implements AutoCloseable {
             SpoolFolder spools) {
         this.deployment = deployment;
         this.spools = spools;
-        Metrics metrics = new Metrics();
+        this.answers = limiter;
+        this.runs = rows;
         List<Route> all = new ArrayList<>(more);
         all.addAll(new ProductRoutes(library).routes());
         all.addAll(new ResultRoutes(library).routes());
@@ -135,7 +141,8 @@ public final class WebServer implements AutoCloseable {
         all.addAll(new SubstitutionRoutes(library).routes());
         all.addAll(new BreakEvenRoutes(library).routes());
         all.addAll(new SensitivityRoutes(library).routes());
-        all.addAll(new BulkRoutes(library, rows, spools).routes());
+        BulkRoutes bulk = new BulkRoutes(library, rows, spools);
+        all.addAll(bulk.routes());
         all.addAll(new ExampleRoutes().routes());
         all.addAll(new GuideRoutes().routes());
         Answer limits = LimitsJson.answer(LimitsJson.of(limiter, rows));
@@ -144,7 +151,56 @@ public final class WebServer implements AutoCloseable {
         this.routes = List.copyOf(all);
         ResponseCache cache = new ResponseCache();
         Pipeline pipeline = new Pipeline(library, metrics, limiter, deployment, cache);
+        measure(library, pipeline, bulk);
         this.javalin = Javalin.create(config -> configure(config, pipeline, new CachedResponseHandler(cache, metrics)));
+    }
+
+    /** Writes a line for each request; before it starts. */
+    public WebServer logging(AccessLog log) {
+        RequestLog lines = log.of(System.out);
+        // A collection does not start those in it.
+        jetty().addBean(lines);
+        jetty().setRequestLog(new RequestLog.Collection(new UncountedRequests(metrics), lines));
+        return this;
+    }
+
+    private void measure(Library library, Pipeline pipeline, BulkRoutes bulk) {
+        Runtime machine = Runtime.getRuntime();
+        String version = WebServer.class.getPackage().getImplementationVersion();
+        metrics.build("version", version == null ? "unpackaged" : version)
+                .build("java", Runtime.version().toString())
+                .build("library", library.version().version())
+                .build("digest", library.version().digest())
+                .gauge("scalepan_requests_under_way", "Requests from their head to the last byte.", places::underWay)
+                .gauge("scalepan_connections", "Open connections.", () -> connections(true))
+                .gauge("scalepan_connections_waiting", "Connections without a request.", () -> connections(false))
+                .gauge("scalepan_answers_computing", "Answers being computed.", answers::computing)
+                .gauge("scalepan_answers_waiting", "Answers in line.", answers::waiting)
+                .gauge("scalepan_answers_places", "Answers that may be computed at once.", answers::permits)
+                .gauge("scalepan_runs_computing", "Runs of rows being computed.", runs::computing)
+                .gauge("scalepan_runs_places", "Runs of rows that may be computed at once.", runs::permits)
+                .gauge("scalepan_rows_waiting_bytes", "Rows not yet computed.", bulk::bytesWaiting)
+                .gauge("scalepan_bodies_waiting_bytes", "JSON bodies not yet computed.", pipeline::bodyBytesWaiting)
+                .gauge("scalepan_heap_used_bytes", "Heap in use.", () ->
+                        (double) (machine.totalMemory() - machine.freeMemory()))
+                .gauge("scalepan_heap_max_bytes", "The most that the heap may have.", () ->
+                        (double) machine.maxMemory())
+                .gauge("scalepan_start_time_seconds", "When it started, since 1970.", startedAt());
+    }
+
+    private static DoubleSupplier startedAt() {
+        double now = System.currentTimeMillis() / 1e3;
+        return () -> now;
+    }
+
+    private double connections(boolean all) {
+        int count = 0;
+        for (Connector connector : jetty().getConnectors()) {
+            count += all
+                    ? connector.getConnectedEndPoints().size()
+                    : connector instanceof ServiceConnector ours ? ours.connectionsWaiting() : 0;
+        }
+        return count;
     }
 
     /** Starts to listen. */
@@ -164,6 +220,12 @@ public final class WebServer implements AutoCloseable {
     /** What the operator should know before it starts, in a line each; leftovers of an earlier process are removed. */
     public List<String> findings() {
         return spools.findings();
+    }
+
+    /** The limits of this machine that an operator looks for first. */
+    public String limitsInWords() {
+        return "heap " + Runtime.getRuntime().maxMemory() / 1_048_576 + " MB, at once " + answers.permits()
+                + " answers computed, " + runs.permits() + " runs of rows, " + Limits.REQUESTS_UNDER_WAY + " requests";
     }
 
     /** The port it listens on; needed after starting on port 0. */
@@ -214,13 +276,16 @@ public final class WebServer implements AutoCloseable {
             server.insertHandler(new MinimumSendRate(Limits.SLOWEST_SENDING, SENDERS_START, SILENCE));
             server.insertHandler(places);
             server.insertHandler(new MethodAsSent());
+            if (server.getRequestLog() == null) {
+                server.setRequestLog(new UncountedRequests(metrics));
+            }
             server.setErrorHandler(new ServerErrors());
             // Below the threads of the pool (250), so that slow clients never hold all of them.
             server.addBean(new NetworkConnectionLimit(Limits.CONNECTIONS, server));
         });
         config.jetty.addConnector((server, http) -> {
             ServiceConnector connector = new ServiceConnector(
-                    server, http, Limits.REQUESTS_UNDER_WAY, Duration.ofSeconds(Limits.HEAD_SECONDS));
+                    server, http, Limits.REQUESTS_UNDER_WAY, Duration.ofSeconds(Limits.HEAD_SECONDS), metrics::closed);
             connector.setHost(config.jetty.host);
             connector.setPort(config.jetty.port);
             return connector;

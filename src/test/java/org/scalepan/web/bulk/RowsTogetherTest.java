@@ -147,7 +147,8 @@ class RowsTogetherTest {
     }
 
     private static BulkQuestion question(Map<String, String> parameters) {
-        return new BulkRoutes(Libraries.bundled(), ConcurrencyLimiter.ofRuns(), SpoolFolder.ofSystem()).question(Input.query(parameters));
+        return new BulkRoutes(Libraries.bundled(), ConcurrencyLimiter.ofRuns(), SpoolFolder.ofSystem())
+                .question(Input.query(parameters));
     }
 
     private static String table(List<List<String>> rows) {

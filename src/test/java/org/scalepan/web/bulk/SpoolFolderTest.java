@@ -36,8 +36,8 @@ class SpoolFolderTest {
     @Test
     void rows_that_wait_have_no_name_that_could_outlive_the_process() throws IOException {
         ByteQuota quota = new ByteQuota(1_000, "rows");
-        try (Spool spool = Spool.of(
-                new SpoolFolder(folder), new ByteArrayInputStream(new byte[] {7, 8}), 10, 10, quota, ONE)) {
+        try (Spool spool =
+                Spool.of(new SpoolFolder(folder), new ByteArrayInputStream(new byte[] {7, 8}), 10, 10, quota, ONE)) {
             assertEquals(List.of(), names(folder));
             try (InputStream read = spool.read()) {
                 assertEquals(7, read.read());

@@ -37,7 +37,8 @@ class SpoolTest {
     void one_byte_beyond_the_limit_is_refused() {
         ByteQuota quota = quota(1_000_000);
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length - 1, 1, quota, ONE));
+                ProblemException.class,
+                () -> Spool.of(FOLDER, new ByteArrayInputStream(ROWS), ROWS.length - 1, 1, quota, ONE));
 
         assertEquals(413, refused.problem().status());
         assertEquals(0, quota.reserved());
@@ -48,7 +49,8 @@ class SpoolTest {
         ByteQuota quota = quota(1_000_000);
         byte[] lines = "a\nb\nc\n".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
         ProblemException refused = assertThrows(
-                ProblemException.class, () -> Spool.of(FOLDER, new ByteArrayInputStream(lines), lines.length, 2, quota, ONE));
+                ProblemException.class,
+                () -> Spool.of(FOLDER, new ByteArrayInputStream(lines), lines.length, 2, quota, ONE));
 
         assertEquals(413, refused.problem().status());
         assertEquals(

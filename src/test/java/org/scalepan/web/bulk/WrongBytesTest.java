@@ -85,9 +85,11 @@ class WrongBytesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\u00ff", "\u00c3", "\u00c0\u00af", "\u00ed\u00a0\u0080", "\u00f0\u009f\u0090", "\u0080\u0081"})
+    @ValueSource(
+            strings = {"\u00ff", "\u00c3", "\u00c0\u00af", "\u00ed\u00a0\u0080", "\u00f0\u009f\u0090", "\u0080\u0081"})
     void whatever_is_not_utf_8_stays_in_its_row(String bytes) {
-        List<NamedCsvRecord> rows = rows(HEADER + SHED + SHED.replace("shed", bytes) + SHED + SHED.replace("shed", "a" + bytes));
+        List<NamedCsvRecord> rows =
+                rows(HEADER + SHED + SHED.replace("shed", bytes) + SHED + SHED.replace("shed", "a" + bytes));
 
         assertEquals(
                 List.of("ok", "wrong", "ok", "wrong"),
@@ -96,10 +98,16 @@ class WrongBytesTest {
 
     @Test
     void letters_of_every_length_in_utf_8_are_read_wherever_the_blocks_of_the_reader_end() {
-        String name = new String("e\u00e9\u20ac\ud83d\udc1b".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
-        List<NamedCsvRecord> rows = rows(HEADER + SHED.replace("shed", name.repeat(20)).repeat(1_000));
+        String name =
+                new String("e\u00e9\u20ac\ud83d\udc1b".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+        List<NamedCsvRecord> rows =
+                rows(HEADER + SHED.replace("shed", name.repeat(20)).repeat(1_000));
 
-        assertEquals(1_000, rows.stream().filter(row -> row.getField("name").equals("e\u00e9\u20ac\ud83d\udc1b".repeat(20))).count());
+        assertEquals(
+                1_000,
+                rows.stream()
+                        .filter(row -> row.getField("name").equals("e\u00e9\u20ac\ud83d\udc1b".repeat(20)))
+                        .count());
     }
 
     @Test

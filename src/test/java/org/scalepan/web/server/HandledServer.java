@@ -20,7 +20,7 @@ final class HandledServer implements AutoCloseable {
     private final ServiceConnector connector;
 
     HandledServer(Handler handler, int most, Duration head) {
-        connector = new ServiceConnector(server, new HttpConfiguration(), most, head);
+        connector = new ServiceConnector(server, new HttpConfiguration(), most, head, why -> {});
         connector.setHost(HOST);
         server.addConnector(connector);
         server.setHandler(handler);

@@ -13,7 +13,12 @@ import org.scalepan.web.RunningScalepan;
 /** Counts in the Prometheus text format, by route and status. */
 class MetricsTest {
     private static long count(String route, int status) {
-        String name = "scalepan_answers_total{route=\"" + route + "\",status=\"" + status + "\"} ";
+        return count(route, status, "");
+    }
+
+    private static long count(String route, int status, String refusal) {
+        String name = "scalepan_requests_total{route=\"" + route + "\",status=\"" + status + "\",refusal=\"" + refusal
+                + "\"} ";
         return Reply.to("/metrics")
                 .body()
                 .lines()
@@ -44,12 +49,12 @@ class MetricsTest {
 
     @Test
     void a_refusal_and_a_304_are_counted_as_what_they_are() {
-        long refused = count("/v1/rows/{id}", 404);
+        long refused = count("/v1/rows/{id}", 404, "not-found");
         long unchanged = count("/v1/rows/{id}", 304);
         Reply.to("/v1/rows/no-such-row");
         Reply.to("/v1/rows/c01", Map.of("If-None-Match", "*"));
 
-        assertEquals(refused + 1, count("/v1/rows/{id}", 404));
+        assertEquals(refused + 1, count("/v1/rows/{id}", 404, "not-found"));
         assertEquals(unchanged + 1, count("/v1/rows/{id}", 304));
     }
 
@@ -61,9 +66,101 @@ class MetricsTest {
     }
 
     @Test
+    void requests_that_reach_no_route_are_counted_by_the_kind_of_their_refusal() throws InterruptedException {
+        Map<String, String[]> requests = Map.of(
+                "404 not-found", new String[] {"GET /nope HTTP/1.1", "Host: a"},
+                "405 wrong-method", new String[] {"PUT /v1/footprint HTTP/1.1", "Host: a", "Content-Length: 0"},
+                "414 beyond-limits", new String[] {"GET /" + "x".repeat(20_000) + " HTTP/1.1", "Host: a"},
+                "431 beyond-limits", new String[] {"GET / HTTP/1.1", "Host: a", "X: " + "x".repeat(20_000)},
+                "400 malformed-request", new String[] {"GET / HTTP/1.1", "Host : a"});
+        for (Map.Entry<String, String[]> request : requests.entrySet()) {
+            int status = Integer.parseInt(request.getKey().split(" ")[0]);
+            String refusal = request.getKey().split(" ")[1];
+            long before = count(Metrics.NO_ROUTE, status, refusal);
+            String[] lines = java.util.Arrays.copyOf(request.getValue(), request.getValue().length + 1);
+            lines[lines.length - 1] = "Connection: close";
+
+            RawExchange.send(lines);
+
+            // They are counted when they are over, a moment after the answer.
+            for (int tick = 0; tick < 50 && count(Metrics.NO_ROUTE, status, refusal) == before; tick++) {
+                Thread.sleep(20);
+            }
+            assertEquals(before + 1, count(Metrics.NO_ROUTE, status, refusal), request.getKey());
+        }
+    }
+
+    @Test
+    void a_request_of_a_route_is_counted_once() {
+        long before = all();
+        Reply.to("/v1/sources/dreyer-2021");
+        Reply.to("/v1/rows/no-such-row");
+        long between = all();
+
+        // The first count of all is one request of its own.
+        assertEquals(before + 3, between);
+    }
+
+    private static long all() {
+        return samples(Reply.to("/metrics").body()).entrySet().stream()
+                .filter(sample -> sample.getKey().startsWith("scalepan_requests_total{"))
+                .mapToLong(sample -> sample.getValue().longValue())
+                .sum();
+    }
+
+    private static Map<String, Double> samples(String text) {
+        Map<String, Double> samples = new java.util.LinkedHashMap<>();
+        text.lines().filter(line -> !line.startsWith("#")).forEach(line -> {
+            int blank = line.lastIndexOf(' ');
+            Double earlier = samples.put(line.substring(0, blank), Double.valueOf(line.substring(blank + 1)));
+            assertTrue(earlier == null, () -> line + " stands twice");
+        });
+        return samples;
+    }
+
+    @Test
+    void times_are_a_histogram_whose_classes_rise_to_its_count() {
+        Reply.to("/v1/products");
+        Map<String, Double> samples = samples(Reply.to("/metrics").body());
+        String name = "scalepan_request_duration_seconds";
+        double last = 0;
+        int classes = 0;
+        for (Map.Entry<String, Double> sample : samples.entrySet()) {
+            if (sample.getKey().startsWith(name + "_bucket{route=\"/v1/products\"")) {
+                assertTrue(sample.getValue() >= last, sample::toString);
+                last = sample.getValue();
+                classes++;
+            }
+        }
+
+        assertEquals(12, classes);
+        assertEquals(last, samples.get(name + "_bucket{route=\"/v1/products\",le=\"+Inf\"}"));
+        assertEquals(last, samples.get(name + "_count{route=\"/v1/products\"}"));
+        assertTrue(samples.get(name + "_sum{route=\"/v1/products\"}") > 0);
+    }
+
+    @Test
+    void gauges_and_the_build_are_there() {
+        Map<String, Double> samples = samples(Reply.to("/metrics").body());
+        for (String gauge : new String[] {
+            "requests_under_way", "connections", "connections_waiting", "answers_computing", "answers_waiting",
+            "answers_places", "runs_computing", "runs_places", "rows_waiting_bytes", "bodies_waiting_bytes",
+            "heap_used_bytes", "heap_max_bytes", "start_time_seconds"
+        }) {
+            assertTrue(samples.containsKey("scalepan_" + gauge), gauge);
+        }
+        assertEquals(1, samples.get("scalepan_requests_under_way"), "this one");
+        assertTrue(
+                samples.keySet().stream()
+                        .anyMatch(key -> key.startsWith("scalepan_build_info{version=\"")
+                                && key.contains("digest=\"" + RunningScalepan.digest() + "\"")),
+                samples::toString);
+    }
+
+    @Test
     void every_line_is_in_the_text_format() {
         // https://prometheus.io/docs/instrumenting/exposition_formats/ : a comment, or a name, labels and a number.
-        String sample = "[a-z_]+(\\{([a-z]+=\"[^\"\\\\]*\",?)*})? [0-9.E-]+";
+        String sample = "[a-z_]+(\\{([a-z]+=\"[^\"\\\\]*\",?)*})? [0-9]+(\\.[0-9]+)?";
 
         Reply.to("/metrics")
                 .body()

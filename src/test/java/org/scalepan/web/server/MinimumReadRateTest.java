@@ -36,7 +36,7 @@ class MinimumReadRateTest {
         Arrays.fill(ANSWER, (byte) 'x');
         Server server = new Server();
         ServiceConnector connector =
-                new ServiceConnector(server, new HttpConfiguration(), 10, Duration.ofSeconds(10));
+                new ServiceConnector(server, new HttpConfiguration(), 10, Duration.ofSeconds(10), why -> {});
         connector.setHost("127.0.0.1");
         server.addConnector(connector);
         MinimumReadRate pace = new MinimumReadRate(bytesPerSecond, grace, grace.multipliedBy(3));
@@ -79,7 +79,7 @@ class MinimumReadRateTest {
                 Thread.sleep(50);
             }
 
-            assertTrue(broken.get(5, TimeUnit.SECONDS).toString().contains("reads too slowly"), broken::toString);
+            assertTrue(broken.get(5, TimeUnit.SECONDS).toString().contains("slow-reader"), broken::toString);
         } finally {
             server.stop();
         }

@@ -13,8 +13,8 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A body that comes too slowly is refused, whatever other requests have sent and however fast it began. */
@@ -29,7 +29,8 @@ class MinimumSendRateTest {
             @Override
             public boolean handle(Request request, Response response, Callback callback) {
                 try {
-                    String length = Integer.toString(Content.Source.asByteBuffer(request).remaining());
+                    String length = Integer.toString(
+                            Content.Source.asByteBuffer(request).remaining());
                     Content.Sink.write(response, true, length, callback);
                 } catch (IOException e) {
                     Response.writeError(request, response, callback, HttpStatus.REQUEST_TIMEOUT_408);

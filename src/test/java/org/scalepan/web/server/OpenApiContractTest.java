@@ -673,13 +673,24 @@ class OpenApiContractTest {
     void a_service_that_is_not_ready_answers_503() {
         Readiness readiness = new Readiness();
         Route ready = new OperatingRoutes(
-                        RunningScalepan.library(), new Metrics(), readiness, Answer.of(Answer.JSON, "{}"), org.scalepan.web.bulk.SpoolFolder.ofSystem())
+                        RunningScalepan.library(),
+                        new Metrics(),
+                        readiness,
+                        Answer.of(Answer.JSON, "{}"),
+                        org.scalepan.web.bulk.SpoolFolder.ofSystem())
                 .routes().stream()
                         .filter(route -> route.path().equals("/health/ready"))
                         .findFirst()
                         .orElseThrow();
         Request request = new Request(
-                "/health/ready", Map.of(), Input.query(Map.of()), "", RequestBody.NOTHING, "http", "", Client.at("127.0.0.1"));
+                "/health/ready",
+                Map.of(),
+                Input.query(Map.of()),
+                "",
+                RequestBody.NOTHING,
+                "http",
+                "",
+                Client.at("127.0.0.1"));
 
         ProblemException refused =
                 assertThrows(ProblemException.class, () -> ready.handling().answer(request));

@@ -58,7 +58,8 @@ class SameBytesTest {
 
     /** A picture, sentences with numbers, and gaps with defaults. */
     @ParameterizedTest
-    @ValueSource(strings = {
+    @ValueSource(
+            strings = {
                 "-Duser.language=ar -Duser.country=EG",
                 "-Duser.language=de -Duser.country=DE -Duser.timezone=Pacific/Apia -Dfile.encoding=ISO-8859-1"
             })

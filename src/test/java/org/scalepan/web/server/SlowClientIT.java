@@ -117,6 +117,11 @@ class SlowClientIT {
                 }
             }
             assertTrue(closed > 200, "only " + closed + " slow heads were cut off");
+            assertTrue(
+                    asked(server.port(), "/metrics")
+                            .body()
+                            .contains("scalepan_connections_closed_total{reason=\"slow-head\"} "),
+                    "the operator sees why");
         } finally {
             for (Socket socket : slow) {
                 socket.close();

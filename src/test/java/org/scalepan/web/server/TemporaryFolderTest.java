@@ -52,7 +52,8 @@ class TemporaryFolderTest {
             Reply ready = Reply.to(URI.create(here + "/health/ready"), Map.of());
             assertEquals(503, ready.status());
             assertTrue(ready.body().contains("the temporary folder is missing or not writable"), ready.body());
-            assertEquals(200, Reply.to(URI.create(here + "/health/live"), Map.of()).status());
+            assertEquals(
+                    200, Reply.to(URI.create(here + "/health/live"), Map.of()).status());
             for (int i = 0; i < 3; i++) {
                 Reply rows = Reply.to(
                         URI.create(here + "/v1/footprints"), Map.of("Content-Type", Answer.NDJSON), Optional.of(FARM));
@@ -60,8 +61,8 @@ class TemporaryFolderTest {
                 assertEquals("/problems/no-place", JsonAt.text(rows.json(), "/type"));
                 assertEquals("1", rows.header("Retry-After").orElse(""));
             }
-            Reply single = Reply.to(
-                    URI.create(here + "/v1/footprint"), Map.of(), Optional.of("{\"system\":" + FARM + "}"));
+            Reply single =
+                    Reply.to(URI.create(here + "/v1/footprint"), Map.of(), Optional.of("{\"system\":" + FARM + "}"));
             assertEquals(200, single.status());
         } finally {
             System.setErr(before);

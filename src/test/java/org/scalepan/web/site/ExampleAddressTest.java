@@ -96,7 +96,9 @@ class ExampleAddressTest {
     @Test
     void a_shared_cache_whose_key_has_no_host_keeps_no_workbook() {
         for (String file : List.of("/examples/scalepan.ods", "/examples/scalepan.xlsx")) {
-            assertEquals("private, max-age=3600", Reply.to(file).header("Cache-Control").orElse(""));
+            assertEquals(
+                    "private, max-age=3600",
+                    Reply.to(file).header("Cache-Control").orElse(""));
         }
     }
 
