@@ -56,8 +56,13 @@ public final class BibTex {
         putText(fields, "number", reference.issue().or(reference::number));
         reference.page().map(BibTex::pages).ifPresent(pages -> fields.put("pages", pages));
         if (type.equals("techreport")) {
-            // @techreport must name an institution; the site or series that contains the report comes nearest.
-            putText(fields, "institution", reference.publisher().or(reference::containerTitle));
+            // @techreport must name an institution: who published it, or an institution that is its author.
+            putText(
+                    fields,
+                    "institution",
+                    reference.publisher().or(() -> reference.authors().stream()
+                            .flatMap(author -> author.literal().stream())
+                            .findFirst()));
         } else {
             putText(fields, "publisher", reference.publisher());
         }

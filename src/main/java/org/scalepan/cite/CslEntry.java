@@ -57,7 +57,7 @@ final class CslEntry {
         Optional<String> publisher = text(node, "publisher", "publisher", false);
         Optional<String> number = text(node, "number", "number", true);
         Optional<String> isbn = text(node, "ISBN", "ISBN", false);
-        Optional<String> note = text(node, "note", "note", false);
+        Optional<String> note = note();
         String check = custom("check").orElse("");
         Optional<String> licence = custom("licence");
         Optional<String> publication = custom("publication");
@@ -88,6 +88,18 @@ final class CslEntry {
         }
     }
 
+    /** The note; a last author "et al." in somebody's list is what a note says here. */
+    private Optional<String> note() {
+        Optional<String> note = text(node, "note", "note", false);
+        boolean others = false;
+        for (JsonNode author : node.path("author")) {
+            others |= author.path("literal").asText().equals(Reference.ET_AL.cited());
+        }
+        return !others || note.filter(Reference::saysOthersUnlisted).isPresent()
+                ? note
+                : Optional.of(note.map(text -> text + " ").orElse("") + "Further authors not in the record seen.");
+    }
+
     private List<Name> authors() {
         JsonNode list = node.path("author");
         if (list.isMissingNode()) {
@@ -99,7 +111,9 @@ final class CslEntry {
         }
         List<Name> names = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
-            name(list.get(i), "author " + (i + 1)).ifPresent(names::add);
+            name(list.get(i), "author " + (i + 1))
+                    .filter(name -> !name.equals(Reference.ET_AL))
+                    .ifPresent(names::add);
         }
         return names;
     }

@@ -68,7 +68,7 @@ public final class CslJson {
         entry.put("title", reference.title());
         if (!reference.authors().isEmpty()) {
             ArrayNode authors = entry.putArray("author");
-            reference.authors().forEach(name -> {
+            reference.authorsWithOthers().forEach(name -> {
                 ObjectNode author = authors.addObject();
                 put(author, "family", name.family());
                 put(author, "given", name.given());
@@ -95,6 +95,9 @@ public final class CslJson {
         custom.put("check", reference.check());
         put(custom, "licence", reference.licence());
         put(custom, "publication", reference.publication());
+        if (!reference.missing().isEmpty()) {
+            reference.missing().forEach(custom.putArray("not_known")::add);
+        }
         return entry;
     }
 

@@ -40,6 +40,7 @@ public final class PlainText {
                 .collect(Collectors.joining(", "))));
         sentences.add(sentence(
                 reference.isbn().map(isbn -> "ISBN " + OneLine.of(isbn)).orElse("")));
+        sentences.add(reference.isIdentified() ? "" : "[Publication not identified.]");
         return sentences.stream().filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
     }
 

@@ -1,6 +1,7 @@
 package org.scalepan.cite;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One source of the literature, in the terms of the Citation Style Language 1.0.2 (https://citationstyles.org).
@@ -56,6 +58,9 @@ public record Reference(
     /** What {@code custom.publication} says of a source whose numbers were seen and that nobody can look up. */
     public static final String NOT_IDENTIFIED = "not identified";
 
+    /** Stands at the end of an incomplete list of authors in formats that have no other sign for it. */
+    static final Name ET_AL = new Name(Optional.empty(), Optional.empty(), Optional.of("et al."));
+
     /** Words a note carries when the record the reference was taken from did not list every author. */
     static final String OTHERS_UNLISTED = "further authors not in the record seen";
 
@@ -85,7 +90,7 @@ public record Reference(
      * of the title stands in, without a year "n.d." (no date).
      */
     public String label() {
-        return citedAuthors() + " " + citedYear();
+        return citedAuthors() + " " + citedYear() + (isIdentified() ? "" : " (publication not identified)");
     }
 
     /** True unless the publication is not identified, so that nobody can look its numbers up. */
@@ -96,8 +101,42 @@ public record Reference(
     /** True if there are authors the record seen did not list, so that the list must end in "et al.". */
     boolean hasUnlistedAuthors() {
         return !authors.isEmpty()
-                && note.filter(text -> text.toLowerCase(Locale.ROOT).contains(OTHERS_UNLISTED))
-                        .isPresent();
+                && note.filter(Reference::saysOthersUnlisted).isPresent();
+    }
+
+    static boolean saysOthersUnlisted(String note) {
+        return note.toLowerCase(Locale.ROOT).contains(OTHERS_UNLISTED);
+    }
+
+    /**
+     * What a reader needs to find an article and the record seen did not have: {@code authors}, {@code year}, {@code volume}, {@code pages},
+     * {@code DOI}. Of other kinds only authors and year, because a report need not have the rest.
+     */
+    public List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        if (authors.isEmpty()) {
+            missing.add("authors");
+        } else if (hasUnlistedAuthors()) {
+            missing.add("further authors");
+        }
+        if (year.isEmpty()) {
+            missing.add("year");
+        }
+        if (type.equals("article-journal")) {
+            missingOfArticle().forEach(missing::add);
+        }
+        return List.copyOf(missing);
+    }
+
+    private Stream<String> missingOfArticle() {
+        Map<String, Optional<String>> wanted = new LinkedHashMap<>();
+        wanted.put("journal", containerTitle);
+        wanted.put("volume", volume);
+        wanted.put("pages", page);
+        wanted.put("DOI", doi);
+        return wanted.entrySet().stream()
+                .filter(part -> part.getValue().isEmpty())
+                .map(Map.Entry::getKey);
     }
 
     /** Four digits, or "n.d." for no date. */
@@ -110,10 +149,21 @@ public record Reference(
         return doi.map(bare -> "https://doi.org/" + percentEncoded(bare)).or(() -> url);
     }
 
+    /** The authors, and a last one that stands for those whom the record seen did not list. */
+    List<Name> authorsWithOthers() {
+        return hasUnlistedAuthors()
+                ? Stream.concat(authors.stream(), Stream.of(ET_AL)).toList()
+                : authors;
+    }
+
     /** What a reader should know about the record but would not print in a list of references. */
     String remarks() {
         return "Seen: " + OneLine.of(check) + "."
                 + licence.map(text -> " Licence: " + OneLine.of(text) + ".").orElse("")
+                + (missing().isEmpty() ? "" : " Not known: " + String.join(", ", missing()) + ".")
+                + publication
+                        .map(text -> " Publication: " + OneLine.of(text) + ".")
+                        .orElse("")
                 + note.map(text -> " " + OneLine.of(text)).orElse("");
     }
 

@@ -27,7 +27,7 @@ public final class Ris {
         // The specification keeps ID to capitals and digits, which the ids are not; LB takes any text.
         line(lines, "LB", reference.id());
         line(lines, "TI", reference.title());
-        reference.authors().forEach(name -> line(lines, "AU", withoutAsterisk(author(name))));
+        reference.authorsWithOthers().forEach(name -> line(lines, "AU", withoutAsterisk(author(name))));
         reference.year().ifPresent(year -> line(lines, "PY", Integer.toString(year)));
         line(lines, "T2", reference.containerTitle().map(Ris::withoutAsterisk));
         line(lines, "VL", reference.volume());

@@ -12,6 +12,8 @@ public final class CalcFile {
     public static final String MEDIA_TYPE = "application/vnd.oasis.opendocument.spreadsheet";
     private static final String NAMES = "urn:oasis:names:tc:opendocument:xmlns:";
     private static final double CENTIMETRES_PER_CHARACTER = 0.2;
+    private static final int POINTS_OF_A_LINE = 13;
+    private static final int MOST_POINTS = 400;
     private static final String PAGE = "Across";
 
     private CalcFile() {}
@@ -21,7 +23,7 @@ public final class CalcFile {
                 // By the standard the first entry, stored, so that the kind of file shows in its first bytes.
                 .with("mimetype", MEDIA_TYPE.getBytes(StandardCharsets.US_ASCII))
                 .with("content.xml", content(sheets))
-                .with("styles.xml", page())
+                .with("styles.xml", pages(sheets))
                 .with("META-INF/manifest.xml", manifest())
                 .bytes();
     }
@@ -43,28 +45,36 @@ public final class CalcFile {
         return part.bytes();
     }
 
-    /** A4 across, as wide as the page. */
-    private static byte[] page() {
+    /** A4 across, a page layout for each number of pages side by side. */
+    private static byte[] pages(List<Sheet> sheets) {
+        List<Integer> across =
+                sheets.stream().map(Sheet::pagesAcross).distinct().sorted().toList();
         XmlPart part = root("office:document-styles");
-        part.open("office:automatic-styles").open("style:page-layout", "style:name", "A4");
-        part.empty(
-                "style:page-layout-properties",
-                "fo:page-width",
-                "29.7cm",
-                "fo:page-height",
-                "21cm",
-                "style:print-orientation",
-                "landscape",
-                "fo:margin",
-                "1cm",
-                // LibreOffice's own attributes: one page wide, and as long as it takes.
-                "style:scale-to-X",
-                "1",
-                "style:scale-to-Y",
-                "0");
-        part.close().close();
+        part.open("office:automatic-styles");
+        for (int pages : across) {
+            part.open("style:page-layout", "style:name", "A4x" + pages);
+            part.empty(
+                    "style:page-layout-properties",
+                    "fo:page-width",
+                    "29.7cm",
+                    "fo:page-height",
+                    "21cm",
+                    "style:print-orientation",
+                    "landscape",
+                    "fo:margin",
+                    "1cm",
+                    // LibreOffice's own attributes: so many pages wide, and as long as it takes.
+                    "style:scale-to-X",
+                    Integer.toString(pages),
+                    "style:scale-to-Y",
+                    "0");
+            part.close();
+        }
+        part.close();
         part.open("office:master-styles");
-        part.empty("style:master-page", "style:name", PAGE, "style:page-layout-name", "A4");
+        for (int pages : across) {
+            part.empty("style:master-page", "style:name", PAGE + pages, "style:page-layout-name", "A4x" + pages);
+        }
         return part.bytes();
     }
 
@@ -102,12 +112,24 @@ public final class CalcFile {
             part.close();
         }
         style(part, "row", "table-row");
-        // Texts arrive with the answers of the service, after the file was opened.
         part.empty("style:table-row-properties", "style:use-optimal-row-height", "true")
                 .close();
-        style(part, "across", "table");
-        part.with("style:master-page-name", PAGE).empty("style:table-properties", "table:display", "true");
-        part.close();
+        sheets.stream().map(Sheet::laterLines).filter(lines -> lines > 1).distinct().forEach(lines -> {
+            style(part, "row" + lines, "table-row");
+            part.empty(
+                            "style:table-row-properties",
+                            "style:row-height",
+                            Math.min(MOST_POINTS, lines * POINTS_OF_A_LINE) + "pt",
+                            "style:use-optimal-row-height",
+                            "false")
+                    .close();
+        });
+        sheets.stream().map(Sheet::pagesAcross).distinct().sorted().forEach(pages -> {
+            style(part, "across" + pages, "table");
+            part.with("style:master-page-name", PAGE + pages)
+                    .empty("style:table-properties", "table:display", "true");
+            part.close();
+        });
         cellStyle(part, Cell.Look.PLAIN, false, "fo:wrap-option", "no-wrap");
         cellStyle(part, Cell.Look.TITLE, true, "fo:wrap-option", "no-wrap");
         cellStyle(part, Cell.Look.HEAD, true, "fo:wrap-option", "wrap");
@@ -131,7 +153,7 @@ public final class CalcFile {
     }
 
     private static void sheet(XmlPart part, Sheet sheet) {
-        part.open("table:table", "table:name", sheet.name(), "table:style-name", "across");
+        part.open("table:table", "table:name", sheet.name(), "table:style-name", "across" + sheet.pagesAcross());
         for (int i = 0; i < sheet.widths().size(); i++) {
             part.empty(
                     "table:table-column",
@@ -143,15 +165,18 @@ public final class CalcFile {
         List<List<Cell>> rows = sheet.rows();
         if (sheet.headRows() > 0) {
             part.open("table:table-header-rows");
-            rows.subList(0, sheet.headRows()).forEach(row -> row(part, row));
+            rows.subList(0, sheet.headRows()).forEach(row -> row(part, row, sheet));
             part.close();
         }
-        rows.subList(sheet.headRows(), rows.size()).forEach(row -> row(part, row));
+        rows.subList(sheet.headRows(), rows.size()).forEach(row -> row(part, row, sheet));
         part.close();
     }
 
-    private static void row(XmlPart part, List<Cell> row) {
-        part.open("table:table-row", "table:style-name", "row");
+    private static void row(XmlPart part, List<Cell> row, Sheet sheet) {
+        boolean later = sheet.laterLines() > 1
+                && row.stream()
+                        .anyMatch(cell -> cell.content() instanceof Cell.Live && cell.look() == Cell.Look.WRAPPED);
+        part.open("table:table-row", "table:style-name", later ? "row" + sheet.laterLines() : "row");
         // A row without a cell is not allowed.
         (row.isEmpty() ? List.of(Cell.empty()) : row).forEach(cell -> cell(part, cell));
         part.close();

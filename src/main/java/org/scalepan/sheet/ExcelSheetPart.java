@@ -21,7 +21,7 @@ final class ExcelSheetPart {
             List<Cell> cells = sheet.rows().get(row);
             if (!cells.isEmpty()) {
                 part.open("row", "r", Integer.toString(row + 1));
-                OptionalDouble height = RowHeight.of(cells, sheet.widths());
+                OptionalDouble height = RowHeight.of(cells, sheet.widths(), sheet.laterLines());
                 if (height.isPresent()) {
                     part.with("ht", Double.toString(height.getAsDouble()), "customHeight", "1");
                 }

@@ -13,13 +13,17 @@ final class RowHeight {
 
     private RowHeight() {}
 
-    /** The height in points; empty for a row of single lines, and for one whose texts come later, which the reader fits. */
-    static OptionalDouble of(List<Cell> cells, List<Integer> widths) {
+    /**
+     * The height in points; empty for a row of single lines.
+     *
+     * @param later how many lines texts may take that come later
+     */
+    static OptionalDouble of(List<Cell> cells, List<Integer> widths, int later) {
         int lines = 1;
         for (int i = 0; i < Math.min(cells.size(), widths.size()); i++) {
             Cell cell = cells.get(i);
-            if (cell.content() instanceof Cell.Live) {
-                return OptionalDouble.empty();
+            if (cell.content() instanceof Cell.Live && cell.look() == Cell.Look.WRAPPED) {
+                lines = Math.max(lines, later);
             }
             boolean head = cell.look() == Cell.Look.HEAD || cell.look() == Cell.Look.HEAD_OF_NUMBERS;
             if ((head || cell.look() == Cell.Look.WRAPPED) && cell.content() instanceof Cell.Text text) {

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
  * @param headColumns how many columns do
  * @param rows cells from the left; rows may differ in length
  * @param charts pictures of its numbers
+ * @param laterLines how many lines a row has room for whose longer texts come with an answer after the file was opened; no reader fits it then
  * @param hidden columns that only other cells or programs need, counted from 0; neither shown nor printed
  */
 public record Sheet(
@@ -22,6 +23,7 @@ public record Sheet(
         int headColumns,
         List<List<Cell>> rows,
         List<DotChart> charts,
+        int laterLines,
         Set<Integer> hidden) {
     /** How many characters of the usual type stand side by side on a page across, when they are made a third smaller. */
     private static final int CHARACTERS_OF_A_PAGE = 200;
@@ -34,19 +36,23 @@ public record Sheet(
     }
 
     public Sheet(String name, List<Integer> widths, int headRows, List<List<Cell>> rows) {
-        this(name, widths, headRows, 0, rows, List.of(), Set.of());
+        this(name, widths, headRows, 0, rows, List.of(), 1, Set.of());
     }
 
     public Sheet withHeadColumns(int columns) {
-        return new Sheet(name, widths, headRows, columns, rows, charts, hidden);
+        return new Sheet(name, widths, headRows, columns, rows, charts, laterLines, hidden);
     }
 
     public Sheet withCharts(List<DotChart> pictures) {
-        return new Sheet(name, widths, headRows, headColumns, rows, pictures, hidden);
+        return new Sheet(name, widths, headRows, headColumns, rows, pictures, laterLines, hidden);
     }
 
     public Sheet withHidden(Set<Integer> columns) {
-        return new Sheet(name, widths, headRows, headColumns, rows, charts, columns);
+        return new Sheet(name, widths, headRows, headColumns, rows, charts, laterLines, columns);
+    }
+
+    public Sheet withLaterLines(int lines) {
+        return new Sheet(name, widths, headRows, headColumns, rows, charts, lines, hidden);
     }
 
     /** How many columns have cells. */

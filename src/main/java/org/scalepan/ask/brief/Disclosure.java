@@ -16,6 +16,7 @@ import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.factors.PublishedResult;
+import org.scalepan.factors.Grade;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.LandUseChange;
@@ -50,7 +51,10 @@ public final class Disclosure {
         statements.put("Years of the data", each(brief, Disclosure::years));
         if (basis.indicator().isWarming()) {
             statements.put(
-                    "Warming set", basis.gwp().name() + "; carbon dioxide that animals breathe out is not counted");
+                    "Warming set",
+                    basis.gwp().name() + " asked; as published, "
+                            + each(brief, estimate -> findings(estimate, PublishedResult::gwp))
+                            + "; sets that could not be converted are kept; carbon dioxide that animals breathe out is not counted");
         }
         statements.put("Allocation", each(brief, estimate -> findings(estimate, result -> result.allocation())));
         statements.put("Land-use change", landUse(basis, brief));
@@ -63,11 +67,14 @@ public final class Disclosure {
                                         .orElse("no figure")
                                 + ", "
                                 + Sentences.studies(estimate)));
+        statements.put("Data quality", each(brief, Disclosure::quality));
+        statements.put("What changes the ranking", OtherRankings.of(brief));
         statements.put("What is displaced", "nothing is assumed to be displaced: a ratio is not a saving");
         statements.put("Review", "not reviewed by a panel of interested parties");
         statements.put(
                 "Preference",
-                "one indicator only: this is not a claim that either is preferable overall, and other indicators may rank"
+                (brief.otherIndicators().isEmpty() ? "one indicator only" : "each indicator by itself")
+                        + ": this is not a claim that either is preferable overall, and other indicators may rank"
                         + " them otherwise");
         return statements;
     }
@@ -119,6 +126,28 @@ public final class Disclosure {
                 : range.getMin() + " to " + range.getMax();
         long all = results(estimate).count();
         return range.getCount() == all ? years : years + " (stated by " + range.getCount() + " of " + all + " results)";
+    }
+
+    /** How the numbers were seen, and how many were printed without a spread. */
+    private static String quality(Estimate estimate) {
+        if (!(estimate instanceof PublishedEstimate)) {
+            return findings(estimate, result -> Optional.empty());
+        }
+        List<PublishedResult> all = results(estimate).toList();
+        if (all.isEmpty()) {
+            return "no study";
+        }
+        String seen = Stream.of(Grade.values())
+                .filter(grade -> all.stream().anyMatch(result -> result.cited().check() == grade))
+                .map(grade -> grade.id() + " "
+                        + all.stream()
+                                .filter(result -> result.cited().check() == grade)
+                                .count())
+                .collect(Collectors.joining(", "));
+        long bare = all.stream()
+                .filter(result -> result.printed().kind().id().equals("none"))
+                .count();
+        return seen + "; " + bare + " of " + all.size() + " printed without a spread";
     }
 
     private static String landUse(ComparisonBasis basis, Brief brief) {

@@ -2,15 +2,23 @@ package org.scalepan.web.brief;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.ModelledEstimate;
+import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
 import org.scalepan.ask.brief.Brief;
+import org.scalepan.ask.brief.BriefStudies;
 import org.scalepan.ask.brief.Disclosure;
+import org.scalepan.ask.brief.Errata;
+import org.scalepan.ask.brief.Headline;
 import org.scalepan.ask.brief.MethodStatement;
+import org.scalepan.ask.brief.OftenQuoted;
 import org.scalepan.ask.claim.ClaimCheck;
 import org.scalepan.ask.claim.GridCell;
 import org.scalepan.cite.BibTex;
@@ -19,6 +27,7 @@ import org.scalepan.cite.Reference;
 import org.scalepan.cite.Ris;
 import org.scalepan.factors.Caution;
 import org.scalepan.footprint.Bound;
+import org.scalepan.literature.Evidence;
 import org.scalepan.web.render.Block;
 import org.scalepan.web.render.ChartSvg;
 import org.scalepan.web.render.Document;
@@ -30,6 +39,8 @@ final class BriefDocument {
     private final Style style;
     private final LocalDate accessed;
     private final Optional<String> permalink;
+    private final Optional<String> market;
+    private final List<Reference> references;
 
     /** How references are written. */
     enum Style {
@@ -46,14 +57,18 @@ final class BriefDocument {
     /**
      * @param accessed the date of access
      * @param permalink address of the same brief; none for posted records
+     * @param market whose cautions are given; all where there is none
      */
-    BriefDocument(Brief brief, Style style, LocalDate accessed, Optional<String> permalink) {
+    BriefDocument(
+            Brief brief, Style style, LocalDate accessed, Optional<String> permalink, Optional<String> market) {
         this.brief = brief;
         this.sentences = new Sentences(
                 brief.question().basis(), brief.question().sampling().coverage());
         this.style = style;
         this.accessed = accessed;
         this.permalink = permalink;
+        this.market = market;
+        this.references = brief.references();
     }
 
     /** The picture alone. */
@@ -63,32 +78,135 @@ final class BriefDocument {
 
     Document document() {
         Document.Builder document = new Document.Builder()
+                .heading("In one sentence")
+                .paragraph(Headline.of(brief))
                 .heading("What can be said")
                 .bullets(brief.rows().stream().map(Brief.BriefRow::sentence).toList());
         verdict(document);
-        document.heading("Figures").add(table()).add(new Block.Picture(svg(), chart().words()));
+        document.heading("Figures").add(table()).add(picture());
+        sideBySide(document);
+        list(document, "How this differs from figures often quoted", OftenQuoted.of(brief));
         list(document, "The reference farms", referenceFarms());
-        document.heading("Method")
-                .bullets(MethodStatement.of(brief))
-                .heading("To be disclosed beside a public comparison")
-                .add(disclosed());
+        document.heading("Method").bullets(MethodStatement.of(brief));
+        studies(document);
+        document.heading("To be disclosed beside a public comparison").add(disclosed());
         list(
                 document,
                 "Warnings",
                 brief.grounds().warnings().stream()
-                        .map(Warning::text)
+                        .map(warning -> warning.text() + about(warning))
                         .distinct()
                         .toList());
+        list(document, "Corrections of the publications used", Errata.of(references));
         list(
                 document,
-                "Cautions",
-                brief.library().cautionsAbout(brief.grounds().products(), Optional.empty()).stream()
+                market.map(place -> "Cautions: " + name(place)).orElse("Cautions"),
+                brief.library().cautionsAbout(brief.grounds().products(), market).stream()
                         .map(Caution::text)
                         .toList());
         document.heading("References");
         references(document);
         permalink.ifPresent(link -> document.heading("This page again").add(new Block.Code(link)));
         return document.titled(title());
+    }
+
+    private Block picture() {
+        return new Block.Picture(
+                svg(), chart().words(), permalink.map(link -> link.replaceFirst("[?&]format=[a-z]+", "")
+                        + "&format=svg"));
+    }
+
+    /** The published results behind the figures, each with the number of its reference. */
+    private void studies(Document.Builder document) {
+        List<BriefStudies.BriefStudy> studies = BriefStudies.of(brief);
+        if (!studies.isEmpty()) {
+            document.heading("The studies behind the figures")
+                    .add(new Block.TextTable(
+                            List.of(
+                                    "product",
+                                    "study",
+                                    "printed",
+                                    "on this basis, " + sentences.unit(),
+                                    "weight",
+                                    "seen in",
+                                    "place"),
+                            studies.stream()
+                                    .map(one -> List.of(
+                                            one.of(),
+                                            label(one.source()),
+                                            together(one.printed()) + "\u00a0" + kept(one.unit()),
+                                            together(one.here()),
+                                            Math.round(100 * one.weight()) + "\u00a0%",
+                                            one.check(),
+                                            one.place()))
+                                    .toList()));
+        }
+    }
+
+    /** {@code Dreyer et al. 2021 [3]}. */
+    private String label(String source) {
+        return brief.library()
+                .reference(source)
+                .map(reference -> reference.label() + number(source))
+                .orElse(source);
+    }
+
+    /** {@code  [3]}, the number in the list of references; empty for what is not in it. */
+    private String number(String source) {
+        for (int i = 0; i < references.size(); i++) {
+            if (references.get(i).id().equals(source)) {
+                return " [" + (i + 1) + "]";
+            }
+        }
+        return "";
+    }
+
+    /** Further indicators and references, where they are asked for. */
+    private void sideBySide(Document.Builder document) {
+        if (!brief.otherIndicators().isEmpty()) {
+            document.heading("Other indicators")
+                    .add(CrossTable.ofIndicators(brief.otherIndicators()))
+                    .paragraph("Median (interval) and, behind it, how many times less than " + brief.reference().words()
+                            + "; below 1 it is more.");
+        }
+        if (!brief.otherReferences().isEmpty()) {
+            document.heading("Beside other references").add(CrossTable.ofReferences(brief.otherReferences()));
+        }
+    }
+
+    /** The products that a warning is about, behind it; nothing where it is about all or about none by name. */
+    private String about(Warning warning) {
+        Map<String, String> named = new HashMap<>();
+        brief.estimates().forEach(estimate -> {
+            named.put(estimate.product().id(), estimate.words());
+            if (estimate instanceof PublishedEstimate published
+                    && published.evidence() instanceof Evidence.PooledEvidence some) {
+                some.findings().forEach(finding -> named.put(finding.result().id(), estimate.words()));
+            }
+        });
+        List<String> products = warning.about().stream()
+                .flatMap(id -> Stream.ofNullable(named.get(id)))
+                .distinct()
+                .toList();
+        return products.isEmpty() ? "" : " (" + String.join(", ", products) + ")";
+    }
+
+    private String name(String place) {
+        return brief.library().vocabulary("markets").stream()
+                .filter(entry -> entry.id().equals(place))
+                .map(entry -> entry.cells().getOrDefault("name", place))
+                .findFirst()
+                .orElse(place);
+    }
+
+    /** Numbers one behind the other; a line may break between them. */
+    private static String together(List<String> numbers) {
+        return String.join("; ", numbers.stream().map(BriefDocument::kept).toList());
+    }
+
+    /** Without a break between a number and its unit. */
+    private static String kept(String text) {
+        return text.replace(' ', '\u00a0');
     }
 
     /** What farm each modelled figure is of, and what it does not count. */
@@ -139,7 +257,7 @@ final class BriefDocument {
     /** The figure of a side, with what a bound is called before it. */
     private String figure(Estimate standing) {
         return standing.summary()
-                .map(summary -> standing.bound().words() + sentences.footprint(summary))
+                .map(summary -> standing.bound().words() + kept(Sentences.interval(summary)))
                 .orElse(standing instanceof ModelledEstimate ? "no modelled figure" : "no evidence");
     }
 
@@ -152,25 +270,26 @@ final class BriefDocument {
                     figure(row.estimate()),
                     asked.filter(cell -> cell.bound() != Bound.NONE)
                             .flatMap(cell ->
-                                    cell.timesLess().map(ratio -> cell.bound().words() + Sentences.ratio(ratio)))
+                                    cell.timesLess()
+                                            .map(ratio -> cell.bound().words() + kept(Sentences.ratio(ratio))))
                             .orElse(""),
                     asked.flatMap(GridCell::probability)
                             .map(less -> Sentences.share(less.value()))
                             .orElse(""),
-                    Sentences.studies(row.estimate()),
-                    row.check().map(BriefDocument::paired).orElse("")));
+                    Sentences.studies(row.estimate()) + numbers(row.estimate()),
+                    row.check().map(this::paired).orElse("")));
         }
         rows.add(List.of(
                 brief.reference().words(),
                 figure(brief.reference()),
-                "1",
+                brief.reference().summary().isPresent() ? "1" : "",
                 "",
-                Sentences.studies(brief.reference()),
+                Sentences.studies(brief.reference()) + numbers(brief.reference()),
                 ""));
         return new Block.TextTable(
                 List.of(
                         "product",
-                        "median (interval)",
+                        "median (interval), " + sentences.unit(),
                         "times less than " + brief.reference().words(),
                         "share of draws with " + brief.question().claimed().words(),
                         "evidence",
@@ -178,7 +297,18 @@ final class BriefDocument {
                 rows);
     }
 
-    private static String paired(ClaimCheck check) {
+    /** {@code  [1, 2]}: where the studies of a figure stand in the list of references. */
+    private String numbers(Estimate estimate) {
+        List<String> numbers = BriefStudies.of(brief).stream()
+                .filter(study -> study.of().equals(estimate.words()))
+                .map(study -> number(study.source()).replaceAll("[^0-9]", ""))
+                .filter(number -> !number.isEmpty())
+                .distinct()
+                .toList();
+        return numbers.isEmpty() ? "" : " [" + String.join(", ", numbers) + "]";
+    }
+
+    private String paired(ClaimCheck check) {
         return String.join(
                 "; ",
                 check.paired().stream()
@@ -186,7 +316,12 @@ final class BriefDocument {
                                 one.basis().per() == check.question().basis().per()
                                         && one.basis().boundary()
                                                 == check.question().basis().boundary())
-                        .map(one -> one.band() + " (" + Sentences.study(one.study()) + ")")
+                        .map(one -> kept(one.band()) + " ("
+                                + Sentences.study(one.study())
+                                        .replace(
+                                                one.study().study(),
+                                                label(one.study().study()))
+                                + ")")
                         .toList());
     }
 
@@ -197,9 +332,8 @@ final class BriefDocument {
     }
 
     private void references(Document.Builder document) {
-        List<Reference> references = brief.references();
         switch (style) {
-            case TEXT -> document.references(references);
+            case TEXT -> document.numbered(references);
             case BIBTEX -> document.add(new Block.Code(BibTex.write(references)));
             case RIS -> document.add(new Block.Code(Ris.write(references)));
             case CSL -> document.add(new Block.Code(CslJson.write(references).toPrettyString()));

@@ -13,6 +13,7 @@ import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
+import org.scalepan.ask.SpeakingRegion;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
@@ -110,7 +111,8 @@ public final class CellRoutes {
                                 asked.basis
                                         .withOtherLandUse()
                                         .map(basis -> Estimating.asked(
-                                                library, product.orElseThrow(), basis, asked.sampling)));
+                                                library, product.orElseThrow(), basis, asked.sampling)))
+                                + SpeakingRegion.sentence(library, List.of(estimate));
                     case "sources" -> labels(List.of(estimate));
                     case "references" -> references(List.of(estimate));
                     case "grade" -> estimate.lowestGrade(library).orElseThrow().id();
@@ -161,7 +163,8 @@ public final class CellRoutes {
                                         item.estimate(),
                                         comparison.reference(),
                                         versus,
-                                        comparison.versusUnderOtherLandUse(item));
+                                        comparison.versusUnderOtherLandUse(item))
+                                + SpeakingRegion.sentence(library, estimates);
                     case "sources" -> labels(estimates);
                     case "references" -> references(estimates);
                     case "mean" -> SevenDigits.plain(versus.timesLess().mean());

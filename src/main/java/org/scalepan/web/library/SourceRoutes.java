@@ -110,6 +110,9 @@ public final class SourceRoutes {
         node.put("text", PlainText.of(reference));
         node.put("check", reference.check());
         Json.put(node, "doi", reference.doi());
+        if (!reference.missing().isEmpty()) {
+            node.set("not_known", Json.texts(reference.missing()));
+        }
         JsonNode csl = CslJson.write(List.of(reference)).path(0);
         node.set("csl", csl);
         return node;

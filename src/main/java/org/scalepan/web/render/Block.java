@@ -1,6 +1,7 @@
 package org.scalepan.web.render;
 
 import java.util.List;
+import java.util.Optional;
 
 /** One part of a {@link Document}. All texts are plain and never parsed as markup. */
 public sealed interface Block {
@@ -45,8 +46,9 @@ public sealed interface Block {
      *
      * @param svg made by this service, which escapes every text in it
      * @param words text alternative of the picture
+     * @param address where the picture stands alone; none for what has no address
      */
-    record Picture(String svg, String words) implements Block {}
+    record Picture(String svg, String words, Optional<String> address) implements Block {}
 
     /** Preformatted text, such as BibTeX. */
     record Code(String text) implements Block {}

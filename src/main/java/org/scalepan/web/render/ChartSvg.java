@@ -1,6 +1,8 @@
 package org.scalepan.web.render;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -22,9 +24,9 @@ import org.scalepan.web.render.SvgDrawing.Anchor;
 import org.scalepan.web.render.SvgDrawing.Stroke;
 
 /**
- * The picture of a brief, for print: a logarithmic scale, one row for each product and the reference. The interval is a band, that of the
- * average of such studies a darker one within it, the median a stroke; every published result is a mark whose shape shows how its number was
- * checked and whose size shows what it weighs.
+ * The picture of a brief, for print, with the marks and colours of the pages: a logarithmic scale, one row for each product and the
+ * reference, which is red. The interval is a band, that of the average of such studies a darker one within it, the median a stroke; every
+ * published result is a mark whose shape shows how its number was checked and whose size shows what it weighs.
  */
 public final class ChartSvg {
     private static final int WIDTH = 760;
@@ -32,7 +34,10 @@ public final class ChartSvg {
     private static final int RIGHT = 24;
     private static final int TOP = 46;
     private static final int ROW = 44;
-    private static final int FOOT = 96;
+    private static final int FOOT = 120;
+    private static final double LANE = 11;
+
+    private static final Stroke DASHES = new Stroke(SvgDrawing.REFERENCE, 1.5, "5 4");
 
     private final Brief brief;
     private final Sentences sentences;
@@ -61,8 +66,8 @@ public final class ChartSvg {
                 .toArray();
         double least = Arrays.stream(shown).min().orElse(1);
         double most = Arrays.stream(shown).max().orElse(10);
-        this.low = Math.pow(10, Math.floor(Math.log10(least * 0.95)));
-        this.high = Math.max(10 * low, Math.pow(10, Math.ceil(Math.log10(most * 1.05))));
+        this.low = ScaleSteps.below(least * 0.97);
+        this.high = ScaleSteps.above(most * 1.03);
     }
 
     /** The text alternative of the picture, one sentence. */
@@ -101,7 +106,7 @@ public final class ChartSvg {
         axis(drawing);
         brief.reference()
                 .summary()
-                .ifPresent(summary -> upright(drawing, summary.median(), new Stroke(SvgDrawing.INK, 1, "4 3")));
+                .ifPresent(summary -> upright(drawing, summary.median(), DASHES));
         for (int i = 0; i < rows.size(); i++) {
             row(drawing, rows.get(i), TOP + ROW * i + ROW / 2);
         }
@@ -110,25 +115,26 @@ public final class ChartSvg {
     }
 
     private void axis(SvgDrawing drawing) {
-        for (double decade = low; decade <= high * 1.001; decade *= 10) {
-            upright(drawing, decade, Stroke.thin(SvgDrawing.GRID));
-            for (int part : List.of(1, 2, 5)) {
-                if (part == 1 || decade * part < high * 0.999) {
-                    drawing.text(
-                            at(decade * part),
-                            TOP + ROW * rows.size() + 18,
-                            SvgDrawing.QUIET,
-                            Anchor.MIDDLE,
-                            SevenDigits.plain(SevenDigits.rounded(decade * part)));
-                }
-            }
+        List<Double> steps = ScaleSteps.between(low, high);
+        for (double step : steps) {
+            upright(drawing, step, Stroke.thin(SvgDrawing.GRID));
+            drawing.text(
+                    at(step),
+                    TOP + ROW * rows.size() + 18,
+                    SvgDrawing.QUIET,
+                    Anchor.MIDDLE,
+                    SevenDigits.plain(SevenDigits.rounded(step)));
         }
     }
 
     private void row(SvgDrawing drawing, Estimate row, int middle) {
         boolean reference = row.equals(brief.reference());
         drawing.text(
-                LABELS - 12, middle + 4, SvgDrawing.INK, Anchor.END, row.words() + (reference ? " (reference)" : ""));
+                LABELS - 12,
+                middle + 4,
+                reference ? SvgDrawing.REFERENCE : SvgDrawing.INK,
+                Anchor.END,
+                row.words() + (reference ? " (reference)" : ""));
         Optional<Summary> summary = row.summary().filter(all -> all.low() > 0);
         if (summary.isEmpty()) {
             drawing.text(
@@ -146,11 +152,14 @@ public final class ChartSvg {
             new HatchedBand(drawing, middle - 7, 14)
                     .draw(at(all.low()), at(all.high()), row.bound(), LABELS, WIDTH - RIGHT);
         } else {
-            band(drawing, all, middle, SvgDrawing.BAND);
+            band(drawing, all, middle, reference ? SvgDrawing.REFERENCE_BAND : SvgDrawing.BAND);
         }
-        inner(row).ifPresent(mean -> band(drawing, mean, middle, SvgDrawing.INNER_BAND));
-        drawing.bar(at(all.median()) - 1.5, middle - 11, 3, 22, 0, SvgDrawing.INK);
-        marks(row).filter(mark -> mark.value() > 0).forEach(mark -> mark(drawing, mark, at(mark.value()), middle));
+        inner(row)
+                .ifPresent(mean -> band(
+                        drawing, mean, middle, reference ? SvgDrawing.REFERENCE_INNER_BAND : SvgDrawing.INNER_BAND));
+        drawing.bar(
+                at(all.median()) - 1.5, middle - 11, 3, 22, 0, reference ? SvgDrawing.REFERENCE : SvgDrawing.MEDIAN);
+        marks(drawing, row, middle);
     }
 
     private void band(SvgDrawing drawing, Summary summary, int middle, String colour) {
@@ -167,18 +176,51 @@ public final class ChartSvg {
                 : Optional.empty();
     }
 
-    /** Full for a number seen in the text, half-open for an abstract or a second hand, open and broken for one from memory. */
+    /** The marks of a row, in lanes above and below its middle where they would lie upon each other. */
+    private void marks(SvgDrawing drawing, Estimate row, int middle) {
+        double[] ends = {-LANE, -LANE, -LANE};
+        marks(row)
+                .filter(mark -> mark.value() > 0)
+                .sorted(Comparator.comparingDouble(WeighedMark::value))
+                .forEach(mark -> {
+                    double x = at(mark.value());
+                    int lane = 0;
+                    for (int i = 1; i < ends.length && x - ends[lane] < LANE; i++) {
+                        lane = x - ends[i] >= LANE || ends[i] < ends[lane] ? i : lane;
+                    }
+                    ends[lane] = x;
+                    mark(drawing, mark, x, middle + (lane == 0 ? 0 : lane == 1 ? -LANE : LANE));
+                });
+    }
+
+    /** As on the pages: a disc for a number seen in the text, half a disc for an abstract, a diamond for second hand, a cross for memory. */
     private static void mark(SvgDrawing drawing, WeighedMark mark, double x, double y) {
         // The area grows with the weight, and the least is still seen.
         double radius = 4.5 * (0.7 + 0.8 * Math.sqrt(mark.weight()));
-        String fill = mark.check() == Grade.FULLTEXT ? SvgDrawing.MARK : SvgDrawing.GROUND;
-        Stroke stroke = new Stroke(SvgDrawing.MARK, 1.6, mark.check() == Grade.MEMORY ? "2 2" : "");
-        if (mark.check() == Grade.SECONDARY) {
-            double side = radius * 16 / 9;
-            drawing.square(x - side / 2, y - side / 2, side, fill, stroke);
-        } else {
-            drawing.circle(x, y, radius, fill, stroke);
+        Stroke edge = new Stroke(SvgDrawing.MARK, 1.6, "");
+        switch (mark.check()) {
+            case FULLTEXT -> drawing.circle(x, y, radius, SvgDrawing.MARK, Stroke.thin(SvgDrawing.GROUND));
+            case ABSTRACT -> {
+                drawing.circle(x, y, radius, SvgDrawing.GROUND, edge);
+                drawing.halfDisc(x, y, radius, SvgDrawing.MARK);
+            }
+            case SECONDARY -> drawing.diamond(x, y, radius * 1.25, SvgDrawing.GROUND, edge);
+            case MEMORY -> {
+                double arm = radius * 0.8;
+                Stroke stroke = new Stroke(SvgDrawing.MARK, 2, "");
+                drawing.line(x - arm, y - arm, x + arm, y + arm, stroke);
+                drawing.line(x - arm, y + arm, x + arm, y - arm, stroke);
+            }
         }
+    }
+
+    private static String seen(Grade grade) {
+        return switch (grade) {
+            case FULLTEXT -> "publication read";
+            case ABSTRACT -> "abstract read";
+            case SECONDARY -> "quoted elsewhere";
+            case MEMORY -> "from memory";
+        };
     }
 
     private void legend(SvgDrawing drawing, int height) {
@@ -186,34 +228,50 @@ public final class ChartSvg {
             legendOfModelled(drawing, height);
             return;
         }
-        int y = height - 58;
+        int y = height - 80;
         double x = 6;
         for (Grade grade : Grade.values()) {
             mark(drawing, new WeighedMark(1, grade, 0.14), x, y - 4);
-            drawing.text(x + 10, y, SvgDrawing.QUIET, Anchor.START, grade.id());
-            x += 34 + 7.2 * grade.id().length();
+            drawing.text(x + 10, y, SvgDrawing.QUIET, Anchor.START, seen(grade));
+            x += 34 + 7.2 * seen(grade).length();
         }
-        drawing.text(x + 4, y, SvgDrawing.QUIET, Anchor.START, "the larger, the more the study weighs; stroke: median");
+        drawing.text(x, y, SvgDrawing.QUIET, Anchor.START, "size: its weight");
         String interval = Math.round(100 * brief.question().sampling().coverage()) + " % interval";
         List<String> speaks = rows.stream()
                 .flatMap(row -> row.speaksOf().stream())
                 .distinct()
                 .map(of -> " for " + of.message().english())
                 .toList();
-        double after = key(drawing, 0, height - 36, SvgDrawing.BAND, interval + String.join("", speaks));
+        double after = key(drawing, 0, height - 58, SvgDrawing.BAND, interval + String.join("", speaks));
         if (rows.stream().anyMatch(row -> inner(row).isPresent())) {
             key(
                     drawing,
                     after,
-                    height - 36,
+                    height - 58,
                     SvgDrawing.INNER_BAND,
                     "for " + IntervalOf.MEAN.message().english());
         }
+        drawing.bar(10, height - 49, 3, 16, 0, SvgDrawing.MEDIAN);
+        drawing.text(28, height - 36, SvgDrawing.QUIET, Anchor.START, "median");
+        lineOfTheReference(drawing, 120, height - 36);
         drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
     }
 
+    /** What the dashed line is, where there is one. */
+    private void lineOfTheReference(SvgDrawing drawing, double x, int y) {
+        if (brief.reference().summary().isPresent()) {
+            drawing.line(x + 8, y - 12, x + 8, y + 4, DASHES);
+            drawing.text(
+                    x + 20,
+                    y,
+                    SvgDrawing.QUIET,
+                    Anchor.START,
+                    "dashed, and red: " + brief.reference().words() + ", the reference, at its median");
+        }
+    }
+
     private void legendOfModelled(SvgDrawing drawing, int height) {
-        int y = height - 58;
+        int y = height - 80;
         new HatchedBand(drawing, y - 11, 14).draw(0, 22, Bound.EXACT, 0, 22);
         drawing.text(
                 28,
@@ -223,7 +281,7 @@ public final class ChartSvg {
                 ModelledEstimate.MESSAGE.english() + ": "
                         + Math.round(100 * brief.question().sampling().coverage()) + " % interval; stroke: median");
         if (rows.stream().anyMatch(row -> row.bound() != Bound.EXACT)) {
-            int below = height - 36;
+            int below = height - 58;
             new HatchedBand(drawing, below - 11, 14).draw(0, 11, Bound.AT_LEAST, 0, 22);
             drawing.text(
                     28,
@@ -232,6 +290,7 @@ public final class ChartSvg {
                     Anchor.START,
                     "open end: something required is not counted, and the true figure lies on that side");
         }
+        lineOfTheReference(drawing, 0, height - 36);
         drawing.text(0, height - 12, SvgDrawing.QUIET, Anchor.START, source);
     }
 

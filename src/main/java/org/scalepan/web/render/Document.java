@@ -46,6 +46,15 @@ public record Document(Optional<String> title, List<Block> blocks) {
             return add(new Block.Bullets(references.stream().map(TextLine::of).toList()));
         }
 
+        /** References with the numbers that texts refer to; what the record of one did not have stands behind it. */
+        public Builder numbered(List<Reference> references) {
+            List<TextLine> lines = new ArrayList<>();
+            for (int i = 0; i < references.size(); i++) {
+                lines.add(TextLine.numbered(i + 1, references.get(i)));
+            }
+            return add(new Block.Bullets(lines));
+        }
+
         public Builder bullets(List<String> items) {
             return add(new Block.Bullets(items.stream().map(TextLine::of).toList()));
         }

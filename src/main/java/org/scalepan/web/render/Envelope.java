@@ -122,6 +122,9 @@ public final class Envelope {
             node.put("text", PlainText.of(reference));
             Json.put(node, "doi", reference.doi());
             node.put("check", reference.check());
+            if (!reference.missing().isEmpty()) {
+                node.set("not_known", Json.texts(reference.missing()));
+            }
         }
         return array;
     }

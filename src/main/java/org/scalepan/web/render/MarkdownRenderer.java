@@ -1,7 +1,5 @@
 package org.scalepan.web.render;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.scalepan.web.http.Answer;
@@ -38,8 +36,12 @@ public final class MarkdownRenderer {
                     + table.rows().stream().map(MarkdownRenderer::row).collect(Collectors.joining());
         }
         if (block instanceof Block.Picture picture) {
-            String data = Base64.getEncoder().encodeToString(picture.svg().getBytes(StandardCharsets.UTF_8));
-            return "![" + MarkdownText.line(picture.words()) + "](data:image/svg+xml;base64," + data + ")\n";
+            // Many editors drop pictures that are part of a text: the words stand in, and the address where the picture is.
+            return MarkdownText.line(picture.words())
+                    + picture.address()
+                            .map(at -> " [The picture](" + at + ")")
+                            .orElse("")
+                    + "\n";
         }
         return fenced(((Block.Code) block).text().strip());
     }

@@ -7,12 +7,17 @@ import java.util.Locale;
  * are inline, because style sheets do not travel with a picture; coordinates are in pixels.
  */
 public final class SvgDrawing {
-    public static final String INK = "#1d2a26";
-    public static final String QUIET = "#5f6f69";
-    public static final String GRID = "#d9dfdc";
-    public static final String BAND = "#b9cfc4";
-    public static final String INNER_BAND = "#7fa893";
-    public static final String MARK = "#7a3b12";
+    // The colours of the pages on white; their washes are mixed here, since not every program that shows a picture knows transparency.
+    public static final String INK = "#16211d";
+    public static final String QUIET = "#50605a";
+    public static final String GRID = "#cbd4ce";
+    public static final String BAND = "#d4e4e2";
+    public static final String INNER_BAND = "#99c0ba";
+    public static final String MEDIAN = "#0f6b5c";
+    public static final String REFERENCE = "#a3331d";
+    public static final String REFERENCE_BAND = "#efdcd9";
+    public static final String REFERENCE_INNER_BAND = "#e2bfb9";
+    public static final String MARK = INK;
     public static final String GROUND = "#ffffff";
     public static final String NONE = "none";
 
@@ -83,6 +88,29 @@ public final class SvgDrawing {
                 number(x), number(y), number(side), number(side), fill, stroke.attributes());
     }
 
+    /** A square that stands on a corner. */
+    public void diamond(double x, double y, double half, String fill, Stroke stroke) {
+        add(
+                "<path d=\"M%s %sL%s %sL%s %sL%s %sZ\" fill=\"%s\"%s/>",
+                number(x),
+                number(y - half),
+                number(x + half),
+                number(y),
+                number(x),
+                number(y + half),
+                number(x - half),
+                number(y),
+                fill,
+                stroke.attributes());
+    }
+
+    /** The left half of a disc. */
+    public void halfDisc(double x, double y, double radius, String fill) {
+        add(
+                "<path d=\"M%s %sA%s %s 0 0 0 %s %sZ\" fill=\"%s\"/>",
+                number(x), number(y - radius), number(radius), number(radius), number(x), number(y + radius), fill);
+    }
+
     public void circle(double x, double y, double radius, String fill, Stroke stroke) {
         add(
                 "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\"%s/>",
@@ -97,7 +125,12 @@ public final class SvgDrawing {
     public void text(double x, double y, String colour, Anchor anchor, String words) {
         add(
                 "<text x=\"%s\" y=\"%s\" fill=\"%s\" text-anchor=\"%s\">%s</text>",
-                number(x), number(y), colour, anchor.name().toLowerCase(Locale.ROOT), Markup.text(words));
+                number(x), number(y), colour, anchor.name().toLowerCase(Locale.ROOT), Markup.text(set(words)));
+    }
+
+    /** Units as they are printed, with low and high digits. */
+    private static String set(String words) {
+        return words.replace("CO2", "CO\u2082").replace("m2*yr", "m\u00b2\u00b7yr");
     }
 
     /** The picture as a document of its own. */

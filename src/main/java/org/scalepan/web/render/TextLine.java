@@ -48,7 +48,20 @@ public record TextLine(List<Run> runs) {
 
     /** A full reference with its address. */
     static TextLine of(Reference reference) {
-        List<Run> runs = new ArrayList<>(List.of(new Run.Plain(PlainText.withoutLink(reference))));
+        return of("", reference);
+    }
+
+    /** The same behind its number, as in {@code [3]}, and before what the record of it did not have. */
+    static TextLine numbered(int number, Reference reference) {
+        List<Run> runs = new ArrayList<>(of("[" + number + "] ", reference).runs());
+        if (!reference.missing().isEmpty()) {
+            runs.add(new Run.Plain(" (not known: " + String.join(", ", reference.missing()) + ")"));
+        }
+        return new TextLine(runs);
+    }
+
+    private static TextLine of(String before, Reference reference) {
+        List<Run> runs = new ArrayList<>(List.of(new Run.Plain(before + PlainText.withoutLink(reference))));
         reference.link().ifPresent(address -> {
             runs.add(new Run.Plain(" "));
             runs.add(new Run.Address(address));

@@ -31,6 +31,7 @@ public final class Workbook {
             text("Short", "label"),
             sentence("Reference", "text"),
             text("DOI", "doi"),
+            text("Not known of it", "not_known"),
             text("How it was seen", "check"));
     private static final Columns QUESTION = Columns.of(text("Name", "name"), sentence("Value", "value"));
 

@@ -1,7 +1,9 @@
 package org.scalepan.web.site;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.scalepan.sheet.Cell;
 import org.scalepan.sheet.Sheet;
 
@@ -16,6 +18,8 @@ final class ExampleSheets {
 
     private static final int FIRST_PRODUCT = 11;
     private static final int TABLE_ROWS = 12;
+    /** Column M, counted from 0. */
+    private static final int HELPER = 12;
     private static final int FIRST_TABLE_ROW = 10;
 
     private final String address;
@@ -39,10 +43,8 @@ final class ExampleSheets {
         rows.add(setting("Per", "kg-protein", "kg-live, kg-edible, kg-dry-matter, kg-protein, 100g-protein, ..."));
         rows.add(setting("Up to", "", "empty for the usual end; or animal, farm-gate, processing-gate, retail"));
         rows.add(setting("Beside", "beef", "the product that the others are compared with"));
-        rows.add(List.of(
-                Cell.head("Every question ends so"),
-                // Calc cannot encode an empty text.
-                Cell.live("\"?on_error=200&per=\"&ENCODEURL($B$5)&\"&boundary=\"&IF($B$6=\"\",\"\",ENCODEURL($B$6))")));
+        // How every question ends.
+        rows.add(inHelperColumn(Cell.live(ending("$B$5", "$B$6"))));
         rows.add(List.of());
         rows.add(List.of(
                 Cell.head("Product"),
@@ -60,7 +62,22 @@ final class ExampleSheets {
         for (int i = 0; i < PRODUCTS.size(); i++) {
             rows.add(product(PRODUCTS.get(i), FIRST_PRODUCT + i));
         }
-        return new Sheet("Figures", List.of(24, 12, 12, 12, 24, 9, 12, 10, 10, 60, 36, 80), 0, rows);
+        return new Sheet("Figures", List.of(24, 12, 12, 13, 26, 10, 14, 12, 13, 60, 36, 110, 10), 0, rows)
+                .withHidden(Set.of(HELPER))
+                .withLaterLines(10);
+    }
+
+    /** A cell that only other cells need: its column is hidden. */
+    private static List<Cell> inHelperColumn(Cell helper) {
+        List<Cell> cells = new ArrayList<>(Collections.nCopies(HELPER, Cell.empty()));
+        cells.add(helper);
+        return cells;
+    }
+
+    /** The end of a question: unit and boundary out of two cells, of which the second may be empty, which Calc cannot encode. */
+    private static String ending(String per, String boundary) {
+        return "\"?on_error=200&per=\"&IF(" + per + "=\"\",\"\",ENCODEURL(" + per + "))&\"&boundary=\"&IF(" + boundary
+                + "=\"\",\"\",ENCODEURL(" + boundary + "))";
     }
 
     private static List<Cell> setting(String name, String value, String meaning) {
@@ -69,8 +86,8 @@ final class ExampleSheets {
     }
 
     private static List<Cell> product(String name, int row) {
-        String value = "$B$3&\"/v1/value/\"&$B$4&\"/\"&ENCODEURL($A" + row + ")&$B$8";
-        String ratio = "$B$3&\"/v1/ratio/\"&$B$4&\"/\"&ENCODEURL($A" + row + ")&\"/\"&ENCODEURL($B$7)&$B$8";
+        String value = "$B$3&\"/v1/value/\"&$B$4&\"/\"&ENCODEURL($A" + row + ")&$M$8";
+        String ratio = "$B$3&\"/v1/ratio/\"&$B$4&\"/\"&ENCODEURL($A" + row + ")&\"/\"&ENCODEURL($B$7)&$M$8";
         return List.of(
                 Cell.input(name),
                 number(value, "median", row),
@@ -111,20 +128,32 @@ final class ExampleSheets {
                         + " down.")));
         rows.add(setting("Products", "mealworm,chicken,pork,beef", "names with commas between"));
         rows.add(setting("Indicators", "ghg,land", "names with commas between"));
-        rows.add(List.of(
-                Cell.head("Answer"),
-                Cell.live("IFERROR(WEBSERVICE(Figures!$B$3&\"/v1/table\"&Figures!$B$8&\"&delim=%7C&products=\""
-                        + "&ENCODEURL($B$3)&\"&indicators=\"&ENCODEURL($B$4)),\"#no answer from \"&Figures!$B$3)")));
-        rows.add(List.of(Cell.head("Hint"), Cell.live("IF(LEFT($B$5,1)=\"#\",$B$5,\"\")")));
-        rows.add(List.of());
-        rows.add(List.of());
+        rows.add(setting("Per", "kg-protein", "a unit, or several with commas between; empty for the usual ones"));
+        rows.add(setting("Up to", "", "empty for the usual end; or animal, farm-gate, processing-gate, retail"));
+        rows.add(List.of(Cell.head("Hint"), Cell.live("IF(LEFT($M$8,1)=\"#\",$M$8,\"\")").wrapped()));
+        // The answer as it came.
+        rows.add(inHelperColumn(Cell.live("IFERROR(WEBSERVICE(Figures!$B$3&\"/v1/table\"&" + ending("$B$5", "$B$6")
+                + "&\"&delim=%7C&products=\"&ENCODEURL($B$3)&\"&indicators=\"&ENCODEURL($B$4)),\"#no answer from \"&Figures!$B$3)")));
         List<String> heads = List.of(
-                "Line", "Product", "Indicator", "Unit", "Per", "Up to", "Median", "Low", "High", "Studies", "Sources");
+                "Line",
+                "Product",
+                "Indicator",
+                "Unit",
+                "Per",
+                "Up to",
+                "Median",
+                "Low",
+                "High",
+                "Studies",
+                "Sources",
+                "Why there is no figure, and what to ask");
         rows.add(heads.stream().map(Cell::head).toList());
         for (int i = 1; i <= TABLE_ROWS; i++) {
             rows.add(line(i, FIRST_TABLE_ROW + i - 1));
         }
-        return new Sheet("Table", List.of(12, 18, 12, 12, 14, 14, 12, 12, 12, 9, 60, 4, 60), 0, rows);
+        return new Sheet("Table", List.of(12, 24, 16, 14, 14, 14, 12, 12, 12, 10, 50, 50, 10), 0, rows)
+                .withHidden(Set.of(HELPER))
+                .withLaterLines(3);
     }
 
     /** One line of the answer, and each field of it, extracted by plain text functions, which all spreadsheets have. */
@@ -140,9 +169,10 @@ final class ExampleSheets {
             // Empty text would be parsed as 0.
             cells.add(Cell.live("IFERROR(IF(" + text + "=\"\",\"\",NUMBERVALUE(" + text + ",\".\",\",\")),\"\")"));
         }
-        cells.add(Cell.live("IFERROR(" + field(line, 13) + ",\"\")"));
-        cells.add(Cell.empty());
-        cells.add(Cell.live("IFERROR(\"|\"&SUBSTITUTE(" + between("$B$5", "CHAR(10)", "$A" + row, "$A" + row + "+1")
+        cells.add(Cell.live("IFERROR(" + field(line, 13) + ",\"\")").wrapped());
+        cells.add(Cell.live("IFERROR(TRIM(" + field(line, 16) + "&\" \"&" + field(line, 17) + "),\"\")")
+                .wrapped());
+        cells.add(Cell.live("IFERROR(\"|\"&SUBSTITUTE(" + between("$M$8", "CHAR(10)", "$A" + row, "$A" + row + "+1")
                 + ",CHAR(13),\"\")&\"|\",\"\")"));
         return cells;
     }

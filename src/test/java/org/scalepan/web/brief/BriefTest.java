@@ -60,8 +60,9 @@ class BriefTest {
         assertTrue(page.contains("yellow mealworm causes at least"), page);
         assertTrue(page.contains("in 90 % of the draws"));
         assertTrue(page.contains("Of palm weevil nothing can be said"));
-        assertTrue(page.contains("| product | median (interval) | times less than beef |"));
-        assertTrue(page.contains("](data:image/svg+xml;base64,"));
+        assertTrue(page.contains("| product | median (interval), kg CO2e per kg protein | times less than beef |"));
+        assertFalse(page.contains("data:image"), "many editors drop pictures that are part of a text");
+        assertTrue(page.contains("[The picture](/v1/brief?"), page);
         assertTrue(page.contains("2000 Monte Carlo draws (seed 1)"));
         assertTrue(page.contains("allergic to crustaceans"));
         assertTrue(page.contains("accessed 2026-11-02"));
@@ -202,8 +203,8 @@ class BriefTest {
     @Test
     void the_band_of_the_average_of_such_studies_lies_within_that_of_the_next_study() throws Exception {
         String svg = text(PAGE + "&format=svg");
-        List<Element> wide = rectangles(svg, "#b9cfc4");
-        List<Element> inner = rectangles(svg, "#7fa893");
+        List<Element> wide = rectangles(svg, "#d4e4e2");
+        List<Element> inner = rectangles(svg, "#99c0ba");
 
         assertTrue(wide.size() > 1, svg);
         assertEquals(wide.size(), inner.size(), "one for each row with evidence, and one in the legend");
@@ -221,7 +222,7 @@ class BriefTest {
     void asked_for_the_average_the_picture_has_one_band() throws Exception {
         String svg = text(PAGE + "&format=svg&of=mean");
 
-        assertEquals(List.of(), rectangles(svg, "#7fa893"));
+        assertEquals(List.of(), rectangles(svg, "#99c0ba"));
         assertTrue(svg.contains(">90 % interval for the average of such studies<"), svg);
     }
 
@@ -242,13 +243,85 @@ class BriefTest {
     }
 
     @Test
-    void the_picture_of_the_markdown_is_the_picture() {
-        Matcher data = Pattern.compile("base64,([A-Za-z0-9+/=]+)\\)").matcher(text(PAGE));
+    void the_address_of_the_picture_in_the_markdown_gives_the_picture() {
+        Matcher address = Pattern.compile("\\[The picture\\]\\(([^)]+)\\)").matcher(text(PAGE));
 
-        assertTrue(data.find());
-        assertEquals(
-                text(PAGE + "&format=svg"),
-                new String(Base64.getDecoder().decode(data.group(1)), StandardCharsets.UTF_8));
+        assertTrue(address.find());
+        assertEquals(text(PAGE + "&format=svg"), text(address.group(1)));
+    }
+
+    @Test
+    void it_begins_with_one_sentence_to_quote_that_says_a_part_and_not_a_multiple() {
+        String page = text(PAGE);
+
+        assertTrue(
+                page.matches("(?s).*## In one sentence\n\n[A-Z][a-z ]+ causes at least \\d+ % less greenhouse gas emissions than beef for each kg"
+                        + " protein, up to the farm gate, in nine of ten draws\\..*"),
+                page);
+    }
+
+    @Test
+    void every_study_is_listed_with_what_it_printed_and_the_number_of_its_reference() {
+        String page = text(PAGE);
+
+        assertTrue(
+                page.replace('\u00a0', ' ')
+                        .contains("| yellow mealworm | Dreyer et al. 2021 \\[1\\] | 20.4 kg CO2e per kg protein | 20 | "),
+                page);
+        assertTrue(page.contains("- \\[1\\] Dreyer M"), page);
+    }
+
+    @Test
+    void only_what_the_page_shows_is_among_its_references() {
+        String page = text(PAGE + "&also=none");
+        String references = page.substring(page.indexOf("## References"));
+
+        for (String elsewhere : List.of("Oonincx", "Gerber", "Clune")) {
+            assertFalse(references.contains(elsewhere), elsewhere + " speaks on bases that the page does not show");
+        }
+    }
+
+    @Test
+    void it_says_how_its_figures_differ_from_those_often_quoted_and_which_corrections_there_are() {
+        String page = text(PAGE);
+
+        assertTrue(page.contains("beef: the median here is "), page);
+        assertTrue(page.contains("beef from beef herds alone "), page);
+        assertTrue(page.contains("up to retail with land-use change "), page);
+        assertTrue(page.contains("erratum of February 2019"), page);
+    }
+
+    @Test
+    void further_indicators_and_references_stand_side_by_side() {
+        String page = text(PAGE + "&also_against=pork,egg");
+
+        assertTrue(page.contains("| product | land, m2\\*yr per kg protein, up to the farm gate | feed, "), page);
+        assertTrue(page.contains("| product | times less than pork | times less than hen's egg |"), page);
+        assertFalse(text(PAGE + "&also=none").contains("## Other indicators"));
+    }
+
+    @Test
+    void a_market_keeps_its_own_cautions() {
+        String page = text(PAGE + "&market=us");
+
+        assertTrue(page.contains("## Cautions: United States"), page);
+        assertFalse(page.contains("In Switzerland"), page);
+    }
+
+    @Test
+    void a_reference_without_evidence_has_no_ratio_to_itself() {
+        String page = text("/v1/brief?products=mealworm&against=silkworm-pupae&draws=1000");
+
+        assertTrue(page.contains("| silkworm pupa | no evidence |  |  | 0 studies |"), page);
+    }
+
+    @Test
+    void every_line_of_the_picture_is_explained() {
+        String svg = text(PAGE + "&format=svg");
+
+        assertTrue(svg.contains("dashed, and red: beef, the reference, at its median"), svg);
+        assertTrue(svg.contains("kg CO\u2082e per kg protein"), svg);
+        assertTrue(svg.contains("abstract read"), "the words of the pages for the marks");
     }
 
     @Test

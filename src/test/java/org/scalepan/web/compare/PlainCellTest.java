@@ -209,4 +209,19 @@ class PlainCellTest {
 
         assertTrue(text.matches(".* With land-use change counted: [0-9.]+ \\([0-9.]+ to [0-9.]+\\)\\."), text);
     }
+
+    @Test
+    void given_a_region_without_results_of_its_own_then_the_text_says_whose_results_speak() {
+        assertTrue(
+                cell("/v1/value/ghg/beef?stat=text&region=kenya")
+                        .endsWith(" No result of beef is held for Kenya: results of the world speak."),
+                cell("/v1/value/ghg/beef?stat=text&region=kenya"));
+        assertFalse(cell("/v1/value/ghg/milk?stat=text&region=kenya").contains("speak"), "milk has results of Kenya");
+        assertTrue(
+                cell("/v1/value/ghg/milk?stat=text&region=senegal").contains("Africa speak."),
+                "the continent speaks before the world");
+        assertTrue(
+                cell("/v1/ratio/ghg/mealworm/beef?stat=text&region=brazil").contains("No result of beef is held for")
+                        || cell("/v1/value/ghg/beef?stat=region&region=brazil").equals("brazil"));
+    }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,7 +55,7 @@ class HtmlRendererTest {
                         .labelled("Verdict", "fails")
                         .bullets(List.of("a"))
                         .add(new Block.TextTable(List.of("product", "ha*yr"), List.of(List.of("beef", "13"))))
-                        .add(new Block.Picture("<svg/>", "a picture"))
+                        .add(new Block.Picture("<svg/>", "a picture", Optional.empty()))
                         .add(new Block.Code("@misc{a}\n"))
                         .titled("Land")));
     }

@@ -177,8 +177,8 @@ class LiveExampleIT {
         assertEquals("", seen.get(0).text("Table", "B" + row), "the lines below the table are empty");
         assertEquals("", seen.get(0).text("Table", "G" + row));
         assertTrue(
-                seen.get(1).text("Table", "B6").startsWith("#unknown product \"tofuu\": did you mean tofu"),
-                seen.get(1).text("Table", "B6"));
+                seen.get(1).text("Table", "B7").startsWith("#unknown product \"tofuu\": did you mean tofu"),
+                seen.get(1).text("Table", "B7"));
         assertEquals("", seen.get(1).text("Table", "G10"));
     }
 
