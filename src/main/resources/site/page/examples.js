@@ -59,7 +59,7 @@ async function menus() {
 
 frame();
 addEventListener("hashchange", read);
-form.addEventListener("input", write);
+for (const event of ["input", "change"]) form.addEventListener(event, write);
 form.addEventListener("submit", (event) => event.preventDefault());
 read();
 // Without the lists the formulas stay as they are.

@@ -82,10 +82,12 @@ class GuidePageIT extends PageTest {
     void formulas_follow_the_menus_and_the_fragment_of_the_address() {
         open("/examples#product=pork&indicator=land");
         browser.await("the menus", () -> browser.all("[name='product'] option").size() > 20);
-        assertTrue(browser.text("[data-cell='number']").contains("/v1/value/land/pork?per=kg-protein"));
+        assertTrue(
+                browser.text("[data-cell='number']").contains("/v1/value/land/pork?per=kg-protein"),
+                browser.text("[data-cell='number']"));
         new org.openqa.selenium.support.ui.Select(browser.at("[name='against']")).selectByValue("chicken");
 
-        assertTrue(browser.text("[data-cell='ratio']").contains("/v1/ratio/land/pork/chicken"));
+        browser.await("the ratio", () -> browser.text("[data-cell='ratio']").contains("/v1/ratio/land/pork/chicken"));
         assertEquals("pork", browser.at("[name='product']").getAttribute("value"), "the menus keep the question");
     }
 
