@@ -14,6 +14,7 @@ public enum Language {
 
     private final String id;
     private final Grammar grammar;
+    @SuppressWarnings("ImmutableEnumChecker") // Its map is a copy that nobody changes.
     private final Phrasebook phrases;
 
     Language(String id, Grammar grammar) {
