@@ -88,7 +88,7 @@ public record NoFigure(NoFigureCode code, String words, Optional<Answerable> ins
     }
 
     /** Other questions, the nearest first: another end of the chain, form, wider product, unit, kind of evidence, grade. */
-    private static Stream<Candidate> candidates(Library library, ProductForm item, ComparisonBasis basis) {
+    private static Stream<OtherQuestion> candidates(Library library, ProductForm item, ComparisonBasis basis) {
         List<ProductForm> forms = library.results().stream()
                 .filter(result -> result.product().equals(item.product().id())
                         && result.indicator().equals(basis.indicator().id()))
@@ -106,14 +106,14 @@ public record NoFigure(NoFigureCode code, String words, Optional<Answerable> ins
                         forms.stream().flatMap(form -> atEnds(form, basis, ends)),
                         wider.stream().flatMap(product -> atEnds(product, basis, ends)),
                         UNITS.stream().flatMap(unit -> atEnds(item, basis.withPer(unit), ends)),
-                        Stream.of(new Candidate(item, basis.withOtherEvidence())),
+                        Stream.of(new OtherQuestion(item, basis.withOtherEvidence())),
                         atEnds(item, basis.withLowestGrade(Grade.MEMORY), ends),
                         // The gases and feed of the animals alone are no footprint of a food.
-                        Stream.of(new Candidate(item, basis.withBoundary(Boundary.ANIMAL))))
+                        Stream.of(new OtherQuestion(item, basis.withBoundary(Boundary.ANIMAL))))
                 .flatMap(some -> some);
     }
 
-    private record Candidate(ProductForm item, ComparisonBasis basis) {}
+    private record OtherQuestion(ProductForm item, ComparisonBasis basis) {}
 
     private static List<Boundary> ends(ComparisonBasis basis) {
         return Stream.concat(
@@ -123,8 +123,8 @@ public record NoFigure(NoFigureCode code, String words, Optional<Answerable> ins
                 .toList();
     }
 
-    private static Stream<Candidate> atEnds(ProductForm item, ComparisonBasis basis, List<Boundary> ends) {
-        return ends.stream().map(end -> new Candidate(item, basis.withBoundary(end)));
+    private static Stream<OtherQuestion> atEnds(ProductForm item, ComparisonBasis basis, List<Boundary> ends) {
+        return ends.stream().map(end -> new OtherQuestion(item, basis.withBoundary(end)));
     }
 
     private static Optional<Answerable> answerable(Library library, ProductForm item, ComparisonBasis basis) {

@@ -25,11 +25,11 @@ final class ProductNames {
                 .or(() -> only(library, product -> product.aliases().stream(), wanted));
     }
 
-    private interface Names {
+    private interface NamesOfProduct {
         Stream<String> of(Product product);
     }
 
-    private static Optional<Product> only(Library library, Names names, String wanted) {
+    private static Optional<Product> only(Library library, NamesOfProduct names, String wanted) {
         List<Product> found = library.products().values().stream()
                 .filter(product -> names.of(product).anyMatch(name -> plain(name).equals(wanted)))
                 .limit(2)

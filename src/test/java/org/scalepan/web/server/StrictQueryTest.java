@@ -37,7 +37,6 @@ class StrictQueryTest {
     @ValueSource(
             strings = {
                 "/page/scalepan.css?x=1",
-                "/docs?x=1",
                 "/health/live?x=1",
                 "/v1/products/beef?x=1",
                 "/v1/rows/c01?x=1",

@@ -162,7 +162,7 @@ class LiveWorkbookIT {
 
     private static List<String> texts(JsonNode array) {
         return java.util.stream.StreamSupport.stream(array.spliterator(), false)
-                .map(JsonNode::asText)
+                .map(text -> JsonAt.text(text, ""))
                 .toList();
     }
 
