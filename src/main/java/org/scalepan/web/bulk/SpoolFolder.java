@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ThreadLocalRandom;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -124,7 +124,7 @@ public final class SpoolFolder {
 
     SpoolFile create() throws IOException {
         Path path = folder.resolve(PREFIX + ProcessHandle.current().pid() + "-"
-                + Long.toHexString(ThreadLocalRandom.current().nextLong()) + ".tmp");
+                + Long.toHexString(UUID.randomUUID().getMostSignificantBits()) + ".tmp");
         FileChannel channel = FileChannel.open(
                 path,
                 EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE),
