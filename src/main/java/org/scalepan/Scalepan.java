@@ -41,7 +41,7 @@ public final class Scalepan {
 
     private static void serve(Settings settings) throws InterruptedException {
         if (settings.jsonLog()) {
-            JsonLogProvider.use();
+            JsonLogProvider.use(System.err);
         }
         Optional<FactorFiles> own = settings.factors().map(FactorFiles.Folder::new);
         LibraryLoad load = load(own);
@@ -53,7 +53,7 @@ public final class Scalepan {
                 refuse(farms);
             }
             WebServer server = new WebServer(loaded.library(), settings.deployment());
-            settings.accessLog().ifPresent(server::logging);
+            settings.accessLog().ifPresent(log -> server.logging(log, System.out));
             server.findings().forEach(System.err::println);
             try {
                 server.start(settings.host(), settings.port());

@@ -265,6 +265,8 @@ class LayersTest {
     static final ArchRule only_the_start_speaks_to_the_console = noClasses()
             .that()
             .doNotHaveFullyQualifiedName("org.scalepan.Scalepan")
+            .and()
+            .doNotHaveFullyQualifiedName("org.scalepan.Launcher")
             .should()
             .accessField(System.class, "out")
             .orShould()

@@ -13,10 +13,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.UUID;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
@@ -124,7 +124,7 @@ public final class SpoolFolder {
 
     SpoolFile create() throws IOException {
         Path path = folder.resolve(PREFIX + ProcessHandle.current().pid() + "-"
-                + UUID.randomUUID() + ".tmp");
+                + Long.toHexString(UUID.randomUUID().getMostSignificantBits()) + ".tmp");
         FileChannel channel = FileChannel.open(
                 path,
                 EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE),

@@ -1,5 +1,8 @@
 package org.scalepan.web.server;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,12 +24,21 @@ public final class JsonLogProvider implements SLF4JServiceProvider {
             "org.eclipse.jetty.util.HostPort", Level.ERROR.toInt(),
             "io.javalin.Javalin", NOTHING);
 
+    /** Static, because the logging library makes the provider itself, by its name. */
+    private static volatile PrintStream out =
+            new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+
     private final Map<String, Logger> loggers = new ConcurrentHashMap<>();
     private final IMarkerFactory markers = new BasicMarkerFactory();
     private final MDCAdapter context = new NOPMDCAdapter();
 
-    /** Must come before anything is logged: the first logger decides for all. */
-    public static void use() {
+    /**
+     * Must come before anything is logged: the first logger decides for all.
+     *
+     * @param lines where the lines go
+     */
+    public static void use(PrintStream lines) {
+        out = lines;
         // Otherwise the choice itself would be told, in a line that is no JSON.
         System.setProperty("slf4j.internal.verbosity", "WARN");
         System.setProperty("slf4j.provider", JsonLogProvider.class.getName());
@@ -42,8 +54,7 @@ public final class JsonLogProvider implements SLF4JServiceProvider {
 
     @Override
     public ILoggerFactory getLoggerFactory() {
-        return name ->
-                loggers.computeIfAbsent(name, of -> new JsonLogger(of, least(of), System.err, Clock.systemUTC()));
+        return name -> loggers.computeIfAbsent(name, of -> new JsonLogger(of, least(of), out, Clock.systemUTC()));
     }
 
     @Override

@@ -34,13 +34,13 @@ final class MinimumReadRate extends Handler.Wrapper {
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         return super.handle(
-                request, new PacedReading(request, response, new WaitingTime(bytesPerSecond, start, most)), callback);
+                request, new PacedResponse(request, response, new WaitingTime(bytesPerSecond, start, most)), callback);
     }
 
-    private static final class PacedReading extends Response.Wrapper {
+    private static final class PacedResponse extends Response.Wrapper {
         private final WaitingTime time;
 
-        PacedReading(Request request, Response response, WaitingTime time) {
+        PacedResponse(Request request, Response response, WaitingTime time) {
             super(request, response);
             this.time = time;
         }

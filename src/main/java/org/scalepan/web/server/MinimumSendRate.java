@@ -35,14 +35,15 @@ final class MinimumSendRate extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        return super.handle(new PacedSending(request, new WaitingTime(bytesPerSecond, start, most)), response, callback);
+        return super.handle(
+                new PacedRequest(request, new WaitingTime(bytesPerSecond, start, most)), response, callback);
     }
 
-    private static final class PacedSending extends Request.Wrapper {
+    private static final class PacedRequest extends Request.Wrapper {
         private final WaitingTime time;
         private volatile Content.@Nullable Chunk tooSlow;
 
-        PacedSending(Request request, WaitingTime time) {
+        PacedRequest(Request request, WaitingTime time) {
             super(request);
             this.time = time;
         }

@@ -5,6 +5,7 @@ import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -156,8 +157,8 @@ public final class WebServer implements AutoCloseable {
     }
 
     /** Writes a line for each request; before it starts. */
-    public WebServer logging(AccessLog log) {
-        RequestLog lines = log.of(System.out);
+    public WebServer logging(AccessLog log, PrintStream standardOutput) {
+        RequestLog lines = log.of(standardOutput);
         // A collection does not start those in it.
         jetty().addBean(lines);
         jetty().setRequestLog(new RequestLog.Collection(new UncountedRequests(metrics), lines));

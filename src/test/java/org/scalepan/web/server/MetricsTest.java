@@ -103,7 +103,7 @@ class MetricsTest {
 
     private static long all() {
         return samples(Reply.to("/metrics").body()).entrySet().stream()
-                .filter(sample -> sample.getKey().startsWith("scalepan_requests_total{"))
+                .filter(sample -> sample.getKey().startsWith("scalepan_requests_total{route=\"/"))
                 .mapToLong(sample -> sample.getValue().longValue())
                 .sum();
     }
@@ -149,7 +149,7 @@ class MetricsTest {
         }) {
             assertTrue(samples.containsKey("scalepan_" + gauge), gauge);
         }
-        assertEquals(1, samples.get("scalepan_requests_under_way"), "this one");
+        assertTrue(samples.get("scalepan_requests_under_way") >= 1, "this one");
         assertTrue(
                 samples.keySet().stream()
                         .anyMatch(key -> key.startsWith("scalepan_build_info{version=\"")
