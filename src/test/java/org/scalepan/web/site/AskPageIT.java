@@ -61,6 +61,15 @@ class AskPageIT extends PageTest {
     }
 
     @Test
+    void the_button_pressed_first_asks_the_example() {
+        open("/");
+        browser.at("#ask button").click();
+        answered();
+
+        assertTrue(browser.text("#answer blockquote").contains("iron"), browser.text("#answer"));
+    }
+
+    @Test
     void a_claim_of_a_footprint_goes_to_the_menus_and_the_picture() {
         ask("mealworms need 10 times less land than beef");
         browser.await("the verdict", () -> browser.text("#verdict").contains("10 times less: Open"));

@@ -29,7 +29,7 @@ class ProgrammePageIT extends PageTest {
 
     private static void awaitFigure() {
         browser.await("a figure", () -> !browser.all("#said .headline").isEmpty()
-                && !browser.all("#drivers .row").isEmpty()
+                && !browser.all("#swings .row").isEmpty()
                 && !browser.all("#take-paragraph").isEmpty());
     }
 
@@ -43,7 +43,7 @@ class ProgrammePageIT extends PageTest {
         browser.await("the form", () -> !browser.all("[name='kg_per_year']").isEmpty());
         browser.at("[name='kg_per_year']").sendKeys("5000");
         new Select(browser.at("[name='baseline.1.product']")).selectByValue("beef");
-        assertTrue(browser.all("#drivers .row").isEmpty(), "the share that displaces has no default");
+        assertTrue(browser.all("#swings .row").isEmpty(), "the share that displaces has no default");
         browser.at("[name='displacement_rate']").sendKeys("50");
         awaitFigure();
         double least = JsonAt.number(answer(), "/indicators/0/conservative/value");
@@ -65,7 +65,7 @@ class ProgrammePageIT extends PageTest {
         assertTrue(
                 browser.text("#drivers-said").startsWith("First the share that displaces"),
                 browser.text("#drivers-said"));
-        assertEquals(swings, browser.all("#drivers .row").size());
+        assertEquals(swings, browser.all("#swings .row").size());
         assertEquals(swings, browser.all("#drivers-table tbody tr").size());
     }
 
