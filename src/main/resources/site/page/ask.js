@@ -98,8 +98,8 @@ export function asking(words, see) {
 
   at("ask").addEventListener("submit", (event) => {
     event.preventDefault();
-    const text = at("asked").value.trim();
-    if (text) sentence(text).then(there);
+    // Who presses the button first asks the sentence that stands there as an example.
+    sentence(at("asked").value.trim() || at("asked").placeholder).then(there);
   });
   circulating(at("circulating"), words.claims, (claim) => sentence(claim.claim).then(there));
 

@@ -127,7 +127,7 @@ function listen() {
     kind.addEventListener("change", () => change({ evidence: kind.value }));
   }
   at("times").addEventListener("input", () => {
-    const { value: times } = entered(at("times").value);
+    const times = timesOf(at("times").value);
     const wrong = !(times > 0 && times <= 1e5);
     at("times").setAttribute("aria-invalid", String(wrong));
     complain(wrong ? t("claim.wrong") : "");
@@ -139,12 +139,24 @@ function listen() {
     checking();
     check();
   });
+  at("times").addEventListener("change", () => {
+    // A share is read back as the number that it was read as.
+    if (timesOf(at("times").value) > 0 && at("times").value.includes("%")) at("times").value = typed(question.times_less);
+  });
   addEventListener("popstate", () => {
     question = read(location.search);
     controls();
     ask();
     asked.again();
   });
+}
+
+/** How many times less; `90 %` less is 10 times less. */
+function timesOf(text) {
+  const [, percent] = /^(.*?)\s*%\s*$/.exec(text) ?? [];
+  if (percent === undefined) return entered(text).value;
+  const { value } = entered(percent);
+  return value > 0 && value < 100 ? Number((100 / (100 - value)).toPrecision(3)) : NaN;
 }
 
 function complain(text) {

@@ -176,7 +176,7 @@ export default {
   claim: {
     product: "Product", times: "How many times less", less: "times less", indicator: "What is compared",
     than: "than", reference: "Compared with", per: "per", unit: "Functional unit", boundary: "Boundary",
-    wrong: "How many times less is a number above zero, such as 100 or 2.5.",
+    wrong: "How many times less is a number above zero, such as 100 or 2.5, or a share, such as 90 %.",
   },
   basis: {
     title: "Comparison basis", now: "Comparison basis: {gwp}, land-use change {luc}, {region}",

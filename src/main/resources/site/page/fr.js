@@ -214,7 +214,7 @@ export default {
   claim: {
     product: "Produit", times: "Combien de fois moins", less: "fois moins en", indicator: "Ce qui est comparé",
     than: "que", reference: "Comparé avec", per: "par", unit: "Unité fonctionnelle", boundary: "Limite du système",
-    wrong: "Combien de fois moins est un nombre au-dessus de zéro, comme 100 ou 2,5.",
+    wrong: "Combien de fois moins est un nombre au-dessus de zéro, comme 100 ou 2,5, ou une part, comme 90 %.",
   },
   basis: {
     title: "Base de comparaison", now: "Base de comparaison : {gwp}, changement d’usage des terres {luc}, {region}", terms: "Ce que veulent dire ces mots : {gwp}, {luc}, {gate}, {unit}.", "gwp-term": "pouvoirs de réchauffement", "luc-term": "changement d’usage des terres", "gate-term": "sortie de la ferme", "unit-term": "par kg de protéines",

@@ -81,7 +81,7 @@ function show(flat) {
   draw("chart", rowsOf(change), unit);
   const ranked = drivers(change);
   at("drivers-said").textContent = t("programme.drivers-said", Object.fromEntries(ranked.map((one, index) => [["first", "second", "third"][index], one.said])));
-  draw("drivers", swingRows(change, ranked), t("programme.avoided-unit", { unit }));
+  draw("swings", swingRows(change, ranked), t("programme.avoided-unit", { unit }));
   fill(at("tables"), tables(answer, change));
   notes();
   takeAway(flat, said);

@@ -4,7 +4,7 @@ import { foodRows, formOf, parameters, read, write } from "./foods.js";
 import { frame } from "./frame.js";
 import { capital, figure, name, t } from "./i18n.js";
 import { rangePicture } from "./ranges.js";
-import { address, get, newest, Refusal } from "./service.js";
+import { address, get, newest, Refusal, workbookOf } from "./service.js";
 import { take, today } from "./take.js";
 import { sentenceOf, term } from "./terms.js";
 import { byId, choices, options, vocabulary } from "./vocabulary.js";
@@ -164,7 +164,7 @@ function takeAway(text) {
     link: new URL(write(question, location.search), location.href).href,
     citation: t("take.cite", { version, digest, link: new URL(answer.permalink, location.href).href, day: today() }),
     picture: { svg: () => pictures.chart.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.nutrient}`, caption: [text, t("take.drawn", { version, digest })] },
-    files: [[t("take.csv"), asked("csv"), "save-csv"]],
+    files: [[t("take.csv"), asked("csv"), "save-csv"], workbookOf("/v1/nutrition") && [t("take.workbook"), asked("xlsx"), "save-workbook"]].filter(Boolean),
     pages: [[t("take.text"), asked("md"), "as-text"]],
   });
 }

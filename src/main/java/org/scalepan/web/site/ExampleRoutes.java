@@ -6,7 +6,6 @@ import org.scalepan.sheet.CalcFile;
 import org.scalepan.sheet.ExcelFile;
 import org.scalepan.sheet.Sheet;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.http.FixedFile;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.route.Request;

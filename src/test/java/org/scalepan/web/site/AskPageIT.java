@@ -39,8 +39,10 @@ class AskPageIT extends PageTest {
     }
 
     private static void answered() {
-        browser.await("an answer", () -> browser.at("#answer").isDisplayed()
-                && !browser.text("#answer").isEmpty());
+        browser.await(
+                "an answer",
+                () -> browser.at("#answer").isDisplayed()
+                        && !browser.text("#answer").isEmpty());
     }
 
     private static int words(String sentence) {
@@ -58,6 +60,15 @@ class AskPageIT extends PageTest {
         assertTrue(browser.address().contains("text=is"), browser.address());
         assertTrue((boolean) browser.run(
                 "return document.querySelector('#answer blockquote').getBoundingClientRect().bottom < innerHeight"));
+    }
+
+    @Test
+    void the_button_pressed_first_asks_the_example() {
+        open("/");
+        browser.at("#ask button").click();
+        answered();
+
+        assertTrue(browser.text("#answer blockquote").contains("iron"), browser.text("#answer"));
     }
 
     @Test
@@ -81,8 +92,8 @@ class AskPageIT extends PageTest {
                 .findFirst()
                 .orElseThrow();
         row.click();
-        browser.await("its menus", () -> "house-cricket"
-                .equals(browser.at("#product").getAttribute("value")));
+        browser.await(
+                "its menus", () -> "house-cricket".equals(browser.at("#product").getAttribute("value")));
     }
 
     @Test
@@ -93,7 +104,9 @@ class AskPageIT extends PageTest {
         assertTrue(browser.text("#answer").contains("cannot be checked as it stands"), browser.text("#answer"));
         assertTrue(links.size() >= 3, browser.text("#answer"));
         for (WebElement link : links) {
-            String address = link.getAttribute("href").replaceFirst("^https?://[^/]+", "").replaceFirst("#.*$", "");
+            String address = link.getAttribute("href")
+                    .replaceFirst("^https?://[^/]+", "")
+                    .replaceFirst("#.*$", "");
             assertEquals(200, Reply.to(address).status(), address);
         }
         String own = links.stream()
@@ -102,7 +115,9 @@ class AskPageIT extends PageTest {
                 .findFirst()
                 .orElseThrow();
         browser.open(own.replaceFirst("^https?://[^/]+", ""));
-        browser.await("the figure of the invented farm", () -> !browser.all("#figure .headline strong").isEmpty());
+        browser.await(
+                "the figure of the invented farm",
+                () -> !browser.all("#figure .headline strong").isEmpty());
     }
 
     @Test
@@ -145,8 +160,10 @@ class AskPageIT extends PageTest {
         open("/");
         tabUntil("the word draws", focused -> "draws".equals(focused.getText()));
         browser.press(Keys.ENTER);
-        browser.await("its meaning", () -> browser.all(".meaning").stream()
-                .anyMatch(note -> note.isDisplayed() && note.getText().contains("ten thousand times")));
+        browser.await(
+                "its meaning",
+                () -> browser.all(".meaning").stream()
+                        .anyMatch(note -> note.isDisplayed() && note.getText().contains("ten thousand times")));
         browser.press(Keys.ESCAPE);
         browser.await("no meaning", () -> browser.all(".meaning").stream().noneMatch(WebElement::isDisplayed));
     }

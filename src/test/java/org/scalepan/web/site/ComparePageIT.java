@@ -113,6 +113,28 @@ class ComparePageIT extends PageTest {
     }
 
     @Test
+    void ninety_per_cent_less_is_read_as_ten_times_less_and_what_is_no_number_is_said_above_the_verdict() {
+        openFirst("/");
+        WebElement times = browser.at("#times");
+        times.clear();
+        times.sendKeys("90%");
+        awaitVerdict("10 times less:");
+        times.sendKeys(Keys.TAB);
+        assertEquals("10", times.getAttribute("value"), "it is read back");
+        times.clear();
+        times.sendKeys("many");
+        browser.await("a word about it", () -> browser.at("#fault").isDisplayed());
+
+        assertEquals(
+                true,
+                browser.run("return document.getElementById('fault').getBoundingClientRect().top"
+                        + " < document.getElementById('verdict').getBoundingClientRect().top"));
+        times.clear();
+        times.sendKeys("10");
+        browser.await("nothing to say", () -> !browser.at("#fault").isDisplayed());
+    }
+
+    @Test
     void a_dragged_flag_changes_number_address_and_verdict() {
         openFirst("/");
         double before = Double.parseDouble(browser.at(".flag").getAttribute("aria-valuenow"));

@@ -274,24 +274,29 @@ class FarmPageIT extends PageTest {
         JsonNode price = Reply.to("/v1/nutrition?products=mealworm&price_per_kg=12&currency=EUR")
                 .json()
                 .at("/items/0/price");
-        browser.await("the price", () -> browser.text("#price-of-protein")
-                .contains("costs " + Print.footprint(JsonAt.number(price, "/value"))));
+        browser.await(
+                "the price",
+                () -> browser.text("#price-of-protein")
+                        .contains("costs " + Print.footprint(JsonAt.number(price, "/value"))));
 
         openWith(LINK + "&price_per_kg=12&composition.protein=0.2");
-        browser.await("by the own analysis", () -> browser.text("#price-of-protein").contains("costs 60,"));
+        browser.await(
+                "by the own analysis", () -> browser.text("#price-of-protein").contains("costs 60,"));
     }
 
     @Test
     void fields_beside_each_other_stand_on_one_line() {
         openWith(LINK);
         browser.at("[data-group='harvest'] summary").click();
-        browser.await("the fields", () -> browser.at("[name='harvest.containers']").isDisplayed());
+        browser.await(
+                "the fields", () -> browser.at("[name='harvest.containers']").isDisplayed());
 
         assertEquals(
                 true,
-                browser.run("const top = (name) => document.querySelector(`[name='${name}']`).getBoundingClientRect().top;"
-                        + "return Math.abs(top('harvest.containers') - top('harvest.kg_per_container')) < 1"
-                        + " && Math.abs(top('harvest.pairs') - top('harvest.eggs_per_pair')) < 1"));
+                browser.run(
+                        "const top = (name) => document.querySelector(`[name='${name}']`).getBoundingClientRect().top;"
+                                + "return Math.abs(top('harvest.containers') - top('harvest.kg_per_container')) < 1"
+                                + " && Math.abs(top('harvest.pairs') - top('harvest.eggs_per_pair')) < 1"));
     }
 
     @Test

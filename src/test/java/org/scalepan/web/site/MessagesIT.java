@@ -21,7 +21,8 @@ import org.scalepan.web.Reply;
 /** The messages of the pages: each is used, each exists in both languages, and each name is of a known id. */
 class MessagesIT extends PageTest {
     private static final List<String> LANGUAGES = List.of("en.js", "fr.js");
-    private static final List<String> PAGES = List.of("/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide");
+    private static final List<String> PAGES =
+            List.of("/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide");
     /** Names that English takes from the service, and French from its own file where it has them. */
     private static final Set<String> SERVICE_NAMES = Set.of("product", "region", "ingredients", "energy-carriers");
 

@@ -76,7 +76,8 @@ class PageFilesTest {
     @Test
     void every_file_that_is_served_is_loaded_by_a_page() {
         Set<String> loaded = new TreeSet<>();
-        List.of("/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide").forEach(page -> loaded.addAll(loadedBy(page)));
+        List.of("/", "/farm", "/protein", "/programme", "/examples", "/docs", "/guide")
+                .forEach(page -> loaded.addAll(loadedBy(page)));
         Set<String> served = new TreeSet<>();
         new PageFiles()
                 .names().stream()

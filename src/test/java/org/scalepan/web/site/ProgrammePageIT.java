@@ -19,18 +19,20 @@ import org.scalepan.web.Reply;
 
 /** The page of a programme, in a real browser. */
 class ProgrammePageIT extends PageTest {
-    private static final String BODY =
-            """
+    private static final String BODY = """
             {"product": "mealworm", "kg_per_year": 5000, "baseline": [{"product": "beef"}],
              "displacement_rate": 0.5, "households": 300, "women": 400, "men": 200, "indicators": ["ghg"]}
             """;
-    private static final String LINK = "#product=mealworm&kg_per_year=5000&baseline.1.product=beef&displacement_rate=0.5"
-            + "&households=300&women=400&men=200";
+    private static final String LINK =
+            "#product=mealworm&kg_per_year=5000&baseline.1.product=beef&displacement_rate=0.5"
+                    + "&households=300&women=400&men=200";
 
     private static void awaitFigure() {
-        browser.await("a figure", () -> !browser.all("#said .headline").isEmpty()
-                && !browser.all("#drivers .row").isEmpty()
-                && !browser.all("#take-paragraph").isEmpty());
+        browser.await(
+                "a figure",
+                () -> !browser.all("#said .headline").isEmpty()
+                        && !browser.all("#swings .row").isEmpty()
+                        && !browser.all("#take-paragraph").isEmpty());
     }
 
     private static JsonNode answer() {
@@ -43,16 +45,17 @@ class ProgrammePageIT extends PageTest {
         browser.await("the form", () -> !browser.all("[name='kg_per_year']").isEmpty());
         browser.at("[name='kg_per_year']").sendKeys("5000");
         new Select(browser.at("[name='baseline.1.product']")).selectByValue("beef");
-        assertTrue(browser.all("#drivers .row").isEmpty(), "the share that displaces has no default");
+        assertTrue(browser.all("#swings .row").isEmpty(), "the share that displaces has no default");
         browser.at("[name='displacement_rate']").sendKeys("50");
         awaitFigure();
         double least = JsonAt.number(answer(), "/indicators/0/conservative/value");
 
         assertTrue(
-                browser.text("#said .headline").matches("(?s).*At least [\\d.]+ t CO₂e of greenhouse gas is avoided a year.*"),
+                browser.text("#said .headline")
+                        .matches("(?s).*At least [\\d.]+ t CO₂e of greenhouse gas is avoided a year.*"),
                 browser.text("#said"));
-        double said = Double.parseDouble(
-                browser.text("#said .headline").replaceAll("(?s).*At least ([\\d.]+) .*", "$1"));
+        double said =
+                Double.parseDouble(browser.text("#said .headline").replaceAll("(?s).*At least ([\\d.]+) .*", "$1"));
         assertTrue(said <= least && said > least * 0.9, said + " for " + least);
     }
 
@@ -65,7 +68,7 @@ class ProgrammePageIT extends PageTest {
         assertTrue(
                 browser.text("#drivers-said").startsWith("First the share that displaces"),
                 browser.text("#drivers-said"));
-        assertEquals(swings, browser.all("#drivers .row").size());
+        assertEquals(swings, browser.all("#swings .row").size());
         assertEquals(swings, browser.all("#drivers-table tbody tr").size());
     }
 
@@ -75,8 +78,8 @@ class ProgrammePageIT extends PageTest {
         awaitFigure();
         String reach = browser.text("#reach-table");
 
-        assertTrue(reach.contains(
-                Print.footprint(JsonAt.number(answer(), "/indicators/0/per_household/median"))), reach);
+        assertTrue(
+                reach.contains(Print.footprint(JsonAt.number(answer(), "/indicators/0/per_household/median"))), reach);
         assertTrue(reach.contains("Women 400 (67%)") && reach.contains("Men 200 (33%)"), reach);
     }
 
@@ -112,7 +115,9 @@ class ProgrammePageIT extends PageTest {
         awaitFigure();
 
         assertTrue(browser.text("#money-table").contains("Cost of a tonne CO₂e avoided"), browser.text("#tables"));
-        assertEquals(JsonAt.text(answer(), "/paragraph").substring(0, 60), browser.text("#take-paragraph").substring(0, 60));
+        assertEquals(
+                JsonAt.text(answer(), "/paragraph").substring(0, 60),
+                browser.text("#take-paragraph").substring(0, 60));
         browser.at("#save-text").click();
         assertTrue(new String(browser.download(".md"), StandardCharsets.UTF_8).contains("mealworm"));
     }
@@ -120,7 +125,8 @@ class ProgrammePageIT extends PageTest {
     @Test
     void a_suggestion_of_the_front_page_opens_with_its_invented_programme() {
         browser.open("/?text=insects+could+replace+imported+meat");
-        browser.await("the way", () -> !browser.all("#answer a[href*='/programme#']").isEmpty());
+        browser.await(
+                "the way", () -> !browser.all("#answer a[href*='/programme#']").isEmpty());
         browser.driver().manage().logs().get("browser");
         browser.at("#answer a[href*='/programme#']").click();
         awaitFigure();
@@ -149,7 +155,8 @@ class ProgrammePageIT extends PageTest {
             browser.phone();
         }
         browser.dark(dark);
-        browser.open("/programme?lang=" + language + LINK + "&cost_per_year=40000&currency=EUR&baseline.2.product=pork&baseline.1.share=0.6");
+        browser.open("/programme?lang=" + language + LINK
+                + "&cost_per_year=40000&currency=EUR&baseline.2.product=pork&baseline.1.share=0.6");
         awaitFigure();
         browser.all("#more summary, #notes summary").forEach(summary -> summary.click());
 

@@ -20,9 +20,11 @@ class ProteinPageIT extends PageTest {
 
     private static void open(String address) {
         browser.open(address);
-        browser.await("a figure", () -> !browser.all("#said .headline").isEmpty()
-                && !browser.all("#chart .row").isEmpty()
-                && !browser.all("#take-sentence").isEmpty());
+        browser.await(
+                "a figure",
+                () -> !browser.all("#said .headline").isEmpty()
+                        && !browser.all("#chart .row").isEmpty()
+                        && !browser.all("#take-sentence").isEmpty());
     }
 
     @Test
@@ -34,7 +36,8 @@ class ProteinPageIT extends PageTest {
 
         assertEquals("iron", JsonAt.text(answer, "/items/2/figures/5/id"));
         assertTrue(browser.text("#said").contains("beef holds most iron, " + beef + " mg"), browser.text("#said"));
-        assertTrue(browser.text("#said").contains("Not published here: yellow mealworm (dried)"), browser.text("#said"));
+        assertTrue(
+                browser.text("#said").contains("Not published here: yellow mealworm (dried)"), browser.text("#said"));
         assertTrue(browser.text("#chart").contains("not published"), browser.text("#chart"));
         assertTrue(browser.text("#contents-table").contains(beef));
         assertTrue(browser.at("#chart svg").getAttribute("aria-label").contains("Beef " + beef));
@@ -47,12 +50,16 @@ class ProteinPageIT extends PageTest {
         browser.at("#price-1").sendKeys("7");
         browser.at("#price-2").sendKeys("15");
         browser.await(
-                "prices", () -> browser.text("#said").contains("A kilogram of protein costs")
+                "prices",
+                () -> browser.text("#said").contains("A kilogram of protein costs")
                         && browser.address().contains("prices=-,7,15"));
-        var answer = Reply.to("/v1/nutrition?products=mealworm:dried,chicken,beef&prices=-,7,15&currency=EUR&basis=100g-dry-matter")
+        var answer = Reply.to(
+                        "/v1/nutrition?products=mealworm:dried,chicken,beef&prices=-,7,15&currency=EUR&basis=100g-dry-matter")
                 .json();
-        browser.await("both", () -> browser.text("#said")
-                .contains(Print.footprint(JsonAt.number(answer, "/items/2/price/value")) + " in beef"));
+        browser.await(
+                "both",
+                () -> browser.text("#said")
+                        .contains(Print.footprint(JsonAt.number(answer, "/items/2/price/value")) + " in beef"));
 
         assertTrue(browser.at("#price-section").isDisplayed());
         assertTrue(browser.text("#contents-table").contains("EUR per kg protein"));
@@ -71,8 +78,10 @@ class ProteinPageIT extends PageTest {
     @Test
     void the_answer_of_the_front_page_leads_here() {
         browser.open("/?text=insects+have+more+iron+than+beef");
-        browser.await("the way", () -> browser.all("#answer a.button").stream()
-                .anyMatch(link -> link.getText().equals("See the foods side by side")));
+        browser.await(
+                "the way",
+                () -> browser.all("#answer a.button").stream()
+                        .anyMatch(link -> link.getText().equals("See the foods side by side")));
         browser.at("#answer .downloads a.button").click();
         browser.await("the foods", () -> !browser.all("#chart .row").isEmpty());
 
