@@ -9,9 +9,9 @@ import org.scalepan.production.DisplacedUse;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Inventory;
 import org.scalepan.production.Stage;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The second figure of a farm that counts by-products as burden-free although they are sold: the same with their use elsewhere counted.
@@ -72,12 +72,12 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
         return new Warning(
                 "burden-free-by-product",
                 Message.verbatim(sentences.measure() + ", " + side + ": "
-                        + sentence(sentences, Optional.empty(), Name.given(""))),
+                        + sentence(sentences, Optional.empty(), DisplayName.given(""))),
                 ingredients);
     }
 
     /** In a sentence, with a ratio where there is one: {@code with the use elsewhere of … counted: 23 (15 to 36) kg CO2e per kg protein}. */
-    public String sentence(Sentences sentences, Optional<Ratio> versus, Name reference) {
+    public String sentence(Sentences sentences, Optional<Ratio> versus, DisplayName reference) {
         return sentences
                 .language()
                 .say(
@@ -90,7 +90,7 @@ public record DisplacedUseFigure(List<String> ingredients, Optional<SystemEstima
                         result(sentences, versus, reference));
     }
 
-    private Message result(Sentences sentences, Optional<Ratio> versus, Name reference) {
+    private Message result(Sentences sentences, Optional<Ratio> versus, DisplayName reference) {
         Listing unknown = Listing.semicolons(missing);
         if (estimate.isEmpty()) {
             return Message.of("displaced.unknown", "missing", unknown);

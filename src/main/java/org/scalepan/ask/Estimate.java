@@ -12,13 +12,13 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.literature.IntervalOf;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** The estimate for one {@link Side} of a question on one basis, from the literature or from records. */
 public sealed interface Estimate permits PublishedEstimate, SystemEstimate, ModelledEstimate {
     /** What it is called in a sentence. */
-    Name name();
+    DisplayName name();
 
     /** What it is called in an English sentence. */
     default String words() {

@@ -12,8 +12,8 @@ import org.scalepan.footprint.Footprint;
 import org.scalepan.production.practice.ModelledFarm;
 import org.scalepan.production.practice.ModelledFarms;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The estimate for one product on a basis, modelled from published practice: a reference farm, computed as records are. It is not a
@@ -76,7 +76,7 @@ public record ModelledEstimate(
     }
 
     @Override
-    public Name name() {
+    public DisplayName name() {
         return item.name();
     }
 
@@ -110,7 +110,8 @@ public record ModelledEstimate(
                 : Optional.of(Message.of(
                         "missing.other-form",
                         "product",
-                        Name.of("product." + item.product().id(), item.product().name()),
+                        DisplayName.of(
+                                "product." + item.product().id(), item.product().name()),
                         "form",
                         farm.get().inventory().output().form()));
     }

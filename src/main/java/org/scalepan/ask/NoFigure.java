@@ -143,11 +143,12 @@ public record NoFigure(NoFigureCode code, String words, Optional<Answerable> ins
     /** How the question that has an answer differs from the one asked. */
     private static String difference(ProductForm item, ComparisonBasis asked, Answerable known) {
         ComparisonBasis basis = known.basis();
-        String what = basis.evidence() != asked.evidence()
-                ? "a " + basis.evidence().id() + " figure"
-                : "a published figure";
+        String what =
+                basis.evidence() != asked.evidence() ? "a " + basis.evidence().id() + " figure" : "a published figure";
         String of = known.item().equals(item) ? "" : " of " + known.item().words();
-        String end = basis.boundary() == asked.boundary() ? "" : " " + basis.boundary().words(basis.indicator());
+        String end = basis.boundary() == asked.boundary()
+                ? ""
+                : " " + basis.boundary().words(basis.indicator());
         String per = basis.per() == asked.per() ? "" : " per " + basis.per().words();
         String grade = basis.lowestGrade() == asked.lowestGrade() ? "" : " from numbers that nobody has seen";
         return "there is " + what + of + end + per + grade;

@@ -1,7 +1,7 @@
 package org.scalepan.ask;
 
 import org.scalepan.factors.Product;
-import org.scalepan.words.Name;
+import org.scalepan.words.DisplayName;
 
 /** A product in the form in which it is compared, such as mealworm meal. */
 public record ProductForm(Product product, String form) {
@@ -12,11 +12,11 @@ public record ProductForm(Product product, String form) {
     }
 
     /** As said in a sentence. */
-    public Name name() {
+    public DisplayName name() {
         String key = "product." + product.id();
         return form.equals(product.defaultForm())
-                ? Name.of(key, product.name())
-                : new Name(key, product.name() + " (" + form.replace('-', ' ') + ")", "form." + form);
+                ? DisplayName.of(key, product.name())
+                : new DisplayName(key, product.name() + " (" + form.replace('-', ' ') + ")", "form." + form);
     }
 
     /** As said in an English sentence. */

@@ -19,8 +19,8 @@ import org.scalepan.literature.PoolQuestion;
 import org.scalepan.literature.StudyHierarchy;
 import org.scalepan.literature.Unused;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The estimate for one product on a basis, from published results.
@@ -45,7 +45,7 @@ public record PublishedEstimate(
     }
 
     @Override
-    public Name name() {
+    public DisplayName name() {
         return item.name();
     }
 

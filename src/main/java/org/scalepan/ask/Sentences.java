@@ -13,10 +13,10 @@ import org.scalepan.literature.PairedEvidence;
 import org.scalepan.literature.PairedStudy;
 import org.scalepan.quantity.Print;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Words results as plain sentences with unit, boundary, interval and number of studies. */
 public final class Sentences {
@@ -233,7 +233,7 @@ public final class Sentences {
 
     /** Why no sentence is made, in place of a figure. */
     private static Message unciteable(List<Estimate> estimates) {
-        List<Name> which = estimates.stream()
+        List<DisplayName> which = estimates.stream()
                 .filter(Sentences::isUnciteable)
                 .map(Estimate::name)
                 .toList();
@@ -255,7 +255,7 @@ public final class Sentences {
         return studies(estimate, Optional.of(estimate.name()));
     }
 
-    private static Message studies(Estimate estimate, Optional<Name> name) {
+    private static Message studies(Estimate estimate, Optional<DisplayName> name) {
         if (estimate instanceof ModelledEstimate) {
             return ofSide(estimate.summary().isEmpty() ? "modelled.none" : "modelled", name);
         }
@@ -281,7 +281,7 @@ public final class Sentences {
         return published.ownRows() ? Message.of("studies.own-rows", "studies", text) : text;
     }
 
-    private static Message ofSide(String key, Optional<Name> name) {
+    private static Message ofSide(String key, Optional<DisplayName> name) {
         String of = key.equals("modelled.none") ? "-of" : ".of";
         return name.map(side -> Message.of(key + of, "name", side)).orElseGet(() -> Message.of(key));
     }
@@ -387,7 +387,7 @@ public final class Sentences {
     }
 
     /** {@code feed, energy of the bucket shed}. */
-    public static Message whatOf(List<Message> what, Name side) {
+    public static Message whatOf(List<Message> what, DisplayName side) {
         return Message.of("what-of", "what", Listing.commas(what), "name", side);
     }
 

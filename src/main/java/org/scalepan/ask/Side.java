@@ -7,12 +7,12 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Pool;
 import org.scalepan.production.Inventory;
-import org.scalepan.words.Name;
+import org.scalepan.words.DisplayName;
 
 /** One side of a question: a product with its published results, or a farm or herd with its records. */
 public sealed interface Side {
     /** What it is called in a sentence. */
-    Name name();
+    DisplayName name();
 
     /** What it is called in an English sentence. */
     default String words() {
@@ -45,7 +45,7 @@ public sealed interface Side {
     /** A product with its evidence, of the kind that the basis asks for: published results or a reference farm. */
     record PublishedSide(ProductForm item) implements Side {
         @Override
-        public Name name() {
+        public DisplayName name() {
             return item.name();
         }
 
@@ -89,8 +89,8 @@ public sealed interface Side {
      */
     record Recorded(Inventory system, boolean credit) implements Side {
         @Override
-        public Name name() {
-            return Name.given(system.name());
+        public DisplayName name() {
+            return DisplayName.given(system.name());
         }
 
         @Override

@@ -19,8 +19,8 @@ import org.scalepan.production.Output;
 import org.scalepan.production.Scope;
 import org.scalepan.production.SystemFootprint;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The estimate for one farm or herd on a basis, from its records.
@@ -38,8 +38,8 @@ public record SystemEstimate(
         implements Estimate {
 
     @Override
-    public Name name() {
-        return Name.given(inventory.name());
+    public DisplayName name() {
+        return DisplayName.given(inventory.name());
     }
 
     @Override

@@ -16,8 +16,8 @@ import org.scalepan.literature.Evidence;
 import org.scalepan.literature.Harmonised;
 import org.scalepan.literature.PoolQuestion;
 import org.scalepan.literature.StudyHierarchy;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Collects the warnings about the figures of an answer, each once, with the rows that it is about. */
 public final class Warnings {
@@ -91,7 +91,7 @@ public final class Warnings {
                             "product",
                             estimate.item().name(),
                             "asked",
-                            Name.of("region." + asked, library.regions().words(asked)),
+                            DisplayName.of("region." + asked, library.regions().words(asked)),
                             "used",
                             some.regionName()));
                 }

@@ -60,9 +60,11 @@ public final class BibTex {
             putText(
                     fields,
                     "institution",
-                    reference.publisher().or(() -> reference.authors().stream()
-                            .flatMap(author -> author.literal().stream())
-                            .findFirst()));
+                    reference
+                            .publisher()
+                            .or(() -> reference.authors().stream()
+                                    .flatMap(author -> author.literal().stream())
+                                    .findFirst()));
         } else {
             putText(fields, "publisher", reference.publisher());
         }

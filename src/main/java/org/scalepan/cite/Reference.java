@@ -100,8 +100,7 @@ public record Reference(
 
     /** True if there are authors the record seen did not list, so that the list must end in "et al.". */
     boolean hasUnlistedAuthors() {
-        return !authors.isEmpty()
-                && note.filter(Reference::saysOthersUnlisted).isPresent();
+        return !authors.isEmpty() && note.filter(Reference::saysOthersUnlisted).isPresent();
     }
 
     static boolean saysOthersUnlisted(String note) {

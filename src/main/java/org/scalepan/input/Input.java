@@ -443,11 +443,7 @@ public final class Input {
         String what = isQuery() ? singular(name) : name;
         List<String> meant = FieldWords.meant(value, allowed);
         faults.add(
-                name,
-                "",
-                unknownWords(what, value),
-                allowed,
-                meant.isEmpty() ? Nearest.to(value, allowed, 3) : meant);
+                name, "", unknownWords(what, value), allowed, meant.isEmpty() ? Nearest.to(value, allowed, 3) : meant);
     }
 
     /** The same for a text of records, with the nearest allowed values. */

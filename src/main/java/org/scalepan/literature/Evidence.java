@@ -9,8 +9,8 @@ import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.hierarchy.PooledDraws;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** The published evidence for a question about one product. */
 public sealed interface Evidence {
@@ -33,7 +33,7 @@ public sealed interface Evidence {
             List<Study> studies,
             Optional<StudyHierarchy> hierarchy,
             String regionUsed,
-            Name regionName,
+            DisplayName regionName,
             List<Unused> unused)
             implements Evidence {
         public PooledEvidence {

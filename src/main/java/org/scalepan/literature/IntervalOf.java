@@ -3,8 +3,8 @@ package org.scalepan.literature;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * What the interval of a pooled figure speaks of. Each adds to what the one before leaves open: what the average of all such studies would be,
@@ -39,7 +39,7 @@ public enum IntervalOf {
     }
 
     /** The same of one side: {@code what the next study of beef would find}. */
-    public Message of(Name side) {
+    public Message of(DisplayName side) {
         return Message.of("speaks-of." + id + ".one", "name", side);
     }
 

@@ -15,9 +15,9 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.footprint.ChainStep;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * Selects the eligible published results of a question and their weights: boundary equal or converted by the source's own stage split, form
@@ -288,7 +288,7 @@ public final class Pool {
                         studies,
                         hierarchy,
                         region,
-                        Name.of("region." + region, library.regions().words(region)),
+                        DisplayName.of("region." + region, library.regions().words(region)),
                         unused);
             }
         }
@@ -311,8 +311,9 @@ public final class Pool {
                 unused);
     }
 
-    private Name product() {
-        return Name.of("product." + question.product().id(), question.product().name());
+    private DisplayName product() {
+        return DisplayName.of(
+                "product." + question.product().id(), question.product().name());
     }
 
     /** Why results of the form asked for could not be used: their boundaries in one clause, other reasons one by one. */

@@ -10,8 +10,8 @@ import org.scalepan.factors.BackgroundFactor;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Regions;
 import org.scalepan.factors.table.Row;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * Adds energy by carrier to the inventory: MJ delivered to the farm, the primary energy behind it, the gases of combustion, and the upstream burden of supply. CO2 from
@@ -258,13 +258,13 @@ public final class EnergyInventory {
                 .orElse(intensity);
     }
 
-    private Name name(String carrier) {
+    private DisplayName name(String carrier) {
         String name = carrier(carrier).text("name");
-        return Name.of("carrier." + carrier, name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+        return DisplayName.of("carrier." + carrier, name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
     }
 
-    private Name place(String region) {
-        return Name.of("region." + region, library.regions().words(region));
+    private DisplayName place(String region) {
+        return DisplayName.of("region." + region, library.regions().words(region));
     }
 
     private Row carrier(String id) {

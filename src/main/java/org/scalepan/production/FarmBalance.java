@@ -216,7 +216,13 @@ public record FarmBalance(
     /** The same balance where something that no record has comes in too: more out than in is unusual and no contradiction. */
     public FarmBalance possibleFrom(Message unrecorded) {
         return verdict == BalanceVerdict.IMPOSSIBLE
-                ? new FarmBalance(kind, in, out, BalanceVerdict.UNUSUAL, Message.of("balance.and", "balance", message, "unrecorded", unrecorded), rows)
+                ? new FarmBalance(
+                        kind,
+                        in,
+                        out,
+                        BalanceVerdict.UNUSUAL,
+                        Message.of("balance.and", "balance", message, "unrecorded", unrecorded),
+                        rows)
                 : this;
     }
 

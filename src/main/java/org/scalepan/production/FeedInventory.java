@@ -13,8 +13,8 @@ import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 import org.scalepan.production.FarmRecords.Burden;
 import org.scalepan.production.FarmRecords.FeedUse;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Adds a farm's feed to the inventory: mass, dry matter, nitrogen, and the burden of growing and milling it. */
 final class FeedInventory {
@@ -435,7 +435,7 @@ final class FeedInventory {
                                 "ingredient",
                                 ingredient,
                                 "place",
-                                Name.of(
+                                DisplayName.of(
                                         "region." + found.text("region"),
                                         library.regions().words(found.text("region")))),
                         found.text("id"));
@@ -459,7 +459,7 @@ final class FeedInventory {
                         "legality",
                         word,
                         "note",
-                        Name.of("lawful-note." + legality, note)))
+                        DisplayName.of("lawful-note." + legality, note)))
                 .orElseGet(() -> Message.of("remark.unlawful", "ingredient", ingredient, "legality", word));
     }
 }

@@ -2,8 +2,8 @@ package org.scalepan.production;
 
 import java.util.List;
 import org.scalepan.factors.Boundary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * A field that the records leave open, and the named default that filled it, or that it is not counted.
@@ -101,8 +101,8 @@ public record Gap(
                 field.substring(slash + 1).replace("/", ", "));
     }
 
-    private static Name fieldName(String field) {
-        return Name.of(
+    private static DisplayName fieldName(String field) {
+        return DisplayName.of(
                 "field." + field.replace(", ", ".").replace(' ', '-'),
                 field.replace("_m2", " area").replace("_m3", "").replace('_', ' '));
     }

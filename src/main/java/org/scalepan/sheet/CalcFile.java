@@ -81,8 +81,7 @@ public final class CalcFile {
     private static XmlPart root(String name) {
         XmlPart part = new XmlPart().open(name);
         List.of("office", "style", "text", "table")
-                .forEach(space -> part.with(
-                        "xmlns:" + space, NAMES + space + ":1.0"));
+                .forEach(space -> part.with("xmlns:" + space, NAMES + space + ":1.0"));
         return part.with("xmlns:fo", NAMES + "xsl-fo-compatible:1.0", "xmlns:of", NAMES + "of:1.2")
                 .with("office:version", "1.3");
     }
@@ -114,20 +113,23 @@ public final class CalcFile {
         style(part, "row", "table-row");
         part.empty("style:table-row-properties", "style:use-optimal-row-height", "true")
                 .close();
-        sheets.stream().map(Sheet::laterLines).filter(lines -> lines > 1).distinct().forEach(lines -> {
-            style(part, "row" + lines, "table-row");
-            part.empty(
-                            "style:table-row-properties",
-                            "style:row-height",
-                            Math.min(MOST_POINTS, lines * POINTS_OF_A_LINE) + "pt",
-                            "style:use-optimal-row-height",
-                            "false")
-                    .close();
-        });
+        sheets.stream()
+                .map(Sheet::laterLines)
+                .filter(lines -> lines > 1)
+                .distinct()
+                .forEach(lines -> {
+                    style(part, "row" + lines, "table-row");
+                    part.empty(
+                                    "style:table-row-properties",
+                                    "style:row-height",
+                                    Math.min(MOST_POINTS, lines * POINTS_OF_A_LINE) + "pt",
+                                    "style:use-optimal-row-height",
+                                    "false")
+                            .close();
+                });
         sheets.stream().map(Sheet::pagesAcross).distinct().sorted().forEach(pages -> {
             style(part, "across" + pages, "table");
-            part.with("style:master-page-name", PAGE + pages)
-                    .empty("style:table-properties", "table:display", "true");
+            part.with("style:master-page-name", PAGE + pages).empty("style:table-properties", "table:display", "true");
             part.close();
         });
         cellStyle(part, Cell.Look.PLAIN, false, "fo:wrap-option", "no-wrap");

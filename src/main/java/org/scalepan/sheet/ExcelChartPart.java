@@ -72,7 +72,11 @@ final class ExcelChartPart {
         fill(part);
         part.close().close();
         whiskers(part, chart, sheet);
-        part.open("c:cat").open("c:strRef").holding("c:f", chart.names().onSheet(sheet)).close().close();
+        part.open("c:cat")
+                .open("c:strRef")
+                .holding("c:f", chart.names().onSheet(sheet))
+                .close()
+                .close();
         numbers(part, "c:val", chart.dots().onSheet(sheet));
         value(part, "c:smooth", "0");
         part.close();
@@ -153,7 +157,10 @@ final class ExcelChartPart {
 
     private static void title(XmlPart part, String text, String size) {
         part.open("c:title").open("c:tx").open("c:rich").empty("a:bodyPr").open("a:p");
-        part.open("a:r").empty("a:rPr", "lang", "en", "sz", size, "b", "0").holding("a:t", text).close();
+        part.open("a:r")
+                .empty("a:rPr", "lang", "en", "sz", size, "b", "0")
+                .holding("a:t", text)
+                .close();
         part.close().close().close();
         value(part, "c:overlay", "0");
         part.close();

@@ -62,9 +62,7 @@ public final class ExcelFile {
         for (int i = 0; i < sheet.charts().size(); i++) {
             String chart = "chart" + (before + i + 1) + ".xml";
             targets.add(Map.entry("chart", "../charts/" + chart));
-            zip.with(
-                    "xl/charts/" + chart,
-                    ExcelChartPart.of(sheet.charts().get(i), sheet.name()));
+            zip.with("xl/charts/" + chart, ExcelChartPart.of(sheet.charts().get(i), sheet.name()));
         }
         zip.with("xl/drawings/_rels/" + drawing + ".rels", relations(targets));
     }
@@ -130,13 +128,7 @@ public final class ExcelFile {
         part.open("sheets");
         for (int i = 0; i < sheets.size(); i++) {
             part.empty(
-                    "sheet",
-                    "name",
-                    sheets.get(i).name(),
-                    "sheetId",
-                    Integer.toString(i + 1),
-                    "r:id",
-                    "rId" + (i + 1));
+                    "sheet", "name", sheets.get(i).name(), "sheetId", Integer.toString(i + 1), "r:id", "rId" + (i + 1));
         }
         part.close();
         repeatedHeads(part);

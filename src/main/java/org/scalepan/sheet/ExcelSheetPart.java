@@ -47,7 +47,15 @@ final class ExcelSheetPart {
                 "footer",
                 "0.3");
         part.empty(
-                "pageSetup", "paperSize", A4, "orientation", "landscape", "fitToWidth", Integer.toString(sheet.pagesAcross()), "fitToHeight", "0");
+                "pageSetup",
+                "paperSize",
+                A4,
+                "orientation",
+                "landscape",
+                "fitToWidth",
+                Integer.toString(sheet.pagesAcross()),
+                "fitToHeight",
+                "0");
         part.open("headerFooter").holding("oddFooter", "&L&A&RPage &P of &N").close();
         if (!sheet.charts().isEmpty()) {
             part.empty("drawing", "r:id", "rId1");

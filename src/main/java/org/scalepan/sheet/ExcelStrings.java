@@ -21,8 +21,11 @@ final class ExcelStrings {
     byte[] part() {
         XmlPart part = new XmlPart().open("sst", "xmlns", ExcelFile.MAIN);
         numbers.keySet()
-                .forEach(text ->
-                        part.open("si").open("t", "xml:space", "preserve").text(text).close().close());
+                .forEach(text -> part.open("si")
+                        .open("t", "xml:space", "preserve")
+                        .text(text)
+                        .close()
+                        .close());
         return part.bytes();
     }
 }

@@ -14,6 +14,7 @@ public enum Language {
 
     private final String id;
     private final Grammar grammar;
+
     @SuppressWarnings("ImmutableEnumChecker") // Its map is a copy that nobody changes.
     private final Phrasebook phrases;
 
@@ -73,7 +74,7 @@ public enum Language {
     }
 
     /** A name outside a sentence, without article. */
-    String alone(Name name) {
+    String alone(DisplayName name) {
         return written(name, "");
     }
 
@@ -86,7 +87,7 @@ public enum Language {
     }
 
     private String written(Object value, String form) {
-        if (value instanceof Name name) {
+        if (value instanceof DisplayName name) {
             return name(name, form.isEmpty() ? "alone" : form);
         }
         String text;
@@ -109,7 +110,7 @@ public enum Language {
         return form.isEmpty() ? text : grammar.inForm(text, form);
     }
 
-    private String name(Name name, String form) {
+    private String name(DisplayName name, String form) {
         Optional<Template> translated =
                 this == ENGLISH || name.key().isEmpty() ? Optional.empty() : phrases.find(name.key());
         if (translated.isEmpty()) {

@@ -6,7 +6,7 @@ import java.util.Map;
 /**
  * What is said, in no language yet: a key of the message files and the values that its template names.
  *
- * @param values texts, whole numbers, {@link Figure}s, {@link Name}s, other messages, or {@link Listing}s of these
+ * @param values texts, whole numbers, {@link Figure}s, {@link DisplayName}s, other messages, or {@link Listing}s of these
  */
 public record Message(String key, Map<String, Object> values) {
     private static final String VERBATIM = "verbatim";

@@ -21,7 +21,7 @@ final class Template {
 
     /** A stretch of text, or a place for a value. */
     private sealed interface Part {
-        record Text(String text) implements Part {}
+        record Fixed(String text) implements Part {}
 
         record Place(String name, String form) implements Part {}
 
@@ -38,7 +38,7 @@ final class Template {
         int done = 0;
         while (place.find()) {
             if (place.start() > done) {
-                parts.add(new Part.Text(text.substring(done, place.start())));
+                parts.add(new Part.Fixed(text.substring(done, place.start())));
             }
             String name = place.group(1);
             String form = Optional.ofNullable(place.group(2)).orElse("");
@@ -53,7 +53,7 @@ final class Template {
             done = place.end();
         }
         if (done < text.length()) {
-            parts.add(new Part.Text(text.substring(done)));
+            parts.add(new Part.Fixed(text.substring(done)));
         }
         return new Template(parts);
     }
@@ -79,7 +79,7 @@ final class Template {
     String filled(Map<String, Object> values, Grammar grammar, BiFunction<Object, String, String> written) {
         StringBuilder text = new StringBuilder();
         for (Part part : parts) {
-            if (part instanceof Part.Text plain) {
+            if (part instanceof Part.Fixed plain) {
                 text.append(plain.text());
             } else if (part instanceof Part.Place place) {
                 text.append(written.apply(value(values, place.name()), place.form()));

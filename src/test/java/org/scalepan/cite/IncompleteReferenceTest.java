@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scalepan.JsonAt;
 
 /** What the record of a source did not have is told in every format, so that nobody takes it for the whole. The sources are invented. */
 class IncompleteReferenceTest {
@@ -25,21 +26,19 @@ class IncompleteReferenceTest {
         List<Reference> article = read(ARTICLE);
 
         assertTrue(PlainText.write(article).startsWith("One A, et al. (2020)"), PlainText.write(article));
-        assertEquals(
-                "et al.",
-                CslJson.write(article).path(0).path("author").path(1).path("literal").asText());
+        assertEquals("et al.", JsonAt.text(CslJson.write(article), "/0/author/1/literal"));
         assertTrue(Ris.write(article).contains("AU  - One, A.\r\nAU  - et al.\r\n"), Ris.write(article));
     }
 
     @Test
     void given_a_list_that_ends_so_when_it_is_read_then_nobody_is_called_et_al() throws Exception {
-        List<Reference> again =
-                read(CslJson.write(read(ARTICLE)).toString());
+        List<Reference> again = read(CslJson.write(read(ARTICLE)).toString());
         assertEquals(read(ARTICLE), again);
 
-        List<Reference> without = read(ARTICLE.replace(
-                        "\"note\": \"Further authors not in the record seen.\",", "")
-                .replace("{\"family\": \"One\", \"given\": \"A.\"}", "{\"family\": \"One\"}, {\"literal\": \"et al.\"}"));
+        List<Reference> without = read(ARTICLE.replace("\"note\": \"Further authors not in the record seen.\",", "")
+                .replace(
+                        "{\"family\": \"One\", \"given\": \"A.\"}",
+                        "{\"family\": \"One\"}, {\"literal\": \"et al.\"}"));
         assertEquals(1, without.get(0).authors().size());
         assertTrue(without.get(0).hasUnlistedAuthors());
     }
@@ -48,7 +47,9 @@ class IncompleteReferenceTest {
     void given_an_article_without_volume_pages_and_doi_then_that_is_told_as_missing() throws Exception {
         List<Reference> article = read(ARTICLE);
 
-        assertEquals(List.of("further authors", "volume", "pages", "DOI"), article.get(0).missing());
+        assertEquals(
+                List.of("further authors", "volume", "pages", "DOI"),
+                article.get(0).missing());
         String told = "Not known: further authors, volume, pages, DOI.";
         assertTrue(BibTex.write(article).contains(told), BibTex.write(article));
         assertTrue(Ris.write(article).contains(told), Ris.write(article));
@@ -65,8 +66,11 @@ class IncompleteReferenceTest {
 
     @Test
     void given_a_publication_that_is_not_identified_then_its_label_says_so() throws Exception {
-        String unknown = ARTICLE.replace("\"check\": \"abstract\"", "\"check\": \"abstract\", \"publication\": \"not identified\"");
+        String unknown = ARTICLE.replace(
+                "\"check\": \"abstract\"", "\"check\": \"abstract\", \"publication\": \"not identified\"");
 
-        assertEquals("One et al. 2020 (publication not identified)", read(unknown).get(0).label());
+        assertEquals(
+                "One et al. 2020 (publication not identified)",
+                read(unknown).get(0).label());
     }
 }

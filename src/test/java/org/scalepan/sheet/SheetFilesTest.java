@@ -178,12 +178,11 @@ class SheetFilesTest {
         assertEquals("0.0E+00", NumberForm.ofFigure(1e-9).code());
         assertEquals("0", NumberForm.ofFigure(0).code());
 
-        Sheet sheet = new Sheet(
-                "One", List.of(), 0, List.of(List.of(Cell.number(146.2008, NumberForm.ofFigure(146.2008)))));
+        Sheet sheet =
+                new Sheet("One", List.of(), 0, List.of(List.of(Cell.number(146.2008, NumberForm.ofFigure(146.2008)))));
         String written = parts(ExcelFile.of(List.of(sheet))).get("xl/worksheets/sheet1.xml");
         assertEquals(
-                "146.2008",
-                parsed(written).getElementsByTagName("v").item(0).getTextContent());
+                "146.2008", parsed(written).getElementsByTagName("v").item(0).getTextContent());
     }
 
     @Test
@@ -208,7 +207,8 @@ class SheetFilesTest {
         Document picture = parsed(parts.get("xl/charts/chart1.xml"));
         assertEquals("1.0", value(picture, "c:min"));
         assertEquals("1000.0", value(picture, "c:max"));
-        assertEquals("'Chart'!$A$2:$A$3", picture.getElementsByTagName("c:f").item(2).getTextContent());
+        assertEquals(
+                "'Chart'!$A$2:$A$3", picture.getElementsByTagName("c:f").item(2).getTextContent());
     }
 
     private static String value(Document part, String element) {

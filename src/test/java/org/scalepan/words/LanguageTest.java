@@ -44,7 +44,7 @@ class LanguageTest {
 
     @Test
     void a_name_has_its_article_in_a_sentence_only() {
-        Name beef = Name.of("product.beef", "beef");
+        DisplayName beef = DisplayName.of("product.beef", "beef");
 
         assertEquals("bœuf", beef.in(Language.FRENCH));
         assertEquals("beef", beef.in(Language.ENGLISH));
@@ -56,15 +56,15 @@ class LanguageTest {
                                 "product",
                                 beef,
                                 "asked",
-                                Name.of("region.kenya", "Kenya"),
+                                DisplayName.of("region.kenya", "Kenya"),
                                 "used",
-                                Name.of("region.africa", "Africa"))
+                                DisplayName.of("region.africa", "Africa"))
                         .in(Language.FRENCH));
     }
 
     @Test
     void a_form_stands_behind_a_name() {
-        Name meal = new Name("product.mealworm", "yellow mealworm (meal)", "form.meal");
+        DisplayName meal = new DisplayName("product.mealworm", "yellow mealworm (meal)", "form.meal");
 
         assertEquals("ver de farine (farine)", meal.in(Language.FRENCH));
         assertEquals("yellow mealworm (meal)", meal.in(Language.ENGLISH));
@@ -72,7 +72,7 @@ class LanguageTest {
 
     @Test
     void the_name_that_somebody_gave_is_the_same_in_every_language() {
-        assertEquals("bucket shed", Name.given("bucket shed").in(Language.FRENCH));
+        assertEquals("bucket shed", DisplayName.given("bucket shed").in(Language.FRENCH));
     }
 
     @Test

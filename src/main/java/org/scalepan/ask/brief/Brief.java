@@ -123,7 +123,13 @@ public record Brief(
             rows.add(new BriefRow(estimate, check));
         }
         return new Brief(
-                library, question, reference, rows, checks, byIndicator(library, question), byReference(library, question));
+                library,
+                question,
+                reference,
+                rows,
+                checks,
+                byIndicator(library, question),
+                byReference(library, question));
     }
 
     private static List<Comparison> byIndicator(Library library, BriefQuestion question) {
@@ -146,8 +152,7 @@ public record Brief(
     private static Comparison compared(
             Library library, BriefQuestion question, ProductForm against, ComparisonBasis basis) {
         return Comparison.of(
-                library,
-                new Comparison.ComparisonQuestion(question.products(), against, basis, question.sampling()));
+                library, new Comparison.ComparisonQuestion(question.products(), against, basis, question.sampling()));
     }
 
     /** The products and the reference. */

@@ -87,8 +87,7 @@ public final class BriefStudies {
         }
     }
 
-    private static BriefStudy row(
-            Estimate estimate, Evidence.PooledEvidence some, Study study, Harmonised finding) {
+    private static BriefStudy row(Estimate estimate, Evidence.PooledEvidence some, Study study, Harmonised finding) {
         PublishedResult result = finding.result();
         return new BriefStudy(
                 estimate.words(),

@@ -14,18 +14,15 @@ public final class Headline {
         return brief.rows().stream()
                 .flatMap(row -> row.check().stream())
                 .filter(check -> reduction(brief, check).isPresent())
-                .max(Comparator.comparingDouble(
-                        check -> reduction(brief, check).orElseThrow()))
+                .max(Comparator.comparingDouble(check -> reduction(brief, check).orElseThrow()))
                 .map(check -> sentence(brief, check, reduction(brief, check).orElseThrow()))
                 .orElse("From what this library holds on this basis, no reduction can be defended.");
     }
 
     /** The part that is saved at least, on the basis asked. */
     private static OptionalDouble reduction(Brief brief, ClaimCheck check) {
-        boolean asked = check.instead()
-                .basis()
-                .filter(brief.question().basis()::equals)
-                .isPresent();
+        boolean asked =
+                check.instead().basis().filter(brief.question().basis()::equals).isPresent();
         OptionalDouble times = check.instead().timesLess();
         return asked && times.isPresent() ? OptionalDouble.of(1 - 1 / times.getAsDouble()) : OptionalDouble.empty();
     }

@@ -49,11 +49,10 @@ public final class OftenQuoted {
             others.add("the mean is " + Print.footprint(summary.mean()));
             basis.withOtherLandUse()
                     .flatMap(other -> figure(estimate.item(), other))
-                    .ifPresent(figure -> others.add(
-                            (basis.luc() == LandUseChange.EXCLUDE
-                                            ? "with land-use change counted "
-                                            : "without land-use change ")
-                                    + figure));
+                    .ifPresent(figure -> others.add((basis.luc() == LandUseChange.EXCLUDE
+                                    ? "with land-use change counted "
+                                    : "without land-use change ")
+                            + figure));
             if (basis.boundary() != Boundary.RETAIL) {
                 figure(estimate.item(), basis.withBoundary(Boundary.RETAIL))
                         .ifPresent(figure -> others.add("up to retail, by other studies, " + figure));

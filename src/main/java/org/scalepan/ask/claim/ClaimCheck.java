@@ -15,8 +15,8 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.CommonRandomNumbers;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Language;
-import org.scalepan.words.Name;
 
 /**
  * A checked claim about one product or farm.
@@ -63,7 +63,7 @@ public record ClaimCheck(
      * @param measured the side with a figure
      * @param unmeasured the side without
      */
-    public record HalfMeasured(Boundary boundary, Name measured, Name unmeasured) {}
+    public record HalfMeasured(Boundary boundary, DisplayName measured, DisplayName unmeasured) {}
 
     /** The cell of the question itself. */
     public GridCell asked() {
@@ -163,7 +163,7 @@ public record ClaimCheck(
         reference
                 .flatMap(other ->
                         DisplacedUseFigure.drawn(library, other, question.basis(), question.sampling(), random))
-                .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), Name.given(""))));
+                .ifPresent(figure -> said.add(figure.sentence(sentences, Optional.empty(), DisplayName.given(""))));
         return said;
     }
 

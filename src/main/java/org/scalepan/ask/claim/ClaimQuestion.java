@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
-import org.scalepan.words.Name;
 
 /**
  * A claim as it is asked, all defaults resolved.
@@ -32,7 +32,7 @@ public record ClaimQuestion(
     }
 
     /** The name of what the subject is compared with; empty where nothing is. */
-    Name referenceName() {
-        return reference.map(Side::name).orElse(Name.given(""));
+    DisplayName referenceName() {
+        return reference.map(Side::name).orElse(DisplayName.given(""));
     }
 }

@@ -21,9 +21,9 @@ import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * A claim on one basis. It retains no draws, so that a grid of any size needs little memory.
@@ -60,7 +60,7 @@ public record GridCell(
      * @param noRatio what stands against a ratio of the figure
      */
     public record Evidenced(
-            Name name,
+            DisplayName name,
             Optional<Summary> footprint,
             OptionalDouble leastCaused,
             int studies,
@@ -183,7 +183,7 @@ public record GridCell(
     }
 
     /** The sides whose figure no sentence may quote, in words; empty when there are none. */
-    List<Name> unciteable() {
+    List<DisplayName> unciteable() {
         return Stream.concat(Stream.of(product), reference.stream())
                 .filter(Evidenced::unciteable)
                 .map(Evidenced::name)

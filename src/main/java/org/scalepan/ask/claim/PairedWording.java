@@ -7,10 +7,10 @@ import org.scalepan.ask.Side;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Borrowed;
 import org.scalepan.literature.PairedStudy;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Says of the ratios that single papers give whether they reach what is claimed. */
 final class PairedWording {
@@ -84,7 +84,7 @@ final class PairedWording {
                 .toList();
     }
 
-    private Message takenFrom(Name name, String from) {
+    private Message takenFrom(DisplayName name, String from) {
         return from.equals(Borrowed.LITERATURE)
                 ? Message.of("borrowed.literature", "name", name)
                 : Message.of("borrowed.from", "name", name, "label", label(from));

@@ -17,11 +17,11 @@ import org.scalepan.ask.ThinEvidence;
 import org.scalepan.factors.Boundary;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.SignificantFigures;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * Finds the strongest sentence that can be defended instead of a claim, and words it. How sure it is, "in 90 % of the draws", is never called
@@ -78,7 +78,7 @@ final class StrongestSentence {
 
     /** The library, and why the figures that it has make no sentence where one is withheld. */
     private Message fromLibrary() {
-        List<Name> which = cells.stream()
+        List<DisplayName> which = cells.stream()
                 .flatMap(cell -> cell.unciteable().stream())
                 .distinct()
                 .toList();

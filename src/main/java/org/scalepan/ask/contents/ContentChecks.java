@@ -14,10 +14,10 @@ import org.scalepan.factors.Claim;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * A claim of contents, checked for each food that it is about.
@@ -87,7 +87,7 @@ public record ContentChecks(
         }
         List<Message> parts = new ArrayList<>();
         for (Overall overall : Overall.values()) {
-            List<Name> names = checks.stream()
+            List<DisplayName> names = checks.stream()
                     .filter(check -> check.overall() == overall)
                     .map(check -> check.food().name())
                     .toList();

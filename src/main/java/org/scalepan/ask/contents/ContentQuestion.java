@@ -7,8 +7,8 @@ import org.scalepan.ask.claim.Subject;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.factors.Grade;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Language;
-import org.scalepan.words.Name;
 
 /**
  * A claim of contents as it is asked.
@@ -48,6 +48,6 @@ public record ContentQuestion(
                 "nutrient",
                 claimed.nutrientName(),
                 "reference",
-                reference.map(ProductForm::name).orElse(Name.given("")));
+                reference.map(ProductForm::name).orElse(DisplayName.given("")));
     }
 }

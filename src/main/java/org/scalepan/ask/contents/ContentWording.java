@@ -9,11 +9,11 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.claim.Verdict;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.quantity.Print;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Says in sentences what published samples say to a claim of contents. */
 final class ContentWording {
@@ -124,9 +124,9 @@ final class ContentWording {
                 : Message.of("range", "low", new Figure(low), "high", new Figure(high));
     }
 
-    private static Name quantity(ContentCell cell) {
+    private static DisplayName quantity(ContentCell cell) {
         String key = "content-quantity." + cell.quantity();
-        return Name.of(key, Language.ENGLISH.sayOr(key, cell.quantity()));
+        return DisplayName.of(key, Language.ENGLISH.sayOr(key, cell.quantity()));
     }
 
     private Message times(SampleRatio times) {
@@ -191,10 +191,10 @@ final class ContentWording {
                         form(cell.food().form()),
                         "reference",
                         cell.reference()
-                                .map(food -> Name.of(
+                                .map(food -> DisplayName.of(
                                         "product." + food.product().id(),
                                         food.product().name()))
-                                .orElse(Name.given("")),
+                                .orElse(DisplayName.given("")),
                         "times",
                         times(cell.times().orElseThrow())));
     }
@@ -214,8 +214,8 @@ final class ContentWording {
                 .map(ContentWording::acids);
     }
 
-    private static Name acid(String id) {
-        return Name.of("amino-acid." + id, id.replace("-plus-", " with "));
+    private static DisplayName acid(String id) {
+        return DisplayName.of("amino-acid." + id, id.replace("-plus-", " with "));
     }
 
     private static Message acids(ProteinFinding finding) {

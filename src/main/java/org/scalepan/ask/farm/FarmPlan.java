@@ -146,9 +146,11 @@ public record FarmPlan(ModelledFarm farm, double harvest, List<PlannedAmount> am
         }
 
         private void water(FishFarm fish) {
-            fish.pond().area().ifPresentOrElse(
-                    area -> scaled("pond.area_m2", "water with fish", "m2", area),
-                    () -> open.add("how much water the fish need"));
+            fish.pond()
+                    .area()
+                    .ifPresentOrElse(
+                            area -> scaled("pond.area_m2", "water with fish", "m2", area),
+                            () -> open.add("how much water the fish need"));
             if (fish.stocked().orElse(null) instanceof FishMass.WeighedFish young) {
                 scaled("stocked.kg", "fingerlings put in", "kg live a year", young.weight());
             } else {

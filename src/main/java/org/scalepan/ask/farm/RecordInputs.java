@@ -28,8 +28,8 @@ import org.scalepan.production.herd.HerdOutput;
 import org.scalepan.production.insects.Harvest;
 import org.scalepan.production.insects.InsectFarm;
 import org.scalepan.production.records.EditableRecords;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The entries of a notebook that a grower can change, by the names that questions call them by. Several entries under one name, such
@@ -215,7 +215,8 @@ public final class RecordInputs {
                 Message.of(
                         "entry.price",
                         "name",
-                        Name.of("product." + farm.product().id(), farm.product().name())),
+                        DisplayName.of(
+                                "product." + farm.product().id(), farm.product().name())),
                 RecordField.PRICE.unit(),
                 farm.price().orElseThrow().central(),
                 LEAST_PRICE,

@@ -9,9 +9,9 @@ import org.scalepan.factors.FoodEnergyFactor;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * A product in one form, as food: what is published of it, on any basis.
@@ -107,8 +107,8 @@ final class Food {
 
     private Content divided(Nutrient nutrient, Nutrient by, Content.HeldContent above, Content.HeldContent below) {
         if (below.value() == 0) {
-            return new Content.MissingContent(
-                    Message.of("content-missing.zero", "quantity", Name.of("content-quantity." + by.id(), by.id())));
+            return new Content.MissingContent(Message.of(
+                    "content-missing.zero", "quantity", DisplayName.of("content-quantity." + by.id(), by.id())));
         }
         // A ratio of a row to itself is exact, whatever its spread.
         return nutrient == by ? above.per(below).withoutRange() : above.per(below);
@@ -233,8 +233,8 @@ final class Food {
                 : Message.of("content-missing.elsewhere", "food", food.name(), "forms", Listing.and(elsewhere));
     }
 
-    private Name plainName() {
-        return Name.of("product." + item.product().id(), item.product().name());
+    private DisplayName plainName() {
+        return DisplayName.of("product." + item.product().id(), item.product().name());
     }
 
     /** Other forms of the product for which something is published, as they are written in a question. */

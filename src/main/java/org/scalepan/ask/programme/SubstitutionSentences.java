@@ -16,11 +16,11 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SignificantFigures;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Language;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Says what a programme changes in plain sentences that carry the assumptions along, for a proposal. */
 public final class SubstitutionSentences {
@@ -163,8 +163,8 @@ public final class SubstitutionSentences {
                         + instead(change));
     }
 
-    private static Name name(YearlyChange change) {
-        return Name.of(
+    private static DisplayName name(YearlyChange change) {
+        return DisplayName.of(
                 "indicator-name." + change.basis().indicator().id(),
                 change.basis().indicator().name());
     }
@@ -217,17 +217,17 @@ public final class SubstitutionSentences {
                 .toList();
     }
 
-    private static Name name(Product product) {
-        return Name.of("product." + product.id(), product.name());
+    private static DisplayName name(Product product) {
+        return DisplayName.of("product." + product.id(), product.name());
     }
 
-    private static Name reference(YearlyChange change, PairedRatio ratio) {
+    private static DisplayName reference(YearlyChange change, PairedRatio ratio) {
         return change.baseline().stream()
                 .map(Estimate::product)
                 .filter(product -> product.id().equals(ratio.reference()))
                 .map(SubstitutionSentences::name)
                 .findFirst()
-                .orElse(Name.given(ratio.reference()));
+                .orElse(DisplayName.given(ratio.reference()));
     }
 
     private String instead(YearlyChange change) {
@@ -248,8 +248,8 @@ public final class SubstitutionSentences {
                 programme.unit().message(),
                 "animal",
                 question.animal()
-                        .map(animal -> Name.of("fed-animal." + animal.id(), animal.id()))
-                        .orElse(Name.given("")));
+                        .map(animal -> DisplayName.of("fed-animal." + animal.id(), animal.id()))
+                        .orElse(DisplayName.given("")));
         return language.capital(language.say(
                 question.rate() == 0 ? "programme.assumption.nothing" : "programme.assumption",
                 "amount",
@@ -307,7 +307,7 @@ public final class SubstitutionSentences {
                 : List.of(language.say(
                         "programme.people",
                         "indicator",
-                        Name.of(
+                        DisplayName.of(
                                 "indicator-name." + change.basis().indicator().id(),
                                 change.basis().indicator().name().toLowerCase(Locale.ROOT)),
                         "parts",
@@ -327,8 +327,8 @@ public final class SubstitutionSentences {
         return Message.of("programme.per-meal", "unit", unit(change));
     }
 
-    private static Name unit(YearlyChange change) {
-        return Name.of(
+    private static DisplayName unit(YearlyChange change) {
+        return DisplayName.of(
                 "unit-name." + change.basis().indicator().id(),
                 change.basis().indicator().unit());
     }

@@ -17,9 +17,9 @@ import org.scalepan.footprint.CommonRandomNumbers;
 import org.scalepan.footprint.Footprint;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.uncertainty.Summary;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Listing;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * What a programme changes a year in one indicator. All sides are drawn with common random numbers, so that a factor on several of them
@@ -99,7 +99,7 @@ public record YearlyChange(
     }
 
     /** The sides that have no figure, by name. */
-    public List<Name> silent() {
+    public List<DisplayName> silent() {
         return Stream.concat(Stream.of(product), baseline.stream())
                 .filter(side -> isSilent(side) || product.unlike(side).isPresent())
                 .map(Estimate::name)
@@ -113,8 +113,8 @@ public record YearlyChange(
     }
 
     /** The unit of a year, as it is named. */
-    public Name unitName() {
-        return Name.of("yearly-unit." + basis.indicator().id(), unit.words());
+    public DisplayName unitName() {
+        return DisplayName.of("yearly-unit." + basis.indicator().id(), unit.words());
     }
 
     /** True when no figure can rest on it: there is none, or it is of records that contradict themselves. */

@@ -55,7 +55,8 @@ public final class CsvPage {
 
     /** The character (from 1) at which a cell begins; 1 for a column that the line does not reach. */
     int start(long line, String column) {
-        List<Integer> starts = cellStarts(text.lines().skip(line - 1).findFirst().orElse(""));
+        List<Integer> starts =
+                cellStarts(text.lines().skip(line - 1).findFirst().orElse(""));
         int index = index(column);
         return index >= 0 && index < starts.size() ? starts.get(index) : 1;
     }

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /**
  * The climate by which the IPCC's tables of manure are read, as the mean temperature and rain of a place choose it.
@@ -65,7 +65,7 @@ public record ClimateZone(String id, boolean moistureKnown, Message message, Lis
                 "mean",
                 new Figure(String.format(Locale.ROOT, "%.1f", normals.mean())),
                 "place",
-                Name.of("region." + normals.region(), library.regions().words(normals.region())),
+                DisplayName.of("region." + normals.region(), library.regions().words(normals.region())),
                 "weights",
                 normals.weights());
     }

@@ -78,13 +78,7 @@ final class FishBalances {
     /** kg of a content per kg live, of the edible part alone. */
     private Optional<Double> edibleShare(FunctionalUnit content) {
         UnitChain chain = UnitChain.of(
-                library,
-                farm.product(),
-                farm.product().defaultForm(),
-                "",
-                ProteinBasis.CRUDE,
-                true,
-                Grade.SECONDARY);
+                library, farm.product(), farm.product().defaultForm(), "", ProteinBasis.CRUDE, true, Grade.SECONDARY);
         if (chain.path(FunctionalUnit.KG_LIVE, content) instanceof ChainPath.FoundPath found) {
             double share = 1;
             for (ChainStep step : found.steps()) {

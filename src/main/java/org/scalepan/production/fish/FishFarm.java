@@ -21,7 +21,7 @@ public record FishFarm(FarmRecords records, Product product, FishMass harvest, O
     public static Optional<Obstacle> obstacleInCoProducts(FarmRecords records) {
         return records.coProducts().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Obstacle(
-                        "co_products", "what a fish farm gives stands in harvest; leave co_products out"));
+                : Optional.of(
+                        new Obstacle("co_products", "what a fish farm gives stands in harvest; leave co_products out"));
     }
 }

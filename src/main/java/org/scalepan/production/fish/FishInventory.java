@@ -39,11 +39,7 @@ public final class FishInventory {
     /** The young belong to what the farm gives; a hatchery that sells them is cut off, as that of chicks is. */
     private void stocked() {
         if (farm.stocked().isEmpty()) {
-            builder.notCounted(
-                    Stage.ANIMALS,
-                    "stocked",
-                    Gap.ALL,
-                    Message.of("gap.stocked-not-said"));
+            builder.notCounted(Stage.ANIMALS, "stocked", Gap.ALL, Message.of("gap.stocked-not-said"));
         } else if (farm.stocked().get().kilograms() > 0) {
             builder.cutOff("stocked", Gap.ALL, Message.of("gap.hatchery"));
         }

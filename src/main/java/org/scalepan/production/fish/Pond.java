@@ -24,12 +24,7 @@ public record Pond(
         implements PondBuilder.With {
     /** Water of which nothing was written down. */
     public static final Pond UNRECORDED = new Pond(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     /** The kind, or the one that stands for it where it was not recorded. */
     PondKind usualKind() {

@@ -86,10 +86,7 @@ final class PondInventory {
                                     gas.rowIds());
                         },
                         () -> builder.notCounted(
-                                Stage.MANURE,
-                                "pond/nitrous oxide",
-                                Gap.GHG,
-                                Message.of("gap.no-measurement")));
+                                Stage.MANURE, "pond/nitrous oxide", Gap.GHG, Message.of("gap.no-measurement")));
     }
 
     private void ground() {
@@ -110,14 +107,12 @@ final class PondInventory {
         pond.nitrogen().ifPresent(amount -> making("nitrogen", "nitrogen-average", amount));
         pond.phosphate().ifPresent(amount -> making("phosphate", "phosphate-average", amount));
         if (RecordedNumber.centralOr(pond.nitrogen(), 0) + RecordedNumber.centralOr(pond.phosphate(), 0) > 0) {
-            builder.notCounted(
-                    "pond/fertiliser/energy", List.of("energy"), Message.of("gap.fertiliser-gases-only"));
+            builder.notCounted("pond/fertiliser/energy", List.of("energy"), Message.of("gap.fertiliser-gases-only"));
         }
     }
 
     private void making(String nutrient, String fertiliser, RecordedNumber kilograms) {
-        Optional<BackgroundFactor> row =
-                Background.of(library).row("fertiliser_factors", fertiliser, "ghg-production");
+        Optional<BackgroundFactor> row = Background.of(library).row("fertiliser_factors", fertiliser, "ghg-production");
         if (row.isEmpty()) {
             builder.notCounted("pond/fertiliser/" + nutrient, Gap.GHG, Message.of("gap.no-factor"));
             return;
@@ -132,9 +127,7 @@ final class PondInventory {
 
     private void manure() {
         if (RecordedNumber.centralOr(pond.manure(), 0) > 0) {
-            builder.remark(
-                    Remark.METHOD,
-                    Message.of("remark.manure-in-water"));
+            builder.remark(Remark.METHOD, Message.of("remark.manure-in-water"));
         }
     }
 

@@ -15,12 +15,12 @@ import org.scalepan.production.FarmInventory;
 import org.scalepan.production.Gap;
 import org.scalepan.production.InventoryBuilder;
 import org.scalepan.production.Remark;
+import org.scalepan.production.RowSpan;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
-import org.scalepan.production.RowSpan;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Message;
-import org.scalepan.words.Name;
 
 /** Adds the heat of a rearing room that has no meter. */
 final class HeatingInventory {
@@ -97,7 +97,7 @@ final class HeatingInventory {
             builder.filled(FIELD + "/animals", Gap.OF_ENERGY, Message.of("gap.animal-heat"));
         }
         String region = farm.records().region().orElseThrow();
-        Name place = Name.of("region." + region, library.regions().words(region));
+        DisplayName place = DisplayName.of("region." + region, library.regions().words(region));
         String key = heat.high() <= 0 ? "gap.no-heat" : gains.isPresent() ? "gap.heat.less-animals" : "gap.heat";
         builder.filled(
                 FIELD,

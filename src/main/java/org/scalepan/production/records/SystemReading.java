@@ -54,7 +54,8 @@ public final class SystemReading {
 
     /** Reads the records of a system, for questions that vary them; empty after an error. */
     public Optional<EditableRecords> notebook(Input body) {
-        Optional<String> kind = body.needOneOf("kind", RecordField.KIND.definition().words());
+        Optional<String> kind =
+                body.needOneOf("kind", RecordField.KIND.definition().words());
         int before = body.faults().size();
         if (kind.isEmpty()) {
             return Optional.empty();

@@ -284,8 +284,7 @@ public final class NormalMixture {
             squares += near.weights[j] * below * below;
             density += near.densityOf(j, bell);
         }
-        double error =
-                density > 0 ? Math.sqrt(Math.max(0, squares - share * share) / weights.length) / density : 0;
+        double error = density > 0 ? Math.sqrt(Math.max(0, squares - share * share) / weights.length) / density : 0;
         return Double.isFinite(error) ? error : 0;
     }
 

@@ -59,8 +59,7 @@ final class BriefDocument {
      * @param permalink address of the same brief; none for posted records
      * @param market whose cautions are given; all where there is none
      */
-    BriefDocument(
-            Brief brief, Style style, LocalDate accessed, Optional<String> permalink, Optional<String> market) {
+    BriefDocument(Brief brief, Style style, LocalDate accessed, Optional<String> permalink, Optional<String> market) {
         this.brief = brief;
         this.sentences = new Sentences(
                 brief.question().basis(), brief.question().sampling().coverage());
@@ -112,8 +111,9 @@ final class BriefDocument {
 
     private Block picture() {
         return new Block.Picture(
-                svg(), chart().words(), permalink.map(link -> link.replaceFirst("[?&]format=[a-z]+", "")
-                        + "&format=svg"));
+                svg(),
+                chart().words(),
+                permalink.map(link -> link.replaceFirst("[?&]format=[a-z]+", "") + "&format=svg"));
     }
 
     /** The published results behind the figures, each with the number of its reference. */
@@ -166,8 +166,8 @@ final class BriefDocument {
         if (!brief.otherIndicators().isEmpty()) {
             document.heading("Other indicators")
                     .add(CrossTable.ofIndicators(brief.otherIndicators()))
-                    .paragraph("Median (interval) and, behind it, how many times less than " + brief.reference().words()
-                            + "; below 1 it is more.");
+                    .paragraph("Median (interval) and, behind it, how many times less than "
+                            + brief.reference().words() + "; below 1 it is more.");
         }
         if (!brief.otherReferences().isEmpty()) {
             document.heading("Beside other references").add(CrossTable.ofReferences(brief.otherReferences()));
@@ -270,8 +270,7 @@ final class BriefDocument {
                     figure(row.estimate()),
                     asked.filter(cell -> cell.bound() != Bound.NONE)
                             .flatMap(cell ->
-                                    cell.timesLess()
-                                            .map(ratio -> cell.bound().words() + kept(Sentences.ratio(ratio))))
+                                    cell.timesLess().map(ratio -> cell.bound().words() + kept(Sentences.ratio(ratio))))
                             .orElse(""),
                     asked.flatMap(GridCell::probability)
                             .map(less -> Sentences.share(less.value()))

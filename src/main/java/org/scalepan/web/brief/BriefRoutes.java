@@ -52,9 +52,8 @@ public final class BriefRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters =
-                ComparisonBasisReading.with(Stream.concat(
-                                Stream.of("products", "against", "also", "also_against", "format"), OWN.stream())
+        List<String> parameters = ComparisonBasisReading.with(
+                Stream.concat(Stream.of("products", "against", "also", "also_against", "format"), OWN.stream())
                         .toArray(String[]::new));
         return List.of(
                 Route.of("/v1/brief", parameters, this::published).computing().withCurrentDate(),
@@ -125,8 +124,8 @@ public final class BriefRoutes {
         if (sides.isEmpty() || against.isEmpty() || !parameters.faults().isEmpty()) {
             return Optional.empty();
         }
-        Brief.BriefQuestion question =
-                new Brief.BriefQuestion(sides, against.get(), new Claimed.TimesLess(times), basis, sampling, besides, further);
+        Brief.BriefQuestion question = new Brief.BriefQuestion(
+                sides, against.get(), new Claimed.TimesLess(times), basis, sampling, besides, further);
         ClaimPlan plan = question.plan(library);
         if (!plan.isAffordable()) {
             parameters.tooMuch(
@@ -148,14 +147,15 @@ public final class BriefRoutes {
         List<String> usual = TOGETHER.stream()
                 .filter(id -> !id.equals(basis.indicator().id()))
                 .toList();
-        boolean affordable = (long) (products + 1) * usual.size() * sampling.draws() <= Sampling.MOST_DRAWS_OF_AN_ANSWER;
+        boolean affordable =
+                (long) (products + 1) * usual.size() * sampling.draws() <= Sampling.MOST_DRAWS_OF_AN_ANSWER;
         Optional<String> given = parameters.raw("also");
         if (given.isEmpty() && (usual.isEmpty() || !affordable)) {
             parameters.resolve("also", NONE);
             return List.of();
         }
-        List<String> allowed =
-                Stream.concat(library.indicators().keySet().stream(), Stream.of(NONE)).toList();
+        List<String> allowed = Stream.concat(library.indicators().keySet().stream(), Stream.of(NONE))
+                .toList();
         List<String> ids = parameters.someOf("also", allowed, usual, Limits.INDICATORS_OF_TABLE);
         reading.afford(sampling, (products + 1) * Math.max(1, ids.size()));
         return ids.stream()
@@ -186,8 +186,7 @@ public final class BriefRoutes {
         return day;
     }
 
-    private Answer answer(
-            BriefRequest asked, Format format, Map<String, Object> question, Optional<String> path) {
+    private Answer answer(BriefRequest asked, Format format, Map<String, Object> question, Optional<String> path) {
         Optional<String> permalink = path.map(at -> Permalink.of(library, at, question));
         Brief brief = Brief.of(library, asked.question(), asked.plan());
         BriefDocument page = new BriefDocument(brief, asked.style(), asked.accessed(), permalink, asked.market());

@@ -54,24 +54,19 @@ final class BriefWorkbook {
         answer.set("library", Envelope.library(library));
         path.ifPresent(at -> answer.put("permalink", Permalink.of(library, at, question)));
         Envelope.close(
-                answer,
-                brief.grounds().warnings(),
-                library,
-                brief.grounds().products(),
-                brief.references());
+                answer, brief.grounds().warnings(), library, brief.grounds().products(), brief.references());
         FigureSheets figures = new FigureSheets();
         figures.add(figure(brief.reference()), brief.question().basis());
         brief.rows().forEach(row -> {
             ObjectNode node = figure(row.estimate());
             row.asked()
                     .ifPresent(cell -> cell.timesLess()
-                            .ifPresent(times -> node.set("times_less", EstimateJson.bounded(times, cell.bound(), Language.ENGLISH))));
+                            .ifPresent(times -> node.set(
+                                    "times_less", EstimateJson.bounded(times, cell.bound(), Language.ENGLISH))));
             row.asked()
                     .flatMap(GridCell::probability)
-                    .ifPresent(share -> node.set(
-                            "share_of_draws_less",
-                            Json.object()
-                                    .put("value", share.value())));
+                    .ifPresent(share ->
+                            node.set("share_of_draws_less", Json.object().put("value", share.value())));
             figures.add(node, brief.question().basis());
         });
         return figures.into(new Workbook(answer).with(text(document))).answer("scalepan-brief.xlsx");
@@ -100,9 +95,13 @@ final class BriefWorkbook {
             } else if (block instanceof Block.Bullets bullets) {
                 bullets.items().forEach(line -> rows.add(line(line)));
             } else if (block instanceof Block.TextTable table) {
-                table.rows().forEach(row -> rows.add(List.of(Cell.text(row(table, row)).wrapped())));
+                table.rows()
+                        .forEach(row ->
+                                rows.add(List.of(Cell.text(row(table, row)).wrapped())));
             } else if (block instanceof Block.Code code) {
-                code.text().lines().forEach(line -> rows.add(List.of(Cell.text(line).wrapped())));
+                code.text()
+                        .lines()
+                        .forEach(line -> rows.add(List.of(Cell.text(line).wrapped())));
             }
         }
         return new Sheet("Brief", List.of(TEXT_WIDTH), 0, rows);

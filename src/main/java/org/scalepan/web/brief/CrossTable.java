@@ -26,16 +26,21 @@ final class CrossTable {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < comparisons.get(0).items().size(); i++) {
             int place = i;
-            rows.add(row(comparisons.get(0).items().get(i).estimate(), comparisons.stream()
-                    .map(comparison -> {
-                        Comparison.ComparedProduct item = comparison.items().get(place);
-                        return figure(item.estimate()) + ratio(item.versus(), "; ");
-                    })
-                    .toList()));
+            rows.add(row(
+                    comparisons.get(0).items().get(i).estimate(),
+                    comparisons.stream()
+                            .map(comparison -> {
+                                Comparison.ComparedProduct item =
+                                        comparison.items().get(place);
+                                return figure(item.estimate()) + ratio(item.versus(), "; ");
+                            })
+                            .toList()));
         }
-        rows.add(row(comparisons.get(0).reference(), comparisons.stream()
-                .map(comparison -> figure(comparison.reference()))
-                .toList()));
+        rows.add(row(
+                comparisons.get(0).reference(),
+                comparisons.stream()
+                        .map(comparison -> figure(comparison.reference()))
+                        .toList()));
         return new Block.TextTable(head, rows);
     }
 
@@ -47,10 +52,13 @@ final class CrossTable {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < comparisons.get(0).items().size(); i++) {
             int place = i;
-            rows.add(row(comparisons.get(0).items().get(i).estimate(), comparisons.stream()
-                    .map(comparison -> ratio(comparison.items().get(place).versus(), ""))
-                    .map(text -> text.isEmpty() ? NOTHING : text)
-                    .toList()));
+            rows.add(row(
+                    comparisons.get(0).items().get(i).estimate(),
+                    comparisons.stream()
+                            .map(comparison ->
+                                    ratio(comparison.items().get(place).versus(), ""))
+                            .map(text -> text.isEmpty() ? NOTHING : text)
+                            .toList()));
         }
         return new Block.TextTable(head, rows);
     }

@@ -66,11 +66,13 @@ final class CellInstead {
                 .map(basis::withBoundary)
                 .filter(other -> sides.stream().allMatch(side -> side.hasEvidence(library, other)))
                 .findFirst()
-                .ifPresent(other -> known.add("both are known " + other.boundary().words(other.indicator()) + ": "
-                        + address(
-                        "/v1/ratio/" + other.indicator().id() + "/" + product.written() + "/" + reference.written(),
-                        other,
-                        false)));
+                .ifPresent(
+                        other -> known.add("both are known " + other.boundary().words(other.indicator()) + ": "
+                                + address(
+                                        "/v1/ratio/" + other.indicator().id() + "/" + product.written() + "/"
+                                                + reference.written(),
+                                        other,
+                                        false)));
         OtherEvidence.of(library, sides, basis).ifPresent(kind -> {
             Estimate ours = Estimating.asked(library, product, basis.withOtherEvidence(), sampling);
             Estimate theirs = Estimating.asked(library, reference, basis.withOtherEvidence(), sampling);
@@ -89,7 +91,8 @@ final class CellInstead {
     /** The address of a figure that is known, with the statistic that was asked for. */
     private String address(NoFigure.Answerable known) {
         return address(
-                "/v1/value/" + known.basis().indicator().id() + "/" + known.item().written(),
+                "/v1/value/" + known.basis().indicator().id() + "/"
+                        + known.item().written(),
                 known.basis(),
                 known.bound());
     }

@@ -107,11 +107,11 @@ public final class CellRoutes {
                 switch (asked.stat) {
                     case "text" ->
                         sentences.estimate(
-                                estimate,
-                                asked.basis
-                                        .withOtherLandUse()
-                                        .map(basis -> Estimating.asked(
-                                                library, product.orElseThrow(), basis, asked.sampling)))
+                                        estimate,
+                                        asked.basis
+                                                .withOtherLandUse()
+                                                .map(basis -> Estimating.asked(
+                                                        library, product.orElseThrow(), basis, asked.sampling)))
                                 + SpeakingRegion.sentence(library, List.of(estimate));
                     case "sources" -> labels(List.of(estimate));
                     case "references" -> references(List.of(estimate));
@@ -159,11 +159,11 @@ public final class CellRoutes {
                 switch (asked.stat) {
                     case "text" ->
                         new Sentences(asked.basis, asked.sampling.coverage())
-                                .versus(
-                                        item.estimate(),
-                                        comparison.reference(),
-                                        versus,
-                                        comparison.versusUnderOtherLandUse(item))
+                                        .versus(
+                                                item.estimate(),
+                                                comparison.reference(),
+                                                versus,
+                                                comparison.versusUnderOtherLandUse(item))
                                 + SpeakingRegion.sentence(library, estimates);
                     case "sources" -> labels(estimates);
                     case "references" -> references(estimates);
@@ -242,8 +242,7 @@ public final class CellRoutes {
         return new ProblemException(Problem.notFound(last.message(), List.of(last)));
     }
 
-    private static ProblemException noEvidence(
-            List<Estimate> estimates, PairedEvidence paired, List<String> instead) {
+    private static ProblemException noEvidence(List<Estimate> estimates, PairedEvidence paired, List<String> instead) {
         List<String> reasons = new ArrayList<>();
         if (estimates.size() == 2) {
             NoRatio.between(estimates.get(0), estimates.get(1)).ifPresent(why -> reasons.add(why.words()));

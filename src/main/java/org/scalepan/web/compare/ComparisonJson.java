@@ -64,8 +64,7 @@ final class ComparisonJson {
         Estimate other = comparison.ofOtherKind(library, estimate);
         if (estimate instanceof PublishedEstimate published) {
             ObjectNode node = PublishedEstimateView.json(
-                    library,
-                    published, sentences, PublishedEstimateView.unseen(library, published, path, question));
+                    library, published, sentences, PublishedEstimateView.unseen(library, published, path, question));
             node.set("modelled", beside((ModelledEstimate) other, path, question));
             knownInstead(node, estimate, path, question);
             return node;

@@ -17,7 +17,8 @@ final class LongTableCsv {
     static Answer of(EstimateTable table, Csv.CsvStyle style) {
         List<String> header = new ArrayList<>(List.of("product", "form", "indicator", "unit", "per", "boundary"));
         table.statistics().forEach(statistic -> header.add(statistic.id()));
-        header.addAll(List.of("lowest_grade", "region_used", "status", "sources", "bound", "interval_of", "reason", "ask_instead"));
+        header.addAll(List.of(
+                "lowest_grade", "region_used", "status", "sources", "bound", "interval_of", "reason", "ask_instead"));
         Csv csv = new Csv(style, header);
         for (EstimateTable.QuotedRow row : table.rows()) {
             Csv.CsvLine line = csv.line();

@@ -94,8 +94,7 @@ public final class TableRoutes {
             case JSON ->
                 Answer.of(
                         Answer.JSON, Json.write(TableJson.tree(library, table, request.path(), parameters.resolved())));
-            case XLSX ->
-                TableWorkbook.of(TableJson.tree(library, table, request.path(), parameters.resolved()), table);
+            case XLSX -> TableWorkbook.of(TableJson.tree(library, table, request.path(), parameters.resolved()), table);
             case XML -> TableXml.of(library, table);
             default -> wide ? WideTableCsv.of(table, style) : LongTableCsv.of(table, style);
         };

@@ -45,7 +45,10 @@ final class TableXml {
                         writer,
                         "interval_of",
                         EstimateJson.intervalOf(row.estimate()).orElse(""));
-                element(writer, "reason", row.none().map(none -> none.code().id()).orElse(""));
+                element(
+                        writer,
+                        "reason",
+                        row.none().map(none -> none.code().id()).orElse(""));
                 element(
                         writer,
                         "ask_instead",

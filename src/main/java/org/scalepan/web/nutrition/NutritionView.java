@@ -18,9 +18,9 @@ import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.Json;
+import org.scalepan.words.DisplayName;
 import org.scalepan.words.Figure;
 import org.scalepan.words.Language;
-import org.scalepan.words.Name;
 
 /** Renders foods side by side as JSON. */
 final class NutritionView {
@@ -142,7 +142,7 @@ final class NutritionView {
                 "value",
                 bound.message(new Figure(Print.content(score.value()))),
                 "acid",
-                Name.of(
+                DisplayName.of(
                         "amino-acid." + score.limiting().acid(),
                         score.limiting().acid()));
     }

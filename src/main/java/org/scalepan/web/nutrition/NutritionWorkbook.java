@@ -69,8 +69,8 @@ final class NutritionWorkbook {
                     text("Source", "source"),
                     text("Library row", "row"))
             .named(2);
-    private static final Columns UNMEASURED = Columns.of(
-            text("Food", "name"), text("Quantity", "id"), sentence("Why there is no figure", "reason"));
+    private static final Columns UNMEASURED =
+            Columns.of(text("Food", "name"), text("Quantity", "id"), sentence("Why there is no figure", "reason"));
 
     private NutritionWorkbook() {}
 

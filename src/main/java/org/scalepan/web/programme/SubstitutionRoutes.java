@@ -45,8 +45,7 @@ public final class SubstitutionRoutes {
                 MarkdownRenderer.answer(new SubstitutionDocument(library, substitution).document())
                         .in(Language.ENGLISH);
             case XLSX ->
-                SubstitutionWorkbook.of(
-                                new SubstitutionView(library, substitution, language).tree(body.resolved()))
+                SubstitutionWorkbook.of(new SubstitutionView(library, substitution, language).tree(body.resolved()))
                         .in(language);
             default ->
                 Answer.of(

@@ -83,12 +83,11 @@ final class SubstitutionWorkbook {
         rows.add(Workbook.named("Displaced", programme.at("/displaced/text")));
         programme
                 .path("baseline")
-                .forEach(part -> rows.add(Workbook.named(
-                        "Displaced: " + part.path("name").asText(), part.at("/displaced/text"))));
+                .forEach(part -> rows.add(
+                        Workbook.named("Displaced: " + part.path("name").asText(), part.at("/displaced/text"))));
         answer.path("money").properties().forEach(field -> {
             JsonNode value = field.getValue();
-            rows.add(Workbook.named(
-                    "money_" + field.getKey(), value.isObject() ? value.path("text") : value));
+            rows.add(Workbook.named("money_" + field.getKey(), value.isObject() ? value.path("text") : value));
         });
         return rows;
     }

@@ -218,7 +218,9 @@ public final class ComparisonBasisReading {
         Optional<Region> region = RegionNames.find(library.regions().all(), typed);
         if (region.isEmpty()) {
             input.unknown(
-                    "region", typed, library.regions().all().stream().map(Region::id).toList());
+                    "region",
+                    typed,
+                    library.regions().all().stream().map(Region::id).toList());
         }
         String id = region.map(Region::id).orElse("world");
         input.resolve("region", id);

@@ -31,7 +31,8 @@ final class ProductNames {
 
     private static Optional<Product> only(Library library, NamesOfProduct names, String wanted) {
         List<Product> found = library.products().values().stream()
-                .filter(product -> names.of(product).anyMatch(name -> plain(name).equals(wanted)))
+                .filter(product ->
+                        names.of(product).anyMatch(name -> plain(name).equals(wanted)))
                 .limit(2)
                 .toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();

@@ -18,9 +18,11 @@ final class RegionNames {
     static Optional<Region> find(Collection<Region> regions, String typed) {
         String wanted = plain(typed);
         return regions.stream()
-                .filter(region -> plain(region.id()).equals(wanted) || plain(region.name()).equals(wanted))
+                .filter(region -> plain(region.id()).equals(wanted)
+                        || plain(region.name()).equals(wanted))
                 .findFirst()
-                .or(() -> byCode(regions, ALSO.getOrDefault(wanted, typed.strip().toUpperCase(Locale.ROOT))));
+                .or(() ->
+                        byCode(regions, ALSO.getOrDefault(wanted, typed.strip().toUpperCase(Locale.ROOT))));
     }
 
     private static Optional<Region> byCode(Collection<Region> regions, String code) {

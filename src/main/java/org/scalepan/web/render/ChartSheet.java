@@ -52,11 +52,13 @@ public final class ChartSheet {
                         new CellRange(2, first, group.size()),
                         new CellRange(3, first, group.size()),
                         group.stream()
-                                .mapToDouble(figure -> figure.at("/footprint/low").asDouble())
+                                .mapToDouble(
+                                        figure -> figure.at("/footprint/low").asDouble())
                                 .min()
                                 .orElseThrow(),
                         group.stream()
-                                .mapToDouble(figure -> figure.at("/footprint/high").asDouble())
+                                .mapToDouble(
+                                        figure -> figure.at("/footprint/high").asDouble())
                                 .max()
                                 .orElseThrow(),
                         1 + charts.size() * ROWS_OF_A_PICTURE,
@@ -69,7 +71,8 @@ public final class ChartSheet {
     }
 
     private static String title(JsonNode figure) {
-        return figure.path("indicator_name").asText() + " " + figure.path("per_words").asText() + ", "
+        return figure.path("indicator_name").asText() + " "
+                + figure.path("per_words").asText() + ", "
                 + figure.path("boundary_words").asText() + ": medians and intervals";
     }
 

@@ -1,6 +1,5 @@
 package org.scalepan.web.render;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -104,9 +103,7 @@ public final class ChartSvg {
                 Anchor.START,
                 sentences.capitalIndicator() + ", " + sentences.unit() + ", " + sentences.boundary());
         axis(drawing);
-        brief.reference()
-                .summary()
-                .ifPresent(summary -> upright(drawing, summary.median(), DASHES));
+        brief.reference().summary().ifPresent(summary -> upright(drawing, summary.median(), DASHES));
         for (int i = 0; i < rows.size(); i++) {
             row(drawing, rows.get(i), TOP + ROW * i + ROW / 2);
         }

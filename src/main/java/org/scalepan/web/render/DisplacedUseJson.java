@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Sentences;
-import org.scalepan.words.Name;
+import org.scalepan.words.DisplayName;
 
 /** The second figure of records that count by-products as burden-free although they are sold. */
 public final class DisplacedUseJson {
@@ -22,7 +22,7 @@ public final class DisplacedUseJson {
                             node.set("footprint", EstimateJson.footprint(summary, sentences, found.bound())));
         });
         node.set("missing", Json.texts(figure.missing(), sentences.language()));
-        node.put("text", figure.sentence(sentences, Optional.empty(), Name.given("")));
+        node.put("text", figure.sentence(sentences, Optional.empty(), DisplayName.given("")));
         return node;
     }
 }

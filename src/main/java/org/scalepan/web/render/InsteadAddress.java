@@ -16,8 +16,7 @@ public final class InsteadAddress {
     public static String of(NoFigure.Answerable known) {
         ComparisonBasis basis = known.basis();
         return Permalink.unpinned(
-                "/v1/value/" + basis.indicator().id() + "/" + known.item().written(),
-                parameters(basis, known.bound()));
+                "/v1/value/" + basis.indicator().id() + "/" + known.item().written(), parameters(basis, known.bound()));
     }
 
     /** What a question must say to stand on a basis; what is usual is left out. */

@@ -36,11 +36,10 @@ public final class MarkdownRenderer {
                     + table.rows().stream().map(MarkdownRenderer::row).collect(Collectors.joining());
         }
         if (block instanceof Block.Picture picture) {
-            // Many editors drop pictures that are part of a text: the words stand in, and the address where the picture is.
+            // Many editors drop pictures that are part of a text: the words stand in, and the address where the picture
+            // is.
             return MarkdownText.line(picture.words())
-                    + picture.address()
-                            .map(at -> " [The picture](" + at + ")")
-                            .orElse("")
+                    + picture.address().map(at -> " [The picture](" + at + ")").orElse("")
                     + "\n";
         }
         return fenced(((Block.Code) block).text().strip());

@@ -13,7 +13,7 @@ import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.production.Gap;
-import org.scalepan.words.Name;
+import org.scalepan.words.DisplayName;
 
 /** Renders the figure of a reference farm: what is modelled, by which farm, what it does not count, and on what it rests. */
 public final class ModelledEstimateView {
@@ -26,7 +26,9 @@ public final class ModelledEstimateView {
         node.put("form", estimate.item().form());
         node.put(
                 "name",
-                Name.of("product." + estimate.product().id(), estimate.product().name())
+                DisplayName.of(
+                                "product." + estimate.product().id(),
+                                estimate.product().name())
                         .in(sentences.language()));
         node.setAll(body(library, estimate, sentences));
         node.put("studies", 0);

@@ -142,6 +142,10 @@ public record SheetColumn(String head, JsonPointer place, ColumnKind kind, Optio
     private static int longestWord(String text) {
         return Math.min(
                 WIDEST_WORD,
-                2 + Stream.of(text.split(" ", -1)).mapToInt(String::length).max().orElse(0));
+                2
+                        + Stream.of(text.split(" ", -1))
+                                .mapToInt(String::length)
+                                .max()
+                                .orElse(0));
     }
 }

@@ -7,7 +7,8 @@ import java.util.Locale;
  * are inline, because style sheets do not travel with a picture; coordinates are in pixels.
  */
 public final class SvgDrawing {
-    // The colours of the pages on white; their washes are mixed here, since not every program that shows a picture knows transparency.
+    // The colours of the pages on white; their washes are mixed here, since not every program that shows a picture
+    // knows transparency.
     public static final String INK = "#16211d";
     public static final String QUIET = "#50605a";
     public static final String GRID = "#cbd4ce";

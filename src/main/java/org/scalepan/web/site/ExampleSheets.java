@@ -20,6 +20,7 @@ final class ExampleSheets {
     private static final int TABLE_ROWS = 12;
     /** Column M, counted from 0. */
     private static final int HELPER = 12;
+
     private static final int FIRST_TABLE_ROW = 10;
 
     private final String address;
@@ -130,10 +131,14 @@ final class ExampleSheets {
         rows.add(setting("Indicators", "ghg,land", "names with commas between"));
         rows.add(setting("Per", "kg-protein", "a unit, or several with commas between; empty for the usual ones"));
         rows.add(setting("Up to", "", "empty for the usual end; or animal, farm-gate, processing-gate, retail"));
-        rows.add(List.of(Cell.head("Hint"), Cell.live("IF(LEFT($M$8,1)=\"#\",$M$8,\"\")").wrapped()));
+        rows.add(List.of(
+                Cell.head("Hint"), Cell.live("IF(LEFT($M$8,1)=\"#\",$M$8,\"\")").wrapped()));
         // The answer as it came.
-        rows.add(inHelperColumn(Cell.live("IFERROR(WEBSERVICE(Figures!$B$3&\"/v1/table\"&" + ending("$B$5", "$B$6")
-                + "&\"&delim=%7C&products=\"&ENCODEURL($B$3)&\"&indicators=\"&ENCODEURL($B$4)),\"#no answer from \"&Figures!$B$3)")));
+        rows.add(
+                inHelperColumn(
+                        Cell.live(
+                                "IFERROR(WEBSERVICE(Figures!$B$3&\"/v1/table\"&" + ending("$B$5", "$B$6")
+                                        + "&\"&delim=%7C&products=\"&ENCODEURL($B$3)&\"&indicators=\"&ENCODEURL($B$4)),\"#no answer from \"&Figures!$B$3)")));
         List<String> heads = List.of(
                 "Line",
                 "Product",

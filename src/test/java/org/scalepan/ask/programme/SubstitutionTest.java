@@ -36,7 +36,7 @@ import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.input.Obstacle;
 import org.scalepan.production.InsectRecordsFixture;
 import org.scalepan.uncertainty.Summary;
-import org.scalepan.words.Name;
+import org.scalepan.words.DisplayName;
 
 /** A programme substitutes one food for another: the impact of the displaced food is avoided, that of the product is caused. */
 class SubstitutionTest {
@@ -277,7 +277,7 @@ class SubstitutionTest {
         assertTrue(change.figures().isEmpty());
         assertEquals(
                 List.of("palm weevil"),
-                change.silent().stream().map(Name::english).toList());
+                change.silent().stream().map(DisplayName::english).toList());
         assertTrue(change.missing().orElseThrow().contains("no published ghg result"));
         assertTrue(change.withEvidence().isEmpty());
     }

@@ -98,16 +98,13 @@ class FishInventoryTest {
      */
     @Test
     void given_900_kg_of_fish_then_nitrous_oxide_follows_the_harvest() {
-        assertEquals(
-                0.8418, flow(farm(POND), Flux.N2O).term().central(), 0.0005);
+        assertEquals(0.8418, flow(farm(POND), Flux.N2O).term().central(), 0.0005);
     }
 
     @Test
     void given_the_area_of_water_then_it_is_land_beside_that_of_buildings_and_yard() {
         assertEquals(1200, flow(farm(POND), Flux.LAND).term().central());
-        assertTrue(
-                notCounted(farm(POND)).contains("building_m2, yard_m2"),
-                "a farm without a shed says building_m2 0");
+        assertTrue(notCounted(farm(POND)).contains("building_m2, yard_m2"), "a farm without a shed says building_m2 0");
         assertTrue(!notCounted(farm(POND + ", \"building_m2\": 0")).contains("building_m2, yard_m2"));
     }
 
@@ -115,9 +112,9 @@ class FishInventoryTest {
     void given_a_pond_without_its_area_then_greenhouse_gases_and_land_are_lower_bounds() {
         Inventory inventory = farm(FED + STOCKED);
 
+        assertEquals(Optional.of(List.of("ghg")), gap(inventory, "pond/methane").map(Gap::indicators));
         assertEquals(
-                Optional.of(List.of("ghg")), gap(inventory, "pond/methane").map(Gap::indicators));
-        assertEquals(Optional.of(List.of("land")), gap(inventory, "pond/area_m2").map(Gap::indicators));
+                Optional.of(List.of("land")), gap(inventory, "pond/area_m2").map(Gap::indicators));
         assertTrue(
                 notCounted(inventory).containsAll(Set.of("pond/methane", "pond/area_m2")),
                 notCounted(inventory)::toString);
@@ -158,8 +155,8 @@ class FishInventoryTest {
     /** 5 kg N x 4.5719 kg CO2e per kg N (jrc-2019-biofuels, average of the market) = 22.86 kg CO2e. */
     @Test
     void given_fertiliser_then_its_making_counts_and_lime_without_a_factor_makes_a_bound() {
-        Inventory inventory = farm(
-                ", \"pond\": {\"area_m2\": 1200, \"fertiliser_n_kg\": 5, \"lime_kg\": 30, \"manure_kg\": 100}");
+        Inventory inventory =
+                farm(", \"pond\": {\"area_m2\": 1200, \"fertiliser_n_kg\": 5, \"lime_kg\": 30, \"manure_kg\": 100}");
 
         assertEquals(22.86, flow(inventory, Flux.CO2E).term().central(), 0.01);
         assertTrue(notCounted(inventory).contains("pond/lime_kg"));
@@ -202,8 +199,8 @@ class FishInventoryTest {
                 .filter(remark -> remark.text().contains("of feed per kg gained"))
                 .toList();
         assertEquals(word != null, !remarks.isEmpty(), remarks::toString);
-        remarks.forEach(remark ->
-                assertTrue(remark.text().contains(word + " than published of tilapia"), remark::text));
+        remarks.forEach(
+                remark -> assertTrue(remark.text().contains(word + " than published of tilapia"), remark::text));
     }
 
     @Test

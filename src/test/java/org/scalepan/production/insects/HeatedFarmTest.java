@@ -17,11 +17,11 @@ import org.scalepan.production.Inventory;
 import org.scalepan.production.RecordField;
 import org.scalepan.production.RecordedNumber;
 import org.scalepan.production.Remark;
+import org.scalepan.production.RowSpan;
 import org.scalepan.production.Stage;
 import org.scalepan.production.Tally;
 import org.scalepan.production.heating.Heating;
 import org.scalepan.production.heating.RoomHeat;
-import org.scalepan.production.RowSpan;
 
 /** A rearing room that is heated and has no meter: its heat follows from the climate, the walls and the temperature kept. */
 class HeatedFarmTest {

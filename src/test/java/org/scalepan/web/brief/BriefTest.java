@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -255,8 +254,9 @@ class BriefTest {
         String page = text(PAGE);
 
         assertTrue(
-                page.matches("(?s).*## In one sentence\n\n[A-Z][a-z ]+ causes at least \\d+ % less greenhouse gas emissions than beef for each kg"
-                        + " protein, up to the farm gate, in nine of ten draws\\..*"),
+                page.matches(
+                        "(?s).*## In one sentence\n\n[A-Z][a-z ]+ causes at least \\d+ % less greenhouse gas emissions than beef for each kg"
+                                + " protein, up to the farm gate, in nine of ten draws\\..*"),
                 page);
     }
 
@@ -266,7 +266,8 @@ class BriefTest {
 
         assertTrue(
                 page.replace('\u00a0', ' ')
-                        .contains("| yellow mealworm | Dreyer et al. 2021 \\[1\\] | 20.4 kg CO2e per kg protein | 20 | "),
+                        .contains(
+                                "| yellow mealworm | Dreyer et al. 2021 \\[1\\] | 20.4 kg CO2e per kg protein | 20 | "),
                 page);
         assertTrue(page.contains("- \\[1\\] Dreyer M"), page);
     }

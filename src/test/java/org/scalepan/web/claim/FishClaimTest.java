@@ -37,9 +37,11 @@ class FishClaimTest {
     @ParameterizedTest(name = "without {0}")
     @CsvSource({"feed", "energy", "stocked", "pond"})
     void given_something_left_open_then_no_reduction_holds(String open) {
-        String records = String.join(", ", Stream.of(FEED, ENERGY, STOCKED, POND)
-                .filter(part -> !part.startsWith("\"" + open + "\""))
-                .toList());
+        String records = String.join(
+                ", ",
+                Stream.of(FEED, ENERGY, STOCKED, POND)
+                        .filter(part -> !part.startsWith("\"" + open + "\""))
+                        .toList());
 
         JsonNode cell = cell(records);
 

@@ -28,7 +28,8 @@ class AnswerWorkbookTest {
                 HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
         assertEquals(200, answer.statusCode(), () -> new String(answer.body(), StandardCharsets.UTF_8));
         assertEquals(
-                ExcelFile.MEDIA_TYPE, answer.headers().firstValue("Content-Type").orElse(""));
+                ExcelFile.MEDIA_TYPE,
+                answer.headers().firstValue("Content-Type").orElse(""));
         Map<String, String> parts = new LinkedHashMap<>();
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(answer.body()))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -47,10 +48,7 @@ class AnswerWorkbookTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             /v1/comparison?products=mealworm,house-cricket&against=beef | Results Chart In_words Studies
             /v1/table?products=mealworm,beef&indicators=ghg,land        | Table Chart
             /v1/claim?product=mealworm&reference=beef&times_less=5      | Verdict Bases Out_of_one_paper Why_sources_differ In_circulation

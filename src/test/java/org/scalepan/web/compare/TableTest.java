@@ -83,8 +83,7 @@ class TableTest {
 
     @Test
     void given_cells_without_a_figure_then_the_table_says_why_and_what_to_ask_and_that_question_has_an_answer() {
-        List<String> lines = lines(
-                "/v1/table?products=house-cricket,milk,beans&indicators=ghg&per=kg-live&format=csv");
+        List<String> lines = lines("/v1/table?products=house-cricket,milk,beans&indicators=ghg&per=kg-live&format=csv");
 
         assertTrue(lines.get(0).endsWith(",reason,ask_instead"), lines.get(0));
         assertTrue(

@@ -22,8 +22,7 @@ class FishQuestionsTest {
     /** The reference farm harvests 1000 kg on 261 to 438.5 m2: 200 kg need a fifth, 52.2 to 87.7 m2. */
     @Test
     void given_a_harvest_wished_for_then_the_plan_has_the_water_and_the_fingerlings() {
-        FarmPlan plan =
-                FarmPlan.of(LIBRARY, ModelledFarms.of(LIBRARY).find(ID).orElseThrow(), 200);
+        FarmPlan plan = FarmPlan.of(LIBRARY, ModelledFarms.of(LIBRARY).find(ID).orElseThrow(), 200);
 
         PlannedAmount water = plan.amounts().stream()
                 .filter(amount -> amount.field().equals("pond.area_m2"))
@@ -53,7 +52,6 @@ class FishQuestionsTest {
                    "feed": [{"ingredient": "maize", "kg": 1260}]}}""").tree();
 
         assertEquals("pond", JsonAt.text(answer, "/question/input"), answer::toString);
-        assertTrue(
-                JsonAt.text(answer, "/sentence").contains("if the area of water were"), answer::toString);
+        assertTrue(JsonAt.text(answer, "/sentence").contains("if the area of water were"), answer::toString);
     }
 }

@@ -124,7 +124,8 @@ class CachingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/farm", "/protein", "/programme", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
+    @ValueSource(
+            strings = {"/", "/farm", "/protein", "/programme", "/openapi.yaml", "/docs", "/docs/swagger-ui-bundle.js"})
     void a_fixed_file_is_read_once(String path) {
         Route route = RunningScalepan.routes().stream()
                 .filter(found -> path.equals(found.path().replace("{file}", "swagger-ui-bundle.js")))

@@ -256,13 +256,13 @@ class FrenchAnswersTest {
 
     private static Stream<String> texts(JsonNode node) {
         if (node.isTextual()) {
-            return Stream.of(node.textValue());
+            return Stream.of(JsonAt.text(node, ""));
         }
         List<String> texts = new ArrayList<>();
         if (node.isArray()) {
             node.forEach(one -> {
                 if (one.isTextual()) {
-                    texts.add(one.textValue());
+                    texts.add(JsonAt.text(one, ""));
                 }
             });
         }

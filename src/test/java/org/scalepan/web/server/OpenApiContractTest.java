@@ -68,7 +68,8 @@ class OpenApiContractTest {
             List.of("ETag", "Retry-After", "Cache-Control", "Content-Location", "Library-Version", "Library-Digest");
 
     /** Parameters whose ids depend on the library; the service lists them, the description does not. */
-    private static final Set<String> OPEN = Set.of("products", "product", "against", "also_against", "reference", "library");
+    private static final Set<String> OPEN =
+            Set.of("products", "product", "against", "also_against", "reference", "library");
 
     private static Description description;
     private static DescribedSchemas schemas;

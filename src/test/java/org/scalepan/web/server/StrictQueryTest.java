@@ -96,7 +96,8 @@ class StrictQueryTest {
     @ParameterizedTest
     @ValueSource(strings = {"against=beef,pork", "against=beef&indicator=ghg,land"})
     void a_list_where_one_name_is_asked_for_is_told_so(String parameters) {
-        String answer = Reply.to("/v1/comparison?products=mealworm&" + parameters).body();
+        String answer =
+                Reply.to("/v1/comparison?products=mealworm&" + parameters).body();
         assertTrue(answer.contains("takes one name here, not a list"), answer);
     }
 

@@ -83,17 +83,22 @@ class LiveWorkbookIT {
         JsonNode mealworm = answer.path("items").path(0);
         NamedCsvRecord row = results.get(1);
         assertEquals("mealworm", row.getField("Product"));
-        assertEquals(JsonAt.number(mealworm, "/footprint/median"), Double.parseDouble(row.getField("Median (kg CO2e per kg protein)")));
-        assertEquals(JsonAt.number(mealworm, "/footprint/low"), Double.parseDouble(row.getField("Low (kg CO2e per kg protein)")));
-        assertEquals(JsonAt.number(mealworm, "/times_less/median"), Double.parseDouble(row.getField("Times less than the reference (median)")));
+        assertEquals(
+                JsonAt.number(mealworm, "/footprint/median"),
+                Double.parseDouble(row.getField("Median (kg CO2e per kg protein)")));
+        assertEquals(
+                JsonAt.number(mealworm, "/footprint/low"),
+                Double.parseDouble(row.getField("Low (kg CO2e per kg protein)")));
+        assertEquals(
+                JsonAt.number(mealworm, "/times_less/median"),
+                Double.parseDouble(row.getField("Times less than the reference (median)")));
         assertEquals(JsonAt.text(mealworm, "/footprint/unit"), row.getField("Unit"));
         assertEquals(JsonAt.text(mealworm, "/sentence"), csv("In words").get(1).getField("The figure in words"));
         assertEquals("kg-protein", row.getField("Per"), "as in the CSV, of published products too");
         assertEquals("farm-gate", row.getField("Up to"));
         assertEquals("ar6-100", row.getField("Warming set"));
         assertEquals(JsonAt.text(mealworm, "/lowest_grade"), row.getField("Lowest grade"));
-        assertEquals(
-                String.join("; ", texts(mealworm.path("sources"))), row.getField("Sources"));
+        assertEquals(String.join("; ", texts(mealworm.path("sources"))), row.getField("Sources"));
         assertEquals(
                 JsonAt.number(mealworm, "/footprint/median"), seen.number("Results", "C3"), "a number is a number");
         assertEquals("no-evidence", results.get(2).getField("Status"));
@@ -117,10 +122,14 @@ class LiveWorkbookIT {
                         .toList());
         assertEquals(
                 texts(answer.path("cautions"), "text"),
-                csv("Cautions").stream().map(record -> record.getField("Caution")).toList());
+                csv("Cautions").stream()
+                        .map(record -> record.getField("Caution"))
+                        .toList());
         assertEquals(
                 texts(answer.path("warnings"), "text"),
-                csv("Warnings").stream().map(record -> record.getField("Warning")).toList());
+                csv("Warnings").stream()
+                        .map(record -> record.getField("Warning"))
+                        .toList());
         assertTrue(csv("Question").stream()
                 .anyMatch(record -> record.getField("Name").equals("permalink")
                         && record.getField("Value").startsWith("/v1/comparison?format=xlsx&")));

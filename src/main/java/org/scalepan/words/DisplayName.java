@@ -8,14 +8,14 @@ package org.scalepan.words;
  * @param english the name in English, what stands behind it included
  * @param behind the key of what stands behind it in brackets; empty for nothing
  */
-public record Name(String key, String english, String behind) {
-    public static Name of(String key, String english) {
-        return new Name(key, english, "");
+public record DisplayName(String key, String english, String behind) {
+    public static DisplayName of(String key, String english) {
+        return new DisplayName(key, english, "");
     }
 
     /** The name that somebody gave. */
-    public static Name given(String name) {
-        return new Name("", name, "");
+    public static DisplayName given(String name) {
+        return new DisplayName("", name, "");
     }
 
     public String in(Language language) {
