@@ -93,7 +93,6 @@ final class InsectPractice {
 
     /** Held against named sources where there are enough of them, and otherwise against practice that has none. */
     private void usual(String quantity, String what, double value) {
-        String species = farm.product().id();
         List<PublishedRange> published = published(quantity);
         if (published.size() >= FEWEST_ROWS) {
             double low =
