@@ -2,6 +2,7 @@ package org.scalepan.words;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,13 +16,16 @@ public enum Language {
     private final String id;
     private final Grammar grammar;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Its map is a copy that nobody changes.
-    private final Phrasebook phrases;
+    /** The message files of every language, read when the first sentence is said. */
+    private static final class Read {
+        static final Map<Language, Phrasebook> BOOKS = Stream.of(Language.values())
+                .collect(Collectors.toUnmodifiableMap(
+                        language -> language, language -> Phrasebook.of(language.id, language.grammar)));
+    }
 
     Language(String id, Grammar grammar) {
         this.id = id;
         this.grammar = grammar;
-        this.phrases = Phrasebook.of(id, grammar);
     }
 
     /** Its code (BCP 47). */
@@ -51,14 +55,14 @@ public enum Language {
     }
 
     private String say(String key, Map<String, Object> values) {
-        return phrases.find(key)
+        return find(key)
                 .orElseThrow(() -> new IllegalArgumentException("no message \"" + key + "\" in " + id))
                 .filled(values, grammar, this::written);
     }
 
     /** The text of a message that the library or another table may have without a translation. */
     public String sayOr(String key, String otherwise) {
-        return phrases.find(key)
+        return find(key)
                 .map(template -> template.filled(Map.of(), grammar, this::written))
                 .orElse(otherwise);
     }
@@ -79,11 +83,15 @@ public enum Language {
     }
 
     Set<String> keys() {
-        return phrases.keys();
+        return Objects.requireNonNull(Read.BOOKS.get(this)).keys();
     }
 
     Set<String> places(String key) {
-        return phrases.find(key).map(Template::names).orElse(Set.of());
+        return find(key).map(Template::names).orElse(Set.of());
+    }
+
+    private Optional<Template> find(String key) {
+        return Objects.requireNonNull(Read.BOOKS.get(this)).find(key);
     }
 
     private String written(Object value, String form) {
@@ -111,8 +119,7 @@ public enum Language {
     }
 
     private String name(DisplayName name, String form) {
-        Optional<Template> translated =
-                this == ENGLISH || name.key().isEmpty() ? Optional.empty() : phrases.find(name.key());
+        Optional<Template> translated = this == ENGLISH || name.key().isEmpty() ? Optional.empty() : find(name.key());
         if (translated.isEmpty()) {
             return grammar.inForm(name.english(), form);
         }
