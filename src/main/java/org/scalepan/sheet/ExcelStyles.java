@@ -5,10 +5,12 @@ import java.util.List;
 
 /** The styles of a workbook: one for each look, and one for each form of a number (ECMA-376, part 1, section 18.8). */
 final class ExcelStyles {
+    private static final List<Cell.Look> LOOKS = List.of(Cell.Look.values());
+    private static final List<NumberForm> FORMS = List.of(NumberForm.values());
     /** Numbers of formats below this are built in. */
     private static final int FIRST_OWN_FORMAT = 164;
 
-    private static final int TEXT_FORMAT = FIRST_OWN_FORMAT + NumberForm.values().length;
+    private static final int TEXT_FORMAT = FIRST_OWN_FORMAT + FORMS.size();
     private static final String REGULAR = "0";
     private static final String BOLD = "1";
     private static final String NO_FILL = "0";
@@ -19,21 +21,20 @@ final class ExcelStyles {
 
     /** The place of a cell's style in the list of styles; 0 is the plain one. */
     static int of(Cell cell) {
-        int looks = Cell.Look.values().length;
+        int looks = LOOKS.size();
         if (cell.look() == Cell.Look.PLAIN && cell.content() instanceof Cell.NumberContent number) {
-            return looks + number.form().ordinal();
+            return looks + FORMS.indexOf(number.form());
         }
         if (cell.look() == Cell.Look.PLAIN && cell.content() instanceof Cell.Text) {
-            return looks + NumberForm.values().length;
+            return looks + FORMS.size();
         }
-        return cell.look().ordinal();
+        return LOOKS.indexOf(cell.look());
     }
 
     static byte[] part() {
         XmlPart part = new XmlPart().open("styleSheet", "xmlns", ExcelFile.MAIN);
-        List<NumberForm> forms = List.of(NumberForm.values());
-        part.open("numFmts", "count", Integer.toString(forms.size() + 1));
-        forms.forEach(form ->
+        part.open("numFmts", "count", Integer.toString(FORMS.size() + 1));
+        FORMS.forEach(form ->
                 part.empty("numFmt", "numFmtId", Integer.toString(format(form)), "formatCode", form.code()));
         part.empty("numFmt", "numFmtId", Integer.toString(TEXT_FORMAT), "formatCode", "@");
         part.close();
@@ -58,13 +59,13 @@ final class ExcelStyles {
         part.open("cellStyleXfs", "count", "1");
         part.empty("xf", "numFmtId", "0", "fontId", REGULAR, "fillId", NO_FILL, "borderId", "0");
         part.close();
-        cellStyles(part, forms);
+        cellStyles(part);
         return part.bytes();
     }
 
-    private static void cellStyles(XmlPart part, List<NumberForm> forms) {
+    private static void cellStyles(XmlPart part) {
         List<Runnable> styles = new ArrayList<>();
-        for (Cell.Look look : Cell.Look.values()) {
+        for (Cell.Look look : LOOKS) {
             styles.add(
                     switch (look) {
                         case PLAIN, TITLE -> () -> style(part, 0, look == Cell.Look.TITLE ? BOLD : REGULAR, NO_FILL, "");
@@ -75,7 +76,7 @@ final class ExcelStyles {
                         case WRAPPED -> () -> style(part, 0, REGULAR, NO_FILL, "left").with(WRAPPED);
                     });
         }
-        forms.forEach(form -> styles.add(() -> style(part, format(form), REGULAR, NO_FILL, "")));
+        FORMS.forEach(form -> styles.add(() -> style(part, format(form), REGULAR, NO_FILL, "")));
         styles.add(() -> style(part, 0, REGULAR, NO_FILL, "left"));
         part.open("cellXfs", "count", Integer.toString(styles.size()));
         styles.forEach(style -> {
@@ -86,7 +87,7 @@ final class ExcelStyles {
     }
 
     private static int format(NumberForm form) {
-        return form == NumberForm.AS_IT_IS ? 0 : FIRST_OWN_FORMAT + form.ordinal();
+        return form == NumberForm.AS_IT_IS ? 0 : FIRST_OWN_FORMAT + FORMS.indexOf(form);
     }
 
     /** Opens a style and its alignment. */
