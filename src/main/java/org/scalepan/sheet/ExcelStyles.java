@@ -5,11 +5,11 @@ import java.util.List;
 
 /** The styles of a workbook: one for each look, and one for each form of a number (ECMA-376, part 1, section 18.8). */
 final class ExcelStyles {
+    private static final List<Cell.Look> LOOKS = List.of(Cell.Look.values());
+    private static final List<NumberForm> FORMS = List.of(NumberForm.values());
     /** Numbers of formats below this are built in. */
     private static final int FIRST_OWN_FORMAT = 164;
 
-    private static final List<Cell.Look> LOOKS = List.of(Cell.Look.values());
-    private static final List<NumberForm> FORMS = List.of(NumberForm.values());
     private static final int TEXT_FORMAT = FIRST_OWN_FORMAT + FORMS.size();
     private static final String REGULAR = "0";
     private static final String BOLD = "1";
@@ -21,11 +21,12 @@ final class ExcelStyles {
 
     /** The place of a cell's style in the list of styles; 0 is the plain one. */
     static int of(Cell cell) {
+        int looks = LOOKS.size();
         if (cell.look() == Cell.Look.PLAIN && cell.content() instanceof Cell.NumberContent number) {
-            return LOOKS.size() + FORMS.indexOf(number.form());
+            return looks + FORMS.indexOf(number.form());
         }
         if (cell.look() == Cell.Look.PLAIN && cell.content() instanceof Cell.Text) {
-            return LOOKS.size() + FORMS.size();
+            return looks + FORMS.size();
         }
         return LOOKS.indexOf(cell.look());
     }
@@ -33,27 +34,19 @@ final class ExcelStyles {
     static byte[] part() {
         XmlPart part = new XmlPart().open("styleSheet", "xmlns", ExcelFile.MAIN);
         part.open("numFmts", "count", Integer.toString(FORMS.size() + 1));
-        FORMS.forEach(
-                form -> part.empty("numFmt", "numFmtId", Integer.toString(format(form)), "formatCode", form.code()));
+        FORMS.forEach(form ->
+                part.empty("numFmt", "numFmtId", Integer.toString(format(form)), "formatCode", form.code()));
         part.empty("numFmt", "numFmtId", Integer.toString(TEXT_FORMAT), "formatCode", "@");
         part.close();
         part.open("fonts", "count", "2");
-        part.open("font")
-                .empty("sz", "val", "10")
-                .empty("name", "val", "Calibri")
-                .close();
-        part.open("font")
-                .empty("b")
-                .empty("sz", "val", "10")
-                .empty("name", "val", "Calibri")
-                .close();
+        part.open("font").empty("sz", "val", "10").empty("name", "val", "Calibri").close();
+        part.open("font").empty("b").empty("sz", "val", "10").empty("name", "val", "Calibri").close();
         part.close();
         part.open("fills", "count", "3");
         // The first two are fixed by the format.
-        List.of("none", "gray125")
-                .forEach(kind -> part.open("fill")
-                        .empty("patternFill", "patternType", kind)
-                        .close());
+        List.of("none", "gray125").forEach(kind -> part.open("fill")
+                .empty("patternFill", "patternType", kind)
+                .close());
         part.open("fill")
                 .open("patternFill", "patternType", "solid")
                 .empty("fgColor", "rgb", "FFFFF2CC")
@@ -75,14 +68,12 @@ final class ExcelStyles {
         for (Cell.Look look : LOOKS) {
             styles.add(
                     switch (look) {
-                        case PLAIN, TITLE ->
-                            () -> style(part, 0, look == Cell.Look.TITLE ? BOLD : REGULAR, NO_FILL, "");
+                        case PLAIN, TITLE -> () -> style(part, 0, look == Cell.Look.TITLE ? BOLD : REGULAR, NO_FILL, "");
                         case HEAD -> () -> style(part, 0, BOLD, NO_FILL, "left").with(WRAPPED);
-                        case HEAD_OF_NUMBERS ->
-                            () -> style(part, 0, BOLD, NO_FILL, "right").with(WRAPPED);
+                        case HEAD_OF_NUMBERS -> () ->
+                                style(part, 0, BOLD, NO_FILL, "right").with(WRAPPED);
                         case INPUT -> () -> style(part, TEXT_FORMAT, REGULAR, YELLOW, "");
-                        case WRAPPED ->
-                            () -> style(part, 0, REGULAR, NO_FILL, "left").with(WRAPPED);
+                        case WRAPPED -> () -> style(part, 0, REGULAR, NO_FILL, "left").with(WRAPPED);
                     });
         }
         FORMS.forEach(form -> styles.add(() -> style(part, format(form), REGULAR, NO_FILL, "")));
