@@ -2,7 +2,7 @@
 import { circulating } from "./circulating.js";
 import { contentAnswer, overall, severalAnswer } from "./contents.js";
 import { byId as at, el, english, fill } from "./dom.js";
-import { t } from "./i18n.js";
+import { spoken, t } from "./i18n.js";
 import { leads } from "./leads.js";
 import { get, newest, Refusal } from "./service.js";
 
@@ -59,7 +59,7 @@ export function asking(words, see) {
     }
     const menus = forMenus(answer.question, words.products);
     if (menus) {
-      show(heard(claim), el("p", { class: "read-as" }, t("ask.read-as"), " ", english(answer.claim), ". ", t("ask.below")));
+      show(heard(claim), el("p", { class: "read-as" }, t("ask.read-as"), " ", answer.claim, ". ", t("ask.below")));
       see(menus);
       return;
     }
@@ -76,7 +76,7 @@ export function asking(words, see) {
 
   async function ask(parameters, claim) {
     try {
-      const answer = await latest((signal) => get("/v1/claim", Object.fromEntries(parameters), signal));
+      const answer = await latest((signal) => get("/v1/claim", { ...Object.fromEntries(parameters), ...spoken }, signal));
       if (answer) answered(answer, claim);
     } catch (fault) {
       if (fault instanceof Refusal) refused(fault.problem, claim);

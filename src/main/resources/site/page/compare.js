@@ -246,8 +246,7 @@ function contextOf() {
   const memory = (side) => (side.evidence ?? []).filter((one) => one.findings.some((finding) => finding.check === "memory")).length;
   const [subject] = question.products;
   return { ...question, gwpName: gwpName(), own: isInsect(subject) ? farmOf(subject) : null,
-    memory: { product: memory(comparison.items[0]), reference: memory(comparison.reference) },
-    kept: comparison.warnings.some((warning) => warning.code === "other-warming-set") };
+    memory: { product: memory(comparison.items[0]), reference: memory(comparison.reference) } };
 }
 
 /** Requests the verdict and fills everything about the claim from its answer. */

@@ -1,6 +1,6 @@
 // The answer to a claim of what foods contain, or of many products at once: a verdict, one sentence, a row for each product.
 import { copyButton } from "./copy.js";
-import { el, english } from "./dom.js";
+import { el } from "./dom.js";
 import { along } from "./frame.js";
 import { capital, figure, has, interval, name, t, the } from "./i18n.js";
 import { sentenceOf, term } from "./terms.js";
@@ -48,9 +48,9 @@ export function contentAnswer(answer) {
   const silent = [...found.filter(({ cell }) => !cell).map(({ one }) => one.product), ...(answer.without_evidence ?? [])];
   const seen = found.filter(({ cell }) => cell);
   return [
-    el("p", { class: "read-as" }, t("ask.read-as"), " ", english(answer.claim)),
+    el("p", { class: "read-as" }, t("ask.read-as"), " ", answer.claim),
     overall(answer.verdict, t("verdict.title")),
-    el("blockquote", { id: "answer-sentence", lang: spoken ? null : "en" }, text),
+    el("blockquote", { id: "answer-sentence" }, text),
     el("p", { class: "footnote" }, sentenceOf("contents.note", {
       samples: term(t("contents.samples"), "samples"), form: term(t("contents.dry"), "dry"), absorbed: term(t("contents.absorbed"), "absorbed") })),
     copyButton(t("verdict.copy"), () => `${text} (${answer.say_instead})`, () => document.getElementById("answer-sentence")),
@@ -60,8 +60,8 @@ export function contentAnswer(answer) {
       el("td", { class: "n" }, interval(cell.times.low, cell.times.high)),
       el("td", {}, name("basis", cell.basis)))), [t("tables.product"), t("verdict.title"), t("contents.times"), t("contents.basis")]),
     silent.length === 0 ? null : el("p", { class: "footnote" }, t("contents.silent", { products: silent.map((id) => name("product", id)).join(", ") })),
-    el("details", {}, el("summary", {}, t("verdict.reasoning")), el("p", {}, english(answer.reason)),
-      single || answer.contents.length > 4 ? null : answer.contents.map((one) => el("p", {}, english(`${one.name}: ${one.reason}`)))),
+    el("details", {}, el("summary", {}, t("verdict.reasoning")), el("p", {}, answer.reason),
+      single || answer.contents.length > 4 ? null : answer.contents.map((one) => el("p", {}, `${capital(one.name)}${t("colon")}${one.reason}`))),
     el("p", { class: "downloads" },
       nutrients.includes(content) ? el("a", { class: "button", href: along(`/protein?nutrient=${content}&products=${[...new Set([...seen.map(({ one }) => one.product).slice(0, 5), products].filter(Boolean))].join(",")}`) }, t("contents.side-by-side")) : null),
   ];
@@ -77,10 +77,10 @@ export function severalAnswer(answer, see) {
     return median >= 1 ? `${t("farm.less", { times: figure(median) })} (${interval(low, high)})` : `${t("farm.more", { times: figure(1 / median) })} (${interval(1 / high, 1 / low)})`;
   };
   return [
-    el("p", { class: "read-as" }, t("ask.read-as"), " ", english(answer.claim)),
+    el("p", { class: "read-as" }, t("ask.read-as"), " ", answer.claim),
     overall(answer.verdict, t("verdict.title")),
-    el("blockquote", { lang: "en" }, answer.say_instead.sentence.replace(/ \(.*$/s, ".").replace(/\.\.$/, ".")),
-    el("details", {}, el("summary", {}, t("verdict.reasoning")), el("p", {}, english(answer.reason)), el("p", {}, english(answer.say_instead.sentence))),
+    el("blockquote", {}, answer.say_instead.sentence.replace(/ \(.*$/s, ".").replace(/\.\.$/, ".")),
+    el("details", {}, el("summary", {}, t("verdict.reasoning")), el("p", {}, answer.reason), el("p", {}, answer.say_instead.sentence)),
     rows.length === 0 ? null : table(rows.map(({ check, cell }) => el("tr", {},
       el("th", { scope: "row" }, reference
         ? el("button", { type: "button", class: "in-text", onclick: () => see({ product: check.product, against: reference, indicator }) },

@@ -80,7 +80,6 @@ export default {
     "no-saving": "Studies do not show that {product} {verb} less {indicator} than {reference}, per {per}, {boundary}.",
     undecided: "Figures that are only bounds do not decide between {product} and {reference} in {indicator}.",
     nothing: "Nothing published here compares {product} with {reference} in {indicator}.",
-    note: "In 90 % of the draws, for what the next study of each would find; {what}.",
   },
   contents: {
     between: "Per {basis}, {product} holds {low} to {high} times as much {content} as {reference}.",
@@ -198,8 +197,7 @@ export default {
     studies: {
       one: "{n} study of {product}", other: "{n} studies of {product}",
     },
-    memory: " ({n} from memory)", thin: "thin evidence", "thin-said": "Fewer than 3 studies on a side: the evidence is thin.",
-    set: "{gwp}", "set-kept": "{gwp} where studies could be converted",
+    memory: " ({n} from memory)", thin: "thin evidence",
     per: "per {per}",
     elsewhere: "It holds only {boundaries}: a different question.",
     "elsewhere-animal": "That leaves out feed, energy and housing; it is not the footprint of a product.",

@@ -118,7 +118,6 @@ export default {
     "no-saving": "Les études ne montrent pas pour {product}{verb} moins en {indicator} que {reference}, par {per}, {boundary}.",
     undecided: "Des chiffres qui ne sont que des bornes ne tranchent pas entre {product} et {reference} en {indicator}.",
     nothing: "Rien de publié ici ne compare {product} à {reference} en {indicator}.",
-    note: "Dans 90 % des tirages, pour ce que trouverait la prochaine étude de chacun ; {what}.",
   },
   contents: {
     between: "Pour {basis}, {product} contient {low} à {high} fois autant en {content} que {reference}.",
@@ -228,7 +227,7 @@ export default {
     interval: "({interval} ; 90 %, {next})", next: "prochaine étude", draws: "tirages", "share-of-draws": "Au moins {times} fois apparaît dans {share} des {draws}.",
     never: "Au moins {times} fois n’apparaît dans aucun des {draws}.", always: "Au moins {times} fois apparaît dans tous les {draws}.",
     studies: { one: "{n} étude sur {product}", other: "{n} études sur {product}" }, memory: " (dont {n} de mémoire)", thin: "les données sont minces",
-    "thin-said": "Moins de 3 études d’un côté : les données sont minces.", set: "{gwp}", "set-kept": "{gwp} là où les études ont pu être converties", per: "par {per}",
+    per: "par {per}",
     elsewhere: "Elle ne tient que {boundaries} : c’est une autre question.",
     "elsewhere-animal": "Cela laisse de côté aliments, énergie et logement ; ce n’est pas l’empreinte d’un produit.",
     silent: "Aucun résultat publié sur {product} ou {reference} ne peut être converti à cette base.", "only-bounds": "Les deux chiffres ne sont que des bornes, et deux bornes n’ont pas de rapport.",
@@ -257,7 +256,7 @@ export default {
     notes: "Note", row: "La ligne dans la bibliothèque",
   },
   take: {
-    title: "À emporter", sentence: "Phrase", paragraph: "Paragraphe pour une demande (en anglais)", formula: "Cellule de tableur", link: "Lien vers cette vue", citation: "Citation", copy: "Copier", copied: "Copié",
+    title: "À emporter", sentence: "Phrase", paragraph: "Paragraphe pour une demande", formula: "Cellule de tableur", link: "Lien vers cette vue", citation: "Citation", copy: "Copier", copied: "Copié",
     cannot: "La copie a été refusée ; le texte est sélectionné.", "formula-for": "Pour", download: "Télécharger", svg: "Image (SVG)", png: "Image (PNG)", csv: "Tableau (CSV)",
     workbook: "Classeur (XLSX)", text: "Texte à coller (Markdown, en anglais)", brief: "Note", "brief-some": "Note (les {n} premiers produits)", cells: "Cellules à coller", print: "Imprimer", cite: "Scalepan, bibliothèque {version} ({digest}), {link}, lu le {day}.", calc: "Calc", excel: "Excel", sheets: "Sheets", point: "1.5", comma: "1,5",
     "of-ratio": "combien de fois moins", drawn: "Dessiné par Scalepan, bibliothèque {version} ({digest}).",

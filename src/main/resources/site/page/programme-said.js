@@ -1,5 +1,5 @@
 // The answer to a programme in words, as rows of pictures and as tables.
-import { el, english } from "./dom.js";
+import { el } from "./dom.js";
 import { capital, figure, interval, name, share, t, written } from "./i18n.js";
 
 export const yearly = (indicator) => name("yearly", indicator);
@@ -89,7 +89,7 @@ function money(side) {
     said(side.import_bill_avoided) && row(t("programme.imports"), said(side.import_bill_avoided)),
     said(side.per_tonne_avoided) && row(t("programme.per-tonne"), said(side.per_tonne_avoided)),
   ].filter(Boolean);
-  return [rows.length === 0 ? null : scrolling(t("programme.money"), [t("programme.amount"), t("farm.value")], rows, "money-table"), side.no_price_per_tonne ? el("p", {}, english(side.no_price_per_tonne)) : null];
+  return [rows.length === 0 ? null : scrolling(t("programme.money"), [t("programme.amount"), t("farm.value")], rows, "money-table"), side.no_price_per_tonne ? el("p", {}, side.no_price_per_tonne) : null];
 }
 
 /** Everything as tables. */
@@ -100,7 +100,7 @@ export function tables(answer, change) {
       counted.map((one) => row(`${capital(name("indicator", one.indicator))} (${yearly(one.indicator)})`, ranged(one.caused_by_product), ranged(one.caused_by_displaced), ranged(one.avoided),
         one.share_of_draws_avoids ? share(one.share_of_draws_avoids.value) : "–")), "year-table"),
     scrolling(t("programme.displaced"), [t("programme.field.baseline"), t("programme.field.share"), t("programme.a-year")],
-      answer.programme.baseline.map((one) => row(called(one.name), share(one.share), one.displaced ? `${ranged(one.displaced)} kg` : english(one.reason ?? ""))), "displaced-table"),
+      answer.programme.baseline.map((one) => row(called(one.name), share(one.share), one.displaced ? `${ranged(one.displaced)} kg` : one.reason ?? "")), "displaced-table"),
     reach(answer.programme, change),
     money(answer.money),
     scrolling(t("programme.drivers"), [t("programme.driver-name"), t("programme.setting"), t("programme.avoided-unit", { unit: yearly(change.indicator) })],

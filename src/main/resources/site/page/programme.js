@@ -1,12 +1,12 @@
 // What a programme avoids in a year: the form, the answer in one sentence, what it hangs on, and what to take away.
-import { byId as at, calm, el, english, fill } from "./dom.js";
+import { byId as at, calm, el, fill } from "./dom.js";
 import { flattened } from "./farm-records.js";
 import { frame } from "./frame.js";
-import { capital, name, t } from "./i18n.js";
+import { capital, language, name, spoken, t } from "./i18n.js";
 import { programmeForm } from "./programme-form.js";
 import { changeSaid, drivers, learnNames, rowsOf, swingRows, tables, yearly } from "./programme-said.js";
 import { rangePicture } from "./ranges.js";
-import { fetched, newest, post, Refusal, workbookOf } from "./service.js";
+import { address, fetched, newest, post, Refusal } from "./service.js";
 import { save } from "./picture-file.js";
 import { take, today } from "./take.js";
 import { sentenceOf, term } from "./terms.js";
@@ -41,7 +41,7 @@ async function compute() {
   }
   asked = { ...form.request(flat), indicators };
   try {
-    const got = await latest((signal) => post("/v1/substitution", asked, signal));
+    const got = await latest((signal) => post(address("/v1/substitution", spoken), asked, signal));
     if (!got) return;
     answer = got;
     show(flat);
@@ -66,7 +66,7 @@ function show(flat) {
   at("pictures").hidden = !change;
   if (!change) {
     fill(at("said"), el("p", { class: "headline" }, t("programme.nothing")),
-      el("ul", { lang: "en" }, answer.indicators.map((one) => el("li", {}, `${one.indicator}: ${one.reason}`))));
+      el("ul", {}, answer.indicators.map((one) => el("li", {}, `${capital(name("indicator", one.indicator))}${t("colon")}${one.reason}`))));
     return;
   }
   const said = changeSaid(change);
@@ -96,9 +96,9 @@ function draw(box, rows, unit) {
 function notes() {
   fill(at("notes"),
     el("h3", {}, t("programme.statements")),
-    el("ul", { lang: "en" }, answer.statements.map((one) => el("li", {}, one))),
-    el("details", {}, el("summary", {}, `${t("notes.warnings")} (${answer.warnings.length})`), el("ul", { lang: "en" }, answer.warnings.map((warning) => el("li", {}, warning.text)))),
-    answer.cautions.length === 0 ? null : el("details", {}, el("summary", {}, `${t("notes.cautions")} (${answer.cautions.length})`), el("ul", { lang: "en" }, answer.cautions.map((caution) => el("li", {}, caution.text)))),
+    el("ul", { lang: language }, answer.statements.map((one) => el("li", {}, one))),
+    el("details", {}, el("summary", {}, `${t("notes.warnings")} (${answer.warnings.length})`), el("ul", { lang: language }, answer.warnings.map((warning) => el("li", {}, warning.text)))),
+    answer.cautions.length === 0 ? null : el("details", {}, el("summary", {}, `${t("notes.cautions")} (${answer.cautions.length})`), el("ul", { lang: language }, answer.cautions.map((caution) => el("li", {}, caution.text)))),
     el("details", { class: "references" }, el("summary", {}, `${t("notes.references")} (${answer.references.length})`), el("ol", { lang: "en" }, answer.references.map((reference) => el("li", {}, reference.text)))));
 }
 
@@ -118,7 +118,6 @@ function takeAway(flat, said) {
       refused(fault);
     }
   };
-  const book = workbookOf("/v1/substitution");
   take(at("take"), {
     sentence: `${said.text} ${said.footnote}`,
     paragraph: answer.paragraph,
@@ -127,9 +126,9 @@ function takeAway(flat, said) {
     picture: { svg: () => pictures.chart.svg(), title: at("picture-title").textContent, fileName: `scalepan-programme-${shown}`, caption: [said.text, said.footnote, t("take.drawn", { version, digest })] },
     made: [
       [t("take.text"), "save-text", () => file(async () => save(await fetched("/v1/substitution?format=md", asked), "scalepan-programme.md"))],
-      book && [t("take.workbook"), "save-workbook", () => file(async () => save(await fetched(book, asked), "scalepan-programme.xlsx"))],
+      [t("take.workbook"), "save-workbook", () => file(async () => save(await fetched(address("/v1/substitution", { format: "xlsx", ...spoken }), asked), "scalepan-programme.xlsx"))],
       [t("programme.save"), "save-programme", () => save(new Blob([JSON.stringify(asked, null, 2)], { type: "application/json" }), "programme.json")],
-    ].filter(Boolean),
+    ],
   });
 }
 

@@ -2,9 +2,9 @@
 import { byId as at, calm, el, english, fill } from "./dom.js";
 import { foodRows, formOf, parameters, read, write } from "./foods.js";
 import { frame } from "./frame.js";
-import { capital, figure, name, t } from "./i18n.js";
+import { capital, figure, has, language, name, spoken, t } from "./i18n.js";
 import { rangePicture } from "./ranges.js";
-import { address, get, newest, Refusal, workbookOf } from "./service.js";
+import { address, get, newest, Refusal } from "./service.js";
 import { take, today } from "./take.js";
 import { sentenceOf, term } from "./terms.js";
 import { byId, choices, options, vocabulary } from "./vocabulary.js";
@@ -65,7 +65,7 @@ function controls() {
 async function ask() {
   complain("");
   try {
-    const got = await latest((signal) => get("/v1/nutrition", parameters(question), signal));
+    const got = await latest((signal) => get("/v1/nutrition", { ...parameters(question), ...spoken }, signal));
     if (!got) return;
     answer = got;
     show();
@@ -142,15 +142,15 @@ function table() {
         answer.items.some((item) => item.price) ? row(t("protein.price-row", { currency: question.currency }), (item) => (item.price?.status === "ok" ? ranged(item.price) : "")) : null))),
     el("p", { class: "footnote" }, sentenceOf("protein.quality", { score: term(t("protein.score-word"), "score"), quality: term("DIAAS, PDCAAS", "quality") })),
     el("details", { class: "results" }, el("summary", {}, t("protein.missing")),
-      el("ul", { lang: "en" }, answer.items.flatMap((item) => [...item.figures.filter((one) => one.status !== "ok").map((one) => [one.id, one.reason]), ...item.not_measured.map((one) => [one.id, one.reason])]
-        .map(([id, reason]) => el("li", {}, el("strong", {}, `${capital(item.name)}, ${id.replaceAll("-", " ")}`), `: ${reason}`))))));
+      el("ul", { lang: language }, answer.items.flatMap((item) => [...item.figures.filter((one) => one.status !== "ok").map((one) => [one.id, one.reason]), ...item.not_measured.map((one) => [one.id, one.reason])]
+        .map(([id, reason]) => el("li", {}, el("strong", {}, `${capital(item.name)}, ${has(`names.content.${id}`) ? name("content", id) : id.replaceAll("-", " ")}`), `${t("colon")}${reason}`))))));
 }
 
 function notes() {
   fill(at("notes"),
-    el("ul", { class: "warnings", lang: "en" }, answer.warnings.map((warning) => el("li", {}, warning.text))),
+    el("ul", { class: "warnings", lang: language }, answer.warnings.map((warning) => el("li", {}, warning.text))),
     answer.cautions.length === 0 ? null : el("details", {}, el("summary", {}, `${t("notes.cautions")} (${answer.cautions.length})`),
-      el("ul", { lang: "en" }, answer.cautions.map((caution) => el("li", {}, caution.text)))),
+      el("ul", { lang: language }, answer.cautions.map((caution) => el("li", {}, caution.text)))),
     el("details", { class: "references" }, el("summary", {}, `${t("notes.references")} (${answer.references.length})`),
       el("ol", {}, answer.references.map((reference) => el("li", {}, english(reference.text.replace(/ https:\/\/doi\.org\/\S+$/, "")), " ",
         reference.doi ? el("a", { href: `https://doi.org/${reference.doi}`, rel: "noreferrer" }, `doi:${reference.doi}`) : null)))));
@@ -158,13 +158,13 @@ function notes() {
 
 function takeAway(text) {
   const { version, digest } = answer.library;
-  const asked = (format) => address("/v1/nutrition", { ...parameters(question), format });
+  const asked = (format) => address("/v1/nutrition", { ...parameters(question), format, ...(format === "xlsx" ? spoken : {}) });
   take(at("take"), {
     sentence: `${text} ${t("protein.by")}`,
     link: new URL(write(question, location.search), location.href).href,
     citation: t("take.cite", { version, digest, link: new URL(answer.permalink, location.href).href, day: today() }),
     picture: { svg: () => pictures.chart.svg(), title: at("picture-title").textContent, fileName: `scalepan-${question.nutrient}`, caption: [text, t("take.drawn", { version, digest })] },
-    files: [[t("take.csv"), asked("csv"), "save-csv"], workbookOf("/v1/nutrition") && [t("take.workbook"), asked("xlsx"), "save-workbook"]].filter(Boolean),
+    files: [[t("take.csv"), asked("csv"), "save-csv"], [t("take.workbook"), asked("xlsx"), "save-workbook"]],
     pages: [[t("take.text"), asked("md"), "as-text"]],
   });
 }

@@ -10,7 +10,7 @@ export class Refusal extends Error {
 const pause = (milliseconds) => new Promise((done) => setTimeout(done, milliseconds));
 
 async function answered(path, options, again = true) {
-  const answer = await fetch(spoken(path), options);
+  const answer = await fetch(path, options);
   if (answer.status === 503 && again) {
     await pause(1000);
     return answered(path, options, false);
@@ -20,22 +20,6 @@ async function answered(path, options, again = true) {
 }
 
 const ask = async (path, options) => (await answered(path, options)).json();
-
-/** Routes that answer in French where `lang=fr` is sent; others refuse the parameter. Empty until the service has it. */
-const speakingFrench = [];
-
-/** A path with the language of the page, where the route knows it. */
-function spoken(path) {
-  const { lang } = document.documentElement;
-  const [route] = path.split("?");
-  return lang === "fr" && speakingFrench.includes(route) ? `${path}${path.includes("?") ? "&" : "?"}lang=${lang}` : path;
-}
-
-/** Routes that also answer by a workbook. */
-const workbooks = ["/v1/comparison", "/v1/footprint"];
-
-/** The address of the workbook of a route; none where it has none. */
-export const workbookOf = (route) => (workbooks.includes(route) ? `${route}?format=xlsx` : null);
 
 /** The address of a request; blank parameters are left out. */
 export function address(path, parameters = {}) {

@@ -1,7 +1,8 @@
 // What can be said of a claim: one short sentence to speak, and everything that belongs to it as a footnote.
 import { capital, figure, language, name, t, the } from "./i18n.js";
 
-const brackets = /^(.*?), in (\d+ %) of the draws \((.*)\)\.\s*(.*)$/s;
+/** A sentence of the service, in either language: what is claimed, in how many draws, and in brackets on what it rests. */
+const parts = /^.*?, ((?:in|dans) \d+\s% (?:of the draws|des tirages)) \((.*)\)\.\s*(.*)$/s;
 
 /** Fewer than 3 studies on a side, as the service counts them: under grade=memory those from memory do not count. */
 export const isThin = (asked, question) => question.evidence !== "modelled"
@@ -18,17 +19,10 @@ export function studies(check, question) {
   ].join(", ");
 }
 
-/** The footnote in the page's own words, on the basis asked. */
-function footnote(check, asked, question) {
-  const set = question.indicator === "ghg" ? t(question.kept ? "verdict.set-kept" : "verdict.set", { gwp: question.gwpName }) : null;
-  const note = t("spoken.note", { what: [studies(check, question), set].filter(Boolean).join(language === "fr" ? "\u00a0; " : "; ") });
-  return isThin(asked, question) ? `${note} ${t("verdict.thin-said")}` : note;
-}
-
 /** The service's sentence without what is spoken already. */
 function rest(sentence) {
-  const [, , share, within, after] = brackets.exec(sentence) ?? [];
-  return within ? `In ${share} of the draws; ${within}. ${after}`.trim() : sentence;
+  const [, draws, within, after] = parts.exec(sentence) ?? [];
+  return within ? `${capital(draws)}${language === "fr" ? "\u00a0" : ""}; ${within}. ${after}`.trim() : sentence;
 }
 
 function words(check, question) {
@@ -42,20 +36,9 @@ function words(check, question) {
 }
 
 /**
- * The sentence to speak (at most 25 words) and its footnote, which is in English where the page has no words of its own for it.
- * Together they contain no less than the service's sentence.
+ * The sentence to speak (at most 25 words), and as its footnote the rest of the service's sentence, so that together they contain no less.
  */
 export function spoken(answer, question) {
-  const check = answer.checks[0];
-  if (!check) return { text: answer.say_instead.sentence, lang: "en", note: "", noteLang: "en" };
-  const instead = check.say_instead;
-  const asked = check.cells.find((cell) => cell.asked);
-  const here = asked && instead.times_less && instead.per === asked.per && instead.boundary === asked.boundary && (instead.gwp ?? asked.gwp) === asked.gwp;
-  const own = language !== "en" && here && question.evidence !== "modelled";
-  return {
-    text: capital(words(check, question)),
-    lang: language,
-    note: own ? footnote(check, asked, question) : rest(instead.sentence),
-    noteLang: own ? language : "en",
-  };
+  const [check] = answer.checks;
+  return check ? { text: capital(words(check, question)), note: rest(check.say_instead.sentence) } : { text: answer.say_instead.sentence, note: "" };
 }

@@ -17,8 +17,8 @@ const decimals = language === "fr" ? { comma: ",", point: "." } : { point: ".", 
 export const today = () => new Intl.DateTimeFormat(language, { dateStyle: "long" }).format(new Date());
 
 /** One thing to copy, with its name. A box that scrolls must be focusable. */
-function copyable(words, id, text, lang = null) {
-  const shown = el("code", { id, lang, tabindex: id === "take-link" ? 0 : null }, text);
+function copyable(words, id, text) {
+  const shown = el("code", { id, tabindex: id === "take-link" ? 0 : null }, text);
   return el("div", { class: "copyable" }, el("h3", {}, words), shown, copyButton(t("take.copy"), () => shown.textContent, () => shown));
 }
 
@@ -45,14 +45,14 @@ function pictureButtons({ svg, title, caption, fileName }) {
 /**
  * Fills the box.
  *
- * @param things `sentence`, `paragraph` (English), `cell` (address of one number), `cells` (figures to paste: `name`, and `of` a decimal sign), `link`, `citation`, `picture`
+ * @param things `sentence`, `paragraph`, `cell` (address of one number), `cells` (figures to paste: `name`, and `of` a decimal sign), `link`, `citation`, `picture`
  *   (svg, title, caption, file name), `files` and `pages` (name, address, id), `made` (name, id, a function that creates the file)
  */
 export function take(box, { sentence, paragraph, cell, cells, link, citation, picture, files = [], pages = [], made = [] }) {
   fill(box,
     el("div", { class: "copyables" },
       copyable(t("take.sentence"), "take-sentence", sentence),
-      paragraph ? copyable(t("take.paragraph"), "take-paragraph", paragraph, "en") : null,
+      paragraph ? copyable(t("take.paragraph"), "take-paragraph", paragraph) : null,
       cell ? chosen(t("take.formula"), "formula", each(programs, (formula) => formula(cell)), "program") : null,
       cells ? chosen(cells.name, "cells", each(decimals, cells.of), "decimal") : null,
       copyable(t("take.link"), "take-link", link),

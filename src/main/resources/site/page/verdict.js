@@ -97,8 +97,8 @@ export function sayInstead(box, answer, question, copy) {
   const holds = check?.cells.find((cell) => cell.asked)?.verdict === "holds";
   fill(box,
     el("h3", {}, t(holds ? "verdict.instead-holds" : "verdict.instead")),
-    el("blockquote", { id: "sentence", lang: said.lang }, said.text),
-    el("p", { id: "footnote", class: "footnote", lang: said.noteLang }, said.note),
+    el("blockquote", { id: "sentence" }, said.text),
+    el("p", { id: "footnote", class: "footnote" }, said.note),
     copy(t("verdict.copy"), () => whole),
     el("details", {},
       el("summary", {}, t("verdict.reasoning")),

@@ -63,6 +63,17 @@ class AskPageIT extends PageTest {
     }
 
     @Test
+    void on_the_french_page_the_answer_is_french() {
+        open("/?lang=fr&text=les+insectes+ont+plus+de+fer+que+le+boeuf");
+        answered();
+
+        assertTrue(
+                browser.text("#answer").contains("les insectes contiennent plus de fer que le bœuf"),
+                browser.text("#answer"));
+        assertTrue(browser.text("#answer blockquote").contains("fois autant en fer que le bœuf"));
+    }
+
+    @Test
     void the_button_pressed_first_asks_the_example() {
         open("/");
         browser.at("#ask button").click();

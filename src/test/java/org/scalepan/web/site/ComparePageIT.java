@@ -409,7 +409,7 @@ class ComparePageIT extends PageTest {
         assertEquals(
                 "Le ver de farine : au moins 4,3 fois moins en gaz à effet de serre que le bœuf, par kg de protéines, jusqu’à la sortie de la ferme.",
                 browser.text("#instead blockquote").replace('\u00a0', ' '));
-        String sentence = browser.text("#footnote");
+        String sentence = browser.text("#footnote").replaceAll("[\u00a0\u202f]", " ");
         assertTrue(sentence.startsWith("Dans 90 % des tirages"), sentence);
         assertFalse(sentence.contains("mémoire"), "no number by default that nobody has seen: " + sentence);
         assertTrue(sentence.endsWith("les données sont minces."), sentence);

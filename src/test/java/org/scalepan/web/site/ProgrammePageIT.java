@@ -135,6 +135,18 @@ class ProgrammePageIT extends PageTest {
     }
 
     @Test
+    void in_french_the_paragraph_is_french_and_the_workbook_can_be_saved() {
+        browser.open("/programme?lang=fr" + LINK);
+        awaitFigure();
+
+        assertTrue(browser.text("#take-paragraph").contains("supposés remplacer le bœuf"));
+        assertTrue(browser.text("#swings").contains("Porc"), browser.text("#swings"));
+        browser.at("#save-workbook").click();
+        // A workbook is a zip file: APPNOTE, section 4.3.7.
+        assertEquals("504b0304", java.util.HexFormat.of().formatHex(browser.download(".xlsx"), 0, 4));
+    }
+
+    @Test
     void by_keyboard_from_the_sentence_to_a_file() {
         browser.open("/programme" + LINK);
         awaitFigure();

@@ -97,6 +97,8 @@ class ProteinPageIT extends PageTest {
         browser.at("#save-csv").click();
 
         assertTrue(new String(browser.download(".csv"), StandardCharsets.UTF_8).contains("mealworm"));
+        browser.at("#save-workbook").click();
+        assertEquals("504b0304", java.util.HexFormat.of().formatHex(browser.download(".xlsx"), 0, 4));
     }
 
     @Test
