@@ -34,19 +34,27 @@ final class ExcelStyles {
     static byte[] part() {
         XmlPart part = new XmlPart().open("styleSheet", "xmlns", ExcelFile.MAIN);
         part.open("numFmts", "count", Integer.toString(FORMS.size() + 1));
-        FORMS.forEach(form ->
-                part.empty("numFmt", "numFmtId", Integer.toString(format(form)), "formatCode", form.code()));
+        FORMS.forEach(
+                form -> part.empty("numFmt", "numFmtId", Integer.toString(format(form)), "formatCode", form.code()));
         part.empty("numFmt", "numFmtId", Integer.toString(TEXT_FORMAT), "formatCode", "@");
         part.close();
         part.open("fonts", "count", "2");
-        part.open("font").empty("sz", "val", "10").empty("name", "val", "Calibri").close();
-        part.open("font").empty("b").empty("sz", "val", "10").empty("name", "val", "Calibri").close();
+        part.open("font")
+                .empty("sz", "val", "10")
+                .empty("name", "val", "Calibri")
+                .close();
+        part.open("font")
+                .empty("b")
+                .empty("sz", "val", "10")
+                .empty("name", "val", "Calibri")
+                .close();
         part.close();
         part.open("fills", "count", "3");
         // The first two are fixed by the format.
-        List.of("none", "gray125").forEach(kind -> part.open("fill")
-                .empty("patternFill", "patternType", kind)
-                .close());
+        List.of("none", "gray125")
+                .forEach(kind -> part.open("fill")
+                        .empty("patternFill", "patternType", kind)
+                        .close());
         part.open("fill")
                 .open("patternFill", "patternType", "solid")
                 .empty("fgColor", "rgb", "FFFFF2CC")
@@ -68,12 +76,14 @@ final class ExcelStyles {
         for (Cell.Look look : LOOKS) {
             styles.add(
                     switch (look) {
-                        case PLAIN, TITLE -> () -> style(part, 0, look == Cell.Look.TITLE ? BOLD : REGULAR, NO_FILL, "");
+                        case PLAIN, TITLE ->
+                            () -> style(part, 0, look == Cell.Look.TITLE ? BOLD : REGULAR, NO_FILL, "");
                         case HEAD -> () -> style(part, 0, BOLD, NO_FILL, "left").with(WRAPPED);
-                        case HEAD_OF_NUMBERS -> () ->
-                                style(part, 0, BOLD, NO_FILL, "right").with(WRAPPED);
+                        case HEAD_OF_NUMBERS ->
+                            () -> style(part, 0, BOLD, NO_FILL, "right").with(WRAPPED);
                         case INPUT -> () -> style(part, TEXT_FORMAT, REGULAR, YELLOW, "");
-                        case WRAPPED -> () -> style(part, 0, REGULAR, NO_FILL, "left").with(WRAPPED);
+                        case WRAPPED ->
+                            () -> style(part, 0, REGULAR, NO_FILL, "left").with(WRAPPED);
                     });
         }
         FORMS.forEach(form -> styles.add(() -> style(part, format(form), REGULAR, NO_FILL, "")));
