@@ -36,6 +36,12 @@ public record SystemEstimate(
         implements Estimate {
 
     @Override
+    public Optional<String> intervalOf() {
+        boolean figure = summary.isPresent() || firstOrder().isPresent();
+        return figure ? Optional.of("records") : Optional.empty();
+    }
+
+    @Override
     public String words() {
         return inventory.name();
     }

@@ -14,9 +14,9 @@ import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
+import org.scalepan.exchange.read.ComparisonBasisReading;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
-import org.scalepan.web.read.ComparisonBasisReading;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Request;
 

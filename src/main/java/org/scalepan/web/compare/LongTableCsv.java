@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
-import org.scalepan.web.render.EstimateJson;
 
 /** A table of estimates as CSV with one line for each product, indicator and unit. */
 final class LongTableCsv {
@@ -33,9 +32,9 @@ final class LongTableCsv {
                     .text(row.status())
                     .text(row.sources())
                     .text(row.estimate().bound().id())
-                    .text(EstimateJson.intervalOf(row.estimate()).orElse(""))
+                    .text(row.estimate().intervalOf().orElse(""))
                     .end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 }

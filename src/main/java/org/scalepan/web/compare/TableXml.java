@@ -10,7 +10,6 @@ import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.EstimateJson;
 
 /** A table of estimates as small XML without namespaces, because spreadsheet functions that read XML fail on them. */
 final class TableXml {
@@ -42,7 +41,7 @@ final class TableXml {
                 element(
                         writer,
                         "interval_of",
-                        EstimateJson.intervalOf(row.estimate()).orElse(""));
+                        row.estimate().intervalOf().orElse(""));
                 writer.writeEndElement();
             }
             writer.writeEndElement();

@@ -6,9 +6,8 @@ import java.util.Locale;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
-import org.scalepan.web.render.EstimateJson;
 
 /**
  * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit is
@@ -36,11 +35,11 @@ final class WideTableCsv {
             if (intervals) {
                 table.rowsOf(i)
                         .forEach(row -> line.text(
-                                EstimateJson.intervalOf(row.estimate()).orElse("")));
+                                row.estimate().intervalOf().orElse("")));
             }
             line.end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     private static String name(ComparisonBasis basis, Statistic statistic) {

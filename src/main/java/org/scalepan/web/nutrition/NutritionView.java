@@ -12,11 +12,11 @@ import org.scalepan.ask.nutrition.Content;
 import org.scalepan.ask.nutrition.MeasuredQuality;
 import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.ask.nutrition.NutritionTable;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.QualityMethod;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 
 /** Renders foods side by side as JSON. */
 final class NutritionView {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.sheet.ExcelFile;
 import org.scalepan.sheet.Sheet;
 import org.scalepan.web.http.Answer;

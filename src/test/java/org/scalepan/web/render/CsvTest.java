@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.RawExchange;
@@ -150,7 +151,7 @@ class CsvTest {
     private static String cell(String text) {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("text", "more"));
         csv.line().text(text).text("x").end();
-        return records(new String(csv.answer().body(), StandardCharsets.UTF_8), ',')
+        return records(csv.text(), ',')
                 .get(1)
                 .getField(0);
     }
@@ -160,7 +161,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("value"));
         csv.line().number(-0.25).end();
 
-        assertEquals("value\r\n-0.25\r\n", new String(csv.answer().body(), StandardCharsets.UTF_8));
+        assertEquals("value\r\n-0.25\r\n", csv.text());
     }
 
     @Test
@@ -170,7 +171,7 @@ class CsvTest {
 
         assertEquals(
                 "published,computed\r\n1234.56789012,1234.568\r\n",
-                new String(csv.answer().body(), StandardCharsets.UTF_8));
+                csv.text());
     }
 
     @Test
@@ -179,7 +180,7 @@ class CsvTest {
         csv.line().published(1.5e-9).number(2e12).end();
 
         assertEquals(
-                "a,b\r\n0.0000000015,2000000000000\r\n", new String(csv.answer().body(), StandardCharsets.UTF_8));
+                "a,b\r\n0.0000000015,2000000000000\r\n", csv.text());
     }
 
     @Test

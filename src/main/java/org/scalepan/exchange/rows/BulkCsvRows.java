@@ -1,0 +1,94 @@
+package org.scalepan.exchange.rows;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.RefusedText;
+import org.scalepan.input.FieldError;
+import org.scalepan.exchange.text.TextLimits;
+
+/** Rows of a CSV table with a header. */
+public final class BulkCsvRows implements BulkRows {
+    private final BulkQuestion question;
+    private final CsvReader<CsvRecord> reader;
+    private final Iterator<CsvRecord> records;
+    private final FlatColumns columns;
+    private long number;
+    private boolean broken;
+
+    /** Reads the header; an invalid one is refused here, before the response has begun. */
+    public BulkCsvRows(BulkQuestion question, Reader text, Csv.CsvStyle style) {
+        this.question = question;
+        this.reader = CsvReader.builder()
+                .fieldSeparator(style.delimiter())
+                .commentStrategy(CommentStrategy.NONE)
+                .maxBufferSize(TextLimits.CELL_CHARACTERS)
+                // A row of another length is reported as an error of that row and does not end the run.
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .build(CsvRecordHandler.builder().maxFields(TextLimits.CELLS_OF_ROW).build(), text);
+        this.records = reader.iterator();
+        try {
+            if (!records.hasNext()) {
+                throw refused("the body is empty; the first line must name the columns");
+            }
+            List<String> header = new ArrayList<>(records.next().getFields());
+            header.set(0, header.get(0).strip().replaceFirst("^\uFEFF", ""));
+            this.columns = FlatColumns.read(header, style.decimal());
+        } catch (CsvParseException | UncheckedIOException e) {
+            throw refused("the header cannot be read as CSV in UTF-8 with at most " + TextLimits.CELLS_OF_ROW
+                    + " cells of at most " + TextLimits.CELL_CHARACTERS + " characters");
+        }
+    }
+
+    private static RefusedText refused(String detail) {
+        return new RefusedText(FieldError.of("column", detail));
+    }
+
+    @Override
+    public Optional<SentRow> next() {
+        if (broken) {
+            return Optional.empty();
+        }
+        try {
+            if (!records.hasNext()) {
+                return Optional.empty();
+            }
+            List<String> cells = records.next().getFields();
+            number++;
+            return Optional.of(row(number, cells));
+        } catch (CsvParseException | UncheckedIOException e) {
+            broken = true;
+            return Optional.of(wrong(
+                    ++number,
+                    "this row cannot be read as CSV in UTF-8 (a quote that is not closed, a cell of more than "
+                            + TextLimits.CELL_CHARACTERS + " characters, more than " + TextLimits.CELLS_OF_ROW
+                            + " cells, or other bytes); the rows after it were not read"));
+        }
+    }
+
+    private SentRow row(long its, List<String> cells) {
+        int size = cells.stream().mapToInt(String::length).sum();
+        return new SentRow(size, () -> question.answer(its, columns, cells));
+    }
+
+    private static SentRow wrong(long its, String message) {
+        return SentRow.wrong(new BulkRow.RejectedRow(its, Optional.empty(), List.of(FieldError.of("", message))));
+    }
+
+    @Override
+    public void close() throws IOException {
+        reader.close();
+    }
+}

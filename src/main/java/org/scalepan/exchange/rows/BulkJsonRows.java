@@ -1,0 +1,58 @@
+package org.scalepan.exchange.rows;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.util.List;
+import java.util.Optional;
+import org.scalepan.input.FieldError;
+import org.scalepan.exchange.text.TextLimits;
+
+/** Rows as JSON objects, one per line. */
+public final class BulkJsonRows implements BulkRows {
+
+    private final BulkQuestion question;
+    private final Reader reader;
+    private final LongLines lines;
+    private long number;
+    private boolean broken;
+
+    public BulkJsonRows(BulkQuestion question, Reader text) {
+        this.question = question;
+        this.reader = text;
+        this.lines = new LongLines(text, TextLimits.LINE_CHARACTERS);
+    }
+
+    @Override
+    public Optional<SentRow> next() throws IOException {
+        if (broken) {
+            return Optional.empty();
+        }
+        try {
+            Optional<String> line = lines.next();
+            while (line.isPresent() && line.get().isBlank()) {
+                line = lines.next();
+            }
+            return line.map(text -> row(++number, text));
+        } catch (CharacterCodingException e) {
+            broken = true;
+            return Optional.of(wrong(++number, "this line is not UTF-8; the lines after it were not read"));
+        }
+    }
+
+    private SentRow row(long its, String line) {
+        return line.length() > TextLimits.LINE_CHARACTERS
+                ? wrong(its, "this line is longer than " + TextLimits.LINE_CHARACTERS + " characters")
+                : new SentRow(line.length(), () -> question.answer(its, line));
+    }
+
+    private static SentRow wrong(long its, String message) {
+        return SentRow.wrong(new BulkRow.RejectedRow(
+                its, Optional.empty(), List.of(FieldError.at("", message, List.of(), List.of()))));
+    }
+
+    @Override
+    public void close() throws IOException {
+        reader.close();
+    }
+}
