@@ -55,6 +55,12 @@ public final class RowAnswer {
         return node.toString();
     }
 
+    /** One line of CSV without its end, the service's line with the id in place of the number of the row. */
+    public String csvLine() {
+        String line = table.line(id, row);
+        return line.substring(0, line.length() - 2);
+    }
+
     /** The cells of {@link RowQuestion#columns}, as the service writes them. */
     public List<String> cells() {
         return table.cells(row);

@@ -62,8 +62,7 @@ class AnswerLibraryTest {
                         String.join("\n", lines))
                 .lines()
                 .toList();
-        RowQuestion question =
-                LIBRARY.rows(Map.of("per", "kg-protein", "indicators", "ghg,land", "detail", "yes"));
+        RowQuestion question = LIBRARY.rows(Map.of("per", "kg-protein", "indicators", "ghg,land", "detail", "yes"));
 
         for (int i = 0; i < lines.size(); i++) {
             String ours = question.answer("r" + (i + 1), lines.get(i)).json();
@@ -72,23 +71,46 @@ class AnswerLibraryTest {
     }
 
     @Test
-    void a_row_of_a_table_has_the_cells_of_the_service_without_the_number() {
-        String template = RunningScalepan.given()
-                .get("/v1/footprints/template.csv")
-                .asString();
-        List<List<String>> sent = rows(template);
-        List<List<String>> service = rows(posted("text/csv", "/v1/footprints", template));
+    void a_row_of_a_table_is_the_line_of_the_service_with_its_id_in_place_of_the_number() {
+        String template =
+                RunningScalepan.given().get("/v1/footprints/template.csv").asString() + "insects,too short\r\n";
+        List<String> sent = template.lines().toList();
+        List<String> service =
+                posted("text/csv", "/v1/footprints", template).lines().toList();
         RowQuestion question = LIBRARY.rows(Map.of());
-        RowTable table = question.table(sent.get(0));
+        RowTable table = question.tableOfLines("id," + sent.get(0), "id");
 
-        assertEquals(service.get(0).subList(1, service.get(0).size()), question.columns());
+        assertEquals(service.get(0), question.csvHeader("row"));
         for (int i = 1; i < sent.size(); i++) {
-            List<String> cells = service.get(i);
-            assertEquals(
-                    cells.subList(1, cells.size()),
-                    table.answer("" + i, sent.get(i)).cells());
+            RowAnswer answer = table.answerLine("r" + i + "," + sent.get(i)).orElseThrow();
+            assertEquals("r" + service.get(i), answer.csvLine());
+            assertEquals("r" + i, answer.id());
+            List<String> cells = rows(service.get(i)).get(0);
+            assertEquals(cells.subList(1, cells.size()), answer.cells());
         }
-        assertEquals("wrong", table.answer("short", List.of("insects")).status());
+        assertTrue(table.answerLine("").isEmpty());
+    }
+
+    @Test
+    void the_id_of_a_row_may_stand_among_its_records_and_may_be_its_name() {
+        RowQuestion question = LIBRARY.rows(Map.of("indicators", "ghg"));
+        String named = FARM.replace("{\"kind\"", "{\"id\":17,\"kind\"");
+
+        assertEquals(
+                question.answer("17", FARM).json(),
+                question.answerLine("id", named).json());
+        assertEquals(
+                question.answer("a", FARM).json(),
+                question.answerLine("name", FARM).json());
+        assertEquals(
+                question.answer("", "{broken").json(),
+                question.answerLine("id", "{broken").json());
+        RowTable table = question.tableOfLines("kind,name,product,harvest.kg_per_year", "name");
+        RowAnswer answer = table.answerLine("insects,a,mealworm,180").orElseThrow();
+        assertEquals("a", answer.id());
+        assertTrue(answer.csvLine().startsWith("a,a,mealworm,"), answer.csvLine());
+        RefusedInput without = assertThrows(RefusedInput.class, () -> question.tableOfLines("kind,name", "id"));
+        assertEquals(List.of("no column is called id, which is to hold the id of the row"), without.errors());
     }
 
     private static List<List<String>> rows(String csv) {
@@ -106,7 +128,9 @@ class AnswerLibraryTest {
         assertEquals("17", good.id());
         assertEquals("ok", good.status());
         assertEquals(
-                JsonAt.number(line, "/footprints/0/value"), figure.value().getAsDouble(), 1e-6 * figure.value().getAsDouble());
+                JsonAt.number(line, "/footprints/0/value"),
+                figure.value().getAsDouble(),
+                1e-6 * figure.value().getAsDouble());
         assertTrue(figure.low().getAsDouble() < figure.high().getAsDouble());
         assertEquals(List.of(), good.errors());
 
@@ -114,7 +138,9 @@ class AnswerLibraryTest {
         assertEquals("wrong", bad.status());
         assertEquals(List.of(), bad.figures());
         assertEquals("/kind", bad.errors().get(0).field());
-        assertTrue(bad.errors().get(0).message().contains("did you mean insects?"), bad.errors().toString());
+        assertTrue(
+                bad.errors().get(0).message().contains("did you mean insects?"),
+                bad.errors().toString());
     }
 
     @Test
@@ -124,8 +150,10 @@ class AnswerLibraryTest {
         RefusedInput unit = assertThrows(RefusedInput.class, () -> LIBRARY.rows(Map.of("per", "kg-protien")));
         assertEquals(1, unit.errors().size(), unit.errors().toString());
         RowQuestion question = LIBRARY.rows(Map.of());
-        RefusedInput column = assertThrows(RefusedInput.class, () -> question.table(List.of("kind", "kinds")));
-        assertTrue(column.errors().get(0).contains("unknown column \"kinds\""), column.errors().toString());
+        RefusedInput column = assertThrows(RefusedInput.class, () -> question.table(List.of("kind", "kinds", "id"), "id"));
+        assertTrue(
+                column.errors().get(0).contains("unknown column \"kinds\""),
+                column.errors().toString());
     }
 
     @Test
@@ -136,7 +164,9 @@ class AnswerLibraryTest {
         List<ComparedFigure> figures =
                 LIBRARY.compare(Map.of("products", "mealworm,chicken", "against", "beef", "per", "kg-protein"));
 
-        assertEquals(List.of("beef", "mealworm", "chicken"), figures.stream().map(ComparedFigure::product).toList());
+        assertEquals(
+                List.of("beef", "mealworm", "chicken"),
+                figures.stream().map(ComparedFigure::product).toList());
         ComparedFigure mealworm = figures.get(1);
         double median = JsonAt.number(service, "/items/0/footprint/median");
         assertEquals(median, mealworm.median().getAsDouble(), 1e-6 * median);
@@ -150,9 +180,15 @@ class AnswerLibraryTest {
             throws IOException {
         Path own = Files.createDirectory(folder.resolve("own"));
         String bundled = read("results.csv");
-        Files.writeString(own.resolve("results.csv"), bundled.lines().limit(2).reduce("", (all, line) -> all + line + "\n").replaceFirst("\n([^,]+),", "\nmy-own-row,"));
+        Files.writeString(
+                own.resolve("results.csv"),
+                bundled.lines()
+                        .limit(2)
+                        .reduce("", (all, line) -> all + line + "\n")
+                        .replaceFirst("\n([^,]+),", "\nmy-own-row,"));
         Path zip = folder.resolve("own.zip");
-        try (OutputStream out = Files.newOutputStream(zip); ZipOutputStream files = new ZipOutputStream(out)) {
+        try (OutputStream out = Files.newOutputStream(zip);
+                ZipOutputStream files = new ZipOutputStream(out)) {
             files.putNextEntry(new ZipEntry("results.csv"));
             files.write(Files.readAllBytes(own.resolve("results.csv")));
         }

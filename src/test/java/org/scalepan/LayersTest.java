@@ -86,9 +86,11 @@ class LayersTest {
             .whereLayer("footprint")
             .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask", "literature", "production")
             .whereLayer("factors")
-            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask", "literature", "production", "input", "footprint")
+            .mayOnlyBeAccessedByLayers(
+                    "start", "web", "exchange", "ask", "literature", "production", "input", "footprint")
             .whereLayer("cite")
-            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask", "literature", "production", "footprint", "factors")
+            .mayOnlyBeAccessedByLayers(
+                    "start", "web", "exchange", "ask", "literature", "production", "footprint", "factors")
             .whereLayer("uncertainty")
             .mayOnlyBeAccessedByLayers(
                     "start", "web", "exchange", "ask", "literature", "production", "footprint", "factors", "cite")

@@ -3,4 +3,3 @@
 package org.scalepan.exchange.read;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 import org.scalepan.exchange.text.Csv;
 import org.scalepan.exchange.text.RefusedText;
-import org.scalepan.input.FieldError;
 import org.scalepan.exchange.text.TextLimits;
+import org.scalepan.input.FieldError;
 
 /** Rows of a CSV table with a header. */
 public final class BulkCsvRows implements BulkRows {
@@ -37,7 +37,7 @@ public final class BulkCsvRows implements BulkRows {
                 // A row of another length is reported as an error of that row and does not end the run.
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .build(CsvRecordHandler.builder().maxFields(TextLimits.CELLS_OF_ROW).build(), text);
+                .build(handler(), text);
         this.records = reader.iterator();
         try {
             if (!records.hasNext()) {
@@ -50,6 +50,11 @@ public final class BulkCsvRows implements BulkRows {
             throw refused("the header cannot be read as CSV in UTF-8 with at most " + TextLimits.CELLS_OF_ROW
                     + " cells of at most " + TextLimits.CELL_CHARACTERS + " characters");
         }
+    }
+
+    /** Makes a record of the cells of a row, within the limit of their number. */
+    public static CsvRecordHandler handler() {
+        return CsvRecordHandler.builder().maxFields(TextLimits.CELLS_OF_ROW).build();
     }
 
     private static RefusedText refused(String detail) {

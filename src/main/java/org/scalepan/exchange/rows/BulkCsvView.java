@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.DisplacedUseFigure;
@@ -50,6 +52,30 @@ public final class BulkCsvView implements BulkView {
         return header;
     }
 
+    /** Those of the columns that hold numbers. */
+    public Set<String> numberColumns() {
+        Set<String> numbers = new LinkedHashSet<>();
+        for (ComparisonBasis basis : question.bases()) {
+            String id = basis.indicator().id();
+            numbers.addAll(List.of(id, id + "_low", id + "_high"));
+            if (hasSecond(basis.indicator())) {
+                String second = id + "_with_displaced_use";
+                numbers.addAll(List.of(second, second + "_low", second + "_high"));
+            }
+        }
+        return numbers;
+    }
+
+    /** A row as a line of CSV with its end, behind the cell that names it. */
+    public String line(String id, BulkRow row) {
+        StringWriter text = new StringWriter();
+        Csv csv = Csv.withoutHeader(style, text);
+        Csv.CsvLine line = csv.line().text(id);
+        fill(line, row);
+        line.end();
+        return flushed(csv, text);
+    }
+
     /** Feed itself is the same whatever burden it carries. */
     private boolean hasSecond(Indicator indicator) {
         return question.detailed() && !indicator.isFeed();
@@ -89,7 +115,10 @@ public final class BulkCsvView implements BulkView {
         if (row instanceof BulkRow.Computed computed) {
             computed(line, computed);
         } else if (row instanceof BulkRow.RejectedRow wrong) {
-            line.text(wrong.name().orElse("")).empty(3).text("wrong").empty(columns().size() - 7);
+            line.text(wrong.name().orElse(""))
+                    .empty(3)
+                    .text("wrong")
+                    .empty(columns().size() - 7);
             line.text(wrong.errors().stream().map(FieldError::place).distinct().collect(Collectors.joining("; ")));
             line.text(wrong.errors().stream().map(FieldError::sentence).collect(Collectors.joining("; ")));
         }

@@ -5,8 +5,8 @@ import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.input.FieldError;
 import org.scalepan.exchange.text.TextLimits;
+import org.scalepan.input.FieldError;
 
 /** Rows as JSON objects, one per line. */
 public final class BulkJsonRows implements BulkRows {

@@ -4,7 +4,8 @@ import java.util.regex.Pattern;
 
 /** Parses the number or range in a table cell: digits with a decimal sign and an optional exponent, without grouping or words. */
 public final class CellNumber {
-    private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,3})?");
+    /** Programs write a double with up to 17 digits, behind as many zeros as they do without an exponent. */
+    private static final Pattern DECIMAL = Pattern.compile("-?\\d{1,15}(\\.\\d{1,25})?([eE][+-]?\\d{1,3})?");
 
     private CellNumber() {}
 

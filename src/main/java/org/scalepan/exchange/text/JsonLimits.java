@@ -9,7 +9,13 @@ final class JsonLimits extends StreamReadConstraints {
     private static final long serialVersionUID = 1L;
 
     JsonLimits() {
-        super(TextLimits.DEPTH, -1, TextLimits.NUMBER_DIGITS, TextLimits.TEXT_CHARACTERS, TextLimits.NAME_CHARACTERS, TextLimits.TOKENS);
+        super(
+                TextLimits.DEPTH,
+                -1,
+                TextLimits.NUMBER_DIGITS,
+                TextLimits.TEXT_CHARACTERS,
+                TextLimits.NAME_CHARACTERS,
+                TextLimits.TOKENS);
     }
 
     @Override
@@ -21,7 +27,9 @@ final class JsonLimits extends StreamReadConstraints {
 
     @Override
     public void validateTokenCount(long count) throws StreamConstraintsException {
-        keep(count <= TextLimits.TOKENS, "the body may have at most " + TextLimits.TOKENS + " names, values and brackets");
+        keep(
+                count <= TextLimits.TOKENS,
+                "the body may have at most " + TextLimits.TOKENS + " names, values and brackets");
     }
 
     @Override

@@ -35,8 +35,8 @@ public final class StrictJson {
             refuseInfinite(node);
             return node;
         } catch (StreamConstraintsException e) {
-            throw new RefusedText(
-                    FieldError.at("", e.getOriginalMessage(), List.of(), List.of()).ofTooMuch());
+            throw new RefusedText(FieldError.at("", e.getOriginalMessage(), List.of(), List.of())
+                    .ofTooMuch());
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null
                     ? ""

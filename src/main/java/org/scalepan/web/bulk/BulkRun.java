@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.exchange.rows.BulkRows.SentRow;
 import org.scalepan.exchange.rows.BulkRows;
 import org.scalepan.exchange.rows.BulkRows.SentRow;
 import org.scalepan.exchange.rows.BulkView;

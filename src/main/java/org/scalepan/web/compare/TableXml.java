@@ -38,10 +38,7 @@ final class TableXml {
                 element(writer, "status", row.status());
                 element(writer, "sources", row.sources());
                 element(writer, "bound", row.estimate().bound().id());
-                element(
-                        writer,
-                        "interval_of",
-                        row.estimate().intervalOf().orElse(""));
+                element(writer, "interval_of", row.estimate().intervalOf().orElse(""));
                 writer.writeEndElement();
             }
             writer.writeEndElement();

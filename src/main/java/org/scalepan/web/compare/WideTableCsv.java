@@ -34,8 +34,7 @@ final class WideTableCsv {
                     .forEach(row -> table.statistics().forEach(statistic -> line.number(table.number(row, statistic))));
             if (intervals) {
                 table.rowsOf(i)
-                        .forEach(row -> line.text(
-                                row.estimate().intervalOf().orElse("")));
+                        .forEach(row -> line.text(row.estimate().intervalOf().orElse("")));
             }
             line.end();
         }

@@ -151,9 +151,7 @@ class CsvTest {
     private static String cell(String text) {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("text", "more"));
         csv.line().text(text).text("x").end();
-        return records(csv.text(), ',')
-                .get(1)
-                .getField(0);
+        return records(csv.text(), ',').get(1).getField(0);
     }
 
     @Test
@@ -169,9 +167,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("published", "computed"));
         csv.line().published(1234.56789012).number(1234.56789012).end();
 
-        assertEquals(
-                "published,computed\r\n1234.56789012,1234.568\r\n",
-                csv.text());
+        assertEquals("published,computed\r\n1234.56789012,1234.568\r\n", csv.text());
     }
 
     @Test
@@ -179,8 +175,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("a", "b"));
         csv.line().published(1.5e-9).number(2e12).end();
 
-        assertEquals(
-                "a,b\r\n0.0000000015,2000000000000\r\n", csv.text());
+        assertEquals("a,b\r\n0.0000000015,2000000000000\r\n", csv.text());
     }
 
     @Test
