@@ -15,7 +15,7 @@ import org.scalepan.uncertainty.Summary;
  * @param unit in words: {@code kg CO2e per kg protein}
  * @param median empty where there is no evidence; then {@code reason} says why
  * @param timesLess how many times less than the reference; empty of the reference itself and where no ratio can be made
- * @param bound {@code exact}, {@code lower}, {@code upper} or {@code none}, of the figure
+ * @param bound {@code exact}, {@code at-least}, {@code at-most} or {@code none}, of the figure
  */
 public record ComparedFigure(
         String product,

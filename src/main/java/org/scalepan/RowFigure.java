@@ -10,7 +10,7 @@ import org.scalepan.exchange.rows.BulkRow;
  *
  * @param unit in words: {@code kg CO2e per kg protein}
  * @param value empty where there is none; then {@code reason} says why
- * @param bound {@code exact}, {@code lower}, {@code upper}, or {@code none} where nothing can be said with it
+ * @param bound {@code exact}, {@code at-least}, {@code at-most}, or {@code none} where nothing can be said with it
  */
 public record RowFigure(
         String indicator,

@@ -10,7 +10,7 @@ public final class AnswerRowsExample {
         AnswerLibrary library = AnswerLibrary.bundled();
         RowQuestion question = library.rows(Map.of("indicators", "ghg,land", "per", "kg-protein"));
         String farm = "{\"kind\": \"insects\", \"product\": \"mealworm\", \"harvest\": {\"kg_per_year\": 180},"
-                + " \"feed\": [{\"ingredient\": \"wheat-bran\", \"kg\": 400}]}";
+                + " \"feed\": [{\"ingredient\": \"wheat-bran\", \"kg\": 400, \"burden\": \"mass\"}]}";
         for (RowAnswer answer : new RowAnswer[] {question.answer("17", farm), question.answer("18", "{}")}) {
             for (RowFigure figure : answer.figures()) {
                 System.out.println(answer.id() + " " + figure.indicator() + " " + figure.value() + " " + figure.unit());
