@@ -46,17 +46,14 @@ public final class RowTable {
         try {
             return Optional.of(answer(cells(line)));
         } catch (CsvParseException e) {
-            return Optional.of(question.unreadable(
-                    "this row cannot be read as CSV (a cell of more than " + TextLimits.CELL_CHARACTERS
-                            + " characters, or more than " + TextLimits.CELLS_OF_ROW + " cells)"));
+            return Optional.of(question.unreadable("this row cannot be read as CSV (a cell of more than "
+                    + TextLimits.CELL_CHARACTERS + " characters, or more than " + TextLimits.CELLS_OF_ROW + " cells)"));
         }
     }
 
     static List<String> cells(String line) {
         for (CsvRecord record :
-                CsvReader.builder()
-                        .maxBufferSize(TextLimits.CELL_CHARACTERS)
-                        .build(BulkCsvRows.handler(), line)) {
+                CsvReader.builder().maxBufferSize(TextLimits.CELL_CHARACTERS).build(BulkCsvRows.handler(), line)) {
             return record.getFields();
         }
         return List.of();

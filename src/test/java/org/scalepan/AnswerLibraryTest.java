@@ -150,7 +150,8 @@ class AnswerLibraryTest {
         RefusedInput unit = assertThrows(RefusedInput.class, () -> LIBRARY.rows(Map.of("per", "kg-protien")));
         assertEquals(1, unit.errors().size(), unit.errors().toString());
         RowQuestion question = LIBRARY.rows(Map.of());
-        RefusedInput column = assertThrows(RefusedInput.class, () -> question.table(List.of("kind", "kinds", "id"), "id"));
+        RefusedInput column =
+                assertThrows(RefusedInput.class, () -> question.table(List.of("kind", "kinds", "id"), "id"));
         assertTrue(
                 column.errors().get(0).contains("unknown column \"kinds\""),
                 column.errors().toString());

@@ -26,7 +26,19 @@ class CellNumberTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "00012", "1e3", "2.5E-3", "-4", "-0", "123456789012345", "0.123456789012345", "0.30000000000000004", "0.00012345678901234567"})
+    @ValueSource(
+            strings = {
+                "0",
+                "00012",
+                "1e3",
+                "2.5E-3",
+                "-4",
+                "-0",
+                "123456789012345",
+                "0.123456789012345",
+                "0.30000000000000004",
+                "0.00012345678901234567"
+            })
     void exponents_signs_and_leading_zeros_are_numbers(String cell) {
         assertEquals(Double.parseDouble(cell), CellNumber.read(cell, '.'), 0.0);
     }
