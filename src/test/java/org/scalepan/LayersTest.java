@@ -1,9 +1,11 @@
 package org.scalepan;
 
 import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.base.DescribedPredicate.anyElementThat;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static java.util.stream.Collectors.counting;
@@ -43,6 +45,8 @@ class LayersTest {
             .definedBy("org.scalepan")
             .layer("web")
             .definedBy("org.scalepan.web..")
+            .layer("exchange")
+            .definedBy("org.scalepan.exchange..")
             .layer("ask")
             .definedBy("org.scalepan.ask..")
             .layer("literature")
@@ -69,32 +73,37 @@ class LayersTest {
             .mayOnlyBeAccessedByLayers(
                     "start", "web", "ask", "literature", "production", "input", "footprint", "factors", "uncertainty")
             .whereLayer("sheet")
-            .mayOnlyBeAccessedByLayers("web")
+            .mayOnlyBeAccessedByLayers("web", "exchange")
             .whereLayer("start")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("start")
-            .whereLayer("ask")
+            .whereLayer("exchange")
             .mayOnlyBeAccessedByLayers("start", "web")
+            .whereLayer("ask")
+            .mayOnlyBeAccessedByLayers("start", "web", "exchange")
             .whereLayer("literature")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask")
+            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask")
             .whereLayer("production")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask")
+            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask")
             .whereLayer("input")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask", "production")
+            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask", "production")
             .whereLayer("footprint")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask", "literature", "production")
+            .mayOnlyBeAccessedByLayers("start", "web", "exchange", "ask", "literature", "production")
             .whereLayer("factors")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask", "literature", "production", "input", "footprint")
+            .mayOnlyBeAccessedByLayers(
+                    "start", "web", "exchange", "ask", "literature", "production", "input", "footprint")
             .whereLayer("cite")
-            .mayOnlyBeAccessedByLayers("start", "web", "ask", "literature", "production", "footprint", "factors")
+            .mayOnlyBeAccessedByLayers(
+                    "start", "web", "exchange", "ask", "literature", "production", "footprint", "factors")
             .whereLayer("uncertainty")
             .mayOnlyBeAccessedByLayers(
-                    "start", "web", "ask", "literature", "production", "footprint", "factors", "cite")
+                    "start", "web", "exchange", "ask", "literature", "production", "footprint", "factors", "cite")
             .whereLayer("quantity")
             .mayOnlyBeAccessedByLayers(
                     "start",
                     "web",
+                    "exchange",
                     "ask",
                     "literature",
                     "production",
@@ -123,8 +132,6 @@ class LayersTest {
             .definedBy("org.scalepan.web.route..")
             .layer("render")
             .definedBy("org.scalepan.web.render..")
-            .layer("read")
-            .definedBy("org.scalepan.web.read..")
             .layer("http")
             .definedBy("org.scalepan.web.http..")
             .whereLayer("server")
@@ -135,10 +142,8 @@ class LayersTest {
             .mayOnlyBeAccessedByLayers("server", "questions")
             .whereLayer("render")
             .mayOnlyBeAccessedByLayers("server", "questions", "route")
-            .whereLayer("read")
-            .mayOnlyBeAccessedByLayers("server", "questions", "route", "render")
             .whereLayer("http")
-            .mayOnlyBeAccessedByLayers("server", "questions", "route", "render", "read");
+            .mayOnlyBeAccessedByLayers("server", "questions", "route", "render");
 
     @ArchTest
     static final ArchRule questions_do_not_know_each_other = slices().matching("org.scalepan.web.(*)..")
@@ -190,6 +195,7 @@ class LayersTest {
     static final ArchRule nothing_below_web_knows_http = noClasses()
             .that()
             .resideInAnyPackage(
+                    "org.scalepan.exchange..",
                     "org.scalepan.ask..",
                     "org.scalepan.literature..",
                     "org.scalepan.production..",
@@ -202,6 +208,37 @@ class LayersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..", "java.net.http..");
+
+    /** What another program takes in: all but the service. */
+    @ArchTest
+    static final ArchRule the_core_stands_without_the_service = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.scalepan.web..")
+            .and()
+            .doNotHaveFullyQualifiedName("org.scalepan.Scalepan")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.scalepan.web..",
+                    "io.javalin..",
+                    "jakarta.servlet..",
+                    "org.eclipse.jetty..",
+                    "java.net.http..",
+                    "org.commonmark..",
+                    "org.slf4j..");
+
+    /** Who uses it in another program sees texts, numbers and lists of ours, and no library of others. */
+    @ArchTest
+    static final ArchRule what_the_core_offers_is_plain = noMethods()
+            .that()
+            .arePublic()
+            .and()
+            .areDeclaredInClassesThat()
+            .resideInAPackage("org.scalepan")
+            .should()
+            .haveRawReturnType(resideOutsideOfPackages("org.scalepan", "java.."))
+            .orShould()
+            .haveRawParameterTypes(anyElementThat(resideOutsideOfPackages("org.scalepan", "java..")));
 
     /** What a farm feeds and burns goes into the inventory without knowing which animals it is for. */
     @ArchTest

@@ -104,6 +104,9 @@ public sealed interface Estimate permits PublishedEstimate, SystemEstimate, Mode
         return Optional.empty();
     }
 
+    /** What the interval speaks of: mean, study or farm, {@code records}, {@code practice} or {@code equal-weights}; empty where there is none. */
+    Optional<String> intervalOf();
+
     /** What is required and not counted, in words; empty when the figure is exact. */
     List<Message> uncounted();
 

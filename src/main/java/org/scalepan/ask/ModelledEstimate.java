@@ -96,6 +96,11 @@ public record ModelledEstimate(
     }
 
     @Override
+    public Optional<String> intervalOf() {
+        return summary().map(found -> "practice");
+    }
+
+    @Override
     public Optional<Footprint> drawn(CommonRandomNumbers random) {
         return system.flatMap(found -> found.drawn(random));
     }

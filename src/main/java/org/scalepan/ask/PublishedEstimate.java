@@ -76,6 +76,11 @@ public record PublishedEstimate(
         return hierarchy().map(StudyHierarchy::of);
     }
 
+    @Override
+    public Optional<String> intervalOf() {
+        return summary.map(found -> speaksOf().map(IntervalOf::id).orElse("equal-weights"));
+    }
+
     /** The mean of such studies, with its own interval, whatever is asked; empty where studies are not pooled by their differences. */
     public Optional<Summary> meanOfStudies() {
         return summary.flatMap(asked -> footprint.flatMap(found -> found.summaryOfMean(asked.coverage())));

@@ -38,6 +38,12 @@ public record SystemEstimate(
         implements Estimate {
 
     @Override
+    public Optional<String> intervalOf() {
+        boolean figure = summary.isPresent() || firstOrder().isPresent();
+        return figure ? Optional.of("records") : Optional.empty();
+    }
+
+    @Override
     public DisplayName name() {
         return DisplayName.given(inventory.name());
     }

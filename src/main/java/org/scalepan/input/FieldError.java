@@ -50,4 +50,17 @@ public record FieldError(
     public static FieldError of(String parameter, String message, List<String> allowed, List<String> didYouMean) {
         return new FieldError(Optional.of(parameter), Optional.empty(), message, allowed, didYouMean);
     }
+
+    /** The error as one sentence, with what would be right. */
+    public String sentence() {
+        if (!didYouMean.isEmpty()) {
+            return message + ": did you mean " + String.join(", ", didYouMean) + "?";
+        }
+        return allowed.isEmpty() ? message : message + ": one of " + String.join(", ", allowed);
+    }
+
+    /** The column, parameter or JSON Pointer that it is about; empty where it is about the whole. */
+    public String place() {
+        return parameter.or(() -> pointer).orElse("");
+    }
 }

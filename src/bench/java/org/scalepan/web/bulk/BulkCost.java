@@ -14,13 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.exchange.rows.BulkCsvRows;
+import org.scalepan.exchange.rows.BulkCsvView;
+import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.rows.BulkRows.SentRow;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
-import org.scalepan.web.bulk.BulkRows.SentRow;
-import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.input.Input;
-import org.scalepan.web.render.Csv;
 
 /** Processor time per row of {@code POST /v1/footprints} without HTTP, by part, compared with reading and writing the same file. */
 public final class BulkCost {
@@ -37,7 +39,7 @@ public final class BulkCost {
     /** @param args a file of rows as CSV; rounds */
     public static void main(String[] args) throws IOException {
         Library library = ((LibraryLoad.Loaded) LibraryLoader.bundled()).library();
-        BulkQuestion question = new BulkRoutes(library, ConcurrencyLimiter.ofRuns()).question(Input.query(Map.of()));
+        BulkQuestion question = BulkQuestion.read(library, Input.query(Map.of())).orElseThrow();
         BulkCost cost = new BulkCost(Path.of(args[0]), question);
         for (int round = 0; round < Integer.parseInt(args[1]); round++) {
             cost.print();

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.ask.Sampling;
+import org.scalepan.exchange.read.ComparisonBasisReading;
+import org.scalepan.exchange.rows.BulkCsvRows;
+import org.scalepan.exchange.rows.BulkJsonRows;
+import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.rows.BulkRows;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.loading.LibraryLoad;
 import org.scalepan.factors.loading.LibraryLoader;
-import org.scalepan.web.bulk.BulkCsvRows;
-import org.scalepan.web.bulk.BulkJsonRows;
-import org.scalepan.web.bulk.BulkQuestion;
-import org.scalepan.web.bulk.BulkRows;
-import org.scalepan.web.read.ComparisonBasisReading;
 import org.scalepan.input.Input;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.route.Format;
 
 /** For any bytes a request parser returns a result or a problem; any other exception is a finding. */

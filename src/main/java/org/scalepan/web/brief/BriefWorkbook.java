@@ -21,7 +21,7 @@ import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.EstimateView;
 import org.scalepan.web.render.FigureSheets;
-import org.scalepan.web.render.Json;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.render.PublishedEstimateView;
 import org.scalepan.web.render.TextLine;

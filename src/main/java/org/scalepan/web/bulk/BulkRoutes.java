@@ -5,12 +5,20 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import org.scalepan.ask.ComparisonBasis;
-import org.scalepan.ask.Sampling;
+import org.scalepan.exchange.rows.BulkCsvRows;
+import org.scalepan.exchange.rows.BulkCsvView;
+import org.scalepan.exchange.rows.BulkJsonRows;
+import org.scalepan.exchange.rows.BulkJsonView;
+import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.rows.BulkRows;
+import org.scalepan.exchange.rows.BulkView;
+import org.scalepan.exchange.rows.MarkedUtf8;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.RefusedText;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
-import org.scalepan.production.Scope;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ByteQuota;
 import org.scalepan.web.http.Client;
@@ -19,8 +27,6 @@ import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 
@@ -33,7 +39,6 @@ public final class BulkRoutes {
     private static final int ROWS_OF_A_BLOCK = 64;
     private static final Set<String> JSON_LINES =
             Set.of(Answer.NDJSON, "application/ndjson", "application/jsonl", "application/x-jsonlines");
-    private static final List<String> YES_NO = List.of("no", "yes");
     private static final String TEMPLATE = "/footprints-template.csv";
 
     private final Library library;
@@ -63,9 +68,7 @@ public final class BulkRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters = new ArrayList<>(
-                List.of("indicators", "per", "boundary", "gwp", "protein", "quality", "credit", "detail"));
-        parameters.addAll(List.of("coverage", "draws", "seed"));
+        List<String> parameters = new ArrayList<>(BulkQuestion.PARAMETERS);
         parameters.addAll(Csv.PARAMETERS.stream().sorted().toList());
         return List.of(
                 Route.post("/v1/footprints", parameters, this::footprints),
@@ -79,9 +82,10 @@ public final class BulkRoutes {
 
     private Answer footprints(Request request) {
         Input parameters = request.parameters();
-        BulkQuestion question = question(parameters);
+        Optional<BulkQuestion> read = BulkQuestion.read(library, parameters);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
         InputProblem.refuseIfWrong(parameters);
+        BulkQuestion question = read.orElseThrow();
         String type = request.sent().mediaType();
         boolean table = type.equals("text/csv");
         if (!table && !JSON_LINES.contains(type)) {
@@ -106,25 +110,6 @@ public final class BulkRoutes {
             done.run();
             throw e;
         }
-    }
-
-    BulkQuestion question(Input parameters) {
-        List<String> indicators =
-                parameters.someOf("indicators", Scope.INDICATORS, Scope.USUAL_INDICATORS, Scope.INDICATORS.size());
-        boolean credit = parameters.oneOf("credit", YES_NO, "no").equals("yes");
-        boolean detailed = parameters.oneOf("detail", YES_NO, "no").equals("yes");
-        InputProblem.refuseIfWrong(parameters);
-        ComparisonBasisReading reading = ComparisonBasisReading.ofRecords(library, parameters);
-        List<ComparisonBasis> bases = new ArrayList<>();
-        for (String id : indicators) {
-            bases.add(reading.basis(
-                    java.util.Objects.requireNonNull(library.indicators().get(id))));
-        }
-        boolean drawn = parameters.raw("draws").isPresent();
-        long draws = parameters.count("draws", Sampling.FEWEST_DRAWS, Limits.DRAWS_OF_ROW, Limits.DRAWS_OF_ROW);
-        double coverage = parameters.number("coverage", 0.5, 0.99, Sampling.DEFAULT_COVERAGE);
-        long seed = parameters.whole("seed", 0, Integer.MAX_VALUE, Sampling.DEFAULT_SEED);
-        return new BulkQuestion(library, bases, credit, detailed, new Sampling(coverage, (int) draws, seed), drawn);
     }
 
     /** Before a permit is acquired, so that a client that sends slowly does not keep others from computing. */
@@ -163,6 +148,9 @@ public final class BulkRoutes {
             return table
                     ? new BulkCsvRows(question, new MarkedUtf8(in), style)
                     : new BulkJsonRows(question, new MarkedUtf8(in));
+        } catch (RefusedText refused) {
+            in.close();
+            throw new ProblemException(Problem.badBody(refused.errors()));
         } catch (RuntimeException e) {
             in.close();
             throw e;

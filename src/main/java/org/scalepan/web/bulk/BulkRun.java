@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.scalepan.web.bulk.BulkRows.SentRow;
+import org.scalepan.exchange.rows.BulkRows;
+import org.scalepan.exchange.rows.BulkRows.SentRow;
+import org.scalepan.exchange.rows.BulkView;
 import org.scalepan.web.http.Answer;
 
 /**

@@ -13,10 +13,10 @@ import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.claim.Claimed;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
+import org.scalepan.exchange.read.ComparisonBasisReading;
+import org.scalepan.exchange.read.ProductReading;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
-import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.ProductReading;
 
 /**
  * Reads a claim out of parameters. A sentence is another way to write the same parameters: it is parsed into parameters, and then all are

@@ -17,12 +17,12 @@ import org.scalepan.ask.contents.SampleRatio;
 import org.scalepan.ask.nutrition.AbsorptionTrial;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.ask.nutrition.MeasuredQuality;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Suggestion;
 import org.scalepan.input.Suggestion.SuggestionKind;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.render.ProblemView;
 

@@ -10,11 +10,11 @@ import org.scalepan.ask.claim.Subject;
 import org.scalepan.ask.contents.ContentClaimed;
 import org.scalepan.ask.contents.ContentQuestion;
 import org.scalepan.ask.nutrition.Basis;
+import org.scalepan.exchange.read.ProductReading;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.input.Input;
-import org.scalepan.web.read.ProductReading;
 
 /** Reads a claim of contents out of parameters. */
 final class ContentClaimReading {

@@ -17,6 +17,8 @@ import org.scalepan.ask.SpeakingRegion;
 import org.scalepan.ask.compare.Comparison;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
+import org.scalepan.exchange.read.ComparisonBasisReading;
+import org.scalepan.exchange.read.ProductReading;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
@@ -29,8 +31,6 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.ProductReading;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 

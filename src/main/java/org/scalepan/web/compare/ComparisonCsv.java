@@ -7,12 +7,11 @@ import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.compare.Comparison;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.uncertainty.Probability;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
-import org.scalepan.web.render.EstimateJson;
 
 /** A comparison as CSV: the reference first, then a line for each product. */
 final class ComparisonCsv {
@@ -74,7 +73,7 @@ final class ComparisonCsv {
                         item.estimate(),
                         item.versus(),
                         item.paired().ratios().size()));
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     private void row(Csv csv, Estimate estimate, Optional<Ratio> versus, int pairedStudies) {
@@ -122,7 +121,7 @@ final class ComparisonCsv {
         line.text(sentences.estimate(estimate));
         line.text(estimate.bound().id());
         line.text(versus.map(found -> found.bound().id()).orElse(""));
-        line.text(EstimateJson.intervalOf(estimate).orElse(""));
+        line.text(estimate.intervalOf().orElse(""));
         line.text(comparison.question().basis().evidence().id());
         line.text(
                 estimate instanceof ModelledEstimate modelled

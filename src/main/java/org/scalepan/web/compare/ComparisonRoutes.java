@@ -5,19 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scalepan.ask.ComparisonBasis;
-import org.scalepan.ask.ProductForm;
-import org.scalepan.ask.Sampling;
 import org.scalepan.ask.compare.Comparison;
+import org.scalepan.exchange.read.ComparisonReading;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.http.Limits;
-import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.ProductReading;
-import org.scalepan.web.render.Csv;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Format;
@@ -36,8 +31,8 @@ public final class ComparisonRoutes {
     }
 
     public List<Route> routes() {
-        List<String> parameters =
-                new ArrayList<>(ComparisonBasisReading.with("products", "indicator", "against", "format"));
+        List<String> parameters = new ArrayList<>(ComparisonReading.PARAMETERS);
+        parameters.add("format");
         parameters.addAll(Csv.PARAMETERS);
         return List.of(Route.of("/v1/comparison", parameters, this::comparison)
                 .computing()
@@ -49,17 +44,9 @@ public final class ComparisonRoutes {
         Format format = request.format(FORMATS);
         Language language = request.language();
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
-        ProductReading products = new ProductReading(library, parameters);
-        List<ProductForm> asked = products.some("products", Limits.PRODUCTS);
-        ComparisonBasisReading reading = new ComparisonBasisReading(library, parameters);
-        var indicator = reading.indicator("indicator", "ghg");
-        Optional<ProductForm> against = products.one("against");
-        ComparisonBasis basis = reading.basis(indicator);
-        Sampling sampling = reading.sampling();
-        reading.afford(sampling, asked.size());
+        Optional<Comparison.ComparisonQuestion> asked = ComparisonReading.read(library, parameters);
         InputProblem.refuseIfWrong(parameters);
-        Comparison comparison = Comparison.of(
-                library, new Comparison.ComparisonQuestion(asked, against.orElseThrow(), basis, sampling));
+        Comparison comparison = Comparison.of(library, asked.orElseThrow());
         Map<String, Object> question = parameters.resolved();
         return switch (format) {
             case CSV -> new ComparisonCsv(library, comparison).answer(style);
@@ -68,7 +55,9 @@ public final class ComparisonRoutes {
                                 .document(Permalink.of(library, request.path(), question)))
                         .in(Language.ENGLISH);
             case XLSX ->
-                ComparisonWorkbook.of(tree(comparison, request, question, language), basis)
+                ComparisonWorkbook.of(
+                                tree(comparison, request, question, language),
+                                asked.orElseThrow().basis())
                         .in(language);
             default ->
                 Answer.of(Answer.JSON, Json.write(tree(comparison, request, question, language)))

@@ -5,8 +5,8 @@ import java.util.List;
 import org.scalepan.ask.NoFigure;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.InsteadAddress;
 
@@ -36,7 +36,7 @@ final class LongTableCsv {
                     .text(row.status())
                     .text(row.sources())
                     .text(row.estimate().bound().id())
-                    .text(EstimateJson.intervalOf(row.estimate()).orElse(""))
+                    .text(row.estimate().intervalOf().orElse(""))
                     .text(row.none().map(none -> none.code().id()).orElse(""))
                     .text(row.none()
                             .flatMap(NoFigure::instead)
@@ -44,6 +44,6 @@ final class LongTableCsv {
                             .orElse(""))
                     .end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 }

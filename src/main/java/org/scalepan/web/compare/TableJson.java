@@ -8,12 +8,12 @@ import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.InsteadAddress;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ModelledEstimateView;
 import org.scalepan.web.render.PublishedEstimateView;
 

@@ -18,7 +18,7 @@ import org.scalepan.web.render.ChartSheet;
 import org.scalepan.web.render.Columns;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.FigureSheets;
-import org.scalepan.web.render.Json;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.web.render.SheetColumn;
 import org.scalepan.web.render.Workbook;
 

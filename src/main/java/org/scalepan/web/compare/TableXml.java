@@ -41,10 +41,7 @@ final class TableXml {
                 element(writer, "status", row.status());
                 element(writer, "sources", row.sources());
                 element(writer, "bound", row.estimate().bound().id());
-                element(
-                        writer,
-                        "interval_of",
-                        EstimateJson.intervalOf(row.estimate()).orElse(""));
+                element(writer, "interval_of", row.estimate().intervalOf().orElse(""));
                 element(
                         writer,
                         "reason",

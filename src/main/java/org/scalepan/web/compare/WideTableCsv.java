@@ -6,9 +6,8 @@ import java.util.Locale;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
-import org.scalepan.web.render.EstimateJson;
 
 /**
  * A table of estimates as CSV with one line for each product and one column for each statistic of each indicator and unit. The unit is
@@ -39,8 +38,7 @@ final class WideTableCsv {
                     .forEach(row -> table.statistics().forEach(statistic -> line.number(table.number(row, statistic))));
             if (intervals) {
                 table.rowsOf(i)
-                        .forEach(row -> line.text(
-                                EstimateJson.intervalOf(row.estimate()).orElse("")));
+                        .forEach(row -> line.text(row.estimate().intervalOf().orElse("")));
             }
             List<EstimateTable.QuotedRow> rows = table.rowsOf(i);
             rows.forEach(row -> line.text(row.basis().boundary().id()));
@@ -49,7 +47,7 @@ final class WideTableCsv {
             rows.forEach(row -> line.text(row.sources()));
             line.end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     private static String name(ComparisonBasis basis, Statistic statistic) {

@@ -8,11 +8,11 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.farm.BreakEven;
 import org.scalepan.ask.farm.BreakEvenWords;
 import org.scalepan.ask.farm.RecordInput;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateView;
-import org.scalepan.web.render.Json;
 import org.scalepan.words.Language;
 
 /** Renders a break-even as JSON. */

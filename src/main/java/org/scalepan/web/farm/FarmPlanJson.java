@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.farm.FarmPlan;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.quantity.Print;
 import org.scalepan.quantity.SevenDigits;
-import org.scalepan.web.render.Json;
 import org.scalepan.words.Language;
 
 /** Renders what a farm needs for the harvest that is wished for. */

@@ -16,6 +16,8 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.SystemEstimate;
 import org.scalepan.ask.farm.KeyFigures;
 import org.scalepan.ask.farm.SystemAnswer;
+import org.scalepan.exchange.rows.RecordNextJson;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
@@ -31,10 +33,8 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.render.DisplacedUseJson;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.LandUseStatesJson;
 import org.scalepan.web.render.PublishedEstimateView;
-import org.scalepan.web.render.RecordNextJson;
 import org.scalepan.words.Language;
 
 /** Renders a computed farm or herd as JSON: figures, stages, gases, lines, gaps, remarks, and the sides compared with it. */

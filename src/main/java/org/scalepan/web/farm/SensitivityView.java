@@ -11,12 +11,12 @@ import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Warning;
 import org.scalepan.ask.farm.Sensitivity;
 import org.scalepan.ask.farm.SensitivityWords;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Sobol;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateView;
-import org.scalepan.web.render.Json;
 import org.scalepan.words.Language;
 
 /** Renders a sensitivity as JSON. */

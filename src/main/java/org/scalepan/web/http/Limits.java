@@ -1,8 +1,13 @@
 package org.scalepan.web.http;
 
+import org.scalepan.exchange.read.ComparisonBasisReading;
+import org.scalepan.exchange.read.ComparisonReading;
+import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.text.TextLimits;
+
 /**
  * Every limit on what a request may hold. Readers take their limits from here; {@code GET /limits} lists all of them ({@code
- * LimitsJson}). Limits of the computation itself are in {@code ask}.
+ * LimitsJson}). Limits of texts and questions that do not depend on HTTP are in {@code exchange}, those of the computation itself in {@code ask}.
  */
 public final class Limits {
     // Requests and connections.
@@ -31,19 +36,19 @@ public final class Limits {
 
     // A JSON body.
     public static final int BODY_BYTES = 1_048_576;
-    public static final int DEPTH = 16;
-    public static final int TOKENS = 50_000;
-    public static final int NUMBER_DIGITS = 40;
-    public static final int TEXT_CHARACTERS = 10_000;
-    public static final int NAME_CHARACTERS = 100;
+    public static final int DEPTH = TextLimits.DEPTH;
+    public static final int TOKENS = TextLimits.TOKENS;
+    public static final int NUMBER_DIGITS = TextLimits.NUMBER_DIGITS;
+    public static final int TEXT_CHARACTERS = TextLimits.TEXT_CHARACTERS;
+    public static final int NAME_CHARACTERS = TextLimits.NAME_CHARACTERS;
 
     // Questions.
-    public static final int PRODUCTS = 20;
-    public static final int SOURCES = 50;
+    public static final int PRODUCTS = ComparisonReading.MOST_PRODUCTS;
+    public static final int SOURCES = ComparisonBasisReading.MOST_SOURCES;
     public static final int SOURCES_TO_CITE = 200;
     public static final int PRODUCTS_OF_TABLE = 60;
     public static final int INDICATORS_OF_TABLE = 10;
-    public static final int UNITS_OF_TABLE = 8;
+    public static final int UNITS_OF_TABLE = ComparisonBasisReading.MOST_UNITS;
     public static final int ROWS_OF_TABLE = 200;
     public static final int BASELINE_PARTS = 10;
     public static final int ALTERNATIVES = 10;
@@ -59,10 +64,10 @@ public final class Limits {
 
     public static final long ROWS_BYTES_WAITING_OF_CLIENT = ROWS_BYTES_WAITING / 2;
     public static final long ROWS = 2_000_000;
-    public static final int CELLS_OF_ROW = 16_384;
-    public static final int CELL_CHARACTERS = 100_000;
-    public static final int LINE_CHARACTERS = 100_000;
-    public static final int DRAWS_OF_ROW = 10_000;
+    public static final int CELLS_OF_ROW = TextLimits.CELLS_OF_ROW;
+    public static final int CELL_CHARACTERS = TextLimits.CELL_CHARACTERS;
+    public static final int LINE_CHARACTERS = TextLimits.LINE_CHARACTERS;
+    public static final int DRAWS_OF_ROW = BulkQuestion.MOST_DRAWS;
 
     private Limits() {}
 }

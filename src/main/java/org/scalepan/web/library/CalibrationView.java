@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.scalepan.ask.Warnings;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Calibration;
 import org.scalepan.quantity.SevenDigits;
@@ -15,10 +17,8 @@ import org.scalepan.uncertainty.hierarchy.LeaveOneOut.HeldOut;
 import org.scalepan.uncertainty.hierarchy.LeaveOneOut.Remaining;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Block;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Document;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 
 /** Renders the calibration of a library. */
 final class CalibrationView {
@@ -103,7 +103,7 @@ final class CalibrationView {
                         .end();
             }
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     ObjectNode json(String path, Map<String, Object> question) {

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -13,9 +15,7 @@ import org.scalepan.literature.Coverage;
 import org.scalepan.production.MemoryFactors;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -61,7 +61,7 @@ public final class CoverageRoutes {
         if (format == Format.CSV) {
             Csv csv = new Csv(style, CELL);
             cells.forEach(cell -> line(csv, cell));
-            return csv.answer();
+            return Answer.of(Answer.CSV, csv.text());
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         node.put("count", cells.size());
@@ -117,7 +117,7 @@ public final class CoverageRoutes {
                     .text(factor.quantity())
                     .text(String.join("; ", factor.usedBy()))
                     .end());
-            return csv.answer();
+            return Answer.of(Answer.CSV, csv.text());
         }
         ObjectNode node =
                 Envelope.open(library, request.path(), request.parameters().resolved());

@@ -13,6 +13,8 @@ import org.scalepan.ask.ModelledAgainstPublished.Agreement;
 import org.scalepan.ask.ModelledAgainstPublished.ComparedFarm;
 import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
 import org.scalepan.quantity.Print;
@@ -20,10 +22,8 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Block;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Document;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.words.Language;
 import org.scalepan.words.Message;
 
@@ -100,7 +100,7 @@ final class ModelledCalibrationView {
                             .collect(Collectors.joining("; ")))
                     .end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     ObjectNode json(String path, Map<String, Object> question) {

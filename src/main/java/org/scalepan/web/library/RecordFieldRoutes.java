@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.production.FieldDefinition;
@@ -13,9 +15,7 @@ import org.scalepan.production.RecordField;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -49,7 +49,7 @@ public final class RecordFieldRoutes {
             for (RecordField field : RecordField.values()) {
                 line(csv, field.definition());
             }
-            return csv.answer();
+            return Answer.of(Answer.CSV, csv.text());
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode items = node.putArray("items");

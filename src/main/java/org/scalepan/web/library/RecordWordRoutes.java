@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.table.Row;
 import org.scalepan.factors.table.Table;
@@ -17,9 +19,7 @@ import org.scalepan.production.SoldByProducts;
 import org.scalepan.production.records.SystemReading;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.RowView;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
@@ -209,7 +209,7 @@ public final class RecordWordRoutes {
                 columns.forEach(column -> cell(line, item, column));
                 line.end();
             }
-            return csv.answer();
+            return Answer.of(Answer.CSV, csv.text());
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode array = node.putArray("items");

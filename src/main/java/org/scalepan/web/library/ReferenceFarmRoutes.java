@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scalepan.ask.Citations;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
@@ -26,9 +28,7 @@ import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -72,7 +72,7 @@ public final class ReferenceFarmRoutes {
         if (format == Format.CSV) {
             Csv csv = new Csv(style, COLUMNS);
             farms.forEach(farm -> line(csv, farm));
-            return csv.answer();
+            return Answer.of(Answer.CSV, csv.text());
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode items = node.putArray("items");

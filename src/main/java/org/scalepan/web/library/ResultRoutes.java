@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -16,9 +18,7 @@ import org.scalepan.factors.Region;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.render.Csv;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.render.ResultView;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
@@ -93,7 +93,7 @@ public final class ResultRoutes {
     private static Answer csv(List<PublishedResult> results, Csv.CsvStyle style) {
         Csv csv = new Csv(style, ResultView.COLUMNS);
         results.forEach(result -> ResultView.csv(csv, result));
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     private Answer json(Request request, List<PublishedResult> results) {

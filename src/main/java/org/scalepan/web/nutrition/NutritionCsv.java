@@ -8,8 +8,8 @@ import org.scalepan.ask.nutrition.Content;
 import org.scalepan.ask.nutrition.MeasuredQuality;
 import org.scalepan.ask.nutrition.NutritionFacts;
 import org.scalepan.ask.nutrition.NutritionTable;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.Csv;
 import org.scalepan.words.Language;
 
 /** Foods side by side as CSV: a row for each figure, so that each keeps its source beside it. */
@@ -45,7 +45,7 @@ final class NutritionCsv {
     static Answer of(NutritionTable table, Csv.CsvStyle style) {
         NutritionCsv lines = new NutritionCsv(table, style);
         table.foods().forEach(lines::food);
-        return lines.csv.answer();
+        return Answer.of(Answer.CSV, lines.csv.text());
     }
 
     private void food(NutritionFacts facts) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.ask.nutrition.NutritionQuestion;
+import org.scalepan.exchange.read.ProductReading;
 import org.scalepan.factors.AminoAcidPattern;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
@@ -16,7 +17,6 @@ import org.scalepan.footprint.ProteinBasis;
 import org.scalepan.input.Excerpt;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.read.ProductReading;
 
 /** Reads a question about foods. */
 final class NutritionReading {

@@ -8,11 +8,11 @@ import org.scalepan.ask.Side;
 import org.scalepan.ask.programme.Baseline;
 import org.scalepan.ask.programme.Shares;
 import org.scalepan.ask.programme.Use;
+import org.scalepan.exchange.read.SideReading;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.input.Input;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.read.SideReading;
 
 /** Reads what a programme displaces: products or systems, their shares, and their prices. */
 final class BaselineReading {

@@ -15,15 +15,15 @@ import org.scalepan.ask.programme.Prices;
 import org.scalepan.ask.programme.Programme;
 import org.scalepan.ask.programme.SubstitutionQuestion;
 import org.scalepan.ask.programme.Use;
+import org.scalepan.exchange.read.ComparisonBasisReading;
+import org.scalepan.exchange.read.ProductReading;
+import org.scalepan.exchange.read.SideReading;
 import org.scalepan.factors.Indicator;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Nearest;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.read.ComparisonBasisReading;
-import org.scalepan.web.read.ProductReading;
-import org.scalepan.web.read.SideReading;
 
 /** Reads from a body what a programme delivers, what it displaces and at what rate. */
 final class SubstitutionReading {

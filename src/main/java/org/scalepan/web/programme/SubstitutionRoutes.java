@@ -7,7 +7,7 @@ import org.scalepan.factors.Library;
 import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
-import org.scalepan.web.render.Json;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.web.render.MarkdownRenderer;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;

@@ -16,6 +16,7 @@ import org.scalepan.ask.programme.Substitution;
 import org.scalepan.ask.programme.SubstitutionSentences;
 import org.scalepan.ask.programme.Swing;
 import org.scalepan.ask.programme.YearlyChange;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.Library;
 import org.scalepan.footprint.Bound;
@@ -24,7 +25,6 @@ import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.web.render.Envelope;
 import org.scalepan.web.render.EstimateJson;
-import org.scalepan.web.render.Json;
 import org.scalepan.words.Language;
 import org.scalepan.words.Message;
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.scalepan.ask.DisplacedUseFigure;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.words.DisplayName;
 
 /** The second figure of records that count by-products as burden-free although they are sold. */

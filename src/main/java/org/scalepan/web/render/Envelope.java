@@ -10,6 +10,7 @@ import org.scalepan.ask.Provenance;
 import org.scalepan.ask.Warning;
 import org.scalepan.cite.PlainText;
 import org.scalepan.cite.Reference;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Caution;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;

@@ -1,13 +1,10 @@
 package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
 import org.scalepan.ask.Estimate;
-import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.Sentences;
-import org.scalepan.ask.SystemEstimate;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.footprint.Bound;
-import org.scalepan.literature.IntervalOf;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.uncertainty.Summary;
 import org.scalepan.words.Language;
@@ -53,20 +50,7 @@ public final class EstimateJson {
 
     /** What the interval speaks of, where there is one. */
     public static void intervalOf(ObjectNode node, Estimate estimate) {
-        Json.put(node, "interval_of", intervalOf(estimate));
-    }
-
-    /** What the interval speaks of: mean, study or farm, {@code records}, {@code practice} or {@code equal-weights}; empty where there is none. */
-    public static Optional<String> intervalOf(Estimate estimate) {
-        if (estimate instanceof SystemEstimate system) {
-            boolean figure = system.summary().isPresent() || system.firstOrder().isPresent();
-            return figure ? Optional.of("records") : Optional.empty();
-        }
-        if (estimate instanceof ModelledEstimate) {
-            return estimate.summary().map(summary -> "practice");
-        }
-        return estimate.summary()
-                .map(summary -> estimate.speaksOf().map(IntervalOf::id).orElse("equal-weights"));
+        Json.put(node, "interval_of", estimate.intervalOf());
     }
 
     private static ObjectNode numbers(Summary summary) {

@@ -3,6 +3,7 @@ package org.scalepan.web.render;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Json;
 
 /** Summarises one side of a question: its name, figure and sentence. */
 public final class EstimateView {

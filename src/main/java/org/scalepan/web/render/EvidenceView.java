@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.scalepan.ask.PoolingWords;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Boundary;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.PublishedResult;

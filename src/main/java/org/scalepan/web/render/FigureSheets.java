@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.IndicatorWording;
 

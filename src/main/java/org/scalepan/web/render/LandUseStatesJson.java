@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.scalepan.ask.Estimate;
 import org.scalepan.ask.Ratio;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.literature.LandUseChange;
 
 /** A figure and its ratio without and with land-use change, side by side. */

@@ -9,6 +9,7 @@ import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.ModelledEstimate;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.ReferenceFarm;

@@ -3,7 +3,8 @@ package org.scalepan.web.render;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import org.scalepan.input.FieldError;
+import org.scalepan.exchange.text.FieldErrorJson;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.input.Suggestion;
 import org.scalepan.web.http.Problem;
 
@@ -20,7 +21,7 @@ public final class ProblemView {
         node.put("status", problem.status());
         node.put("detail", problem.detail());
         if (!problem.errors().isEmpty()) {
-            node.set("errors", errors(problem.errors()));
+            node.set("errors", FieldErrorJson.of(problem.errors()));
         }
         if (!problem.suggestions().isEmpty()) {
             node.set("suggestions", suggestions(problem.suggestions()));
@@ -40,23 +41,6 @@ public final class ProblemView {
                     .posting()
                     .ifPresent(posting ->
                             one.putObject("post").put("route", posting.route()).put("body", posting.body()));
-        }
-        return array;
-    }
-
-    public static ArrayNode errors(List<FieldError> errors) {
-        ArrayNode array = Json.array();
-        for (FieldError error : errors) {
-            ObjectNode one = array.addObject();
-            Json.put(one, "parameter", error.parameter());
-            Json.put(one, "pointer", error.pointer());
-            one.put("message", error.message());
-            if (!error.allowed().isEmpty()) {
-                one.set("allowed", Json.texts(error.allowed()));
-            }
-            if (!error.didYouMean().isEmpty()) {
-                one.set("did_you_mean", Json.texts(error.didYouMean()));
-            }
         }
         return array;
     }

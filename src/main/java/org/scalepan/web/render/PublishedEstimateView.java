@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.scalepan.ask.ProductForm;
 import org.scalepan.ask.PublishedEstimate;
 import org.scalepan.ask.Sentences;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
 import org.scalepan.literature.Evidence;

@@ -2,6 +2,8 @@ package org.scalepan.web.render;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.scalepan.exchange.text.Csv;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.CompositionRow;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.factors.table.Row;
@@ -47,7 +49,7 @@ public final class RowView {
             }
             line.end();
         }
-        return csv.answer();
+        return Answer.of(Answer.CSV, csv.text());
     }
 
     /** The number of a published result as printed, with its spread and unit; used wherever a published result is shown. */

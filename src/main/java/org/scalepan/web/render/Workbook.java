@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.sheet.ExcelFile;
 import org.scalepan.sheet.Sheet;
 import org.scalepan.web.http.Answer;

@@ -8,12 +8,12 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.brief.Brief;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.farm.Sensitivity;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.input.InputLimits;
 import org.scalepan.production.records.RecordLimits;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.ConcurrencyLimiter;
 import org.scalepan.web.http.Limits;
-import org.scalepan.web.render.Json;
 
 /** All limits of the service, as {@code GET /limits} returns them. */
 final class LimitsJson {

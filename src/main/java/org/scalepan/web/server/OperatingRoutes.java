@@ -2,13 +2,13 @@ package org.scalepan.web.server;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Library;
 import org.scalepan.web.bulk.SpoolFolder;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.Problem;
 import org.scalepan.web.http.ProblemException;
 import org.scalepan.web.render.Envelope;
-import org.scalepan.web.render.Json;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
 

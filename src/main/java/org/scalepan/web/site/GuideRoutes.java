@@ -23,8 +23,8 @@ public final class GuideRoutes {
     public static final String PATH = "/guide";
 
     /** In reading order for newcomers. */
-    static final List<String> NAMES =
-            List.of("tour", "questions", "clients", "operating", "methods", "interpretation", "testing", "speed");
+    static final List<String> NAMES = List.of(
+            "tour", "questions", "clients", "operating", "many-rows", "methods", "interpretation", "testing", "speed");
 
     private static final Pattern PLACE = Pattern.compile("<!-- guide (\\w+) -->");
     private static final String TEMPLATE = "/site/guide.html";

@@ -16,9 +16,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scalepan.Libraries;
+import org.scalepan.exchange.rows.BulkCsvRows;
+import org.scalepan.exchange.rows.BulkCsvView;
+import org.scalepan.exchange.rows.BulkJsonRows;
+import org.scalepan.exchange.rows.BulkJsonView;
+import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.rows.BulkRows;
+import org.scalepan.exchange.rows.BulkView;
+import org.scalepan.exchange.rows.FlatColumns;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.input.Input;
-import org.scalepan.web.http.ConcurrencyLimiter;
-import org.scalepan.web.render.Csv;
 
 /**
  * Rows computed together, on one or many processors, give the same bytes as each alone. The farms are invented; their amounts lie on both
@@ -147,8 +154,7 @@ class RowsTogetherTest {
     }
 
     private static BulkQuestion question(Map<String, String> parameters) {
-        return new BulkRoutes(Libraries.bundled(), ConcurrencyLimiter.ofRuns(), SpoolFolder.ofSystem())
-                .question(Input.query(parameters));
+        return BulkQuestion.read(Libraries.bundled(), Input.query(parameters)).orElseThrow();
     }
 
     private static String table(List<List<String>> rows) {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.PublishedResult;
 import org.scalepan.web.RunningScalepan;
 import org.scalepan.web.server.RawExchange;
@@ -150,9 +151,7 @@ class CsvTest {
     private static String cell(String text) {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("text", "more"));
         csv.line().text(text).text("x").end();
-        return records(new String(csv.answer().body(), StandardCharsets.UTF_8), ',')
-                .get(1)
-                .getField(0);
+        return records(csv.text(), ',').get(1).getField(0);
     }
 
     @Test
@@ -160,7 +159,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("value"));
         csv.line().number(-0.25).end();
 
-        assertEquals("value\r\n-0.25\r\n", new String(csv.answer().body(), StandardCharsets.UTF_8));
+        assertEquals("value\r\n-0.25\r\n", csv.text());
     }
 
     @Test
@@ -168,9 +167,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("published", "computed"));
         csv.line().published(1234.56789012).number(1234.56789012).end();
 
-        assertEquals(
-                "published,computed\r\n1234.56789012,1234.568\r\n",
-                new String(csv.answer().body(), StandardCharsets.UTF_8));
+        assertEquals("published,computed\r\n1234.56789012,1234.568\r\n", csv.text());
     }
 
     @Test
@@ -178,8 +175,7 @@ class CsvTest {
         Csv csv = new Csv(new Csv.CsvStyle(',', '.', false), List.of("a", "b"));
         csv.line().published(1.5e-9).number(2e12).end();
 
-        assertEquals(
-                "a,b\r\n0.0000000015,2000000000000\r\n", new String(csv.answer().body(), StandardCharsets.UTF_8));
+        assertEquals("a,b\r\n0.0000000015,2000000000000\r\n", csv.text());
     }
 
     @Test

@@ -1,5 +1,0 @@
-/** Reads questions from query strings and JSON bodies: the comparison basis, products, farms and herds. All field errors are collected. */
-@NullMarked
-package org.scalepan.web.read;
-
-import org.jspecify.annotations.NullMarked;
