@@ -17,7 +17,7 @@ public enum Language {
     private final Grammar grammar;
 
     /** The message files of every language, read when the first sentence is said. */
-    private static final class Read {
+    private static final class Books {
         static final Map<Language, Phrasebook> BOOKS = Stream.of(Language.values())
                 .collect(Collectors.toUnmodifiableMap(
                         language -> language, language -> Phrasebook.of(language.id, language.grammar)));
@@ -83,7 +83,7 @@ public enum Language {
     }
 
     Set<String> keys() {
-        return Objects.requireNonNull(Read.BOOKS.get(this)).keys();
+        return Objects.requireNonNull(Books.BOOKS.get(this)).keys();
     }
 
     Set<String> places(String key) {
@@ -91,7 +91,7 @@ public enum Language {
     }
 
     private Optional<Template> find(String key) {
-        return Objects.requireNonNull(Read.BOOKS.get(this)).find(key);
+        return Objects.requireNonNull(Books.BOOKS.get(this)).find(key);
     }
 
     private String written(Object value, String form) {
