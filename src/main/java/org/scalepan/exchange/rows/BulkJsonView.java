@@ -10,8 +10,6 @@ import org.scalepan.exchange.text.Json;
 import org.scalepan.production.Gap;
 import org.scalepan.production.Scope;
 import org.scalepan.quantity.SevenDigits;
-import org.scalepan.web.render.EstimateJson;
-import org.scalepan.web.render.ProblemView;
 import org.scalepan.words.Language;
 
 /** One JSON object per line for each row received. */

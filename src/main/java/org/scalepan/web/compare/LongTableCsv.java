@@ -7,7 +7,6 @@ import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.exchange.text.Csv;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.InsteadAddress;
 
 /** A table of estimates as CSV with one line for each product, indicator and unit. */

@@ -12,13 +12,13 @@ import java.util.List;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Statistic;
 import org.scalepan.ask.compare.EstimateTable;
+import org.scalepan.exchange.text.Json;
 import org.scalepan.footprint.Bound;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.ChartSheet;
 import org.scalepan.web.render.Columns;
 import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.FigureSheets;
-import org.scalepan.exchange.text.Json;
 import org.scalepan.web.render.SheetColumn;
 import org.scalepan.web.render.Workbook;
 

@@ -11,7 +11,6 @@ import org.scalepan.ask.compare.EstimateTable;
 import org.scalepan.factors.Library;
 import org.scalepan.quantity.SevenDigits;
 import org.scalepan.web.http.Answer;
-import org.scalepan.web.render.EstimateJson;
 import org.scalepan.web.render.InsteadAddress;
 
 /** A table of estimates as small XML without namespaces, because spreadsheet functions that read XML fail on them. */

@@ -12,9 +12,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.scalepan.exchange.text.Json;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.IndicatorWording;
+import org.scalepan.exchange.text.Json;
 
 /** Sheets of footprints: the figures, a picture of them, what is said of them in words, and the published results behind them. */
 public final class FigureSheets {
