@@ -71,7 +71,16 @@ class LayersTest {
             .definedBy("org.scalepan.words..")
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers(
-                    "start", "web", "ask", "literature", "production", "input", "footprint", "factors", "uncertainty")
+                    "start",
+                    "web",
+                    "exchange",
+                    "ask",
+                    "literature",
+                    "production",
+                    "input",
+                    "footprint",
+                    "factors",
+                    "uncertainty")
             .whereLayer("sheet")
             .mayOnlyBeAccessedByLayers("web", "exchange")
             .whereLayer("start")
