@@ -49,10 +49,10 @@ class LimitsTest {
             "bodies-waiting-of-client", "SpoolTest",
             "bodies-waiting", "SpoolTest",
             "answers-waiting", "TurnstileTest",
-            "connections", "ServiceConnectorTest",
+            "connections", "ServiceConnectorIT",
             "connections-of-client", "FairnessIT",
             "requests", "ReservedPlacesTest",
-            "head", "ServiceConnectorTest",
+            "head", "ServiceConnectorIT",
             "idle", "SlowClientIT");
 
     private static JsonNode limits() {

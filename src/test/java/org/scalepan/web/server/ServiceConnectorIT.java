@@ -17,7 +17,7 @@ import org.eclipse.jetty.util.Callback;
 import org.junit.jupiter.api.Test;
 
 /** The head of a request has a deadline, and a connection that waits for a request makes room for a new one. */
-class ServiceConnectorTest {
+class ServiceConnectorIT {
     private static final String BEGUN = "GET / HTTP/1.1\r\nHost: a\r\n";
     private static final String WHOLE = BEGUN + "\r\n";
     private static final Duration SOON = Duration.ofMillis(300);

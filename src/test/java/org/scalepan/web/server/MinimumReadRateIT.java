@@ -25,7 +25,7 @@ import org.eclipse.jetty.util.Callback;
 import org.junit.jupiter.api.Test;
 
 /** A client that reads too slowly is disconnected, even if it reads a byte now and then; others get the whole response. */
-class MinimumReadRateTest {
+class MinimumReadRateIT {
     /** More than the buffers of both ends hold. */
     private static final byte[] ANSWER = new byte[40_000_000];
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A body that comes too slowly is refused, whatever other requests have sent and however fast it began. */
-class MinimumSendRateTest {
+class MinimumSendRateIT {
     private static final Duration SILENCE = Duration.ofMillis(600);
 
     private HandledServer server;
