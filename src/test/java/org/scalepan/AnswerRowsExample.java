@@ -13,7 +13,9 @@ public final class AnswerRowsExample {
                 + " \"feed\": [{\"ingredient\": \"wheat-bran\", \"kg\": 400, \"burden\": \"mass\"}]}";
         for (RowAnswer answer : new RowAnswer[] {question.answer("17", farm), question.answer("18", "{}")}) {
             for (RowFigure figure : answer.figures()) {
-                System.out.println(answer.id() + " " + figure.indicator() + " " + figure.value() + " " + figure.unit());
+                double value = figure.value().orElse(Double.NaN);
+                System.out.println(answer.id() + " " + figure.indicator() + ", " + figure.bound() + " " + value + " "
+                        + figure.unit());
             }
             answer.errors().forEach(error -> System.out.println(answer.id() + " is wrong: " + error.message()));
         }

@@ -44,8 +44,8 @@ class GuideExampleTest {
             System.setOut(before);
         }
         List<String> lines = printed.toString(StandardCharsets.UTF_8).lines().toList();
-        assertTrue(lines.get(0).matches("17 ghg OptionalDouble\\[[0-9.]+] kg CO2e per kg protein"), lines.toString());
-        assertTrue(lines.get(1).startsWith("17 land "), lines.toString());
+        assertTrue(lines.get(0).matches("17 ghg, at-least [0-9.]+ kg CO2e per kg protein"), lines.toString());
+        assertTrue(lines.get(1).startsWith("17 land, "), lines.toString());
         assertTrue(lines.get(2).startsWith("18 is wrong: kind is missing"), lines.toString());
         assertEquals(
                 "library " + AnswerLibrary.bundled().version() + ", "
