@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.scalepan.uncertainty.Distribution;
 import org.scalepan.uncertainty.Draws;
 
@@ -16,12 +17,16 @@ import org.scalepan.uncertainty.Draws;
  * <p>All random numbers of an answer come from here, so exchanging one stream shows the effect of that stream on the answer.
  */
 public final class CommonRandomNumbers {
+    /** Of what is derived, so many numbers are kept: 16 MB. */
+    private static final long MOST_DERIVED = 2_000_000;
+
     private final ScoreSource source;
     private final int draws;
     private final Optional<Exchange> exchange;
     private final Map<Substream, double[]> streams = new ConcurrentHashMap<>();
     private final Set<Substream> used = ConcurrentHashMap.newKeySet();
     private final Map<DrawnFactor, double[]> values = new ConcurrentHashMap<>();
+    private final Map<Object, double[]> derived = new ConcurrentHashMap<>();
 
     /**
      * One stream of random numbers behind an answer.
@@ -186,6 +191,24 @@ public final class CommonRandomNumbers {
         double[] drawn = new double[draws];
         reading.fill(scores(factor), drawn);
         return drawn;
+    }
+
+    /**
+     * What is worked out from these numbers and nothing else, kept for whoever asks again. Shared: callers must not write to it.
+     *
+     * @param what equal where the same is worked out
+     * @param work so many numbers as there are draws
+     */
+    public <K> double[] derived(K what, Function<K, double[]> work) {
+        double[] known = derived.get(what);
+        if (known != null) {
+            return known;
+        }
+        double[] worked = work.apply(what);
+        if ((long) draws * (derived.size() + 1) <= MOST_DERIVED) {
+            derived.put(what, worked);
+        }
+        return worked;
     }
 
     /** Uniform draws for a choice, such as which study a draw of a mixture comes from. Shared: callers must not write to them. */

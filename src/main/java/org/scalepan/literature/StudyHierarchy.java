@@ -234,10 +234,9 @@ public final class StudyHierarchy {
     public PooledDraws given(CommonRandomNumbers random) {
         double[] taus = posterior.at(random.uniforms(sizeOfDifferences()));
         Map<Map<HarmonisationStep, Double>, double[]> known = new HashMap<>();
-        Map<HarmonisationStep, double[]> drawn = new HashMap<>();
         double[][] conversions = new double[studies.size()][];
         for (int i = 0; i < conversions.length; i++) {
-            conversions[i] = known.computeIfAbsent(steps(i), steps -> deviation(steps, drawn, random));
+            conversions[i] = known.computeIfAbsent(steps(i), steps -> deviation(steps, random));
         }
         PooledDraws mean = PooledDraws.of(effects(), ids, taus, conversions);
         return of == IntervalOf.MEAN ? mean : mean.askedFor(further());
@@ -262,14 +261,13 @@ public final class StudyHierarchy {
     }
 
     /** The natural logarithm of what the conversions multiply by, less that at their medians. */
-    private static double[] deviation(
-            Map<HarmonisationStep, Double> steps, Map<HarmonisationStep, double[]> drawn, CommonRandomNumbers random) {
+    private static double[] deviation(Map<HarmonisationStep, Double> steps, CommonRandomNumbers random) {
         if (steps.isEmpty()) {
             return new double[0];
         }
         double[] sum = new double[random.size()];
         steps.forEach((step, weight) -> {
-            double[] logarithms = drawn.computeIfAbsent(step, one -> deviation(one, random));
+            double[] logarithms = random.derived(step, one -> deviation(one, random));
             for (int i = 0; i < sum.length; i++) {
                 sum[i] += weight * logarithms[i];
             }

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.scalepan.footprint.CommonRandomNumbers.ScoreSource;
 import org.scalepan.footprint.CommonRandomNumbers.Substream;
@@ -44,6 +46,40 @@ class CommonRandomNumbersTest {
         assertArrayEquals(grid, exchanged.values("grid", UNCERTAIN));
         // A choice of the same name is another stream.
         assertArrayEquals(random.uniforms("feed"), exchanged.uniforms("feed"));
+    }
+
+    @Test
+    void what_is_derived_is_worked_out_once_and_from_the_own_numbers() {
+        CommonRandomNumbers random = new CommonRandomNumbers(7, N);
+        AtomicInteger times = new AtomicInteger();
+        CommonRandomNumbers exchanged = random.exchanging(
+                Set.of(new Substream("feed", false)), new CommonRandomNumbers(ScoreSource.secondSeeded(7), N));
+
+        double[] first = doubled(random, times);
+
+        assertSame(first, doubled(random, times));
+        assertEquals(1, times.get());
+        assertEquals(2 * exchanged.scores("feed")[0], doubled(exchanged, times)[0]);
+    }
+
+    private static double[] doubled(CommonRandomNumbers random, AtomicInteger times) {
+        return random.derived("twice the feed", unused -> {
+            times.incrementAndGet();
+            return Arrays.stream(random.scores("feed")).map(score -> 2 * score).toArray();
+        });
+    }
+
+    @Test
+    void only_so_much_is_kept_of_what_is_derived() {
+        CommonRandomNumbers random = new CommonRandomNumbers(7, 200_000);
+        double[] first = random.derived(0, unused -> new double[200_000]);
+        for (int i = 1; i < 20; i++) {
+            random.derived(i, unused -> new double[200_000]);
+        }
+
+        assertSame(first, random.derived(0, unused -> new double[200_000]));
+        assertNotSame(
+                random.derived(19, unused -> new double[200_000]), random.derived(19, unused -> new double[200_000]));
     }
 
     @Test

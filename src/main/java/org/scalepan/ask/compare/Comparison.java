@@ -53,12 +53,14 @@ public record Comparison(
 
     /** Answers a question from the library. */
     public static Comparison of(Library library, ComparisonQuestion question) {
-        Comparison asked = alone(library, question);
+        CommonRandomNumbers random = question.sampling().random();
+        Comparison asked = alone(library, question, random);
         Optional<Comparison> other = question.basis()
                 .withOtherLandUse()
                 .map(basis -> alone(
                         library,
-                        new ComparisonQuestion(question.products(), question.against(), basis, question.sampling())));
+                        new ComparisonQuestion(question.products(), question.against(), basis, question.sampling()),
+                        random));
         return new Comparison(question, asked.reference, asked.items, other);
     }
 
@@ -68,8 +70,7 @@ public record Comparison(
                 other -> other.items.get(items.indexOf(item)).versus());
     }
 
-    private static Comparison alone(Library library, ComparisonQuestion question) {
-        CommonRandomNumbers random = question.sampling().random();
+    private static Comparison alone(Library library, ComparisonQuestion question, CommonRandomNumbers random) {
         ComparisonBasis basis = question.basis();
         Estimate reference = Estimating.asked(library, question.against(), basis, question.sampling(), random);
         List<ComparedProduct> items = new ArrayList<>();
