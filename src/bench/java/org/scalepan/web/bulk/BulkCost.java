@@ -17,7 +17,10 @@ import java.util.Optional;
 import org.scalepan.exchange.rows.BulkCsvRows;
 import org.scalepan.exchange.rows.BulkCsvView;
 import org.scalepan.exchange.rows.BulkQuestion;
+import org.scalepan.exchange.rows.BulkRow;
+import org.scalepan.exchange.rows.BulkRows;
 import org.scalepan.exchange.rows.BulkRows.SentRow;
+import org.scalepan.exchange.rows.MarkedUtf8;
 import org.scalepan.exchange.text.Csv;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.loading.LibraryLoad;
@@ -78,7 +81,7 @@ public final class BulkCost {
     }
 
     private void read(List<SentRow> sent) throws IOException {
-        try (BulkRows all = new BulkCsvRows(question, BulkRows.strict(Files.newInputStream(file)), STYLE)) {
+        try (BulkRows all = new BulkCsvRows(question, new MarkedUtf8(Files.newInputStream(file)), STYLE)) {
             for (Optional<SentRow> row = all.next(); row.isPresent(); row = all.next()) {
                 sent.add(row.get());
             }
