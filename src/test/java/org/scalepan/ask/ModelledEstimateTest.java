@@ -13,6 +13,7 @@ import org.scalepan.Asked;
 import org.scalepan.Libraries;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.Library;
+import org.scalepan.factors.Product;
 import org.scalepan.footprint.Bound;
 import org.scalepan.footprint.FunctionalUnit;
 import org.scalepan.words.Message;
@@ -46,6 +47,35 @@ class ModelledEstimateTest {
                             found.summary().isPresent() || found.missing().isPresent(),
                             () -> product.id() + " has neither a figure nor a reason");
                 }));
+    }
+
+    /** Of these no publication held here gives the protein of the fresh animal, or its water; farmed crickets are no species. */
+    @Test
+    void every_insect_whose_protein_is_known_has_a_figure_per_kilogram_of_protein() {
+        Asked asked = modelled().per(FunctionalUnit.KG_PROTEIN).grade(Grade.MEMORY);
+
+        assertEquals(
+                List.of("field-cricket", "two-spotted-cricket", "farmed-crickets", "migratory-locust", "sun-beetle"),
+                LIBRARY.products().values().stream()
+                        .filter(product -> product.group().equals("insect"))
+                        .map(Product::id)
+                        .filter(product -> estimate(product, asked).summary().isEmpty())
+                        .toList());
+    }
+
+    /** Rows of different publications meet in the dry matter: 8.4 kg of fresh pupae hold 1 kg of protein. */
+    @Test
+    void protein_of_dry_matter_and_the_dry_matter_of_the_fresh_animal_give_protein_of_the_fresh_animal() {
+        double perLive = feed(FunctionalUnit.KG_LIVE);
+        double perProtein = feed(FunctionalUnit.KG_PROTEIN);
+
+        assertEquals(1 / (0.25 * 0.4787), perProtein / perLive, 0.1, "kg live per kg protein");
+    }
+
+    /** Kilograms of feed of silkworm pupae. */
+    private static double feed(FunctionalUnit per) {
+        Asked asked = modelled().indicator("feed").at("animal").per(per).grade(Grade.MEMORY);
+        return estimate("silkworm-pupae", asked).summary().orElseThrow().median();
     }
 
     @Test

@@ -79,7 +79,7 @@ class BriefTest {
     }
 
     private static final String MODELLED =
-            "/v1/brief?products=mealworm,chicken,silkworm-pupae&against=beef&evidence=modelled&accessed=2026-11-02&draws=2000";
+            "/v1/brief?products=mealworm,chicken,migratory-locust&against=beef&evidence=modelled&accessed=2026-11-02&draws=2000";
 
     @Test
     void a_brief_of_reference_farms_says_what_they_are_and_do_not_count() {
@@ -89,7 +89,7 @@ class BriefTest {
         assertTrue(page.contains("- chicken: Broilers in a heated house"), page);
         assertTrue(page.contains("Not counted: heating and all other energy"), page);
         assertTrue(page.contains("Every figure is modelled from published practice, not a study"), page);
-        assertTrue(page.contains("| silkworm pupa | no modelled figure |"), page);
+        assertTrue(page.contains("| migratory locust | no modelled figure |"), page);
         assertTrue(page.contains("| beef | at least "), page);
         String method = page.substring(page.indexOf("## Method"), page.indexOf("## To be disclosed"));
         assertEquals(5, method.lines().filter(line -> line.startsWith("- ")).count());
