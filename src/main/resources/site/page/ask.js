@@ -52,7 +52,19 @@ export function asking(words, see) {
     claim.primary_value ? el("p", { class: "footnote" }, english(claim.primary_value)) : null,
     el("p", { class: "footnote" }, el("a", { href: `/v1/rows/${claim.id}` }, t("study.row")))] : []);
 
+  /** One claim of a text that makes several. */
+  const part = (one, place) => el("section", { class: "one-claim" }, el("h2", {}, el("q", { lang: "en" }, one.words)),
+    one.answer?.contents ? [contentAnswer(one.answer, `answer-sentence-${place}`), leads(one.answer.suggestions, ways)]
+      : one.answer ? severalAnswer(one.answer, see)
+        : [el("p", { class: "headline is-no-evidence" }, el("span", { class: "sign", "aria-hidden": "true" }, "?"), el("strong", {}, t("ask.not-checked"))),
+          el("ul", { class: "footnote", lang: "en" }, one.errors.slice(0, 4).map((error) => el("li", {}, error.message))),
+          leads(one.suggestions.slice(0, 3), ways)]);
+
   function answered(answer, claim) {
+    if (answer.claims) {
+      show(heard(claim), el("p", { class: "read-as" }, t("ask.several", { n: answer.claims.length })), answer.claims.map(part));
+      return;
+    }
     if (answer.contents) {
       show(heard(claim), contentAnswer(answer), leads(answer.suggestions, ways));
       return;
@@ -88,7 +100,7 @@ export function asking(words, see) {
     at("asked").value = text;
     keep("text", text);
     const plain = text.trim().toLowerCase();
-    await ask([["text", text.slice(0, 200)]], words.claims.find((claim) => claim.claim.toLowerCase() === plain));
+    await ask([["text", text.slice(0, 600)]], words.claims.find((claim) => claim.claim.toLowerCase() === plain));
   }
 
   const ways = {

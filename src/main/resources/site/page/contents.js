@@ -37,8 +37,8 @@ function table(rows, head) {
     el("tbody", {}, rows)));
 }
 
-/** The answer to a claim of contents. */
-export function contentAnswer(answer) {
+/** The answer to a claim of contents; `id` of its sentence, where there are several answers. */
+export function contentAnswer(answer, id = "answer-sentence") {
   const { reference, products = reference, content } = answer.question;
   const single = answer.contents.length === 1;
   const found = answer.contents.map((one) => ({ one, cell: answering(one.cells) }));
@@ -50,10 +50,10 @@ export function contentAnswer(answer) {
   return [
     el("p", { class: "read-as" }, t("ask.read-as"), " ", answer.claim),
     overall(answer.verdict, t("verdict.title")),
-    el("blockquote", { id: "answer-sentence" }, text),
+    el("blockquote", { id }, text),
     el("p", { class: "footnote" }, sentenceOf("contents.note", {
       samples: term(t("contents.samples"), "samples"), form: term(t("contents.dry"), "dry"), absorbed: term(t("contents.absorbed"), "absorbed") })),
-    copyButton(t("verdict.copy"), () => `${text} (${answer.say_instead})`, () => document.getElementById("answer-sentence")),
+    copyButton(t("verdict.copy"), () => `${text} (${answer.say_instead})`, () => document.getElementById(id)),
     seen.length < 2 ? null : table(seen.map(({ one, cell }) => el("tr", {},
       el("th", { scope: "row" }, capital(formed(one.product, one.name, cell.form))),
       el("td", { class: `is-${cell.verdict}` }, el("span", { class: "said-verdict" }, t(`verdict.${cell.verdict}`))),

@@ -67,7 +67,7 @@ export default {
     lead: "Paste the sentence: it is held against published studies, and you see what can be said instead.",
     label: "The sentence as you heard it", hint: "is it true that they have more iron than beef?", check: "Check it", answer: "Answer", or: "Or put a claim of a footprint together",
     circulating: "Or choose one of {n} claims in circulation:", "read-as": "Read as:", below: "The verdict and the studies are below.", "in-circulation": "In circulation:", literature: "What its literature says",
-    "not-checked": "This sentence cannot be checked as it stands.", instead: "What can be asked instead", reading: "Check this", more: "What is known of it", see: "See it here", read: "Read it",
+    "not-checked": "This sentence cannot be checked as it stands.", several: "The text makes {n} claims. Each was checked for itself.", instead: "What can be asked instead", reading: "Check this", more: "What is known of it", see: "See it here", read: "Read it",
     own: "With your own numbers", "see-studies": "see the studies",
   },
   topic: { climate: "Climate", contents: "What is in them", land: "Land", feed: "Feed", water: "Water and energy", rest: "Other" },

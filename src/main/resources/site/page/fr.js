@@ -105,7 +105,7 @@ export default {
     lead: "Collez la phrase : elle est confrontée aux études publiées, et vous voyez ce qui peut se dire à la place.",
     label: "La phrase telle que vous l’avez entendue", hint: "est-il vrai qu’ils ont plus de fer que le bœuf ?", check: "Vérifier", answer: "Réponse", or: "Ou composez une affirmation sur une empreinte",
     circulating: "Ou choisissez une des {n} affirmations qui circulent :", "read-as": "Lu comme :", below: "Le verdict et les études sont dessous.", "in-circulation": "En circulation :", literature: "Ce qu’en disent ses sources",
-    "not-checked": "Cette phrase ne peut pas être vérifiée telle quelle.", instead: "Ce qui peut se demander à la place", reading: "Vérifier ceci", more: "Ce qu’on en sait", see: "Le voir ici", read: "Lire",
+    "not-checked": "Cette phrase ne peut pas être vérifiée telle quelle.", several: "Le texte contient {n} affirmations. Chacune a été vérifiée séparément.", instead: "Ce qui peut se demander à la place", reading: "Vérifier ceci", more: "Ce qu’on en sait", see: "Le voir ici", read: "Lire",
     own: "Avec vos propres nombres", "see-studies": "voir les études",
   },
   topic: { climate: "Climat", contents: "Ce qu’ils contiennent", land: "Terres", feed: "Aliments du bétail", water: "Eau et énergie", rest: "Autres" },

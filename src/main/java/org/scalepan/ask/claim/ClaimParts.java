@@ -4,50 +4,92 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scalepan.factors.Library;
 import org.scalepan.input.Suggestion;
 import org.scalepan.input.Suggestion.SuggestionKind;
 
-/** The readings of a text that makes several claims, or leaves a word to be chosen: each is a question of its own. */
-final class ClaimParts {
-    private static final int MOST = 5;
-    private static final Pattern END =
-            Pattern.compile("[.;!?]\\s+|,\\s+(?:and|but)\\s+|\\s+(?:and|but)\\s+(?=they\\b|need|emit|use|have)");
+/** The claims of a text that makes several, or leaves a word to be chosen: each is a question of its own. */
+public final class ClaimParts {
+    /** More claims than anybody makes in a breath; what comes after them is read as one. */
+    private static final int MOST = 6;
+
+    private static final String VERB =
+            "need|needs|emit|emits|use|uses|have|has|take|takes|cause|causes|produce|produces|contain|contains";
+    private static final Pattern END = Pattern.compile("[.;!?]\\s+|,\\s+(?:and|but)\\s+|\\s+(?:and|but)\\s+(?=(?:they|"
+            + VERB + ")\\b|[0-9.]+ ?(?:%|percent|per cent|times)|(?:half|twice) )");
     private static final Pattern THEY = Pattern.compile("^they\\b", Pattern.CASE_INSENSITIVE);
     /** A part without a subject of its own speaks of that of the part before. */
     private static final Pattern OF_THE_SAME =
-            Pattern.compile("^(they|need|emit|use|have|contain)\\b", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("^(they\\b|(" + VERB + ")\\b|[0-9.]+|half\\b|twice\\b)", Pattern.CASE_INSENSITIVE);
 
     private ClaimParts() {}
 
-    /** The parts of a text that can be checked by themselves; none where it has one part only. */
-    static List<Suggestion> readings(Library library, String text) {
-        List<String> parts = END.splitAsStream(text.strip())
-                .map(String::strip)
-                .filter(part -> !part.isEmpty())
-                .limit(MOST)
-                .toList();
-        if (parts.size() < 2) {
-            return List.of();
-        }
-        List<Suggestion> found = new ArrayList<>();
+    /** The claims of a text, each read by itself; none where there is only one, or none that is understood. */
+    public static List<ClaimPart> of(Library library, String text) {
+        List<String> texts = split(FrenchSentence.english(text).orElse(text));
+        Optional<String> reference = texts.stream()
+                .flatMap(part -> reference(ClaimSentenceParser.one(library, part)).stream())
+                .reduce((first, last) -> last);
+        List<ClaimPart> found = new ArrayList<>();
         String subject = "";
-        for (String part : parts) {
-            boolean ofTheSame = !subject.isEmpty() && OF_THE_SAME.matcher(part).find();
-            ParsedClaim read = ClaimSentenceParser.one(
-                    library, ofTheSame ? subject + " " + THEY.matcher(part).replaceFirst("") : part);
-            subject = read.fields()
+        for (String part : texts) {
+            String whole = OF_THE_SAME.matcher(part).find() && !subject.isEmpty()
+                    ? subject + " " + THEY.matcher(part).replaceFirst("").strip()
+                    : part;
+            ClaimPart first = new ClaimPart(whole, ClaimSentenceParser.one(library, whole));
+            List<ClaimPart> read = read(library, whole, reference);
+            subject = first.read()
+                    .fields()
                     .getOrDefault("product", subject)
                     .replace('-', ' ')
                     .replace(':', ' ');
-            if (read.faults().isEmpty()) {
-                found.add(Suggestion.of(
-                        SuggestionKind.READING, "The part \"" + part + "\" by itself.", address(read.fields())));
-            }
+            found.addAll(read);
         }
-        return found;
+        List<ClaimPart> claims = found.stream().limit(MOST).toList();
+        return claims.size() > 1 && claims.stream().anyMatch(part -> part.read().isUnderstood()) ? claims : List.of();
+    }
+
+    private static List<String> split(String text) {
+        return Stream.of(END.split(text.strip(), MOST))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty())
+                .toList();
+    }
+
+    /** The claims of one part; where it does not say what it compares with, what another part says. */
+    private static List<ClaimPart> read(Library library, String part, Optional<String> reference) {
+        List<ClaimPart> alone = each(library, part);
+        if (alone.get(0).read().isUnderstood() || reference.isEmpty()) {
+            return alone;
+        }
+        List<ClaimPart> compared = each(library, part.replaceFirst("[.;!?]$", "") + " than " + reference.get());
+        return compared.get(0).read().isUnderstood() ? compared : alone;
+    }
+
+    private static List<ClaimPart> each(Library library, String part) {
+        return ClaimSentenceParser.each(library, part).stream()
+                .map(read -> new ClaimPart(part, read))
+                .toList();
+    }
+
+    private static Optional<String> reference(ParsedClaim read) {
+        return Optional.ofNullable(read.fields().get("reference"))
+                .map(id -> id.replace('-', ' ').replace(':', ' '));
+    }
+
+    /** The parts of a text that can be checked by themselves; none where it has one part only. */
+    static List<Suggestion> readings(Library library, String text) {
+        return of(library, text).stream()
+                .filter(part -> part.read().isUnderstood())
+                .map(part -> Suggestion.of(
+                        SuggestionKind.READING,
+                        "The part \"" + part.words() + "\" by itself.",
+                        address(part.read().fields())))
+                .toList();
     }
 
     /** One claim for each of several things that a sentence claims at once. */

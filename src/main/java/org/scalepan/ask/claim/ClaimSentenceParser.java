@@ -68,6 +68,27 @@ public final class ClaimSentenceParser {
                 .orElseGet(() -> new ClaimSentenceParser(library, text).parse());
     }
 
+    /** What {@link #one} reads, or where the sentence claims the same of several indicators one claim for each. */
+    static List<ParsedClaim> each(Library library, String text) {
+        return ContentSentenceParser.each(library, text)
+                .orElseGet(() -> new ClaimSentenceParser(library, text).parseEach());
+    }
+
+    private List<ParsedClaim> parseEach() {
+        ParsedClaim read = parse();
+        List<String> indicators = several.stream().distinct().toList();
+        if (read.faults().size() != 1 || indicators.size() < 2) {
+            return List.of(read);
+        }
+        return indicators.stream()
+                .map(indicator -> {
+                    Map<String, String> claim = new LinkedHashMap<>(fields);
+                    claim.put("indicator", indicator);
+                    return read.understoodAs(claim);
+                })
+                .toList();
+    }
+
     private ParsedClaim parse() {
         bases();
         neutral();
@@ -223,15 +244,17 @@ public final class ClaimSentenceParser {
             if (phrase.isPresent()) {
                 List<String> ids = Lexicon.INDICATORS.getOrDefault(phrase.get(), List.of());
                 several.add(ids.get(0));
-                if (!found.isEmpty() && !found.equals(ids)) {
-                    faults.add(new ParsedClaim.NotUnderstood(
-                            "the sentence is about several things at once: " + found.get(0) + " and " + ids.get(0)
-                                    + "; ask for one at a time",
-                            List.of()));
-                }
                 found = ids;
                 reader.take(i, SentenceReader.size(phrase.get()), "indicator=" + ids.get(0));
             }
+        }
+        List<String> claimed = several.stream().distinct().toList();
+        if (claimed.size() > 1) {
+            faults.add(new ParsedClaim.NotUnderstood(
+                    "the sentence is about several things at once: "
+                            + String.join(", ", claimed.subList(0, claimed.size() - 1)) + " and "
+                            + claimed.get(claimed.size() - 1) + "; ask for one at a time",
+                    List.of()));
         }
         for (int i = 0; i < words.size(); i++) {
             if (reader.free(i) && Lexicon.EMITTING.contains(words.get(i))) {

@@ -47,6 +47,22 @@ final class ContentSentenceParser {
         return parser.isOfContents() ? Optional.of(parser.parse()) : Optional.empty();
     }
 
+    /** What {@link #parse} reads, or where the sentence claims the same of several contents one claim for each. */
+    static Optional<List<ParsedClaim>> each(Library library, String text) {
+        ContentSentenceParser parser = new ContentSentenceParser(library, text);
+        if (!parser.isOfContents()) {
+            return Optional.empty();
+        }
+        ParsedClaim read = parser.parse();
+        if (read.faults().size() != 1 || parser.contents.size() < 2) {
+            return Optional.of(List.of(read));
+        }
+        String reference = parser.fields.getOrDefault("reference", "beef");
+        return Optional.of(parser.contents.stream()
+                .map(content -> read.understoodAs(parser.claim(content, reference)))
+                .toList());
+    }
+
     /** A content that something is claimed of; "protein" alone may as well be the unit of a footprint. */
     private boolean isOfContents() {
         if (words.stream().anyMatch(Lexicon.EMITTING::contains) || ClaimTopic.PRICE.isIn(words)) {
@@ -236,10 +252,11 @@ final class ContentSentenceParser {
         if (fields.containsKey("said")) {
             times = Double.parseDouble(fields.remove("said"));
         }
-        boolean amount = contents.stream()
-                .noneMatch(id -> id.equals(ContentWords.AMINO_ACIDS)
-                        || id.equals(ContentWords.COMPLETE)
-                        || id.equals(ContentWords.QUALITY));
+        boolean amount = contents.isEmpty()
+                || contents.stream()
+                        .anyMatch(id -> !id.equals(ContentWords.AMINO_ACIDS)
+                                && !id.equals(ContentWords.COMPLETE)
+                                && !id.equals(ContentWords.QUALITY));
         if (amount && (said || isComparedAnywhere())) {
             fields.put(field, Claimed.number(times));
         }
@@ -364,21 +381,31 @@ final class ContentSentenceParser {
     }
 
     private Suggestion reading(String content, String reference) {
-        boolean alone = content.equals(ContentWords.AMINO_ACIDS) || content.equals(ContentWords.COMPLETE);
-        boolean amount = !alone && !content.equals(ContentWords.QUALITY);
-        String less = fields.getOrDefault("times_less", "");
-        String product = fields.getOrDefault("product", Subject.INSECTS);
+        Map<String, String> claim = claim(content, reference);
         return Suggestion.of(
                 SuggestionKind.READING,
-                "Read as: " + product + ", " + content + (alone ? "" : ", compared with " + reference) + ".",
-                "/v1/claim?product=" + product
-                        + (alone ? "" : "&reference=" + reference)
-                        + "&content=" + content
-                        + (!amount
-                                ? ""
-                                : less.isEmpty()
-                                        ? "&times_more=" + fields.getOrDefault("times_more", "1")
-                                        : "&times_less=" + less));
+                "Read as: " + claim.get("product") + ", " + content
+                        + (claim.containsKey("reference") ? ", compared with " + reference : "") + ".",
+                ClaimParts.address(claim));
+    }
+
+    /** The claim of one content, as fields of a question. */
+    private Map<String, String> claim(String content, String reference) {
+        boolean alone = content.equals(ContentWords.AMINO_ACIDS) || content.equals(ContentWords.COMPLETE);
+        Map<String, String> claim = new LinkedHashMap<>();
+        claim.put("product", fields.getOrDefault("product", Subject.INSECTS));
+        if (!alone) {
+            claim.put("reference", reference);
+        }
+        claim.put("content", content);
+        if (!alone && !content.equals(ContentWords.QUALITY)) {
+            if (fields.containsKey("times_less")) {
+                claim.put("times_less", fields.getOrDefault("times_less", ""));
+            } else {
+                claim.put("times_more", fields.getOrDefault("times_more", "1"));
+            }
+        }
+        return claim;
     }
 
     private boolean isInsect(String written) {

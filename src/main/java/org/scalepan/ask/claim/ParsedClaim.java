@@ -25,6 +25,16 @@ public record ParsedClaim(
         suggestions = List.copyOf(suggestions);
     }
 
+    /** One of the claims of the sentence, where nothing but their number was unclear. */
+    ParsedClaim understoodAs(Map<String, String> claim) {
+        return new ParsedClaim(claim, parts, List.of(), List.of());
+    }
+
+    /** True when every word was understood. */
+    public boolean isUnderstood() {
+        return faults.isEmpty();
+    }
+
     /** The same with other suggestions before its own. */
     ParsedClaim suggestingFirst(List<Suggestion> first) {
         return new ParsedClaim(

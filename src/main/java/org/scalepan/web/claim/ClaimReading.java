@@ -9,7 +9,6 @@ import org.scalepan.ask.Sampling;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimPlan;
 import org.scalepan.ask.claim.ClaimQuestion;
-import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.claim.Claimed;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
@@ -42,15 +41,11 @@ final class ClaimReading {
     }
 
     /**
-     * Parses a sentence into parameters.
+     * Takes what was understood of a sentence as parameters.
      *
      * @param ownSides names of the sides given as fields of their own, which the sentence must not repeat
      */
-    Optional<ParsedClaim> sentence(Optional<String> text, List<String> ownSides) {
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        ParsedClaim read = ClaimSentenceParser.parse(library, text.get());
+    void take(ParsedClaim read, List<String> ownSides) {
         Stream.concat(
                         KINDS.stream(),
                         parameters.isQuery() ? Stream.of("times_more", ContentClaimReading.CONTENT) : Stream.empty())
@@ -76,7 +71,6 @@ final class ClaimReading {
             }
             parameters.add(field.getKey(), field.getValue());
         }
-        return Optional.of(read);
     }
 
     /** The subject of the claim: a product, or every insect. */

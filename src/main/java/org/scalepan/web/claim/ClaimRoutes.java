@@ -6,13 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scalepan.ask.Side;
 import org.scalepan.ask.claim.ClaimChecks;
+import org.scalepan.ask.claim.ClaimPart;
+import org.scalepan.ask.claim.ClaimParts;
 import org.scalepan.ask.claim.ClaimPlan;
+import org.scalepan.ask.claim.ClaimSentenceParser;
 import org.scalepan.ask.claim.ParsedClaim;
 import org.scalepan.ask.claim.Subject;
 import org.scalepan.ask.contents.ContentChecks;
-import org.scalepan.ask.contents.ContentQuestion;
 import org.scalepan.ask.nutrition.Basis;
 import org.scalepan.exchange.read.ComparisonBasisReading;
 import org.scalepan.exchange.read.SideReading;
@@ -22,7 +25,6 @@ import org.scalepan.input.Input;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.http.InputProblem;
 import org.scalepan.web.render.MarkdownRenderer;
-import org.scalepan.web.render.Permalink;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
@@ -31,6 +33,12 @@ import org.scalepan.words.Language;
 /** Claims checked: {@code GET /v1/claim} for published products, {@code POST /v1/claim} where a side is a farm or herd. */
 public final class ClaimRoutes {
     private static final List<Format> FORMATS = List.of(Format.JSON, Format.MARKDOWN, Format.XLSX);
+
+    /** What a text that makes several claims may be asked with; it holds for each of them. */
+    private static final List<String> SHARED = Stream.concat(
+                    ComparisonBasisReading.with(ClaimReading.PRODUCT, ClaimReading.REFERENCE).stream(),
+                    Stream.of("basis"))
+            .toList();
 
     private final Library library;
 
@@ -53,14 +61,41 @@ public final class ClaimRoutes {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Language language = spoken(request, format);
-        ClaimReading reading = new ClaimReading(library, parameters);
-        Optional<ParsedClaim> sentence = reading.sentence(parameters.raw("text"), reading.givenSides());
-        // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
-        // confuse.
+        Optional<ParsedClaim> sentence =
+                parameters.raw(ClaimReading.TEXT).map(text -> ClaimSentenceParser.parse(library, text));
+        if (sentence.isPresent() && !sentence.get().isUnderstood()) {
+            List<ClaimPart> parts =
+                    ClaimParts.of(library, parameters.raw(ClaimReading.TEXT).orElse(""));
+            if (!parts.isEmpty()) {
+                return several(request, format, language, parts);
+            }
+        }
+        Optional<CheckedClaim> checked = checked(parameters, sentence, language, request.path());
         InputProblem.refuseIfWrong(
                 parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
+        return answer(format, checked.orElseThrow(), language);
+    }
+
+    /** The claim of a question; empty after an error. */
+    private Optional<CheckedClaim> checked(
+            Input parameters, Optional<ParsedClaim> sentence, Language language, String path) {
+        ClaimReading reading = new ClaimReading(library, parameters);
+        sentence.ifPresent(read -> reading.take(read, reading.givenSides()));
+        // If the sentence could not be parsed, only that is reported: errors about fields it did not give would only
+        // confuse.
+        if (!parameters.faults().isEmpty()) {
+            return Optional.empty();
+        }
         if (parameters.raw(ContentClaimReading.CONTENT).isPresent()) {
-            return contents(request, format, sentence, reading.subject(), language);
+            // What foods contain is no footprint: it is checked by the range of published samples.
+            return new ContentClaimReading(library, parameters)
+                    .question(reading.subject())
+                    .map(question -> new CheckedClaim.OfContents(
+                            library,
+                            ContentChecks.of(library, question, language),
+                            sentence,
+                            parameters.resolved(),
+                            path));
         }
         if (parameters.raw("basis").isPresent()) {
             parameters.oneOf("basis", Basis.ids(), Basis.HUNDRED_GRAMS_EDIBLE.id());
@@ -70,33 +105,52 @@ public final class ClaimRoutes {
                 .forEach(name ->
                         parameters.fault(name, name + " belongs to claims of contents; say which with content"));
         Optional<ClaimPlan> plan = reading.plan(reading.subject(), reading.reference(), reading.claimed());
-        InputProblem.refuseIfWrong(
-                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
-        ClaimChecks checks = plan.orElseThrow().check(language);
-        Map<String, Object> resolved = parameters.resolved();
-        return answer(format, checks, sentence, resolved, Optional.of(request.path()));
+        return parameters.faults().isEmpty()
+                ? plan.map(whole -> new CheckedClaim.OfProduction(
+                        library, whole.check(language), sentence, parameters.resolved(), Optional.of(path)))
+                : Optional.empty();
     }
 
-    /** What foods contain is no footprint: it is checked by the range of published samples. */
-    private Answer contents(
-            Request request,
-            Format format,
-            Optional<ParsedClaim> sentence,
-            Optional<Subject> subject,
-            Language language) {
+    /** Each claim of the text for itself, on the basis that is asked for all. */
+    private Answer several(Request request, Format format, Language language, List<ClaimPart> parts) {
         Input parameters = request.parameters();
-        Optional<ContentQuestion> question = new ContentClaimReading(library, parameters).question(subject);
-        InputProblem.refuseIfWrong(
-                parameters, sentence.map(ParsedClaim::suggestions).orElse(List.of()));
-        ContentChecks checks = ContentChecks.of(library, question.orElseThrow(), language);
-        Map<String, Object> resolved = parameters.resolved();
+        Map<String, String> shared = new LinkedHashMap<>();
+        SHARED.forEach(name -> parameters.raw(name).ifPresent(given -> shared.put(name, given)));
+        List<SeveralClaims.PartOfText> found = new ArrayList<>();
+        for (ClaimPart part : parts) {
+            Map<String, String> ofThis = new LinkedHashMap<>(shared);
+            ofThis.keySet()
+                    .removeAll(
+                            part.read().fields().containsKey(ContentClaimReading.CONTENT)
+                                    ? ContentClaimReading.OF_FOOTPRINTS
+                                    : ContentClaimReading.PARAMETERS);
+            Input own = Input.query(ofThis);
+            Optional<CheckedClaim> checked = checked(own, Optional.of(part.read()), language, request.path());
+            // What is wrong with the basis is wrong with the whole question.
+            own.faults()
+                    .forEach(error -> error.parameter().filter(SHARED::contains).ifPresent(name -> {
+                        if (error.beyond()) {
+                            parameters.tooMuch(name, error.message());
+                        } else {
+                            parameters.fault(name, error.message(), error.allowed());
+                        }
+                    }));
+            found.add(new SeveralClaims.PartOfText(
+                    part.words(), checked, own.faults(), part.read().suggestions()));
+        }
+        InputProblem.refuseIfWrong(parameters);
+        Map<String, Object> resolved = new LinkedHashMap<>();
+        resolved.put(ClaimReading.TEXT, parameters.raw(ClaimReading.TEXT).orElse(""));
+        resolved.putAll(shared);
+        resolved.putAll(parameters.resolved());
+        SeveralClaims claims = new SeveralClaims(library, found);
         if (format == Format.MARKDOWN) {
-            return MarkdownRenderer.answer(
-                            new ContentClaimDocument(checks).document(Permalink.of(library, request.path(), resolved)))
+            return MarkdownRenderer.answer(claims.document(resolved, request.path()))
                     .in(language);
         }
-        ObjectNode tree = new ContentClaimJson(library, checks, sentence).tree(resolved, request.path());
-        return (format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree))).in(language);
+        ObjectNode tree = claims.tree(resolved, request.path());
+        return (format == Format.XLSX ? ClaimWorkbook.ofSeveral(tree) : Answer.of(Answer.JSON, Json.write(tree)))
+                .in(language);
     }
 
     private Answer recorded(Request request) {
@@ -118,7 +172,8 @@ public final class ClaimRoutes {
         if (ownReference) {
             own.add(ClaimReading.REFERENCE);
         }
-        Optional<ParsedClaim> sentence = reading.sentence(text, own);
+        Optional<ParsedClaim> sentence = text.map(words -> ClaimSentenceParser.parse(library, words));
+        sentence.ifPresent(read -> reading.take(read, own));
         if (sentence.filter(read -> read.faults().isEmpty() && read.fields().containsKey(ContentClaimReading.CONTENT))
                 .isPresent()) {
             body.fault(
@@ -145,23 +200,16 @@ public final class ClaimRoutes {
         resolved.put("product", checks.question().subject().words());
         checks.question().reference().ifPresent(side -> resolved.put("reference", side.written()));
         body.resolved().forEach(resolved::putIfAbsent);
-        return answer(format, checks, sentence, resolved, Optional.empty());
+        return answer(
+                format, new CheckedClaim.OfProduction(library, checks, sentence, resolved, Optional.empty()), language);
     }
 
-    private Answer answer(
-            Format format,
-            ClaimChecks checks,
-            Optional<ParsedClaim> sentence,
-            Map<String, Object> resolved,
-            Optional<String> path) {
+    private static Answer answer(Format format, CheckedClaim checked, Language language) {
         if (format == Format.MARKDOWN) {
-            return MarkdownRenderer.answer(
-                            new ClaimDocument(checks).document(path.map(at -> Permalink.of(library, at, resolved))))
-                    .in(checks.language());
+            return MarkdownRenderer.answer(checked.document()).in(language);
         }
-        ObjectNode tree = new ClaimJson(library, checks, sentence).tree(resolved, path);
-        return (format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree)))
-                .in(checks.language());
+        ObjectNode tree = checked.tree();
+        return (format == Format.XLSX ? ClaimWorkbook.of(tree) : Answer.of(Answer.JSON, Json.write(tree))).in(language);
     }
 
     /** Documents and workbooks are in English, whatever is asked. */

@@ -7,9 +7,12 @@ import static org.scalepan.web.render.SheetColumn.sentence;
 import static org.scalepan.web.render.SheetColumn.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.scalepan.web.http.Answer;
 import org.scalepan.web.render.Columns;
 import org.scalepan.web.render.Workbook;
@@ -95,11 +98,40 @@ final class ClaimWorkbook {
             sentence("Why", "verdict_text"),
             text("Sources", "sources"));
 
+    /** What answers list; together where there are several. */
+    private static final List<String> LISTS =
+            List.of("checks", "contents", "circulating", "warnings", "cautions", "references");
+
     private ClaimWorkbook() {}
 
     /** The workbook of a claim of footprints or of contents. */
     static Answer of(ObjectNode answer) {
-        Workbook workbook = new Workbook(answer).withWords("Verdict", words(answer));
+        return of(answer, words(answer));
+    }
+
+    /** The workbook of several claims: the verdicts one below the other, and of every table the rows of all. */
+    static Answer ofSeveral(ObjectNode answer) {
+        ObjectNode together = answer.deepCopy();
+        List<JsonNode> words = new ArrayList<>();
+        for (String list : LISTS) {
+            ArrayNode all = together.putArray(list);
+            Set<JsonNode> met = new LinkedHashSet<>();
+            answer.path("claims").forEach(claim -> claim.at("/answer/" + list).forEach(met::add));
+            all.addAll(met);
+        }
+        answer.path("claims").forEach(claim -> {
+            words.add(Workbook.named("Of the text", claim.path("words")));
+            if (claim.has("answer")) {
+                words.addAll(words(claim.path("answer")));
+            } else {
+                claim.path("errors").forEach(error -> words.add(Workbook.named("Not checked", error.path("message"))));
+            }
+        });
+        return of(together, words);
+    }
+
+    private static Answer of(ObjectNode answer, List<JsonNode> words) {
+        Workbook workbook = new Workbook(answer).withWords("Verdict", words);
         JsonNode checks = answer.path("checks");
         List<JsonNode> differences = new ArrayList<>();
         List<JsonNode> circulating = new ArrayList<>(Workbook.rows(answer.path("circulating")));
@@ -115,7 +147,7 @@ final class ClaimWorkbook {
                 .answer("scalepan-claim.xlsx");
     }
 
-    private static List<JsonNode> words(ObjectNode answer) {
+    private static List<JsonNode> words(JsonNode answer) {
         List<JsonNode> rows = new ArrayList<>();
         rows.add(Workbook.named("Claim", answer.path("claim")));
         rows.add(Workbook.named("Verdict", answer.path("verdict")));

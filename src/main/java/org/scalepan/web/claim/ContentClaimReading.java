@@ -23,7 +23,8 @@ final class ContentClaimReading {
     static final List<String> PARAMETERS = List.of(CONTENT, "times_more", "basis", "amino_acids");
 
     private static final double MOST_TIMES = 1e6;
-    private static final List<String> OF_FOOTPRINTS = List.of(
+    /** Parameters of claims of footprints alone. */
+    static final List<String> OF_FOOTPRINTS = List.of(
             "indicator",
             "percent_less",
             "none",

@@ -24,6 +24,7 @@ import org.scalepan.web.render.RowView;
 import org.scalepan.web.route.Format;
 import org.scalepan.web.route.Request;
 import org.scalepan.web.route.Route;
+import org.scalepan.words.Language;
 
 /** Cautions about practice and law: all, or those about a product or in a market. */
 public final class CautionRoutes {
@@ -40,13 +41,14 @@ public final class CautionRoutes {
     public List<Route> routes() {
         List<String> parameters = new ArrayList<>(List.of("product", "market", "format"));
         parameters.addAll(Csv.PARAMETERS);
-        return List.of(Route.of(PATH, parameters, this::cautions));
+        return List.of(Route.of(PATH, parameters, this::cautions).speaking());
     }
 
     private Answer cautions(Request request) {
         Input parameters = request.parameters();
         Format format = request.format(FORMATS);
         Csv.CsvStyle style = Csv.CsvStyle.read(parameters);
+        Language language = format == Format.CSV ? Language.ENGLISH : request.language();
         Optional<Product> product = parameters.raw("product").isEmpty()
                 ? Optional.empty()
                 : new ProductReading(library, parameters).one("product").map(item -> item.product());
@@ -66,8 +68,12 @@ public final class CautionRoutes {
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode items = node.putArray("items");
-        rows.forEach(row -> items.add(RowView.json(table, row)));
+        rows.forEach(row -> {
+            ObjectNode item = RowView.json(table, row);
+            item.put("text", language.sayOr("caution." + row.text("id"), row.text("text")));
+            items.add(item);
+        });
         Envelope.close(node);
-        return Answer.of(Answer.JSON, Json.write(node));
+        return Answer.of(Answer.JSON, Json.write(node)).in(language);
     }
 }

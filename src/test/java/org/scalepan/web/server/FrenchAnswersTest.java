@@ -104,6 +104,7 @@ class FrenchAnswersTest {
                 Asked.get("/v1/claim?product=insects&reference=beef&times_less=10&draws=1000"),
                 Asked.get("/v1/claim?product=mealworm&reference=beef&percent_less=50&indicator=land&draws=2000"),
                 Asked.get("/v1/claim?product=mealworm&none=yes&draws=2000"),
+                Asked.get("/v1/cautions"),
                 Asked.get("/v1/claim?product=superworm&reference=egg&times_less=1&draws=2000"),
                 Asked.get("/v1/claim?product=mealworm&reference=chicken&times_less=5&evidence=modelled&draws=2000"),
                 Asked.get("/v1/claim?product=mealworm&reference=egg&times_less=1.1&evidence=modelled&draws=2000"),

@@ -50,6 +50,18 @@ class AskPageIT extends PageTest {
     }
 
     @Test
+    void several_claims_are_answered_one_below_the_other() {
+        ask("Insects need less land and feed and emit far less than cattle. They cure anaemia.");
+
+        assertEquals(4, browser.all("#answer .one-claim").size());
+        assertEquals(4, browser.all("#answer .one-claim .headline").size());
+        assertTrue(browser.text("#answer").contains("The text makes 4 claims"), browser.text("#answer"));
+        assertTrue(
+                browser.text("#answer .one-claim:last-child").contains("cannot be checked"), browser.text("#answer"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+    }
+
+    @Test
     void is_it_true_that_they_have_more_iron_than_beef() {
         ask("is it true that they have more iron than beef?");
 
@@ -133,7 +145,7 @@ class AskPageIT extends PageTest {
 
     @Test
     void a_suggested_reading_is_a_button_that_checks_it() {
-        askInVain("mealworms need 10 times less land than beef and emit 100 times less than beef");
+        askInVain("mealwurms need 10 times less land than beef");
         browser.at("#answer .steps-on button").click();
         browser.await("its verdict", () -> browser.text("#verdict").contains("10 times less: Open"));
 
