@@ -12,7 +12,7 @@ export default {
     },
     yearly: { ghg: "t CO₂e", land: "ha·yr", feed: "t feed", "feed-dry-matter": "t feed dry matter", energy: "GJ", "energy-on-farm": "GJ", water: "m³" },
     verb: {
-      ghg: "causes", land: "needs", energy: "needs", water: "needs", "water-footprint": "has", feed: "needs", "feed-dry-matter": "needs", "energy-on-farm": "needs", "water-on-farm": "needs",
+      ghg: "emits", land: "needs", energy: "needs", water: "needs", "water-footprint": "has", feed: "needs", "feed-dry-matter": "needs", "energy-on-farm": "needs", "water-on-farm": "needs",
     },
     basis: { "100g-edible": "100 g as eaten", "100g-dry-matter": "100 g dry matter", "10g-protein": "10 g protein", "100kcal": "100 kcal" },
     content: {
@@ -75,8 +75,8 @@ export default {
     holds: "Holds", "holds-only-for": "Holds only in part", fails: "Fails", open: "Open", undecided: "Undecided", "not-traceable": "Nothing to go by", partly: "Partly", unresolved: "Not settled",
   },
   spoken: {
-    less: "{product} {verb} at least {times} times less {indicator} than {reference}, per {per}, {boundary}.",
-    modelled: "By reference farms, not studies, {product} {verb} at least {times} times less {indicator} than {reference}, per {per}, {boundary}.",
+    less: "{product} {verb} at least {percent} % less {indicator} than {reference} ({times} times less), per {per}, {boundary}.",
+    modelled: "By reference farms, not studies, {product} {verb} at least {percent} % less {indicator} than {reference}, per {per}, {boundary}.",
     "no-saving": "Studies do not show that {product} {verb} less {indicator} than {reference}, per {per}, {boundary}.",
     undecided: "Figures that are only bounds do not decide between {product} and {reference} in {indicator}.",
     nothing: "Nothing published here compares {product} with {reference} in {indicator}.",

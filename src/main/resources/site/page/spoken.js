@@ -30,7 +30,7 @@ function words(check, question) {
   const asked = check.cells.find((cell) => cell.asked);
   const sides = { product: the("product", check.product, check.name), reference: the("product", question.against), indicator: name("indicator", question.indicator) };
   const basis = (cell) => ({ per: name("per", cell.per), boundary: name("boundary", cell.boundary), verb: name("verb", question.indicator) });
-  if (instead.times_less) return t(question.evidence === "modelled" ? "spoken.modelled" : "spoken.less", { ...sides, ...basis(instead), times: figure(instead.times_less) });
+  if (instead.times_less) return t(question.evidence === "modelled" ? "spoken.modelled" : "spoken.less", { ...sides, ...basis(instead), times: figure(instead.times_less), percent: instead.percent_less.toLocaleString(language, { maximumFractionDigits: 6 }) });
   if (asked?.times_less) return t("spoken.no-saving", { ...sides, ...basis(asked) });
   return t(asked && asked.verdict !== "no-evidence" ? "spoken.undecided" : "spoken.nothing", sides);
 }
@@ -40,5 +40,5 @@ function words(check, question) {
  */
 export function spoken(answer, question) {
   const [check] = answer.checks;
-  return check ? { text: capital(words(check, question)), note: rest(check.say_instead.sentence) } : { text: answer.say_instead.sentence, note: "" };
+  return check ? { text: capital(words(check, question)), note: [rest(check.say_instead.sentence), check.say_instead.caveat].filter(Boolean).join(" ") } : { text: answer.say_instead.sentence, note: "" };
 }

@@ -152,6 +152,8 @@ final class StrongestSentence {
                 wording.verb(),
                 "times",
                 number(times),
+                "part",
+                new Figure(Reduction.percent(times).toPlainString()),
                 "noun",
                 wording.noun(),
                 "reference",

@@ -28,6 +28,9 @@ final class ClaimDocument {
                 .labelled("Verdict", checks.overall().words())
                 .paragraph(checks.reason())
                 .labelled("What can be said", checks.instead().sentence());
+        if (checks.instead().basis().isPresent()) {
+            document.paragraph(checks.language().say("instead.caveat"));
+        }
         for (ClaimCheck check : checks.checks()) {
             document.add(grid(check));
             check.circulating().forEach(one -> document.paragraph(circulating(one)));

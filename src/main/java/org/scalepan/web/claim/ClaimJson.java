@@ -23,6 +23,7 @@ import org.scalepan.ask.claim.GridCell;
 import org.scalepan.ask.claim.Instead;
 import org.scalepan.ask.claim.PairedFinding;
 import org.scalepan.ask.claim.ParsedClaim;
+import org.scalepan.ask.claim.Reduction;
 import org.scalepan.exchange.text.Json;
 import org.scalepan.factors.Claim;
 import org.scalepan.factors.ClaimBasis;
@@ -153,12 +154,18 @@ final class ClaimJson {
         }
     }
 
-    private static ObjectNode instead(Instead instead) {
+    private ObjectNode instead(Instead instead) {
         ObjectNode node = Json.object();
         node.put("sentence", instead.sentence());
         instead.basis().ifPresent(basis -> basis(node, basis));
-        instead.timesLess().ifPresent(times -> node.put("times_less", SevenDigits.rounded(times)));
+        instead.timesLess().ifPresent(times -> {
+            node.put("times_less", SevenDigits.rounded(times));
+            node.put("percent_less", Reduction.percent(times));
+        });
         instead.timesMore().ifPresent(times -> node.put("times_more", SevenDigits.rounded(times)));
+        if (instead.basis().isPresent()) {
+            node.put("caveat", checks.language().say("instead.caveat"));
+        }
         node.set("sources", Json.texts(instead.sources()));
         return node;
     }

@@ -154,6 +154,9 @@ final class ClaimWorkbook {
         rows.add(Workbook.named("Why", answer.path("reason")));
         JsonNode instead = answer.path("say_instead");
         rows.add(Workbook.named("What can be said", instead.isObject() ? instead.path("sentence") : instead));
+        if (instead.has("caveat")) {
+            rows.add(Workbook.named("Not to be taken for", instead.path("caveat")));
+        }
         answer.path("checks").forEach(check -> {
             String name = check.path("name").asText();
             rows.add(Workbook.named(name, check.path("product_sentence")));

@@ -37,7 +37,7 @@ class SeveralClaimsTest {
                 List.of(
                         "insects need less land than beef",
                         "insects need less feed than beef",
-                        "insects cause less greenhouse gas emissions than beef"),
+                        "insects emit less greenhouse gas than beef"),
                 claims(reply));
     }
 
@@ -69,7 +69,7 @@ class SeveralClaimsTest {
                         + "|house cricket has at least 2 times as much calcium as beef"
                         + "|house cricket contains every indispensable amino acid",
                 "Les insectes émettent 100 fois moins que le bœuf et ont besoin de 10 fois moins de terre"
-                        + "|insects cause at least 100 times less greenhouse gas emissions than beef"
+                        + "|insects emit at least 100 times less greenhouse gas than beef"
                         + "|insects need at least 10 times less land than beef",
             })
     void subject_amount_and_reference_are_those_of_each_claim(String text, String first, String second) {
@@ -88,7 +88,7 @@ class SeveralClaimsTest {
         assertTrue(JsonAt.text(claims, "/0/errors/0/message").startsWith("no claim was found"));
         assertFalse(JsonAt.node(claims, "/2/suggestions").isEmpty());
         assertEquals(
-                "insects cause at least 100 times less greenhouse gas emissions than beef",
+                "insects emit at least 100 times less greenhouse gas than beef",
                 JsonAt.text(claims, "/1/answer/claim"));
     }
 
