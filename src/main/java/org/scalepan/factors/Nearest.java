@@ -9,11 +9,14 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the known names nearest to a mistyped one, for "did you mean". */
 public final class Nearest {
+    /** So short a name stands in many words by chance: "se" in "nonsense". */
+    private static final int SHORTEST = 3;
+
     private Nearest() {}
 
     /**
      * The names that a person who typed {@code typed} probably meant, best first, at most {@code limit}: those that contain
-     * it or are contained in it, and those at an edit distance of at most a third of its length.
+     * it or, if not very short, are contained in it, and those at an edit distance of at most a third of its length.
      */
     public static List<String> to(String typed, Collection<String> names, int limit) {
         String wanted = typed.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
@@ -34,7 +37,8 @@ public final class Nearest {
         if (distance >= 0) {
             return Stream.of(new Scored(name, distance));
         }
-        boolean within = wanted.length() >= 3 && (known.contains(wanted) || wanted.contains(known));
+        boolean within = wanted.length() >= 3
+                && (known.contains(wanted) || (known.length() > SHORTEST && wanted.contains(known)));
         return within ? Stream.of(new Scored(name, most + 1)) : Stream.empty();
     }
 }

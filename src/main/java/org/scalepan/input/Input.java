@@ -191,7 +191,7 @@ public final class Input {
         if (value.isPresent()) {
             boolean decimal = DECIMAL.matcher(value.get()).matches();
             number = decimal ? Double.parseDouble(value.get()) : Double.NaN;
-            if (!(number >= least && number <= most)) {
+            if (!(number >= least && number <= most) || Underflow.happened(number, value.get())) {
                 fault(name, name + " must be a number from " + plain(least) + " to " + plain(most));
                 number = byDefault;
             }

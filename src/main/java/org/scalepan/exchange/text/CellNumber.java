@@ -1,6 +1,7 @@
 package org.scalepan.exchange.text;
 
 import java.util.regex.Pattern;
+import org.scalepan.input.Underflow;
 
 /** Parses the number or range in a table cell: digits with a decimal sign and an optional exponent, without grouping or words. */
 public final class CellNumber {
@@ -36,6 +37,6 @@ public final class CellNumber {
     public static double read(String cell, char decimal) {
         String digits = decimal == '.' ? cell : cell.indexOf('.') >= 0 ? "" : cell.replace(decimal, '.');
         double value = DECIMAL.matcher(digits).matches() ? Double.parseDouble(digits) : Double.NaN;
-        return Double.isFinite(value) ? value : Double.NaN;
+        return Double.isFinite(value) && !Underflow.happened(value, digits) ? value : Double.NaN;
     }
 }

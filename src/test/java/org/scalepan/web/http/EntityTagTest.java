@@ -46,6 +46,19 @@ class EntityTagTest {
         assertEquals(tag(), reply.header("ETag"));
     }
 
+    /** What is no list of entity tags matches nothing: the whole answer is never wrong. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%sgarbage", "garbage%s", "%s %s", "%s; q=1", "\"unclosed, %s"})
+    void a_malformed_list_matches_nothing(String header) {
+        assertEquals(200, asking(header.replace("%s", tag())).statusCode());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"%s, \"other\"", "\"other\",,  W/%s", " , %s ,"})
+    void any_tag_of_a_list_may_match(String header) {
+        assertEquals(304, asking(header.replace("%s", tag())).statusCode());
+    }
+
     @Test
     void a_304_repeats_what_a_cache_needs_to_freshen_its_copy() {
         Response full = RunningScalepan.given().get(QUESTION);

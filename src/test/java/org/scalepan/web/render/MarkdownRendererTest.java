@@ -206,7 +206,8 @@ class MarkdownRendererTest {
 
         assertEquals(JsonAt.text(Reply.to(claim).json(), "/reason"), text(blocks.get(2)));
         assertInstanceOf(Paragraph.class, blocks.get(2));
-        assertInstanceOf(TableBlock.class, blocks.get(4));
+        assertTrue(text(blocks.get(4)).contains("ISO 14044"), markdown.body());
+        assertInstanceOf(TableBlock.class, blocks.get(5));
     }
 
     private static Node only(Node parent) {
