@@ -75,10 +75,11 @@ export default {
     holds: "Holds", "holds-only-for": "Holds only in part", fails: "Fails", open: "Open", undecided: "Undecided", "not-traceable": "Nothing to go by", partly: "Partly", unresolved: "Not settled",
   },
   spoken: {
-    less: "{product} {verb} at least {times} times less {indicator} than {reference}, per {per}, {boundary}.",
-    modelled: "By reference farms, not studies, {product} {verb} at least {times} times less {indicator} than {reference}, per {per}, {boundary}.",
+    less: "{product} {verb} at least {percent} % less {indicator} than {reference}, per {per}, {boundary}.",
+    modelled: "By reference farms, not studies, {product} {verb} at least {percent} % less {indicator} than {reference}, per {per}, {boundary}.",
     "no-saving": "Studies do not show that {product} {verb} less {indicator} than {reference}, per {per}, {boundary}.",
     undecided: "Figures that are only bounds do not decide between {product} and {reference} in {indicator}.",
+    paper: "The draws support no sentence; one paper compares {product} with {reference} itself.",
     nothing: "Nothing published here compares {product} with {reference} in {indicator}.",
   },
   contents: {

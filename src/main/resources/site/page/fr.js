@@ -113,10 +113,11 @@ export default {
     holds: "tient", "holds-only-for": "ne tient qu’en partie", fails: "ne tient pas", open: "indécis", undecided: "non tranché", "not-traceable": "rien pour en juger", partly: "en partie", unresolved: "pas établi",
   },
   spoken: {
-    less: "{product}{verb} au moins {times} fois moins en {indicator} que {reference}, par {per}, {boundary}.",
-    modelled: "D’après des élevages de référence, pas des études, {product}{verb} au moins {times} fois moins en {indicator} que {reference}, par {per}, {boundary}.",
+    less: "{product}{verb} au moins {percent} % de moins en {indicator} que {reference}, par {per}, {boundary}.",
+    modelled: "D’après des élevages de référence, pas des études, {product}{verb} au moins {percent} % de moins en {indicator} que {reference}, par {per}, {boundary}.",
     "no-saving": "Les études ne montrent pas pour {product}{verb} moins en {indicator} que {reference}, par {per}, {boundary}.",
     undecided: "Des chiffres qui ne sont que des bornes ne tranchent pas entre {product} et {reference} en {indicator}.",
+    paper: "Les tirages ne soutiennent aucune phrase ; une publication compare elle-même {product} à {reference}.",
     nothing: "Rien de publié ici ne compare {product} à {reference} en {indicator}.",
   },
   contents: {

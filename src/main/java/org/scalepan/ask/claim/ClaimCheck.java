@@ -133,9 +133,17 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells, other, instead, language)
+                new StrongestSentence(
+                                question,
+                                side,
+                                cells,
+                                other,
+                                instead,
+                                new PaperSentence(library, question, side, paired, language),
+                                language)
                         .find()
-                        .followedBy(displaced),
+                        .followedBy(displaced)
+                        .notAsserted(language),
                 displaced,
                 paired,
                 Differences.of(cells),

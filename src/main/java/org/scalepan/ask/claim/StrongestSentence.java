@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.EvidenceKind;
 import org.scalepan.ask.IndicatorWording;
+import org.scalepan.ask.LeastReduction;
 import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Sentences;
 import org.scalepan.ask.Side;
@@ -33,6 +34,7 @@ final class StrongestSentence {
     private final List<GridCell> cells;
     private final Optional<GridCell> underOtherLandUse;
     private final Optional<EvidenceKind> otherEvidence;
+    private final PaperSentence paper;
     private final Language language;
 
     StrongestSentence(
@@ -41,7 +43,9 @@ final class StrongestSentence {
             List<GridCell> cells,
             Optional<GridCell> underOtherLandUse,
             Optional<EvidenceKind> otherEvidence,
+            PaperSentence paper,
             Language language) {
+        this.paper = paper;
         this.language = language;
         this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
@@ -50,7 +54,7 @@ final class StrongestSentence {
         this.cells = cells;
     }
 
-    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
+    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence; where none has, what one paper printed itself. */
     Instead find() {
         Optional<GridCell> cell = cells.stream()
                 .filter(one -> one.unciteable().isEmpty())
@@ -58,6 +62,9 @@ final class StrongestSentence {
                         ? one.bounds().isPresent()
                         : one.product().leastCaused().isPresent())
                 .min(Comparator.comparingInt(this::remoteness));
+        if (cell.isEmpty() && paper.sentence().isPresent()) {
+            return paper.sentence().orElseThrow();
+        }
         if (cell.isEmpty()) {
             return new Instead(
                     language.say(
@@ -152,6 +159,8 @@ final class StrongestSentence {
                 wording.verb(),
                 "times",
                 number(times),
+                "percent",
+                times > 1 ? LeastReduction.figure(times) : "",
                 "noun",
                 wording.noun(),
                 "reference",
@@ -178,7 +187,7 @@ final class StrongestSentence {
     private static Message shortly(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         if (bounds.less()) {
-            return Message.of("shortly.less", "times", number(bounds.least()));
+            return Message.of("shortly.less", "percent", LeastReduction.figure(bounds.least()));
         }
         return bounds.more()
                 ? Message.of("shortly.more", "times", number(bounds.reverseLeast()))

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scalepan.ask.ComparisonBasis;
 import org.scalepan.ask.Estimate;
+import org.scalepan.ask.LeastReduction;
 import org.scalepan.ask.NoRatio;
 import org.scalepan.ask.OtherEvidence;
 import org.scalepan.ask.Provenance;
@@ -158,8 +159,12 @@ final class ClaimJson {
         node.put("sentence", instead.sentence());
         instead.basis().ifPresent(basis -> basis(node, basis));
         instead.timesLess().ifPresent(times -> node.put("times_less", SevenDigits.rounded(times)));
+        instead.timesLess()
+                .ifPresent(times ->
+                        node.put("percent_less", LeastReduction.percent(times).doubleValue()));
         instead.timesMore().ifPresent(times -> node.put("times_more", SevenDigits.rounded(times)));
         node.set("sources", Json.texts(instead.sources()));
+        instead.paper().ifPresent(paper -> node.put("paper", paper));
         return node;
     }
 

@@ -406,7 +406,7 @@ class BriefTest {
         assertTrue(page.contains("| at most "), page);
         assertTrue(page.contains("before these are recorded or have a factor: "), page);
         assertTrue(page.contains("energy"), page);
-        assertFalse(page.matches("(?s).*three invented sheds causes at least [0-9.]+ times less.*"), page);
+        assertFalse(page.matches("(?s).*three invented sheds causes at least [0-9.]+ % less.*"), page);
         assertFalse(page.contains("% probability ("), page);
     }
 
