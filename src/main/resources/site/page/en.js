@@ -287,7 +287,7 @@ export default {
     "demo-hens": "allotment hens beside it",
     records: "Records of a year", result: "Result", page: "Scalepan: your own farm",
     "more-title": "More from your notebook",
-    "more-why": "Each entry makes the figure truer. Leave out what you do not know: the figure says what it went without. Where you are not sure, write a range: 400..600, or with what is most likely 400..500..600.",
+    "more-why": "Each entry makes the figure truer. Leave out what you do not know: the figure says what it went without. Where you are not sure, write a range: 400..600, or with your best guess 400..500..600.",
     waiting: "Your figure appears here as soon as harvest and feed are filled in.",
     range: "({interval}; 90 % of the draws)",
     "with-credit": "With the replaced fertiliser taken off: {value} ({interval}).",
