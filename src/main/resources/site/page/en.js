@@ -12,7 +12,7 @@ export default {
     },
     yearly: { ghg: "t CO₂e", land: "ha·yr", feed: "t feed", "feed-dry-matter": "t feed dry matter", energy: "GJ", "energy-on-farm": "GJ", water: "m³" },
     verb: {
-      ghg: "causes", land: "needs", energy: "needs", water: "needs", "water-footprint": "has", feed: "needs", "feed-dry-matter": "needs", "energy-on-farm": "needs", "water-on-farm": "needs",
+      ghg: "emits", land: "needs", energy: "needs", water: "needs", "water-footprint": "has", feed: "needs", "feed-dry-matter": "needs", "energy-on-farm": "needs", "water-on-farm": "needs",
     },
     basis: { "100g-edible": "100 g as eaten", "100g-dry-matter": "100 g dry matter", "10g-protein": "10 g protein", "100kcal": "100 kcal" },
     content: {

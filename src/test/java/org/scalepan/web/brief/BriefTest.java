@@ -56,7 +56,7 @@ class BriefTest {
     void it_has_sentence_table_picture_method_disclosure_references_cautions_address_and_day() {
         String page = text(PAGE);
 
-        assertTrue(page.contains("yellow mealworm causes at least"), page);
+        assertTrue(page.contains("yellow mealworm emits at least"), page);
         assertTrue(page.contains("in 90 % of the draws"));
         assertTrue(page.contains("Of palm weevil nothing can be said"));
         assertTrue(page.contains("| product | median (interval), kg CO2e per kg protein | times less than beef |"));
@@ -255,7 +255,7 @@ class BriefTest {
 
         assertTrue(
                 page.matches(
-                        "(?s).*## In one sentence\n\n[A-Z][a-z ]+ causes at least \\d+ % less greenhouse gas emissions than beef for each kg"
+                        "(?s).*## In one sentence\n\n[A-Z][a-z ]+ emits at least \\d+ % less greenhouse gas than beef for each kg"
                                 + " protein, up to the farm gate, in nine of ten draws\\..*"),
                 page);
     }
@@ -352,7 +352,7 @@ class BriefTest {
 
         String page = sent(whole + "\"against\": \"beef\"}", "").body();
 
-        assertTrue(page.contains("three invented sheds causes at least"), page);
+        assertTrue(page.contains("three invented sheds emits at least"), page);
         assertTrue(page.contains("computed from records"));
         assertTrue(page.contains("The farm was computed from its own records"));
         assertFalse(page.contains("This page again"), "records are not stored");
@@ -406,7 +406,7 @@ class BriefTest {
         assertTrue(page.contains("| at most "), page);
         assertTrue(page.contains("before these are recorded or have a factor: "), page);
         assertTrue(page.contains("energy"), page);
-        assertFalse(page.matches("(?s).*three invented sheds causes at least [0-9.]+ % less.*"), page);
+        assertFalse(page.matches("(?s).*three invented sheds emits at least [0-9.]+ % less.*"), page);
         assertFalse(page.contains("% probability ("), page);
     }
 

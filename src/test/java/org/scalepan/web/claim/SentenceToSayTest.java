@@ -18,6 +18,19 @@ class SentenceToSayTest {
     private static final String REDUCTION = "/v1/claim?product=mealworm&reference=beef&times_less=100&draws=1000";
 
     @ParameterizedTest
+    @CsvSource({
+        "en, ghg, emits at least",
+        "en, land, needs at least",
+        "fr, ghg, émet au moins",
+    })
+    void says_of_each_indicator_what_a_product_does(String language, String indicator, String verb) {
+        JsonNode answer = Reply.to(REDUCTION + "&indicator=" + indicator + "&lang=" + language)
+                .json();
+
+        assertTrue(JsonAt.text(answer, "/say_instead/sentence").contains(verb), answer::toString);
+    }
+
+    @ParameterizedTest
     @CsvSource({"en, times less, % less", "fr, fois moins, en moins"})
     void says_a_reduction_in_per_cent_and_not_in_times_less(String language, String not, String but) {
         JsonNode instead = Reply.to(REDUCTION + "&lang=" + language).json().at("/say_instead");

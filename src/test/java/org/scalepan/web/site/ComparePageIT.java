@@ -51,7 +51,7 @@ class ComparePageIT extends PageTest {
 
         assertTrue(browser.text("#verdict .headline").contains("100 times less: Fails"), browser.text("#verdict"));
         assertEquals(
-                "Yellow mealworm causes at least 76 % less greenhouse gas than beef, per kg protein, up to the farm gate.",
+                "Yellow mealworm emits at least 76 % less greenhouse gas than beef, per kg protein, up to the farm gate.",
                 browser.text("#instead blockquote"));
         assertEquals(
                 "In 90 % of the draws; " + defended.replaceFirst("^.*?\\(", "").replace(").", "."),

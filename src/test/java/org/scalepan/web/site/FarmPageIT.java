@@ -368,7 +368,7 @@ class FarmPageIT extends PageTest {
         }
         // A workbook is a zip file: APPNOTE, section 4.3.7.
         assertEquals("504b0304", java.util.HexFormat.of().formatHex(workbook, 0, 4));
-        assertTrue(brief.contains("Your farm causes at least"), brief);
+        assertTrue(brief.contains("Your farm emits at least"), brief);
         assertTrue(brief.contains("<style>") && !brief.contains("/page/scalepan.css"), "its looks are in it");
         assertEquals(JSON.readTree(SAME).at("/system/feed"), saved().at("/system/feed"));
     }
