@@ -79,6 +79,7 @@ export default {
     modelled: "By reference farms, not studies, {product} {verb} at least {percent} % less {indicator} than {reference}, per {per}, {boundary}.",
     "no-saving": "Studies do not show that {product} {verb} less {indicator} than {reference}, per {per}, {boundary}.",
     undecided: "Figures that are only bounds do not decide between {product} and {reference} in {indicator}.",
+    paper: "The draws support no sentence; one paper compares {product} with {reference} itself.",
     nothing: "Nothing published here compares {product} with {reference} in {indicator}.",
   },
   contents: {
@@ -286,7 +287,7 @@ export default {
     "demo-hens": "allotment hens beside it",
     records: "Records of a year", result: "Result", page: "Scalepan: your own farm",
     "more-title": "More from your notebook",
-    "more-why": "Each entry makes the figure truer. Leave out what you do not know: the figure says what it went without. Where you are not sure, write a range: 400..600, or with what is most likely 400..500..600.",
+    "more-why": "Each entry makes the figure truer. Leave out what you do not know: the figure says what it went without. Where you are not sure, write a range: 400..600, or with your best guess 400..500..600.",
     waiting: "Your figure appears here as soon as harvest and feed are filled in.",
     range: "({interval}; 90 % of the draws)",
     "with-credit": "With the replaced fertiliser taken off: {value} ({interval}).",

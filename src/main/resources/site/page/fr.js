@@ -117,6 +117,7 @@ export default {
     modelled: "D’après des élevages de référence, pas des études, {product}{verb} au moins {percent} % de moins en {indicator} que {reference}, par {per}, {boundary}.",
     "no-saving": "Les études ne montrent pas pour {product}{verb} moins en {indicator} que {reference}, par {per}, {boundary}.",
     undecided: "Des chiffres qui ne sont que des bornes ne tranchent pas entre {product} et {reference} en {indicator}.",
+    paper: "Les tirages ne soutiennent aucune phrase ; une publication compare elle-même {product} à {reference}.",
     nothing: "Rien de publié ici ne compare {product} à {reference} en {indicator}.",
   },
   contents: {
@@ -291,7 +292,7 @@ export default {
     "demo-hens": "des poules de jardin à côté",
     records: "Carnet d’une année", result: "Résultat", page: "Scalepan : votre élevage",
     "more-title": "La suite de votre carnet",
-    "more-why": "Chaque donnée rend le chiffre plus juste. Laissez ce que vous ne savez pas : le chiffre dit de quoi il s’est passé. Si vous n’êtes pas sûr, écrivez une fourchette : 400..600, ou avec le plus probable 400..500..600.",
+    "more-why": "Chaque donnée rend le chiffre plus juste. Laissez ce que vous ne savez pas : le chiffre dit de quoi il s’est passé. Si vous n’êtes pas sûr, écrivez une fourchette : 400..600, ou avec votre meilleure estimation 400..500..600.",
     waiting: "Votre chiffre apparaît ici dès que récolte et aliments sont remplis.",
     range: "({interval} ; 90 % des tirages)",
     "with-credit": "Une fois déduit l’engrais remplacé : {value} ({interval}).",

@@ -85,7 +85,7 @@ export function entered(text) {
   return { value: /^-?\d+(\.\d+)?$/.test(point) ? Number(point) : NaN, ambiguous };
 }
 /**
- * Reads a number, or a range such as `400..600` or, with what is most likely, `400..500..600`: the numbers, rising; none where it is
+ * Reads a number, or a range such as `400..600` or, with a best guess, `400..500..600`: the numbers, rising; none where it is
  * neither.
  */
 export function enteredNumbers(text) {

@@ -9,7 +9,7 @@ import org.scalepan.words.Language;
  *
  * @param quantity what a figure is of: {@code land occupation}, as in "beef has 3 times the land occupation of mealworm"
  * @param noun what a product causes or needs: {@code land}, as in "mealworm needs 3 times less land than beef"
- * @param verb {@code causes} or {@code needs}
+ * @param verb {@code emits} or {@code needs}
  * @param verbs the same of several products
  * @param none that a product has none of it: {@code needs no}
  * @param nones the same of several products

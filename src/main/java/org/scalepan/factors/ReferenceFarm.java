@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param uncounted inputs that nobody has published, and that are left out
  * @param drawnTogether fields whose ranges follow one another, such as the lines of one feed mix: the ratio of the ends is the same
  *     in all of them, so that one draw serves all
- * @param system the system of a request, as JSON text, in which a number may be a range [low, high] or [low, most likely, high]
+ * @param system the system of a request, as JSON text, in which a number may be a range [low, high] or [low, best guess, high]
  */
 public record ReferenceFarm(
         String id,

@@ -351,7 +351,7 @@ public final class Input {
     /**
      * A number within limits or a range of such, if given.
      *
-     * @return nothing where it is absent or wrong; one number; low and high; or low, most likely and high
+     * @return nothing where it is absent or wrong; one number; low and high; or low, best guess and high
      */
     public double[] numberOrRange(String name, double least, double most) {
         if (!has(name)) {
@@ -373,13 +373,11 @@ public final class Input {
             fault(
                     name,
                     name + " must be a number" + limits(least, most)
-                            + ", or a range of such: [low, high] or [low, most likely, high]");
+                            + ", or a range of such: [low, high] or [low, best guess, high]");
             return new double[0];
         }
         if (!rising || range[0] == range[range.length - 1]) {
-            fault(
-                    name,
-                    name + " must rise from low to high: [low, high] or [low, most likely, high], or be one number");
+            fault(name, name + " must rise from low to high: [low, high] or [low, best guess, high], or be one number");
             return new double[0];
         }
         return range;

@@ -7,7 +7,7 @@ import org.scalepan.uncertainty.Triangular;
 import org.scalepan.uncertainty.Uniform;
 
 /**
- * A number of somebody's records: known, or remembered as a range with or without what is most likely. A range is drawn like a factor,
+ * A number of somebody's records: known, or remembered as a range with or without a best guess. A range is drawn like a factor,
  * under the name of the system and the path of the field: the same record of the same system is drawn once, wherever it stands in a
  * question or a table.
  *
@@ -56,7 +56,7 @@ public record RecordedNumber(double central, Optional<Factor> factor) {
     }
 
     /**
-     * Anything from low to high: each doubling as likely as another, or of a share and where the range reaches zero each value as likely
+     * Anything from low to high: each doubling alike, or of a share and where the range reaches zero each value alike
      * as another.
      *
      * @param low below high

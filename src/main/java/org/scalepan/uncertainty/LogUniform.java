@@ -1,7 +1,7 @@
 package org.scalepan.uncertainty;
 
 /**
- * A positive range with no central value: each doubling as likely as another.
+ * A positive range with no central value: each doubling alike.
  *
  * <p>Source: the reciprocal distribution of Hamming (1970), Bell Syst. Tech. J. 49, 1609–1625.
  *

@@ -1,7 +1,7 @@
 package org.scalepan.uncertainty;
 
 /**
- * Anything between two limits, each value as likely as another.
+ * Anything between two limits, each value alike.
  *
  * <p>Source: JCGM 101:2008, 6.4.2.
  *

@@ -133,7 +133,14 @@ public record ClaimCheck(
                 overall,
                 words.reason(overall),
                 words.shortly(),
-                new StrongestSentence(question, side, cells, other, instead, language)
+                new StrongestSentence(
+                                question,
+                                side,
+                                cells,
+                                other,
+                                instead,
+                                new PaperSentence(library, question, side, paired, language),
+                                language)
                         .find()
                         .followedBy(displaced),
                 displaced,

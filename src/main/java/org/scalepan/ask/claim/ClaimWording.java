@@ -51,7 +51,7 @@ final class ClaimWording {
         this.paired = new PairedWording(library, question, side, paired, language);
     }
 
-    /** The claim itself: {@code yellow mealworm causes at least 100 times less greenhouse gas emissions than beef}. */
+    /** The claim itself: {@code yellow mealworm emits at least 100 times less greenhouse gas than beef}. */
     static String claim(ClaimQuestion question, Language language) {
         List<Side> sides = question.subject().sides();
         boolean one = !question.subject().isInsects() || sides.size() == 1;

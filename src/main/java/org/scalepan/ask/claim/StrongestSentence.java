@@ -33,6 +33,7 @@ final class StrongestSentence {
     private final List<GridCell> cells;
     private final Optional<GridCell> underOtherLandUse;
     private final Optional<EvidenceKind> otherEvidence;
+    private final PaperSentence paper;
     private final Language language;
 
     StrongestSentence(
@@ -41,7 +42,9 @@ final class StrongestSentence {
             List<GridCell> cells,
             Optional<GridCell> underOtherLandUse,
             Optional<EvidenceKind> otherEvidence,
+            PaperSentence paper,
             Language language) {
+        this.paper = paper;
         this.language = language;
         this.otherEvidence = otherEvidence;
         this.underOtherLandUse = underOtherLandUse;
@@ -50,7 +53,7 @@ final class StrongestSentence {
         this.cells = cells;
     }
 
-    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence. */
+    /** The strongest sentence: on the basis asked, or on the nearest to it that has evidence; where none has, what one paper printed itself. */
     Instead find() {
         Optional<GridCell> cell = cells.stream()
                 .filter(one -> one.unciteable().isEmpty())
@@ -58,6 +61,9 @@ final class StrongestSentence {
                         ? one.bounds().isPresent()
                         : one.product().leastCaused().isPresent())
                 .min(Comparator.comparingInt(this::remoteness));
+        if (cell.isEmpty() && paper.sentence().isPresent()) {
+            return paper.sentence().orElseThrow();
+        }
         if (cell.isEmpty()) {
             return new Instead(
                     language.say(
@@ -180,7 +186,10 @@ final class StrongestSentence {
     private static Message shortly(GridCell cell) {
         GridCell.Bounds bounds = cell.bounds().orElseThrow();
         if (bounds.less()) {
-            return Message.of("shortly.less", "times", number(bounds.least()));
+            return Message.of(
+                    "shortly.less",
+                    "percent",
+                    new Figure(Reduction.percent(bounds.least()).toPlainString()));
         }
         return bounds.more()
                 ? Message.of("shortly.more", "times", number(bounds.reverseLeast()))

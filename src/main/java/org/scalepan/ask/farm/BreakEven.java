@@ -64,7 +64,7 @@ public record BreakEven(
      * Over the draws; an end is absent where so many draws have no value within the limits of the records, and all three where the
      * footprint rises in some draws and falls in others.
      *
-     * @param evenOdds where it is as likely as not that the farm has less
+     * @param evenOdds where the farm has less in half of the draws
      */
     public record ValueRange(OptionalDouble low, OptionalDouble evenOdds, OptionalDouble high) {
         static final ValueRange OPEN =

@@ -33,7 +33,7 @@ import org.scalepan.words.Message;
  * middle. With a reference, of the ratio of the two figures: shares then are of the variance of the ratio's logarithm, for which it does
  * not matter which is divided by which.
  *
- * <p>Records given as one number are taken as certain; what entries do to the figure is shown apart, by moving each.
+ * <p>Records given as one number are taken as exact; what entries do to the figure is shown apart, by moving each.
  *
  * @param central the figure, or with a reference the ratio, with every input in the middle
  * @param inputs those that are uncertain, the largest total share first; empty when there is no figure or no uncertainty

@@ -39,7 +39,7 @@ public final class SensitivityWords {
             return "There is nothing to take apart: " + answer.missing().get() + ".";
         }
         if (answer.inputs().isEmpty()) {
-            return "Nothing in " + analysed() + ", is uncertain here: the records are taken as certain.";
+            return "Nothing in " + analysed() + ", is uncertain here: the records are taken as exact.";
         }
         String uncounted = Stream.concat(Stream.of(answer.estimate()), answer.reference().stream())
                 .filter(side -> !side.uncounted().isEmpty())

@@ -11,7 +11,7 @@ public final class CellNumber {
     private CellNumber() {}
 
     /**
-     * The numbers of a range in a cell: {@code 400..600}, or with what is most likely {@code 400..500..600}.
+     * The numbers of a range in a cell: {@code 400..600}, or with your best guess {@code 400..500..600}.
      *
      * @param decimal the decimal sign
      * @return nothing when the cell holds no range

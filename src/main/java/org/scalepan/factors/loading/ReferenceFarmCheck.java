@@ -126,7 +126,7 @@ final class ReferenceFarmCheck {
             faults.add(lines.fault(
                     pointer(field),
                     "the range " + range,
-                    "write [low, high] or [low, most likely, high], the least first, or one number"));
+                    "write [low, high] or [low, best guess, high], the least first, or one number"));
         }
     }
 

@@ -167,6 +167,7 @@ final class ClaimJson {
             node.put("caveat", checks.language().say("instead.caveat"));
         }
         node.set("sources", Json.texts(instead.sources()));
+        instead.paper().ifPresent(paper -> node.put("paper", paper));
         return node;
     }
 

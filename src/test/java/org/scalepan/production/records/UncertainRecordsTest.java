@@ -358,14 +358,14 @@ class UncertainRecordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "[400]      | feed.0.kg | or a range of such: [low, high] or [low, most likely, high]",
-                "[1,2,3,4]  | feed.0.kg | or a range of such: [low, high] or [low, most likely, high]",
+                "[400]      | feed.0.kg | or a range of such: [low, high] or [low, best guess, high]",
+                "[1,2,3,4]  | feed.0.kg | or a range of such: [low, high] or [low, best guess, high]",
                 "[-1, 5]    | feed.0.kg | kg must be a number from 0 to 1000000000000, or a range",
-                "[\"4\", 5] | feed.0.kg | or a range of such: [low, high] or [low, most likely, high]",
-                "\"4..5\"   | feed.0.kg | or a range of such: [low, high] or [low, most likely, high]",
-                "[600, 400] | feed.0.kg | kg must rise from low to high: [low, high] or [low, most likely, high]",
-                "[4, 9, 8]  | feed.0.kg | kg must rise from low to high: [low, high] or [low, most likely, high]",
-                "[500, 500] | feed.0.kg | kg must rise from low to high: [low, high] or [low, most likely, high]",
+                "[\"4\", 5] | feed.0.kg | or a range of such: [low, high] or [low, best guess, high]",
+                "\"4..5\"   | feed.0.kg | or a range of such: [low, high] or [low, best guess, high]",
+                "[600, 400] | feed.0.kg | kg must rise from low to high: [low, high] or [low, best guess, high]",
+                "[4, 9, 8]  | feed.0.kg | kg must rise from low to high: [low, high] or [low, best guess, high]",
+                "[500, 500] | feed.0.kg | kg must rise from low to high: [low, high] or [low, best guess, high]",
                 "[0, 1]     | mortality | mortality must be a number from 0 to 0.99, or a range of such",
                 "[2020, 2022] | year | year must be one number from 1990 to 2100, not a range",
             })

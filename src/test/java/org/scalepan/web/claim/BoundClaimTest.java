@@ -51,7 +51,7 @@ class BoundClaimTest {
         assertTrue(JsonAt.text(cell, "/product/text").startsWith("at least "), cell::toString);
         JsonNode instead = answer.path("say_instead");
         assertFalse(instead.has("times_less"), instead::toString);
-        assertFalse(JsonAt.text(instead, "/sentence").contains("times less"), instead::toString);
+        assertFalse(JsonAt.text(instead, "/sentence").contains("% less"), instead::toString);
         assertTrue(JsonAt.text(instead, "/sentence").contains("feed"), "it says what to record");
         assertTrue(JsonAt.text(answer, "/reason").contains("at most"), answer.path("reason")::toString);
     }

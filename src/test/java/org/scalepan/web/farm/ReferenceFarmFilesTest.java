@@ -120,7 +120,7 @@ class ReferenceFarmFilesTest {
         return Posted.answer(body.toString());
     }
 
-    /** The middle of a range: the most likely value, else the geometric mean, or the mean where the range begins at 0. */
+    /** The middle of a range: the best guess, else the geometric mean, or the mean where the range begins at 0. */
     private static JsonNode central(JsonNode node) {
         if (node.isArray() && !node.isEmpty() && node.get(0).isNumber()) {
             double low = JsonAt.number(node, "/0");

@@ -112,7 +112,7 @@ class UncertainFarmTest {
         double harvest = Math.pow(Math.log(220.0 / 180), 2);
         assertEquals(feed / (feed + harvest), JsonAt.number(first, "/total/share"), 0.03, "variances of ln, roughly");
         assertTrue(
-                JsonAt.text(answer, "/warnings/0/text").startsWith("Records given as one number are taken as certain"));
+                JsonAt.text(answer, "/warnings/0/text").startsWith("Records given as one number are taken as exact"));
     }
 
     /** The entry in question becomes a number; what else is a range stays one. */
@@ -176,7 +176,7 @@ class UncertainFarmTest {
         assertEquals(400, refused.status());
         assertEquals("/system/feed/0/kg", JsonAt.text(refused.tree(), "/errors/0/pointer"));
         assertTrue(JsonAt.text(refused.tree(), "/errors/0/message")
-                .contains("must rise from low to high: [low, high] or [low, most likely, high]"));
+                .contains("must rise from low to high: [low, high] or [low, best guess, high]"));
         assertEquals(1, JsonAt.array(refused.tree(), "/errors").size());
     }
 
