@@ -48,7 +48,10 @@ public final class Scalepan {
         if (load instanceof LibraryLoad.Broken broken) {
             refuse(broken.faults());
         } else if (load instanceof LibraryLoad.Loaded loaded) {
-            List<String> farms = ModelledFarms.of(loaded.library()).faults();
+            // Those of the bundled library were computed when it was built.
+            List<String> farms = own.isEmpty()
+                    ? List.of()
+                    : ModelledFarms.of(loaded.library()).faults();
             if (!farms.isEmpty()) {
                 refuse(farms);
             }

@@ -1,5 +1,5 @@
 // What can be said of a claim: one short sentence to speak, and everything that belongs to it as a footnote.
-import { capital, language, name, t, the, written } from "./i18n.js";
+import { capital, figure, language, name, t, the, written } from "./i18n.js";
 
 /** A sentence of the service, in either language: what is claimed, in how many draws, and in brackets on what it rests. */
 const parts = /^.*?, ((?:in|dans) \d+\s% (?:of the draws|des tirages)) \((.*)\)\.\s*(.*)$/s;
@@ -30,7 +30,7 @@ function words(check, question) {
   const asked = check.cells.find((cell) => cell.asked);
   const sides = { product: the("product", check.product, check.name), reference: the("product", question.against), indicator: name("indicator", question.indicator) };
   const basis = (cell) => ({ per: name("per", cell.per), boundary: name("boundary", cell.boundary), verb: name("verb", question.indicator) });
-  if (instead.times_less) return t(question.evidence === "modelled" ? "spoken.modelled" : "spoken.less", { ...sides, ...basis(instead), times: figure(instead.times_less), percent: instead.percent_less.toLocaleString(language, { maximumFractionDigits: 6 }) });
+  if (instead.times_less) return t(question.evidence === "modelled" ? "spoken.modelled" : "spoken.less", { ...sides, ...basis(instead), times: figure(instead.times_less), percent: written(instead.percent_less) });
   if (instead.paper) return t("spoken.paper", sides);
   if (asked?.times_less) return t("spoken.no-saving", { ...sides, ...basis(asked) });
   return t(asked && asked.verdict !== "no-evidence" ? "spoken.undecided" : "spoken.nothing", sides);

@@ -2,6 +2,8 @@ package org.scalepan.factors;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,6 +43,12 @@ public record ReferenceFarm(
         inputs = List.copyOf(inputs);
         uncounted = List.copyOf(uncounted);
         drawnTogether = drawnTogether.stream().map(List::copyOf).toList();
+    }
+
+    /** The ids of the products that it is a farm of. */
+    public Set<String> products() {
+        return Stream.concat(Stream.of(product), defaults.stream().map(DefaultPlace::product))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** A product and a climate that a farm is the default for. */

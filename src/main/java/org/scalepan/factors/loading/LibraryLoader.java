@@ -82,8 +82,13 @@ public final class LibraryLoader {
         }
         Map<String, Table> tables = new LinkedHashMap<>();
         List<TableSchema> schemas = TableSchema.readAll(dataPackage.get());
-        for (TableSchema schema : schemas) {
-            table(schema).ifPresent(table -> tables.put(schema.name(), table));
+        // Tables do not depend on each other; what is wrong with each is told in their order.
+        for (TableRead read : schemas.parallelStream().map(this::table).toList()) {
+            faults.addAll(read.faults);
+            read.table.ifPresent(table -> tables.put(read.schema.name(), table));
+            if (read.whole) {
+                whole.add(read.schema.name());
+            }
         }
         own.ifPresent(files -> strangers(files, TableSchema.readAll(dataPackage.get())));
         int known = faults.size();
@@ -187,6 +192,10 @@ public final class LibraryLoader {
     }
 
     private Optional<byte[]> bytes(FactorFiles files, String name) {
+        return bytes(files, name, faults);
+    }
+
+    private static Optional<byte[]> bytes(FactorFiles files, String name, List<Fault> faults) {
         try {
             return files.read(name);
         } catch (FactorFiles.Unreadable unreadable) {
@@ -201,28 +210,34 @@ public final class LibraryLoader {
         return new LibraryLoad.Broken(faults);
     }
 
-    private void missing(String name) {
-        faults.add(new Fault(
-                base.place(name), 1, 1, "the file is missing", "every file named in datapackage.json must be there"));
+    private Fault missing(String name) {
+        return new Fault(
+                base.place(name), 1, 1, "the file is missing", "every file named in datapackage.json must be there");
     }
 
-    private Optional<Table> table(TableSchema schema) {
-        TableCheck check = new TableCheck(faults);
-        Optional<byte[]> bytes = bytes(base, schema.path());
+    /**
+     * A table as it was read.
+     *
+     * @param table empty where its file is missing
+     * @param whole whether every row could be read
+     */
+    private record TableRead(TableSchema schema, Optional<Table> table, boolean whole, List<Fault> faults) {}
+
+    private TableRead table(TableSchema schema) {
+        List<Fault> found = new ArrayList<>();
+        Optional<byte[]> bytes = bytes(base, schema.path(), found);
         if (bytes.isEmpty()) {
-            missing(schema.path());
-            return Optional.empty();
+            found.add(missing(schema.path()));
+            return new TableRead(schema, Optional.empty(), false, found);
         }
-        int known = faults.size();
-        Table table = CsvReading.read(schema, base.place(schema.path()), bytes.get(), false, faults);
-        Optional<Table> ownTable = own.flatMap(files -> bytes(files, schema.path())
-                .map(rows -> CsvReading.read(schema, files.place(schema.path()), rows, true, faults)));
-        if (faults.size() == known) {
-            whole.add(schema.name());
-        }
+        Table table = CsvReading.read(schema, base.place(schema.path()), bytes.get(), false, found);
+        Optional<Table> ownTable = own.flatMap(files -> bytes(files, schema.path(), found)
+                .map(rows -> CsvReading.read(schema, files.place(schema.path()), rows, true, found)));
+        boolean readable = found.isEmpty();
+        TableCheck check = new TableCheck(found);
         check.cells(table);
         ownTable.ifPresent(check::cells);
-        return Optional.of(ownTable.map(table::overlaidBy).orElse(table));
+        return new TableRead(schema, Optional.of(ownTable.map(table::overlaidBy).orElse(table)), readable, found);
     }
 
     private List<Reference> references() {
@@ -272,7 +287,7 @@ public final class LibraryLoader {
     private Optional<String> text(FactorFiles files, String name, boolean required) {
         Optional<byte[]> bytes = bytes(files, name);
         if (bytes.isEmpty() && required) {
-            missing(name);
+            faults.add(missing(name));
         }
         return bytes.flatMap(content -> CsvReading.text(files.place(name), content, faults));
     }
@@ -307,7 +322,7 @@ public final class LibraryLoader {
     private void document(String name, Map<String, byte[]> documents) {
         Optional<byte[]> content = bytes(base, name);
         if (content.isEmpty() && name.startsWith(REFERENCE_FARMS)) {
-            missing(name);
+            faults.add(missing(name));
         }
         content.ifPresent(bytes -> documents.put(name, bytes));
     }

@@ -3,7 +3,6 @@ package org.scalepan.production.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.scalepan.factors.Grade;
 import org.scalepan.factors.ReferenceFarm;
 import org.scalepan.factors.ReferenceFarm.PracticeInput;
@@ -54,12 +53,5 @@ public record ModelledFarm(ReferenceFarm farm, EditableRecords records, Inventor
                 .map(PracticeInput::grade)
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> one.isAtLeast(other) ? other : one);
-    }
-
-    /** The ids of the products that it is a farm of. */
-    Stream<String> products() {
-        return Stream.concat(
-                        Stream.of(farm.product()), farm.defaults().stream().map(ReferenceFarm.DefaultPlace::product))
-                .distinct();
     }
 }

@@ -7,45 +7,45 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.scalepan.factors.Library;
 import org.scalepan.factors.Product;
 import org.scalepan.factors.ReferenceFarm;
-import org.scalepan.input.FieldError;
 import org.scalepan.input.Input;
 import org.scalepan.production.records.EditableRecords;
 import org.scalepan.production.records.SystemReading;
 
-/** All reference farms of a library, computed once. */
+/** The reference farms of a library, each computed once, when it is asked for. */
 public final class ModelledFarms {
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private final List<ModelledFarm> farms;
-    private final List<String> faults;
+    private final Library library;
     private final FarmClimate climate;
+    private final Map<String, FarmRead> read = new ConcurrentHashMap<>();
 
-    private ModelledFarms(List<ModelledFarm> farms, List<String> faults, FarmClimate climate) {
-        this.farms = List.copyOf(farms);
-        this.faults = List.copyOf(faults);
-        this.climate = climate;
+    private ModelledFarms(Library library) {
+        this.library = library;
+        this.climate = FarmClimate.of(library);
     }
+
+    /** A farm, or what is wrong with it. */
+    private record FarmRead(Optional<ModelledFarm> farm, List<String> faults) {}
 
     public static ModelledFarms of(Library library) {
-        return library.view(ModelledFarms.class, ModelledFarms::read);
+        return library.view(ModelledFarms.class, ModelledFarms::new);
     }
 
-    private static ModelledFarms read(Library library) {
-        List<ModelledFarm> farms = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
-        for (ReferenceFarm farm : library.referenceFarms()) {
+    private FarmRead read(ReferenceFarm farm) {
+        return read.computeIfAbsent(farm.id(), unused -> {
             Input system = system(farm);
             Optional<EditableRecords> records = new SystemReading(library, keysDrawnTogether(farm)).notebook(system);
-            records.ifPresent(found -> farms.add(ModelledFarm.of(farm, found, found.inventory(library))));
-            for (FieldError fault : system.faults()) {
-                faults.add("reference_farms/" + farm.id() + ".json: /system"
-                        + fault.pointer().orElse("") + ": " + fault.message());
-            }
-        }
-        return new ModelledFarms(farms, faults, FarmClimate.of(library));
+            return new FarmRead(
+                    records.map(found -> ModelledFarm.of(farm, found, found.inventory(library))),
+                    system.faults().stream()
+                            .map(fault -> "reference_farms/" + farm.id() + ".json: /system"
+                                    + fault.pointer().orElse("") + ": " + fault.message())
+                            .toList());
+        });
     }
 
     private static Input system(ReferenceFarm farm) {
@@ -65,22 +65,30 @@ public final class ModelledFarms {
 
     /** What is wrong with farms that cannot be computed, one line each; such a farm models nothing. */
     public List<String> faults() {
-        return faults;
+        return library.referenceFarms().stream()
+                .flatMap(farm -> read(farm).faults().stream())
+                .toList();
     }
 
     /** Every farm, in the order of the library. */
     public List<ModelledFarm> all() {
-        return farms;
+        return library.referenceFarms().stream()
+                .flatMap(farm -> read(farm).farm().stream())
+                .toList();
     }
 
     public Optional<ModelledFarm> find(String id) {
-        return farms.stream().filter(farm -> farm.farm().id().equals(id)).findFirst();
+        return library.referenceFarms().stream()
+                .filter(farm -> farm.id().equals(id))
+                .findFirst()
+                .flatMap(farm -> read(farm).farm());
     }
 
     /** Every farm of a product, the one that a region stands for first; empty where nobody's practice is held. */
     public List<ModelledFarm> of(Product product, String region) {
-        List<ModelledFarm> own = farms.stream()
-                .filter(farm -> farm.products().anyMatch(product.id()::equals))
+        List<ModelledFarm> own = library.referenceFarms().stream()
+                .filter(farm -> farm.products().contains(product.id()))
+                .flatMap(farm -> read(farm).farm().stream())
                 .toList();
         Optional<ModelledFarm> usual = climate.nearestFirst(region).stream()
                 .flatMap(place -> own.stream()

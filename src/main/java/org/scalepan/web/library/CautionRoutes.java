@@ -64,7 +64,7 @@ public final class CautionRoutes {
                 .filter(row -> wanted.contains(row.text("id")))
                 .toList();
         if (format == Format.CSV) {
-            return RowView.csv(table, rows, style);
+            return RowView.csv(table, rows, style).in(language);
         }
         ObjectNode node = Envelope.open(library, request.path(), parameters.resolved());
         ArrayNode items = node.putArray("items");
