@@ -122,7 +122,8 @@ class LiveExampleIT {
         assertEquals("#unknown product \"mealwurm\": did you mean mealworm?", before.text(FIGURES, "J15"));
         assertEquals("", before.text(FIGURES, "B15"));
         assertEquals(
-                "#no evidence: no published ghg result of silkworm pupa is in this library",
+                "#no evidence: no published ghg result of silkworm pupa is in this library; evidence=modelled gives a modelled"
+                        + " figure: /v1/value/ghg/silkworm-pupae?stat=text&on_error=200&per=kg-protein&evidence=modelled&bounds=yes",
                 before.text(FIGURES, "J16"));
         assertEquals("", before.text(FIGURES, "J17"), "an empty line asks nothing");
 
