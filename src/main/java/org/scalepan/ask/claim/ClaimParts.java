@@ -49,8 +49,35 @@ public final class ClaimParts {
                     .replace(':', ' ');
             found.addAll(read);
         }
-        List<ClaimPart> claims = found.stream().limit(MOST).toList();
+        List<ClaimPart> claims = atMost(found);
         return claims.size() > 1 && claims.stream().anyMatch(part -> part.read().isUnderstood()) ? claims : List.of();
+    }
+
+    /** Of more claims than are read the rest is one that is refused, with each of its claims to be asked by itself. */
+    private static List<ClaimPart> atMost(List<ClaimPart> found) {
+        if (found.size() <= MOST) {
+            return found;
+        }
+        List<ClaimPart> claims = new ArrayList<>(found.subList(0, MOST - 1));
+        List<ClaimPart> rest = found.subList(MOST - 1, found.size());
+        claims.add(new ClaimPart(
+                rest.stream().map(ClaimPart::words).distinct().collect(Collectors.joining(" ")),
+                new ParsedClaim(
+                        Map.of(),
+                        List.of(),
+                        List.of(new ParsedClaim.NotUnderstood(
+                                "a text is read for at most " + MOST + " claims; ask the rest by itself", List.of())),
+                        rest.stream().flatMap(part -> alone(part).stream()).toList())));
+        return claims;
+    }
+
+    private static Optional<Suggestion> alone(ClaimPart part) {
+        return Optional.of(part)
+                .filter(one -> one.read().isUnderstood())
+                .map(one -> Suggestion.of(
+                        SuggestionKind.READING,
+                        "The part \"" + one.words() + "\" by itself.",
+                        address(one.read().fields())));
     }
 
     private static List<String> split(String text) {
@@ -83,13 +110,7 @@ public final class ClaimParts {
 
     /** The parts of a text that can be checked by themselves; none where it has one part only. */
     static List<Suggestion> readings(Library library, String text) {
-        return of(library, text).stream()
-                .filter(part -> part.read().isUnderstood())
-                .map(part -> Suggestion.of(
-                        SuggestionKind.READING,
-                        "The part \"" + part.words() + "\" by itself.",
-                        address(part.read().fields())))
-                .toList();
+        return of(library, text).stream().flatMap(part -> alone(part).stream()).toList();
     }
 
     /** One claim for each of several things that a sentence claims at once. */

@@ -40,6 +40,12 @@ public final class ClaimRoutes {
                     Stream.of("basis"))
             .toList();
 
+    /** What each claim of a text says for itself. */
+    private static final List<String> OF_ONE_CLAIM = Stream.concat(
+                    Stream.of(ClaimReading.CLAIM),
+                    ContentClaimReading.PARAMETERS.stream().filter(name -> !SHARED.contains(name)))
+            .toList();
+
     private final Library library;
 
     public ClaimRoutes(Library library) {
@@ -116,6 +122,11 @@ public final class ClaimRoutes {
         Input parameters = request.parameters();
         Map<String, String> shared = new LinkedHashMap<>();
         SHARED.forEach(name -> parameters.raw(name).ifPresent(given -> shared.put(name, given)));
+        OF_ONE_CLAIM.stream()
+                .filter(name -> parameters.raw(name).isPresent())
+                .forEach(name ->
+                        parameters.fault(name, "text makes several claims, each with its own; leave " + name + " out"));
+        InputProblem.refuseIfWrong(parameters);
         List<SeveralClaims.PartOfText> found = new ArrayList<>();
         for (ClaimPart part : parts) {
             Map<String, String> ofThis = new LinkedHashMap<>(shared);

@@ -112,6 +112,29 @@ class SeveralClaimsTest {
         assertEquals("grade", JsonAt.text(reply.json(), "/errors/0/parameter"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"times_less=5", "indicator=land", "content=iron", "times_more=2", "none=yes"})
+    void what_each_claim_says_for_itself_must_not_stand_beside_the_text(String parameter) {
+        Reply reply = asked("Insects need less land and feed than cattle", "&" + parameter);
+
+        assertEquals(400, reply.status());
+        assertEquals(parameter.replaceAll("=.*", ""), JsonAt.text(reply.json(), "/errors/0/parameter"));
+    }
+
+    @Test
+    void of_more_than_six_claims_none_is_lost_in_silence() {
+        JsonNode claims = JsonAt.node(
+                asked(
+                                "Mealworms need less land, water, energy and feed than beef. Crickets need less land, water, energy and feed than beef.",
+                                "")
+                        .json(),
+                "/claims");
+
+        assertEquals(6, claims.size());
+        assertTrue(JsonAt.text(claims, "/5/errors/0/message").contains("at most 6 claims"), claims.toString());
+        assertEquals(3, JsonAt.node(claims, "/5/suggestions").size());
+    }
+
     /** One claim, or none that is understood, is answered as before. */
     @ParameterizedTest
     @ValueSource(
